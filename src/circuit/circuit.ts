@@ -1,0 +1,45 @@
+/** The component graph: lugs, joints, nets and states. Plain data, made once by `build.ts`. */
+import type { Joint, Kit } from '../describe/kit.ts';
+import type { LugSpec } from '../parts/kind.ts';
+
+/** `part.lug`, unique in the kit. */
+export type LugId = string;
+
+export interface Lug extends LugSpec {
+  readonly id: LugId;
+  readonly part: string;
+  /** The net it belongs to whatever the switches do. */
+  readonly net: number;
+}
+
+/** Lugs that joints hold together, whatever the switches do. */
+export interface Net {
+  readonly index: number;
+  readonly lugs: readonly LugId[];
+  /** What it carries: the jack's sleeve, the jack's tip, one pickup's hot end, or anything else. */
+  readonly role: 'ground' | 'output' | 'pickup' | 'other';
+  /** The pickup whose hot end is on it, where there is just one. */
+  readonly pickup?: string;
+}
+
+/** One setting of every switch. */
+export interface State {
+  /** Position by switch name; empty for a kit without a switch. */
+  readonly settings: Readonly<Record<string, number>>;
+  /** Lugs the closed contacts hold together. */
+  readonly joins: readonly (readonly LugId[])[];
+  /** Pickups with a signal path to the tip, controls at full, in the order written. */
+  readonly sounding: readonly string[];
+  /** Tip and sleeve are one node, controls at full: nothing can be heard. */
+  readonly shorted: boolean;
+}
+
+export interface Circuit {
+  readonly kit: Kit;
+  readonly lugs: ReadonlyMap<LugId, Lug>;
+  readonly joints: readonly Joint[];
+  readonly nets: readonly Net[];
+  readonly states: readonly State[];
+}
+
+export const lugId = (part: string, lug: string): LugId => `${part}.${lug}`;

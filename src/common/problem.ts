@@ -1,0 +1,46 @@
+/**
+ * Problems are data. Each stage collects all of its own; `describe/` puts file, line and column to them;
+ * the sentences stand in one place, `wording.ts`.
+ */
+import type { Details, Severity } from './wording.ts';
+
+/** Where in the description a problem lies: the path of keys and indices from its root. */
+export type Path = readonly (string | number)[];
+
+/** What a stage reports. `at` says whether the key or the value is to be pointed at. */
+export interface Problem<C extends ProblemCode = ProblemCode> {
+  readonly code: C;
+  readonly path: Path;
+  readonly at: 'key' | 'value';
+  readonly detail: Details[C];
+}
+
+export type ProblemCode = keyof Details;
+
+/** A place in a file, one-based, with the line's text for the excerpt. */
+export interface Place {
+  readonly file: string;
+  readonly line: number;
+  readonly column: number;
+  readonly excerpt: string;
+}
+
+/** A problem with its place and its words, ready to print. */
+export interface Report {
+  readonly code: ProblemCode;
+  readonly severity: Severity;
+  readonly place: Place;
+  readonly message: string;
+  readonly remedy: string;
+}
+
+/** Makes a problem; the code fixes which details it must carry. */
+export function problem<C extends ProblemCode>(
+  code: C,
+  path: Path,
+  detail: Details[C],
+  at: 'key' | 'value' = 'value',
+): Problem {
+  // The cast only widens the code: a Problem<C> is one of the union's members.
+  return { code, path, at, detail } as Problem;
+}

@@ -1,0 +1,51 @@
+/** The typed kit: what a description becomes once it is read, checked and its defaults are filled in. */
+import type { Sourced } from '../common/units.ts';
+import type { Part } from '../parts/index.ts';
+
+/**
+ * The five ways two lugs are joined. A drawing, a step and a cut list treat each differently: **wire** (cut and
+ * stripped), **leg** (a component's own), **link** (short, between lugs of one part), **bend** (a lug bent back onto
+ * its own case), **braid** (a shielded lead's screen).
+ */
+export const jointKinds = ['wire', 'leg', 'link', 'bend', 'braid'] as const;
+export type JointKind = (typeof jointKinds)[number];
+
+/** One end of a joint: a part's name and one of its lugs. */
+export interface End {
+  readonly part: string;
+  readonly lug: string;
+}
+
+export interface Joint {
+  readonly kind: JointKind;
+  readonly from: End;
+  readonly to: End;
+  /** IEC 60757 code of the insulation, when given: `WH`, `GNYE`. */
+  readonly colour?: string;
+  /** Cut length in metres, when given. */
+  readonly length?: number;
+  /** Index in the description's `joints`, so that a problem can point at it. */
+  readonly index: number;
+}
+
+/** What stands between the harness and the listener, for the response. */
+export interface Surroundings {
+  /** Farads, of the whole cable. */
+  readonly cable: Sourced;
+  /** Ohms, input of the amplifier. */
+  readonly amplifier: Sourced;
+  /** Hertz, where signal load is taken. */
+  readonly frequency: Sourced;
+}
+
+export interface Kit {
+  /** Lower-case words joined by hyphens; names files and prefixes every id in the drawing. */
+  readonly id: string;
+  readonly title: string;
+  /** Name of an arrangement in `layouts/`. */
+  readonly arrangement: string;
+  /** In the order written; declaration order breaks every tie. */
+  readonly parts: readonly Part[];
+  readonly joints: readonly Joint[];
+  readonly surroundings: Surroundings;
+}

@@ -1,0 +1,69 @@
+/** Fields that several kinds share, as zod schemas. Each carries the words an editor shows at completion. */
+import { z } from 'zod';
+import { parseQuantity, type Unit } from '../common/units.ts';
+
+const EXAMPLES: Readonly<Record<Unit, string>> = {
+  ohm: '470k, 4k7, 1M, 220 or 8.2k',
+  farad: '22n, 0.022u, 4n7 or 680p',
+  henry: '2.4H, 2.4 or 900m',
+};
+const WHAT: Readonly<Record<Unit, string>> = { ohm: 'resistance', farad: 'capacitance', henry: 'inductance' };
+
+/** Sanity bounds, SI, inclusive: far outside anything a passive guitar holds, so a slip of prefix is caught. */
+const BOUNDS: Readonly<Record<Unit, readonly [number, number]>> = {
+  ohm: [0.1, 1e9],
+  farad: [1e-13, 1e-3],
+  henry: [1e-6, 1e3],
+};
+
+const quantity = (unit: Unit) =>
+  z
+    .union([z.string(), z.number()], { error: `expected a ${WHAT[unit]} such as ${EXAMPLES[unit]}` })
+    .transform((written, ctx) => {
+      const value = parseQuantity(written, unit);
+      const [least, most] = BOUNDS[unit];
+      const wrong =
+        value === undefined
+          ? `not a ${WHAT[unit]}`
+          : value <= 0
+            ? `a ${WHAT[unit]} must be more than zero`
+            : value < least || value > most
+              ? `a ${WHAT[unit]} beyond reason`
+              : undefined;
+      if (value === undefined || wrong !== undefined) {
+        ctx.addIssue({ code: 'custom', message: wrong ?? '', params: { quantity: unit, examples: EXAMPLES[unit] } });
+        return z.NEVER;
+      }
+      return value;
+    });
+
+/** Ohms, 0.1 Ω to 1 GΩ. */
+export const ohms = (about: string) => quantity('ohm').describe(about);
+/** Farads, 0.1 pF to 1 mF. */
+export const farads = (about: string) => quantity('farad').describe(about);
+/** Henries, 1 µH to 1 kH. */
+export const henries = (about: string) => quantity('henry').describe(about);
+
+/** A share written `20%` or 0.2; more than 0, less than 1. */
+export const fraction = (about: string) =>
+  z
+    .union([z.string(), z.number()])
+    .transform((written, ctx) => {
+      const text = String(written).trim();
+      const value = text.endsWith('%') ? Number(text.slice(0, -1)) / 100 : Number(text);
+      if (text === '' || !(value > 0 && value < 1)) {
+        ctx.addIssue({
+          code: 'custom',
+          message: 'not a share between 0 % and 100 %',
+          params: { quantity: 'fraction', examples: '5%, 20% or 0.2' },
+        });
+        return z.NEVER;
+      }
+      return value;
+    })
+    .describe(about);
+
+/** What may be written about any part. */
+export const commonFields = {
+  label: z.string().min(1).max(24).optional().describe('What the drawing calls the part; by default its name'),
+};

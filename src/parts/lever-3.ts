@@ -1,0 +1,17 @@
+import { definePart, type PartBase } from './kind.ts';
+import { leverContacts, leverLugs } from './lever.ts';
+
+export type Lever3 = PartBase<'lever-3'>;
+
+const CONTACTS = leverContacts([[1], [2], [3]]);
+
+/** Lever switch, two poles, three throws, three positions: position n joins X0 to Xn on both poles. */
+export const lever3 = definePart({
+  kind: 'lever-3',
+  what: 'three-way lever switch',
+  fields: {},
+  build: (base): Lever3 => base,
+  lugs: () => leverLugs,
+  elements: () => [],
+  contacts: () => CONTACTS,
+});

@@ -1,0 +1,17 @@
+import { definePart, type PartBase } from './kind.ts';
+import { leverContacts, leverLugs } from './lever.ts';
+
+export type Lever5 = PartBase<'lever-5'>;
+
+const CONTACTS = leverContacts([[1], [1, 2], [2], [2, 3], [3]]);
+
+/** Lever switch, two poles, three throws, five stops: stops 2 and 4 touch two throws at once. */
+export const lever5 = definePart({
+  kind: 'lever-5',
+  what: 'five-way lever switch',
+  fields: {},
+  build: (base): Lever5 => base,
+  lugs: () => leverLugs,
+  elements: () => [],
+  contacts: () => CONTACTS,
+});

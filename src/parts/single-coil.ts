@@ -1,0 +1,26 @@
+import { definePart } from './kind.ts';
+import { buildPickup, pickupFields, pickupLugs, type PickupPart } from './pickup.ts';
+
+export type SingleCoil = PickupPart<'single-coil'>;
+
+/** Single coil pickup, two leads. Defaults 6.0 kΩ, 2.4 H, 110 pF; made for 250 kΩ pots. Common practice, no source. */
+export const singleCoil = definePart({
+  kind: 'single-coil',
+  what: 'single coil pickup',
+  fields: pickupFields,
+  build: (base, written): SingleCoil =>
+    buildPickup(base, written, { resistance: 6e3, inductance: 2.4, capacitance: 110e-12, pots: 250e3 }),
+  lugs: () => pickupLugs,
+  elements: (part) => [
+    {
+      kind: 'coil',
+      id: 'coil',
+      hot: 'hot',
+      return: 'ground',
+      resistance: part.resistance,
+      inductance: part.inductance,
+      capacitance: part.capacitance,
+      ...(part.coreLoss ? { coreLoss: part.coreLoss } : {}),
+    },
+  ],
+});
