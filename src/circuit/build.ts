@@ -14,7 +14,9 @@ export function buildCircuit(kit: Kit): Circuit {
   );
   const nets = netsOf(specs, joined);
   const netOf = new Map(nets.flatMap((net) => net.lugs.map((id) => [id, net.index] as const)));
-  const lugs = new Map(specs.map((spec): [LugId, Lug] => [spec.id, { ...spec, net: netOf.get(spec.id) ?? -1 }]));
+  const lugs = new Map(
+    specs.map((spec): [LugId, Lug] => [spec.id, { ...spec, net: netOf.get(spec.id) ?? -1 }]),
+  );
   return { kit, lugs, joints: kit.joints, nets, states: statesOf(kit) };
 }
 
@@ -66,7 +68,8 @@ function soundingIn(kit: Kit, joins: State['joins']): Pick<State, 'sounding' | '
   // Controls at full: the wiper stands at the clockwise end.
   for (const part of kit.parts)
     for (const element of elementsOf(part))
-      if (element.kind === 'track') node.join(lugId(part.name, element.wiper), lugId(part.name, element.clockwise));
+      if (element.kind === 'track')
+        node.join(lugId(part.name, element.wiper), lugId(part.name, element.clockwise));
   const jack = kit.parts.find((part) => part.kind === 'jack');
   if (!jack) return { sounding: [], shorted: false };
   const tip = node.find(lugId(jack.name, 'tip'));

@@ -15,6 +15,8 @@ export interface Details {
   'bad-syntax': { reason: string };
   'duplicate-key': { key: string };
   'too-many-aliases': Record<never, never>;
+  'too-deep': Record<never, never>;
+  'too-long': { most: number };
   'script-failed': { reason: string };
   // The shape of the description.
   'unknown-key': { key: string; nearest?: string; allowed: readonly string[] };
@@ -26,8 +28,9 @@ export interface Details {
   'bad-kit-id': { got: string };
   'bad-name': { got: string };
   'bad-joint': { got: string };
+  'joint-kind': { found: readonly string[]; allowed: readonly string[] };
   'bad-colour': { got: string; allowed: readonly string[] };
-  'bad-value': { why: string };
+  'bad-value': { why: string; remedy: string };
   // The circuit.
   'unknown-part': { part: string; nearest?: string; allowed: readonly string[] };
   'unknown-lug': { part: string; lug: string; what: string; nearest?: string; allowed: readonly string[] };
@@ -40,11 +43,13 @@ export interface Details {
   'bend-needs-case': { from: string; to: string };
   'no-jack': Record<never, never>;
   'several-jacks': { parts: readonly string[] };
+  'jack-free': { part: string; lug: string };
   'no-pickup': Record<never, never>;
   'pickup-no-hot': { part: string };
   'pickup-no-ground': { part: string };
   'dead-state': { state: string };
   'hot-shorted': { state: string };
+  'too-many': { what: string; count: string; most: number };
   'unknown-arrangement': { got: string; nearest?: string; allowed: readonly string[] };
   'missing-glyph': { text: string; glyph: string };
   // Notes.
@@ -61,50 +66,164 @@ type Wording = { readonly [C in keyof Details]: (detail: Details[C]) => Words };
 
 const fault = (message: string, remedy: string): Words => ({ severity: 'fault', message, remedy });
 const note = (message: string, remedy: string): Words => ({ severity: 'note', message, remedy });
-const list = (names: readonly string[]): string => names.join(', ');
+/** More names than these help nobody; longer text than this was pasted by mistake. */
+const NAMES = 16;
+const LETTERS = 60;
+
+/** The user's own words in quotes: on one line, without control characters, cut when very long. */
+const q = (text: string): string => {
+  const plain = text.slice(0, LETTERS + 1).replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, ' ');
+  return `“${plain.length > LETTERS ? `${plain.slice(0, LETTERS)}…` : plain}”`;
+};
+const bare = (text: string): string => q(text).slice(1, -1);
+const list = (names: readonly string[]): string =>
+  names.length === 0
+    ? 'none'
+    : names.slice(0, NAMES).map(bare).join(', ') +
+      (names.length > NAMES ? ` and ${names.length - NAMES} more` : '');
+/** What is expected, without its example: the message stays short, the remedy shows the whole. */
+const headOf = (expected: string): string => expected.replace(/(?:,? such as |: | \(|, each ).*$/, '');
 const meant = (nearest: string | undefined, otherwise: string): string =>
-  nearest === undefined ? otherwise : `Did you mean ${nearest}? ${otherwise}`;
+  nearest === undefined ? otherwise : `Did you mean ${bare(nearest)}? ${otherwise}`;
 
 export const wording: Wording = {
-  'file-unreadable': (d) => fault(`the file cannot be read: ${d.reason}`, 'Check the path and the permissions.'),
-  'file-empty': () => fault('the file is empty', 'Write at least kit, title, parts and joints; the README has a first kit.'),
+  'file-unreadable': (d) =>
+    fault(`the file cannot be read: ${d.reason}`, 'Check the path and the permissions.'),
+  'file-empty': () =>
+    fault('the file is empty', 'Write at least kit, title, parts and joints; the README has a first kit.'),
   'not-text': () => fault('the file is not text in UTF-8', 'Save the description as plain text in UTF-8.'),
-  'bad-syntax': (d) => fault(d.reason, 'Mend the text at this place; indent with spaces and close every quote and bracket.'),
-  'duplicate-key': (d) => fault(`“${d.key}” stands here twice`, 'Give each part, and each key, a name of its own.'),
-  'too-many-aliases': () => fault('aliases in this file unfold without end', 'Write the parts out instead of using aliases.'),
-  'script-failed': (d) => fault(`the file could not be run: ${d.reason}`, 'It must export one kit by default: export default defineKit({ … }).'),
-  'unknown-key': (d) => fault(`“${d.key}” is no key known here`, meant(d.nearest, `Allowed: ${list(d.allowed)}.`)),
-  'missing-key': (d) => fault(`${d.what} has no “${d.key}”`, `Add ${d.key}.`),
-  'wrong-type': (d) => fault(`expected ${d.expected}, found ${d.got}`, `Write ${d.expected}.`),
-  'bad-choice': (d) => fault(`“${d.got}” is not among the choices`, meant(d.nearest, `Allowed: ${list(d.allowed)}.`)),
-  'bad-quantity': (d) => fault(`“${d.got}”: ${d.why}`, `Write a value such as ${d.examples}.`),
-  'bad-length': (d) => fault(`“${d.got}”: ${d.why}`, `Write a length such as ${d.examples}.`),
-  'bad-kit-id': (d) => fault(`“${d.got}” cannot name files`, 'Use lower-case letters, digits and single hyphens, starting with a letter, at most 40 characters.'),
-  'bad-name': (d) => fault(`“${d.got}” cannot name a part`, 'Use lower-case letters, digits and single hyphens, starting with a letter, at most 24 characters.'),
-  'bad-joint': (d) => fault(`“${d.got}” is not a joint`, 'Write PART.LUG > PART.LUG, for example neck.hot > selector.A1.'),
-  'bad-colour': (d) => fault(`“${d.got}” is no IEC 60757 colour code`, `Allowed: ${list(d.allowed)}, or two of them together; green with yellow only as GNYE.`),
-  'bad-value': (d) => fault(d.why, 'Mend the value.'),
-  'unknown-part': (d) => fault(`there is no part “${d.part}”`, meant(d.nearest, `Parts of this kit: ${list(d.allowed)}.`)),
-  'unknown-lug': (d) => fault(`“${d.part}” (${d.what}) has no lug “${d.lug}”`, meant(d.nearest, `Its lugs: ${list(d.allowed)}.`)),
-  'never-joined': (d) => fault(`“${d.part}” (${d.what}) is joined to nothing`, 'Add its joints, or take it out of parts.'),
-  'lug-to-itself': (d) => fault(`${d.lug} is joined to itself`, 'Name the other end.'),
-  'joined-twice': (d) => fault(`${d.a} and ${d.b} are joined twice`, 'Keep one of the two joints.'),
-  'leg-free': (d) => fault(`leg ${d.leg} of “${d.part}” (${d.what}) is joined to nothing`, 'Join it, or take the part out.'),
-  'leg-is-no-leg': (d) => fault(`neither ${d.from} nor ${d.to} is a component's leg`, 'Use leg only for a resistor or capacitor soldered by its own wire; else use wire.'),
-  'link-across-parts': (d) => fault(`${d.from} and ${d.to} are on two parts`, 'A link joins lugs of one part; use wire between parts.'),
-  'bend-needs-case': (d) => fault(`${d.from} cannot be bent onto ${d.to}`, 'A bend runs from a lug of a pot to that pot’s own case.'),
-  'no-jack': () => fault('the kit has no output jack', 'Add a part of kind jack and join its tip and sleeve.'),
-  'several-jacks': (d) => fault(`the kit has several jacks: ${list(d.parts)}`, 'Keep one; circuits with two outputs are not covered yet.'),
+  'bad-syntax': (d) =>
+    fault(d.reason, 'Mend the text at this place; indent with spaces and close every quote and bracket.'),
+  'duplicate-key': (d) =>
+    fault(`${q(d.key)} stands here twice`, 'Give each part, and each key, a name of its own.'),
+  'too-many-aliases': () =>
+    fault('aliases in this file unfold without end', 'Write the parts out instead of using aliases.'),
+  'script-failed': (d) =>
+    fault(
+      `the file could not be run: ${d.reason}`,
+      'It must export one kit by default: export default defineKit({ … }).',
+    ),
+  'too-deep': () =>
+    fault(
+      'brackets or indentation nest too deep for a kit',
+      'Close the brackets; a kit needs no more than four levels.',
+    ),
+  'too-long': (d) =>
+    fault(
+      `the file is longer than ${d.most / 1000} thousand characters`,
+      'Give one kit’s description; a usual one has a few thousand characters.',
+    ),
+  'unknown-key': (d) =>
+    fault(`${q(d.key)} is no key known here`, meant(d.nearest, `Allowed: ${list(d.allowed)}.`)),
+  'missing-key': (d) => fault(`${d.what} has no ${q(d.key)}`, `Add ${bare(d.key)}.`),
+  'wrong-type': (d) => fault(`expected ${headOf(d.expected)}, found ${d.got}`, `Write ${d.expected}.`),
+  'bad-choice': (d) =>
+    fault(`${q(d.got)} is not among the choices`, meant(d.nearest, `Allowed: ${list(d.allowed)}.`)),
+  'bad-quantity': (d) => fault(`${q(d.got)}: ${d.why}`, `Write a value such as ${d.examples}.`),
+  'bad-length': (d) => fault(`${q(d.got)}: ${d.why}`, `Write a length such as ${d.examples}.`),
+  'bad-kit-id': (d) =>
+    fault(
+      `${q(d.got)} cannot name files`,
+      'Use lower-case letters, digits and single hyphens, starting with a letter, at most 40 characters.',
+    ),
+  'bad-name': (d) =>
+    fault(
+      `${q(d.got)} cannot name a part`,
+      'Use lower-case letters, digits and single hyphens, starting with a letter, at most 24 characters.',
+    ),
+  'bad-joint': (d) =>
+    fault(`${q(d.got)} is not a joint`, 'Write PART.LUG > PART.LUG, for example neck.hot > selector.A1.'),
+  'joint-kind': (d) =>
+    fault(
+      d.found.length === 0
+        ? 'this joint does not say which lugs it joins'
+        : `this joint is of ${d.found.length} kinds at once: ${list(d.found)}`,
+      `Write exactly one of ${list(d.allowed)}, with PART.LUG > PART.LUG after it.`,
+    ),
+  'bad-colour': (d) =>
+    fault(
+      `${q(d.got)} is no IEC 60757 colour code`,
+      `Allowed: ${list(d.allowed)}; or two together in this order, green and yellow only as GNYE.`,
+    ),
+  'bad-value': (d) => fault(d.why, d.remedy),
+  'unknown-part': (d) =>
+    fault(`there is no part ${q(d.part)}`, meant(d.nearest, `Parts of this kit: ${list(d.allowed)}.`)),
+  'unknown-lug': (d) =>
+    fault(
+      `${q(d.part)} (${d.what}) has no lug ${q(d.lug)}`,
+      meant(d.nearest, `Its lugs: ${list(d.allowed)}.`),
+    ),
+  'never-joined': (d) =>
+    fault(`${q(d.part)} (${d.what}) is joined to nothing`, 'Add its joints, or take it out of parts.'),
+  'lug-to-itself': (d) => fault(`${bare(d.lug)} is joined to itself`, 'Name the other end.'),
+  'joined-twice': (d) =>
+    fault(`${bare(d.a)} and ${bare(d.b)} are joined twice`, 'Keep one of the two joints.'),
+  'leg-free': (d) =>
+    fault(
+      `leg ${bare(d.leg)} of ${q(d.part)} (${d.what}) is joined to nothing`,
+      'Join it, or take the part out.',
+    ),
+  'leg-is-no-leg': (d) =>
+    fault(
+      `neither ${bare(d.from)} nor ${bare(d.to)} is a component’s leg`,
+      'Use leg only for a resistor or capacitor soldered by its own wire; else use wire.',
+    ),
+  'link-across-parts': (d) =>
+    fault(
+      `${bare(d.from)} and ${bare(d.to)} are on two parts`,
+      'A link joins lugs of one part; use wire between parts.',
+    ),
+  'bend-needs-case': (d) =>
+    fault(
+      `${bare(d.from)} cannot be bent onto ${bare(d.to)}`,
+      'A bend runs from a lug of a pot to that pot’s own case.',
+    ),
+  'no-jack': () =>
+    fault('the kit has no output jack', 'Add a part of kind jack and join its tip and sleeve.'),
+  'several-jacks': (d) =>
+    fault(
+      `the kit has several jacks: ${list(d.parts)}`,
+      'Keep one; circuits with two outputs are not covered yet.',
+    ),
   'no-pickup': () => fault('the kit has no pickup', 'Add a part of kind single-coil or humbucker.'),
-  'pickup-no-hot': (d) => fault(`the hot lead of “${d.part}” is joined to nothing`, `Join ${d.part}.hot to the switch or the volume pot.`),
-  'pickup-no-ground': (d) => fault(`“${d.part}” has no way to ground`, `Join ${d.part}.ground to the grounded case of a pot or to the jack’s sleeve.`),
-  'dead-state': (d) => fault(`nothing sounds with ${d.state}`, 'Follow the path from the tip back to a pickup in that position and add the missing joint.'),
-  'hot-shorted': (d) => fault(`the tip is joined to ground with ${d.state}`, 'Find the joint that ties the signal to ground and move it.'),
-  'unknown-arrangement': (d) => fault(`there is no arrangement “${d.got}”`, meant(d.nearest, `Arrangements: ${list(d.allowed)}.`)),
-  'missing-glyph': (d) => fault(`“${d.text}” has a character the drawing’s font lacks: ${d.glyph}`, 'Write it with other characters.'),
+  'jack-free': (d) =>
+    fault(
+      `the ${bare(d.lug)} of ${q(d.part)} is joined to nothing`,
+      d.lug === 'sleeve'
+        ? `Join ${bare(d.part)}.sleeve to the grounded case of a pot.`
+        : `Join ${bare(d.part)}.tip to the volume pot, or to the switch.`,
+    ),
+  'pickup-no-hot': (d) =>
+    fault(
+      `the hot lead of ${q(d.part)} is joined to nothing`,
+      `Join ${bare(d.part)}.hot to the switch or the volume pot.`,
+    ),
+  'pickup-no-ground': (d) =>
+    fault(
+      `${q(d.part)} has no way to ground`,
+      `Join ${bare(d.part)}.ground to the grounded case of a pot or to the jack’s sleeve.`,
+    ),
+  'dead-state': (d) =>
+    fault(
+      `nothing sounds with ${bare(d.state)}`,
+      'Follow the path from the tip back to a pickup in that position and add the missing joint.',
+    ),
+  'hot-shorted': (d) =>
+    fault(
+      `the tip is joined to ground with ${bare(d.state)}`,
+      'Find the joint that ties the signal to ground and move it.',
+    ),
+  'too-many': (d) => fault(`the kit has ${d.count} ${d.what}`, `Use at most ${d.most} in one kit.`),
+  'unknown-arrangement': (d) =>
+    fault(`there is no arrangement ${q(d.got)}`, meant(d.nearest, `Arrangements: ${list(d.allowed)}.`)),
+  'missing-glyph': (d) =>
+    fault(
+      `${q(d.text)} has a character the drawing’s font lacks: ${d.glyph}`,
+      'Write it with other characters.',
+    ),
   'load-off-reference': (d) =>
     note(
-      `“${d.part}” works into ${d.load} with ${d.state}, ${Math.abs(d.percent)} % ${d.percent < 0 ? 'below' : 'above'} its reference of ${d.reference}`,
+      `${q(d.part)} works into ${d.load} with ${bare(d.state)}, ${Math.abs(d.percent)} % ${d.percent < 0 ? 'below' : 'above'} its reference of ${d.reference}`,
       'If that is not wanted, change a pot or add a padding resistor.',
     ),
 };

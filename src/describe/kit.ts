@@ -49,3 +49,14 @@ export interface Kit {
   readonly joints: readonly Joint[];
   readonly surroundings: Surroundings;
 }
+
+/**
+ * A kit as far as it could be read, for the checks that come after reading: they go on with what is sound, and keep
+ * quiet about what hangs on a part or joint that is not.
+ */
+export interface Draft extends Kit {
+  /** Parts whose description is faulty: their names count, any lug of theirs passes. Not among `parts`. */
+  readonly opaque: readonly string[];
+  /** Joints that could not be read, and so may be the very ones a check would miss. */
+  readonly unread: number;
+}

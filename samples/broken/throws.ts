@@ -1,0 +1,3 @@
+throw new Error('the drawer of parts is empty');
+
+export default {};

@@ -1,0 +1,9 @@
+export default {
+  kit: 'robin',
+  title: 'A script with two slips',
+  parts: {
+    neck: { kind: 'single-coil', resistance: '5,7k' },
+    output: { kind: 'jack' },
+  },
+  joints: ['neck.hot > output.tip', 'neck.ground > output.sleve'],
+};

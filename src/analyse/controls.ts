@@ -1,0 +1,100 @@
+/**
+ * Which pot is a volume and which a tone. Nobody writes it down, and a name proves nothing, so it is found from what
+ * turning each pot does, solved in every state with the others at full:
+ *
+ * - **volume**: turned down, it takes a coil's direct voltage at the jack to less than a tenth;
+ * - **tone**: it leaves the direct voltage, and takes at least 1 dB off somewhere from 500 Hz to 10 kHz: its path to ground
+ *   holds a capacitor;
+ * - **other**: neither, in any state (a blend between two coils, a pot joined to nothing).
+ */
+import type { Circuit } from '../circuit/circuit.ts';
+import { elementsOf } from '../parts/index.ts';
+import { outside } from './loads.ts';
+import { type Controls, makeNetlist } from './netlist.ts';
+import type { Winding } from './network.ts';
+import { Solver } from './solver.ts';
+
+export type ControlRole = 'volume' | 'tone' | 'other';
+
+/** Settings as printed on a knob, 0 to 10. */
+export interface Knobs {
+  readonly volume: number;
+  readonly tone: number;
+}
+
+export const knobsAtFull: Knobs = { volume: 10, tone: 10 };
+
+/** The role of every pot, by part name, in the order written. */
+export type Roles = ReadonlyMap<string, ControlRole>;
+
+export function rolesOf(circuit: Circuit): Roles {
+  const pots = circuit.kit.parts.filter((part) =>
+    elementsOf(part).some((element) => element.kind === 'track'),
+  );
+  return new Map(pots.map((part) => [part.name, roleOf(circuit, part.name)] as const));
+}
+
+/** Rotations for knob settings; pots that are neither volume nor tone stay at full. */
+export function controlsAt(roles: Roles, knobs: Knobs): Controls {
+  const turned = [...roles].flatMap(([name, role]) =>
+    role === 'other' ? [] : [[name, knobs[role] / 10] as const],
+  );
+  return Object.fromEntries(turned);
+}
+
+/** The knob settings of the handbook's table: each control turned down alone, the other at full. */
+export const knobSteps: readonly Knobs[] = [
+  knobsAtFull,
+  ...[7, 5, 2, 0].map((tone): Knobs => ({ volume: 10, tone })),
+  ...[7, 5, 2, 0].map((volume): Knobs => ({ volume, tone: 10 })),
+];
+
+const PROBES: readonly number[] = [500, 1000, 2000, 3000, 5000, 7000, 10_000];
+const ONE_DECIBEL = 10 ** (-1 / 20);
+
+function roleOf(circuit: Circuit, pot: string): ControlRole {
+  const full = gains(circuit, {});
+  const zero = gains(circuit, { [pot]: 0 });
+  const pairs = full.map((row, i) =>
+    row.map((gain, k): readonly [number, number] => [gain, zero[i]?.[k] ?? gain]),
+  );
+  // A pot wired backwards is silent at full instead; it is a volume all the same.
+  if (pairs.some(([direct]) => direct !== undefined && Math.min(...direct) < 0.1 * Math.max(...direct)))
+    return 'volume';
+  const duller = pairs.some((row) =>
+    row.slice(1).some(([at10, at0]) => Math.min(at10, at0) < ONE_DECIBEL * Math.max(at10, at0)),
+  );
+  return duller ? 'tone' : 'other';
+}
+
+/** A row for every coil in every state: gain at direct current, then at each probe. */
+function gains(circuit: Circuit, controls: Controls): readonly (readonly number[])[] {
+  return circuit.states.flatMap((state) => {
+    const netlist = makeNetlist(circuit, state, controls);
+    const branches = [...netlist.branches, ...outside(circuit.kit.surroundings, netlist.jack)];
+    const coils = netlist.branches.filter((branch): branch is Winding => branch.kind === 'winding');
+    if (!netlist.jack) return [];
+    const [direct, full] = [
+      new Solver(branches, netlist.jack, { direct: true }),
+      new Solver(branches, netlist.jack),
+    ];
+    // A coil that both settings short out has no branch; keeping rows by pickup keeps the two lists in step.
+    return circuit.kit.parts.flatMap((part) =>
+      elementsOf(part).flatMap((element) => {
+        if (element.kind !== 'coil') return [];
+        const coil = coils.find((one) => one.of === `${part.name}.${element.id}`);
+        return [
+          coil
+            ? [gain(direct, coil, 0), ...PROBES.map((f) => gain(full, coil, f))]
+            : [0, ...PROBES.map(() => 0)],
+        ];
+      }),
+    );
+  });
+}
+
+function gain(solver: Solver, coil: Winding, frequency: number): number {
+  if (solver.shorted || !solver.solve(frequency)) return 0;
+  const { re, im } = solver.transfer(coil, frequency);
+  return Math.hypot(re, im);
+}

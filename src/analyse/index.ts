@@ -1,0 +1,50 @@
+/** The analysis: numbers about a circuit, solved from its network. Knows nothing of drawing. */
+export { type Analysis, analyse, toJson } from './analysis.ts';
+export {
+  type ControlRole,
+  controlsAt,
+  type Knobs,
+  knobSteps,
+  knobsAtFull,
+  type Roles,
+  rolesOf,
+} from './controls.ts';
+export type { Method, Range } from './extremes.ts';
+export type { NewResistor } from './kit-changes.ts';
+export { type Difference, type LoadOptions, type PickupLoads, type StateLoads, solveLoads } from './loads.ts';
+export type { Loads } from './measure.ts';
+export {
+  type HarnessReadings,
+  type LugReading,
+  type Reading,
+  readMeter,
+  type StateReadings,
+} from './meter.ts';
+export { type Controls, makeNetlist, type Netlist } from './netlist.ts';
+export { choosePads, type Option, type PadAdvice, type PadOptions, type PadPlan } from './pad.ts';
+export type { Alternative, Cause } from './pad-alternatives.ts';
+export type { Effect, Match } from './pad-effects.ts';
+export { decibels, logGrid, type Peak, type Shape } from './peak.ts';
+export { referenceCircuit } from './reference.ts';
+export {
+  type Curve,
+  type PickupCurve,
+  type Response,
+  type ShapeDifference,
+  type StateResponse,
+  type SweepOptions,
+  solveKnobSteps,
+  solveResponse,
+} from './response.ts';
+export {
+  DEFAULT_SEED,
+  type DrawnRange,
+  type PickupSpread,
+  type ReadingSpread,
+  type ResonanceSpread,
+  type Spread,
+  type SpreadOptions,
+  type StateSpread,
+  solveSpread,
+} from './spread.ts';
+export { roomTemperatures, type Temperatures } from './variables.ts';

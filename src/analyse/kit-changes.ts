@@ -1,0 +1,112 @@
+/**
+ * Changes to a kit that the padding choice tries: a resistor added, one taken out, pots of other values. Each gives a new
+ * kit, which is built and solved like any other; nothing is worked out from the old one's figures.
+ */
+import { type Circuit, type LugId, lugId } from '../circuit/circuit.ts';
+import type { End, Joint, Kit } from '../describe/kit.ts';
+import type { Part } from '../parts/index.ts';
+import { resistor } from '../parts/resistor.ts';
+
+/** A resistor to be soldered between two lugs, and what must be done besides. */
+export interface NewResistor {
+  /** Name for the part; taken by no other part of the kit. */
+  readonly part: string;
+  readonly ohms: number;
+  readonly from: LugId;
+  readonly to: LugId;
+  /** Wires the change needs besides the resistor's own legs. */
+  readonly wires?: readonly (readonly [LugId, LugId])[];
+}
+
+export const endOf = (id: LugId): End => {
+  const dot = id.lastIndexOf('.');
+  return { part: id.slice(0, dot), lug: id.slice(dot + 1) };
+};
+
+/** The kit with a resistor more, its joints last. */
+export function withResistor(kit: Kit, added: NewResistor): Kit {
+  const base = { kind: 'resistor', name: added.part, label: added.part } as const;
+  const joints: readonly (readonly [Joint['kind'], LugId, LugId])[] = [
+    ...(added.wires ?? []).map(([from, to]) => ['wire', from, to] as const),
+    ['leg', lugId(added.part, '1'), added.from],
+    ['leg', lugId(added.part, '2'), added.to],
+  ];
+  return {
+    ...kit,
+    parts: [...kit.parts, resistor.build(base, { value: added.ohms })],
+    joints: [
+      ...kit.joints,
+      ...joints.map(
+        ([kind, from, to], i): Joint => ({
+          kind,
+          from: endOf(from),
+          to: endOf(to),
+          index: kit.joints.length + i,
+        }),
+      ),
+    ],
+  };
+}
+
+/** The kit without a part, its joints gone with it. */
+export const withoutPart = (kit: Kit, name: string): Kit => ({
+  ...kit,
+  parts: kit.parts.filter((part) => part.name !== name),
+  joints: kit.joints.filter((joint) => joint.from.part !== name && joint.to.part !== name),
+});
+
+/** The kit with other values for some pots, by part name; ohms. */
+export const withPots = (kit: Kit, values: Readonly<Record<string, number>>): Kit => ({
+  ...kit,
+  parts: kit.parts.map((part): Part => {
+    const ohms = part.kind === 'pot' ? values[part.name] : undefined;
+    return part.kind === 'pot' && ohms !== undefined
+      ? { ...part, value: { value: ohms, from: 'computed' } }
+      : part;
+  }),
+});
+
+/** Resistors straight from a pickup's hot end to ground: the pads it has already. */
+export function padsOf(circuit: Circuit, pickup: string): readonly string[] {
+  const hot = hotNet(circuit, pickup);
+  const ground = circuit.nets.find((net) => net.role === 'ground')?.index;
+  return circuit.kit.parts.flatMap((part) => {
+    if (part.kind !== 'resistor' || hot === undefined || ground === undefined || hot === ground) return [];
+    const nets = ['1', '2'].map((leg) => circuit.lugs.get(lugId(part.name, leg))?.net);
+    return nets.includes(hot) && nets.includes(ground) ? [part.name] : [];
+  });
+}
+
+export const hotNet = (circuit: Circuit, pickup: string): number | undefined =>
+  [...circuit.lugs.values()].find((lug) => lug.part === pickup && lug.role === 'hot')?.net;
+
+/** Where a pad's leg is soldered on a net: best on the switch, else on a pot, else wherever the net is. */
+export function lugFor(circuit: Circuit, net: number): LugId | undefined {
+  const lugs = [...circuit.lugs.values()].filter((lug) => lug.net === net);
+  const first = (...roles: readonly string[]) => lugs.find((lug) => roles.includes(lug.role))?.id;
+  return (
+    first('throw') ??
+    first('common') ??
+    first('clockwise', 'anticlockwise', 'wiper') ??
+    first('tip') ??
+    lugs[0]?.id
+  );
+}
+
+/** Where its other leg is grounded: a pot's case, else the jack's sleeve. */
+export function groundLug(circuit: Circuit): LugId | undefined {
+  const ground = circuit.nets.find((net) => net.role === 'ground')?.index;
+  const lugs = [...circuit.lugs.values()].filter((lug) => lug.net === ground);
+  return (lugs.find((lug) => lug.role === 'case') ?? lugs.find((lug) => lug.role === 'sleeve'))?.id;
+}
+
+/** A name for a pad that no part has yet. */
+export function padName(kit: Kit, pickup: string): string {
+  const taken = new Set(kit.parts.map((part) => part.name));
+  // 24 characters is the longest a part's name may be.
+  const stem = `pad-${pickup}`.slice(0, 21).replace(/-$/, '');
+  for (let i = 1; ; i++) {
+    const name = i === 1 ? stem : `${stem}-${i}`;
+    if (!taken.has(name)) return name;
+  }
+}

@@ -1,0 +1,150 @@
+/**
+ * From circuit, state and control settings to the flat network. Joints, closed contacts and a wiper at the end of
+ * its track are ideal, so they merge nodes; nothing is ever stood in for by a tiny resistor.
+ *
+ * **Pickup model.** A winding is its source, resistance and inductance in series, with capacitance and core loss
+ * across all three. A humbucker with two leads is one winding: the junction of its two coils is out of reach of the
+ * harness, and two coils in series, coupled or not, with a capacitance across the pair are to their terminals
+ * exactly one coil of the summed resistance, the summed inductance (mutual inductance included) and that
+ * capacitance. A meter and an LCR bridge measure just those sums, so splitting them would add a guess and no figure.
+ */
+import { type Circuit, type LugId, lugId, type State } from '../circuit/circuit.ts';
+import { Union } from '../circuit/union.ts';
+import { elementsOf, type Part } from '../parts/index.ts';
+import type { Element } from '../parts/kind.ts';
+import type { Branch, Port } from './network.ts';
+import { trackShare } from './taper.ts';
+
+/** Rotation of each pot by part name, 0 to 1; a pot that is not named stands at full (1). */
+export type Controls = Readonly<Record<string, number>>;
+
+export interface Netlist {
+  /** How many nodes there are. */
+  readonly size: number;
+  readonly branches: readonly Branch[];
+  /** Node of every lug, and of every `part.#name` inside a part. */
+  readonly nodeOf: ReadonlyMap<LugId, number>;
+  /** Tip to sleeve, when the kit has a jack. */
+  readonly jack: Port | undefined;
+}
+
+/** The network of one state. */
+export function makeNetlist(circuit: Circuit, state: State, controls: Controls = {}): Netlist {
+  const placed = circuit.kit.parts.flatMap((part) =>
+    elementsOf(part).map((element) => ({ part, element, share: shareOf(part, element, controls) })),
+  );
+  const joined = new Union();
+  for (const joint of circuit.joints)
+    joined.join(lugId(joint.from.part, joint.from.lug), lugId(joint.to.part, joint.to.lug));
+  for (const group of state.joins) for (const id of group.slice(1)) joined.join(group[0] ?? id, id);
+  for (const { part, element, share } of placed)
+    for (const [a, b] of idealJoins(element, share)) joined.join(lugId(part.name, a), lugId(part.name, b));
+  const nodeOf = numberNodes(circuit, placed, joined);
+  const branches = placed.flatMap(({ part, element, share }) =>
+    branchesOf(part, element, share, (terminal) => nodeOf.get(lugId(part.name, terminal)) ?? -1),
+  );
+  return {
+    size: new Set(nodeOf.values()).size,
+    // A branch with both ends on one node carries nothing and would only be noise.
+    branches: branches.filter((branch) => branch.a !== branch.b),
+    nodeOf,
+    jack: jackPort(circuit, nodeOf),
+  };
+}
+
+interface Placed {
+  readonly part: Part;
+  readonly element: Element;
+  readonly share: number;
+}
+
+const shareOf = (part: Part, element: Element, controls: Controls): number =>
+  element.kind === 'track'
+    ? trackShare(element.taper.value, element.midpoint.value, controls[part.name] ?? 1)
+    : 0;
+
+/** Terminals that an element itself makes one: the wiper at an end, and a part of no resistance. */
+function idealJoins(element: Element, share: number): readonly (readonly [string, string])[] {
+  switch (element.kind) {
+    case 'track':
+      return [
+        ...(share * element.ohms.value === 0 ? [[element.anticlockwise, element.wiper] as const] : []),
+        ...((1 - share) * element.ohms.value === 0 ? [[element.wiper, element.clockwise] as const] : []),
+      ];
+    case 'resistance':
+      return element.ohms.value === 0 ? [[element.a, element.b]] : [];
+    case 'coil':
+    case 'capacitance':
+      return [];
+  }
+}
+
+const terminalsOf = (element: Element): readonly string[] => {
+  switch (element.kind) {
+    case 'coil':
+      return [element.hot, element.return];
+    case 'track':
+      return [element.anticlockwise, element.wiper, element.clockwise];
+    case 'resistance':
+    case 'capacitance':
+      return [element.a, element.b];
+  }
+};
+
+function numberNodes(circuit: Circuit, placed: readonly Placed[], joined: Union): ReadonlyMap<LugId, number> {
+  const inner = placed.flatMap(({ part, element }) =>
+    terminalsOf(element).map((name) => lugId(part.name, name)),
+  );
+  const numbers = new Map<string, number>();
+  const nodeOf = new Map<LugId, number>();
+  for (const id of [...circuit.lugs.keys(), ...inner]) {
+    const root = joined.find(id);
+    const number = numbers.get(root) ?? numbers.size;
+    numbers.set(root, number);
+    nodeOf.set(id, number);
+  }
+  return nodeOf;
+}
+
+function branchesOf(
+  part: Part,
+  element: Element,
+  share: number,
+  node: (terminal: string) => number,
+): readonly Branch[] {
+  const of = `${part.name}.${element.id}`;
+  switch (element.kind) {
+    case 'resistance':
+      return [{ kind: 'resistor', of, a: node(element.a), b: node(element.b), ohms: element.ohms.value }];
+    case 'capacitance':
+      return [
+        { kind: 'capacitor', of, a: node(element.a), b: node(element.b), farads: element.farads.value },
+      ];
+    case 'track': {
+      const [low, wiper, high] = [element.anticlockwise, element.wiper, element.clockwise].map(node);
+      const [a, w, c] = [low ?? -1, wiper ?? -1, high ?? -1];
+      return [
+        { kind: 'resistor', of, a, b: w, ohms: share * element.ohms.value },
+        { kind: 'resistor', of, a: w, b: c, ohms: (1 - share) * element.ohms.value },
+      ];
+    }
+    case 'coil': {
+      const at = { pickup: part.name, a: node(element.hot), b: node(element.return) };
+      const { resistance, inductance, capacitance, coreLoss } = element;
+      return [
+        { kind: 'winding', of, ...at, ohms: resistance.value, henries: inductance.value },
+        { kind: 'capacitor', of: `${of}.capacitance`, ...at, farads: capacitance.value },
+        ...(coreLoss
+          ? [{ kind: 'resistor', of: `${of}.core-loss`, ...at, ohms: coreLoss.value } as const]
+          : []),
+      ];
+    }
+  }
+}
+
+function jackPort(circuit: Circuit, nodeOf: ReadonlyMap<LugId, number>): Port | undefined {
+  const lugs = [...circuit.lugs.values()];
+  const tip = nodeOf.get(lugs.find((lug) => lug.role === 'tip')?.id ?? '');
+  const sleeve = nodeOf.get(lugs.find((lug) => lug.role === 'sleeve')?.id ?? '');
+  return tip === undefined || sleeve === undefined ? undefined : { from: tip, to: sleeve };
+}

@@ -1,0 +1,54 @@
+/** The flat network that the solver works on: numbered nodes with branches between them, and nothing of parts. */
+
+interface Ends {
+  /** The element it came from, such as `volume.track`, so that a spread can scale it. */
+  readonly of: string;
+  /** The pickup it belongs to, for the branches that a coil is made of. */
+  readonly pickup?: string;
+  readonly a: number;
+  readonly b: number;
+}
+
+/** One two-terminal branch. */
+export type Branch =
+  | (Ends & { readonly kind: 'resistor'; readonly ohms: number })
+  | (Ends & { readonly kind: 'capacitor'; readonly farads: number })
+  /** Resistance and inductance in series with a source whose positive side faces `a`. */
+  | (Ends & { readonly kind: 'winding'; readonly ohms: number; readonly henries: number });
+
+export type Winding = Extract<Branch, { kind: 'winding' }>;
+
+/** Two nodes that something is measured between; a current enters at `from` and leaves at `to`. */
+export interface Port {
+  readonly from: number;
+  readonly to: number;
+}
+
+export const resistor = (a: number, b: number, ohms: number, of = 'r'): Branch => ({
+  kind: 'resistor',
+  of,
+  a,
+  b,
+  ohms,
+});
+export const capacitor = (a: number, b: number, farads: number, of = 'c'): Branch => ({
+  kind: 'capacitor',
+  of,
+  a,
+  b,
+  farads,
+});
+export const winding = (a: number, b: number, ohms: number, henries: number, of = 'l'): Winding => ({
+  kind: 'winding',
+  of,
+  a,
+  b,
+  ohms,
+  henries,
+});
+
+/** The network without the windings of some pickups, their capacitance and core loss included. */
+export const withoutPickups = (
+  branches: readonly Branch[],
+  gone: (pickup: string) => boolean,
+): readonly Branch[] => branches.filter((branch) => branch.pickup === undefined || !gone(branch.pickup));

@@ -1,0 +1,234 @@
+/**
+ * The padding choice: for every pickup whose load is off its reference, the resistor from its own lug to ground that
+ * mends it, found by solving; what is to be had near that value, and what it does to every other position.
+ */
+import { buildCircuit } from '../circuit/build.ts';
+import type { Circuit, LugId } from '../circuit/circuit.ts';
+import { type Choice, nearest } from '../common/series.ts';
+import type { Kit } from '../describe/kit.ts';
+import { isPickup } from '../parts/index.ts';
+import {
+  groundLug,
+  hotNet,
+  lugFor,
+  type NewResistor,
+  padName,
+  padsOf,
+  withoutPart,
+  withResistor,
+} from './kit-changes.ts';
+import { pickupPort } from './loads.ts';
+import { parallelResistanceOf, resistanceOf } from './measure.ts';
+import { makeNetlist } from './netlist.ts';
+import { resistor, withoutPickups } from './network.ts';
+import {
+  type Alternative,
+  type Cause,
+  causesOf,
+  elsewhere,
+  otherPots,
+  sparePoles,
+} from './pad-alternatives.ts';
+import {
+  type Effect,
+  effectsOf,
+  judgedIn,
+  loadFor,
+  loadsIn,
+  loadsOfKit,
+  type Match,
+  percentOff,
+} from './pad-effects.ts';
+import { Solver } from './solver.ts';
+
+export interface PadOptions {
+  /** `dc` unless told otherwise: what the trade means by “sees 250k”. */
+  readonly match?: Match;
+  /** E12 unless told otherwise. */
+  readonly series?: Choice;
+  /** A load this near its reference is left alone; a fraction, 0.05 unless told otherwise. */
+  readonly near?: number;
+}
+
+/** A value that can be had, and what it makes of the loads. */
+export interface Option {
+  readonly ohms: number;
+  /** The matched load in the judged state, ohms, and its distance from the reference. */
+  readonly load: number;
+  readonly percent: number;
+  /** Every pickup in every state with this value fitted. */
+  readonly effects: readonly Effect[];
+}
+
+interface Judged {
+  readonly pickup: string;
+  /** Index of the state it was judged in. */
+  readonly state: number;
+  /** The matched load there and its reference, ohms; an existing pad that is to be replaced is out. */
+  readonly load: number;
+  readonly reference: number;
+  readonly percent: number;
+}
+
+export type PadAdvice =
+  /** Near enough its reference already. */
+  | (Judged & { readonly kind: 'fits' })
+  | (Judged & {
+      readonly kind: 'pad';
+      /** The name the part gets, and its two lugs. */
+      readonly part: string;
+      readonly from: LugId;
+      readonly to: LugId;
+      /** Pads that it has now, to be taken out. */
+      readonly replaces: readonly string[];
+      /** The value that would meet the reference exactly. */
+      readonly ideal: number;
+      readonly chosen: Option;
+      readonly below?: Option;
+      readonly above?: Option;
+      readonly alternatives: readonly Alternative[];
+    })
+  /** Its load is below the reference, and a resistor more can only lower it. */
+  | (Judged & {
+      readonly kind: 'too-heavy';
+      /** What loads it, heaviest first. */
+      readonly causes: readonly Cause[];
+      readonly alternatives: readonly Alternative[];
+    })
+  /** A resistor would help, but the stock holds none. */
+  | (Judged & { readonly kind: 'no-stock'; readonly ideal: number })
+  /** Not even a short to ground brings the load down: its return is not at ground. */
+  | (Judged & { readonly kind: 'out-of-reach' })
+  | { readonly kind: 'silent'; readonly pickup: string };
+
+export interface PadPlan {
+  readonly match: Match;
+  readonly series: Choice;
+  readonly advice: readonly PadAdvice[];
+  /** The kit with every chosen pad fitted; the very kit given when there is none. */
+  readonly kit: Kit;
+  /** All chosen pads together, in every state. */
+  readonly effects: readonly Effect[];
+}
+
+/** Chooses the pads of a kit, pickup by pickup in the order written, each with those before it fitted. */
+export function choosePads(circuit: Circuit, options: PadOptions = {}): PadPlan {
+  const { match = 'dc', series = 'E12', near = 0.05 } = options;
+  const advice: PadAdvice[] = [];
+  let kit = circuit.kit;
+  for (const pickup of circuit.kit.parts.filter(isPickup)) {
+    const next = advise(kit, pickup.name, match, series, near);
+    advice.push(next);
+    if (next.kind === 'pad') kit = fitted(kit, next, next.chosen.ohms);
+  }
+  return { match, series, advice, kit, effects: effectsOf(loadsOfKit(circuit.kit), kit, match) };
+}
+
+function advise(kit: Kit, pickup: string, match: Match, series: Choice, near: number): PadAdvice {
+  const circuit = buildCircuit(kit);
+  const now = loadsOfKit(kit);
+  const index = judgedIn(now, pickup)?.index ?? -1;
+  const judged = judge(kit, pickup, index, match);
+  if (!judged) return { kind: 'silent', pickup };
+  if (Math.abs(judged.percent) <= near * 100) return { kind: 'fits', ...judged };
+  const replaces = padsOf(circuit, pickup);
+  const bareKit = replaces.reduce(withoutPart, kit);
+  const bare = judge(bareKit, pickup, index, match) ?? judged;
+  const bareCircuit = buildCircuit(bareKit);
+  if (bare.load < bare.reference) {
+    const alternatives = otherPots(bareCircuit, pickup, index, match);
+    return { kind: 'too-heavy', ...bare, causes: causesOf(bareCircuit, pickup, index, match), alternatives };
+  }
+  const net = hotNet(bareCircuit, pickup);
+  const from = net === undefined ? undefined : lugFor(bareCircuit, net);
+  const to = groundLug(bareCircuit);
+  const ideal =
+    from && to ? idealPad(bareCircuit, pickup, index, match, bare.reference, from, to) : undefined;
+  if (from === undefined || to === undefined || ideal === undefined) return { kind: 'out-of-reach', ...bare };
+  const found = nearest(ideal, series);
+  if (!found) return { kind: 'no-stock', ...bare, ideal };
+  const place = { part: replaces[0] ?? padName(kit, pickup), from, to, replaces };
+  const option = (ohms: number): Option => {
+    const after = fitted(kit, place, ohms);
+    const loads = loadsIn(loadsOfKit(after), index, pickup);
+    return {
+      ohms,
+      load: loads ? loadFor(match, loads) : NaN,
+      percent: loads ? percentOff(match, loads) : NaN,
+      effects: effectsOf(now, after, match),
+    };
+  };
+  const pad = { ...place, ohms: found.value };
+  return {
+    kind: 'pad',
+    ...bare,
+    ...place,
+    ideal,
+    chosen: option(found.value),
+    ...(found.below === undefined ? {} : { below: option(found.below) }),
+    ...(found.above === undefined ? {} : { above: option(found.above) }),
+    alternatives: [
+      ...elsewhere(bareCircuit, pickup, pad, index, match),
+      ...sparePoles(bareCircuit, pad, index, match),
+      ...otherPots(bareCircuit, pickup, index, match),
+    ],
+  };
+}
+
+function judge(kit: Kit, pickup: string, state: number, match: Match): Judged | undefined {
+  const loads = loadsIn(loadsOfKit(kit), state, pickup);
+  if (!loads) return undefined;
+  const [load, reference] = [loadFor(match, loads), loadFor(match, loads.reference)];
+  return { pickup, state, load, reference, percent: percentOff(match, loads) };
+}
+
+/** The kit with a pad in its place and those it replaces out. */
+function fitted(
+  kit: Kit,
+  place: Omit<NewResistor, 'ohms'> & { readonly replaces: readonly string[] },
+  ohms: number,
+): Kit {
+  return withResistor(place.replaces.reduce(withoutPart, kit), {
+    part: place.part,
+    from: place.from,
+    to: place.to,
+    ohms,
+  });
+}
+
+/** Beyond these no resistor is sold, and none is looked for. Ohms. */
+const LEAST = 1;
+const MOST = 1e10;
+
+/** The resistor that brings a load to its reference, by bisection on the solver: a load never rises as it falls. */
+function idealPad(
+  circuit: Circuit,
+  pickup: string,
+  index: number,
+  match: Match,
+  reference: number,
+  from: LugId,
+  to: LugId,
+): number | undefined {
+  const state = circuit.states[index];
+  const part = circuit.kit.parts.find((one) => one.name === pickup);
+  const netlist = state && makeNetlist(circuit, state);
+  const port = netlist && part && pickupPort(part, netlist);
+  const [a, b] = [netlist?.nodeOf.get(from), netlist?.nodeOf.get(to)];
+  if (!netlist || !port || a === undefined || b === undefined) return undefined;
+  const branches = [...withoutPickups(netlist.branches, () => true), resistor(a, b, 1, 'pad')];
+  const solver = new Solver(branches, port, { direct: match === 'dc' });
+  const frequency = circuit.kit.surroundings.frequency.value;
+  const load = (ohms: number): number => {
+    solver.scale(new Map([['pad', ohms]]));
+    return match === 'dc' ? resistanceOf(solver) : parallelResistanceOf(solver, frequency);
+  };
+  if (load(LEAST) > reference) return undefined;
+  let [low, high] = [LEAST, MOST];
+  for (let i = 0; i < 80; i++) {
+    const middle = Math.sqrt(low * high);
+    if (load(middle) > reference) high = middle;
+    else low = middle;
+  }
+  return Math.sqrt(low * high);
+}

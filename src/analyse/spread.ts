@@ -1,0 +1,222 @@
+/**
+ * The spread of every figure over the harnesses that tolerances and temperature allow. Resistances and loads are found
+ * at the corners, exactly; a resonance is not monotone in everything, so it is drawn: 10,000 harnesses whose elements
+ * lie anywhere in their tolerance with equal chance, the same harnesses in every state, repeatable from the seed.
+ */
+import type { Circuit, LugId, State } from '../circuit/circuit.ts';
+import { seeded } from '../common/random.ts';
+import { isPickup } from '../parts/index.ts';
+import { controlsAt, type Roles, rolesOf } from './controls.ts';
+import { type Factors, type Range, resistanceRange, signalLoadRange } from './extremes.ts';
+import { pickupPort, played } from './loads.ts';
+import { makeNetlist, type Netlist } from './netlist.ts';
+import { type Branch, type Winding, withoutPickups } from './network.ts';
+import { decibels, highestBetween, PLATEAU, shapeOf } from './peak.ts';
+import { gainOf, type Heard, heardIn } from './response.ts';
+import { roomTemperatures, type Temperatures, type Variable, variablesOf } from './variables.ts';
+
+export interface SpreadOptions {
+  readonly seed?: number;
+  readonly draws?: number;
+  /** Degrees Celsius. */
+  readonly temperatures?: Temperatures;
+}
+
+/** Where the resonance of a curve may lie; the ends are those that chance reached. */
+export interface ResonanceSpread {
+  /** Hertz. */
+  readonly frequency: DrawnRange;
+  /** Decibels above the plateau. */
+  readonly height: DrawnRange;
+  /** How many of the draws had no peak. */
+  readonly without: number;
+}
+
+export interface DrawnRange extends Range {
+  /** The middle nine tenths of the draws. */
+  readonly p5: number;
+  readonly p95: number;
+}
+
+export interface PickupSpread {
+  readonly pickup: string;
+  readonly dcLoad: Range;
+  readonly signalLoad: Range;
+  readonly total: { readonly dcLoad: Range; readonly signalLoad: Range };
+  /** Absent where the nominal curve has no peak. */
+  readonly resonance?: ResonanceSpread;
+}
+
+export interface ReadingSpread {
+  readonly unfitted: Range;
+  readonly fitted: Range;
+}
+
+export interface StateSpread {
+  readonly index: number;
+  readonly state: State;
+  readonly pickups: readonly PickupSpread[];
+  /** Tip to sleeve; absent for a kit without a jack. */
+  readonly jack?: { readonly volumeFull: ReadingSpread; readonly volumeZero: ReadingSpread };
+  /** Each net to ground, all controls at full, named by its first lug. */
+  readonly lugs: readonly (ReadingSpread & { readonly net: number; readonly lug: LugId })[];
+  /** Of all sounding pickups together. */
+  readonly resonance?: ResonanceSpread;
+}
+
+export interface Spread {
+  readonly seed: number;
+  readonly draws: number;
+  readonly temperatures: Temperatures;
+  readonly states: readonly StateSpread[];
+}
+
+export const DEFAULT_SEED = 60063;
+const DEFAULT_DRAWS = 10_000;
+
+interface Task {
+  readonly circuit: Circuit;
+  readonly roles: Roles;
+  readonly variables: readonly Variable[];
+  readonly draws: readonly Factors[];
+}
+
+/** Spread of every figure in every state. */
+export function solveSpread(circuit: Circuit, options: SpreadOptions = {}): Spread {
+  const { seed = DEFAULT_SEED, draws = DEFAULT_DRAWS, temperatures = roomTemperatures } = options;
+  const variables = variablesOf(circuit.kit, temperatures);
+  const task = { circuit, roles: rolesOf(circuit), variables, draws: drawn(variables, draws, seed) };
+  return {
+    seed,
+    draws,
+    temperatures,
+    states: circuit.states.map((state, index) => inState(task, state, index)),
+  };
+}
+
+/** Harnesses by chance, each a factor for every element. */
+function drawn(variables: readonly Variable[], draws: number, seed: number): readonly Factors[] {
+  const random = seeded(seed);
+  return Array.from(
+    { length: draws },
+    () => new Map(variables.map(({ of, low, high }) => [of, low + (high - low) * random()])),
+  );
+}
+
+function inState(task: Task, state: State, index: number): StateSpread {
+  const { circuit } = task;
+  const netlist = makeNetlist(circuit, state);
+  const heard = heardIn(circuit, state);
+  const resonance = heard && resonanceSpread(heard, heard.windings, task.draws);
+  const pickups = state.sounding.flatMap((name): PickupSpread[] => {
+    const loads = loadSpread(task, state, netlist, name);
+    const own = heard?.windings.filter((winding) => winding.pickup === name) ?? [];
+    // A pickup that sounds alone has the state's own curve, already drawn.
+    const peak =
+      !heard || own.length === heard.windings.length ? resonance : resonanceSpread(heard, own, task.draws);
+    return loads ? [{ pickup: name, ...loads, ...(peak ? { resonance: peak } : {}) }] : [];
+  });
+  const [full, zero] = [10, 0].map((volume) =>
+    makeNetlist(circuit, state, controlsAt(task.roles, { volume, tone: 10 })),
+  );
+  const [atFull, atZero] = [full, zero].map(
+    (one) => one?.jack && readingSpread(one, one.jack.from, task.variables),
+  );
+  return {
+    index,
+    state,
+    pickups,
+    ...(atFull && atZero ? { jack: { volumeFull: atFull, volumeZero: atZero } } : {}),
+    lugs: lugSpread(task, netlist),
+    ...(resonance ? { resonance } : {}),
+  };
+}
+
+function loadSpread(
+  { circuit, variables, draws }: Task,
+  state: State,
+  netlist: Netlist,
+  name: string,
+): Omit<PickupSpread, 'pickup' | 'resonance'> | undefined {
+  const pickup = circuit.kit.parts.filter(isPickup).find((part) => part.name === name);
+  const port = pickup && pickupPort(pickup, netlist);
+  if (!port) return undefined;
+  const frequency = circuit.kit.surroundings.frequency.value;
+  const both = (branches: readonly Branch[]) => ({
+    dcLoad: resistanceRange(branches, port, variables),
+    signalLoad: signalLoadRange(branches, port, frequency, variables, draws),
+  });
+  return {
+    ...both(withoutPickups(netlist.branches, () => true)),
+    total: both(played(circuit, state, netlist, name)),
+  };
+}
+
+function readingSpread(netlist: Netlist, from: number, variables: readonly Variable[]): ReadingSpread {
+  const port = { from, to: netlist.jack?.to ?? from };
+  const bare = withoutPickups(netlist.branches, () => true);
+  return {
+    unfitted: resistanceRange(bare, port, variables),
+    fitted: resistanceRange(netlist.branches, port, variables),
+  };
+}
+
+const lugSpread = ({ circuit, variables }: Task, netlist: Netlist): StateSpread['lugs'] =>
+  circuit.nets.flatMap((net) => {
+    const lug = net.lugs[0] ?? '';
+    const from = netlist.nodeOf.get(lug);
+    if (net.role === 'ground' || net.lugs.length < 2 || from === undefined || !netlist.jack) return [];
+    return [{ net: net.index, lug, ...readingSpread(netlist, from, variables) }];
+  });
+
+/** How far from the nominal peak a drawn one is looked for before the whole range is searched. */
+const REACH = 1.5;
+/** Relative; a tenth of a hertz at the usual resonances. */
+const PRECISION = 2e-5;
+
+function resonanceSpread(
+  heard: Heard,
+  windings: readonly Winding[],
+  draws: readonly Factors[],
+): ResonanceSpread | undefined {
+  const gain = gainOf(heard, windings);
+  heard.solver.scale(new Map());
+  const nominal = shapeOf(gain).resonance;
+  if (!nominal || draws.length === 0) return undefined;
+  const frequencies: number[] = [];
+  const heights: number[] = [];
+  for (const factors of draws) {
+    heard.solver.scale(factors);
+    const found = peakNear(gain, nominal.frequency);
+    if (!found) continue;
+    frequencies.push(found.frequency);
+    heights.push(found.height);
+  }
+  heard.solver.scale(new Map());
+  return {
+    frequency: drawnRange(frequencies, nominal.frequency),
+    height: drawnRange(heights, nominal.height),
+    without: draws.length - frequencies.length,
+  };
+}
+
+function peakNear(gain: (f: number) => number, nominal: number) {
+  const [low, high] = [nominal / REACH, nominal * REACH];
+  const frequency = highestBetween(gain, low, high, PRECISION);
+  // At an end of the reach it is no peak yet: the whole curve must be looked at.
+  if (frequency < low * 1.01 || frequency > high / 1.01) return shapeOf(gain).resonance;
+  return { frequency, height: decibels(gain(frequency)) - decibels(gain(PLATEAU)) };
+}
+
+function drawnRange(values: readonly number[], nominal: number): DrawnRange {
+  const sorted = Float64Array.from(values).sort();
+  const at = (share: number) => sorted[Math.round(share * (sorted.length - 1))] ?? nominal;
+  return {
+    low: Math.min(at(0), nominal),
+    nominal,
+    high: Math.max(at(1), nominal),
+    method: 'draws',
+    p5: at(0.05),
+    p95: at(0.95),
+  };
+}

@@ -1,0 +1,85 @@
+/** The companion pass: one load card a state, as text and shares, measured before anything is placed. */
+import type { PickupLoads, StateLoads, StateReadings } from '../analyse/index.ts';
+import type { Circuit } from '../circuit/circuit.ts';
+import { textWidth } from '../common/text.ts';
+import { printQuantity } from '../common/units.ts';
+import { contactsOf, type Part } from '../parts/index.ts';
+
+/** One pickup's figures on a card. */
+export interface CardRow {
+  readonly pickup: string;
+  readonly label: string;
+  readonly dcLoad: string;
+  readonly signalLoad: string;
+  /** Signal load as a multiple of the reference; 1 is the harness the pickup was made for. */
+  readonly ratio: number;
+  /** `as made for`, `31 % lighter`, `35 % heavier`. */
+  readonly verdict: string;
+}
+
+/** A switch drawn small with its contacts. */
+export interface CardSwitch {
+  readonly part: Part;
+  readonly closed: readonly (readonly string[])[];
+}
+
+export interface Card {
+  /** Short, in the badge: `1`; for several switches `1·2`; `•` where the kit has none. */
+  readonly badge: string;
+  readonly title: string;
+  readonly rows: readonly CardRow[];
+  readonly switches: readonly CardSwitch[];
+  /** What a meter shows at the jack, volume at full. */
+  readonly meter: string;
+}
+
+export const CARD_TYPE = { title: 14, row: 12, small: 11 } as const;
+
+/** One card a state, in the order of the states. */
+export function cardsOf(
+  circuit: Circuit,
+  loads: readonly StateLoads[],
+  readings: readonly StateReadings[],
+): readonly Card[] {
+  const label = new Map(circuit.kit.parts.map((part) => [part.name, part.label]));
+  return circuit.states.map((state, index) => {
+    const reading = readings.find((entry) => entry.index === index)?.volumeFull.jack.fitted;
+    const positions = Object.values(state.settings);
+    return {
+      badge: positions.length === 0 ? '•' : positions.join('·'),
+      title: state.sounding.map((name) => label.get(name) ?? name).join(' + '),
+      rows: (loads.find((entry) => entry.index === index)?.loads ?? []).map((entry) =>
+        row(entry, label.get(entry.pickup) ?? entry.pickup),
+      ),
+      switches: circuit.kit.parts.flatMap((part): CardSwitch[] => {
+        const contact = contactsOf(part).find(({ position }) => position === state.settings[part.name]);
+        return contact ? [{ part, closed: contact.joins }] : [];
+      }),
+      meter: reading === undefined ? 'no reading' : printQuantity(reading, 'ohm'),
+    };
+  });
+}
+
+function row(loads: PickupLoads, label: string): CardRow {
+  const ratio = loads.signalLoad / loads.reference.signalLoad;
+  return {
+    pickup: loads.pickup,
+    label,
+    dcLoad: printQuantity(loads.dcLoad, 'ohm'),
+    signalLoad: printQuantity(loads.signalLoad, 'ohm'),
+    ratio,
+    verdict: verdictOf(ratio),
+  };
+}
+
+/** A load is heavy when its resistance is low: fewer ohms take more from the pickup. */
+function verdictOf(ratio: number): string {
+  if (!Number.isFinite(ratio)) return 'no load';
+  const percent = Math.round((ratio - 1) * 100);
+  if (percent === 0) return 'as made for';
+  return percent > 0 ? `+${percent} %, brighter` : `−${-percent} %, darker`;
+}
+
+/** Width a card needs for its longest line. */
+export const cardWidth = (cards: readonly Card[]): number =>
+  Math.max(220, ...cards.map((card) => textWidth(card.title, CARD_TYPE.title, 'bold') + 40 + 20 + 46 * Math.max(1, card.switches.length)));

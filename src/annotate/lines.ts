@@ -1,0 +1,60 @@
+/** How each joint is to be drawn: its look, which says what it is made of, and its tint, which says what it carries. */
+import { type Circuit, lugId } from '../circuit/circuit.ts';
+import type { Joint } from '../describe/kit.ts';
+import { isPickup, type Part } from '../parts/index.ts';
+
+/** `sleeved` is a component's own leg under a tube. */
+export type LineLook = 'signal' | 'ground' | 'leg' | 'sleeved' | 'link' | 'bend' | 'braid';
+
+export interface Line {
+  readonly look: LineLook;
+  /** `ground`, `output`, `tone`, `other`, or `pickup-n` by the order the kit names its pickups. */
+  readonly tint: string;
+}
+
+/** One line a joint, in the order written. */
+export function linesOf(circuit: Circuit): readonly Line[] {
+  const parts = new Map(circuit.kit.parts.map((part) => [part.name, part]));
+  const tints = circuit.nets.map((_, net) => tintOf(circuit, net, parts));
+  return circuit.joints.map((joint) => {
+    const net = circuit.lugs.get(lugId(joint.from.part, joint.from.lug))?.net ?? 0;
+    const tint = tints[net] ?? 'other';
+    return { look: lookOf(joint, tint, parts), tint };
+  });
+}
+
+/** The pickups in the order their tints are numbered. */
+export const tintOfPickup = (circuit: Circuit, pickup: string): string =>
+  `pickup-${circuit.kit.parts.filter(isPickup).findIndex((part) => part.name === pickup) + 1}`;
+
+function lookOf(joint: Joint, tint: string, parts: ReadonlyMap<string, Part>): LineLook {
+  switch (joint.kind) {
+    case 'wire':
+      return tint === 'ground' ? 'ground' : 'signal';
+    case 'leg':
+      return [joint.from, joint.to].some((end) => {
+        const part = parts.get(end.part);
+        return (part?.kind === 'resistor' || part?.kind === 'capacitor') && part.sleeved.includes(end.lug);
+      })
+        ? 'sleeved'
+        : 'leg';
+    case 'link':
+    case 'bend':
+    case 'braid':
+      return joint.kind;
+  }
+}
+
+/** A net's tint: one pickup's own; the way out through the volume; a tone's; or none of these. */
+function tintOf(circuit: Circuit, index: number, parts: ReadonlyMap<string, Part>): string {
+  const net = circuit.nets[index];
+  if (!net) return 'other';
+  if (net.role === 'ground' || net.role === 'output') return net.role;
+  if (net.pickup !== undefined) return tintOfPickup(circuit, net.pickup);
+  const lugs = net.lugs.flatMap((id) => circuit.lugs.get(id) ?? []);
+  if (lugs.some((lug) => lug.role === 'common') && lugs.some((lug) => lug.role === 'clockwise')) return 'output';
+  const tone = lugs.some(
+    (lug) => parts.get(lug.part)?.kind === 'capacitor' || (lug.role === 'anticlockwise' && parts.get(lug.part)?.kind === 'pot'),
+  );
+  return tone ? 'tone' : 'other';
+}

@@ -1,0 +1,28 @@
+/** The padding resistors of a kit, and what each makes of its pickup's load. */
+import type { StateLoads } from '../analyse/index.ts';
+import { type Circuit, lugId } from '../circuit/circuit.ts';
+import { printQuantity } from '../common/units.ts';
+
+export interface Pad {
+  readonly part: string;
+  readonly pickup: string;
+  /** For the drawing: `Neck sees 242 kΩ`. */
+  readonly caption: string;
+}
+
+/** A padding resistor joins the hot net of a pickup, whatever the switch does, to ground. */
+export function padsOf(circuit: Circuit, loads: readonly StateLoads[]): readonly Pad[] {
+  const netOf = (part: string, lug: string) => circuit.nets[circuit.lugs.get(lugId(part, lug))?.net ?? -1];
+  return circuit.kit.parts.flatMap((part): Pad[] => {
+    if (part.kind !== 'resistor') return [];
+    const nets = [netOf(part.name, '1'), netOf(part.name, '2')];
+    const pickup = nets.find((net) => net?.pickup !== undefined)?.pickup;
+    if (pickup === undefined || !nets.some((net) => net?.role === 'ground')) return [];
+    const alone = loads.find(({ state }) => state.sounding.length === 1 && state.sounding[0] === pickup);
+    const load = alone?.loads.find((entry) => entry.pickup === pickup)?.dcLoad;
+    const label = circuit.kit.parts.find((candidate) => candidate.name === pickup)?.label ?? pickup;
+    return load === undefined
+      ? []
+      : [{ part: part.name, pickup, caption: `${label} sees ${printQuantity(load, 'ohm')}` }];
+  });
+}

@@ -1,0 +1,140 @@
+/** What is wrong with joints as they are written: names, and what each kind of joint may join. */
+import { nearest } from '../common/nearest.ts';
+import { type Path, type Problem, problem } from '../common/problem.ts';
+import type { End, Joint, Kit } from '../describe/kit.ts';
+import { lugsOf, type Part, whatIs } from '../parts/index.ts';
+import type { LugSpec } from '../parts/kind.ts';
+import { lugId } from './circuit.ts';
+
+export interface JointFaults {
+  readonly problems: readonly Problem[];
+  /** The joints whose ends are known, a misspelt end taken for the name it is nearest to. */
+  readonly joints: readonly Joint[];
+  /** How many joints name something that is like nothing in the kit. */
+  readonly lost: number;
+}
+
+/** A joint's place: the kind is a step of the path only where it is written as a map. */
+const pathOf = (joint: Joint): Path => ['joints', joint.index, joint.kind];
+
+export function jointFaults(kit: Kit, opaque: readonly string[]): JointFaults {
+  const names = new Names(kit.parts, opaque);
+  const problems: Problem[] = [];
+  const joints: Joint[] = [];
+  for (const joint of kit.joints) {
+    const from = names.look(joint.from, [...pathOf(joint), 'from']);
+    const to = names.look(joint.to, [...pathOf(joint), 'to']);
+    problems.push(...from.problems, ...to.problems);
+    if (!from.end || !to.end) continue;
+    const known = { ...joint, from: from.end, to: to.end };
+    joints.push(known);
+    problems.push(...kindFaults(known, names));
+  }
+  return { problems: [...problems, ...repeats(joints)], joints, lost: kit.joints.length - joints.length };
+}
+
+interface Looked {
+  readonly end?: End;
+  readonly problems: readonly Problem[];
+}
+
+/** The names of a kit: its parts, their lugs, and what a misspelt one was meant to be. */
+class Names {
+  readonly #lugs: ReadonlyMap<string, ReadonlyMap<string, LugSpec>>;
+  readonly #parts: ReadonlyMap<string, Part>;
+  readonly #opaque: ReadonlySet<string>;
+  readonly #allowed: readonly string[];
+  /** A word misspelt in a thousand joints is looked up once. */
+  readonly #meant = new Map<string, string | undefined>();
+
+  constructor(parts: readonly Part[], opaque: readonly string[]) {
+    this.#parts = new Map(parts.map((part) => [part.name, part]));
+    this.#lugs = new Map(
+      parts.map((part) => [part.name, new Map(lugsOf(part).map((lug) => [lug.name, lug]))]),
+    );
+    this.#opaque = new Set(opaque);
+    this.#allowed = [...this.#parts.keys(), ...opaque];
+  }
+
+  /** The lug at an end; absent for a part that could not be read. */
+  lug(end: End): LugSpec | undefined {
+    return this.#lugs.get(end.part)?.get(end.lug);
+  }
+
+  part(end: End): Part | undefined {
+    return this.#parts.get(end.part);
+  }
+
+  look(end: End, path: Path): Looked {
+    if (this.#opaque.has(end.part)) return { end, problems: [] };
+    const part = this.#parts.get(end.part);
+    if (part) return this.#lookLug(part, end, path);
+    const meant = this.#nearestPart(end.part);
+    const detail = {
+      part: end.part,
+      allowed: this.#allowed,
+      ...(meant === undefined ? {} : { nearest: meant }),
+    };
+    const found = problem('unknown-part', path, detail);
+    if (meant === undefined) return { problems: [found] };
+    const next = this.look({ part: meant, lug: end.lug }, path);
+    return { ...next, problems: [found, ...next.problems] };
+  }
+
+  #lookLug(part: Part, end: End, path: Path): Looked {
+    if (this.lug(end)) return { end, problems: [] };
+    const allowed = lugsOf(part).map((lug) => lug.name);
+    const meant = nearest(end.lug, allowed);
+    const detail = { part: part.name, lug: end.lug, what: whatIs(part), allowed };
+    const found = problem('unknown-lug', [...path, 'lug'], {
+      ...detail,
+      ...(meant === undefined ? {} : { nearest: meant }),
+    });
+    return meant === undefined
+      ? { problems: [found] }
+      : { end: { part: part.name, lug: meant }, problems: [found] };
+  }
+
+  #nearestPart(word: string): string | undefined {
+    if (!this.#meant.has(word)) this.#meant.set(word, nearest(word, this.#allowed));
+    return this.#meant.get(word);
+  }
+}
+
+const idOf = (end: End): string => lugId(end.part, end.lug);
+
+/** What each kind of joint may join; nothing is said where an end's part could not be read. */
+function kindFaults(joint: Joint, names: Names): readonly Problem[] {
+  const [a, b] = [idOf(joint.from), idOf(joint.to)];
+  if (a === b) return [problem('lug-to-itself', pathOf(joint), { lug: a })];
+  const [from, to] = [names.lug(joint.from), names.lug(joint.to)];
+  if (!from || !to) return [];
+  const onePart = joint.from.part === joint.to.part;
+  switch (joint.kind) {
+    case 'leg':
+      return from.role === 'leg' || to.role === 'leg'
+        ? []
+        : [problem('leg-is-no-leg', pathOf(joint), { from: a, to: b })];
+    case 'link':
+      return onePart ? [] : [problem('link-across-parts', pathOf(joint), { from: a, to: b })];
+    case 'bend': {
+      const toCase = onePart && names.part(joint.from)?.kind === 'pot' && to.role === 'case';
+      return toCase ? [] : [problem('bend-needs-case', pathOf(joint), { from: a, to: b })];
+    }
+    case 'wire':
+    case 'braid':
+      return [];
+  }
+}
+
+/** Two joints between the same two lugs, whichever way round. */
+function repeats(joints: readonly Joint[]): readonly Problem[] {
+  const seen = new Set<string>();
+  return joints.flatMap((joint) => {
+    const [a, b] = [idOf(joint.from), idOf(joint.to)];
+    const pair = a < b ? `${a} ${b}` : `${b} ${a}`;
+    const again = seen.has(pair) && a !== b;
+    seen.add(pair);
+    return again ? [problem('joined-twice', pathOf(joint), { a, b })] : [];
+  });
+}

@@ -1,0 +1,80 @@
+/** What is wrong with a kit whose names are sound: pickups without a way back, states that are dead or shorted. */
+import { type Path, type Problem, problem } from '../common/problem.ts';
+import type { Joint, Kit } from '../describe/kit.ts';
+import { contactsOf, elementsOf, isPickup, type Part } from '../parts/index.ts';
+import { buildCircuit } from './build.ts';
+import { lugId, type State } from './circuit.ts';
+import { Union } from './union.ts';
+
+/**
+ * Pickups whose return cannot reach the jack's sleeve through joints, through any position of any switch, or through
+ * another pickup's coil, which is the way of a series circuit.
+ */
+export function groundFaults(kit: Kit): readonly Problem[] {
+  const jack = kit.parts.find((part) => part.kind === 'jack');
+  if (!jack) return [];
+  return kit.parts.filter(isPickup).flatMap((pickup) => {
+    const reach = reachWithout(pickup, kit);
+    const returns = elementsOf(pickup).flatMap((element) =>
+      element.kind === 'coil' ? [element.return] : [],
+    );
+    const grounded = returns.every((lug) => reach.same(lugId(pickup.name, lug), lugId(jack.name, 'sleeve')));
+    return grounded
+      ? []
+      : [problem('pickup-no-ground', ['parts', pickup.name], { part: pickup.name }, 'key')];
+  });
+}
+
+function reachWithout(pickup: Part, kit: Kit): Union {
+  const reach = new Union();
+  for (const joint of kit.joints) reach.join(idOf(joint.from), idOf(joint.to));
+  for (const part of kit.parts) {
+    for (const contact of contactsOf(part))
+      for (const [first, ...others] of contact.joins)
+        for (const other of others) reach.join(lugId(part.name, first ?? other), lugId(part.name, other));
+    if (part === pickup) continue;
+    for (const element of elementsOf(part))
+      if (element.kind === 'coil')
+        reach.join(lugId(part.name, element.hot), lugId(part.name, element.return));
+  }
+  return reach;
+}
+
+const idOf = (end: Joint['from']): string => lugId(end.part, end.lug);
+
+/**
+ * States in which the tip is tied to ground, and states in which nothing sounds. `explained` says that a fault already
+ * found accounts for silence, so that only shorts are worth a word.
+ */
+export function stateFaults(kit: Kit, explained: boolean): readonly Problem[] {
+  const { states } = buildCircuit(kit);
+  const shorted = states.filter((state) => state.shorted);
+  const dead = explained ? [] : states.filter((state) => !state.shorted && state.sounding.length === 0);
+  const path = placeOf(kit);
+  return [
+    ...settingsOf(shorted, states).map((state) => problem('hot-shorted', path, { state }, 'key')),
+    ...settingsOf(dead, states).map((state) => problem('dead-state', path, { state }, 'key')),
+  ];
+}
+
+/** The states in words; one word for all of them when it is all of them. */
+function settingsOf(some: readonly State[], all: readonly State[]): readonly string[] {
+  if (some.length === 0) return [];
+  if (some.length === all.length)
+    return [all.length === 1 ? 'every control at full' : 'every setting of the switches'];
+  return some.map(stateText);
+}
+
+/** `selector at 2`; several switches in the order written. */
+export const stateText = (state: State): string =>
+  Object.entries(state.settings)
+    .map(([name, position]) => `${name} at ${position}`)
+    .join(', ');
+
+/** A state is the switch's affair, or the jack's where there is no switch. */
+function placeOf(kit: Kit): Path {
+  const part =
+    kit.parts.find((candidate) => contactsOf(candidate).length > 0) ??
+    kit.parts.find(({ kind }) => kind === 'jack');
+  return part ? ['parts', part.name] : ['parts'];
+}

@@ -1,0 +1,99 @@
+/**
+ * What is wrong with a kit as a circuit. Names first; then what stands unjoined; then, if all that is sound, the
+ * states. What hangs on a part or joint that could not be read is passed over, never guessed at.
+ */
+import { type Problem, problem } from '../common/problem.ts';
+import type { Draft, Kit } from '../describe/kit.ts';
+import { contactsOf, elementsOf, isPickup, lugsOf, type Part, whatIs } from '../parts/index.ts';
+import { lugId } from './circuit.ts';
+import { jointFaults } from './fault-joints.ts';
+import { groundFaults, stateFaults } from './fault-states.ts';
+
+/** More than these no guitar has; the count of states and paths grows by multiplication. */
+const MOST_PICKUPS = 12;
+const MOST_STATES = 1024;
+
+/** Every fault of a kit, or of a draft of one, in no order that matters: `report` sorts by place. */
+export function findFaults(kit: Kit & Partial<Pick<Draft, 'opaque' | 'unread'>>): readonly Problem[] {
+  const opaque = kit.opaque ?? [];
+  const { problems, joints, lost } = jointFaults(kit, opaque);
+  const found = [...problems, ...countFaults(kit, opaque)];
+  // A joint that names nothing, or cannot be read, may be the one that seems to be missing.
+  if (lost + (kit.unread ?? 0) > 0) return found;
+  const repaired: Kit = { ...kit, joints };
+  const free = freeFaults(repaired);
+  found.push(...free);
+  const tooLarge = sizeFaults(kit);
+  found.push(...tooLarge);
+  if (opaque.length > 0 || tooLarge.length > 0) return found;
+  return [...found, ...pathFaults(repaired, free)];
+}
+
+/** What can be said of paths: nothing without a jack that is joined and a pickup. */
+function pathFaults(kit: Kit, free: readonly Problem[]): readonly Problem[] {
+  const jacks = kit.parts.filter((part) => part.kind === 'jack');
+  const [jack] = jacks;
+  const unjoined = (part: Part): boolean =>
+    free.some((fault) => fault.code !== 'leg-free' && fault.path[1] === part.name);
+  if (!jack || jacks.length > 1 || unjoined(jack) || !kit.parts.some(isPickup)) return [];
+  const grounds = groundFaults(kit).filter(
+    (fault) => !kit.parts.some((part) => isOf(fault, part) && unjoined(part)),
+  );
+  // A part of the signal's path that is not joined accounts for silence; once it is mended the states are looked at.
+  const explained = grounds.length > 0 || kit.parts.some((part) => carriesSignal(part) && unjoined(part));
+  return [...grounds, ...stateFaults(kit, explained)];
+}
+
+const isOf = (fault: Problem, part: Part): boolean => fault.path[1] === part.name;
+const carriesSignal = (part: Part): boolean =>
+  contactsOf(part).length > 0 || elementsOf(part).some(({ kind }) => kind === 'coil' || kind === 'track');
+
+/** A kit needs a jack and a pickup. A part that could not be read may be either. */
+function countFaults(kit: Kit, opaque: readonly string[]): readonly Problem[] {
+  const jacks = kit.parts.filter((part) => part.kind === 'jack').map((part) => part.name);
+  const [, second] = jacks;
+  if (second !== undefined) return [problem('several-jacks', ['parts', second], { parts: jacks }, 'key')];
+  if (opaque.length > 0) return [];
+  return [
+    ...(jacks.length === 0 ? [problem('no-jack', ['parts'], {}, 'key')] : []),
+    ...(kit.parts.some(isPickup) ? [] : [problem('no-pickup', ['parts'], {}, 'key')]),
+  ];
+}
+
+/** Parts joined to nothing, and lugs that must not be left free. */
+function freeFaults(kit: Kit): readonly Problem[] {
+  const joined = new Set(
+    kit.joints.flatMap(({ from, to }) => [lugId(from.part, from.lug), lugId(to.part, to.lug)]),
+  );
+  return kit.parts.flatMap((part): readonly Problem[] => {
+    const path = ['parts', part.name];
+    const free = lugsOf(part).filter((lug) => !joined.has(lugId(part.name, lug.name)));
+    if (free.length === lugsOf(part).length)
+      return [problem('never-joined', path, { part: part.name, what: whatIs(part) }, 'key')];
+    return free.flatMap((lug) => {
+      switch (lug.role) {
+        case 'leg':
+          return [problem('leg-free', path, { part: part.name, leg: lug.name, what: whatIs(part) }, 'key')];
+        case 'hot':
+          return [problem('pickup-no-hot', path, { part: part.name }, 'key')];
+        case 'tip':
+        case 'sleeve':
+          return [problem('jack-free', path, { part: part.name, lug: lug.name }, 'key')];
+        default:
+          return [];
+      }
+    });
+  });
+}
+
+/** Kits beyond reason, before anything multiplies. */
+function sizeFaults(kit: Kit): readonly Problem[] {
+  const pickups = kit.parts.filter(isPickup).length;
+  const states = kit.parts.reduce((count, part) => count * Math.max(1, contactsOf(part).length), 1);
+  const most = (what: string, count: number, limit: number): readonly Problem[] =>
+    count > limit ? [problem('too-many', ['parts'], { what, count: String(count), most: limit }, 'key')] : [];
+  return [
+    ...most('pickups', pickups, MOST_PICKUPS),
+    ...most('settings of its switches', states, MOST_STATES),
+  ];
+}

@@ -1,0 +1,24 @@
+/** Points and rectangles. Drawing units are those of the SVG's view box; y grows downwards. */
+
+export interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+export interface Rect extends Point {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** The pitch of the grid that parts and wires stand on, drawing units. Parallel wires are at least this far apart. */
+export const PITCH = 16;
+
+export const at = (x: number, y: number): Point => ({ x, y });
+
+/** A rectangle about a centre. */
+export const around = (x: number, y: number, width: number, height: number): Rect => ({
+  x: x - width / 2,
+  y: y - height / 2,
+  width,
+  height,
+});

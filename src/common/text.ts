@@ -1,0 +1,49 @@
+/** Width of a text in Inter, the font the drawings are set in, without loading a font engine. */
+import { fontMetrics } from './font-metrics.ts';
+
+export type Weight = keyof typeof fontMetrics;
+
+interface Table {
+  readonly unitsPerEm: number;
+  readonly advances: ReadonlyMap<string, number>;
+  readonly kerns: ReadonlyMap<string, number>;
+}
+
+const tables = new Map<Weight, Table>();
+
+function tableOf(weight: Weight): Table {
+  const made = tables.get(weight);
+  if (made) return made;
+  const metrics = fontMetrics[weight];
+  const table: Table = {
+    unitsPerEm: metrics.unitsPerEm,
+    advances: new Map(
+      metrics.advances.split(' ').map((entry) => {
+        const [point = '', advance = ''] = entry.split(':');
+        return [String.fromCodePoint(Number.parseInt(point, 36)), Number.parseInt(advance, 36)] as const;
+      }),
+    ),
+    kerns: new Map(metrics.kerns.split('\n').map((entry) => [entry.slice(0, 2), Number(entry.slice(2))] as const)),
+  };
+  tables.set(weight, table);
+  return table;
+}
+
+/** Width in the unit of `size`, at font size `size`; a character the table lacks counts as one em. */
+export function textWidth(text: string, size: number, weight: Weight = 'regular'): number {
+  const { unitsPerEm, advances, kerns } = tableOf(weight);
+  let units = 0;
+  let before = '';
+  for (const character of text) {
+    units += (advances.get(character) ?? unitsPerEm) + (kerns.get(before + character) ?? 0);
+    before = character;
+  }
+  return (units / unitsPerEm) * size;
+}
+
+/** The first character the drawing's font lacks, if any: another font would be put in its place. */
+export const missingGlyph = (text: string): string | undefined =>
+  [...text].find((character) => !tableOf('regular').advances.has(character));
+
+/** Height of a capital letter at font size 1. */
+export const CAP_HEIGHT = fontMetrics.regular.capHeight / fontMetrics.regular.unitsPerEm;

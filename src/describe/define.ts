@@ -1,0 +1,42 @@
+/** Kits written in TypeScript: the same description, with the editor completing kinds, fields, parts and lugs. */
+import type { Kind } from '../parts/index.ts';
+import type { JointKind } from './kit.ts';
+import type { KitInput, PartInput } from './schema.ts';
+
+type LeverLug = `${'A' | 'B'}${0 | 1 | 2 | 3}`;
+
+/** Lugs by kind, for the type checker alone; a test holds them against the kinds' own. */
+export interface LugNames {
+  'single-coil': 'hot' | 'ground';
+  humbucker: 'hot' | 'ground';
+  pot: '1' | '2' | '3' | 'case';
+  'lever-3': LeverLug;
+  'lever-5': LeverLug;
+  resistor: '1' | '2';
+  capacitor: '1' | '2';
+  jack: 'tip' | 'sleeve';
+  'ground-point': '1';
+}
+
+/** A kind this table does not know yet takes any lug; reading the kit checks it all the same. */
+type LugOf<K extends Kind> = K extends keyof LugNames ? LugNames[K] : string;
+
+type Parts = Readonly<Record<string, PartInput>>;
+type EndOf<P extends Parts> = { [N in keyof P & string]: `${N}.${LugOf<P[N]['kind']>}` }[keyof P & string];
+type JointText<P extends Parts> = `${EndOf<P>} > ${EndOf<P>}`;
+
+type JointMap = Exclude<KitInput['joints'][number], string>;
+type JointOf<K extends JointKind, P extends Parts> = { readonly [N in K]: JointText<P> } & Pick<
+  JointMap,
+  'colour' | 'length'
+>;
+
+export interface KitDescription<P extends Parts> extends Omit<KitInput, 'parts' | 'joints'> {
+  readonly parts: P;
+  /** Part and lug of both ends are checked against `parts`. A kit of more than some 300 lugs is too large for that. */
+  readonly joints: readonly (JointText<P> | { [K in JointKind]: JointOf<K, P> }[JointKind])[];
+}
+
+/** Returns the description as it is; what it adds are the types. */
+export const defineKit = <const P extends Parts>(description: KitDescription<P>): KitDescription<P> =>
+  description;

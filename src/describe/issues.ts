@@ -1,0 +1,194 @@
+/** From zod's issues to problems of our own; none of zod's words reach the user. */
+import { z } from 'zod';
+import { nearest } from '../common/nearest.ts';
+import { type Path, type Problem, problem } from '../common/problem.ts';
+import { colours } from './words.ts';
+
+type Issue = z.core.$ZodIssue;
+
+/** What the issues are about: the schema that found them, the value it read, and where that value stands. */
+export interface Context {
+  readonly schema: z.ZodType;
+  readonly value: unknown;
+  readonly path: Path;
+  /** In words: `the kit`, `“volume” (pot)`. */
+  readonly what: string;
+}
+
+export function problemsOf(issues: readonly Issue[], context: Context): readonly Problem[] {
+  const unknown = issues.flatMap((issue) => unknownKeys(issue, context));
+  // A misspelt key is one problem, not two: the key it was meant to be is not reported as missing as well.
+  const guessed = new Set(unknown.map((found) => `${found.inside}.${found.nearest}`));
+  return issues.flatMap((issue) => {
+    if (issue.code === 'unrecognized_keys') return unknownKeys(issue, context).map((found) => found.problem);
+    const missing = missingKey(issue, context);
+    if (missing) return guessed.has(`${missing.inside}.${missing.key}`) ? [] : [missing.problem];
+    return [translate(issue, context)];
+  });
+}
+
+const joined = (path: Path): string => path.join('.');
+const steps = (issue: Issue): Path =>
+  issue.path.map((step) => (typeof step === 'number' ? step : String(step)));
+const isMap = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** The value at a path, going by own keys only. */
+function valueAt(value: unknown, path: Path): unknown {
+  return path.reduce<unknown>(
+    (at, step) =>
+      typeof at === 'object' && at !== null && Object.hasOwn(at, step)
+        ? (at as Readonly<Record<string | number, unknown>>)[step]
+        : undefined,
+    value,
+  );
+}
+
+/** The keys a schema allows at a path. */
+function allowedAt(schema: z.core.$ZodType, path: Path): readonly string[] {
+  if (schema instanceof z.ZodOptional) return allowedAt(schema.unwrap(), path);
+  if (!(schema instanceof z.ZodObject)) return [];
+  const [step, ...rest] = path;
+  if (step === undefined) return Object.keys(schema.shape);
+  const inner: z.core.$ZodType | undefined = Object.hasOwn(schema.shape, step)
+    ? schema.shape[step]
+    : undefined;
+  return inner ? allowedAt(inner, rest) : [];
+}
+
+function unknownKeys(issue: Issue, { schema, path }: Context) {
+  if (issue.code !== 'unrecognized_keys') return [];
+  const inside = steps(issue);
+  const allowed = allowedAt(schema, inside);
+  return issue.keys.map((key) => {
+    const meant = nearest(key, allowed);
+    const detail = { key, allowed, ...(meant === undefined ? {} : { nearest: meant }) };
+    return {
+      inside: joined(inside),
+      nearest: meant,
+      problem: problem('unknown-key', [...path, ...inside, key], detail, 'key'),
+    };
+  });
+}
+
+function missingKey(issue: Issue, { value, path, what }: Context) {
+  const at = steps(issue);
+  const key = at.at(-1);
+  const inside = at.slice(0, -1);
+  if (key === undefined || !isMap(valueAt(value, inside)) || valueAt(value, at) !== undefined)
+    return undefined;
+  const name = inside.length === 0 ? what : `“${inside.at(-1)}”`;
+  const found = problem('missing-key', [...path, ...inside], { key: String(key), what: name }, 'key');
+  return { inside: joined(inside), key, problem: found };
+}
+
+/** What a person calls a value's type. */
+export function typeName(value: unknown): string {
+  if (value === null || value === undefined) return 'nothing';
+  if (Array.isArray(value)) return 'a list';
+  switch (typeof value) {
+    case 'string':
+      return 'text';
+    case 'number':
+    case 'bigint':
+      return 'a number';
+    case 'boolean':
+      return `the word ${value}, which stands for yes or no`;
+    case 'object':
+      return 'a map of keys and values';
+    default:
+      return 'a piece of script';
+  }
+}
+
+/** A value as the user wrote it, as far as a short text can show it. */
+export const shown = (value: unknown): string =>
+  typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean'
+    ? String(value)
+    : typeName(value);
+
+const EXPECTED: Readonly<Record<string, string>> = {
+  string: 'text (in quotes if it looks like a number)',
+  number: 'a number',
+  array: 'a list',
+  object: 'a map of keys and values',
+  record: 'a map of keys and values',
+};
+
+/** What a field itself says it expects; zod's own messages never begin so. */
+const ownWords = (issue: Issue): string | undefined => /^expected (.+)$/.exec(issue.message)?.[1];
+
+/** Problems that go by the field, whatever is wrong with it. */
+function byField(
+  field: string | number | undefined,
+  got: string,
+): readonly ['bad-kit-id' | 'bad-colour', string] | undefined {
+  if (field === 'kit') return ['bad-kit-id', got];
+  return field === 'colour' ? ['bad-colour', got] : undefined;
+}
+
+function translate(issue: Issue, context: Context): Problem {
+  const at = steps(issue);
+  const path = [...context.path, ...at];
+  const written = valueAt(context.value, at);
+  const got = shown(written);
+  const wrongType = (expected: string): Problem =>
+    problem('wrong-type', path, { expected, got: typeName(written) });
+  if (issue.code === 'invalid_type')
+    return wrongType(ownWords(issue) ?? EXPECTED[issue.expected] ?? 'another kind of value');
+  const special = typeof written === 'string' ? byField(at.at(-1), got) : undefined;
+  if (special?.[0] === 'bad-kit-id') return problem('bad-kit-id', path, { got });
+  if (special?.[0] === 'bad-colour') return problem('bad-colour', path, { got, allowed: colours });
+  switch (issue.code) {
+    case 'custom':
+      return quantity(issue, path, got);
+    case 'invalid_value':
+      return choice(path, written, issue.values.map(String));
+    case 'invalid_union':
+      return union(issue, path, written);
+    case 'too_small':
+      return size(path, `${quoted(at.at(-1))} is empty`, 'Write something there, or leave the key out.');
+    case 'too_big':
+      return size(path, `${quoted(at.at(-1))} is longer than ${issue.maximum} characters`, 'Shorten it.');
+    default:
+      return size(
+        path,
+        `${quoted(at.at(-1))} is not written as it should be`,
+        'See the README for how it is written.',
+      );
+  }
+}
+
+const quoted = (field: string | number | undefined): string => (field === undefined ? 'this' : `“${field}”`);
+const size = (path: Path, why: string, remedy: string): Problem =>
+  problem('bad-value', path, { why, remedy });
+
+function quantity(issue: z.core.$ZodIssueCustom, path: Path, got: string): Problem {
+  const { quantity: of, examples } = issue.params ?? {};
+  const comma = got.includes(',') ? '; the decimal sign is a point' : '';
+  const detail = { got, why: `${issue.message}${comma}`, examples: String(examples) };
+  return problem(of === 'length' ? 'bad-length' : 'bad-quantity', path, detail);
+}
+
+function choice(path: Path, written: unknown, allowed: readonly string[]): Problem {
+  if (typeof written === 'object')
+    return problem('wrong-type', path, { expected: `one of ${allowed.join(', ')}`, got: typeName(written) });
+  const got = shown(written);
+  const meant = nearest(got, allowed);
+  return problem('bad-choice', path, { got, allowed, ...(meant === undefined ? {} : { nearest: meant }) });
+}
+
+/** A union is either a choice of fixed values or of types; the fields' own words win where they give any. */
+function union(issue: z.core.$ZodIssueInvalidUnion, path: Path, written: unknown): Problem {
+  const inner = issue.errors.flat();
+  const values = inner.flatMap((found) => (found.code === 'invalid_value' ? found.values.map(String) : []));
+  if (values.length > 0) return choice(path, written, values);
+  const types = inner.flatMap((found) =>
+    found.code === 'invalid_type' ? [EXPECTED[found.expected] ?? ''] : [],
+  );
+  const expected = ownWords(issue) ?? [...new Set(types)].filter((type) => type !== '').join(' or ');
+  return problem('wrong-type', path, {
+    expected: expected || 'another kind of value',
+    got: typeName(written),
+  });
+}

@@ -1,0 +1,85 @@
+/** One part of the description to a typed part. */
+import { nearest } from '../common/nearest.ts';
+import { type Problem, problem } from '../common/problem.ts';
+import { type Kind, kinds, type Part } from '../parts/index.ts';
+import type { PartBase } from '../parts/kind.ts';
+import { problemsOf, typeName } from './issues.ts';
+import { partShapes } from './schema.ts';
+
+export interface ReadPart {
+  /** Absent when the description does not say enough to build one. */
+  readonly part?: Part;
+  readonly problems: readonly Problem[];
+}
+
+const kindNames = Object.keys(kinds) as readonly Kind[];
+const isKind = (text: string): text is Kind => Object.hasOwn(kinds, text);
+const isMap = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+export function readPart(name: string, value: unknown): ReadPart {
+  const path = ['parts', name];
+  if (!isMap(value)) {
+    const expected = 'a part, such as { kind: pot, value: 500k }';
+    return { problems: [problem('wrong-type', path, { expected, got: typeName(value) })] };
+  }
+  const kind = value.kind;
+  if (typeof kind === 'string' && isKind(kind)) return readFields(name, kind, value);
+  return { problems: [kindProblem(name, value)] };
+}
+
+function kindProblem(name: string, value: Readonly<Record<string, unknown>>): Problem {
+  const path = ['parts', name];
+  const kind = value.kind;
+  if (kind === undefined) {
+    const slip = Object.keys(value).find((key) => key !== 'label' && nearest(key, ['kind']) !== undefined);
+    if (slip === undefined) return problem('missing-key', path, { key: 'kind', what: `“${name}”` }, 'key');
+    return problem(
+      'unknown-key',
+      [...path, slip],
+      { key: slip, nearest: 'kind', allowed: ['kind', 'label'] },
+      'key',
+    );
+  }
+  if (typeof kind !== 'string')
+    return problem('wrong-type', [...path, 'kind'], {
+      expected: `a kind: ${kindNames.join(', ')}`,
+      got: typeName(kind),
+    });
+  const meant = nearest(kind, kindNames);
+  return problem('bad-choice', [...path, 'kind'], {
+    got: kind,
+    allowed: kindNames,
+    ...(meant === undefined ? {} : { nearest: meant }),
+  });
+}
+
+function readFields(name: string, kind: Kind, value: Readonly<Record<string, unknown>>): ReadPart {
+  const schema = partShapes[kind];
+  const read = schema.safeParse(value);
+  if (read.success) return { part: build(name, kind, read.data), problems: [] };
+  const what = `“${name}” (${kinds[kind].what})`;
+  const problems = problemsOf(read.error.issues, { schema, value, path: ['parts', name], what });
+  // A slip in a field that may be left out leaves the part what it is, and its joints can still be checked.
+  const faulty = new Set(read.error.issues.flatMap((issue) => issue.path[0] ?? keysOf(issue)));
+  const rest = Object.fromEntries(Object.entries(value).filter(([key]) => !faulty.has(key)));
+  const again = schema.safeParse(rest);
+  return again.success ? { part: build(name, kind, again.data), problems } : { problems };
+}
+
+const keysOf = (issue: { readonly code: string; readonly keys?: readonly string[] }): readonly string[] =>
+  issue.keys ?? [];
+
+/** What a kind's `build` is to one who knows only that it belongs to the kind; the tables guarantee the rest. */
+type Build = (base: PartBase, written: object) => Part;
+
+function build(name: string, kind: Kind, written: { readonly label?: string | undefined }): Part {
+  const base = { kind, name, label: written.label ?? labelOf(name) };
+  return (kinds[kind].build as unknown as Build)(base, written);
+}
+
+/** `tone-cap` reads `Tone cap` on the drawing. */
+function labelOf(name: string): string {
+  const words = name.replaceAll('-', ' ');
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}

@@ -1,0 +1,141 @@
+/**
+ * A description to a typed kit, with every problem at once. Each part and each joint is read on its own, so that
+ * what is wrong with one hides nothing of the others.
+ */
+import type { Problem } from '../common/problem.ts';
+import { problem } from '../common/problem.ts';
+import { givenOr } from '../common/units.ts';
+import type { Part } from '../parts/index.ts';
+import { problemsOf, typeName } from './issues.ts';
+import type { Draft, Joint, Kit } from './kit.ts';
+import { readJoint } from './read-joint.ts';
+import { readPart } from './read-part.ts';
+import { headFields, headSchema } from './schema.ts';
+import { parseText, type Source, valueSource } from './source.ts';
+import { isName } from './words.ts';
+
+export interface Reading {
+  /** Only when there is no problem at all. */
+  readonly kit?: Kit;
+  /** What could be read in spite of problems; absent when that is nothing. The same as `kit` when that is there. */
+  readonly draft?: Draft;
+  readonly problems: readonly Problem[];
+  readonly source: Source;
+}
+
+/** The arrangement of a kit that names none: parts where the wires are shortest. */
+const ARRANGEMENT = 'free-flow';
+/** Common practice, no source: 3 m of cable at 100 pF/m into 1 MΩ; loads are compared at 1 kHz. */
+const SURROUNDINGS = { cable: 300e-12, amplifier: 1e6, frequency: 1e3 };
+
+/** Reads a text: JSON when the file's name ends so, else YAML. */
+export function readKit(text: string, file: string): Reading {
+  const { source, value, problems } = parseText(text, file);
+  // A text that cannot be parsed has no value worth a further word.
+  if (value === undefined) return { problems, source };
+  if (value === null) return { problems: [...problems, problem('file-empty', [], {})], source };
+  return readValue(value, source, problems);
+}
+
+/** Reads a value that is there already, such as the one a TypeScript kit exports. */
+export function kitFromValue(value: unknown, file: string): Reading {
+  return readValue(value, valueSource(file), []);
+}
+
+type Written = Readonly<Record<string, unknown>>;
+const isMap = (value: unknown): value is Written =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** A script that could not be run: what it threw, without its stack, at the place a compiler names if one does. */
+export function failedScript(thrown: unknown, file: string): Reading {
+  const message = thrown instanceof Error ? thrown.message : String(thrown);
+  const [, line, column, slip] = /:(\d+):(\d+): ERROR: (.*)/.exec(message) ?? [];
+  const reason = slip ?? message.split('\n', 1)[0]?.trim();
+  const problems = [problem('script-failed', [], { reason: reason || 'it threw an error without words' })];
+  const place = { file, line: Number(line ?? 1), column: Number(column ?? 0) + 1, excerpt: '' };
+  return { problems, source: { ...valueSource(file), placeOf: () => place } };
+}
+
+function readValue(value: unknown, source: Source, before: readonly Problem[]): Reading {
+  if (!isMap(value)) {
+    const expected = 'a kit: a map with kit, title, parts and joints';
+    return { problems: [...before, problem('wrong-type', [], { expected, got: typeName(value) })], source };
+  }
+  const head = readHead(value);
+  const parts = readParts(value);
+  const joints = readJoints(value);
+  const problems = [...before, ...head.problems, ...parts.problems, ...joints.problems];
+  const base = { ...head.kit, parts: parts.parts, joints: joints.joints };
+  const draft: Draft = { ...base, opaque: parts.opaque, unread: joints.unread };
+  if (problems.length === 0) return { kit: base, draft, problems, source };
+  return isMap(value.parts) ? { draft, problems, source } : { problems, source };
+}
+
+function readHead(value: Written): { kit: Omit<Kit, 'parts' | 'joints'>; problems: readonly Problem[] } {
+  const read = headSchema.safeParse(value);
+  const problems = read.success
+    ? []
+    : problemsOf(read.error.issues, { schema: headSchema, value, path: [], what: 'the kit' });
+  const written = read.success ? read.data : salvageHead(value);
+  const around = written.surroundings;
+  const kit = {
+    id: written.kit,
+    title: written.title,
+    arrangement: written.arrangement ?? ARRANGEMENT,
+    surroundings: {
+      cable: givenOr(around?.cable, SURROUNDINGS.cable),
+      amplifier: givenOr(around?.amplifier, SURROUNDINGS.amplifier),
+      frequency: givenOr(around?.frequency, SURROUNDINGS.frequency),
+    },
+  };
+  return { kit, problems };
+}
+
+/** The head's fields that can be read, for a draft: a bad title must not hide a bad arrangement. */
+function salvageHead(value: Written) {
+  const kit = headFields.kit.safeParse(value.kit);
+  const title = headFields.title.safeParse(value.title);
+  const arrangement = headFields.arrangement.safeParse(value.arrangement);
+  const surroundings = headFields.surroundings.safeParse(value.surroundings);
+  return {
+    kit: kit.data ?? 'unnamed',
+    title: title.data ?? 'Unnamed',
+    arrangement: arrangement.data,
+    surroundings: surroundings.data,
+  };
+}
+
+function readParts(value: Written) {
+  const [parts, opaque, problems]: [Part[], string[], Problem[]] = [[], [], []];
+  const written = value.parts;
+  if (isMap(written))
+    for (const [name, described] of Object.entries(written)) {
+      if (!isName(name)) problems.push(problem('bad-name', ['parts', name], { got: name }, 'key'));
+      const read = readPart(name, described);
+      problems.push(...read.problems);
+      if (read.part) parts.push(read.part);
+      else opaque.push(name);
+    }
+  else if (Object.hasOwn(value, 'parts'))
+    problems.push(problem('wrong-type', ['parts'], { expected: PARTS, got: typeName(written) }));
+  return { parts, opaque, problems };
+}
+
+const PARTS = 'a map of parts, each under its name, such as volume: { kind: pot, value: 500k }';
+const JOINTS = 'a list of joints, such as - neck.hot > selector.A1';
+
+function readJoints(value: Written) {
+  const [joints, problems]: [Joint[], Problem[]] = [[], []];
+  const written = value.joints;
+  if (!Array.isArray(written)) {
+    if (Object.hasOwn(value, 'joints'))
+      problems.push(problem('wrong-type', ['joints'], { expected: JOINTS, got: typeName(written) }));
+    return { joints, problems, unread: 1 };
+  }
+  for (const [index, described] of Array.from(written as readonly unknown[]).entries()) {
+    const read = readJoint(index, described);
+    problems.push(...read.problems);
+    if (read.joint) joints.push(read.joint);
+  }
+  return { joints, problems, unread: written.length - joints.length };
+}

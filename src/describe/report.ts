@@ -1,0 +1,70 @@
+/** Problems put in place and into words, and printed for the terminal. */
+import type { Path, Problem, ProblemCode, Report } from '../common/problem.ts';
+import { type Details, wording } from '../common/wording.ts';
+import { jointKinds } from './kit.ts';
+import type { Source } from './source.ts';
+
+/** More than these at once help nobody. */
+export const MOST_REPORTS = 50;
+/** Columns of a line that an excerpt shows. */
+const EXCERPT = 100;
+
+/** Gives each problem its place and its words; in the order of the file, at one place in the order found. */
+export function report(problems: readonly Problem[], source: Source): readonly Report[] {
+  return problems
+    .map((found, order) => ({ ...reportOne(found, source), order }))
+    .sort((a, b) => a.place.line - b.place.line || a.place.column - b.place.column || a.order - b.order)
+    .map(({ order: _, ...rest }) => rest);
+}
+
+function reportOne(found: Problem, source: Source): Report {
+  const words = wordsOf(found.code, found.detail as Details[ProblemCode]);
+  // Without exact places the path is the only way to find the spot.
+  const at = source.exact || found.path.length === 0 ? '' : `${pathText(found.path)}: `;
+  return { code: found.code, place: source.placeOf(found), ...words, message: `${at}${words.message}` };
+}
+
+/** A path as a script would write it, without the steps that lie within a joint's text. */
+function pathText(path: Path): string {
+  const steps = path[0] === 'joints' ? path.filter((step) => !WITHIN_JOINT.has(step)) : path;
+  return steps.join('.').replace(/\.(\d+)/g, '[$1]');
+}
+const WITHIN_JOINT: ReadonlySet<string | number> = new Set([...jointKinds, 'from', 'to', 'lug']);
+
+const wordsOf = <C extends ProblemCode>(code: C, detail: Details[C]) => wording[code](detail);
+
+/**
+ * One report as text: place, code and message on the first line, the excerpt with a caret under the column, then
+ * what to do. Ends without a line break.
+ */
+export function printReport({ code, severity, place, message, remedy }: Report): string {
+  const head = `${place.file}:${place.line}:${place.column}  ${severity}  ${code}\n    ${message}`;
+  const gutter = String(place.line);
+  const { shown, caret } = crop(place.excerpt, place.column - 1);
+  const excerpt =
+    shown.trim() === ''
+      ? ''
+      : `\n\n    ${gutter} │ ${shown}\n    ${' '.repeat(gutter.length)} │ ${' '.repeat(caret)}^\n`;
+  return `${head}${excerpt}\n    ${remedy}`;
+}
+
+/** All reports of one file, the first fifty in full. */
+export function printReports(reports: readonly Report[]): string {
+  const more = reports.length - MOST_REPORTS;
+  const printed = reports.slice(0, MOST_REPORTS).map(printReport);
+  return [...printed, ...(more > 0 ? [`and ${more} more`] : [])].join('\n\n');
+}
+
+/** The part of a line around a column, without indentation, tabs and control characters. */
+function crop(line: string, column: number): { readonly shown: string; readonly caret: number } {
+  const indent = Math.min(line.search(/\S|$/), column);
+  const start = column - indent > EXCERPT - 20 ? column - EXCERPT / 2 : indent;
+  const clean = (text: string): string => text.replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, ' ');
+  const before = start > indent ? '… ' : '';
+  const after = line.length > start + EXCERPT ? ' …' : '';
+  return {
+    shown: `${before}${clean(line.slice(start, start + EXCERPT)).trimEnd()}${after}`,
+    // In characters, not UTF-16 units, since that is what a terminal lays out.
+    caret: [...(before + line.slice(start, column))].length,
+  };
+}

@@ -1,0 +1,95 @@
+/**
+ * What a person may write, once for YAML, JSON and TypeScript. The parts' share comes from `parts/`: each kind
+ * brings its fields. Every object is strict, so that a misspelt key is found.
+ */
+import { z } from 'zod';
+import { commonFields, farads, ohms } from '../parts/fields.ts';
+import { type Kind, kinds } from '../parts/index.ts';
+import { type JointKind, jointKinds } from './kit.ts';
+import { colourField, hertzField, ID, ID_LONGEST, JOINT, lengthField, NAME_LONGEST } from './words.ts';
+
+const shapeOf = <K extends string, S extends z.ZodRawShape>(kind: { kind: K; what: string; fields: S }) =>
+  z.strictObject({ kind: z.literal(kind.kind).describe(kind.what), ...commonFields, ...kind.fields });
+
+type PartShapes = { readonly [K in Kind]: ReturnType<typeof shapeOf<K, (typeof kinds)[K]['fields']>> };
+
+/** One strict object a kind. The cast says what the loop does: each key with the shape of its own kind. */
+export const partShapes = Object.fromEntries(
+  Object.values(kinds).map((kind) => [kind.kind, shapeOf(kind as Parameters<typeof shapeOf>[0])]),
+) as unknown as PartShapes;
+
+type Shape = PartShapes[Kind];
+
+export const partSchema = z
+  .discriminatedUnion('kind', Object.values(partShapes) as unknown as [Shape, ...Shape[]])
+  .describe('One part of the kit');
+
+const nameSchema = z.string().regex(ID).max(NAME_LONGEST).describe('Name of a part, such as tone-cap');
+
+const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
+  wire: 'A wire, cut and stripped: PART.LUG > PART.LUG',
+  leg: 'A component’s own leg: PART.LUG > PART.LUG',
+  link: 'A short link between lugs of one part: PART.LUG > PART.LUG',
+  bend: 'A pot’s lug bent back onto its own case: POT.1 > POT.case',
+  braid: 'The screen of a shielded lead: PART.LUG > PART.LUG',
+};
+
+const jointText = z.string().regex(JOINT);
+/** What may stand beside a joint's kind. */
+export const jointExtras = { colour: colourField.optional(), length: lengthField.optional() };
+
+const jointShape = <K extends JointKind>(kind: K) =>
+  z.strictObject({ [kind]: jointText.describe(JOINT_WORDS[kind]), ...jointExtras } as {
+    readonly [P in K]: typeof jointText;
+  } & typeof jointExtras);
+
+export const jointShapes = {
+  wire: jointShape('wire'),
+  leg: jointShape('leg'),
+  link: jointShape('link'),
+  bend: jointShape('bend'),
+  braid: jointShape('braid'),
+} as const satisfies Readonly<Record<JointKind, unknown>>;
+
+const jointSchema = z
+  .union([jointText.describe(JOINT_WORDS.wire), ...jointKinds.map((kind) => jointShapes[kind])])
+  .describe(
+    'How two lugs are joined: a wire written as PART.LUG > PART.LUG, or the kind of joint with its ends',
+  );
+
+/** The kit's own fields, apart from parts and joints. */
+export const headFields = {
+  kit: z
+    .string()
+    .regex(ID)
+    .max(ID_LONGEST)
+    .describe('Id of the kit, which names its files: lower-case words joined by hyphens'),
+  title: z.string().min(1).max(80).describe('Title above the drawing'),
+  arrangement: z
+    .string()
+    .min(1)
+    .optional()
+    .describe('How the parts are laid out: free-flow (by default), plate-row or pickguard'),
+  surroundings: z
+    .strictObject({
+      cable: farads('Capacitance of the whole cable; 300p by default, 3 m of 100 pF/m').optional(),
+      amplifier: ohms('Input resistance of the amplifier; 1M by default').optional(),
+      frequency: hertzField.optional(),
+    })
+    .optional()
+    .describe('What stands between the harness and the listener'),
+};
+
+/** The kit's fields with parts and joints left unread; `read.ts` reads those one by one. */
+export const headSchema = z.strictObject({ ...headFields, parts: z.unknown(), joints: z.unknown() });
+
+export const kitSchema = z
+  .strictObject({
+    ...headFields,
+    parts: z.record(nameSchema, partSchema).describe('The parts, each under a name of its own'),
+    joints: z.array(jointSchema).describe('The joints, in the order they are soldered'),
+  })
+  .describe('A wiring kit: its parts and how they are joined');
+
+export type KitInput = z.input<typeof kitSchema>;
+export type PartInput = z.input<typeof partSchema>;

@@ -1,0 +1,85 @@
+/** A description's text with its places: from a problem's path to file, line, column and excerpt. */
+import { type Path, type Place, type Problem, problem } from '../common/problem.ts';
+import { findJsonSlip } from './json.ts';
+import { lineFinder } from './lines.ts';
+import type { Misprint, Node, Parsed } from './tree.ts';
+import { parseYaml } from './yaml.ts';
+
+/** As long as eighty kits; beyond it something else was given by mistake. */
+export const LONGEST_TEXT = 250_000;
+
+export interface Source {
+  readonly file: string;
+  /** Whether places are exact; where they are not, messages name the path instead. */
+  readonly exact: boolean;
+  readonly placeOf: (problem: Problem) => Place;
+}
+
+export interface SourceText {
+  readonly source: Source;
+  /** Absent when the text could not be parsed. */
+  readonly value?: unknown;
+  readonly problems: readonly Problem[];
+}
+
+/** Parses a text, JSON when the file's name says so and YAML otherwise. */
+export function parseText(text: string, file: string): SourceText {
+  const parsed = parse(text, file);
+  const misprints = new Map(parsed.misprints.map((misprint) => [misprint.problem, misprint.offset]));
+  const find = lineFinder(text);
+  const placeOf = (found: Problem): Place => ({
+    file,
+    ...find(misprints.get(found) ?? offsetOf(parsed.root, text, found.path, found.at)),
+  });
+  return {
+    source: { file, exact: true, placeOf },
+    problems: parsed.misprints.map((misprint) => misprint.problem),
+    ...('value' in parsed ? { value: parsed.value } : {}),
+  };
+}
+
+function parse(text: string, file: string): Parsed {
+  const root: Node = { start: 0, end: text.length };
+  const fails = (misprint: Misprint): Parsed => ({ root, misprints: [misprint] });
+  if (text.trim() === '') return fails({ problem: problem('file-empty', [], {}), offset: 0 });
+  if (text.length > LONGEST_TEXT)
+    return fails({ problem: problem('too-long', [], { most: LONGEST_TEXT }), offset: 0 });
+  const slip = /\.json$/i.test(file) ? findJsonSlip(text) : undefined;
+  if (slip)
+    return fails({ problem: problem('bad-syntax', [], { reason: slip.reason }), offset: slip.offset });
+  return parseYaml(text);
+}
+
+/** A source without a text of its own, such as a value a script exports: every place is its first line. */
+export const valueSource = (file: string): Source => ({
+  file,
+  exact: false,
+  placeOf: () => ({ file, line: 1, column: 1, excerpt: '' }),
+});
+
+/**
+ * Follows a path as far as it leads. Within a joint's text the path may go on: `from` and `to` are its two ends,
+ * and `lug` the lug of an end. A step that a text has no room for is passed over, so that one path serves a joint
+ * written as text and one written as a map.
+ */
+function offsetOf(root: Node, text: string, path: Path, at: 'key' | 'value'): number {
+  let node = root;
+  let key = root.start;
+  for (const [i, step] of path.entries()) {
+    const entry = node.entries?.get(step);
+    if (!entry) return node.entries || at === 'key' ? key : withinJoint(node, text, path.slice(i));
+    ({ key, node } = entry);
+  }
+  return at === 'key' ? key : node.start;
+}
+
+function withinJoint(node: Node, text: string, rest: Path): number {
+  const written = text.slice(node.start, node.end);
+  const arrow = written.indexOf('>');
+  const end = rest.includes('to') ? 'to' : rest.includes('from') ? 'from' : undefined;
+  if (end === undefined || (end === 'to' && arrow < 0)) return node.start;
+  const from = end === 'to' ? arrow + 1 : 0;
+  const word = from + written.slice(from).search(/[^\s"'>]/);
+  const dot = written.indexOf('.', word);
+  return node.start + (rest.includes('lug') && dot >= 0 ? dot + 1 : Math.max(word, 0));
+}

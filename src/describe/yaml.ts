@@ -1,0 +1,193 @@
+/**
+ * YAML to value and places. Aliases are unfolded here, under a budget, and nesting is bounded before anything
+ * recursive sees the text, so that no file can hang or crash the program.
+ */
+import {
+  Composer,
+  type Document,
+  isAlias,
+  isMap,
+  isScalar,
+  isSeq,
+  Lexer,
+  type ParsedNode,
+  Parser,
+  visit,
+} from 'yaml';
+import { type Problem, problem } from '../common/problem.ts';
+import type { Entry, Misprint, Node, Parsed } from './tree.ts';
+import { explainYaml } from './yaml-words.ts';
+
+/** Deeper than any kit: a joint's colour stands at the fourth level. */
+const DEEPEST = 60;
+/** Values that aliases may add to a file. */
+const UNFOLDED = 10_000;
+
+type Token = ReturnType<Parser['next']> extends Generator<infer T, void> ? T : never;
+
+export function parseYaml(text: string): Parsed {
+  const root: Node = { start: 0, end: text.length };
+  const tokens = tokensOf(text);
+  if (!Array.isArray(tokens))
+    return { root, misprints: [{ problem: problem('too-deep', [], {}), offset: tokens.tooDeepAt }] };
+  const composer = new Composer({ uniqueKeys: false, prettyErrors: false });
+  const [doc, second] = [...composer.compose(tokens, true, text.length)];
+  if (!doc) return { root, misprints: [] };
+  const misprints = oneALine(text, syntaxErrors(doc, text));
+  if (second)
+    misprints.push({
+      problem: problem('bad-syntax', [], { reason: explainYaml('MULTIPLE_DOCS') }),
+      offset: second.range[0],
+    });
+  if (misprints.length > 0) return { root, misprints };
+  return new Walk().run(doc as Document.Parsed, root);
+}
+
+/** Tokens of the text, or the place where it nests too deep. The parser keeps its own stack, so this is safe. */
+function tokensOf(text: string): Token[] | { readonly tooDeepAt: number } {
+  const parser = new Parser();
+  const tokens: Token[] = [];
+  for (const lexeme of new Lexer().lex(text)) {
+    for (const token of parser.next(lexeme)) tokens.push(token);
+    if (parser.stack.length > DEEPEST) return { tooDeepAt: parser.offset };
+  }
+  for (const token of parser.end()) tokens.push(token);
+  return tokens;
+}
+
+function syntaxErrors(doc: Document.Parsed | Document, text: string): readonly Misprint[] {
+  const quotes = openingQuotes(doc);
+  return [...doc.errors, ...doc.warnings].map(({ code, message, pos }) => {
+    // A quote left open is noticed at the end of the file; the place to mend is where it was opened.
+    const quote = code === 'MISSING_CHAR' && /quote/.test(message) ? quotes.get(pos[0]) : undefined;
+    const reason =
+      quote === undefined ? explainYaml(code, message) : 'a quote is opened here and never closed';
+    return { problem: problem('bad-syntax', [], { reason }), offset: quote ?? Math.min(pos[0], text.length) };
+  });
+}
+
+/** Where each quoted text begins, by the offset of its end. */
+function openingQuotes(doc: Document.Parsed | Document): ReadonlyMap<number, number> {
+  const starts = new Map<number, number>();
+  visit(doc, {
+    Scalar: (_key, scalar) => {
+      if (scalar.range && scalar.type?.startsWith('QUOTE')) starts.set(scalar.range[1], scalar.range[0]);
+    },
+  });
+  return starts;
+}
+
+/** One slip often upsets the parser several times; the first word on a line is the one that helps. */
+function oneALine(text: string, found: readonly Misprint[]): Misprint[] {
+  const kept: Misprint[] = [];
+  let lineEnd = -1;
+  for (const misprint of [...found].sort((a, b) => a.offset - b.offset)) {
+    if (misprint.offset <= lineEnd) continue;
+    kept.push(misprint);
+    const next = text.indexOf('\n', misprint.offset);
+    lineEnd = next < 0 ? text.length : next;
+  }
+  return kept;
+}
+
+interface Read {
+  readonly value: unknown;
+  readonly node: Node;
+}
+
+/** Thrown inside the walk only, when aliases unfold beyond the budget. */
+class Unfolds extends Error {
+  readonly offset: number;
+  constructor(offset: number) {
+    super('aliases unfold without end');
+    this.offset = offset;
+  }
+}
+
+class Walk {
+  readonly #misprints: Misprint[] = [];
+  readonly #anchors = new Map<string, ParsedNode>();
+  readonly #open = new Set<ParsedNode>();
+  #aliases = 0;
+  #budget = UNFOLDED;
+  /** Where the alias stands that is being unfolded, however many more it leads to. */
+  #unfolding = 0;
+
+  run(doc: Document.Parsed, root: Node): Parsed {
+    try {
+      const read = this.#read(doc.contents, 0);
+      return { value: read.value, node: read.node, root: read.node, misprints: this.#misprints } as Parsed;
+    } catch (thrown) {
+      if (!(thrown instanceof Unfolds)) throw thrown;
+      this.#report(problem('too-many-aliases', [], {}), thrown.offset);
+      return { root, misprints: this.#misprints };
+    }
+  }
+
+  #report(found: Problem, offset: number): void {
+    this.#misprints.push({ problem: found, offset });
+  }
+
+  #read(node: ParsedNode | null, fallback: number): Read {
+    const [start, end] = node?.range ?? [fallback, fallback];
+    if (this.#aliases > 0 && --this.#budget < 0) throw new Unfolds(this.#unfolding);
+    if (isAlias(node)) return this.#unfold(node.source, start);
+    if (node?.anchor) this.#anchors.set(node.anchor, node);
+    if (isMap(node) || isSeq(node)) {
+      this.#open.add(node);
+      const read = isMap(node) ? this.#map(node, [start, end]) : this.#list(node, [start, end]);
+      this.#open.delete(node);
+      return read;
+    }
+    const value = isScalar(node) ? node.value : null;
+    // A value left out has no place of its own; its key has.
+    return { value, node: end > start ? { start, end } : { start: fallback, end: fallback } };
+  }
+
+  #unfold(name: string, offset: number): Read {
+    const target = this.#anchors.get(name);
+    if (!target) {
+      this.#report(problem('bad-syntax', [], { reason: `there is no anchor “${name}” above` }), offset);
+      return { value: null, node: { start: offset, end: offset } };
+    }
+    if (this.#open.has(target)) throw new Unfolds(offset);
+    if (this.#aliases === 0) this.#unfolding = offset;
+    this.#aliases++;
+    const read = this.#read(target, offset);
+    this.#aliases--;
+    return read;
+  }
+
+  #map(map: { items: readonly unknown[] }, [start, end]: readonly [number, number]): Read {
+    const value: Record<string, unknown> = {};
+    const entries = new Map<string, Entry>();
+    for (const item of map.items as readonly { key: ParsedNode; value: ParsedNode | null }[]) {
+      const at = item.key.range[0];
+      const key = isScalar(item.key) && item.key.value !== null ? String(item.key.value) : undefined;
+      if (key === undefined)
+        this.#report(problem('bad-syntax', [], { reason: explainYaml('NON_STRING_KEY') }), at);
+      else if (entries.has(key)) this.#report(problem('duplicate-key', [], { key }), at);
+      const read = this.#read(item.value, at);
+      if (key === undefined || entries.has(key)) continue;
+      entries.set(key, { key: at, node: read.node });
+      // Defined, not assigned: a key `__proto__` must become a key.
+      Object.defineProperty(value, key, {
+        value: read.value,
+        enumerable: true,
+        configurable: true,
+        writable: true,
+      });
+    }
+    return { value, node: { start, end, entries } };
+  }
+
+  #list(list: { items: readonly unknown[] }, [start, end]: readonly [number, number]): Read {
+    const entries = new Map<number, Entry>();
+    const value = (list.items as readonly ParsedNode[]).map((item, index) => {
+      const read = this.#read(item, start);
+      entries.set(index, { key: item.range[0], node: read.node });
+      return read.value;
+    });
+    return { value, node: { start, end, entries } };
+  }
+}

@@ -1,0 +1,19 @@
+import { capacitorCode } from '../../annotate/marking.ts';
+import { type Face, labels } from './face.ts';
+import { hero, legs } from './two-leg.ts';
+
+/** A capacitor with its three-digit code. */
+export const capacitorFace: Face = (pen, placed, look) => {
+  if (placed.part.kind !== 'capacitor') return;
+  const { theme } = look;
+  const { body } = placed.outline;
+  hero(pen, placed, look);
+  legs(pen, placed, theme);
+  pen.rect(body, { rx: 8, fill: '#d9e6ea', stroke: theme.outline, 'stroke-width': 1.5 });
+  pen.text(capacitorCode(placed.part.value.value), { x: body.x + body.width / 2, y: body.y + body.height / 2 }, {
+    size: 13,
+    weight: 'bold',
+    fill: theme.ink,
+  });
+  labels(pen, placed, theme, theme.accent);
+};

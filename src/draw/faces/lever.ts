@@ -1,0 +1,44 @@
+import { at } from '../../common/geometry.ts';
+import { type Face, inner, labels, plate, tags } from './face.ts';
+
+/** How far inside the plate the throws' contacts and the common's rail lie. */
+const CONTACT = 15;
+const RAIL = 31;
+
+/** A lever switch: each pole's rail runs from its common past its throws; a bridge closes the contacts of the position drawn. */
+export const leverFace: Face = (pen, placed, { theme, closed }) => {
+  const { body, lugs } = placed.outline;
+  plate(pen, body, 12, theme);
+  const joined = closed.get(placed.part.name) ?? [];
+  for (const pole of ['A', 'B']) {
+    const own = lugs.filter((lug) => lug.lug.startsWith(pole));
+    const inward = pole === 'A' ? 1 : -1;
+    const edge = pole === 'A' ? body.x : body.x + body.width;
+    const [contact, rail] = [edge + inward * CONTACT, edge + inward * RAIL];
+    const height = (name: string): number => {
+      const tag = own.find((lug) => lug.lug === name)?.tag;
+      return tag ? tag.y + tag.height / 2 : 0;
+    };
+    const [first, common] = [height(`${pole}1`), height(`${pole}0`)];
+    pen.path(
+      [
+        [{ to: at(edge, common) }, { to: at(rail, common) }, { to: at(rail, first - 8) }],
+        ...['1', '2', '3'].map((n) => [
+          { to: at(edge, height(pole + n)) },
+          { to: at(contact, height(pole + n)) },
+        ]),
+      ],
+      inner(theme, 2),
+    );
+    for (const n of ['1', '2', '3'])
+      pen.circle(at(contact, height(pole + n)), 4, { fill: theme.plate, stroke: theme.outline, 'stroke-width': 1.5 });
+    for (const name of joined.flat().filter((lug) => lug.startsWith(pole) && lug !== `${pole}0`))
+      pen.path([[{ to: at(contact, height(name)) }, { to: at(rail, height(name)) }]], {
+        stroke: theme.ink,
+        'stroke-width': 7,
+        'stroke-linecap': 'round',
+      });
+  }
+  labels(pen, placed, theme);
+  tags(pen, placed, theme);
+};

@@ -1,0 +1,29 @@
+/** What resistor and capacitor faces share: the legs, and the accent of a part that matters most. */
+import { at } from '../../common/geometry.ts';
+import type { PlacedPart } from '../../place/placement.ts';
+import type { Pen } from '../pen.ts';
+import { LINE, type Theme } from '../theme.ts';
+import type { Look } from './face.ts';
+
+/** The stretch of each leg between the body and the point where wires meet it. */
+export function legs(pen: Pen, { outline }: PlacedPart, theme: Theme): void {
+  const y = outline.body.y + outline.body.height / 2;
+  const ends = outline.lugs.map(({ tag }) => tag.x + tag.width / 2);
+  pen.path([[{ to: at(ends[0] ?? 0, y) }, { to: at(ends[1] ?? 0, y) }]], {
+    stroke: theme.leg,
+    'stroke-width': LINE.leg,
+  });
+  for (const x of ends) pen.circle(at(x, y), 3.5, { fill: theme.solder, stroke: theme.outline, 'stroke-width': 1 });
+}
+
+/** A pale field behind a padding resistor: it is what the kit is about. */
+export function hero(pen: Pen, { part, outline }: PlacedPart, { theme, heroes }: Look): void {
+  if (!heroes.has(part.name)) return;
+  const [inset, w, h] = [8, outline.width, outline.height];
+  pen.rect({ x: inset, y: -6, width: w - 2 * inset, height: h + 10 }, {
+    rx: 10,
+    fill: theme.accentFill,
+    stroke: theme.accent,
+    'stroke-width': 1,
+  });
+}

@@ -1,0 +1,68 @@
+/** The key: a sample of each look that occurs on the sheet, and which colour is which pickup's. */
+import type { Line } from '../annotate/lines.ts';
+import { at } from '../common/geometry.ts';
+import { textWidth } from '../common/text.ts';
+import type { Pen } from './pen.ts';
+import type { Theme } from './theme.ts';
+import { strokes } from './wires.ts';
+
+export interface KeyEntry {
+  readonly line: Line;
+  readonly words: string;
+}
+
+const SAMPLE = 30;
+const SIZE = 12;
+
+const WORDS: Readonly<Record<Line['look'], string>> = {
+  signal: 'signal',
+  ground: 'ground',
+  leg: 'component’s own leg, bare',
+  sleeved: 'leg in sleeving',
+  link: 'link',
+  bend: 'lug bent to the case',
+  braid: 'braid',
+};
+
+/** One entry for each look that occurs; signal wires by what they carry. */
+export function keyOf(lines: readonly Line[], pickups: ReadonlyMap<string, string>): readonly KeyEntry[] {
+  const tints = new Map([...pickups, ['output', 'to the output'], ['tone', 'tone']]);
+  const signals = [...tints].flatMap(([tint, words]): KeyEntry[] =>
+    lines.some((line) => line.look === 'signal' && line.tint === tint) ? [{ line: { look: 'signal', tint }, words }] : [],
+  );
+  const others = (['ground', 'leg', 'sleeved', 'link', 'bend', 'braid'] as const).flatMap((look): KeyEntry[] =>
+    lines.some((line) => line.look === look) ? [{ line: { look, tint: 'ground' }, words: WORDS[look] }] : [],
+  );
+  return [...signals, ...others];
+}
+
+/** Width of an entry with its gap. */
+export const keyWidth = (entry: KeyEntry): number => SAMPLE + 8 + textWidth(entry.words, SIZE) + 22;
+
+/** Rows of entries that fit a width. */
+export function keyRows(entries: readonly KeyEntry[], width: number): readonly (readonly KeyEntry[])[] {
+  const rows: KeyEntry[][] = [];
+  let used = Number.POSITIVE_INFINITY;
+  for (const entry of entries) {
+    if (used + keyWidth(entry) > width) {
+      rows.push([]);
+      used = 0;
+    }
+    rows[rows.length - 1]?.push(entry);
+    used += keyWidth(entry);
+  }
+  return rows;
+}
+
+export function drawKey(pen: Pen, rows: readonly (readonly KeyEntry[])[], x: number, y: number, theme: Theme): void {
+  rows.forEach((row, r) => {
+    let left = x;
+    const middle = y + r * 22;
+    for (const entry of row) {
+      for (const [stroke, width] of strokes(entry.line, theme))
+        pen.line([at(left, middle), at(left + SAMPLE, middle)], { stroke, 'stroke-width': width });
+      pen.text(entry.words, at(left + SAMPLE + 8, middle), { size: SIZE, fill: theme.ink, anchor: 'start' });
+      left += keyWidth(entry);
+    }
+  });
+}

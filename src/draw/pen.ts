@@ -1,0 +1,98 @@
+/**
+ * Draws with svg.js in a part's own coordinates: shapes go through the part's frame, text keeps upright. Numbers are
+ * printed with at most two decimals, so that the same drawing is the same bytes.
+ */
+import type { Container } from '@svgdotjs/svg.js';
+import type { Point, Rect } from '../common/geometry.ts';
+import { CAP_HEIGHT, textWidth, type Weight } from '../common/text.ts';
+import { type Frame, rectToSheet, toSheet } from '../place/frame.ts';
+
+export type Attributes = Readonly<Record<string, string | number>>;
+
+/** A number for an SVG attribute. */
+export const num = (n: number): number => Math.round(n * 100) / 100 + 0;
+
+/** One step of an outline: to a point, by a straight line or round a circle of the given radius. */
+export interface Step {
+  readonly to: Point;
+  readonly radius?: number;
+  /** The long way round, and clockwise, seen in the part's own unmirrored drawing. */
+  readonly large?: boolean;
+  readonly clockwise?: boolean;
+}
+
+export interface TextStyle {
+  readonly size: number;
+  readonly fill: string;
+  readonly weight?: Weight;
+  readonly anchor?: 'start' | 'middle' | 'end';
+}
+
+const STILL: Frame = { x: 0, y: 0, width: 0, height: 0, turn: 0, mirror: false };
+
+export class Pen {
+  readonly into: Container;
+  readonly #frame: Frame;
+
+  constructor(into: Container, frame: Frame = STILL) {
+    this.into = into;
+    this.#frame = frame;
+  }
+
+  /** A pen in the same frame drawing into a group of its own. */
+  group(attributes: Attributes = {}): Pen {
+    return new Pen(this.into.group().attr(attributes), this.#frame);
+  }
+
+  rect(rect: Rect, attributes: Attributes): void {
+    const r = rectToSheet(this.#frame, rect);
+    this.into
+      .rect()
+      .attr({ x: num(r.x), y: num(r.y), width: num(r.width), height: num(r.height), ...attributes });
+  }
+
+  circle(centre: Point, radius: number, attributes: Attributes): void {
+    const c = toSheet(this.#frame, centre);
+    this.into.circle().attr({ cx: num(c.x), cy: num(c.y), r: num(radius), ...attributes });
+  }
+
+  /** Strokes from point to point, straight or along circles; several runs make one element. */
+  path(runs: readonly (readonly Step[])[], attributes: Attributes): void {
+    const flip = this.#frame.mirror;
+    const d = runs
+      .map((steps) =>
+        steps
+          .map((step, i) => {
+            const p = toSheet(this.#frame, step.to);
+            const end = `${num(p.x)} ${num(p.y)}`;
+            if (i === 0) return `M${end}`;
+            if (step.radius === undefined) return `L${end}`;
+            const sweep = (step.clockwise ?? false) !== flip ? 1 : 0;
+            return `A${num(step.radius)} ${num(step.radius)} 0 ${step.large ? 1 : 0} ${sweep} ${end}`;
+          })
+          .join(''),
+      )
+      .join('');
+    this.into.path(d).attr({ fill: 'none', ...attributes });
+  }
+
+  line(points: readonly Point[], attributes: Attributes): void {
+    this.path([points.map((to) => ({ to }))], attributes);
+  }
+
+  /** Text whose capitals are centred on the height of `centre`; `textLength` holds it to the measured width. */
+  text(words: string, centre: Point, style: TextStyle): void {
+    const p = toSheet(this.#frame, centre);
+    const width = textWidth(words, style.size, style.weight);
+    this.into.plain(words).attr({
+      x: num(p.x),
+      y: num(p.y + (CAP_HEIGHT * style.size) / 2),
+      'font-size': style.size,
+      ...(style.weight === 'bold' ? { 'font-weight': 700 } : {}),
+      ...(style.anchor === 'start' ? {} : { 'text-anchor': style.anchor ?? 'middle' }),
+      fill: style.fill,
+      textLength: num(width),
+      lengthAdjust: 'spacingAndGlyphs',
+    });
+  }
+}

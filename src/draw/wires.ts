@@ -1,0 +1,131 @@
+/** Wires: rounded bends, a real opening in the wire that runs below at every crossing, and a look for every kind of joint. */
+import type { Line } from '../annotate/lines.ts';
+import type { Point } from '../common/geometry.ts';
+import type { PlacedWire } from '../place/placement.ts';
+import { num, type Pen } from './pen.ts';
+import { LINE, type Theme } from './theme.ts';
+
+interface Segment {
+  readonly wire: number;
+  readonly a: Point;
+  readonly b: Point;
+}
+
+const segmentsOf = (wires: readonly PlacedWire[]): readonly Segment[] =>
+  wires.flatMap(({ points }, wire) =>
+    points.slice(1).map((b, i) => ({ wire, a: points[i] ?? b, b })),
+  );
+
+/** Ground runs below signal; among equals, what is written later runs above. */
+const heightOf = (lines: readonly Line[], wire: number): number =>
+  wire + (lines[wire]?.look === 'ground' ? 0 : 1e6);
+
+/** Where each wire is crossed from above. */
+export function openings(wires: readonly PlacedWire[], lines: readonly Line[]): readonly (readonly Point[])[] {
+  const segments = segmentsOf(wires);
+  const level = segments.filter(({ a, b }) => a.y === b.y);
+  const upright = segments.filter(({ a, b }) => a.x === b.x);
+  const found: Point[][] = wires.map(() => []);
+  for (const h of level)
+    for (const v of upright) {
+      if (h.wire === v.wire) continue;
+      const { x } = v.a;
+      const { y } = h.a;
+      if ((x - h.a.x) * (x - h.b.x) >= 0 || (y - v.a.y) * (y - v.b.y) >= 0) continue;
+      const below = heightOf(lines, h.wire) < heightOf(lines, v.wire) ? h.wire : v.wire;
+      found[below]?.push({ x, y });
+    }
+  return found;
+}
+
+/** The `d` of a wire: rounded corners, broken at the openings. */
+export function wirePath(points: readonly Point[], gaps: readonly Point[]): string {
+  let d = '';
+  points.forEach((p, i) => {
+    const before = points[i - 1];
+    const after = points[i + 1];
+    if (!before) {
+      d += `M${num(p.x)} ${num(p.y)}`;
+      return;
+    }
+    const [ux, uy] = unit(before, p);
+    const on = gaps
+      .filter((gap) => between(before, p, gap))
+      .sort((s, t) => (s.x - t.x) * ux + (s.y - t.y) * uy);
+    for (const gap of on)
+      d += `L${num(gap.x - ux * LINE.gap)} ${num(gap.y - uy * LINE.gap)}M${num(gap.x + ux * LINE.gap)} ${num(gap.y + uy * LINE.gap)}`;
+    if (!after) {
+      d += `L${num(p.x)} ${num(p.y)}`;
+      return;
+    }
+    const radius = Math.min(LINE.bendRadius, length(before, p) / 2, length(p, after) / 2);
+    const [vx, vy] = unit(p, after);
+    d += `L${num(p.x - ux * radius)} ${num(p.y - uy * radius)}`;
+    d += `Q${num(p.x)} ${num(p.y)} ${num(p.x + vx * radius)} ${num(p.y + vy * radius)}`;
+  });
+  return d;
+}
+
+const length = (a: Point, b: Point): number => Math.abs(a.x - b.x) + Math.abs(a.y - b.y);
+const unit = (a: Point, b: Point): readonly [number, number] => [Math.sign(b.x - a.x), Math.sign(b.y - a.y)];
+const between = (a: Point, b: Point, p: Point): boolean =>
+  a.x === b.x
+    ? p.x === a.x && (p.y - a.y) * (p.y - b.y) < 0
+    : p.y === a.y && (p.x - a.x) * (p.x - b.x) < 0;
+
+/** Strokes laid over one another to make a look, bottom first: colour and width. */
+export function strokes(line: Line, theme: Theme): readonly (readonly [string, number])[] {
+  const tint = theme.tints[line.tint] ?? theme.ink;
+  switch (line.look) {
+    case 'signal':
+      return [[tint, LINE.signal]];
+    case 'ground':
+    case 'braid':
+      return [
+        [theme.ink, LINE.ground],
+        [theme.paper, LINE.groundCore],
+      ];
+    case 'leg':
+      return [[theme.leg, LINE.leg]];
+    case 'sleeved':
+      return [
+        [theme.outline, LINE.sleeve],
+        [theme.sleeve, LINE.sleeve - 2],
+        [theme.leg, LINE.leg],
+      ];
+    case 'link':
+      return [
+        [theme.outline, LINE.link + 2],
+        [theme.solder, LINE.link],
+      ];
+    case 'bend':
+      return [
+        [theme.outline, LINE.bend + 2],
+        [theme.lug, LINE.bend],
+      ];
+  }
+}
+
+/** Draws every wire, those that run below first; one group a joint. */
+export function drawWires(
+  pen: Pen,
+  prefix: string,
+  wires: readonly PlacedWire[],
+  lines: readonly Line[],
+  theme: Theme,
+): void {
+  const gaps = openings(wires, lines);
+  const order = wires.map((_, i) => i).sort((a, b) => heightOf(lines, a) - heightOf(lines, b));
+  for (const i of order) {
+    const [wire, line] = [wires[i], lines[i]];
+    if (!wire || !line) continue;
+    const d = wirePath(wire.points, gaps[i] ?? []);
+    const group = pen.group({ id: `${prefix}-joint-${i + 1}`, fill: 'none', 'stroke-linejoin': 'round' });
+    for (const [stroke, width] of strokes(line, theme))
+      group.into.path(d).attr({ stroke, 'stroke-width': width });
+    for (const end of [wire.points[0], wire.points[wire.points.length - 1]])
+      if (end) group.circle(end, solderRadius(line), { fill: theme.solder, stroke: theme.outline, 'stroke-width': 1 });
+  }
+}
+
+const solderRadius = (line: Line): number => (line.look === 'ground' || line.look === 'braid' ? 4.5 : 3.5);

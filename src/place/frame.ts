@@ -1,0 +1,61 @@
+/**
+ * How a part's own drawing stands on the sheet. A part is described once, upright and unmirrored; a frame turns it by
+ * quarters and mirrors it. Geometry goes through the frame, text only has its place taken through, so letters stay
+ * upright in every view.
+ */
+import type { Point, Rect } from '../common/geometry.ts';
+
+export type Turn = 0 | 1 | 2 | 3;
+
+export interface Frame {
+  /** Top left corner of the part's extent on the sheet. */
+  readonly x: number;
+  readonly y: number;
+  /** Extent before turning. */
+  readonly width: number;
+  readonly height: number;
+  /** Quarter turns clockwise, applied after mirroring. */
+  readonly turn: Turn;
+  /** Left and right exchanged. */
+  readonly mirror: boolean;
+}
+
+/** Extent on the sheet after turning. */
+export const extent = (frame: Frame): { readonly width: number; readonly height: number } =>
+  frame.turn % 2 === 0
+    ? { width: frame.width, height: frame.height }
+    : { width: frame.height, height: frame.width };
+
+/** A point of the part on the sheet. */
+export function toSheet(frame: Frame, p: Point): Point {
+  const { width, height } = frame;
+  const x = frame.mirror ? width - p.x : p.x;
+  const y = p.y;
+  switch (frame.turn) {
+    case 0:
+      return { x: frame.x + x, y: frame.y + y };
+    case 1:
+      return { x: frame.x + height - y, y: frame.y + x };
+    case 2:
+      return { x: frame.x + width - x, y: frame.y + height - y };
+    case 3:
+      return { x: frame.x + y, y: frame.y + width - x };
+  }
+}
+
+/** A direction of the part on the sheet. */
+export function directionToSheet(frame: Frame, d: Point): Point {
+  const [o, p] = [toSheet(frame, { x: 0, y: 0 }), toSheet(frame, d)];
+  // `+ 0` turns a negative nought, which would print as -0, into nought.
+  return { x: p.x - o.x + 0, y: p.y - o.y + 0 };
+}
+
+export function rectToSheet(frame: Frame, r: Rect): Rect {
+  const [a, b] = [toSheet(frame, r), toSheet(frame, { x: r.x + r.width, y: r.y + r.height })];
+  return {
+    x: Math.min(a.x, b.x),
+    y: Math.min(a.y, b.y),
+    width: Math.abs(a.x - b.x),
+    height: Math.abs(a.y - b.y),
+  };
+}

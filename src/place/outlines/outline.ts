@@ -1,0 +1,71 @@
+/**
+ * The contract of an outline: what placing and routing need to know of a part, and nothing of how it looks inside.
+ * All of it in drawing units from the part's top left corner, upright and unmirrored; lugs and ports lie on the grid.
+ */
+import { type Point, PITCH, type Rect } from '../../common/geometry.ts';
+
+/** One way a wire may arrive at a lug. */
+export interface Port {
+  /** Grid node, just outside, that the wire passes through. */
+  readonly node: Point;
+  /** Unit vector from the node into the lug. */
+  readonly inward: Point;
+  /** Where the wire ends: the solder spot. */
+  readonly spot: Point;
+}
+
+export interface LugOutline {
+  readonly lug: string;
+  /** What the customer sees to solder to. */
+  readonly tag: Rect;
+  readonly ports: readonly Port[];
+}
+
+/** A line of text that belongs to the part, by its centre. */
+export interface LabelSlot {
+  readonly text: string;
+  readonly centre: Point;
+  readonly size: number;
+  readonly weight: 'regular' | 'bold';
+}
+
+export interface Outline {
+  /** Extent, drawing units, multiples of the pitch. */
+  readonly width: number;
+  readonly height: number;
+  readonly lugs: readonly LugOutline[];
+  /** What no wire may run under. */
+  readonly body: Rect;
+  /** Rectangles whose grid nodes wires may not use, bounds included. */
+  readonly blocked: readonly Rect[];
+  readonly labels: readonly LabelSlot[];
+}
+
+/** Grid units to drawing units. */
+export const g = (units: number): number => units * PITCH;
+
+const DIRECTIONS = {
+  left: { x: -1, y: 0 },
+  right: { x: 1, y: 0 },
+  up: { x: 0, y: -1 },
+  down: { x: 0, y: 1 },
+} as const;
+export type Side = keyof typeof DIRECTIONS;
+
+/** Ports on the given sides of a tag centred at (x, y) in grid units; the wire ends a little inside the tag. */
+export function tagPorts(tag: Rect, x: number, y: number, sides: readonly Side[]): readonly Port[] {
+  const INSET = 4;
+  return sides.map((side) => {
+    const out = DIRECTIONS[side];
+    const across = out.x === 0 ? 0 : out.x < 0 ? tag.x + INSET : tag.x + tag.width - INSET;
+    const down = out.y === 0 ? 0 : out.y < 0 ? tag.y + INSET : tag.y + tag.height - INSET;
+    return {
+      node: { x: g(x + out.x), y: g(y + out.y) },
+      inward: { x: -out.x + 0, y: -out.y + 0 },
+      spot: { x: out.x === 0 ? g(x) : across, y: out.y === 0 ? g(y) : down },
+    };
+  });
+}
+
+/** Sizes of type, drawing units; see the style guide. */
+export const TYPE = { title: 22, name: 14, value: 12, lug: 11 } as const;

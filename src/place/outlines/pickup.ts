@@ -1,0 +1,35 @@
+import { textWidth } from '../../common/text.ts';
+import { printQuantity } from '../../common/units.ts';
+import type { Pickup } from '../../parts/index.ts';
+import { g, type LabelSlot, type Outline, tagPorts, TYPE } from './outline.ts';
+
+/** Room for the coils' symbol at the left of the body. */
+const SYMBOL = 52;
+const WORDS = { 'single-coil': 'single coil', humbucker: 'humbucker' } as const;
+
+/** Pickup lying down, its two leads leaving on the right. */
+export function pickupOutline(part: Pickup): Outline {
+  const texts = [part.label, `${WORDS[part.kind]}, ${printQuantity(part.resistance.value, 'ohm')}`] as const;
+  const text = Math.max(textWidth(texts[0], TYPE.name, 'bold'), textWidth(texts[1], TYPE.value));
+  const columns = Math.max(9, Math.ceil((SYMBOL + text + 14) / g(1)));
+  const body = { x: 0, y: g(0), width: g(columns), height: g(5) };
+  const lugX = columns + 2;
+  const label = (i: 0 | 1): LabelSlot => ({
+    text: texts[i],
+    centre: { x: SYMBOL + (body.width - SYMBOL - 8) / 2, y: g(2.5) + (i === 0 ? -8 : 9) },
+    size: i === 0 ? TYPE.name : TYPE.value,
+    weight: i === 0 ? 'bold' : 'regular',
+  });
+  return {
+    width: g(columns + 2),
+    height: g(5),
+    body,
+    blocked: [body],
+    lugs: (['hot', 'ground'] as const).map((lug, i) => {
+      const y = 1 + 3 * i;
+      const tag = { x: body.width - 10, y: g(y) - 9, width: 50, height: 18 };
+      return { lug, tag, ports: tagPorts(tag, lugX, y, ['right', 'up', 'down']) };
+    }),
+    labels: [label(0), label(1)],
+  };
+}

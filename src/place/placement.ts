@@ -1,0 +1,38 @@
+/** What placing hands to drawing: plain data, every coordinate final. */
+import type { Point } from '../common/geometry.ts';
+import type { Joint } from '../describe/kit.ts';
+import type { Part } from '../parts/index.ts';
+import type { Frame } from './frame.ts';
+import type { Outline } from './outlines/outline.ts';
+
+export interface PlacedPart {
+  readonly part: Part;
+  readonly frame: Frame;
+  readonly outline: Outline;
+}
+
+export interface PlacedWire {
+  readonly joint: Joint;
+  /** Corners from the spot at the joint's first end to the spot at its second; every leg of it level or upright. */
+  readonly points: readonly Point[];
+}
+
+export interface Placement {
+  /** Size of the drawn area, its margin included. */
+  readonly width: number;
+  readonly height: number;
+  readonly parts: readonly PlacedPart[];
+  readonly wires: readonly PlacedWire[];
+}
+
+/** A part on the grid, while places are still being chosen. Column and row of its top left corner. */
+export interface Stand {
+  readonly part: Part;
+  readonly outline: Outline;
+  readonly column: number;
+  readonly row: number;
+  readonly turn: Frame['turn'];
+  readonly mirror: boolean;
+  /** Seated by the arrangement: not to be moved. */
+  readonly fixed: boolean;
+}

@@ -1,0 +1,80 @@
+/**
+ * The grid that wires run on, and who runs where. A node holds at most one wire along each axis: two straight ones
+ * cross squarely, and no two ever share a stretch. A bend takes both axes of its node.
+ */
+
+/** Directions: 0 right, 1 down, 2 left, 3 up; `d & 1` is the axis, `(d + 2) & 3` the opposite. */
+export type Direction = 0 | 1 | 2 | 3;
+
+export const STEP_X = [1, 0, -1, 0] as const;
+export const STEP_Y = [0, 1, 0, -1] as const;
+
+/** A way into a lug: the node outside it, and the direction from there into the lug. */
+export interface Gate {
+  readonly node: number;
+  readonly inward: Direction;
+}
+
+/** A wire to be routed: every gate of its one end and of its other. */
+export interface Task {
+  readonly from: readonly Gate[];
+  readonly to: readonly Gate[];
+}
+
+/** A wire routed: the gates used and every node from the one to the other. */
+export interface Track {
+  readonly from: number;
+  readonly to: number;
+  readonly nodes: readonly number[];
+}
+
+export class Field {
+  readonly columns: number;
+  readonly rows: number;
+  /** 1 where no wire may be. */
+  readonly blocked: Uint8Array;
+  /** Soft cost of a node: near lugs that other wires need. */
+  readonly dear: Uint8Array;
+  /** How many wires use a node along an axis: index `node * 2 + axis`. */
+  readonly used: Uint16Array;
+  /** What past conflicts add to the cost of a node and axis. */
+  readonly history: Uint16Array;
+
+  constructor(columns: number, rows: number) {
+    this.columns = columns;
+    this.rows = rows;
+    this.blocked = new Uint8Array(columns * rows);
+    this.dear = new Uint8Array(columns * rows);
+    this.used = new Uint16Array(columns * rows * 2);
+    this.history = new Uint16Array(columns * rows * 2);
+  }
+
+  node(x: number, y: number): number {
+    return y * this.columns + x;
+  }
+
+  /** Adds (`by` 1) or takes away (`by` −1) a track's use of its nodes. */
+  mark(task: Task, track: Track, by: 1 | -1): void {
+    for (const slot of this.slots(task, track)) this.used[slot] = (this.used[slot] ?? 0) + by;
+  }
+
+  /** The node-and-axis slots a track takes, its stubs into the lugs included. */
+  slots(task: Task, track: Track): readonly number[] {
+    const { nodes } = track;
+    const into = task.to[track.to]?.inward ?? 0;
+    const out = ((task.from[track.from]?.inward ?? 0) + 2) & 3;
+    const slots: number[] = [];
+    for (let i = 0; i < nodes.length; i++) {
+      const node = nodes[i] ?? 0;
+      const before = i === 0 ? out : this.heading(nodes[i - 1] ?? 0, node);
+      const after = i === nodes.length - 1 ? into : this.heading(node, nodes[i + 1] ?? 0);
+      slots.push(node * 2 + (before & 1));
+      if ((before & 1) !== (after & 1)) slots.push(node * 2 + (after & 1));
+    }
+    return slots;
+  }
+
+  heading(a: number, b: number): Direction {
+    return b === a + 1 ? 0 : b === a - 1 ? 2 : b > a ? 1 : 3;
+  }
+}

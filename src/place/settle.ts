@@ -1,0 +1,115 @@
+/**
+ * Finds a place for parts that no seat holds: each in turn goes where its wires are shortest, clear of the others,
+ * until none would rather stand elsewhere. Whole numbers throughout, ties to the first found, so the outcome is the
+ * same everywhere.
+ */
+import { PITCH } from '../common/geometry.ts';
+import type { Joint } from '../describe/kit.ts';
+import { extent, toSheet } from './frame.ts';
+import type { Stand } from './placement.ts';
+import { frameOf } from './wiring.ts';
+
+/** Grid units kept free between parts, for wires. */
+export interface Room {
+  readonly between: number;
+}
+
+interface Box {
+  readonly x0: number;
+  readonly y0: number;
+  readonly x1: number;
+  readonly y1: number;
+}
+
+const boxOf = (stand: Stand): Box => {
+  const size = extent(frameOf(stand, 0, 0));
+  return {
+    x0: stand.column,
+    y0: stand.row,
+    x1: stand.column + size.width / PITCH,
+    y1: stand.row + size.height / PITCH,
+  };
+};
+
+/** A component's own legs are short, so they pull harder than a wire does. */
+const PULL = { wire: 2, leg: 5, link: 2, bend: 2, braid: 2 } as const;
+
+/** Moves the stands that are not fixed; `reach` is how far from where it stands each may go, grid units. */
+export function settle(stands: readonly Stand[], joints: readonly Joint[], room: Room, reach: number): readonly Stand[] {
+  const placed = new Map(stands.map((stand) => [stand.part.name, stand]));
+  for (let round = 0; round < 4; round++) {
+    let moved = false;
+    for (const { part } of stands) {
+      const stand = placed.get(part.name);
+      if (!stand || stand.fixed) continue;
+      const next = bestStand(stand, placed, joints, room, reach);
+      if (next.column !== stand.column || next.row !== stand.row || next.mirror !== stand.mirror) {
+        placed.set(part.name, next);
+        moved = true;
+      }
+    }
+    if (!moved) break;
+  }
+  return stands.map((stand) => placed.get(stand.part.name) ?? stand);
+}
+
+function bestStand(
+  stand: Stand,
+  placed: ReadonlyMap<string, Stand>,
+  joints: readonly Joint[],
+  room: Room,
+  reach: number,
+): Stand {
+  const others = [...placed.values()].filter((other) => other.part.name !== stand.part.name).map(boxOf);
+  const canMirror = stand.part.kind === 'resistor' || stand.part.kind === 'capacitor';
+  let best = stand;
+  let least = Number.POSITIVE_INFINITY;
+  for (const mirror of canMirror ? [false, true] : [stand.mirror]) {
+    const turned = { ...stand, mirror };
+    const own = boxOf(turned);
+    const pulls = pullsOn(turned, placed, joints);
+    for (let dy = -reach; dy <= reach; dy++)
+      for (let dx = -reach; dx <= reach; dx++) {
+        const box = { x0: own.x0 + dx, y0: own.y0 + dy, x1: own.x1 + dx, y1: own.y1 + dy };
+        if (others.some((other) => clash(box, other, room.between))) continue;
+        let cost = Math.abs(dx) + Math.abs(dy) > 0 ? 0 : -1;
+        for (const pull of pulls) cost += pull.weight * (Math.abs(pull.x + dx) + Math.abs(pull.y + dy));
+        if (cost < least) {
+          least = cost;
+          best = { ...turned, column: stand.column + dx, row: stand.row + dy };
+        }
+      }
+  }
+  return best;
+}
+
+const clash = (a: Box, b: Box, gap: number): boolean =>
+  a.x0 < b.x1 + gap && b.x0 < a.x1 + gap && a.y0 < b.y1 + gap && b.y0 < a.y1 + gap;
+
+/** For each joint of the part, how far its lug is from the other end now, grid units. */
+function pullsOn(
+  stand: Stand,
+  placed: ReadonlyMap<string, Stand>,
+  joints: readonly Joint[],
+): readonly { readonly x: number; readonly y: number; readonly weight: number }[] {
+  return joints.flatMap((joint) => {
+    const [own, other] =
+      joint.from.part === stand.part.name
+        ? [joint.from, joint.to]
+        : joint.to.part === stand.part.name
+          ? [joint.to, joint.from]
+          : [undefined, undefined];
+    if (!own || !other || own.part === other.part) return [];
+    const far = placed.get(other.part);
+    if (!far) return [];
+    const [a, b] = [lugCentre(stand, own.lug), lugCentre(far, other.lug)];
+    return [{ x: a.x - b.x, y: a.y - b.y, weight: PULL[joint.kind] }];
+  });
+}
+
+function lugCentre(stand: Stand, lug: string): { x: number; y: number } {
+  const tag = stand.outline.lugs.find((candidate) => candidate.lug === lug)?.tag;
+  if (!tag) return { x: stand.column, y: stand.row };
+  const p = toSheet(frameOf(stand, 0, 0), { x: tag.x + tag.width / 2, y: tag.y + tag.height / 2 });
+  return { x: Math.round(p.x / PITCH), y: Math.round(p.y / PITCH) };
+}

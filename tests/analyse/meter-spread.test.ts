@@ -1,0 +1,134 @@
+import { describe, expect, it } from 'vitest';
+import { extremes } from '../../src/analyse/extremes.ts';
+import { analyse, type Range, readMeter, solveLoads, solveSpread, toJson } from '../../src/analyse/index.ts';
+import { seeded } from '../../src/common/random.ts';
+import { makeCircuit, mixedSet, sampleCircuit } from './kits.ts';
+
+const par = (...ohms: number[]): number => 1 / ohms.reduce((sum, r) => sum + 1 / r, 0);
+const near = (value: number | undefined, expected: number) =>
+  expect(Math.abs((value ?? NaN) / expected - 1)).toBeLessThan(1e-9);
+
+describe('meter readings (parallel law: Kuphaldt I, ch. 5)', () => {
+  const readings = readMeter(sampleCircuit('kestrel-hss'));
+
+  it('at the jack, volume full: what the pots and pads make, and the pickup across it once fitted', () => {
+    near(readings[0]?.volumeFull.jack.unfitted, 500e3);
+    near(readings[0]?.volumeFull.jack.fitted, par(500e3, 8400));
+    near(readings[3]?.volumeFull.jack.unfitted, par(500e3, 470e3, 470e3));
+    near(readings[3]?.volumeFull.jack.fitted, par(500e3, 470e3, 470e3, 5700, 5900));
+  });
+
+  it('at the jack, volume at zero: a short', () => {
+    for (const { volumeZero } of readings) expect(volumeZero.jack).toEqual({ unfitted: 0, fitted: 0 });
+  });
+
+  it('from a lug to ground: an unselected pickup shows itself, and its pad when it has one', () => {
+    const lug = (id: string) => readings[0]?.volumeFull.lugs.find((one) => one.lugs.includes(id));
+    near(lug('selector.A3')?.unfitted, 470e3);
+    near(lug('selector.A3')?.fitted, par(470e3, 5700));
+    // Volume at zero leaves the whole track between the switch and the tip, which is now at ground.
+    const zero = readings[0]?.volumeZero.lugs.find((one) => one.lugs.includes('volume.3'));
+    near(zero?.unfitted, 500e3);
+    near(zero?.fitted, par(500e3, 8400));
+  });
+
+  it('a lug behind a capacitor alone reads open', () => {
+    const circuit = makeCircuit({
+      parts: { a: { kind: 'single-coil' }, cap: { kind: 'capacitor', value: '22n' }, out: { kind: 'jack' } },
+      joints: ['a.ground > out.sleeve', 'a.hot > cap.1', 'cap.2 > out.tip'],
+    });
+    expect(readMeter(circuit)[0]?.volumeFull.jack).toEqual({ unfitted: Infinity, fitted: Infinity });
+  });
+});
+
+describe('spread', () => {
+  const circuit = sampleCircuit('kestrel-hss');
+  const spread = solveSpread(circuit);
+  const state = (index: number) => spread.states[index];
+
+  it('is exact at the corners for direct loads', () => {
+    const load = state(1)?.pickups[0]?.dcLoad;
+    expect(load?.method).toBe('corners');
+    near(load?.low, par(400e3, 0.95 * 470e3));
+    near(load?.high, par(600e3, 1.05 * 470e3));
+  });
+
+  it('takes the winding’s tolerance and its temperature into a meter’s reading (IEC 60028: 0.393 % per kelvin)', () => {
+    const reading = state(0)?.jack?.volumeFull.fitted;
+    near(reading?.low, par(400e3, 8400 * 0.9 * (1 - 0.0393)));
+    near(reading?.high, par(600e3, 8400 * 1.1 * (1 + 0.0393)));
+    expect(spread.temperatures).toEqual({ low: 10, high: 30 });
+  });
+
+  it('finds the ends of the signal load among the corners, and no draw lies beyond them', () => {
+    const random = seeded(7);
+    const between = (low: number, high: number) => low + (high - low) * random();
+    const range = state(0)?.pickups[0]?.signalLoad;
+    expect(range?.method).toBe('corners');
+    for (let i = 0; i < 2000; i++) {
+      const [v, t, c] = [between(400e3, 600e3), between(400e3, 600e3), between(19.8e-9, 24.2e-9)];
+      const x = 1 / (2 * Math.PI * 1000 * c);
+      const load = 1 / (1 / v + t / (t * t + x * x));
+      expect(load).toBeGreaterThan((range?.low ?? 0) * (1 - 1e-9));
+      expect(load).toBeLessThan((range?.high ?? 0) * (1 + 1e-9));
+    }
+    // 400k ∥ 400k and 600k ∥ 600k, the capacitor nearly a short.
+    expect(Math.abs((range?.low ?? 0) / 200e3 - 1)).toBeLessThan(1e-3);
+    expect(Math.abs((range?.high ?? 0) / 300e3 - 1)).toBeLessThan(1e-3);
+  });
+
+  it('carries seed and draws, and is repeatable; another seed draws others', () => {
+    expect(spread).toMatchObject({ seed: 60063, draws: 10_000 });
+    const few = solveSpread(circuit, { draws: 300, seed: 1 });
+    expect(solveSpread(circuit, { draws: 300, seed: 1 })).toEqual(few);
+    expect(solveSpread(circuit, { draws: 300, seed: 2 })).not.toEqual(few);
+  });
+
+  it('draws resonances about the nominal one', () => {
+    for (const { resonance } of spread.states) {
+      const { low, p5, nominal, p95, high } = resonance?.height ?? {
+        low: 0,
+        p5: 0,
+        nominal: 0,
+        p95: 0,
+        high: 0,
+      };
+      expect([low, p5, nominal, p95, high]).toEqual([low, p5, nominal, p95, high].sort((a, b) => a - b));
+      expect(high - low).toBeGreaterThan(0.5);
+      expect(resonance?.without).toBe(0);
+    }
+  });
+
+  it('agrees with the figures without spread in the middle', () => {
+    const loads = solveLoads(circuit);
+    spread.states.forEach((one, i) => {
+      one.pickups.forEach((pickup, k) => {
+        expect(pickup.dcLoad.nominal).toBe(loads[i]?.loads[k]?.dcLoad);
+        expect(pickup.signalLoad.nominal).toBe(loads[i]?.loads[k]?.signalLoad);
+      });
+    });
+  });
+
+  it('searches draws where a figure is not monotone', () => {
+    const random = seeded(3);
+    const draws = Array.from({ length: 500 }, () => new Map([['x', 0.5 + random()]]));
+    const range = extremes(
+      [{ of: 'x', part: 'x', low: 0.5, high: 1.5 }],
+      draws,
+      (f) => ((f.get('x') ?? 1) - 0.9) ** 2,
+    );
+    expect(range.method).toBe('draws');
+    expect(range.low).toBeLessThan(1e-4);
+  });
+});
+
+describe('the whole analysis', () => {
+  it('is JSON with open circuits in words, and the same twice', () => {
+    const text = toJson(analyse(makeCircuit(mixedSet), { draws: 100 }));
+    expect(toJson(analyse(makeCircuit(mixedSet), { draws: 100 }))).toBe(text);
+    expect(text).not.toContain('null');
+    expect(text).toContain('"open"');
+    const range: Range = JSON.parse(text).spread.states[0].pickups[0].dcLoad;
+    expect(range.low).toBeLessThan(range.high);
+  });
+});

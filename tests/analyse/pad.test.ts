@@ -1,0 +1,138 @@
+/** The padding choice. The trade's expectations are common practice, no source; the loads are by the parallel law. */
+import { describe, expect, it } from 'vitest';
+import { choosePads, type PadAdvice, type PadOptions, solveLoads } from '../../src/analyse/index.ts';
+import { buildCircuit } from '../../src/circuit/build.ts';
+import { type Compact, makeCircuit, mixedSet, sampleCircuit } from './kits.ts';
+
+const par = (...ohms: number[]): number => 1 / ohms.reduce((sum, r) => sum + 1 / r, 0);
+const mixed = makeCircuit(mixedSet);
+
+function advice<K extends PadAdvice['kind']>(kind: K, pickup: string, options: PadOptions, circuit = mixed) {
+  const found = choosePads(circuit, options).advice.find((one) => one.pickup === pickup);
+  if (found?.kind !== kind) throw new Error(`${pickup}: ${found?.kind} instead of ${kind}`);
+  return found as Extract<PadAdvice, { kind: K }>;
+}
+
+describe('a mixed set without pads, 500k pots', () => {
+  it.each([
+    ['E12', 470e3],
+    ['E24', 510e3],
+    ['E96', 499e3],
+  ] as const)('--match dc from %s: %d Ω on the single coil', (series, ohms) => {
+    const pad = advice('pad', 'bridge', { series });
+    expect(pad.ideal / 500e3).toBeCloseTo(1, 9);
+    expect(pad.chosen.ohms).toBe(ohms);
+    expect(pad.chosen.load / par(500e3, ohms)).toBeCloseTo(1, 9);
+    expect([pad.from, pad.to, pad.part]).toEqual(['selector.A1', 'volume.case', 'pad-bridge']);
+  });
+
+  it.each([
+    ['E12', 270e3],
+    ['E24', 240e3],
+    ['E96', 249e3],
+  ] as const)('--match signal from %s: %d Ω, near 250k', (series, ohms) => {
+    const pad = advice('pad', 'bridge', { series, match: 'signal' });
+    expect(Math.abs(pad.ideal / 250e3 - 1)).toBeLessThan(5e-3);
+    expect(pad.chosen.ohms).toBe(ohms);
+    expect(Math.abs(pad.chosen.load / par(500e3, 500e3, ohms) - 1)).toBeLessThan(5e-3);
+  });
+
+  it('with the ideal value in stock the load meets its reference', () => {
+    const { ideal } = advice('pad', 'bridge', { match: 'signal' });
+    const pad = advice('pad', 'bridge', { match: 'signal', series: { stock: [ideal] } });
+    expect(pad.chosen.load / pad.reference).toBeCloseTo(1, 9);
+    expect(pad).not.toHaveProperty('below');
+    expect(pad).not.toHaveProperty('above');
+  });
+
+  it('gives both neighbours with their loads', () => {
+    const pad = advice('pad', 'bridge', {});
+    expect([pad.below?.ohms, pad.above?.ohms]).toEqual([390e3, 560e3]);
+    expect(pad.below?.load).toBeLessThan(pad.chosen.load);
+    expect(pad.above?.load).toBeGreaterThan(pad.chosen.load);
+  });
+
+  it('shows what the pad does to the other pickup where both sound', () => {
+    const { effects } = advice('pad', 'bridge', {}).chosen;
+    const shared = effects.find((effect) => effect.index === 1 && effect.pickup === 'neck');
+    expect(shared?.before.dcLoad).toBeCloseTo(500e3, 3);
+    expect(shared?.after.dcLoad).toBeCloseTo(par(500e3, 470e3), 3);
+    const alone = effects.find((effect) => effect.index === 2 && effect.pickup === 'neck');
+    expect(alone?.after).toEqual(alone?.before);
+  });
+
+  it('offers the volume’s input and other pots, each with its figures', () => {
+    const { alternatives } = advice('pad', 'bridge', {});
+    const moved = alternatives.find((one) => one.kind === 'elsewhere');
+    expect(moved?.effects.find((e) => e.index === 2 && e.pickup === 'neck')?.after.dcLoad).toBeCloseTo(
+      par(500e3, 470e3),
+      3,
+    );
+    const pots = alternatives.find((one) => one.kind === 'pots');
+    expect(pots).toMatchObject({ pots: { volume: 250e3 } });
+    expect(pots?.effects.find((e) => e.index === 0)?.after.dcLoad).toBeCloseTo(250e3, 3);
+    expect(alternatives.some((one) => one.kind === 'spare-pole')).toBe(false);
+  });
+
+  it('the plan’s kit is the circuit its effects were solved in', () => {
+    const plan = choosePads(mixed);
+    const again = solveLoads(buildCircuit(plan.kit)).flatMap(({ loads }) =>
+      loads.map((one) => one.signalLoad),
+    );
+    expect(plan.effects.map((effect) => effect.after.signalLoad)).toEqual(again);
+    expect(choosePads(buildCircuit(plan.kit)).advice.map((one) => one.kind)).toEqual(['fits', 'fits']);
+  });
+});
+
+describe('other answers', () => {
+  it('a load that is too heavy is said to be, with what loads it', () => {
+    const heavy = makeCircuit({
+      ...mixedSet,
+      parts: { ...mixedSet.parts, volume: { kind: 'pot', value: '250k' } },
+    });
+    const found = advice('too-heavy', 'neck', {}, heavy);
+    expect(found).toMatchObject({ causes: [{ part: 'volume', without: Infinity }] });
+    expect(found.load).toBeCloseTo(250e3, 3);
+    expect(found.alternatives).toMatchObject([{ kind: 'pots', pots: { volume: 500e3 } }]);
+    const signal = advice('too-heavy', 'neck', { match: 'signal' }, heavy);
+    expect(signal.causes.map((cause) => cause.part)).toEqual(['volume', 'tone']);
+  });
+
+  it('an empty stock has nothing to give, but the ideal value is known', () => {
+    expect(advice('no-stock', 'bridge', { series: { stock: [] } }).ideal / 500e3).toBeCloseTo(1, 9);
+  });
+
+  it('a pad that is there already is replaced, not doubled', () => {
+    const found = advice('pad', 'middle', { match: 'signal' }, sampleCircuit('kestrel-hss'));
+    expect(found).toMatchObject({ replaces: ['pad-middle'], part: 'pad-middle' });
+    expect(Math.abs(found.ideal / 250e3 - 1)).toBeLessThan(5e-3);
+  });
+
+  it('a pickup that sounds in no state is said to be silent', () => {
+    const joints = mixedSet.joints.filter((joint) => joint !== 'bridge.hot > selector.A1');
+    advice('silent', 'bridge', {}, makeCircuit({ ...mixedSet, joints }));
+  });
+
+  it('a spare pole carries the pad only where its contact is closed', () => {
+    const onePole: Compact = {
+      parts: { ...mixedSet.parts, selector: { kind: 'lever-3' } },
+      // Pole A alone picks the pickups: neck on 3, bridge on 1; pole B is free.
+      joints: [
+        ...mixedSet.joints.filter((joint) => !String(joint).includes('selector')),
+        'bridge.hot > selector.A1',
+        'neck.hot > selector.A3',
+        'selector.A0 > volume.3',
+      ],
+    };
+    const { alternatives } = advice('pad', 'bridge', {}, makeCircuit(onePole));
+    const spare = alternatives.filter((one) => one.kind === 'spare-pole');
+    expect(spare).toMatchObject([
+      { pad: { from: 'selector.B1', wires: [['selector.A1', 'selector.B0']] }, states: [0] },
+    ]);
+    expect(spare[0]?.effects.find((e) => e.pickup === 'bridge')?.after.dcLoad).toBeCloseTo(
+      par(500e3, 470e3),
+      3,
+    );
+    expect(spare[0]?.effects.find((e) => e.pickup === 'neck')?.after.dcLoad).toBeCloseTo(500e3, 3);
+  });
+});

@@ -1,0 +1,58 @@
+/**
+ * Every sample of samples/broken/ gives exactly the problems its line in expected.json names, with code, line and
+ * column, in the order of the file. The table was checked by hand against the files.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { wording } from '../../src/common/wording.ts';
+import { printReport } from '../../src/describe/report.ts';
+import { load, reportsOf } from './load.ts';
+
+const folder = new URL('../../samples/broken/', import.meta.url);
+const table = 'expected.json';
+const expected: Readonly<Record<string, readonly string[]>> = JSON.parse(
+  readFileSync(new URL(table, folder), 'utf8'),
+);
+const files = readdirSync(folder).filter((file) => file !== table);
+
+test('the table and the folder name the same files', () => {
+  expect(Object.keys(expected).sort()).toEqual([...files].sort());
+  expect(files.length).toBeGreaterThanOrEqual(25);
+});
+
+test.each(files)('%s', async (file) => {
+  const reports = reportsOf(await load(new URL(file, folder).pathname, file));
+  expect(reports.map(({ code, place }) => `${place.line}:${place.column} ${code}`)).toEqual(expected[file]);
+  for (const report of reports) {
+    expect(report.severity).toBe('fault');
+    expect(report.message.trim()).not.toBe('');
+    expect(report.remedy.trim()).not.toBe('');
+    const printed = printReport(report);
+    // No word of a library, no leak of the language underneath, no stack trace.
+    expect(printed).not.toMatch(/zod|undefined|\[object|null|NaN|Invalid input|\bat .+:\d+:\d+/i);
+    expect(printed.split('\n')[0]).toBe(
+      `${file}:${report.place.line}:${report.place.column}  fault  ${report.code}`,
+    );
+  }
+});
+
+test('a broken kit never comes out as a kit unless only its circuit is at fault', async () => {
+  for (const file of files) {
+    const { kit, problems } = await load(new URL(file, folder).pathname, file);
+    expect(kit === undefined, file).toBe(problems.length > 0);
+  }
+});
+
+test('the samples show nearly every fault of a description there is', () => {
+  const shown = new Set(Object.values(expected).flatMap((lines) => lines.map((line) => line.split(' ')[1])));
+  // These come from the disk, from rooms further on, or from files too large to keep as samples.
+  const elsewhere = [
+    'file-unreadable',
+    'too-long',
+    'bad-value',
+    'unknown-arrangement',
+    'missing-glyph',
+    'load-off-reference',
+  ];
+  expect(Object.keys(wording).filter((code) => !shown.has(code) && !elsewhere.includes(code))).toEqual([]);
+});

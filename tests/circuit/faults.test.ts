@@ -1,0 +1,136 @@
+import { describe, expect, test } from 'vitest';
+import { findFaults } from '../../src/circuit/faults.ts';
+import { readKit } from '../../src/describe/read.ts';
+import { report } from '../../src/describe/report.ts';
+
+/** Faults of a kit given by its parts and joints, as `code message`. */
+function faults(parts: Readonly<Record<string, object>>, joints: readonly unknown[]): readonly string[] {
+  const { draft, problems, source } = readKit(
+    JSON.stringify({ kit: 'a', title: 'a', parts, joints }),
+    'a.json',
+  );
+  return report([...problems, ...(draft ? findFaults(draft) : [])], source).map(
+    ({ code, message }) => `${code} ${message}`,
+  );
+}
+const codes = (...given: Parameters<typeof faults>): readonly string[] =>
+  faults(...given).map((text) => text.split(' ')[0] ?? '');
+
+const coil = { kind: 'single-coil' };
+const jack = { kind: 'jack' };
+const lever = { kind: 'lever-3' };
+
+describe('the way back to ground', () => {
+  test('through another coil: two pickups in series', () => {
+    expect(
+      codes({ a: coil, b: coil, out: jack }, [
+        'a.hot > out.tip',
+        'a.ground > b.hot',
+        'b.ground > out.sleeve',
+      ]),
+    ).toEqual([]);
+  });
+  test('through a switch, in whatever position', () => {
+    const joints = ['a.hot > out.tip', 'a.ground > s.A0', 's.A1 > out.sleeve', 's.A2 > s.A1', 's.A3 > s.A2'];
+    expect(codes({ a: coil, s: lever, out: jack }, joints)).toEqual([]);
+  });
+  test('not through its own coil', () => {
+    const parts = { a: coil, b: coil, out: jack, r: { kind: 'resistor', value: '1k' } };
+    const joints = [
+      'b.hot > out.tip',
+      'b.ground > out.sleeve',
+      'a.hot > out.sleeve',
+      'a.ground > r.1',
+      'r.2 > out.tip',
+    ];
+    expect(faults(parts, joints)).toEqual(['pickup-no-ground “a” has no way to ground']);
+  });
+  test('two coils that share a return which leads nowhere', () => {
+    expect(
+      codes({ a: coil, b: coil, out: jack, g: { kind: 'ground-point' } }, [
+        'a.hot > out.tip',
+        'b.hot > out.tip',
+        'a.ground > b.ground',
+        'g.1 > out.sleeve',
+      ]),
+    ).toEqual(['pickup-no-ground', 'pickup-no-ground']);
+  });
+});
+
+describe('states', () => {
+  const joints = ['n.ground > out.sleeve', 'b.ground > out.sleeve', 's.A0 > out.tip'];
+  const parts = { n: coil, b: coil, s: lever, out: jack };
+  test('dead ones are named by the switch’s position', () => {
+    expect(faults(parts, [...joints, 'n.hot > s.A1', 'b.hot > s.A2'])).toEqual([
+      'dead-state nothing sounds with s at 3',
+    ]);
+  });
+  test('when all are dead it is said once', () => {
+    expect(faults(parts, [...joints, 'n.hot > s.B1', 'b.hot > s.B2'])).toEqual([
+      'dead-state nothing sounds with every setting of the switches',
+    ]);
+  });
+  test('several switches are named in the order written', () => {
+    const two = { ...parts, t: lever };
+    const found = faults(two, [
+      ...joints,
+      'n.hot > s.A1',
+      'b.hot > s.A2',
+      'n.hot > s.A3',
+      'out.tip > t.A0',
+      'out.sleeve > t.A2',
+    ]);
+    expect(found).toEqual(
+      [1, 2, 3].map((n) => `hot-shorted the tip is joined to ground with s at ${n}, t at 2`),
+    );
+  });
+  test('a pickup left unjoined accounts for silence; it is not told twice', () => {
+    expect(codes(parts, [...joints, 'b.hot > s.A2'])).toEqual(['pickup-no-hot']);
+  });
+});
+
+describe('what cannot be read is not guessed at', () => {
+  test('a misspelt end counts as the name it is nearest to', () => {
+    expect(codes({ neck: coil, out: jack }, ['nekc.hot > out.tip', 'neck.grund > out.sleeve'])).toEqual([
+      'unknown-part',
+      'unknown-lug',
+    ]);
+  });
+  test('a part of faulty description takes any lug, and hides nothing of the others', () => {
+    expect(
+      codes({ neck: { kind: 'single-coyl' }, cap: { kind: 'capacitor', value: '22n' }, out: jack }, [
+        'neck.anything > out.tip',
+        'cap.1 > out.tip',
+        'cap.3 > bridge.hot',
+      ]),
+    ).toEqual(expect.arrayContaining(['bad-choice', 'unknown-lug', 'unknown-part']));
+    expect(
+      codes({ neck: { kind: 'single-coyl' }, out: jack }, ['neck.x > out.tip', 'neck.y > out.sleeve']),
+    ).toEqual(['bad-choice']);
+  });
+  test('a slip in a field that may be left out lets the part be checked', () => {
+    expect(
+      codes({ neck: { kind: 'single-coil', resistance: '-5' }, out: jack }, [
+        'neck.hto > out.tip',
+        'neck.ground > out.sleeve',
+      ]),
+    ).toEqual(['bad-quantity', 'unknown-lug']);
+  });
+  test('a joint that cannot be read may be the one that seems to be missing', () => {
+    expect(codes({ neck: coil, out: jack }, ['neck.hot to out.tip', 'neck.ground > out.sleeve'])).toEqual([
+      'bad-joint',
+    ]);
+  });
+});
+
+test('parts may have the names of things every object has', () => {
+  expect(
+    codes({ constructor: coil, valueof: jack }, [
+      'constructor.hot > valueof.tip',
+      'constructor.ground > valueof.sleeve',
+    ]),
+  ).toEqual([]);
+  expect(
+    codes({ neck: coil, out: jack }, ['constructor.hot > out.tip', 'neck.constructor > out.sleeve']),
+  ).toEqual(['unknown-part', 'unknown-lug']);
+});

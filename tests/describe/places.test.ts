@@ -1,0 +1,199 @@
+import { describe, expect, test } from 'vitest';
+import { distance, nearest } from '../../src/common/nearest.ts';
+import { problem } from '../../src/common/problem.ts';
+import { decode } from '../../src/describe/decode.ts';
+import { findJsonSlip } from '../../src/describe/json.ts';
+import { readKit } from '../../src/describe/read.ts';
+import { printReport, printReports, report } from '../../src/describe/report.ts';
+import { parseText } from '../../src/describe/source.ts';
+
+const at = (
+  text: string,
+  path: readonly (string | number)[],
+  key: 'key' | 'value' = 'value',
+  file = 'x.yaml',
+) => {
+  const { line, column } = parseText(text, file).source.placeOf(problem('no-jack', path, {}, key));
+  return `${line}:${column}`;
+};
+
+describe('places', () => {
+  const text = '# first\na:\n  b: [1, {c: 2}]\n  d:\n  "e f": >\n    long\n';
+
+  test('keys, values, list items, and as far as a path leads', () => {
+    expect(at(text, ['a'], 'key')).toBe('2:1');
+    expect(at(text, ['a', 'b', 0])).toBe('3:7');
+    expect(at(text, ['a', 'b', 1, 'c'])).toBe('3:14');
+    expect(at(text, ['a', 'b', 1, 'c'], 'key')).toBe('3:11');
+    expect(at(text, ['a', 'b', 1, 'zz'], 'key')).toBe('3:10');
+    // A value left out is pointed at by its key.
+    expect(at(text, ['a', 'd'])).toBe('4:3');
+    expect(at(text, ['a', 'e f'], 'key')).toBe('5:3');
+    expect(at(text, [])).toBe('2:1');
+  });
+
+  test('carriage returns count as line ends, alone or with a line feed', () => {
+    expect(at(text.replaceAll('\n', '\r\n'), ['a', 'b', 1, 'c'])).toBe('3:14');
+  });
+
+  test('within a joint, whether it is written as text or as a map', () => {
+    const joints = 'joints:\n  - neck.hot > volume.3\n  - wire: "neck.hot >  volume.3"\n';
+    const ends = [['from'], ['from', 'lug'], ['to'], ['to', 'lug']];
+    expect(ends.map((end) => at(joints, ['joints', 0, 'wire', ...end]))).toEqual([
+      '2:5',
+      '2:10',
+      '2:16',
+      '2:23',
+    ]);
+    expect(ends.map((end) => at(joints, ['joints', 1, 'wire', ...end]))).toEqual([
+      '3:12',
+      '3:17',
+      '3:24',
+      '3:31',
+    ]);
+  });
+
+  test('an alias is pointed at where its anchor stands', () => {
+    const { problems, source } = readKit(
+      'kit: a\ntitle: a\nparts:\n  x: &p { kind: potty }\n  y: *p\njoints: []\n',
+      'x.yaml',
+    );
+    expect(problems.map(source.placeOf).map(({ line, column }) => `${line}:${column}`)).toEqual([
+      '4:17',
+      '4:17',
+    ]);
+  });
+});
+
+describe('decoding', () => {
+  const bytes = (...values: number[]): Uint8Array => Uint8Array.from(values);
+  test('UTF-8 with and without a byte order mark', () => {
+    expect(decode(bytes(0xef, 0xbb, 0xbf, 0x6b)).text).toBe('k');
+    expect(decode(bytes(0xc2, 0xb5)).text).toBe('µ');
+    expect(decode(bytes()).text).toBe('');
+  });
+  test.each([[[0x6b, 0]], [[0xff, 0xfe, 0x6b]], [[0xc3, 0x28]], [[0xe2, 0x82]]])(
+    '%j is no text',
+    (values) => {
+      expect(decode(bytes(...values)).problems.map(({ code }) => code)).toEqual(['not-text']);
+    },
+  );
+});
+
+describe('JSON', () => {
+  // The grammar of RFC 8259; JSON.parse is the judge.
+  const texts = [
+    '{}',
+    '[]',
+    '""',
+    '1',
+    '-0.5e+3',
+    'true',
+    ' null ',
+    '[1,2]',
+    '{"a":[{"b":"\\u00e9\\n"}]}',
+    '["\u007f"]',
+    '',
+    '{',
+    '[1,]',
+    '{"a":1,}',
+    '{a:1}',
+    "{'a':1}",
+    '[1 2]',
+    '{"a" 1}',
+    '01',
+    '1.',
+    '.5',
+    '+1',
+    'nul',
+    '"\n"',
+    '"\\x"',
+    '[1]]',
+    '{]',
+    '[}',
+    '1 2',
+    '"a',
+    '{"a":}',
+    '[,1]',
+    '{"a":1 "b":2}',
+    '// x\n1',
+    'NaN',
+    '{,}',
+    ':',
+    '[1:2]',
+    '["a":1]',
+  ];
+  test.each(texts)('%j', (text) => {
+    let valid = true;
+    try {
+      JSON.parse(text);
+    } catch {
+      valid = false;
+    }
+    expect(findJsonSlip(text) === undefined).toBe(valid);
+  });
+});
+
+describe('printing', () => {
+  test('excerpt, caret and remedy stand in line', () => {
+    const text = 'kit: robin\ntitle: a\nparts:\n  neck: { kind: single-coyl }\njoints: []\n';
+    const { problems, source } = readKit(text, 'samples/robin.yaml');
+    expect(report(problems, source).map(printReport)).toEqual([
+      [
+        'samples/robin.yaml:4:17  fault  bad-choice',
+        '    “single-coyl” is not among the choices',
+        '',
+        '    4 │ neck: { kind: single-coyl }',
+        '      │               ^',
+        '',
+        '    Did you mean single-coil? Allowed: single-coil, humbucker, pot, lever-3, lever-5, resistor, capacitor, jack, ground-point.',
+      ].join('\n'),
+    ]);
+  });
+
+  test('reports are in the order of the file and capped', () => {
+    const keys = Array.from({ length: 10_000 }, (_, i) => `k${i}: 1`).join('\n');
+    const { problems, source } = readKit(keys, 'x.yaml');
+    expect(problems.length).toBe(10_004);
+    const reports = report(problems, source);
+    const lines = reports.map(({ place }) => place.line);
+    expect(lines).toEqual([...lines].sort((a, b) => a - b));
+    const printed = printReports(reports);
+    expect(printed.split('\n\n').at(-1)).toBe('and 9954 more');
+    expect(printed.length).toBeLessThan(20_000);
+  });
+
+  test('a very long line is cropped around the caret, control characters are not passed on', () => {
+    const text = `kit: a\ntitle: ${'x'.repeat(500)}\u0007 \u001b[31m\nparts: {a: {kind: jack}, b: {kind: ${'y'.repeat(5000)}}}\njoints: []\n`;
+    const { problems, source } = readKit(text, 'x.yaml');
+    const printed = report(problems, source).map(printReport);
+    expect(problems.map(({ code }) => code)).toEqual(['bad-value', 'bad-choice']);
+    expect(printed.join('')).not.toMatch(/(?!\n)\p{Cc}/u);
+    for (const line of printed.join('\n').split('\n')) expect(line.length).toBeLessThan(220);
+    // The caret stands under the first letter of what it points at.
+    for (const [i, letter] of ['x', 'y'].entries()) {
+      const [, , , excerpt = '', caret = ''] = printed[i]?.split('\n') ?? [];
+      expect(excerpt.slice(0, caret.indexOf('^') + 1)).toMatch(new RegExp(`[^${letter}]${letter}$`));
+    }
+  });
+});
+
+describe('nearest names', () => {
+  test('distance counts insertions, deletions, changes and swaps of neighbours', () => {
+    // Textbook pairs, from memory: kitten/sitting 3, ca/abc 3 under optimal string alignment.
+    expect([
+      distance('kitten', 'sitting'),
+      distance('ca', 'abc'),
+      distance('nekc', 'neck'),
+      distance('', 'abc'),
+    ]).toEqual([3, 3, 1, 3]);
+  });
+  test('near enough or not at all', () => {
+    expect(nearest('nekc', ['bridge', 'neck'])).toBe('neck');
+    expect(nearest('volum', ['volume', 'volumes'])).toBe('volume');
+    expect(nearest('a1', ['A0', 'A1'])).toBe('A1');
+    expect(nearest('tone', ['volume', 'neck'])).toBeUndefined();
+    expect(nearest('4', ['1', '2', '3'])).toBeUndefined();
+    expect(nearest('x'.repeat(100), ['x'])).toBeUndefined();
+  });
+});

@@ -1,0 +1,125 @@
+import { describe, expect, test } from 'vitest';
+import { parseQuantity, printQuantity } from '../../src/common/units.ts';
+import { colourField, hertzField, isKitId, isName, parseLength } from '../../src/describe/words.ts';
+
+describe('quantities', () => {
+  // IEC 60062, letter code for values; 22n from memory.
+  test.each([
+    ['R47', 0.47],
+    ['4R7', 4.7],
+    ['470R', 470],
+    ['4K7', 4700],
+    ['47K3', 47300],
+    ['470K', 470e3],
+    ['4M7', 4.7e6],
+    ['1M0', 1e6],
+  ])('%s is %d Ω', (text, ohms) => {
+    expect(parseQuantity(text, 'ohm')).toBe(ohms);
+  });
+
+  test.each([
+    ['4n7', 4.7e-9],
+    ['10p', 10e-12],
+    ['1µ0', 1e-6],
+    ['22n', 22e-9],
+    ['0.022u', 22e-9],
+    ['0.022uF', 22e-9],
+  ])('%s is %d F', (text, farads) => {
+    expect(parseQuantity(text, 'farad')).toBe(farads);
+  });
+
+  // Common practice, no source: how workshops write values.
+  test.each([
+    ['470 kΩ', 'ohm', 470e3],
+    ['8.2k', 'ohm', 8200],
+    ['1e3', 'ohm', 1000],
+    [470, 'ohm', 470],
+    ['2.4H', 'henry', 2.4],
+    ['900m', 'henry', 0.9],
+  ] as const)('%s as %s is %d', (text, unit, value) => {
+    expect(parseQuantity(text, unit)).toBe(value);
+  });
+
+  test.each([
+    ['', 'ohm'],
+    ['k', 'ohm'],
+    ['470n', 'ohm'],
+    ['470F', 'ohm'],
+    ['22k', 'farad'],
+    ['5,7k', 'ohm'],
+    ['4k7k', 'ohm'],
+    ['1e999', 'ohm'],
+    [Number.NaN, 'ohm'],
+  ] as const)('%s is no %s', (text, unit) => {
+    expect(parseQuantity(text, unit)).toBeUndefined();
+  });
+
+  test('what is printed reads back as what it was', () => {
+    for (const [value, unit] of [
+      [470e3, 'ohm'],
+      [22e-9, 'farad'],
+      [2.4, 'henry'],
+      [0.47, 'ohm'],
+      [680e-12, 'farad'],
+    ] as const)
+      expect(parseQuantity(printQuantity(value, unit), unit)).toBe(value);
+  });
+});
+
+test('lengths need their unit', () => {
+  expect(['180mm', '18cm', '0.18m', '18 cm'].map(parseLength)).toEqual([0.18, 0.18, 0.18, 0.18]);
+  expect(['180', '18km', 'mm', '1,8m', ''].map(parseLength)).toEqual(Array(5).fill(undefined));
+});
+
+test('colours are those of IEC 60757, combined in the order of its table', () => {
+  const codes = [
+    'BK',
+    'BN',
+    'RD',
+    'OG',
+    'YE',
+    'GN',
+    'BU',
+    'VT',
+    'GY',
+    'WH',
+    'PK',
+    'GD',
+    'TQ',
+    'SR',
+    'GNYE',
+    'RDBU',
+  ];
+  for (const code of codes) expect(colourField.safeParse(code).success, code).toBe(true);
+  // IEC 60445: green and yellow are combined only as green-and-yellow.
+  for (const code of ['YEGN', 'GNWH', 'BKYE', 'RDGN', 'RDRD', 'BURD', 'red', 'BLK', ''])
+    expect(colourField.safeParse(code).success, code).toBe(false);
+});
+
+test('frequencies are those that can be heard', () => {
+  expect(['1kHz', '440', '2.5k', 1000, '20Hz'].map((text) => hertzField.parse(text))).toEqual([
+    1000, 440, 2500, 1000, 20,
+  ]);
+  for (const text of ['1', '30k', '-5', 'kHz', '']) expect(hertzField.safeParse(text).success).toBe(false);
+});
+
+test('a kit id can name a file and nothing else', () => {
+  for (const id of ['a', 'heron-ss', 'kit-2', 'constructor']) expect(isKitId(id), id).toBe(true);
+  for (const id of [
+    '../evil',
+    'a/b',
+    'A',
+    '2a',
+    'a--b',
+    '-a',
+    'a-',
+    '',
+    'a.b',
+    'a\n',
+    'x'.repeat(41),
+    '__proto__',
+  ])
+    expect(isKitId(id), id).toBe(false);
+  expect(isName('x'.repeat(24))).toBe(true);
+  expect(isName('x'.repeat(25))).toBe(false);
+});

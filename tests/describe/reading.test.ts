@@ -1,0 +1,160 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { findFaults } from '../../src/circuit/faults.ts';
+import type { LugNames } from '../../src/describe/define.ts';
+import type { Kit } from '../../src/describe/kit.ts';
+import { failedScript, kitFromValue, readKit } from '../../src/describe/read.ts';
+import { parseText } from '../../src/describe/source.ts';
+import { type Kind, kinds, lugsOf } from '../../src/parts/index.ts';
+import heronInTypeScript from './fixtures/heron-ss.ts';
+
+const folder = new URL('../../samples/', import.meta.url);
+const samples = readdirSync(folder).filter((file) => file.endsWith('.yaml'));
+const textOf = (file: string): string => readFileSync(new URL(file, folder), 'utf8');
+
+function kitOf(text: string, file: string): Kit {
+  const { kit, problems } = readKit(text, file);
+  expect(problems).toEqual([]);
+  if (!kit) throw new Error(`${file} gave no kit`);
+  return kit;
+}
+
+describe('samples', () => {
+  test.each(samples)('%s has no fault and is named after its kit', (file) => {
+    const kit = kitOf(textOf(file), file);
+    expect(findFaults(kit)).toEqual([]);
+    expect(`${kit.id}.yaml`).toBe(file);
+  });
+
+  test('no lug but a pot’s case takes more than three joints', () => {
+    for (const file of samples) {
+      const ends = kitOf(textOf(file), file).joints.flatMap(({ from, to }) => [from, to]);
+      const count = new Map<string, number>();
+      for (const { part, lug } of ends)
+        if (lug !== 'case') count.set(`${part}.${lug}`, (count.get(`${part}.${lug}`) ?? 0) + 1);
+      for (const [lug, joints] of count) expect(joints, `${file} ${lug}`).toBeLessThanOrEqual(3);
+    }
+  });
+});
+
+describe('one kit, three languages', () => {
+  const yaml = kitOf(textOf('heron-ss.yaml'), 'heron-ss.yaml');
+
+  test.each(samples)('%s reads the same from JSON', (file) => {
+    const { value } = parseText(textOf(file), file);
+    expect(kitOf(JSON.stringify(value, null, 2), 'kit.json')).toEqual(kitOf(textOf(file), file));
+    expect(kitOf(JSON.stringify(value, null, '\t'), 'kit.json')).toEqual(kitOf(textOf(file), file));
+  });
+
+  test('and from TypeScript', () => {
+    const { kit, problems } = kitFromValue(heronInTypeScript, 'heron-ss.ts');
+    expect(problems).toEqual([]);
+    expect(kit).toEqual(yaml);
+  });
+
+  test('line ends of any kind give the same kit', () => {
+    expect(kitOf(textOf('heron-ss.yaml').replaceAll('\n', '\r\n'), 'heron-ss.yaml')).toEqual(yaml);
+  });
+});
+
+const BASE = `kit: robin
+title: One coil
+parts:
+  neck: { kind: single-coil }
+  volume: { kind: pot, value: 250k }
+  output: { kind: jack }
+joints:
+  - bend: volume.1 > volume.case
+  - neck.ground > volume.case
+  - output.sleeve > volume.case
+  - neck.hot > volume.3
+  - volume.2 > output.tip
+`;
+
+describe('defaults', () => {
+  test('what is not written is filled in and remembered as such', () => {
+    const kit = kitOf(BASE, 'robin.yaml');
+    expect(kit.arrangement).toBe('free-flow');
+    // Common practice, no source: 3 m of 100 pF/m, 1 MΩ, 1 kHz.
+    expect(kit.surroundings).toEqual({
+      cable: { value: 300e-12, from: 'default' },
+      amplifier: { value: 1e6, from: 'default' },
+      frequency: { value: 1000, from: 'default' },
+    });
+    expect(kit.parts.map((part) => part.label)).toEqual(['Neck', 'Volume', 'Output']);
+  });
+
+  test('what is written is remembered as given', () => {
+    const kit = kitOf(`${BASE}surroundings: { cable: 470p, frequency: 440 }\n`, 'robin.yaml');
+    expect(kit.surroundings.cable).toEqual({ value: 470e-12, from: 'given' });
+    expect(kit.surroundings.frequency).toEqual({ value: 440, from: 'given' });
+    expect(kit.surroundings.amplifier.from).toBe('default');
+  });
+
+  test('joints keep their order, kind, colour and length', () => {
+    const text = BASE.replace(
+      '- neck.hot > volume.3',
+      '- { wire: neck.hot > volume.3, colour: RDBU, length: 18cm }',
+    );
+    const joint = kitOf(text, 'robin.yaml').joints[3];
+    expect(joint).toEqual({
+      kind: 'wire',
+      from: { part: 'neck', lug: 'hot' },
+      to: { part: 'volume', lug: '3' },
+      colour: 'RDBU',
+      length: 0.18,
+      index: 3,
+    });
+  });
+});
+
+describe('values a script may export', () => {
+  test.each([undefined, null, 5, 'kit', [], () => 1])('%s is no kit', (value) => {
+    const { kit, problems } = kitFromValue(value, 'kit.ts');
+    expect(kit).toBeUndefined();
+    expect(problems.map(({ code }) => code)).toEqual(['wrong-type']);
+  });
+
+  test('a compiler’s complaint is shortened to the line that helps', () => {
+    const thrown = new Error(
+      'Transform failed with 1 error:\n/home/me/kit.ts:3:30: ERROR: Expected ";" but found "}"',
+    );
+    const { problems, source } = failedScript(thrown, 'kit.ts');
+    expect(problems).toMatchObject([
+      { code: 'script-failed', detail: { reason: 'Expected ";" but found "}"' } },
+    ]);
+    expect(problems.map(source.placeOf)).toMatchObject([{ file: 'kit.ts', line: 3, column: 31 }]);
+  });
+
+  test.each([undefined, null, '', new Error('')])('thrown %s still gets words', (thrown) => {
+    const [found] = failedScript(thrown, 'kit.ts').problems;
+    expect(found).toMatchObject({ code: 'script-failed', detail: { reason: expect.stringMatching(/\S/) } });
+  });
+});
+
+test('the lugs the compiler knows are the lugs the kinds have', () => {
+  const lever = { A0: 1, A1: 1, A2: 1, A3: 1, B0: 1, B1: 1, B2: 1, B3: 1 } as const;
+  const known: { readonly [K in keyof LugNames]: Readonly<Record<LugNames[K], 1>> } = {
+    'single-coil': { hot: 1, ground: 1 },
+    humbucker: { hot: 1, ground: 1 },
+    pot: { 1: 1, 2: 1, 3: 1, case: 1 },
+    'lever-3': lever,
+    'lever-5': lever,
+    resistor: { 1: 1, 2: 1 },
+    capacitor: { 1: 1, 2: 1 },
+    jack: { tip: 1, sleeve: 1 },
+    'ground-point': { 1: 1 },
+  };
+  const values: Partial<Record<Kind, string>> = { pot: '1k', resistor: '1k', capacitor: '1n' };
+  for (const kind of Object.keys(known) as (keyof LugNames)[]) {
+    const value = values[kind];
+    const parts = { part: { kind, ...(value === undefined ? {} : { value }) } };
+    const [part] = kitFromValue({ kit: 'a', title: 'a', parts, joints: [] }, 'a.ts').draft?.parts ?? [];
+    expect(part && lugsOf(part).map((lug) => lug.name), kind).toEqual(
+      expect.arrayContaining(Object.keys(known[kind])),
+    );
+    expect(part && lugsOf(part).length, kind).toBe(Object.keys(known[kind]).length);
+  }
+  // A kind missing here takes any lug at compile time: it should not be missing for long.
+  expect(Object.keys(kinds).sort()).toEqual(Object.keys(known).sort());
+});

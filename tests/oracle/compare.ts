@@ -1,0 +1,201 @@
+/** The program's figures for one circuit and control setting, paired with the jobs that check them. */
+
+import { controlsAt, rolesOf } from '../../src/analyse/controls.ts';
+import { solveLoads } from '../../src/analyse/loads.ts';
+import { loadsOf } from '../../src/analyse/measure.ts';
+import { readMeter } from '../../src/analyse/meter.ts';
+import { makeNetlist } from '../../src/analyse/netlist.ts';
+import type { Port } from '../../src/analyse/network.ts';
+import { withoutPickups } from '../../src/analyse/network.ts';
+import { heardIn, transferAt } from '../../src/analyse/response.ts';
+import type { Circuit, State } from '../../src/circuit/circuit.ts';
+import { isPickup } from '../../src/parts/index.ts';
+import { type Line, type OwnNetlist, ownNetlist } from './own-netlist.ts';
+import { type Complex, type Job, type Run, TIE } from './spice.ts';
+
+export interface Check {
+  readonly what: string;
+  readonly job: Job;
+  /** The worst relative error over the run. */
+  readonly error: (frequencies: readonly number[], result: readonly Complex[]) => number;
+}
+
+/** A direct resistance or 1/Re(Y), as ngspice gives it, against ours. */
+function loadError(ours: number, z: Complex | undefined, shorted: boolean): number {
+  if (!z) return Infinity;
+  if (shorted || ours === 0) return shorted && ours === 0 ? 0 : Infinity;
+  const conductance = z.re / (z.re * z.re + z.im * z.im);
+  // Conductances are compared, where the ties' own share (some 1e-14 S) can be allowed for.
+  const own = ours === Infinity ? 0 : 1 / ours;
+  return Math.abs(conductance - own) <= 20 / TIE ? 0 : Math.abs(own / conductance - 1);
+}
+
+const at = (frequencies: readonly number[], wanted: number): number =>
+  frequencies.findIndex((f) => Math.abs(f / wanted - 1) < 1e-9);
+
+/** Every load of every sounding pickup in every state, controls at full, as `solveLoads` gives them. */
+export function loadChecks(circuit: Circuit): readonly Check[] {
+  const { surroundings } = circuit.kit;
+  const frequency = surroundings.frequency.value;
+  return solveLoads(circuit).flatMap(({ state, loads }) => {
+    const own = ownNetlist(circuit.kit, state, {});
+    return loads.flatMap(({ pickup, dcLoad, signalLoad, total }): readonly Check[] => {
+      const port = { from: own.node(`${pickup}.hot`), to: own.node(`${pickup}.ground`) };
+      const bare = own.lines.filter((line) => line.pickup === undefined);
+      const played = [
+        ...own.lines.filter(
+          (l) => l.pickup === undefined || (l.pickup !== pickup && state.sounding.includes(l.pickup)),
+        ),
+        ...outside(circuit, own),
+      ];
+      const name = `${pickup} ${JSON.stringify(state.settings)}`;
+      return [
+        ...pair(`load of ${name}`, bare, port, frequency, dcLoad, signalLoad),
+        ...pair(`total load of ${name}`, played, port, frequency, total.dcLoad, total.signalLoad),
+      ];
+    });
+  });
+}
+
+/** Loads of every pickup, sounding or not, at any control setting, straight from the network. */
+export function portChecks(
+  circuit: Circuit,
+  state: State,
+  rotations: Readonly<Record<string, number>>,
+): readonly Check[] {
+  const own = ownNetlist(circuit.kit, state, rotations);
+  const ours = makeNetlist(circuit, state, rotations);
+  const bare = own.lines.filter((line) => line.pickup === undefined);
+  return circuit.kit.parts.filter(isPickup).flatMap(({ name }) => {
+    const [hot, ground] = [`${name}.hot`, `${name}.ground`];
+    const port: Port = { from: ours.nodeOf.get(hot) ?? -1, to: ours.nodeOf.get(ground) ?? -1 };
+    const { dcLoad, signalLoad } = loadsOf(
+      withoutPickups(ours.branches, () => true),
+      port,
+      1000,
+    );
+    return pair(
+      `port ${name}`,
+      bare,
+      { from: own.node(hot), to: own.node(ground) },
+      1000,
+      dcLoad,
+      signalLoad,
+    );
+  });
+}
+
+/** Every meter reading at the jack and at every joined lug, as `readMeter` gives them. */
+export function meterChecks(circuit: Circuit): readonly Check[] {
+  const roles = rolesOf(circuit);
+  const sleeve = `${circuit.kit.parts.find((part) => part.kind === 'jack')?.name}.sleeve`;
+  const tip = sleeve.replace('.sleeve', '.tip');
+  return readMeter(circuit, roles).flatMap(({ state, volumeFull, volumeZero }) =>
+    [
+      { volume: 10, readings: volumeFull },
+      { volume: 0, readings: volumeZero },
+    ].flatMap(({ volume, readings }) => {
+      const own = ownNetlist(circuit.kit, state, controlsAt(roles, { volume, tone: 10 }));
+      const bare = own.lines.filter((line) => line.pickup === undefined);
+      const rows = [{ lugs: [tip], ...readings.jack }, ...readings.lugs];
+      return rows.flatMap(({ lugs, unfitted, fitted }) => {
+        const port = { from: own.node(lugs[0] ?? ''), to: own.node(sleeve) };
+        const what = `reading at ${lugs[0]}, volume ${volume}, ${JSON.stringify(state.settings)}`;
+        return [
+          direct(`${what}, unfitted`, bare, port, unfitted),
+          direct(`${what}, fitted`, own.lines, port, fitted),
+        ];
+      });
+    }),
+  );
+}
+
+interface OwnPort {
+  readonly from: string;
+  readonly to: string;
+}
+
+/** A direct resistance. Without its inductance a coil is its resistance, so a second kind of analysis is not needed. */
+const direct = (what: string, lines: readonly Line[], port: OwnPort, ohms: number): Check => ({
+  what: `direct ${what}`,
+  job: {
+    lines: lines.flatMap((line): readonly Line[] =>
+      line.kind === 'coil'
+        ? [{ kind: 'R', a: line.a, b: line.b, value: line.ohms }]
+        : line.kind === 'R'
+          ? [line]
+          : [],
+    ),
+    ...port,
+    drive: 'current',
+  },
+  error: (_, result) => loadError(ohms, result[0], port.from === port.to),
+});
+
+function pair(
+  what: string,
+  lines: readonly Line[],
+  port: OwnPort,
+  frequency: number,
+  dcLoad: number,
+  signalLoad: number,
+): readonly Check[] {
+  return [
+    direct(what, lines, port, dcLoad),
+    {
+      what: `signal ${what}`,
+      job: { lines, ...port, drive: 'current' },
+      error: (frequencies, result) =>
+        loadError(signalLoad, result[at(frequencies, frequency)], port.from === port.to),
+    },
+  ];
+}
+
+const outside = (circuit: Circuit, own: OwnNetlist): readonly Line[] => {
+  const jack = circuit.kit.parts.find((part) => part.kind === 'jack');
+  const [a, b] = [own.node(`${jack?.name}.tip`), own.node(`${jack?.name}.sleeve`)];
+  if (a === b) return [];
+  return [
+    { kind: 'C', a, b, value: circuit.kit.surroundings.cable.value },
+    { kind: 'R', a, b, value: circuit.kit.surroundings.amplifier.value },
+  ];
+};
+
+/** The transfer of each sounding pickup, magnitude and phase, over the whole run. */
+export function responseChecks(
+  circuit: Circuit,
+  state: State,
+  rotations: Readonly<Record<string, number>>,
+): readonly Check[] {
+  const own = ownNetlist(circuit.kit, state, rotations);
+  const jack = circuit.kit.parts.find((part) => part.kind === 'jack');
+  const heard = heardIn(circuit, state, rotations);
+  const lines = [...own.lines, ...outside(circuit, own)];
+  return state.sounding.map((pickup) => ({
+    what: `response of ${pickup} ${JSON.stringify(state.settings)} ${JSON.stringify(rotations)}`,
+    job: {
+      lines,
+      from: own.node(`${jack?.name}.tip`),
+      to: own.node(`${jack?.name}.sleeve`),
+      drive: [pickup],
+    },
+    error: (frequencies, result) =>
+      Math.max(
+        ...frequencies.map((f, k) => {
+          const spice = result[k] ?? { re: NaN, im: NaN };
+          const windings = heard?.windings.filter((winding) => winding.pickup === pickup) ?? [];
+          const ours = heard ? transferAt(heard, windings, f) : { re: 0, im: 0 };
+          const size = Math.hypot(spice.re, spice.im);
+          // Below a millionth of a volt per volt the ties themselves carry as much.
+          return Math.hypot(ours.re - spice.re, ours.im - spice.im) / Math.max(size, 1e-6);
+        }),
+      ),
+  }));
+}
+
+/** Checks whose error is not below `limit`, in words; NaN counts as wrong. */
+export const wrong = (checks: readonly Check[], run: Run, limit: number): readonly string[] =>
+  checks.flatMap(({ what, error }, i) => {
+    const worst = error(run.frequencies, run.results[i] ?? []);
+    return worst <= limit ? [] : [`${what}: off by ${worst}`];
+  });
