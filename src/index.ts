@@ -1,0 +1,13 @@
+/** The public names. */
+export { solveLoads, type StateLoads } from './analyse/index.ts';
+export { buildCircuit } from './circuit/build.ts';
+export type { Circuit, State } from './circuit/circuit.ts';
+export { findFaults } from './circuit/faults.ts';
+export type { Problem, Report } from './common/problem.ts';
+export { defineKit, type KitDescription } from './describe/define.ts';
+export { kitJsonSchema } from './describe/json-schema.ts';
+export type { Kit } from './describe/kit.ts';
+export { kitFromValue, readKit } from './describe/read.ts';
+export { report } from './describe/report.ts';
+export { analyse, compose, draw } from './pipeline.ts';
+export { type Arrangement, arrangementSchema } from './place/arrangement.ts';

@@ -1,0 +1,74 @@
+/** Kit files from the disk: bytes, text, kit and every problem of it, the circuit's faults included. */
+import { readFileSync, readdirSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { glyphFaults } from '../annotate/notes.ts';
+import { findFaults } from '../circuit/faults.ts';
+import { type Problem, problem, type Report } from '../common/problem.ts';
+import { decode } from '../describe/decode.ts';
+import type { Kit } from '../describe/kit.ts';
+import { failedScript, kitFromValue, type Reading, readKit } from '../describe/read.ts';
+import { report } from '../describe/report.ts';
+import { type Source, valueSource } from '../describe/source.ts';
+
+/** What a file gave: a kit when it has no fault, and the reports in any case. */
+export interface Loaded {
+  readonly file: string;
+  readonly kit?: Kit;
+  readonly reports: readonly Report[];
+  readonly source: Source;
+}
+
+const KIT_FILE = /\.(ya?ml|json|ts)$/;
+const NO_KIT = /\.schema\.json$|\.d\.ts$/;
+
+/** The kit files meant by the paths given: a file is itself, a folder the kits that lie in it, by name. */
+export function kitFiles(paths: readonly string[]): readonly string[] {
+  return paths.flatMap((path) => {
+    if (!statSync(path, { throwIfNoEntry: false })?.isDirectory()) return [path];
+    return readdirSync(path)
+      .filter((name) => KIT_FILE.test(name) && !NO_KIT.test(name) && statSync(join(path, name)).isFile())
+      .sort((a, b) => (a < b ? -1 : 1))
+      .map((name) => join(path, name));
+  });
+}
+
+export async function loadKit(file: string): Promise<Loaded> {
+  const reading = await readFile(file);
+  const problems: readonly Problem[] = [
+    ...reading.problems,
+    ...(reading.draft ? findFaults(reading.draft) : []),
+    ...(reading.kit ? glyphFaults(reading.kit) : []),
+  ];
+  const reports = report(problems, reading.source);
+  const sound = reading.kit !== undefined && reports.every((one) => one.severity !== 'fault');
+  return { file, reports, source: reading.source, ...(sound && reading.kit ? { kit: reading.kit } : {}) };
+}
+
+async function readFile(file: string): Promise<Reading> {
+  if (file.endsWith('.ts')) return runScript(file);
+  try {
+    const { text, problems } = decode(readFileSync(file));
+    return text === undefined ? { problems, source: valueSource(file) } : readKit(text, file);
+  } catch (thrown) {
+    return unreadable(file, thrown);
+  }
+}
+
+/** Runs a TypeScript kit; the loader is fetched only now, since few kits need it. */
+async function runScript(file: string): Promise<Reading> {
+  if (!statSync(file, { throwIfNoEntry: false })) return unreadable(file, new Error('ENOENT: no such file'));
+  try {
+    const { tsImport } = await import('tsx/esm/api');
+    const loaded: { default?: unknown } = await tsImport(pathToFileURL(file).href, import.meta.url);
+    return kitFromValue(loaded.default, file);
+  } catch (thrown) {
+    return failedScript(thrown, file);
+  }
+}
+
+function unreadable(file: string, thrown: unknown): Reading {
+  const message = thrown instanceof Error ? thrown.message : String(thrown);
+  const reason = /^ENOENT/.test(message) ? 'there is no such file' : message.replace(/, \w+( '.*')?$/, '');
+  return { problems: [problem('file-unreadable', [], { reason })], source: valueSource(file) };
+}

@@ -1,0 +1,21 @@
+/**
+ * Builds `dist/`: the command line and the library, each with what they need in few files, so that a cold start
+ * reads few of them. Native and lazily loaded packages stay outside.
+ */
+import { build } from 'rolldown';
+
+await build({
+  input: { cli: 'src/cli.ts', index: 'src/index.ts' },
+  platform: 'node',
+  external: ['@resvg/resvg-js', /^tsx/],
+  plugins: [
+    {
+      // svgdom loads a whole font engine to measure text, which nothing here asks of it.
+      name: 'no-font-engine',
+      resolveId: (id) => (id === 'fontkit' ? { id: '\0no-font-engine' } : null),
+      load: (id) => (id === '\0no-font-engine' ? 'export const openSync = undefined; export default {};' : null),
+    },
+  ],
+  logLevel: 'warn',
+  output: { dir: 'dist', format: 'esm', cleanDir: true, chunkFileNames: '[name].js', minify: { mangle: false, compress: false, codegen: true } },
+});
