@@ -53,16 +53,21 @@ program
   .option('--format <list>', 'svg, png or both, with a comma between', formats, ['svg'])
   .option('--arrangement <name>', 'an arrangement of layouts/, or a file of your own, in place of the kit’s')
   .option('--check', 'write nothing; exit 1 when a drawing on disk differs from what would be drawn', false)
-  .action(async (paths: string[], options: { out: string; format: readonly Format[]; arrangement?: string; check: boolean }) => {
-    const taken = new Map<string, string>();
-    for (const file of filesOf(paths)) {
-      const { format, ...rest } = options;
-      const outcome = await drawFile(file, { ...rest, formats: format }, draw, taken);
-      complain(outcome.reports);
-      for (const line of outcome.lines) say(line);
-      if (outcome.failed) fail();
-    }
-  });
+  .action(
+    async (
+      paths: string[],
+      options: { out: string; format: readonly Format[]; arrangement?: string; check: boolean },
+    ) => {
+      const taken = new Map<string, string>();
+      for (const file of filesOf(paths)) {
+        const { format, ...rest } = options;
+        const outcome = await drawFile(file, { ...rest, formats: format }, draw, taken);
+        complain(outcome.reports);
+        for (const line of outcome.lines) say(line);
+        if (outcome.failed) fail();
+      }
+    },
+  );
 
 program
   .command('loads')

@@ -1,5 +1,5 @@
 /** The public names. */
-export { solveLoads, type StateLoads } from './analyse/index.ts';
+export { type StateLoads, solveLoads } from './analyse/index.ts';
 export { buildCircuit } from './circuit/build.ts';
 export type { Circuit, State } from './circuit/circuit.ts';
 export { findFaults } from './circuit/faults.ts';

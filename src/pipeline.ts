@@ -51,10 +51,12 @@ export async function compose(kit: Kit, arrangement: Arrangement): Promise<Sheet
     tints: new Map(pickups.map((part) => [part.name, tintOfPickup(circuit, part.name)])),
     pickups: new Map(pickups.map((part) => [tintOfPickup(circuit, part.name), `${part.label}, hot`])),
     heroes: new Set(pads.map((pad) => pad.part)),
-    closed: new Map(kit.parts.flatMap((part) => {
-      const first = contactsOf(part)[0];
-      return first ? [[part.name, first.joins] as const] : [];
-    })),
+    closed: new Map(
+      kit.parts.flatMap((part) => {
+        const first = contactsOf(part)[0];
+        return first ? [[part.name, first.joins] as const] : [];
+      }),
+    ),
   };
 }
 

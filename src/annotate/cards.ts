@@ -82,4 +82,10 @@ function verdictOf(ratio: number): string {
 
 /** Width a card needs for its longest line. */
 export const cardWidth = (cards: readonly Card[]): number =>
-  Math.max(220, ...cards.map((card) => textWidth(card.title, CARD_TYPE.title, 'bold') + 40 + 20 + 46 * Math.max(1, card.switches.length)));
+  Math.max(
+    236,
+    ...cards.map(
+      (card) =>
+        textWidth(card.title, CARD_TYPE.title, 'bold') + 40 + 20 + 46 * Math.max(1, card.switches.length),
+    ),
+  );

@@ -52,9 +52,12 @@ function tintOf(circuit: Circuit, index: number, parts: ReadonlyMap<string, Part
   if (net.role === 'ground' || net.role === 'output') return net.role;
   if (net.pickup !== undefined) return tintOfPickup(circuit, net.pickup);
   const lugs = net.lugs.flatMap((id) => circuit.lugs.get(id) ?? []);
-  if (lugs.some((lug) => lug.role === 'common') && lugs.some((lug) => lug.role === 'clockwise')) return 'output';
+  if (lugs.some((lug) => lug.role === 'common') && lugs.some((lug) => lug.role === 'clockwise'))
+    return 'output';
   const tone = lugs.some(
-    (lug) => parts.get(lug.part)?.kind === 'capacitor' || (lug.role === 'anticlockwise' && parts.get(lug.part)?.kind === 'pot'),
+    (lug) =>
+      parts.get(lug.part)?.kind === 'capacitor' ||
+      (lug.role === 'anticlockwise' && parts.get(lug.part)?.kind === 'pot'),
   );
   return tone ? 'tone' : 'other';
 }

@@ -13,7 +13,9 @@ export function viewLine(kit: Kit): string {
 /** What sounds and what each pickup sees, state by state, then the joints one by one. */
 export function describeSheet(circuit: Circuit, cards: readonly Card[]): string {
   const states = cards.map((card) => {
-    const rows = card.rows.map((row) => `${row.label} sees ${row.dcLoad} at DC and ${row.signalLoad} at signal frequency`);
+    const rows = card.rows.map(
+      (row) => `${row.label} sees ${row.dcLoad} at DC and ${row.signalLoad} at signal frequency`,
+    );
     return `Position ${card.badge}: ${card.title}. ${rows.join('; ')}.`;
   });
   const label = new Map(circuit.kit.parts.map((part) => [part.name, part.label]));

@@ -23,7 +23,9 @@ function tableOf(weight: Weight): Table {
         return [String.fromCodePoint(Number.parseInt(point, 36)), Number.parseInt(advance, 36)] as const;
       }),
     ),
-    kerns: new Map(metrics.kerns.split('\n').map((entry) => [entry.slice(0, 2), Number(entry.slice(2))] as const)),
+    kerns: new Map(
+      metrics.kerns.split('\n').map((entry) => [entry.slice(0, 2), Number(entry.slice(2))] as const),
+    ),
   };
   tables.set(weight, table);
   return table;

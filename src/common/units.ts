@@ -22,7 +22,19 @@ export const givenOr = <T>(value: T | undefined, fallback: T): Sourced<T> =>
   value === undefined ? { value: fallback, from: 'default' } : { value, from: 'given' };
 
 const PREFIX: Readonly<Record<string, number>> = {
-  p: -12, n: -9, u: -6, µ: -6, μ: -6, m: -3, '': 0, R: 0, r: 0, k: 3, K: 3, M: 6, G: 9,
+  p: -12,
+  n: -9,
+  u: -6,
+  µ: -6,
+  μ: -6,
+  m: -3,
+  '': 0,
+  R: 0,
+  r: 0,
+  k: 3,
+  K: 3,
+  M: 6,
+  G: 9,
 };
 
 const UNIT_NAMES: Readonly<Record<Unit, RegExp>> = {
@@ -65,7 +77,14 @@ export function parseQuantity(text: string | number, unit: Unit): number | undef
 
 const SYMBOL: Readonly<Record<Unit, string>> = { ohm: 'Ω', farad: 'F', henry: 'H' };
 const SCALE: readonly (readonly [number, string])[] = [
-  [9, 'G'], [6, 'M'], [3, 'k'], [0, ''], [-3, 'm'], [-6, 'µ'], [-9, 'n'], [-12, 'p'],
+  [9, 'G'],
+  [6, 'M'],
+  [3, 'k'],
+  [0, ''],
+  [-3, 'm'],
+  [-6, 'µ'],
+  [-9, 'n'],
+  [-12, 'p'],
 ];
 
 /**
@@ -78,7 +97,7 @@ export function printQuantity(value: number, unit: Unit, figures = 3): string {
   const rounded = Number(value.toPrecision(figures));
   const size = Math.abs(rounded);
   const scales = unit === 'farad' ? SCALE.slice(4) : SCALE;
-  const [power, prefix] =
-    scales.find(([p]) => size >= Number(`1e${p}`) * (1 - 1e-12)) ?? scales[scales.length - 1] ?? [0, ''];
+  const [power, prefix] = scales.find(([p]) => size >= Number(`1e${p}`) * (1 - 1e-12)) ??
+    scales[scales.length - 1] ?? [0, ''];
   return `${Number((rounded / Number(`1e${power}`)).toPrecision(figures))} ${prefix}${SYMBOL[unit]}`;
 }

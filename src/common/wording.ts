@@ -217,7 +217,8 @@ export const wording: Wording = {
   'too-many': (d) => fault(`the kit has ${d.count} ${d.what}`, `Use at most ${d.most} in one kit.`),
   'unknown-arrangement': (d) =>
     fault(`there is no arrangement ${q(d.got)}`, meant(d.nearest, `Arrangements: ${list(d.allowed)}.`)),
-  'kit-id-taken': (d) => fault(`“${d.id}” is the id of ${d.file} too`, 'Give each kit an id of its own: it names the files.'),
+  'kit-id-taken': (d) =>
+    fault(`“${d.id}” is the id of ${d.file} too`, 'Give each kit an id of its own: it names the files.'),
   'missing-glyph': (d) =>
     fault(
       `${q(d.text)} has a character the drawing’s font lacks: ${d.glyph}`,

@@ -6,6 +6,8 @@ const WORDS: Readonly<Record<string, string>> = {
   BAD_DIRECTIVE: 'a line may not start with % here',
   BAD_DQ_ESCAPE: 'a backslash in double quotes starts an escape that does not exist',
   BAD_INDENT: 'this line’s indentation fits no line above it',
+  BAD_PROP_ORDER: 'an anchor (&) or tag (!) stands before the colon; it belongs after it',
+  BAD_COLLECTION_TYPE: 'a tag (!) that means nothing here',
   BAD_SCALAR_START: 'a plain word may not start with this character; put it in quotes',
   BLOCK_AS_IMPLICIT_KEY: 'a second key on this line; it belongs on a line of its own, or in quotes',
   BLOCK_IN_FLOW: 'a bracket or brace opened above is not closed before this line',

@@ -132,6 +132,9 @@ class Walk {
     const [start, end] = node?.range ?? [fallback, fallback];
     if (this.#aliases > 0 && --this.#budget < 0) throw new Unfolds(this.#unfolding);
     if (isAlias(node)) return this.#unfold(node.source, start);
+    // A tag would turn a text into a date, bytes or a set; no kit has any of these.
+    if (node?.tag)
+      this.#report(problem('bad-syntax', [], { reason: explainYaml('TAG_RESOLVE_FAILED') }), start);
     if (node?.anchor) this.#anchors.set(node.anchor, node);
     if (isMap(node) || isSeq(node)) {
       this.#open.add(node);

@@ -1,5 +1,5 @@
 /** Load cards: one a state, aligned so that they compare at a glance. */
-import { type Card, CARD_TYPE, type CardRow, type CardSwitch } from '../annotate/cards.ts';
+import { CARD_TYPE, type Card, type CardRow, type CardSwitch } from '../annotate/cards.ts';
 import { at } from '../common/geometry.ts';
 import { lugsOf } from '../parts/index.ts';
 import type { Pen } from './pen.ts';
@@ -22,39 +22,92 @@ export interface CardBox {
   readonly height: number;
 }
 
-export function drawCard(pen: Pen, card: Card, box: CardBox, tints: ReadonlyMap<string, string>, theme: Theme): void {
+export function drawCard(
+  pen: Pen,
+  card: Card,
+  box: CardBox,
+  tints: ReadonlyMap<string, string>,
+  theme: Theme,
+): void {
   const { x, y, width, height } = box;
   pen.rect(box, { rx: 12, fill: theme.plate, stroke: theme.inside, 'stroke-width': 1 });
   pen.circle(at(x + 25, y + 24), 13, { fill: theme.ink });
   pen.text(card.badge, at(x + 25, y + 24), { size: CARD_TYPE.title, weight: 'bold', fill: theme.paper });
-  pen.text(card.title, at(x + 46, y + 24), { size: CARD_TYPE.title, weight: 'bold', fill: theme.ink, anchor: 'start' });
+  pen.text(card.title, at(x + 46, y + 24), {
+    size: CARD_TYPE.title,
+    weight: 'bold',
+    fill: theme.ink,
+    anchor: 'start',
+  });
   card.switches.forEach((small, i) => {
     drawSwitch(pen, small, x + width - PAD - 34 - 46 * (card.switches.length - 1 - i), y + 10, theme);
   });
   card.rows.forEach((row, i) => {
-    drawRow(pen, row, { x: x + PAD, y: y + HEAD + i * ROW, width: width - 2 * PAD, height: ROW }, tints, theme);
+    drawRow(
+      pen,
+      row,
+      { x: x + PAD, y: y + HEAD + i * ROW, width: width - 2 * PAD, height: ROW },
+      tints,
+      theme,
+    );
   });
   const foot = y + height - FOOT / 2;
-  pen.line([at(x + PAD, y + height - FOOT), at(x + width - PAD, y + height - FOOT)], { stroke: theme.inside, 'stroke-width': 1 });
-  pen.text('meter at the jack', at(x + PAD, foot), { size: CARD_TYPE.small, fill: theme.quiet, anchor: 'start' });
-  pen.text(card.meter, at(x + width - PAD, foot), { size: CARD_TYPE.row, weight: 'bold', fill: theme.ink, anchor: 'end' });
+  pen.line([at(x + PAD, y + height - FOOT), at(x + width - PAD, y + height - FOOT)], {
+    stroke: theme.inside,
+    'stroke-width': 1,
+  });
+  pen.text('meter at the jack', at(x + PAD, foot), {
+    size: CARD_TYPE.small,
+    fill: theme.quiet,
+    anchor: 'start',
+  });
+  pen.text(card.meter, at(x + width - PAD, foot), {
+    size: CARD_TYPE.row,
+    weight: 'bold',
+    fill: theme.ink,
+    anchor: 'end',
+  });
 }
 
 /** Name and the two loads, then a bar of the signal load with the reference as a tick, then what that means. */
-function drawRow(pen: Pen, row: CardRow, box: CardBox, tints: ReadonlyMap<string, string>, theme: Theme): void {
+function drawRow(
+  pen: Pen,
+  row: CardRow,
+  box: CardBox,
+  tints: ReadonlyMap<string, string>,
+  theme: Theme,
+): void {
   const { x, y, width } = box;
   const right = x + width;
-  pen.text(row.label, at(x, y + 12), { size: CARD_TYPE.row, weight: 'bold', fill: theme.ink, anchor: 'start' });
-  pen.text(row.dcLoad, at(right - 74, y + 12), { size: CARD_TYPE.row, weight: 'bold', fill: theme.ink, anchor: 'end' });
-  pen.text(row.signalLoad, at(right, y + 12), { size: CARD_TYPE.row, weight: 'bold', fill: theme.ink, anchor: 'end' });
-  pen.text('DC', at(right - 74, y + 27), { size: CARD_TYPE.small, fill: theme.quiet, anchor: 'end' });
-  pen.text('signal', at(right, y + 27), { size: CARD_TYPE.small, fill: theme.quiet, anchor: 'end' });
+  pen.text(row.label, at(x, y + 12), {
+    size: CARD_TYPE.row,
+    weight: 'bold',
+    fill: theme.ink,
+    anchor: 'start',
+  });
+  pen.text(row.dcLoad, at(right - 74, y + 12), {
+    size: CARD_TYPE.row,
+    weight: 'bold',
+    fill: theme.ink,
+    anchor: 'end',
+  });
+  pen.text(row.signalLoad, at(right, y + 12), {
+    size: CARD_TYPE.row,
+    weight: 'bold',
+    fill: theme.ink,
+    anchor: 'end',
+  });
+  pen.text('DC load', at(right - 74, y + 27), { size: CARD_TYPE.small, fill: theme.quiet, anchor: 'end' });
+  pen.text('signal load', at(right, y + 27), { size: CARD_TYPE.small, fill: theme.quiet, anchor: 'end' });
   pen.text(row.verdict, at(x, y + 27), { size: CARD_TYPE.small, fill: theme.quiet, anchor: 'start' });
   // The bar's middle is the reference; its full length twice that.
   const bar = { x, y: y + 38, width, height: 7 };
   pen.rect(bar, { rx: 3.5, fill: theme.inside });
   const share = Math.min(1, Math.max(0, row.ratio / 2));
-  pen.rect({ ...bar, width: Math.max(7, width * share) }, { rx: 3.5, fill: theme.tints[tints.get(row.pickup) ?? ''] ?? theme.ink });
+  pen.rect(
+    { ...bar, width: Math.max(7, width * share) },
+    { rx: 3.5, fill: theme.tints[tints.get(row.pickup) ?? ''] ?? theme.ink },
+  );
   pen.line([at(x + width / 2, y + 34), at(x + width / 2, y + 49)], { stroke: theme.ink, 'stroke-width': 2 });
 }
 
@@ -68,12 +121,21 @@ function drawSwitch(pen: Pen, small: CardSwitch, x: number, y: number, theme: Th
     const left = x + p * 20;
     const rail = left + 11;
     const step = 28 / Math.max(1, throws.length - 1);
-    pen.line([at(rail, y), at(rail, y + 28)], { stroke: theme.outline, 'stroke-width': 2.5, 'stroke-linecap': 'round' });
+    pen.line([at(rail, y), at(rail, y + 28)], {
+      stroke: theme.outline,
+      'stroke-width': 2.5,
+      'stroke-linecap': 'round',
+    });
     throws.forEach((lug, i) => {
       const dot = at(left, y + i * step);
       const closed = small.closed.some((group) => group.includes(lug.name));
-      if (closed) pen.line([dot, at(rail, dot.y)], { stroke: theme.ink, 'stroke-width': 4, 'stroke-linecap': 'round' });
-      pen.circle(dot, 2.8, { fill: closed ? theme.ink : theme.paper, stroke: theme.outline, 'stroke-width': 1.2 });
+      if (closed)
+        pen.line([dot, at(rail, dot.y)], { stroke: theme.ink, 'stroke-width': 4, 'stroke-linecap': 'round' });
+      pen.circle(dot, 2.8, {
+        fill: closed ? theme.ink : theme.paper,
+        stroke: theme.outline,
+        'stroke-width': 1.2,
+      });
     });
   });
 }

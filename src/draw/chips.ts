@@ -28,7 +28,12 @@ export function chipsOf(wires: readonly PlacedWire[]): readonly Chip[] {
 }
 
 /** The first free place, trying the longest stretch first, from its middle outwards. */
-function freeSpot(wire: PlacedWire, wires: readonly PlacedWire[], width: number, taken: readonly Chip[]): Point | undefined {
+function freeSpot(
+  wire: PlacedWire,
+  wires: readonly PlacedWire[],
+  width: number,
+  taken: readonly Chip[],
+): Point | undefined {
   const stretches = wire.points
     .slice(1)
     .map((b, i) => ({ a: wire.points[i] ?? b, b }))
@@ -42,7 +47,10 @@ function freeSpot(wire: PlacedWire, wires: readonly PlacedWire[], width: number,
         const share = 0.5 + (side * off) / length;
         const p = { x: Math.round(a.x + (b.x - a.x) * share), y: Math.round(a.y + (b.y - a.y) * share) };
         const rect = around(p.x, p.y, width + 4, HEIGHT + 4);
-        if (wires.every((other) => other === wire || !touches(other, rect)) && taken.every((chip) => !overlap(chip.rect, rect)))
+        if (
+          wires.every((other) => other === wire || !touches(other, rect)) &&
+          taken.every((chip) => !overlap(chip.rect, rect))
+        )
           return p;
       }
   }
@@ -68,6 +76,10 @@ const touches = (wire: PlacedWire, rect: Rect): boolean =>
 export function drawChips(pen: Pen, wires: readonly PlacedWire[], theme: Theme): void {
   for (const { code, rect } of chipsOf(wires)) {
     pen.rect(rect, { rx: 4, fill: theme.paper, stroke: theme.outline, 'stroke-width': 0.8 });
-    pen.text(code, { x: rect.x + rect.width / 2, y: rect.y + rect.height / 2 }, { size: SIZE, weight: 'bold', fill: theme.ink });
+    pen.text(
+      code,
+      { x: rect.x + rect.width / 2, y: rect.y + rect.height / 2 },
+      { size: SIZE, weight: 'bold', fill: theme.ink },
+    );
   }
 }

@@ -28,10 +28,15 @@ const WORDS: Readonly<Record<Line['look'], string>> = {
 export function keyOf(lines: readonly Line[], pickups: ReadonlyMap<string, string>): readonly KeyEntry[] {
   const tints = new Map([...pickups, ['output', 'to the output'], ['tone', 'tone']]);
   const signals = [...tints].flatMap(([tint, words]): KeyEntry[] =>
-    lines.some((line) => line.look === 'signal' && line.tint === tint) ? [{ line: { look: 'signal', tint }, words }] : [],
+    lines.some((line) => line.look === 'signal' && line.tint === tint)
+      ? [{ line: { look: 'signal', tint }, words }]
+      : [],
   );
-  const others = (['ground', 'leg', 'sleeved', 'link', 'bend', 'braid'] as const).flatMap((look): KeyEntry[] =>
-    lines.some((line) => line.look === look) ? [{ line: { look, tint: 'ground' }, words: WORDS[look] }] : [],
+  const others = (['ground', 'leg', 'sleeved', 'link', 'bend', 'braid'] as const).flatMap(
+    (look): KeyEntry[] =>
+      lines.some((line) => line.look === look)
+        ? [{ line: { look, tint: 'ground' }, words: WORDS[look] }]
+        : [],
   );
   return [...signals, ...others];
 }
@@ -54,7 +59,13 @@ export function keyRows(entries: readonly KeyEntry[], width: number): readonly (
   return rows;
 }
 
-export function drawKey(pen: Pen, rows: readonly (readonly KeyEntry[])[], x: number, y: number, theme: Theme): void {
+export function drawKey(
+  pen: Pen,
+  rows: readonly (readonly KeyEntry[])[],
+  x: number,
+  y: number,
+  theme: Theme,
+): void {
   rows.forEach((row, r) => {
     let left = x;
     const middle = y + r * 22;

@@ -42,7 +42,11 @@ const HEAD = 66;
 export function drawSheet(root: Container, sheet: Sheet, theme: Theme = LIGHT): void {
   const { id, placement, cards, lines } = sheet;
   const cardW = Math.ceil(cardWidth(cards));
-  const least = Math.max(textWidth(sheet.title, 22, 'bold'), textWidth(sheet.view, 12), cardW * Math.min(cards.length, 3) + CARD_GAP * 2);
+  const least = Math.max(
+    textWidth(sheet.title, 22, 'bold'),
+    textWidth(sheet.view, 12),
+    cardW * Math.min(cards.length, 3) + CARD_GAP * 2,
+  );
   const inner = Math.max(placement.width, least);
   const perRow = Math.max(1, Math.min(cards.length, Math.floor((inner + CARD_GAP) / (cardW + CARD_GAP))));
   const rows = Math.ceil(cards.length / perRow);
@@ -63,8 +67,14 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = LIGHT): 
     'aria-labelledby': `${id}-title ${id}-desc`,
     'font-family': FONT,
   });
-  root.element('title').attr({ id: `${id}-title` }).words(sheet.title);
-  root.element('desc').attr({ id: `${id}-desc` }).words(sheet.description);
+  root
+    .element('title')
+    .attr({ id: `${id}-title` })
+    .words(sheet.title);
+  root
+    .element('desc')
+    .attr({ id: `${id}-desc` })
+    .words(sheet.description);
   const pen = new Pen(root);
   pen.rect({ x: 0, y: 0, width, height }, { fill: theme.paper });
 

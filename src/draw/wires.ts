@@ -12,16 +12,17 @@ interface Segment {
 }
 
 const segmentsOf = (wires: readonly PlacedWire[]): readonly Segment[] =>
-  wires.flatMap(({ points }, wire) =>
-    points.slice(1).map((b, i) => ({ wire, a: points[i] ?? b, b })),
-  );
+  wires.flatMap(({ points }, wire) => points.slice(1).map((b, i) => ({ wire, a: points[i] ?? b, b })));
 
 /** Ground runs below signal; among equals, what is written later runs above. */
 const heightOf = (lines: readonly Line[], wire: number): number =>
   wire + (lines[wire]?.look === 'ground' ? 0 : 1e6);
 
 /** Where each wire is crossed from above. */
-export function openings(wires: readonly PlacedWire[], lines: readonly Line[]): readonly (readonly Point[])[] {
+export function openings(
+  wires: readonly PlacedWire[],
+  lines: readonly Line[],
+): readonly (readonly Point[])[] {
   const segments = segmentsOf(wires);
   const level = segments.filter(({ a, b }) => a.y === b.y);
   const upright = segments.filter(({ a, b }) => a.x === b.x);
@@ -69,9 +70,7 @@ export function wirePath(points: readonly Point[], gaps: readonly Point[]): stri
 const length = (a: Point, b: Point): number => Math.abs(a.x - b.x) + Math.abs(a.y - b.y);
 const unit = (a: Point, b: Point): readonly [number, number] => [Math.sign(b.x - a.x), Math.sign(b.y - a.y)];
 const between = (a: Point, b: Point, p: Point): boolean =>
-  a.x === b.x
-    ? p.x === a.x && (p.y - a.y) * (p.y - b.y) < 0
-    : p.y === a.y && (p.x - a.x) * (p.x - b.x) < 0;
+  a.x === b.x ? p.x === a.x && (p.y - a.y) * (p.y - b.y) < 0 : p.y === a.y && (p.x - a.x) * (p.x - b.x) < 0;
 
 /** Strokes laid over one another to make a look, bottom first: colour and width. */
 export function strokes(line: Line, theme: Theme): readonly (readonly [string, number])[] {
@@ -124,8 +123,13 @@ export function drawWires(
     for (const [stroke, width] of strokes(line, theme))
       group.into.path(d).attr({ stroke, 'stroke-width': width });
     for (const end of [wire.points[0], wire.points[wire.points.length - 1]])
-      if (end) group.circle(end, solderRadius(line), { fill: theme.solder, stroke: theme.outline, 'stroke-width': 1 });
+      if (end)
+        group.circle(end, solderRadius(line), {
+          fill: theme.solder,
+          stroke: theme.outline,
+          'stroke-width': 1,
+        });
   }
 }
 
-const solderRadius = (line: Line): number => (line.look === 'ground' || line.look === 'braid' ? 4.5 : 3.5);
+const solderRadius = (line: Line): number => (line.look === 'ground' || line.look === 'braid' ? 4 : 3);

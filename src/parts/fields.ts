@@ -31,7 +31,11 @@ const quantity = (unit: Unit) =>
               ? `a ${WHAT[unit]} beyond reason`
               : undefined;
       if (value === undefined || wrong !== undefined) {
-        ctx.addIssue({ code: 'custom', message: wrong ?? '', params: { quantity: unit, examples: EXAMPLES[unit] } });
+        ctx.addIssue({
+          code: 'custom',
+          message: wrong ?? '',
+          params: { quantity: unit, examples: EXAMPLES[unit] },
+        });
         return z.NEVER;
       }
       return value;
@@ -65,5 +69,10 @@ export const fraction = (about: string) =>
 
 /** What may be written about any part. */
 export const commonFields = {
-  label: z.string().min(1).max(24).optional().describe('What the drawing calls the part; by default its name'),
+  label: z
+    .string()
+    .min(1)
+    .max(24)
+    .optional()
+    .describe('What the drawing calls the part; by default its name'),
 };

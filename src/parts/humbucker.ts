@@ -1,5 +1,5 @@
 import { definePart } from './kind.ts';
-import { buildPickup, pickupFields, pickupLugs, type PickupPart } from './pickup.ts';
+import { buildPickup, type PickupPart, pickupFields, pickupLugs } from './pickup.ts';
 
 export type Humbucker = PickupPart<'humbucker'>;
 

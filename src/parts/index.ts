@@ -43,4 +43,5 @@ export const elementsOf = (part: Part): readonly Element[] => answers(part).elem
 export const contactsOf = (part: Part): readonly Contact[] => answers(part).contacts?.(part) ?? [];
 export const whatIs = (part: Part): string => answers(part).what;
 
-export const isPickup = (part: Part): part is Pickup => part.kind === 'single-coil' || part.kind === 'humbucker';
+export const isPickup = (part: Part): part is Pickup =>
+  part.kind === 'single-coil' || part.kind === 'humbucker';

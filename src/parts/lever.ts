@@ -5,9 +5,7 @@ const POLES = ['A', 'B'] as const;
 
 /** Pole letter, then throw number; 0 is the common. */
 export const leverLugs: readonly LugSpec[] = POLES.flatMap((pole) =>
-  [0, 1, 2, 3].map(
-    (n): LugSpec => ({ name: `${pole}${n}`, role: n === 0 ? 'common' : 'throw', pole }),
-  ),
+  [0, 1, 2, 3].map((n): LugSpec => ({ name: `${pole}${n}`, role: n === 0 ? 'common' : 'throw', pole })),
 );
 
 /** Contacts from the throws each stop touches, the same on both poles; position 1 first. */

@@ -1,8 +1,9 @@
 /** What the two kinds of two-lead pickup share: the fields, the defaults' shape and the reference harness. */
-import { given, givenOr, type Sourced } from '../common/units.ts';
-import { fraction, henries, farads, ohms } from './fields.ts';
-import type { LugSpec, PartBase } from './kind.ts';
+
 import { z } from 'zod';
+import { given, givenOr, type Sourced } from '../common/units.ts';
+import { farads, fraction, henries, ohms } from './fields.ts';
+import type { LugSpec, PartBase } from './kind.ts';
 
 /** The plain harness a pickup was made for: one volume pot, one tone pot. Ohms. */
 export interface ReferenceHarness {

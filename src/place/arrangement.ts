@@ -11,15 +11,24 @@ const KINDS = Object.keys(kinds) as [Kind, ...Kind[]];
 const pair = z.tuple([z.number().int(), z.number().int()]);
 
 export const arrangementSchema = z.strictObject({
-  arrangement: z.string().regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/).describe('Name a kit uses; the same as the file’s'),
+  arrangement: z
+    .string()
+    .regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/)
+    .describe('Name a kit uses; the same as the file’s'),
   about: z.string().describe('What it shows, for a person choosing'),
   seats: z
     .array(
       z.strictObject({
-        kinds: z.array(z.enum(KINDS)).min(1).describe('Kinds of part that sit here, in the order the kit names them'),
+        kinds: z
+          .array(z.enum(KINDS))
+          .min(1)
+          .describe('Kinds of part that sit here, in the order the kit names them'),
         at: pair.describe('Column and row of the first one’s top left corner, in grid units'),
         step: pair.default([0, 0]).describe('From one to the next, in grid units'),
-        turn: z.union([z.literal(0), z.literal(1), z.literal(2), z.literal(3)]).default(0).describe('Quarter turns clockwise'),
+        turn: z
+          .union([z.literal(0), z.literal(1), z.literal(2), z.literal(3)])
+          .default(0)
+          .describe('Quarter turns clockwise'),
         mirror: z.boolean().default(false).describe('Left and right exchanged'),
       }),
     )

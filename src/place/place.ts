@@ -3,8 +3,9 @@
  * those it names, the rest settle between them, and the wires are laid. When they do not fit, everything moves
  * apart and is tried again.
  */
-import { PITCH } from '../common/geometry.ts';
+
 import type { Circuit } from '../circuit/circuit.ts';
+import { PITCH } from '../common/geometry.ts';
 import type { Part } from '../parts/index.ts';
 import type { Arrangement } from './arrangement.ts';
 import { elkGraph, layOut } from './elk.ts';
@@ -20,7 +21,11 @@ export type Captions = ReadonlyMap<string, string>;
 const SPREADS = [3, 4, 5, 6, 8] as const;
 
 /** @throws Error when even the widest spacing leaves some wire no way, which no description should bring about. */
-export async function place(circuit: Circuit, arrangement: Arrangement, captions: Captions): Promise<Placement> {
+export async function place(
+  circuit: Circuit,
+  arrangement: Arrangement,
+  captions: Captions,
+): Promise<Placement> {
   const { kit } = circuit;
   const parts = kit.parts.map((part) => ({ part, outline: outlineOf(part, captions.get(part.name)) }));
   const seats = seated(kit.parts, arrangement);
@@ -104,7 +109,13 @@ function finish(stands: readonly Stand[], wired: Wired): Placement {
     parts: stands.flatMap((stand) => {
       const frame = wired.frames.get(stand.part.name);
       return frame
-        ? [{ part: stand.part, outline: stand.outline, frame: { ...frame, x: frame.x - left, y: frame.y - top } }]
+        ? [
+            {
+              part: stand.part,
+              outline: stand.outline,
+              frame: { ...frame, x: frame.x - left, y: frame.y - top },
+            },
+          ]
         : [];
     }),
     wires: wired.wires.map((wire) => ({

@@ -35,7 +35,12 @@ const boxOf = (stand: Stand): Box => {
 const PULL = { wire: 2, leg: 5, link: 2, bend: 2, braid: 2 } as const;
 
 /** Moves the stands that are not fixed; `reach` is how far from where it stands each may go, grid units. */
-export function settle(stands: readonly Stand[], joints: readonly Joint[], room: Room, reach: number): readonly Stand[] {
+export function settle(
+  stands: readonly Stand[],
+  joints: readonly Joint[],
+  room: Room,
+  reach: number,
+): readonly Stand[] {
   const placed = new Map(stands.map((stand) => [stand.part.name, stand]));
   for (let round = 0; round < 4; round++) {
     let moved = false;

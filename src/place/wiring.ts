@@ -1,5 +1,5 @@
 /** From parts standing on the grid to wires: the field of free nodes, the gates of every lug, the routed lines. */
-import { type Point, PITCH, type Rect } from '../common/geometry.ts';
+import { PITCH, type Point, type Rect } from '../common/geometry.ts';
 import type { Joint } from '../describe/kit.ts';
 import { directionToSheet, extent, type Frame, rectToSheet, toSheet } from './frame.ts';
 import type { Port } from './outlines/outline.ts';
@@ -26,7 +26,12 @@ export const frameOf = (stand: Stand, left: number, top: number): Frame => ({
 export function bounds(stands: readonly Stand[]): Rect {
   const boxes = stands.map((stand) => {
     const size = extent(frameOf(stand, 0, 0));
-    return [stand.column, stand.row, stand.column + size.width / PITCH, stand.row + size.height / PITCH] as const;
+    return [
+      stand.column,
+      stand.row,
+      stand.column + size.width / PITCH,
+      stand.row + size.height / PITCH,
+    ] as const;
   });
   const left = Math.min(...boxes.map((b) => b[0]));
   const top = Math.min(...boxes.map((b) => b[1]));
@@ -57,7 +62,10 @@ export function wire(stands: readonly Stand[], joints: readonly Joint[], polish?
     for (const rect of stand.outline.blocked) block(field, rectToSheet(frame, rect), 0);
     for (const lug of stand.outline.lugs) {
       if (lug.lug !== 'case') block(field, rectToSheet(frame, lug.tag), LUG_CLEARANCE);
-      ports.set(`${stand.part.name}.${lug.lug}`, lug.ports.map((port) => portToSheet(frame, port)));
+      ports.set(
+        `${stand.part.name}.${lug.lug}`,
+        lug.ports.map((port) => portToSheet(frame, port)),
+      );
     }
   }
   for (const name of needed)
@@ -91,7 +99,8 @@ const portToSheet = (frame: Frame, port: Port): Port => ({
   spot: toSheet(frame, port.spot),
 });
 
-const nodeOf = (field: Field, p: Point): number => field.node(Math.round(p.x / PITCH), Math.round(p.y / PITCH));
+const nodeOf = (field: Field, p: Point): number =>
+  field.node(Math.round(p.x / PITCH), Math.round(p.y / PITCH));
 
 const heading = (d: Point): Direction => (d.x > 0 ? 0 : d.x < 0 ? 2 : d.y > 0 ? 1 : 3);
 
@@ -101,7 +110,8 @@ function block(field: Field, rect: Rect, clearance: number): void {
   const [x0, x1] = [Math.ceil((rect.x - near) / PITCH), Math.floor((rect.x + rect.width + near) / PITCH)];
   const [y0, y1] = [Math.ceil((rect.y - near) / PITCH), Math.floor((rect.y + rect.height + near) / PITCH)];
   for (let y = Math.max(0, y0); y <= Math.min(field.rows - 1, y1); y++)
-    for (let x = Math.max(0, x0); x <= Math.min(field.columns - 1, x1); x++) field.blocked[field.node(x, y)] = 1;
+    for (let x = Math.max(0, x0); x <= Math.min(field.columns - 1, x1); x++)
+      field.blocked[field.node(x, y)] = 1;
 }
 
 /** A track's corners, from spot to spot. */

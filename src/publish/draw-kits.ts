@@ -2,8 +2,8 @@
 import { join } from 'node:path';
 import { nearest } from '../common/nearest.ts';
 import { problem, type Report } from '../common/problem.ts';
-import { report } from '../describe/report.ts';
 import type { Kit } from '../describe/kit.ts';
+import { report } from '../describe/report.ts';
 import type { Arrangement } from '../place/arrangement.ts';
 import { arrangementNames, findArrangement } from './layouts.ts';
 import { type Loaded, loadKit } from './load.ts';
@@ -67,10 +67,19 @@ export async function drawFile(
 function arrangementFault({ source }: Loaded, got: string): readonly Report[] {
   const allowed = arrangementNames();
   const near = nearest(got, allowed);
-  return report([problem('unknown-arrangement', ['arrangement'], { got, allowed, ...(near ? { nearest: near } : {}) })], source);
+  return report(
+    [problem('unknown-arrangement', ['arrangement'], { got, allowed, ...(near ? { nearest: near } : {}) })],
+    source,
+  );
 }
 
-function takenFault({ source }: Loaded, kit: Kit, taken: ReadonlyMap<string, string>): readonly Report[] | undefined {
+function takenFault(
+  { source }: Loaded,
+  kit: Kit,
+  taken: ReadonlyMap<string, string>,
+): readonly Report[] | undefined {
   const other = taken.get(kit.id);
-  return other === undefined ? undefined : report([problem('kit-id-taken', ['kit'], { id: kit.id, file: other })], source);
+  return other === undefined
+    ? undefined
+    : report([problem('kit-id-taken', ['kit'], { id: kit.id, file: other })], source);
 }

@@ -1,5 +1,5 @@
 /** Kit files from the disk: bytes, text, kit and every problem of it, the circuit's faults included. */
-import { readFileSync, readdirSync, statSync } from 'node:fs';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { glyphFaults } from '../annotate/notes.ts';

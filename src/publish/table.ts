@@ -3,7 +3,16 @@ import type { StateLoads } from '../analyse/index.ts';
 import { printQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
 
-const HEADS = ['state', 'sounding', 'DC load', 'reference', 'signal load', 'reference', 'off by', 'total load'] as const;
+const HEADS = [
+  'state',
+  'sounding',
+  'DC load',
+  'reference',
+  'signal load',
+  'reference',
+  'off by',
+  'total load',
+] as const;
 
 /** One line for each sounding pickup in each state. */
 export function loadsTable(loads: readonly StateLoads[]): string {

@@ -53,6 +53,7 @@ test('the samples show nearly every fault of a description there is', () => {
     'unknown-arrangement',
     'missing-glyph',
     'load-off-reference',
+    'kit-id-taken',
   ];
   expect(Object.keys(wording).filter((code) => !shown.has(code) && !elsewhere.includes(code))).toEqual([]);
 });

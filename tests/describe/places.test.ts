@@ -65,6 +65,21 @@ describe('places', () => {
   });
 });
 
+test('tags are refused, known to YAML or not', () => {
+  for (const tagged of [
+    '!!binary aGk=',
+    '!!timestamp 2001-01-01',
+    '!kit robin',
+    '!!str robin',
+    '!!set {a}',
+  ]) {
+    const { kit, problems, source } = readKit(`title: a\nkit: ${tagged}\n`, 'x.yaml');
+    expect(kit).toBeUndefined();
+    expect(problems[0]?.code).toBe('bad-syntax');
+    expect(problems.slice(0, 1).map(source.placeOf)).toMatchObject([{ line: 2 }]);
+  }
+});
+
 describe('decoding', () => {
   const bytes = (...values: number[]): Uint8Array => Uint8Array.from(values);
   test('UTF-8 with and without a byte order mark', () => {

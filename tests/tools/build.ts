@@ -13,9 +13,16 @@ await build({
       // svgdom loads a whole font engine to measure text, which nothing here asks of it.
       name: 'no-font-engine',
       resolveId: (id) => (id === 'fontkit' ? { id: '\0no-font-engine' } : null),
-      load: (id) => (id === '\0no-font-engine' ? 'export const openSync = undefined; export default {};' : null),
+      load: (id) =>
+        id === '\0no-font-engine' ? 'export const openSync = undefined; export default {};' : null,
     },
   ],
   logLevel: 'warn',
-  output: { dir: 'dist', format: 'esm', cleanDir: true, chunkFileNames: '[name].js', minify: { mangle: false, compress: false, codegen: true } },
+  output: {
+    dir: 'dist',
+    format: 'esm',
+    cleanDir: true,
+    chunkFileNames: '[name].js',
+    minify: { mangle: false, compress: false, codegen: true },
+  },
 });

@@ -8,7 +8,14 @@ import { fileURLToPath } from 'node:url';
 import * as fontkit from 'fontkit';
 
 const WEIGHTS = { regular: '400Regular/Inter_400Regular.ttf', bold: '700Bold/Inter_700Bold.ttf' } as const;
-const RANGES = [[0x20, 0x7e], [0xa0, 0x17f], [0x370, 0x3ff], [0x400, 0x45f], [0x2010, 0x2026], [0x2190, 0x2193]] as const;
+const RANGES = [
+  [0x20, 0x7e],
+  [0xa0, 0x17f],
+  [0x370, 0x3ff],
+  [0x400, 0x45f],
+  [0x2010, 0x2026],
+  [0x2190, 0x2193],
+] as const;
 const EXTRA = '∥≈≤≥−√∞Ω';
 const KERNED = [...Array.from({ length: 95 }, (_, i) => String.fromCharCode(0x20 + i)), ...'Ωµ·–—°±×'];
 
@@ -28,7 +35,9 @@ const blocks = Object.entries(WEIGHTS).map(([weight, file]) => {
       return by === 0 ? [] : [`${a}${b}${by}`];
     }),
   );
-  const advances = [...new Set(points)].map((p) => `${p.toString(36)}:${font.glyphForCodePoint(p).advanceWidth.toString(36)}`);
+  const advances = [...new Set(points)].map(
+    (p) => `${p.toString(36)}:${font.glyphForCodePoint(p).advanceWidth.toString(36)}`,
+  );
   return `  ${weight}: {\n    unitsPerEm: ${font.unitsPerEm},\n    ascent: ${font.ascent},\n    descent: ${font.descent},\n    capHeight: ${font.capHeight},\n    advances: ${JSON.stringify(advances.join(' '))},\n    kerns: ${JSON.stringify(kerns.join('\n'))},\n  },`;
 });
 writeFileSync(

@@ -1,7 +1,7 @@
 /** What every face shares: plates, lug tags, stems. A face shows what a part is outside and what it does inside. */
 import type { Rect } from '../../common/geometry.ts';
-import type { PlacedPart } from '../../place/placement.ts';
 import { TYPE } from '../../place/outlines/outline.ts';
+import type { PlacedPart } from '../../place/placement.ts';
 import type { Pen } from '../pen.ts';
 import { LINE, type Theme } from '../theme.ts';
 
@@ -24,11 +24,15 @@ export function tags(pen: Pen, { outline }: PlacedPart, theme: Theme): void {
   for (const { lug, tag } of outline.lugs) {
     if (lug === 'case') continue;
     pen.rect(tag, { rx: 5, fill: theme.lug, stroke: theme.outline, 'stroke-width': 1 });
-    pen.text(lug, { x: tag.x + tag.width / 2, y: tag.y + tag.height / 2 }, {
-      size: TYPE.lug,
-      fill: theme.lugInk,
-      weight: 'bold',
-    });
+    pen.text(
+      lug,
+      { x: tag.x + tag.width / 2, y: tag.y + tag.height / 2 },
+      {
+        size: TYPE.lug,
+        fill: theme.lugInk,
+        weight: 'bold',
+      },
+    );
   }
 }
 

@@ -10,7 +10,10 @@ export const groundPointFace: Face = (pen, placed, { theme }) => {
   pen.path(
     [
       [{ to: at(body.x, y) }, { to: at(x - 4, y) }],
-      ...[8, 5, 2].map((half, i) => [{ to: at(x - 4 + 4 * i, y - half) }, { to: at(x - 4 + 4 * i, y + half) }]),
+      ...[8, 5, 2].map((half, i) => [
+        { to: at(x - 4 + 4 * i, y - half) },
+        { to: at(x - 4 + 4 * i, y + half) },
+      ]),
     ],
     inner(theme, 1.8),
   );

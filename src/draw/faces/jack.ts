@@ -13,9 +13,24 @@ export const jackFace: Face = (pen, placed, { theme }) => {
   const left = body.x + 34;
   const right = body.x + body.width - 14;
   const axis = sleeve + 2;
-  pen.path([[{ to: at(body.x, tip) }, { to: at(body.x + 18, tip) }, { to: at(body.x + 18, axis - 14) }, { to: at(left + 8, axis - 14) }, { to: at(left + 16, axis - 6) }, { to: at(left + 24, axis - 14) }]], inner(theme, 2));
+  pen.path(
+    [
+      [
+        { to: at(body.x, tip) },
+        { to: at(body.x + 18, tip) },
+        { to: at(body.x + 18, axis - 14) },
+        { to: at(left + 8, axis - 14) },
+        { to: at(left + 16, axis - 6) },
+        { to: at(left + 24, axis - 14) },
+      ],
+    ],
+    inner(theme, 2),
+  );
   pen.path([[{ to: at(body.x, sleeve) }, { to: at(right - 14, sleeve) }]], inner(theme, 2));
-  pen.rect({ x: right - 16, y: axis - 16, width: 12, height: 32 }, { rx: 2, fill: theme.inside, stroke: theme.outline, 'stroke-width': 1.5 });
+  pen.rect(
+    { x: right - 16, y: axis - 16, width: 12, height: 32 },
+    { rx: 2, fill: theme.inside, stroke: theme.outline, 'stroke-width': 1.5 },
+  );
   labels(pen, placed, theme);
   tags(pen, placed, theme);
 };

@@ -31,7 +31,11 @@ export const leverFace: Face = (pen, placed, { theme, closed }) => {
       inner(theme, 2),
     );
     for (const n of ['1', '2', '3'])
-      pen.circle(at(contact, height(pole + n)), 4, { fill: theme.plate, stroke: theme.outline, 'stroke-width': 1.5 });
+      pen.circle(at(contact, height(pole + n)), 4, {
+        fill: theme.plate,
+        stroke: theme.outline,
+        'stroke-width': 1.5,
+      });
     for (const name of joined.flat().filter((lug) => lug.startsWith(pole) && lug !== `${pole}0`))
       pen.path([[{ to: at(contact, height(name)) }, { to: at(rail, height(name)) }]], {
         stroke: theme.ink,

@@ -1,7 +1,7 @@
 import { at } from '../../common/geometry.ts';
 import { POT_CENTRE, POT_RADIUS } from '../../place/outlines/pot.ts';
-import { type Face, inner, labels, tags } from './face.ts';
 import { LINE } from '../theme.ts';
+import { type Face, inner, labels, tags } from './face.ts';
 
 const TRACK = 45;
 /** Half of the opening at the bottom of the track, degrees. */
@@ -15,7 +15,11 @@ const onTrack = (degrees: number, radius = TRACK) => {
 /** A pot: its case, and seen through it the track from lug 1 to lug 3 and the wiper, standing at full. */
 export const potFace: Face = (pen, placed, { theme }) => {
   const { x, y } = POT_CENTRE;
-  pen.circle(POT_CENTRE, POT_RADIUS, { fill: theme.plate, stroke: theme.outline, 'stroke-width': LINE.outline });
+  pen.circle(POT_CENTRE, POT_RADIUS, {
+    fill: theme.plate,
+    stroke: theme.outline,
+    'stroke-width': LINE.outline,
+  });
   const [clockwise, anticlockwise] = [onTrack(180 + OPENING), onTrack(180 - OPENING)];
   pen.path([[{ to: clockwise }, { to: anticlockwise, radius: TRACK, large: true, clockwise: true }]], {
     stroke: theme.inside,
@@ -26,7 +30,13 @@ export const potFace: Face = (pen, placed, { theme }) => {
     const tag = placed.outline.lugs.find((l) => l.lug === lug)?.tag ?? { x, y, width: 0, height: 0 };
     return at(tag.x + tag.width / 2, tag.y);
   };
-  pen.path([[{ to: clockwise }, { to: lugTop('3') }], [{ to: anticlockwise }, { to: lugTop('1') }]], inner(theme));
+  pen.path(
+    [
+      [{ to: clockwise }, { to: lugTop('3') }],
+      [{ to: anticlockwise }, { to: lugTop('1') }],
+    ],
+    inner(theme),
+  );
   // The wiper: from its lug up to a hub, and from there an arm to the clockwise end of the track.
   const hub = at(x, y + 30);
   const tip = onTrack(180 + OPENING + 4, TRACK - 5);

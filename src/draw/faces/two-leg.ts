@@ -13,17 +13,21 @@ export function legs(pen: Pen, { outline }: PlacedPart, theme: Theme): void {
     stroke: theme.leg,
     'stroke-width': LINE.leg,
   });
-  for (const x of ends) pen.circle(at(x, y), 3.5, { fill: theme.solder, stroke: theme.outline, 'stroke-width': 1 });
+  for (const x of ends)
+    pen.circle(at(x, y), 3.5, { fill: theme.solder, stroke: theme.outline, 'stroke-width': 1 });
 }
 
 /** A pale field behind a padding resistor: it is what the kit is about. */
 export function hero(pen: Pen, { part, outline }: PlacedPart, { theme, heroes }: Look): void {
   if (!heroes.has(part.name)) return;
   const [inset, w, h] = [8, outline.width, outline.height];
-  pen.rect({ x: inset, y: -6, width: w - 2 * inset, height: h + 10 }, {
-    rx: 10,
-    fill: theme.accentFill,
-    stroke: theme.accent,
-    'stroke-width': 1,
-  });
+  pen.rect(
+    { x: inset, y: -6, width: w - 2 * inset, height: h + 10 },
+    {
+      rx: 10,
+      fill: theme.accentFill,
+      stroke: theme.accent,
+      'stroke-width': 1,
+    },
+  );
 }

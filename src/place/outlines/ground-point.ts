@@ -1,7 +1,7 @@
 import { around } from '../../common/geometry.ts';
 import { textWidth } from '../../common/text.ts';
 import type { PartOf } from '../../parts/index.ts';
-import { g, type Outline, tagPorts, TYPE } from './outline.ts';
+import { g, type Outline, TYPE, tagPorts } from './outline.ts';
 
 /** A point outside the harness that is grounded. */
 export function groundPointOutline(part: PartOf<'ground-point'>): Outline {
@@ -15,7 +15,12 @@ export function groundPointOutline(part: PartOf<'ground-point'>): Outline {
     blocked: [body],
     lugs: [{ lug: '1', tag, ports: tagPorts(tag, 0, 1, ['left', 'up', 'down']) }],
     labels: [
-      { text: part.label, centre: { x: body.x + 18 + (body.width - 18) / 2, y: g(1) }, size: TYPE.name, weight: 'bold' },
+      {
+        text: part.label,
+        centre: { x: body.x + 18 + (body.width - 18) / 2, y: g(1) },
+        size: TYPE.name,
+        weight: 'bold',
+      },
     ],
   };
 }

@@ -1,6 +1,6 @@
 import { textWidth } from '../../common/text.ts';
 import type { PartOf } from '../../parts/index.ts';
-import { g, type Outline, tagPorts, TYPE } from './outline.ts';
+import { g, type Outline, TYPE, tagPorts } from './outline.ts';
 
 /** Room for the jack's symbol under its name. */
 export const JACK_SYMBOL = { height: 34 } as const;
@@ -18,12 +18,12 @@ export function jackOutline(part: PartOf<'jack'>): Outline {
     blocked: [body],
     lugs: (['tip', 'sleeve'] as const).map((lug, i) => {
       const y = 1 + 3 * i;
-      const tag = { x: g(0) - 8, y: g(y) - 9, width: 50, height: 18 };
+      const tag = { x: g(0) - 8, y: g(y) - 10, width: 56, height: 20 };
       return { lug, tag, ports: tagPorts(tag, 0, y, ['left', 'up', 'down']) };
     }),
     labels: [
-      { text: part.label, centre: { x: middle + 6, y: g(1) }, size: TYPE.name, weight: 'bold' },
-      { text: 'mono jack', centre: { x: middle + 6, y: g(2) }, size: TYPE.value, weight: 'regular' },
+      { text: part.label, centre: { x: middle + 10, y: g(1) }, size: TYPE.name, weight: 'bold' },
+      { text: 'mono jack', centre: { x: middle + 10, y: g(2) }, size: TYPE.value, weight: 'regular' },
     ],
   };
 }

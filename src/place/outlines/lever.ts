@@ -1,11 +1,14 @@
 import { around } from '../../common/geometry.ts';
 import type { PartOf } from '../../parts/index.ts';
 import { whatIs } from '../../parts/index.ts';
-import { g, type Outline, tagPorts, TYPE } from './outline.ts';
+import { g, type Outline, TYPE, tagPorts } from './outline.ts';
 
 /** Row of each lug by throw number, grid units; the common stands apart, below. */
 const ROWS: Readonly<Record<number, number>> = { 1: 3, 2: 6, 3: 9, 0: 12 };
-const POLES = [['A', 1], ['B', 9]] as const;
+const POLES = [
+  ['A', 1],
+  ['B', 9],
+] as const;
 
 /** Lever switch with two poles: pole A's lugs on the left, pole B's on the right. */
 export function leverOutline(part: PartOf<'lever-3' | 'lever-5'>): Outline {
@@ -28,7 +31,12 @@ export function leverOutline(part: PartOf<'lever-3' | 'lever-5'>): Outline {
     ),
     labels: [
       { text: part.label, centre: { x: g(5), y: g(0.85) }, size: TYPE.name, weight: 'bold' },
-      { text: whatIs(part).replace(/ switch$/, ''), centre: { x: g(5), y: g(1.85) }, size: TYPE.value, weight: 'regular' },
+      {
+        text: whatIs(part).replace(/ switch$/, ''),
+        centre: { x: g(5), y: g(1.85) },
+        size: TYPE.value,
+        weight: 'regular',
+      },
     ],
   };
 }

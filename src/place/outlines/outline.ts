@@ -2,7 +2,7 @@
  * The contract of an outline: what placing and routing need to know of a part, and nothing of how it looks inside.
  * All of it in drawing units from the part's top left corner, upright and unmirrored; lugs and ports lie on the grid.
  */
-import { type Point, PITCH, type Rect } from '../../common/geometry.ts';
+import { PITCH, type Point, type Rect } from '../../common/geometry.ts';
 
 /** One way a wire may arrive at a lug. */
 export interface Port {
@@ -54,7 +54,7 @@ export type Side = keyof typeof DIRECTIONS;
 
 /** Ports on the given sides of a tag centred at (x, y) in grid units; the wire ends a little inside the tag. */
 export function tagPorts(tag: Rect, x: number, y: number, sides: readonly Side[]): readonly Port[] {
-  const INSET = 4;
+  const INSET = 1;
   return sides.map((side) => {
     const out = DIRECTIONS[side];
     const across = out.x === 0 ? 0 : out.x < 0 ? tag.x + INSET : tag.x + tag.width - INSET;

@@ -1,10 +1,10 @@
 import { textWidth } from '../../common/text.ts';
 import { printQuantity } from '../../common/units.ts';
 import type { Pickup } from '../../parts/index.ts';
-import { g, type LabelSlot, type Outline, tagPorts, TYPE } from './outline.ts';
+import { g, type LabelSlot, type Outline, TYPE, tagPorts } from './outline.ts';
 
 /** Room for the coils' symbol at the left of the body. */
-const SYMBOL = 52;
+const SYMBOL = 54;
 const WORDS = { 'single-coil': 'single coil', humbucker: 'humbucker' } as const;
 
 /** Pickup lying down, its two leads leaving on the right. */
@@ -27,7 +27,7 @@ export function pickupOutline(part: Pickup): Outline {
     blocked: [body],
     lugs: (['hot', 'ground'] as const).map((lug, i) => {
       const y = 1 + 3 * i;
-      const tag = { x: body.width - 10, y: g(y) - 9, width: 50, height: 18 };
+      const tag = { x: body.width - 16, y: g(y) - 10, width: 56, height: 20 };
       return { lug, tag, ports: tagPorts(tag, lugX, y, ['right', 'up', 'down']) };
     }),
     labels: [label(0), label(1)],

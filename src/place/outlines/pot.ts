@@ -1,7 +1,7 @@
 import { around, type Point, type Rect } from '../../common/geometry.ts';
 import { printQuantity } from '../../common/units.ts';
 import type { PartOf } from '../../parts/index.ts';
-import { g, type Outline, type Port, tagPorts, TYPE } from './outline.ts';
+import { g, type Outline, type Port, TYPE, tagPorts } from './outline.ts';
 
 /** Radius of the case. */
 export const POT_RADIUS = g(3.5);
@@ -9,7 +9,11 @@ export const POT_CENTRE: Point = { x: g(4), y: g(4) };
 const LUG_ROW = 8;
 
 /** From the solder side, lugs down, the terminals read 3, 2, 1 from left to right. */
-const COLUMNS = [['3', 1], ['2', 4], ['1', 7]] as const;
+const COLUMNS = [
+  ['3', 1],
+  ['2', 4],
+  ['1', 7],
+] as const;
 
 /** How far inside the case's edge a ground wire ends. */
 const CASE_INSET = 9;

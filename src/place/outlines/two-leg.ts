@@ -2,7 +2,7 @@ import { around } from '../../common/geometry.ts';
 import { textWidth } from '../../common/text.ts';
 import { printQuantity } from '../../common/units.ts';
 import type { PartOf } from '../../parts/index.ts';
-import { g, type LabelSlot, type Outline, tagPorts, TYPE } from './outline.ts';
+import { g, type LabelSlot, type Outline, TYPE, tagPorts } from './outline.ts';
 
 /** Row of the legs. */
 const ROW = 2;
@@ -22,7 +22,7 @@ export function twoLegOutline(part: PartOf<'resistor' | 'capacitor'>, caption?: 
     ...(caption === undefined ? [] : [{ text: caption, size: TYPE.value, weight: 'bold' } as const]),
   ];
   const text = Math.max(...lines.map((line) => textWidth(line.text, line.size, line.weight)));
-  const columns = Math.max(6, Math.ceil((text + 14) / g(1)));
+  const columns = Math.max(6, Math.ceil((text + 30) / g(1)));
   const rows = caption === undefined ? 4 : 5;
   const size = TWO_LEG_BODY[part.kind];
   const middle = g(columns / 2);

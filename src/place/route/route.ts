@@ -3,7 +3,7 @@
  * laid again and again while the price of sharing rises, until none share; at last each is lifted and laid once more
  * among the others to spare crossings, bends and length.
  */
-import { type Field, type Task, type Track } from './field.ts';
+import type { Field, Task, Track } from './field.ts';
 import { type Prices, Search } from './search.ts';
 
 export interface Routed {
