@@ -11,12 +11,12 @@ const WORDS = { 'single-coil': 'single coil', humbucker: 'humbucker' } as const;
 export function pickupOutline(part: Pickup): Outline {
   const texts = [part.label, `${WORDS[part.kind]}, ${printQuantity(part.resistance.value, 'ohm')}`] as const;
   const text = Math.max(textWidth(texts[0], TYPE.name, 'bold'), textWidth(texts[1], TYPE.value));
-  const columns = Math.max(9, Math.ceil((SYMBOL + text + 14) / g(1)));
+  const columns = Math.max(9, Math.ceil((SYMBOL + text + 26) / g(1)));
   const body = { x: 0, y: g(0), width: g(columns), height: g(5) };
   const lugX = columns + 2;
   const label = (i: 0 | 1): LabelSlot => ({
     text: texts[i],
-    centre: { x: SYMBOL + (body.width - SYMBOL - 8) / 2, y: g(2.5) + (i === 0 ? -8 : 9) },
+    centre: { x: SYMBOL + (body.width - SYMBOL - 20) / 2, y: g(2.5) + (i === 0 ? -8 : 9) },
     size: i === 0 ? TYPE.name : TYPE.value,
     weight: i === 0 ? 'bold' : 'regular',
   });

@@ -35,7 +35,10 @@ export function twoLegOutline(part: PartOf<'resistor' | 'capacitor'>, caption?: 
     lugs: (['1', '2'] as const).map((lug, i) => {
       const x = i * columns;
       const tag = around(g(x), g(ROW), 10, 10);
-      return { lug, tag, ports: tagPorts(tag, x, ROW, [i === 0 ? 'left' : 'right', 'up', 'down']) };
+      // Wires meet at the leg's very end, where its one solder joint is.
+      const spot = { x: g(x), y: g(ROW) };
+      const ports = tagPorts(tag, x, ROW, [i === 0 ? 'left' : 'right', 'up', 'down']);
+      return { lug, tag, ports: ports.map((port) => ({ ...port, spot })) };
     }),
     labels: lines.map((line, i) => ({ ...line, centre: { x: middle, y: heights[i] ?? 0 } })),
   };
