@@ -1,7 +1,8 @@
 /** Colour codes of wires (IEC 60757), each on its own wire, on a straight stretch that has room for it. */
 import { around, type Point, type Rect } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
-import type { PlacedWire } from '../place/placement.ts';
+import { rectToSheet } from '../place/frame.ts';
+import type { PlacedWire, Placement } from '../place/placement.ts';
 import type { Pen } from './pen.ts';
 import type { Theme } from './theme.ts';
 
@@ -15,13 +16,16 @@ export interface Chip {
 }
 
 /** Chips for every wire with a colour that has a free stretch long enough; the parts list names the colour of the rest. */
-export function chipsOf(wires: readonly PlacedWire[]): readonly Chip[] {
+export function chipsOf({ wires, parts }: Placement): readonly Chip[] {
   const chips: Chip[] = [];
+  const taken = parts.flatMap(({ frame, outline }) =>
+    [outline.body, ...outline.lugs.map((lug) => lug.tag)].map((rect) => rectToSheet(frame, rect)),
+  );
   for (const wire of wires) {
     const code = wire.joint.colour;
     if (code === undefined) continue;
     const width = textWidth(code, SIZE, 'bold') + 8;
-    const spot = freeSpot(wire, wires, width, chips);
+    const spot = freeSpot(wire, wires, width, [...taken, ...chips.map((chip) => chip.rect)]);
     if (spot) chips.push({ code, rect: around(spot.x, spot.y, width, HEIGHT) });
   }
   return chips;
@@ -32,7 +36,7 @@ function freeSpot(
   wire: PlacedWire,
   wires: readonly PlacedWire[],
   width: number,
-  taken: readonly Chip[],
+  taken: readonly Rect[],
 ): Point | undefined {
   const stretches = wire.points
     .slice(1)
@@ -49,7 +53,7 @@ function freeSpot(
         const rect = around(p.x, p.y, width + 4, HEIGHT + 4);
         if (
           wires.every((other) => other === wire || !touches(other, rect)) &&
-          taken.every((chip) => !overlap(chip.rect, rect))
+          taken.every((other) => !overlap(other, rect))
         )
           return p;
       }
@@ -73,8 +77,8 @@ const touches = (wire: PlacedWire, rect: Rect): boolean =>
     });
   });
 
-export function drawChips(pen: Pen, wires: readonly PlacedWire[], theme: Theme): void {
-  for (const { code, rect } of chipsOf(wires)) {
+export function drawChips(pen: Pen, placement: Placement, theme: Theme): void {
+  for (const { code, rect } of chipsOf(placement)) {
     pen.rect(rect, { rx: 4, fill: theme.paper, stroke: theme.outline, 'stroke-width': 0.8 });
     pen.text(
       code,

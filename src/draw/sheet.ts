@@ -91,7 +91,7 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = LIGHT): 
     faces[placed.part.kind](group, placed, look);
   }
   drawWires(drawing.group({ id: `${id}-wires` }), id, placement.wires, lines, theme);
-  drawChips(drawing.group({ id: `${id}-colours` }), placement.wires, theme);
+  drawChips(drawing.group({ id: `${id}-colours` }), placement, theme);
 
   cards.forEach((card, i) => {
     const [column, row] = [i % even, Math.floor(i / even)];

@@ -1,6 +1,6 @@
 /**
  * Bench: a sweep of 400 frequencies over the five states of the HSS kit, ours against ngspice as WebAssembly and as a
- * process; and how our time grows with states and with nodes. Run it with `npx tsx tests/oracle/bench.ts`.
+ * process; and how our time grows with states and with nodes. Run it with `npm run bench`.
  */
 import { spawnSync } from 'node:child_process';
 import { pathToFileURL } from 'node:url';
@@ -10,8 +10,8 @@ import { heardIn, sweep } from '../../src/analyse/response.ts';
 import { Solver } from '../../src/analyse/solver.ts';
 import type { Circuit } from '../../src/circuit/circuit.ts';
 import { sampleCircuit } from '../analyse/kits.ts';
-import { responseChecks } from './compare.ts';
-import { type Job, runSpice, spiceText } from './spice.ts';
+import { responseChecks } from '../oracle/compare.ts';
+import { type Job, runSpice, spiceText } from '../oracle/spice.ts';
 
 const POINTS = 400;
 /** 133 a decade over three decades: 400 points from 20 Hz to 20 kHz. */

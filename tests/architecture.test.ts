@@ -1,0 +1,80 @@
+/** Arrows between rooms run one way, and no file imports itself by a detour. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, normalize } from 'node:path';
+import { describe, expect, it } from 'vitest';
+
+/** A room may import itself and any room before it. */
+const ROOMS = ['common', 'parts', 'describe', 'circuit', 'analyse', 'annotate', 'place', 'draw', 'publish'];
+const LAST = ['pipeline.ts', 'index.ts', 'cli.ts'];
+
+type Imports = ReadonlyMap<string, readonly string[]>;
+
+const files = readdirSync('src', { recursive: true, encoding: 'utf8' }).filter((name) =>
+  name.endsWith('.ts'),
+);
+const sources = new Map(files.map((file) => [file, readFileSync(join('src', file), 'utf8')]));
+const namesIn = (text: string): readonly string[] =>
+  [...text.matchAll(/(?:from|import)\s*\(?\s*'([^']+)'/g)].map((found) => found[1] ?? '');
+const imports: Imports = new Map(
+  [...sources].map(([file, text]) => [
+    file,
+    namesIn(text)
+      .filter((name) => name.startsWith('.'))
+      .map((name) => normalize(join(dirname(file), name))),
+  ]),
+);
+
+const rank = (file: string): number => {
+  const last = LAST.indexOf(file);
+  return last >= 0 ? ROOMS.length + last : ROOMS.indexOf(file.split('/')[0] ?? '');
+};
+
+const forbidden = (graph: Imports): readonly string[] =>
+  [...graph].flatMap(([file, names]) =>
+    names.filter((name) => rank(name) < 0 || rank(name) > rank(file)).map((name) => `${file} → ${name}`),
+  );
+
+function cycles(graph: Imports): readonly string[] {
+  const found: string[] = [];
+  const done = new Set<string>();
+  const visit = (file: string, path: readonly string[]): void => {
+    if (path.includes(file)) found.push([...path.slice(path.indexOf(file)), file].join(' → '));
+    else if (!done.has(file)) {
+      for (const next of graph.get(file) ?? []) visit(next, [...path, file]);
+      done.add(file);
+    }
+  };
+  for (const file of graph.keys()) visit(file, []);
+  return found;
+}
+
+const importersOf = (name: RegExp): readonly string[] =>
+  [...sources].filter(([, text]) => namesIn(text).some((one) => name.test(one))).map(([file]) => file);
+
+describe('the structure', () => {
+  it('knows every file’s room', () => expect(files.filter((file) => rank(file) < 0)).toEqual([]));
+  it('has no forbidden arrow', () => expect(forbidden(imports)).toEqual([]));
+  it('has no import cycle', () => expect(cycles(imports)).toEqual([]));
+  it('imports elkjs in one file', () => expect(importersOf(/^elkjs/)).toEqual(['place/elk.ts']));
+  it('draws with svg.js in one room', () =>
+    expect(importersOf(/^(@svgdotjs|svgdom)/).filter((file) => !file.startsWith('draw/'))).toEqual([]));
+  it('touches the machine only in publish and the command line', () =>
+    expect(importersOf(/^node:/).filter((file) => !/^publish\/|^cli\.ts$/.test(file))).toEqual([]));
+  it('keeps files small', () =>
+    expect(
+      [...sources]
+        .filter(([file, text]) => file !== 'common/font-metrics.ts' && text.split('\n').length > 320)
+        .map(([f]) => f),
+    ).toEqual([]));
+  it('would find a forbidden arrow and a cycle', () => {
+    expect(forbidden(new Map([['parts/a.ts', ['draw/b.ts']]]))).toHaveLength(1);
+    expect(
+      cycles(
+        new Map([
+          ['a', ['b']],
+          ['b', ['a']],
+        ]),
+      ),
+    ).toHaveLength(1);
+  });
+});

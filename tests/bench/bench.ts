@@ -1,0 +1,61 @@
+/** Speed as ratios within one run: the pipeline against elkjs alone, cold and warm. `npm run bench` runs it, and the sweep. */
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { readKit } from '../../src/describe/read.ts';
+import { draw } from '../../src/pipeline.ts';
+import { elkGraph, layOut } from '../../src/place/elk.ts';
+import { outlineOf } from '../../src/place/outlines/index.ts';
+import { findArrangement } from '../../src/publish/layouts.ts';
+
+const median = (numbers: readonly number[]): number =>
+  [...numbers].sort((a, b) => a - b)[numbers.length >> 1] ?? 0;
+const file = 'samples/kestrel-hss.yaml';
+const text = readFileSync(file, 'utf8');
+const { kit } = readKit(text, file);
+if (!kit) throw new Error(`${file} does not read`);
+const arrangement = findArrangement(kit.arrangement);
+if (typeof arrangement === 'string') throw new Error(arrangement);
+const graph = () =>
+  elkGraph(
+    kit.parts.map((part) => ({ name: part.name, outline: outlineOf(part) })),
+    kit.joints,
+  );
+
+async function timed(work: () => unknown): Promise<number> {
+  const start = performance.now();
+  await work();
+  return performance.now() - start;
+}
+
+const out = mkdtempSync(join(tmpdir(), 'solderleaf-'));
+const cold: [number, number][] = [];
+for (let i = 0; i < 7; i++) {
+  const ours = await timed(() => {
+    rmSync(join(out, `${kit.id}.svg`), { force: true });
+    spawnSync(process.execPath, ['dist/cli.js', 'draw', file, '--out', out]);
+  });
+  const elk = await timed(() =>
+    spawnSync(process.execPath, ['tests/bench/cold-elk.mjs'], { input: JSON.stringify(graph()) }),
+  );
+  cold.push([ours, elk]);
+}
+rmSync(out, { recursive: true, force: true });
+
+const warm: [number, number][] = [];
+for (let i = 0; i < 60; i++) {
+  const ours = await timed(async () => {
+    const again = readKit(text, file).kit;
+    if (again) await draw(again, arrangement);
+  });
+  const elk = await timed(() => layOut(graph()));
+  if (i >= 20) warm.push([ours, elk]);
+}
+
+const row = (name: string, pairs: readonly [number, number][], target: number): string => {
+  const [ours, elk] = [median(pairs.map((p) => p[0])), median(pairs.map((p) => p[1]))];
+  return `${name}  ours ${ours.toFixed(0)} ms  elkjs alone ${elk.toFixed(0)} ms  ratio ${median(pairs.map((p) => p[0] / p[1])).toFixed(2)}  (target ${target})`;
+};
+console.log(row('draw one kit, cold ', cold, 1.5));
+console.log(row('whole pipeline, warm', warm, 1.3));
