@@ -120,8 +120,7 @@ export function drawWires(
     if (!wire || !line) continue;
     const d = wirePath(wire.points, gaps[i] ?? []);
     const group = pen.group({ id: `${prefix}-joint-${i + 1}`, fill: 'none', 'stroke-linejoin': 'round' });
-    for (const [stroke, width] of strokes(line, theme))
-      group.into.path(d).attr({ stroke, 'stroke-width': width });
+    for (const [stroke, width] of strokes(line, theme)) group.stroke(d, { stroke, 'stroke-width': width });
     for (const end of [wire.points[0], wire.points[wire.points.length - 1]])
       if (end)
         group.circle(end, solderRadius(line), {

@@ -17,7 +17,7 @@ const RANGES = [
   [0x2190, 0x2193],
 ] as const;
 const EXTRA = '∥≈≤≥−√∞Ω';
-const KERNED = [...Array.from({ length: 95 }, (_, i) => String.fromCharCode(0x20 + i)), ...'Ωµ·–—°±×'];
+const KERNED = [...Array.from({ length: 95 }, (_, i) => String.fromCharCode(0x20 + i)), ...'Ωµ·–—°±×−’‘“”'];
 
 const blocks = Object.entries(WEIGHTS).map(([weight, file]) => {
   const font = fontkit.openSync(
