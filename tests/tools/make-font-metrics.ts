@@ -27,7 +27,7 @@ const blocks = Object.entries(WEIGHTS).map(([weight, file]) => {
     ...RANGES.flatMap(([a, b]) => Array.from({ length: b - a + 1 }, (_, i) => a + i)),
     ...[...EXTRA].map((c) => c.codePointAt(0) ?? 0),
   ].filter((p) => font.hasGlyphForCodePoint(p));
-  const width = (text: string): number => font.layout(text).advanceWidth;
+  const width = (text: string): number => font.layout(text, undefined, 'latn').advanceWidth;
   const alone = new Map(KERNED.map((c) => [c, width(c)]));
   const kerns = KERNED.flatMap((a) =>
     KERNED.flatMap((b) => {
