@@ -51,6 +51,7 @@ export interface Details {
   'hot-shorted': { state: string };
   'too-many': { what: string; count: string; most: number };
   'unknown-arrangement': { got: string; nearest?: string; allowed: readonly string[] };
+  'bad-arrangement': { reason: string };
   'kit-id-taken': { id: string; file: string };
   'missing-glyph': { text: string; glyph: string };
   // Notes.
@@ -217,6 +218,8 @@ export const wording: Wording = {
   'too-many': (d) => fault(`the kit has ${d.count} ${d.what}`, `Use at most ${d.most} in one kit.`),
   'unknown-arrangement': (d) =>
     fault(`there is no arrangement ${q(d.got)}`, meant(d.nearest, `Arrangements: ${list(d.allowed)}.`)),
+  'bad-arrangement': (d) =>
+    fault(`the arrangement cannot be used: ${d.reason}`, 'Mend that file; those in layouts/ show the form.'),
   'kit-id-taken': (d) =>
     fault(`“${d.id}” is the id of ${d.file} too`, 'Give each kit an id of its own: it names the files.'),
   'missing-glyph': (d) =>

@@ -5,7 +5,7 @@ import { problem, type Report } from '../common/problem.ts';
 import type { Kit } from '../describe/kit.ts';
 import { report } from '../describe/report.ts';
 import type { Arrangement } from '../place/arrangement.ts';
-import { arrangementNames, findArrangement } from './layouts.ts';
+import { arrangementNames, findArrangement, UNKNOWN } from './layouts.ts';
 import { type Loaded, loadKit } from './load.ts';
 import { svgToPng } from './png.ts';
 import { holds, writeWhole } from './write.ts';
@@ -44,7 +44,7 @@ export async function drawFile(
   const arrangement = findArrangement(options.arrangement ?? kit.arrangement);
   const fault =
     typeof arrangement === 'string'
-      ? arrangementFault(loaded, options.arrangement ?? kit.arrangement)
+      ? arrangementFault(loaded, options.arrangement ?? kit.arrangement, arrangement)
       : takenFault(loaded, kit, taken);
   if (fault || typeof arrangement === 'string')
     return { file, reports: [...loaded.reports, ...(fault ?? [])], lines: [], failed: true };
@@ -64,7 +64,8 @@ export async function drawFile(
   return { file, reports: loaded.reports, lines, failed };
 }
 
-function arrangementFault({ source }: Loaded, got: string): readonly Report[] {
+function arrangementFault({ source }: Loaded, got: string, reason: string): readonly Report[] {
+  if (reason !== UNKNOWN) return report([problem('bad-arrangement', ['arrangement'], { reason })], source);
   const allowed = arrangementNames();
   const near = nearest(got, allowed);
   return report(

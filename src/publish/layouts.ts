@@ -21,18 +21,21 @@ export const arrangementNames = (): readonly string[] =>
     .map((name) => name.slice(0, -'.yaml'.length))
     .sort();
 
+/** The answer for a name that no arrangement has. */
+export const UNKNOWN = 'unknown';
+
 const known = new Map<string, Arrangement>();
 
 /**
  * An arrangement by name, or by the path of a `.yaml` file.
  *
- * @returns the arrangement, or in words why there is none
+ * @returns the arrangement; `UNKNOWN` for a name that none has; else in words what is wrong with the file
  */
 export function findArrangement(name: string): Arrangement | string {
   const before = known.get(name);
   if (before) return before;
   const own = /\.ya?ml$/.test(name);
-  if (!own && !arrangementNames().includes(name)) return 'unknown';
+  if (!own && !arrangementNames().includes(name)) return UNKNOWN;
   const file = own ? name : join(layoutFolder(), `${name}.yaml`);
   if (!existsSync(file)) return `${file}: there is no such file`;
   try {

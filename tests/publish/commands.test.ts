@@ -58,6 +58,14 @@ it('answers 2 to wrong usage and 1 to a kit or an arrangement that is not there'
   );
   expect(status).toBe(1);
   expect(stderr).toContain('plate-row');
+  const own = join(folder, 'own-layout.yaml');
+  writeFileSync(own, 'arrangement: own\nseats: []\n');
+  const wrong = run('draw', 'samples/heron-ss.yaml', '--out', folder, '--arrangement', own);
+  expect(wrong.status).toBe(1);
+  expect(wrong.stderr).toMatch(/bad-arrangement[\s\S]*own-layout\.yaml: about:/);
+  expect(
+    run('draw', 'samples/heron-ss.yaml', '--out', folder, '--arrangement', 'none.yaml').stderr,
+  ).toContain('none.yaml: there is no such file');
   expect(run('--version').status).toBe(0);
   expect(run('--help').status).toBe(0);
 });
