@@ -1,0 +1,27 @@
+/** `check`: problems and notes. */
+import type { Command } from 'commander';
+import { loadNotes } from '../annotate/notes.ts';
+import { printReports, report } from '../describe/report.ts';
+import { analyse } from '../pipeline.ts';
+import { loadKit } from '../publish/load.ts';
+import { fail, filesOf, say } from './console.ts';
+
+export function addCheck(program: Command): void {
+  program
+    .command('check')
+    .description('problems and notes, without drawing')
+    .argument('<kit...>', 'kit files, or folders of them')
+    .action(async (paths: string[]) => {
+      for (const file of filesOf(paths)) {
+        const { kit, reports, source } = await loadKit(file);
+        const notes = kit ? report(loadNotes(analyse(kit).loads), source) : [];
+        const all = [...reports, ...notes];
+        if (all.length > 0) say(`${printReports(all)}\n`);
+        const faults = all.filter((one) => one.severity === 'fault').length;
+        say(`${file}: ${count(faults, 'fault')}, ${count(all.length - faults, 'note')}`);
+        if (faults > 0) fail();
+      }
+    });
+}
+
+const count = (n: number, what: string): string => `${n === 0 ? 'no' : n} ${what}${n === 1 ? '' : 's'}`;

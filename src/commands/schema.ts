@@ -1,0 +1,10 @@
+/** `schema`: the description's JSON Schema. */
+import type { Command } from 'commander';
+import { printKitJsonSchema } from '../describe/json-schema.ts';
+
+export function addSchema(program: Command): void {
+  program
+    .command('schema')
+    .description('print the JSON Schema of a description, for completion in editors')
+    .action(() => void process.stdout.write(printKitJsonSchema()));
+}
