@@ -5,7 +5,7 @@
  *
  * Every stage is a pure function from one read-only type to the next.
  */
-import { readMeter, type StateLoads, type StateReadings, solveLoads } from './analyse/index.ts';
+import { readJack, readMeter, type StateLoads, type StateReadings, solveLoads } from './analyse/index.ts';
 import { cardsOf } from './annotate/cards.ts';
 import { linesOf, tintOfPickup } from './annotate/lines.ts';
 import { padsOf } from './annotate/pads.ts';
@@ -34,10 +34,11 @@ export function analyse(kit: Kit): Analysed {
 
 /** From the kit to all that its drawing shows. */
 export async function compose(kit: Kit, arrangement: Arrangement): Promise<Sheet> {
-  const { circuit, loads, readings } = analyse(kit);
+  const circuit = buildCircuit(kit);
+  const loads = solveLoads(circuit);
   const pads = padsOf(circuit, loads);
   const lines = linesOf(circuit);
-  const cards = cardsOf(circuit, loads, readings);
+  const cards = cardsOf(circuit, loads, readJack(circuit));
   const placement = await place(circuit, arrangement, new Map(pads.map((pad) => [pad.part, pad.caption])));
   const pickups = kit.parts.filter(isPickup);
   return {

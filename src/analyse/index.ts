@@ -17,6 +17,7 @@ export {
   type HarnessReadings,
   type LugReading,
   type Reading,
+  readJack,
   readMeter,
   type StateReadings,
 } from './meter.ts';

@@ -60,3 +60,13 @@ function readAt(circuit: Circuit, state: State, roles: Roles, volume: number): H
   });
   return { jack: read(jack.from), lugs };
 }
+
+/**
+ * Tip to sleeve of every state with all controls at full and the pickups fitted, ohms: the one reading a load card
+ * shows. Empty for a kit without a jack.
+ */
+export const readJack = (circuit: Circuit): readonly number[] =>
+  circuit.states.flatMap((state) => {
+    const { jack, branches } = makeNetlist(circuit, state);
+    return jack ? [directResistance(branches, jack)] : [];
+  });

@@ -1,5 +1,5 @@
 /** The companion pass: one load card a state, as text and shares, measured before anything is placed. */
-import type { PickupLoads, StateLoads, StateReadings } from '../analyse/index.ts';
+import type { PickupLoads, StateLoads } from '../analyse/index.ts';
 import type { Circuit } from '../circuit/circuit.ts';
 import { textWidth } from '../common/text.ts';
 import { printQuantity } from '../common/units.ts';
@@ -39,11 +39,12 @@ export const CARD_TYPE = { title: 14, row: 12, small: 11 } as const;
 export function cardsOf(
   circuit: Circuit,
   loads: readonly StateLoads[],
-  readings: readonly StateReadings[],
+  /** Tip to sleeve by state, ohms. */
+  jack: readonly number[],
 ): readonly Card[] {
   const label = new Map(circuit.kit.parts.map((part) => [part.name, part.label]));
   return circuit.states.map((state, index) => {
-    const reading = readings.find((entry) => entry.index === index)?.volumeFull.jack.fitted;
+    const reading = jack[index];
     const positions = Object.values(state.settings);
     return {
       badge: positions.length === 0 ? '•' : positions.join('·'),

@@ -9,6 +9,9 @@ export function sheetToSvg(sheet: Sheet, theme?: Theme): string {
   const window = createSVGWindow();
   registerWindow(window, window.document);
   const root = SVG(window.document.documentElement) as Svg;
+  // svg.js declares this namespace on every root; nothing here uses it.
+  root.node.removeAttribute('xmlns:xlink');
   drawSheet(root, sheet, theme);
-  return `${root.svg()}\n`;
+  // Its own `svg()` copies the whole tree first.
+  return `${root.node.outerHTML}\n`;
 }

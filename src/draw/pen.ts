@@ -2,7 +2,7 @@
  * Draws with svg.js in a part's own coordinates: shapes go through the part's frame, text keeps upright. Numbers are
  * printed with at most two decimals, so that the same drawing is the same bytes.
  */
-import type { Container, Element } from '@svgdotjs/svg.js';
+import type { Container, Dom } from '@svgdotjs/svg.js';
 import type { Point, Rect } from '../common/geometry.ts';
 import { CAP_HEIGHT, textWidth, type Weight } from '../common/text.ts';
 import { type Frame, rectToSheet, toSheet } from '../place/frame.ts';
@@ -12,9 +12,14 @@ export type Attributes = Readonly<Record<string, string | number>>;
 /** A number for an SVG attribute. */
 export const num = (n: number): number => Math.round(n * 100) / 100 + 0;
 
-/** Attributes straight onto the node: svg.js would parse each as a colour or a number first, which costs the most. */
-function set(element: Element, attributes: Attributes): void {
-  for (const [name, value] of Object.entries(attributes)) element.node.setAttribute(name, String(value));
+/**
+ * A new element with its attributes straight onto the node: svg.js's shapes would parse each as a colour, a number or
+ * a path first, which costs more than all the rest of drawing.
+ */
+function add(into: Container, name: string, attributes: Attributes): Dom {
+  const element = into.element(name);
+  for (const [key, value] of Object.entries(attributes)) element.node.setAttribute(key, String(value));
+  return element;
 }
 
 /** One step of an outline: to a point, by a straight line or round a circle of the given radius. */
@@ -51,7 +56,7 @@ export class Pen {
 
   rect(rect: Rect, attributes: Attributes): void {
     const r = rectToSheet(this.#frame, rect);
-    set(this.into.rect(), {
+    add(this.into, 'rect', {
       x: num(r.x),
       y: num(r.y),
       width: num(r.width),
@@ -62,7 +67,7 @@ export class Pen {
 
   circle(centre: Point, radius: number, attributes: Attributes): void {
     const c = toSheet(this.#frame, centre);
-    set(this.into.circle(), { cx: num(c.x), cy: num(c.y), r: num(radius), ...attributes });
+    add(this.into, 'circle', { cx: num(c.x), cy: num(c.y), r: num(radius), ...attributes });
   }
 
   /** Strokes from point to point, straight or along circles; several runs make one element. */
@@ -87,7 +92,7 @@ export class Pen {
 
   /** A path already written as SVG path data, in the coordinates of the sheet. */
   stroke(d: string, attributes: Attributes): void {
-    set(this.into.path(), { d, ...attributes });
+    add(this.into, 'path', { d, ...attributes });
   }
 
   line(points: readonly Point[], attributes: Attributes): void {
@@ -98,7 +103,7 @@ export class Pen {
   text(words: string, centre: Point, style: TextStyle): void {
     const p = toSheet(this.#frame, centre);
     const width = textWidth(words, style.size, style.weight);
-    set(this.into.plain(words), {
+    add(this.into, 'text', {
       x: num(p.x),
       y: num(p.y + (CAP_HEIGHT * style.size) / 2),
       'font-size': style.size,
@@ -107,6 +112,6 @@ export class Pen {
       fill: style.fill,
       textLength: num(width),
       lengthAdjust: 'spacingAndGlyphs',
-    });
+    }).words(words);
   }
 }

@@ -55,23 +55,23 @@ export class Field {
 
   /** Adds (`by` 1) or takes away (`by` −1) a track's use of its nodes. */
   mark(task: Task, track: Track, by: 1 | -1): void {
-    for (const slot of this.slots(task, track)) this.used[slot] = (this.used[slot] ?? 0) + by;
+    this.eachSlot(task, track, (slot) => {
+      this.used[slot] = (this.used[slot] ?? 0) + by;
+    });
   }
 
-  /** The node-and-axis slots a track takes, its stubs into the lugs included. */
-  slots(task: Task, track: Track): readonly number[] {
+  /** Visits the node-and-axis slots a track takes, its stubs into the lugs included. */
+  eachSlot(task: Task, track: Track, visit: (slot: number) => void): void {
     const { nodes } = track;
     const into = task.to[track.to]?.inward ?? 0;
-    const out = ((task.from[track.from]?.inward ?? 0) + 2) & 3;
-    const slots: number[] = [];
+    let before = ((task.from[track.from]?.inward ?? 0) + 2) & 3;
     for (let i = 0; i < nodes.length; i++) {
       const node = nodes[i] ?? 0;
-      const before = i === 0 ? out : this.heading(nodes[i - 1] ?? 0, node);
       const after = i === nodes.length - 1 ? into : this.heading(node, nodes[i + 1] ?? 0);
-      slots.push(node * 2 + (before & 1));
-      if ((before & 1) !== (after & 1)) slots.push(node * 2 + (after & 1));
+      visit(node * 2 + (before & 1));
+      if ((before & 1) !== (after & 1)) visit(node * 2 + (after & 1));
+      before = after;
     }
-    return slots;
   }
 
   heading(a: number, b: number): Direction {

@@ -45,7 +45,12 @@ export function routeAll(field: Field, tasks: readonly Task[], polish = 2): Rout
   for (let round = 0; ; round++) {
     const clashing = order.filter((i) => {
       const [task, track] = [tasks[i], tracks[i]];
-      return task && track && field.slots(task, track).some((slot) => (field.used[slot] ?? 0) > 1);
+      let shares = false;
+      if (task && track)
+        field.eachSlot(task, track, (slot) => {
+          shares ||= (field.used[slot] ?? 0) > 1;
+        });
+      return shares;
     });
     if (clashing.length === 0) break;
     if (round === ROUNDS) return undefined;
@@ -79,7 +84,10 @@ function costOf(field: Field, tasks: readonly Task[], tracks: readonly Track[]):
   for (const [i, track] of tracks.entries()) {
     const task = tasks[i];
     if (!task) continue;
-    const bends = field.slots(task, track).length - track.nodes.length;
+    let bends = -track.nodes.length;
+    field.eachSlot(task, track, () => {
+      bends++;
+    });
     cost += track.nodes.length * PRICE.step + bends * PRICE.bend;
   }
   for (let node = 0; node < field.blocked.length; node++)

@@ -19,108 +19,136 @@ export class Search {
   readonly #gate: Int32Array;
   readonly #stamp: Int32Array;
   readonly #closed: Int32Array;
+  /** Nodes that a gate of the target lies at, by round. */
+  readonly #target: Int32Array;
+  /** Kept between runs, so that a search allocates next to nothing; emptied as they are read. */
+  readonly #buckets: number[][] = [];
+  #highest = 0;
   #round = 0;
+  #box = { left: 0, right: 0, top: 0, bottom: 0 };
 
   constructor(field: Field) {
     this.#field = field;
-    const size = field.columns * field.rows * 4;
-    this.#cost = new Int32Array(size);
-    this.#parent = new Int32Array(size);
-    this.#gate = new Int32Array(size);
-    this.#stamp = new Int32Array(size);
-    this.#closed = new Int32Array(size);
+    const nodes = field.columns * field.rows;
+    this.#cost = new Int32Array(nodes * 4);
+    this.#parent = new Int32Array(nodes * 4);
+    this.#gate = new Int32Array(nodes * 4);
+    this.#stamp = new Int32Array(nodes * 4);
+    this.#closed = new Int32Array(nodes * 4);
+    this.#target = new Int32Array(nodes);
   }
 
   /** The cheapest track, or `undefined` when there is no way at all. */
   run(task: Task, prices: Prices): { readonly track: Track; readonly cost: number } | undefined {
     const field = this.#field;
-    const { columns, rows } = field;
+    const { columns, rows, blocked, used } = field;
     const round = ++this.#round;
-    const targets = new Map<number, number[]>();
+    this.#aim(task);
+    this.#highest = 0;
+    task.from.forEach((gate, i) => {
+      if (blocked[gate.node]) return;
+      const out = (gate.inward + 2) & 3;
+      this.#push(gate.node * 4 + out, this.#slotPrice(gate.node, out & 1, prices) + i, NONE, i, prices);
+    });
+
+    let bestCost = Number.POSITIVE_INFINITY;
+    let bestState = NONE;
+    let bestGate = NONE;
+    for (let key = 0; key <= this.#highest && key < bestCost; key++) {
+      const bucket = this.#buckets[key];
+      if (!bucket) continue;
+      // The bucket grows while it is read: a straight step towards the target keeps the key.
+      for (let b = 0; b < bucket.length; b++) {
+        const state: number = bucket[b] ?? 0;
+        if (this.#closed[state] === round) continue;
+        const cost = this.#cost[state] ?? 0;
+        const node = state >> 2;
+        const x = node % columns;
+        const y = (node - x) / columns;
+        if (cost + this.#rest(x, y, prices) !== key) continue;
+        this.#closed[state] = round;
+        const heading = (state & 3) as Direction;
+        if (this.#target[node] === round)
+          for (let i = 0; i < task.to.length; i++) {
+            const gate = task.to[i];
+            if (gate?.node !== node || ((gate.inward + 2) & 3) === heading) continue;
+            const turn =
+              gate.inward === heading ? 0 : prices.bend + this.#slotPrice(node, gate.inward & 1, prices);
+            if (cost + i + turn >= bestCost) continue;
+            bestCost = cost + i + turn;
+            bestState = state;
+            bestGate = i;
+          }
+        for (let next = 0; next < 4; next++) {
+          if (((next + 2) & 3) === heading) continue;
+          const nx = x + STEP_X[next as Direction];
+          const ny = y + STEP_Y[next as Direction];
+          if (nx < 0 || ny < 0 || nx >= columns || ny >= rows) continue;
+          const to = ny * columns + nx;
+          if (blocked[to]) continue;
+          const axis = next & 1;
+          const bend = next === heading ? 0 : prices.bend + this.#slotPrice(node, axis, prices);
+          const arrive =
+            prices.step +
+            (field.dear[to] ?? 0) +
+            this.#slotPrice(to, axis, prices) +
+            ((used[to * 2 + 1 - axis] ?? 0) > 0 ? prices.crossing : 0);
+          this.#push(to * 4 + next, cost + bend + arrive, state, this.#gate[state] ?? 0, prices);
+        }
+      }
+    }
+    for (let key = 0; key <= this.#highest; key++) {
+      const bucket = this.#buckets[key];
+      if (bucket) bucket.length = 0;
+    }
+    if (bestState === NONE) return undefined;
+    const nodes: number[] = [];
+    for (let s = bestState; s !== NONE; s = this.#parent[s] ?? NONE) nodes.push(s >> 2);
+    nodes.reverse();
+    return { track: { from: this.#gate[bestState] ?? 0, to: bestGate, nodes }, cost: bestCost };
+  }
+
+  /** Marks the target's gates and the box about them, which tells how far there is still to go. */
+  #aim(task: Task): void {
+    const { columns, rows } = this.#field;
     let [left, right, top, bottom] = [columns, 0, rows, 0];
-    task.to.forEach((gate, i) => {
-      const at = targets.get(gate.node);
-      if (at) at.push(i);
-      else targets.set(gate.node, [i]);
-      const x = gate.node % columns;
-      const y = (gate.node - x) / columns;
+    for (const { node } of task.to) {
+      this.#target[node] = this.#round;
+      const x = node % columns;
+      const y = (node - x) / columns;
       left = Math.min(left, x);
       right = Math.max(right, x);
       top = Math.min(top, y);
       bottom = Math.max(bottom, y);
-    });
-    const rest = (node: number): number => {
-      const x = node % columns;
-      const y = (node - x) / columns;
-      const dx = x < left ? left - x : x > right ? x - right : 0;
-      const dy = y < top ? top - y : y > bottom ? y - bottom : 0;
-      return (dx + dy) * prices.step;
-    };
-    const buckets: (number[] | undefined)[] = [];
-    const push = (state: number, cost: number, parent: number, gate: number): void => {
-      if (this.#stamp[state] === round && (this.#cost[state] ?? 0) <= cost) return;
-      this.#stamp[state] = round;
-      this.#cost[state] = cost;
-      this.#parent[state] = parent;
-      this.#gate[state] = gate;
-      const key = cost + rest(state >> 2);
-      const bucket = buckets[key];
-      if (bucket) bucket.push(state);
-      else buckets[key] = [state];
-    };
-    const slotPrice = (node: number, axis: number): number => {
-      const slot = node * 2 + axis;
-      return (field.used[slot] ?? 0) * prices.conflict + (field.history[slot] ?? 0);
-    };
-    const arrive = (node: number, axis: number): number =>
-      prices.step +
-      (field.dear[node] ?? 0) +
-      slotPrice(node, axis) +
-      ((field.used[node * 2 + 1 - axis] ?? 0) > 0 ? prices.crossing : 0);
-
-    task.from.forEach((gate, i) => {
-      if (field.blocked[gate.node]) return;
-      const out = (gate.inward + 2) & 3;
-      push(gate.node * 4 + out, slotPrice(gate.node, out & 1) + i, NONE, i);
-    });
-
-    let best = { cost: Number.POSITIVE_INFINITY, state: NONE, gate: NONE };
-    for (let key = 0; key < buckets.length && key < best.cost; key++) {
-      const bucket = buckets[key];
-      if (!bucket) continue;
-      // The bucket grows while it is read: a straight step towards the target keeps the key.
-      for (let b = 0; b < bucket.length; b++) {
-        const state = bucket[b] ?? 0;
-        if (this.#closed[state] === round) continue;
-        const cost = this.#cost[state] ?? 0;
-        const node = state >> 2;
-        if (cost + rest(node) !== key) continue;
-        this.#closed[state] = round;
-        const heading = (state & 3) as Direction;
-        for (const i of targets.get(node) ?? []) {
-          const inward = task.to[i]?.inward ?? 0;
-          if (((inward + 2) & 3) === heading) continue;
-          const end = cost + i + (inward === heading ? 0 : prices.bend + slotPrice(node, inward & 1));
-          if (end < best.cost) best = { cost: end, state, gate: i };
-        }
-        const x = node % columns;
-        const y = (node - x) / columns;
-        for (const turn of [0, 1, 3] as const) {
-          const next = ((heading + turn) & 3) as Direction;
-          const nx = x + STEP_X[next];
-          const ny = y + STEP_Y[next];
-          if (nx < 0 || ny < 0 || nx >= columns || ny >= rows) continue;
-          const to = ny * columns + nx;
-          if (field.blocked[to]) continue;
-          const bend = turn === 0 ? 0 : prices.bend + slotPrice(node, next & 1);
-          push(to * 4 + next, cost + bend + arrive(to, next & 1), state, this.#gate[state] ?? 0);
-        }
-      }
     }
-    if (best.state === NONE) return undefined;
-    const nodes: number[] = [];
-    for (let s = best.state; s !== NONE; s = this.#parent[s] ?? NONE) nodes.push(s >> 2);
-    nodes.reverse();
-    return { track: { from: this.#gate[best.state] ?? 0, to: best.gate, nodes }, cost: best.cost };
+    this.#box = { left, right, top, bottom };
+  }
+
+  /** Least that is still to be paid from a node. */
+  #rest(x: number, y: number, prices: Prices): number {
+    const { left, right, top, bottom } = this.#box;
+    const dx = x < left ? left - x : x > right ? x - right : 0;
+    const dy = y < top ? top - y : y > bottom ? y - bottom : 0;
+    return (dx + dy) * prices.step;
+  }
+
+  #slotPrice(node: number, axis: number, prices: Prices): number {
+    const slot = node * 2 + axis;
+    return (this.#field.used[slot] ?? 0) * prices.conflict + (this.#field.history[slot] ?? 0);
+  }
+
+  #push(state: number, cost: number, parent: number, gate: number, prices: Prices): void {
+    if (this.#stamp[state] === this.#round && (this.#cost[state] ?? 0) <= cost) return;
+    this.#stamp[state] = this.#round;
+    this.#cost[state] = cost;
+    this.#parent[state] = parent;
+    this.#gate[state] = gate;
+    const node = state >> 2;
+    const x = node % this.#field.columns;
+    const key = cost + this.#rest(x, (node - x) / this.#field.columns, prices);
+    this.#highest = Math.max(this.#highest, key);
+    const bucket = this.#buckets[key];
+    if (bucket) bucket.push(state);
+    else this.#buckets[key] = [state];
   }
 }
