@@ -23,3 +23,25 @@ export function describeSheet(circuit: Circuit, cards: readonly Card[]): string 
   const joints = circuit.joints.map((joint) => `${joint.kind} from ${end(joint.from)} to ${end(joint.to)}`);
   return `${viewLine(circuit.kit)} ${states.join(' ')} Joints: ${joints.join('; ')}.`;
 }
+
+/** Names of the IEC 60757 codes. */
+const COLOURS: Readonly<Record<string, string>> = {
+  BK: 'black',
+  BN: 'brown',
+  RD: 'red',
+  OG: 'orange',
+  YE: 'yellow',
+  GN: 'green',
+  BU: 'blue',
+  VT: 'violet',
+  GY: 'grey',
+  WH: 'white',
+  PK: 'pink',
+  GD: 'gold',
+  TQ: 'turquoise',
+  SR: 'silver',
+};
+
+/** A wire's colour in words: `BKRD` is black and red. */
+export const colourName = (code: string): string =>
+  (code.match(/../g) ?? []).map((letters) => COLOURS[letters] ?? letters).join(' and ');

@@ -37,6 +37,7 @@ export interface Sheet {
 
 const EDGE = 24;
 const HEAD = 66;
+const MOST_CARD = 390;
 
 /** Draws the sheet into an empty root and sizes it. */
 export function drawSheet(root: Container, sheet: Sheet, theme: Theme = LIGHT): void {
@@ -51,8 +52,17 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = LIGHT): 
   const perRow = Math.max(1, Math.min(cards.length, Math.floor((inner + CARD_GAP) / (cardW + CARD_GAP))));
   const rows = Math.ceil(cards.length / perRow);
   const even = Math.ceil(cards.length / rows);
+  // Cards share the width, but no card is wider than reads well.
+  const wide = Math.min(MOST_CARD, Math.floor((inner - CARD_GAP * (even - 1)) / even));
   const cardH = cardHeight(cards);
-  const key = keyRows(keyOf(lines, sheet.pickups), inner);
+  const key = keyRows(
+    keyOf(
+      lines,
+      sheet.pickups,
+      placement.wires.flatMap(({ joint }) => joint.colour ?? []),
+    ),
+    inner,
+  );
   const keyH = key.length * 22 + 8;
   const drawingTop = EDGE + HEAD + keyH;
   const cardTop = drawingTop + placement.height + 8;
@@ -96,9 +106,9 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = LIGHT): 
   cards.forEach((card, i) => {
     const [column, row] = [i % even, Math.floor(i / even)];
     const box = {
-      x: EDGE + column * (cardW + CARD_GAP),
+      x: EDGE + column * (wide + CARD_GAP),
       y: cardTop + row * (cardH + CARD_GAP),
-      width: cardW,
+      width: wide,
       height: cardH,
     };
     drawCard(pen.group({ id: `${id}-state-${i + 1}` }), card, box, sheet.tints, theme);

@@ -72,35 +72,54 @@ const unit = (a: Point, b: Point): readonly [number, number] => [Math.sign(b.x -
 const between = (a: Point, b: Point, p: Point): boolean =>
   a.x === b.x ? p.x === a.x && (p.y - a.y) * (p.y - b.y) < 0 : p.y === a.y && (p.x - a.x) * (p.x - b.x) < 0;
 
-/** Strokes laid over one another to make a look, bottom first: colour and width. */
-export function strokes(line: Line, theme: Theme): readonly (readonly [string, number])[] {
+export interface Stroke {
+  readonly stroke: string;
+  readonly width: number;
+  readonly dash?: string;
+}
+
+/** A stroke as SVG has it. */
+export const strokeAttributes = ({ stroke, width, dash }: Stroke) => ({
+  stroke,
+  'stroke-width': width,
+  ...(dash === undefined ? {} : { 'stroke-dasharray': dash }),
+});
+
+/** Strokes laid over one another to make a look, bottom first. */
+export function strokes(line: Line, theme: Theme): readonly Stroke[] {
   const tint = theme.tints[line.tint] ?? theme.ink;
   switch (line.look) {
     case 'signal':
-      return [[tint, LINE.signal]];
+      return [{ stroke: tint, width: LINE.signal }];
     case 'ground':
-    case 'braid':
       return [
-        [theme.ink, LINE.ground],
-        [theme.paper, LINE.groundCore],
+        { stroke: theme.ink, width: LINE.ground },
+        { stroke: theme.paper, width: LINE.groundCore },
+      ];
+    case 'braid':
+      // Cross-hatched along its length, as the weave looks; the bare screen must not be taken for an insulated wire.
+      return [
+        { stroke: theme.ink, width: LINE.braid },
+        { stroke: theme.paper, width: LINE.braid - 3 },
+        { stroke: theme.ink, width: LINE.braid - 3, dash: '1.6 2.6' },
       ];
     case 'leg':
-      return [[theme.leg, LINE.leg]];
+      return [{ stroke: theme.leg, width: LINE.leg }];
     case 'sleeved':
       return [
-        [theme.outline, LINE.sleeve],
-        [theme.sleeve, LINE.sleeve - 2],
-        [theme.leg, LINE.leg],
+        { stroke: theme.outline, width: LINE.sleeve },
+        { stroke: theme.sleeve, width: LINE.sleeve - 2 },
+        { stroke: theme.leg, width: LINE.leg },
       ];
     case 'link':
       return [
-        [theme.outline, LINE.link + 2],
-        [theme.solder, LINE.link],
+        { stroke: theme.outline, width: LINE.link + 2 },
+        { stroke: theme.solder, width: LINE.link },
       ];
     case 'bend':
       return [
-        [theme.outline, LINE.bend + 2],
-        [theme.lug, LINE.bend],
+        { stroke: theme.outline, width: LINE.bend + 2 },
+        { stroke: theme.lug, width: LINE.bend },
       ];
   }
 }
@@ -120,7 +139,7 @@ export function drawWires(
     if (!wire || !line) continue;
     const d = wirePath(wire.points, gaps[i] ?? []);
     const group = pen.group({ id: `${prefix}-joint-${i + 1}`, fill: 'none', 'stroke-linejoin': 'round' });
-    for (const [stroke, width] of strokes(line, theme)) group.stroke(d, { stroke, 'stroke-width': width });
+    for (const one of strokes(line, theme)) group.stroke(d, strokeAttributes(one));
     for (const end of [wire.points[0], wire.points[wire.points.length - 1]])
       if (end)
         group.circle(end, solderRadius(line), {

@@ -9,14 +9,18 @@ import { PITCH } from '../common/geometry.ts';
 import type { Part } from '../parts/index.ts';
 import type { Arrangement } from './arrangement.ts';
 import { elkGraph, layOut } from './elk.ts';
+import { DEFAULT_EFFORT, type Effort, improve } from './improve.ts';
 import { outlineOf } from './outlines/index.ts';
 import type { Outline } from './outlines/outline.ts';
 import type { Placement, Stand } from './placement.ts';
 import { settle } from './settle.ts';
-import { type Wired, wire } from './wiring.ts';
+import { type Wired, Wiring } from './wiring.ts';
 
 /** Words to be drawn beside a part, by part name; they need room, so placing must know them. */
 export type Captions = ReadonlyMap<string, string>;
+
+/** Free columns and rows around the parts. */
+const MARGIN = 8;
 
 const SPREADS = [3, 4, 5, 6, 8] as const;
 
@@ -25,6 +29,7 @@ export async function place(
   circuit: Circuit,
   arrangement: Arrangement,
   captions: Captions,
+  effort: Effort = DEFAULT_EFFORT,
 ): Promise<Placement> {
   const { kit } = circuit;
   const parts = kit.parts.map((part) => ({ part, outline: outlineOf(part, captions.get(part.name)) }));
@@ -51,8 +56,10 @@ export async function place(
       };
     });
     const settled = settle(stands, kit.joints, { between }, seats.size > 0 ? 60 : 6);
-    const wired = wire(settled, kit.joints);
-    if (wired) return finish(settled, wired);
+    const wiring = new Wiring(settled, kit.joints, MARGIN);
+    if (!wiring.layAll(2)) continue;
+    improve(wiring, kit.joints, between, effort);
+    return finish(wiring.stands, wiring.result());
   }
   throw new Error(`no way found for every wire of ${kit.id}`);
 }

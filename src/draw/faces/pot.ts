@@ -3,7 +3,7 @@ import { POT_CENTRE, POT_RADIUS } from '../../place/outlines/pot.ts';
 import { LINE } from '../theme.ts';
 import { type Face, inner, labels, tags } from './face.ts';
 
-const TRACK = 45;
+const TRACK = 39;
 /** Half of the opening at the bottom of the track, degrees. */
 const OPENING = 48;
 
@@ -23,7 +23,7 @@ export const potFace: Face = (pen, placed, { theme }) => {
   const [clockwise, anticlockwise] = [onTrack(180 + OPENING), onTrack(180 - OPENING)];
   pen.path([[{ to: clockwise }, { to: anticlockwise, radius: TRACK, large: true, clockwise: true }]], {
     stroke: theme.inside,
-    'stroke-width': 7,
+    'stroke-width': 5,
     'stroke-linecap': 'round',
   });
   const lugTop = (lug: string) => {
@@ -39,7 +39,7 @@ export const potFace: Face = (pen, placed, { theme }) => {
   );
   // The wiper: from its lug up to a hub, and from there an arm to the clockwise end of the track.
   const hub = at(x, y + 30);
-  const tip = onTrack(180 + OPENING + 4, TRACK - 5);
+  const tip = onTrack(180 + OPENING + 4, TRACK - 4);
   pen.path([[{ to: lugTop('2') }, { to: hub }, { to: tip }]], inner(theme, 2));
   pen.circle(hub, 2.5, { fill: theme.outline });
   pen.circle(tip, 3, { fill: theme.outline });
