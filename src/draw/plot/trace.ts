@@ -32,7 +32,7 @@ function cut(spots: readonly Spot[], inside: (spot: Spot) => number): Runs {
         : spot;
     if (now >= 0) {
       if (!run) {
-        run = before ? [border()] : [];
+        run = before && now > 0 ? [border()] : [];
         runs.push(run);
       }
       run.push(spot);
