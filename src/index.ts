@@ -1,5 +1,20 @@
 /** The public names. */
-export { type StateLoads, solveLoads } from './analyse/index.ts';
+export {
+  type Curve,
+  type Knobs,
+  type Peak,
+  type PickupCurve,
+  type Response,
+  type Shape,
+  type ShapeDifference,
+  type StateLoads,
+  type StateResponse,
+  type SweepOptions,
+  solveKnobSteps,
+  solveLoads,
+  solveResponse,
+} from './analyse/index.ts';
+export type { Plot, PlotState } from './annotate/plot.ts';
 export { buildCircuit } from './circuit/build.ts';
 export type { Circuit, State } from './circuit/circuit.ts';
 export { findFaults } from './circuit/faults.ts';
@@ -9,5 +24,5 @@ export { kitJsonSchema } from './describe/json-schema.ts';
 export type { Kit } from './describe/kit.ts';
 export { kitFromValue, readKit } from './describe/read.ts';
 export { report } from './describe/report.ts';
-export { analyse, compose, draw } from './pipeline.ts';
+export { analyse, compose, composeResponse, draw, drawResponse } from './pipeline.ts';
 export { type Arrangement, arrangementSchema } from './place/arrangement.ts';

@@ -5,15 +5,25 @@
  *
  * Every stage is a pure function from one read-only type to the next.
  */
-import { readJack, readMeter, type StateLoads, type StateReadings, solveLoads } from './analyse/index.ts';
+import {
+  type Knobs,
+  knobsAtFull,
+  readJack,
+  readMeter,
+  type StateLoads,
+  type StateReadings,
+  solveLoads,
+  solveResponse,
+} from './analyse/index.ts';
 import { cardsOf } from './annotate/cards.ts';
 import { linesOf, tintOfPickup } from './annotate/lines.ts';
 import { padsOf } from './annotate/pads.ts';
+import { type Plot, plotOf } from './annotate/plot.ts';
 import { describeSheet, viewLine } from './annotate/words.ts';
 import { buildCircuit } from './circuit/build.ts';
 import type { Circuit } from './circuit/circuit.ts';
 import type { Kit } from './describe/kit.ts';
-import { sheetToSvg } from './draw/headless.ts';
+import { plotToSvg, sheetToSvg } from './draw/headless.ts';
 import type { Sheet } from './draw/sheet.ts';
 import { contactsOf, isPickup } from './parts/index.ts';
 import type { Arrangement } from './place/arrangement.ts';
@@ -65,3 +75,16 @@ export async function compose(kit: Kit, arrangement: Arrangement): Promise<Sheet
 export async function draw(kit: Kit, arrangement: Arrangement): Promise<string> {
   return sheetToSvg(await compose(kit, arrangement));
 }
+
+/** Frequencies of a plotted curve: near enough that its straight pieces look round. */
+const PLOTTED = 301;
+
+/** From the kit to all that its response plot shows, at one setting of the knobs. */
+export function composeResponse(kit: Kit, knobs: Knobs = knobsAtFull): Plot {
+  const circuit = buildCircuit(kit);
+  return plotOf(circuit, solveResponse(circuit, { knobs, points: PLOTTED }), knobs);
+}
+
+/** From the kit to the text of its response plot's SVG file. */
+export const drawResponse = (kit: Kit, knobs: Knobs = knobsAtFull): string =>
+  plotToSvg(composeResponse(kit, knobs));

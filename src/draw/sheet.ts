@@ -3,15 +3,15 @@ import type { Container } from '@svgdotjs/svg.js';
 import type { Card } from '../annotate/cards.ts';
 import { cardWidth } from '../annotate/cards.ts';
 import type { Line } from '../annotate/lines.ts';
-import { at } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
 import type { Placement } from '../place/placement.ts';
 import { CARD_GAP, cardHeight, drawCard } from './cards.ts';
 import { drawChips } from './chips.ts';
 import { faces } from './faces/index.ts';
+import { EDGE, openSheet } from './head.ts';
 import { drawKey, keyOf, keyRows } from './key.ts';
 import { num, Pen } from './pen.ts';
-import { FONT, LIGHT, type Theme } from './theme.ts';
+import { LIGHT, type Theme } from './theme.ts';
 import { drawWires } from './wires.ts';
 
 /** All that is drawn, worked out beforehand. */
@@ -35,7 +35,6 @@ export interface Sheet {
   readonly closed: ReadonlyMap<string, readonly (readonly string[])[]>;
 }
 
-const EDGE = 24;
 const HEAD = 66;
 const MOST_CARD = 390;
 
@@ -69,28 +68,7 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = LIGHT): 
   const width = Math.ceil(inner + 2 * EDGE);
   const height = Math.ceil(cardTop + rows * (cardH + CARD_GAP) - CARD_GAP + EDGE);
 
-  root.attr({
-    viewBox: `0 0 ${width} ${height}`,
-    width,
-    height,
-    role: 'img',
-    'aria-labelledby': `${id}-title ${id}-desc`,
-    'font-family': FONT,
-  });
-  root
-    .element('title')
-    .attr({ id: `${id}-title` })
-    .words(sheet.title);
-  root
-    .element('desc')
-    .attr({ id: `${id}-desc` })
-    .words(sheet.description);
-  const pen = new Pen(root);
-  pen.rect({ x: 0, y: 0, width, height }, { fill: theme.paper });
-
-  const head = pen.group({ id: `${id}-head` });
-  head.text(sheet.title, at(EDGE, EDGE + 12), { size: 22, weight: 'bold', fill: theme.ink, anchor: 'start' });
-  head.text(sheet.view, at(EDGE, EDGE + 40), { size: 12, fill: theme.quiet, anchor: 'start' });
+  const pen = openSheet(root, { ...sheet, lines: [sheet.view], width, height }, theme);
   drawKey(pen.group({ id: `${id}-key`, fill: 'none' }), key, EDGE, EDGE + HEAD, theme);
 
   const left = EDGE + Math.max(0, Math.round((inner - placement.width) / 2));

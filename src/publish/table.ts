@@ -2,6 +2,7 @@
 import type { StateLoads } from '../analyse/index.ts';
 import { printQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
+import { aligned, stateText } from './align.ts';
 
 const HEADS = [
   'state',
@@ -28,22 +29,8 @@ export function loadsTable(loads: readonly StateLoads[]): string {
       printQuantity(entry.total.signalLoad, 'ohm', 4),
     ]),
   );
-  const all = [HEADS as readonly string[], ...rows];
-  const widths = HEADS.map((_, c) => Math.max(...all.map((row) => (row[c] ?? '').length)));
-  return all
-    .map((row) =>
-      row
-        .map((cell, c) => (c < 2 ? cell.padEnd(widths[c] ?? 0) : cell.padStart(widths[c] ?? 0)))
-        .join('  ')
-        .trimEnd(),
-    )
-    .join('\n');
+  return aligned([HEADS, ...rows], 2);
 }
-
-const stateText = (settings: Readonly<Record<string, number>>): string =>
-  Object.entries(settings)
-    .map(([name, position]) => `${name} ${position}`)
-    .join(', ') || 'always';
 
 /** The loads as plain data, ohms, unrounded; an open circuit is `"open"` once printed. */
 export const loadsData = (kit: Kit, loads: readonly StateLoads[]): object => ({
