@@ -87,6 +87,7 @@ function readHead(value: Written): { kit: Omit<Kit, 'parts' | 'joints'>; problem
       amplifier: givenOr(around?.amplifier, SURROUNDINGS.amplifier),
       frequency: givenOr(around?.frequency, SURROUNDINGS.frequency),
     },
+    ...(written.stock === undefined ? {} : { stock: written.stock }),
   };
   return { kit, problems };
 }
@@ -97,11 +98,13 @@ function salvageHead(value: Written) {
   const title = headFields.title.safeParse(value.title);
   const arrangement = headFields.arrangement.safeParse(value.arrangement);
   const surroundings = headFields.surroundings.safeParse(value.surroundings);
+  const stock = headFields.stock.safeParse(value.stock);
   return {
     kit: kit.data ?? 'unnamed',
     title: title.data ?? 'Unnamed',
     arrangement: arrangement.data,
     surroundings: surroundings.data,
+    stock: stock.data,
   };
 }
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { parseQuantity, printQuantity } from '../../src/common/units.ts';
 import { colourField, hertzField, isKitId, isName, parseLength } from '../../src/describe/words.ts';
+import { farads, fraction, henries, ohms } from '../../src/parts/fields.ts';
 
 describe('quantities', () => {
   // IEC 60062, letter code for values; 22n from memory.
@@ -63,6 +64,30 @@ describe('quantities', () => {
       [680e-12, 'farad'],
     ] as const)
       expect(parseQuantity(printQuantity(value, unit), unit)).toBe(value);
+  });
+});
+
+describe('values of nothing, and beyond reason', () => {
+  const words =
+    (field: { safeParse: (written: unknown) => { error?: { issues: { message: string }[] } } }) =>
+    (written: unknown) =>
+      field.safeParse(written).error?.issues[0]?.message;
+
+  test.each([
+    ['0', 'a resistance must be more than zero'],
+    ['-470k', 'a resistance must be more than zero'],
+    ['0.01', 'a resistance beyond reason; allowed: 100 mΩ to 1 GΩ'],
+    ['250G', 'a resistance beyond reason; allowed: 100 mΩ to 1 GΩ'],
+    ['many', 'not a resistance'],
+  ])('%s: %s', (written, why) => expect(words(ohms(''))(written)).toBe(why));
+
+  test('each says what is allowed', () => {
+    expect(words(farads(''))('470F')).toBe('a capacitance beyond reason; allowed: 0.1 pF to 1 mF');
+    expect(words(henries(''))('0')).toBe('an inductance must be more than zero');
+    expect(words(henries(''))('2k')).toBe('not an inductance');
+    for (const share of ['120%', '100%', '0', '-5%', 5, '', 'half'])
+      expect(words(fraction(''))(share), String(share)).toBe('not a share between 0 % and 100 %');
+    for (const share of ['5%', 0.05, '99.9%']) expect(words(fraction(''))(share)).toBeUndefined();
   });
 });
 
