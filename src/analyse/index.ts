@@ -37,8 +37,11 @@ export {
   solveResponse,
 } from './response.ts';
 export {
+  DEFAULT_DRAWS,
   DEFAULT_SEED,
   type DrawnRange,
+  MOST_DRAWS,
+  MOST_SEED,
   type PickupSpread,
   type ReadingSpread,
   type ResonanceSpread,

@@ -6,16 +6,18 @@ import { buildCircuit } from '../circuit/build.ts';
 import type { Circuit, LugId } from '../circuit/circuit.ts';
 import { type Choice, nearest } from '../common/series.ts';
 import type { Kit } from '../describe/kit.ts';
+import { ohmBounds } from '../parts/fields.ts';
 import { isPickup } from '../parts/index.ts';
 import {
   groundLug,
   hotNet,
   lugFor,
-  type NewResistor,
   padName,
   padsOf,
+  placeOfPad,
   withoutPart,
   withResistor,
+  withValues,
 } from './kit-changes.ts';
 import { pickupPort } from './loads.ts';
 import { parallelResistanceOf, resistanceOf } from './measure.ts';
@@ -44,7 +46,7 @@ import { Solver } from './solver.ts';
 export interface PadOptions {
   /** `dc` unless told otherwise: what the trade means by “sees 250k”. */
   readonly match?: Match;
-  /** E12 unless told otherwise. */
+  /** E12 unless told otherwise. A stock holds one value at least, each from 0.1 Ω to 1 GΩ. */
   readonly series?: Choice;
   /** A load this near its reference is left alone; a fraction, 0.05 unless told otherwise. */
   readonly near?: number;
@@ -75,12 +77,14 @@ export type PadAdvice =
   | (Judged & { readonly kind: 'fits' })
   | (Judged & {
       readonly kind: 'pad';
-      /** The name the part gets, and its two lugs. */
+      /** The name the part gets, and its two lugs; of a pad that it has already, its own. */
       readonly part: string;
       readonly from: LugId;
       readonly to: LugId;
-      /** Pads that it has now, to be taken out. */
+      /** Pads that it has now: the first is to get the chosen value, any others are to be taken out. */
       readonly replaces: readonly string[];
+      /** Whether the pad it has is the chosen one, so that there is nothing to do. */
+      readonly present: boolean;
       /** The value that would meet the reference exactly. */
       readonly ideal: number;
       readonly chosen: Option;
@@ -95,8 +99,10 @@ export type PadAdvice =
       readonly causes: readonly Cause[];
       readonly alternatives: readonly Alternative[];
     })
-  /** A resistor would help, but the stock holds none. */
-  | (Judged & { readonly kind: 'no-stock'; readonly ideal: number })
+  /** A resistor would help, but the nearest to be had leaves the load further off than it is now. */
+  | (Judged & { readonly kind: 'no-stock'; readonly ideal: number; readonly nearest: Option })
+  /** It meets its reference without the pads it has. */
+  | (Judged & { readonly kind: 'needless'; readonly pads: readonly string[]; readonly without: number })
   /** Not even a short to ground brings the load down: its return is not at ground. */
   | (Judged & { readonly kind: 'out-of-reach' })
   | { readonly kind: 'silent'; readonly pickup: string };
@@ -111,17 +117,31 @@ export interface PadPlan {
   readonly effects: readonly Effect[];
 }
 
-/** Chooses the pads of a kit, pickup by pickup in the order written, each with those before it fitted. */
+/**
+ * Chooses the pads of a kit, pickup by pickup in the order written, each with those before it fitted.
+ *
+ * @throws RangeError when the stock is empty or holds a value that no resistor has, or `near` is no fraction
+ */
 export function choosePads(circuit: Circuit, options: PadOptions = {}): PadPlan {
   const { match = 'dc', series = 'E12', near = 0.05 } = options;
+  if (!(near >= 0 && near < 1)) throw new RangeError(`near is ${near}: it must be a fraction from 0 to 1`);
+  if (typeof series !== 'string') checkStock(series.stock);
   const advice: PadAdvice[] = [];
   let kit = circuit.kit;
   for (const pickup of circuit.kit.parts.filter(isPickup)) {
     const next = advise(kit, pickup.name, match, series, near);
     advice.push(next);
-    if (next.kind === 'pad') kit = fitted(kit, next, next.chosen.ohms);
+    if (next.kind === 'pad' && !next.present) kit = fitted(kit, next, next.chosen.ohms);
   }
   return { match, series, advice, kit, effects: effectsOf(loadsOfKit(circuit.kit), kit, match) };
+}
+
+function checkStock(stock: readonly number[]): void {
+  const [least, most] = ohmBounds;
+  if (stock.length === 0) throw new RangeError('the stock is empty: give at least one value');
+  const wrong = stock.find((ohms) => !(ohms >= least && ohms <= most));
+  if (wrong !== undefined)
+    throw new RangeError(`the stock holds ${wrong} Ω: a resistor has ${least} Ω to ${most} Ω`);
 }
 
 function advise(kit: Kit, pickup: string, match: Match, series: Choice, near: number): PadAdvice {
@@ -134,19 +154,20 @@ function advise(kit: Kit, pickup: string, match: Match, series: Choice, near: nu
   const replaces = padsOf(circuit, pickup);
   const bareKit = replaces.reduce(withoutPart, kit);
   const bare = judge(bareKit, pickup, index, match) ?? judged;
-  const bareCircuit = buildCircuit(bareKit);
+  if (replaces.length > 0 && Math.abs(bare.percent) <= near * 100)
+    return { kind: 'needless', ...judged, pads: replaces, without: bare.load };
   if (bare.load < bare.reference) {
-    const alternatives = otherPots(bareCircuit, pickup, index, match);
-    return { kind: 'too-heavy', ...bare, causes: causesOf(bareCircuit, pickup, index, match), alternatives };
+    const alternatives = otherPots(circuit, pickup, index, match);
+    return { kind: 'too-heavy', ...judged, causes: causesOf(circuit, pickup, index, match), alternatives };
   }
-  const net = hotNet(bareCircuit, pickup);
-  const from = net === undefined ? undefined : lugFor(bareCircuit, net);
-  const to = groundLug(bareCircuit);
-  const ideal =
-    from && to ? idealPad(bareCircuit, pickup, index, match, bare.reference, from, to) : undefined;
-  if (from === undefined || to === undefined || ideal === undefined) return { kind: 'out-of-reach', ...bare };
+  const bareCircuit = buildCircuit(bareKit);
+  const ends = endsOf(circuit, bareCircuit, pickup, replaces[0]);
+  const ideal = ends && idealPad(bareCircuit, pickup, index, match, bare.reference, ...ends);
+  if (ends === undefined || ideal === undefined) return { kind: 'out-of-reach', ...judged };
+  const [from, to] = ends;
   const found = nearest(ideal, series);
-  if (!found) return { kind: 'no-stock', ...bare, ideal };
+  // The bisection's answer is a number above zero, to which every choice has a nearest.
+  if (!found) return { kind: 'out-of-reach', ...judged };
   const place = { part: replaces[0] ?? padName(kit, pickup), from, to, replaces };
   const option = (ohms: number): Option => {
     const after = fitted(kit, place, ohms);
@@ -158,13 +179,18 @@ function advise(kit: Kit, pickup: string, match: Match, series: Choice, near: nu
       effects: effectsOf(now, after, match),
     };
   };
-  const pad = { ...place, ohms: found.value };
+  const chosen = option(found.value);
+  const present = replaces.length === 1 && ohmsOf(kit, place.part) === found.value;
+  if (!present && farOff(chosen.load, bare.reference) >= farOff(judged.load, bare.reference))
+    return { kind: 'no-stock', ...judged, ideal, nearest: chosen };
+  const pad = { part: place.part, from, to, ohms: found.value };
   return {
     kind: 'pad',
     ...bare,
     ...place,
+    present,
     ideal,
-    chosen: option(found.value),
+    chosen,
     ...(found.below === undefined ? {} : { below: option(found.below) }),
     ...(found.above === undefined ? {} : { above: option(found.above) }),
     alternatives: [
@@ -175,6 +201,31 @@ function advise(kit: Kit, pickup: string, match: Match, series: Choice, near: nu
   };
 }
 
+/** Distance by ratio: half a load is as far off as twice that load. */
+const farOff = (load: number, reference: number): number => Math.abs(Math.log(load / reference));
+
+function ohmsOf(kit: Kit, name: string): number | undefined {
+  const part = kit.parts.find((one) => one.name === name);
+  return part?.kind === 'resistor' ? part.value.value : undefined;
+}
+
+/** Where the pad's two legs go: where the one that is there has them, else on the pickup's own net and on ground. */
+function endsOf(
+  circuit: Circuit,
+  bare: Circuit,
+  pickup: string,
+  pad: string | undefined,
+): readonly [LugId, LugId] | undefined {
+  const [own, bareNet] = [hotNet(circuit, pickup), hotNet(bare, pickup)];
+  const there = pad === undefined || own === undefined ? undefined : placeOfPad(circuit, pad, own);
+  // A net may have been held together by the pad's own legs; then the lug is looked for anew.
+  if (there && bare.lugs.get(there[0])?.net === bareNet && there.every((lug) => bare.lugs.has(lug)))
+    return there;
+  const from = bareNet === undefined ? undefined : lugFor(bare, bareNet);
+  const to = groundLug(bare);
+  return from === undefined || to === undefined ? undefined : [from, to];
+}
+
 function judge(kit: Kit, pickup: string, state: number, match: Match): Judged | undefined {
   const loads = loadsIn(loadsOfKit(kit), state, pickup);
   if (!loads) return undefined;
@@ -182,18 +233,21 @@ function judge(kit: Kit, pickup: string, state: number, match: Match): Judged | 
   return { pickup, state, load, reference, percent: percentOff(match, loads) };
 }
 
-/** The kit with a pad in its place and those it replaces out. */
+/** The kit with a pad in its place: of those it has the first with another value and the others out, else a new one. */
 function fitted(
   kit: Kit,
-  place: Omit<NewResistor, 'ohms'> & { readonly replaces: readonly string[] },
+  place: {
+    readonly part: string;
+    readonly from: LugId;
+    readonly to: LugId;
+    readonly replaces: readonly string[];
+  },
   ohms: number,
 ): Kit {
-  return withResistor(place.replaces.reduce(withoutPart, kit), {
-    part: place.part,
-    from: place.from,
-    to: place.to,
-    ohms,
-  });
+  const [kept, ...others] = place.replaces;
+  return kept === undefined
+    ? withResistor(kit, { part: place.part, from: place.from, to: place.to, ohms })
+    : withValues(others.reduce(withoutPart, kit), { [kept]: ohms });
 }
 
 /** Beyond these no resistor is sold, and none is looked for. Ohms. */

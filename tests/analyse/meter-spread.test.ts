@@ -84,6 +84,22 @@ describe('spread', () => {
     expect(solveSpread(circuit, { draws: 300, seed: 2 })).not.toEqual(few);
   });
 
+  it.each([
+    { seed: -1 },
+    { seed: 2 ** 32 },
+    { seed: 1.5 },
+    { seed: NaN },
+    { draws: 0 },
+    { draws: -5 },
+    { draws: 2.5 },
+    { draws: 100_001 },
+    { temperatures: { low: 30, high: 10 } },
+    { temperatures: { low: 10, high: 3000 } },
+  ])('refuses %j', (options) => expect(() => solveSpread(circuit, options)).toThrow(RangeError));
+
+  it('takes the largest seed', () =>
+    expect(solveSpread(circuit, { seed: 2 ** 32 - 1, draws: 1 }).seed).toBe(2 ** 32 - 1));
+
   it('draws resonances about the nominal one', () => {
     for (const { resonance } of spread.states) {
       const { low, p5, nominal, p95, high } = resonance?.height ?? {
