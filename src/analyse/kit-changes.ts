@@ -5,6 +5,7 @@
 import { type Circuit, type LugId, lugId } from '../circuit/circuit.ts';
 import { given } from '../common/units.ts';
 import type { End, Joint, Kit } from '../describe/kit.ts';
+import { LABEL_LONGEST } from '../parts/fields.ts';
 import type { Part } from '../parts/index.ts';
 import { resistor } from '../parts/resistor.ts';
 
@@ -15,6 +16,10 @@ export interface NewResistor {
   readonly ohms: number;
   readonly from: LugId;
   readonly to: LugId;
+  /** What the drawing calls it, in place of its name. */
+  readonly label?: string;
+  /** Whether its first leg gets a tube, as one that passes a switch should. */
+  readonly sleeved?: boolean;
   /** Wires the change needs besides the resistor's own legs. */
   readonly wires?: readonly (readonly [LugId, LugId])[];
 }
@@ -26,7 +31,8 @@ export const endOf = (id: LugId): End => {
 
 /** The kit with a resistor more, its joints last. */
 export function withResistor(kit: Kit, added: NewResistor): Kit {
-  const base = { kind: 'resistor', name: added.part, label: added.part } as const;
+  const base = { kind: 'resistor', name: added.part, label: added.label ?? added.part } as const;
+  const written = { value: added.ohms, ...(added.sleeved ? { sleeve: 1 as const } : {}) };
   const joints: readonly (readonly [Joint['kind'], LugId, LugId])[] = [
     ...(added.wires ?? []).map(([from, to]) => ['wire', from, to] as const),
     ['leg', lugId(added.part, '1'), added.from],
@@ -34,7 +40,7 @@ export function withResistor(kit: Kit, added: NewResistor): Kit {
   ];
   return {
     ...kit,
-    parts: [...kit.parts, resistor.build(base, { value: added.ohms })],
+    parts: [...kit.parts, resistor.build(base, written)],
     joints: [
       ...kit.joints,
       ...joints.map(
@@ -123,6 +129,12 @@ export function groundLug(circuit: Circuit): LugId | undefined {
   const ground = circuit.nets.find((net) => net.role === 'ground')?.index;
   const lugs = [...circuit.lugs.values()].filter((lug) => lug.net === ground);
   return (lugs.find((lug) => lug.role === 'case') ?? lugs.find((lug) => lug.role === 'sleeve'))?.id;
+}
+
+/** What the drawing calls a pickup's pad; a label too long for it is left to the part's name. */
+export function padLabel(kit: Kit, pickup: string): string | undefined {
+  const label = `${kit.parts.find((part) => part.name === pickup)?.label ?? pickup} pad`;
+  return label.length <= LABEL_LONGEST ? label : undefined;
 }
 
 /** A name for a pad that no part has yet. */

@@ -12,6 +12,8 @@ import {
   groundLug,
   hotNet,
   lugFor,
+  type NewResistor,
+  padLabel,
   padName,
   padsOf,
   placeOfPad,
@@ -81,6 +83,9 @@ export type PadAdvice =
       readonly part: string;
       readonly from: LugId;
       readonly to: LugId;
+      /** For a new one: what the drawing calls it, and whether its first leg passes a switch. */
+      readonly label?: string;
+      readonly sleeved: boolean;
       /** Pads that it has now: the first is to get the chosen value, any others are to be taken out. */
       readonly replaces: readonly string[];
       /** Whether the pad it has is the chosen one, so that there is nothing to do. */
@@ -131,10 +136,19 @@ export function choosePads(circuit: Circuit, options: PadOptions = {}): PadPlan 
   for (const pickup of circuit.kit.parts.filter(isPickup)) {
     const next = advise(kit, pickup.name, match, series, near);
     advice.push(next);
-    if (next.kind === 'pad' && !next.present) kit = fitted(kit, next, next.chosen.ohms);
+    if (next.kind === 'pad' && !next.present) kit = fitted(kit, placeIn(next), next.chosen.ohms);
   }
   return { match, series, advice, kit, effects: effectsOf(loadsOfKit(circuit.kit), kit, match) };
 }
+
+const placeIn = ({ part, label, from, to, sleeved, replaces }: Extract<PadAdvice, { kind: 'pad' }>) => ({
+  part,
+  ...(label === undefined ? {} : { label }),
+  from,
+  to,
+  sleeved,
+  replaces,
+});
 
 function checkStock(stock: readonly number[]): void {
   const [least, most] = ohmBounds;
@@ -168,7 +182,15 @@ function advise(kit: Kit, pickup: string, match: Match, series: Choice, near: nu
   const found = nearest(ideal, series);
   // The bisection's answer is a number above zero, to which every choice has a nearest.
   if (!found) return { kind: 'out-of-reach', ...judged };
-  const place = { part: replaces[0] ?? padName(kit, pickup), from, to, replaces };
+  const label = padLabel(kit, pickup);
+  const place = {
+    part: replaces[0] ?? padName(kit, pickup),
+    ...(label === undefined ? {} : { label }),
+    from,
+    to,
+    sleeved: circuit.lugs.get(from)?.pole !== undefined,
+    replaces,
+  };
   const option = (ohms: number): Option => {
     const after = fitted(kit, place, ohms);
     const loads = loadsIn(loadsOfKit(after), index, pickup);
@@ -236,17 +258,13 @@ function judge(kit: Kit, pickup: string, state: number, match: Match): Judged | 
 /** The kit with a pad in its place: of those it has the first with another value and the others out, else a new one. */
 function fitted(
   kit: Kit,
-  place: {
-    readonly part: string;
-    readonly from: LugId;
-    readonly to: LugId;
-    readonly replaces: readonly string[];
-  },
+  place: Omit<NewResistor, 'ohms'> & { readonly replaces: readonly string[] },
   ohms: number,
 ): Kit {
-  const [kept, ...others] = place.replaces;
+  const { replaces, ...pad } = place;
+  const [kept, ...others] = replaces;
   return kept === undefined
-    ? withResistor(kit, { part: place.part, from: place.from, to: place.to, ohms })
+    ? withResistor(kit, { ...pad, ohms })
     : withValues(others.reduce(withoutPart, kit), { [kept]: ohms });
 }
 

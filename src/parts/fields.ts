@@ -74,12 +74,14 @@ export const fraction = (about: string) =>
     })
     .describe(about);
 
+export const LABEL_LONGEST = 24;
+
 /** What may be written about any part. */
 export const commonFields = {
   label: z
     .string()
     .min(1)
-    .max(24)
+    .max(LABEL_LONGEST)
     .optional()
     .describe('What the drawing calls the part; by default its name'),
 };

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { parseQuantity, printQuantity } from '../../src/common/units.ts';
+import { parseQuantity, printQuantity, writeQuantity } from '../../src/common/units.ts';
 import { colourField, hertzField, isKitId, isName, parseLength } from '../../src/describe/words.ts';
 import { farads, fraction, henries, ohms } from '../../src/parts/fields.ts';
 
@@ -53,6 +53,16 @@ describe('quantities', () => {
     [Number.NaN, 'ohm'],
   ] as const)('%s is no %s', (text, unit) => {
     expect(parseQuantity(text, unit)).toBeUndefined();
+  });
+
+  test('what is written into a description is short, and reads back as the very value', () => {
+    const written = [470e3, 1e6, 2.2e6, 499e3, 4700, 220, 0.47, 8.2].map((ohms) =>
+      writeQuantity(ohms, 'ohm'),
+    );
+    expect(written).toEqual(['470k', '1M', '2.2M', '499k', '4.7k', '220', '470m', '8.2']);
+    for (const odd of [123_456.789_012_345, 1 / 3, 250e3 + 1e-9])
+      expect(parseQuantity(writeQuantity(odd, 'ohm'), 'ohm')).toBe(odd);
+    expect(writeQuantity(22e-9, 'farad')).toBe('22n');
   });
 
   test('what is printed reads back as what it was', () => {
