@@ -1,5 +1,17 @@
 /** The public names. */
-export { type StateLoads, solveLoads } from './analyse/index.ts';
+export {
+  choosePads,
+  type PadAdvice,
+  type PadOptions,
+  type PadPlan,
+  readMeter,
+  type Spread,
+  type SpreadOptions,
+  type StateLoads,
+  type StateReadings,
+  solveLoads,
+  solveSpread,
+} from './analyse/index.ts';
 export { buildCircuit } from './circuit/build.ts';
 export type { Circuit, State } from './circuit/circuit.ts';
 export { findFaults } from './circuit/faults.ts';
