@@ -21,9 +21,10 @@ export {
   type StateReadings,
 } from './meter.ts';
 export { type Controls, makeNetlist, type Netlist } from './netlist.ts';
-export { choosePads, type Option, type PadAdvice, type PadOptions, type PadPlan } from './pad.ts';
+export { choosePads } from './pad.ts';
 export type { Alternative, Cause } from './pad-alternatives.ts';
 export type { Effect, Match } from './pad-effects.ts';
+export type { Option, PadAdvice, PadOptions, PadPlan } from './pad-plan.ts';
 export { decibels, logGrid, type Peak, type Shape } from './peak.ts';
 export { referenceCircuit } from './reference.ts';
 export {

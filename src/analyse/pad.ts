@@ -25,102 +25,10 @@ import { pickupPort } from './loads.ts';
 import { parallelResistanceOf, resistanceOf } from './measure.ts';
 import { makeNetlist } from './netlist.ts';
 import { resistor, withoutPickups } from './network.ts';
-import {
-  type Alternative,
-  type Cause,
-  causesOf,
-  elsewhere,
-  otherPots,
-  sparePoles,
-} from './pad-alternatives.ts';
-import {
-  type Effect,
-  effectsOf,
-  judgedIn,
-  loadFor,
-  loadsIn,
-  loadsOfKit,
-  type Match,
-  percentOff,
-} from './pad-effects.ts';
+import { causesOf, elsewhere, otherPots, sparePoles } from './pad-alternatives.ts';
+import { effectsOf, judgedIn, loadFor, loadsIn, loadsOfKit, type Match, percentOff } from './pad-effects.ts';
+import type { Judged, Option, PadAdvice, PadOptions, PadPlan } from './pad-plan.ts';
 import { Solver } from './solver.ts';
-
-export interface PadOptions {
-  /** `dc` unless told otherwise: what the trade means by “sees 250k”. */
-  readonly match?: Match;
-  /** E12 unless told otherwise. A stock holds one value at least, each from 0.1 Ω to 1 GΩ. */
-  readonly series?: Choice;
-  /** A load this near its reference is left alone; a fraction, 0.05 unless told otherwise. */
-  readonly near?: number;
-}
-
-/** A value that can be had, and what it makes of the loads. */
-export interface Option {
-  readonly ohms: number;
-  /** The matched load in the judged state, ohms, and its distance from the reference. */
-  readonly load: number;
-  readonly percent: number;
-  /** Every pickup in every state with this value fitted. */
-  readonly effects: readonly Effect[];
-}
-
-interface Judged {
-  readonly pickup: string;
-  /** Index of the state it was judged in. */
-  readonly state: number;
-  /** The matched load there and its reference, ohms; an existing pad that is to be replaced is out. */
-  readonly load: number;
-  readonly reference: number;
-  readonly percent: number;
-}
-
-export type PadAdvice =
-  /** Near enough its reference already. */
-  | (Judged & { readonly kind: 'fits' })
-  | (Judged & {
-      readonly kind: 'pad';
-      /** The name the part gets, and its two lugs; of a pad that it has already, its own. */
-      readonly part: string;
-      readonly from: LugId;
-      readonly to: LugId;
-      /** For a new one: what the drawing calls it, and whether its first leg passes a switch. */
-      readonly label?: string;
-      readonly sleeved: boolean;
-      /** Pads that it has now: the first is to get the chosen value, any others are to be taken out. */
-      readonly replaces: readonly string[];
-      /** Whether the pad it has is the chosen one, so that there is nothing to do. */
-      readonly present: boolean;
-      /** The value that would meet the reference exactly. */
-      readonly ideal: number;
-      readonly chosen: Option;
-      readonly below?: Option;
-      readonly above?: Option;
-      readonly alternatives: readonly Alternative[];
-    })
-  /** Its load is below the reference, and a resistor more can only lower it. */
-  | (Judged & {
-      readonly kind: 'too-heavy';
-      /** What loads it, heaviest first. */
-      readonly causes: readonly Cause[];
-      readonly alternatives: readonly Alternative[];
-    })
-  /** A resistor would help, but the nearest to be had leaves the load further off than it is now. */
-  | (Judged & { readonly kind: 'no-stock'; readonly ideal: number; readonly nearest: Option })
-  /** It meets its reference without the pads it has. */
-  | (Judged & { readonly kind: 'needless'; readonly pads: readonly string[]; readonly without: number })
-  /** Not even a short to ground brings the load down: its return is not at ground. */
-  | (Judged & { readonly kind: 'out-of-reach' })
-  | { readonly kind: 'silent'; readonly pickup: string };
-
-export interface PadPlan {
-  readonly match: Match;
-  readonly series: Choice;
-  readonly advice: readonly PadAdvice[];
-  /** The kit with every chosen pad fitted; the very kit given when there is none. */
-  readonly kit: Kit;
-  /** All chosen pads together, in every state. */
-  readonly effects: readonly Effect[];
-}
 
 /**
  * Chooses the pads of a kit, pickup by pickup in the order written, each with those before it fitted.
@@ -132,10 +40,14 @@ export function choosePads(circuit: Circuit, options: PadOptions = {}): PadPlan 
   if (!(near >= 0 && near < 1)) throw new RangeError(`near is ${near}: it must be a fraction from 0 to 1`);
   if (typeof series !== 'string') checkStock(series.stock);
   const advice: PadAdvice[] = [];
+  /** By net, the first pickup that the pads on it suit. */
+  const owners = new Map<number | undefined, string>();
   let kit = circuit.kit;
   for (const pickup of circuit.kit.parts.filter(isPickup)) {
-    const next = advise(kit, pickup.name, match, series, near);
+    const net = hotNet(circuit, pickup.name);
+    const next = advise(kit, pickup.name, match, series, near, owners.get(net));
     advice.push(next);
+    if ((next.kind === 'pad' || next.kind === 'fits') && !owners.has(net)) owners.set(net, pickup.name);
     if (next.kind === 'pad' && !next.present) kit = fitted(kit, placeIn(next), next.chosen.ohms);
   }
   return { match, series, advice, kit, effects: effectsOf(loadsOfKit(circuit.kit), kit, match) };
@@ -158,7 +70,14 @@ function checkStock(stock: readonly number[]): void {
     throw new RangeError(`the stock holds ${wrong} Ω: a resistor has ${least} Ω to ${most} Ω`);
 }
 
-function advise(kit: Kit, pickup: string, match: Match, series: Choice, near: number): PadAdvice {
+function advise(
+  kit: Kit,
+  pickup: string,
+  match: Match,
+  series: Choice,
+  near: number,
+  owner: string | undefined,
+): PadAdvice {
   const circuit = buildCircuit(kit);
   const now = loadsOfKit(kit);
   const index = judgedIn(now, pickup)?.index ?? -1;
@@ -166,6 +85,7 @@ function advise(kit: Kit, pickup: string, match: Match, series: Choice, near: nu
   if (!judged) return { kind: 'silent', pickup };
   if (Math.abs(judged.percent) <= near * 100) return { kind: 'fits', ...judged };
   const replaces = padsOf(circuit, pickup);
+  if (owner !== undefined && replaces.length > 0) return { kind: 'shares', ...judged, pads: replaces, owner };
   const bareKit = replaces.reduce(withoutPart, kit);
   const bare = judge(bareKit, pickup, index, match) ?? judged;
   if (replaces.length > 0 && Math.abs(bare.percent) <= near * 100)

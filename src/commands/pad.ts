@@ -75,7 +75,11 @@ export function addPad(program: Command): void {
     });
 }
 
-function choiceOf(kit: Kit, { series, stock = kit.stock }: PadFlags): Choice | undefined {
+/** What pads are chosen from; `undefined` for a stock that nobody has given. */
+export function choiceOf(
+  kit: Kit,
+  { series, stock = kit.stock }: Pick<PadFlags, 'series' | 'stock'>,
+): Choice | undefined {
   if (series !== undefined && series !== 'stock') return series;
   if (stock !== undefined) return { stock };
   return series === 'stock' ? undefined : 'E12';

@@ -47,6 +47,8 @@ function verdictOf(circuit: Circuit, match: Match, advice: PadAdvice): string {
     }
     case 'needless':
       return `take out ${advice.pads.join(' and ')}: without, ${ohmsText(advice.without)}; with, ${sees}`;
+    case 'shares':
+      return `shares ${advice.pads.join(' and ')} with ${advice.owner}, to which it is joined in every state: ${sees}; one pad cannot suit both`;
     case 'out-of-reach':
       return `no resistor to ground helps, its return is not at ground: ${sees}`;
   }

@@ -151,6 +151,42 @@ describe('other answers', () => {
         }
   });
 
+  it.each([
+    ['h', 's'],
+    ['s', 'h'],
+  ])(
+    'two pickups that nothing keeps apart, %s first, do not take the pad out of each other’s hands',
+    (...order) => {
+      const joined = makeCircuit({
+        parts: {
+          ...Object.fromEntries(
+            order.map((name) => [name, { kind: name === 'h' ? 'humbucker' : 'single-coil' }]),
+          ),
+          volume: { kind: 'pot', value: '500k' },
+          out: { kind: 'jack' },
+        },
+        joints: [
+          ...order.flatMap((name) => [`${name}.hot > volume.3`, `${name}.ground > out.sleeve`]),
+          'volume.1 > out.sleeve',
+          'volume.2 > out.tip',
+        ],
+      });
+      for (const match of ['dc', 'signal'] as const)
+        for (const series of [
+          'E12',
+          { stock: [1e6] },
+          { stock: [330e3] },
+          { stock: [100e3, 2e6] },
+        ] as const) {
+          const once = choosePads(joined, { match, series });
+          expect(once.kit.parts.filter((part) => part.kind === 'resistor')).toHaveLength(1);
+          expect(choosePads(buildCircuit(once.kit), { match, series }).kit).toBe(once.kit);
+        }
+      const [, second] = choosePads(joined, { match: 'signal' }).advice;
+      expect(second).toMatchObject({ kind: 'shares', owner: order[0], pads: [`pad-${order[0]}`] });
+    },
+  );
+
   it('a pad on a pickup that meets its reference without it is called needless', () => {
     const padded = makeCircuit({
       parts: { ...mixedSet.parts, odd: { kind: 'resistor', value: '470k' } },

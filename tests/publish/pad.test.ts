@@ -15,7 +15,7 @@ import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { choosePads, type Match, type PadOptions } from '../../src/analyse/index.ts';
 import { buildCircuit } from '../../src/circuit/build.ts';
-import { stockList } from '../../src/commands/pad.ts';
+import { choiceOf, stockList } from '../../src/commands/pad.ts';
 import type { Kit } from '../../src/describe/kit.ts';
 import { readKit } from '../../src/describe/read.ts';
 import { loadKit } from '../../src/publish/load.ts';
@@ -227,6 +227,24 @@ describe('--write', () => {
     expect(textOf(file)).toBe(text);
   });
 
+  it('is done with every sample after the first time, whatever is matched', async () => {
+    const outcomes: string[] = [];
+    for (const name of readdirSync('samples').filter((one) => one.endsWith('.yaml')))
+      for (const match of ['dc', 'signal'] as const)
+        for (const series of ['E3', 'E24'] as const) {
+          const file = put(`again-${name}`, textOf(join('samples', name)));
+          const first = await write(file, { match, series });
+          expect(first.outcome, `${name} ${match} ${series}`).not.toBe('refused');
+          outcomes.push(first.outcome);
+          const once = textOf(file);
+          expect((await write(file, { match, series })).outcome, `${name} ${match} ${series}`).toBe(
+            'unchanged',
+          );
+          expect(textOf(file)).toBe(once);
+        }
+    expect(new Set(outcomes)).toEqual(new Set(['written', 'unchanged']));
+  });
+
   it('leaves no half-written file behind', () =>
     expect(readdirSync(folder).filter((name) => name.endsWith('.part'))).toEqual([]));
 });
@@ -245,6 +263,19 @@ function kitText(): string {
   }));
   return JSON.stringify({ kit: 'mixed-set', title: 'HS', parts: written, joints: ends }, null, 2);
 }
+
+describe('what is chosen from', () => {
+  const kit = kitOf(mixedSetText);
+  const stocked = kitOf(mixedSetText.replace('parts:', 'stock: [220k, 1M]\nparts:'));
+  it.each([
+    ['E12 by default', kit, {}, 'E12'],
+    ['the kit’s stock by default', stocked, {}, { stock: [220e3, 1e6] }],
+    ['a series before the kit’s stock', stocked, { series: 'E24' }, 'E24'],
+    ['the command’s stock before the kit’s', stocked, { stock: [1e3] }, { stock: [1e3] }],
+    ['the stock by name', stocked, { series: 'stock' }, { stock: [220e3, 1e6] }],
+    ['no stock where there is none', kit, { series: 'stock' }, undefined],
+  ] as const)('%s', (_, from, flags, choice) => expect(choiceOf(from, flags)).toEqual(choice));
+});
 
 describe('--stock', () => {
   it('takes values as a description does', () =>
