@@ -183,8 +183,15 @@ function append(text: string, collection: Collection, lines: readonly string[]):
   const indent = indentOf(text, last.start);
   if (collection.flow) return inFlow(text, last, collection.range[1] - 1, indent, lines);
   if (indent === undefined) return undefined;
-  const at = lineEnd(text, last.end);
+  const at = belowOwnComments(text, lineEnd(text, last.end), indent.length);
   return [{ at, drop: 0, put: lines.map((line) => breakAt(text, at) + indent + line).join('') }];
+}
+
+/** Comments right below an item that are indented deeper than it are still about it. */
+function belowOwnComments(text: string, from: number, indent: number): number {
+  const next = /^\r?\n( *)#/.exec(text.slice(from));
+  if (!next || (next[1] ?? '').length <= indent) return from;
+  return belowOwnComments(text, lineEnd(text, from + next[0].length), indent);
 }
 
 /** Within braces or brackets: on lines of their own where the last item has one, else on its line. */

@@ -32,6 +32,13 @@ describe('meter readings (parallel law: Kuphaldt I, ch. 5)', () => {
     near(zero?.fitted, par(500e3, 8400));
   });
 
+  it('a lug that nothing is joined to is left out, and so is ground', () => {
+    const lugs = readings[0]?.volumeFull.lugs.flatMap((one) => one.lugs) ?? [];
+    expect(lugs).toContain('selector.A3');
+    expect(lugs).not.toContain('tone-1.3');
+    expect(lugs).not.toContain('output.sleeve');
+  });
+
   it('a lug behind a capacitor alone reads open', () => {
     const circuit = makeCircuit({
       parts: { a: { kind: 'single-coil' }, cap: { kind: 'capacitor', value: '22n' }, out: { kind: 'jack' } },

@@ -34,7 +34,7 @@ it('--check writes nothing, passes on what is drawn, and fails on what differs',
   expect(readFileSync(file, 'utf8')).toBe('old');
 });
 
-it('loads --json gives the figures unrounded, in ohms', () => {
+it('loads --json gives the figures unrounded, in ohms', { timeout: 30_000 }, () => {
   const { status, stdout } = run('loads', 'samples/kestrel-hss.yaml', '--json');
   expect(status).toBe(0);
   const { kit, states } = JSON.parse(stdout);
