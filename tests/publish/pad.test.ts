@@ -117,6 +117,21 @@ describe('the report', () => {
       `nothing to be had helps: 22 kΩ would give ${kilo(par(500e3, 22e3))}`,
     ));
 
+  it('says which pads are needless, kept and shared', () => {
+    const wren = textOf('samples/wren-hs.yaml');
+    expect(report(wren.replace('pad.1 > selector.A2', 'pad.1 > selector.B2'))).toMatch(
+      /neck +take out pad: without, 500 kΩ; with, 242\.3 kΩ at selector 3, reference 500 kΩ, -51\.5 %/,
+    );
+    expect(report(wren.replace('value: 470k', 'value: 1M'), { series: { stock: [1e6] } })).toMatch(
+      /bridge +keep pad, 1 MΩ, the nearest to be had: 333\.3 kΩ, \+33\.3 %/,
+    );
+    // A link makes one net of both pickups’ lugs.
+    const joined = mixedSetText
+      .replace('  - link: selector.A0', '  - link: selector.A1 > selector.B3\n  - link: selector.A0')
+      .replace('resistance: 7.8k', 'reference: { volume: 300k, tone: 300k }');
+    expect(report(joined, { match: 'signal' })).toContain('bridge  shares pad-neck with neck');
+  });
+
   it('keeps its lines short enough to read', () => {
     for (const line of dc.split('\n').filter((one) => /^\s+selector/.test(one)))
       expect(line.length).toBeLessThanOrEqual(110);
