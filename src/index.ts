@@ -1,18 +1,27 @@
 /** The public names. */
 export {
   type Curve,
+  choosePads,
   type Knobs,
+  type PadAdvice,
+  type PadOptions,
+  type PadPlan,
   type Peak,
   type PickupCurve,
   type Response,
+  readMeter,
   type Shape,
   type ShapeDifference,
+  type Spread,
+  type SpreadOptions,
   type StateLoads,
+  type StateReadings,
   type StateResponse,
   type SweepOptions,
   solveKnobSteps,
   solveLoads,
   solveResponse,
+  solveSpread,
 } from './analyse/index.ts';
 export type { Plot, PlotState } from './annotate/plot.ts';
 export { buildCircuit } from './circuit/build.ts';

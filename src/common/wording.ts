@@ -230,6 +230,6 @@ export const wording: Wording = {
   'load-off-reference': (d) =>
     note(
       `${q(d.part)} works into ${d.load} with ${bare(d.state)}, ${Math.abs(d.percent)} % ${d.percent < 0 ? 'below' : 'above'} its reference of ${d.reference}`,
-      'If that is not wanted, change a pot or add a padding resistor.',
+      'If that is not wanted, change a pot or add a padding resistor; “solderleaf pad” shows both with their figures.',
     ),
 };

@@ -62,6 +62,8 @@ export interface Kit {
   readonly parts: readonly Part[];
   readonly joints: readonly Joint[];
   readonly surroundings: Surroundings;
+  /** Ohms of the resistors the workshop has, when given; never empty. */
+  readonly stock?: readonly number[];
 }
 
 /**

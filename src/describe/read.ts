@@ -90,6 +90,7 @@ function readHead(value: Written): { kit: Omit<Kit, 'parts' | 'joints'>; problem
       amplifier: givenOr(around?.amplifier, SURROUNDINGS.amplifier),
       frequency: givenOr(around?.frequency, SURROUNDINGS.frequency),
     },
+    ...(written.stock === undefined ? {} : { stock: written.stock }),
   };
   return { kit, problems };
 }
@@ -103,6 +104,7 @@ function salvageHead(value: Written) {
   const hand = headFields.hand.safeParse(value.hand);
   const page = headFields.page.safeParse(value.page);
   const surroundings = headFields.surroundings.safeParse(value.surroundings);
+  const stock = headFields.stock.safeParse(value.stock);
   return {
     kit: kit.data ?? 'unnamed',
     title: title.data ?? 'Unnamed',
@@ -111,6 +113,7 @@ function salvageHead(value: Written) {
     hand: hand.data,
     page: page.data,
     surroundings: surroundings.data,
+    stock: stock.data,
   };
 }
 

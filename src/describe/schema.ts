@@ -68,6 +68,8 @@ const jointSchema = z
     'How two lugs are joined: a wire written as PART.LUG > PART.LUG, or the kind of joint with its ends',
   );
 
+const STOCK_EXAMPLE = '[220k, 270k, 470k]';
+
 /** The kit's own fields, apart from parts and joints. */
 export const headFields = {
   kit: z
@@ -90,6 +92,13 @@ export const headFields = {
     .min(1)
     .optional()
     .describe('Page the sheet is fitted to: a4, a4-landscape, a5, a5-landscape, letter or letter-landscape'),
+  stock: z
+    .array(ohms('A resistance, such as 470k'), {
+      error: `expected a list of resistances, such as ${STOCK_EXAMPLE}`,
+    })
+    .min(1)
+    .optional()
+    .describe('Resistors the workshop has, from which pads are chosen; any E12 value by default'),
   surroundings: z
     .strictObject({
       cable: farads('Capacitance of the whole cable; 300p by default, 3 m of 100 pF/m').optional(),

@@ -12,7 +12,7 @@ import { soundingIn } from '../annotate/cards.ts';
 import { printSigned } from '../annotate/figures.ts';
 import type { Circuit } from '../circuit/circuit.ts';
 import { printQuantity } from '../common/units.ts';
-import { aligned, stateText } from './align.ts';
+import { columns, stateText } from './columns.ts';
 
 const HEADS = ['resonance', 'height', '−3 dB at', 'off reference by', '', ''];
 const NONE = '–';
@@ -34,7 +34,7 @@ export function responseTable(states: readonly StateResponse[], steps = false): 
       ...line,
     ]);
   });
-  return aligned([heads, ...rows], steps ? 4 : 2);
+  return columns(heads, rows, steps ? 4 : 2);
 }
 
 function linesOf({ pickups, together }: StateResponse): readonly (readonly string[])[] {
