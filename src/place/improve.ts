@@ -23,7 +23,7 @@ export interface Effort {
 }
 
 /** Keeps a kit within a second on a small machine. */
-export const DEFAULT_EFFORT: Effort = { steps: 900, seed: 60617 };
+export const DEFAULT_EFFORT: Effort = { steps: 500, seed: 60617 };
 
 /** Price of a grid step of the drawing's width and of its height. */
 const SPRAWL = 3;
