@@ -30,7 +30,7 @@ export function drawCard(
   theme: Theme,
 ): void {
   const { x, y, width, height } = box;
-  pen.rect(box, { rx: 12, fill: theme.plate, stroke: theme.inside, 'stroke-width': 1 });
+  pen.rect(box, { class: 'sl-card', rx: 12, fill: theme.plate, stroke: theme.inside, 'stroke-width': 1 });
   pen.circle(at(x + 25, y + 24), 13, { fill: theme.ink });
   pen.text(card.badge, at(x + 25, y + 24), { size: CARD_TYPE.title, weight: 'bold', fill: theme.paper });
   pen.text(card.title, at(x + 46, y + 24), {

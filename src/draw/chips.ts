@@ -79,7 +79,13 @@ const touches = (wire: PlacedWire, rect: Rect): boolean =>
 
 export function drawChips(pen: Pen, placement: Placement, theme: Theme): void {
   for (const { code, rect } of chipsOf(placement)) {
-    pen.rect(rect, { rx: 4, fill: theme.paper, stroke: theme.outline, 'stroke-width': 0.8 });
+    pen.rect(rect, {
+      class: 'sl-chip',
+      rx: 4,
+      fill: theme.paper,
+      stroke: theme.outline,
+      'stroke-width': 0.8,
+    });
     pen.text(
       code,
       { x: rect.x + rect.width / 2, y: rect.y + rect.height / 2 },

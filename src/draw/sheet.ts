@@ -76,7 +76,7 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = LIGHT): 
     .attr({ id: `${id}-desc` })
     .words(sheet.description);
   const pen = new Pen(root);
-  pen.rect({ x: 0, y: 0, width, height }, { fill: theme.paper });
+  pen.rect({ x: 0, y: 0, width, height }, { class: 'sl-paper', fill: theme.paper });
 
   const head = pen.group({ id: `${id}-head` });
   head.text(sheet.title, at(EDGE, EDGE + 12), { size: 22, weight: 'bold', fill: theme.ink, anchor: 'start' });

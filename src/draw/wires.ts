@@ -105,6 +105,9 @@ export function strokes(line: Line, theme: Theme): readonly (readonly [string, n
   }
 }
 
+/** Radius of a solder dot: covers the widest line's end, and no more, for a lug's name stands close by. */
+const SOLDER = 3;
+
 /** Draws every wire, those that run below first; one group a joint. */
 export function drawWires(
   pen: Pen,
@@ -123,12 +126,10 @@ export function drawWires(
     for (const [stroke, width] of strokes(line, theme)) group.stroke(d, { stroke, 'stroke-width': width });
     for (const end of [wire.points[0], wire.points[wire.points.length - 1]])
       if (end)
-        group.circle(end, solderRadius(line), {
+        group.circle(end, SOLDER, {
           fill: theme.solder,
           stroke: theme.outline,
           'stroke-width': 1,
         });
   }
 }
-
-const solderRadius = (line: Line): number => (line.look === 'ground' || line.look === 'braid' ? 4 : 3);

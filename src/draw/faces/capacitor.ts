@@ -9,7 +9,7 @@ export const capacitorFace: Face = (pen, placed, look) => {
   const { body } = placed.outline;
   hero(pen, placed, look);
   legs(pen, placed, theme);
-  pen.rect(body, { rx: 8, fill: '#d9e6ea', stroke: theme.outline, 'stroke-width': 1.5 });
+  pen.rect(body, { class: 'sl-body', rx: 8, fill: '#d9e6ea', stroke: theme.outline, 'stroke-width': 1.5 });
   pen.text(
     capacitorCode(placed.part.value.value),
     { x: body.x + body.width / 2, y: body.y + body.height / 2 },

@@ -17,13 +17,19 @@ export interface Look {
 export type Face = (pen: Pen, placed: PlacedPart, look: Look) => void;
 
 export const plate = (pen: Pen, rect: Rect, radius: number, theme: Theme): void =>
-  pen.rect(rect, { rx: radius, fill: theme.plate, stroke: theme.outline, 'stroke-width': LINE.outline });
+  pen.rect(rect, {
+    class: 'sl-plate',
+    rx: radius,
+    fill: theme.plate,
+    stroke: theme.outline,
+    'stroke-width': LINE.outline,
+  });
 
 /** The tags to solder to, with their names. Names longer than the tag has room for are not made: outlines size them. */
 export function tags(pen: Pen, { outline }: PlacedPart, theme: Theme): void {
   for (const { lug, tag } of outline.lugs) {
     if (lug === 'case') continue;
-    pen.rect(tag, { rx: 5, fill: theme.lug, stroke: theme.outline, 'stroke-width': 1 });
+    pen.rect(tag, { class: 'sl-tag', rx: 5, fill: theme.lug, stroke: theme.outline, 'stroke-width': 1 });
     pen.text(
       lug,
       { x: tag.x + tag.width / 2, y: tag.y + tag.height / 2 },

@@ -16,6 +16,7 @@ const onTrack = (degrees: number, radius = TRACK) => {
 export const potFace: Face = (pen, placed, { theme }) => {
   const { x, y } = POT_CENTRE;
   pen.circle(POT_CENTRE, POT_RADIUS, {
+    class: 'sl-case',
     fill: theme.plate,
     stroke: theme.outline,
     'stroke-width': LINE.outline,
