@@ -81,10 +81,10 @@ export function crosses({ a, b }: Stretch, box: Rect): boolean {
   return clip(a.x, b.x - a.x, box.x, box.x + box.width) && clip(a.y, b.y - a.y, box.y, box.y + box.height);
 }
 
-/** Whether a stroke's ink comes into a box: exact for level and upright strokes, a little wide for slanting ones. */
+/** Whether a stroke's ink comes into a box; a slanting stroke's ends are taken as round. */
 export function inks(line: Stretch, half: number, cap: number, box: Rect): boolean {
   const { a, b } = line;
-  if (a.x !== b.x && a.y !== b.y) return crosses(line, grown(box, half));
+  if (a.x !== b.x && a.y !== b.y) return slantInks(line, half, box);
   const [along, across] = a.y === b.y ? [cap, half] : [half, cap];
   const ink = boxOf([a, b]);
   return overlap(box, {
@@ -93,6 +93,16 @@ export function inks(line: Stretch, half: number, cap: number, box: Rect): boole
     width: ink.width + 2 * along,
     height: ink.height + 2 * across,
   });
+}
+
+function slantInks(line: Stretch, half: number, box: Rect): boolean {
+  const [right, bottom] = [box.x + box.width, box.y + box.height];
+  const corners = [box, { x: right, y: box.y }, { x: box.x, y: bottom }, { x: right, y: bottom }];
+  return (
+    crosses(line, box) ||
+    corners.some((corner) => distanceTo(corner, line) < half) ||
+    [line.a, line.b].some((end) => inArea({ ...box, radius: 0 }, end, half))
+  );
 }
 
 /** Distance of a point from a line. */

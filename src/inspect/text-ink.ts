@@ -17,11 +17,26 @@ export interface TextPlace {
   readonly length?: number;
 }
 
+export interface Reach {
+  readonly up: number;
+  readonly down: number;
+}
+
 /** Above the baseline and below it, as shares of the type size. */
-export function reachOf(character: string): { readonly up: number; readonly down: number } {
+export function reachOf(character: string): Reach {
+  const [letter = '', ...marks] = character.normalize('NFD');
+  const { up, down } = plainReach(letter);
+  if (marks.length === 0) return { up, down };
+  // Cedilla, ogonek and comma below hang under the letter; every other mark stands on it.
+  const hangs = marks.some((mark) => /[\u0323-\u0328]/.test(mark));
+  return { up: /\p{Lu}/u.test(letter) ? 1 : 0.84, down: hangs ? 0.25 : down };
+}
+
+function plainReach(character: string): Reach {
   if (/[acemnorsuvwxz]/.test(character)) return { up: 0.57, down: 0.015 };
   if (/[gpqyµ]/.test(character)) return { up: 0.57, down: 0.22 };
   if (/[A-PR-Z0-9bdfhikltΩ.:!?'"’‘“”%&#°•·…*]/.test(character)) return { up: 0.77, down: 0.015 };
+  if (/[ºª²³¹]/.test(character)) return { up: 0.85, down: 0.015 };
   if (/[-+=<>~×÷±→–—−]/.test(character)) return { up: 0.68, down: 0.04 };
   if (/[jQ,;()[\]{}/\\@_]/.test(character)) return { up: 0.775, down: 0.205 };
   return { up: 1, down: 0.25 };

@@ -6,7 +6,9 @@ import { hero, legs } from './two-leg.ts';
 export const capacitorFace: Face = (pen, placed, look) => {
   if (placed.part.kind !== 'capacitor') return;
   const { theme } = look;
-  const { body } = placed.outline;
+  // A little lower than the room it has, so that a name above it with a p or a g keeps clear.
+  const room = placed.outline.body;
+  const body = { ...room, y: room.y + 1, height: room.height - 2 };
   hero(pen, placed, look);
   legs(pen, placed, theme);
   pen.rect(body, { class: 'sl-body', rx: 8, fill: '#d9e6ea', stroke: theme.outline, 'stroke-width': 1.5 });

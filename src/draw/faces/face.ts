@@ -1,6 +1,6 @@
 /** What every face shares: plates, lug tags, stems. A face shows what a part is outside and what it does inside. */
 import type { Rect } from '../../common/geometry.ts';
-import { TYPE } from '../../place/outlines/outline.ts';
+import { type LabelSlot, TYPE } from '../../place/outlines/outline.ts';
 import type { PlacedPart } from '../../place/placement.ts';
 import type { Pen } from '../pen.ts';
 import { LINE, type Theme } from '../theme.ts';
@@ -43,8 +43,14 @@ export function tags(pen: Pen, { outline }: PlacedPart, theme: Theme): void {
 }
 
 /** The part's own lines of text: name, value and the like. */
-export function labels(pen: Pen, { outline }: PlacedPart, theme: Theme, colour?: string): void {
-  outline.labels.forEach((label, i) => {
+export function labels(
+  pen: Pen,
+  { outline }: PlacedPart,
+  theme: Theme,
+  colour?: string,
+  slots: readonly LabelSlot[] = outline.labels,
+): void {
+  slots.forEach((label, i) => {
     pen.text(label.text, label.centre, {
       size: label.size,
       weight: label.weight,

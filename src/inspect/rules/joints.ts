@@ -56,7 +56,11 @@ function compare(part: Part, { lugs, texts }: DrawnPart): readonly Finding[] {
       .flatMap(({ name }) => (name === undefined || named.includes(name) ? [] : [name]))
       .map((name) => say(`shows a lug ${name.slice(0, 40)} that it has not`)),
     ...(ends === legs ? [] : [say(`shows ${ends} legs in place of ${legs}`)]),
-    ...(texts.some(({ words }) => words === part.label)
+    // A long name may stand in several lines.
+    ...(texts
+      .map(({ words }) => words)
+      .join(' ')
+      .includes(part.label)
       ? []
       : [say(`does not bear its name, ${part.label}`)]),
   ];
