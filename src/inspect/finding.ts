@@ -50,8 +50,9 @@ const WORDS = {
   lug: (d: { part: string; what: string }) => `${d.part} ${d.what}`,
   body: (d: { part: string; count: number }) =>
     `${d.part} has ${d.count === 0 ? 'no body' : `${d.count} bodies`} in the drawing`,
+  'parts-touch': (d: { part: string; other: string }) => `${d.part} and ${d.other} lie over one another`,
   'other-kit': (d: { drawn: string; kits: readonly string[] }) =>
-    `the drawing is of ${q(d.drawn)}, and no description of it is given: ${d.kits.map(q).join(', ')}`,
+    `the drawing is of ${q(d.drawn)}; described is ${d.kits.map(q).join(', ')}`,
   part: (d: { part: string; what: string }) => `${q(d.part)} ${d.what}`,
   'joint-missing': (d: { joint: string }) => `${d.joint} is described and not drawn`,
   'joint-extra': (d: { joint: string }) => `${d.joint} is drawn and not described`,

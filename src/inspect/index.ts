@@ -4,7 +4,7 @@
  */
 import type { Kit } from '../describe/kit.ts';
 import { type Drawing, readDrawing } from './drawing.ts';
-import type { Finding } from './finding.ts';
+import { type Finding, finding } from './finding.ts';
 import { chipFindings } from './rules/chips.ts';
 import { contrastFindings } from './rules/contrast.ts';
 import { drawnFindings } from './rules/drawn.ts';
@@ -25,27 +25,32 @@ const RULES: readonly ((drawing: Drawing) => readonly Finding[])[] = [
   pageFindings,
 ];
 
-/** What a drawing is of, and everything found in it; compared with the description too where one is given. */
 export interface Inspection {
-  /** The kit's id, when it is a drawing at all. */
-  readonly id?: string;
   readonly findings: readonly Finding[];
+  /** The description the drawing was compared with: the one that bears its id. */
+  readonly kit?: Kit;
 }
 
-/** @param kitOf the description of the kit with this id, if there is one to compare with */
-export function inspectWith(svg: string, kitOf: (id: string) => Kit | undefined): Inspection {
+/** Everything found in a drawing, compared with the one of these descriptions that it is of. */
+export function inspectAmong(svg: string, kits: readonly Kit[]): Inspection {
   const drawing = readDrawing(svg);
   if ('rule' in drawing) return { findings: [drawing] };
-  const kit = kitOf(drawing.id);
+  const kit = kits.find(({ id }) => id === drawing.id);
+  const described =
+    kit || kits.length === 0
+      ? []
+      : [finding('other-kit', undefined, { drawn: drawing.id, kits: kits.map(({ id }) => id) })];
   return {
-    id: drawing.id,
+    ...(kit ? { kit } : {}),
     findings: [
       ...drawing.findings,
+      ...described,
       ...(kit ? jointFindings(drawing, kit) : []),
       ...RULES.flatMap((rule) => rule(drawing)),
     ],
   };
 }
 
-/** Everything found in a drawing. */
-export const inspect = (svg: string, kit?: Kit): readonly Finding[] => inspectWith(svg, () => kit).findings;
+/** Everything found in a drawing; without a description what is joined to what is not compared. */
+export const inspect = (svg: string, kit?: Kit): readonly Finding[] =>
+  inspectAmong(svg, kit ? [kit] : []).findings;

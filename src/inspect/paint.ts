@@ -6,7 +6,7 @@
 import type { Point, Rect } from '../common/geometry.ts';
 import { type Finding, finding } from './finding.ts';
 import { runsOf } from './path.ts';
-import { type Area, boundsOf, boxOf, grownArea } from './space.ts';
+import { type Area, boundsOf, boxOf, grownArea, type Stretch, stretchesOf } from './space.ts';
 import { inkOf } from './text-ink.ts';
 import type { Element } from './xml.ts';
 
@@ -37,7 +37,8 @@ export interface Line extends Painted {
   readonly d: string;
   /** How far its group is moved. */
   readonly offset: Point;
-  readonly runs: readonly (readonly Point[])[];
+  /** Curves as short chords. */
+  readonly stretches: readonly Stretch[];
   /** How far the stroke reaches beyond its ends. */
   readonly cap: number;
   /** With its stroke. */
@@ -182,7 +183,7 @@ function markOf(
         ...common,
         d,
         offset,
-        runs,
+        stretches: runs.flatMap(stretchesOf),
         cap: /^(round|square)$/.test(inherited.get('stroke-linecap') ?? '') ? half : 0,
         box: grownArea({ ...boxOf(runs.flat()), radius: 0 }, half),
       };

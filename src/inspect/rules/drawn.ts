@@ -1,10 +1,11 @@
-/** What must be right in any drawing, whatever it is of: every wire ends on a lug, every lug has a name, every part one body. */
+/** What must be right in any drawing, whatever it is of: every wire ends on a lug, every lug has a name, every part one body of its own room. */
 import { type Drawing, type DrawnPart, wireWords } from '../drawing.ts';
 import { type Finding, finding } from '../finding.ts';
-import { centreOf } from '../space.ts';
+import { type Area, centreOf, isRound, touchesArea } from '../space.ts';
 
 export function drawnFindings({ wires, parts }: Drawing): readonly Finding[] {
   return [
+    ...parts.flatMap((part, i) => parts.slice(i + 1).flatMap((other) => touching(part, other))),
     ...wires.flatMap((wire) =>
       wire.ends.flatMap((end, i) =>
         end
@@ -38,3 +39,13 @@ const lugFindings = ({ name: part, lugs }: DrawnPart): readonly Finding[] =>
       ? say(`has two lugs called ${name.slice(0, 40)}`)
       : [];
   });
+
+/** Two parts with a tag, plate or body of the one over one of the other. */
+function touching(part: DrawnPart, other: DrawnPart): readonly Finding[] {
+  const areas = ({ lugs, bodies }: DrawnPart): readonly Area[] =>
+    [...lugs, ...bodies].map(({ area }) => area);
+  const hit = areas(part).find((a) =>
+    areas(other).some((b) => (isRound(b) ? touchesArea(b, a) : touchesArea(a, b))),
+  );
+  return hit ? [finding('parts-touch', centreOf(hit), { part: part.name, other: other.name })] : [];
+}

@@ -8,7 +8,6 @@ import { wireOf } from './chips.ts';
 import { type NamedWire, nameWires, type Pair, pair, pairKey } from './legs.ts';
 
 export function jointFindings(drawing: Drawing, kit: Kit): readonly Finding[] {
-  if (drawing.id !== kit.id) return [finding('other-kit', undefined, { drawn: drawing.id, kits: [kit.id] })];
   const legs = new Map(
     drawing.parts.flatMap(({ name, lugs }) => {
       const ends = lugs.filter((lug) => lug.name === undefined);

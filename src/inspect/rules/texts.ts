@@ -2,7 +2,7 @@
 import { type Drawing, type DrawnPart, IS } from '../drawing.ts';
 import { type Finding, finding } from '../finding.ts';
 import type { Line, Shape, Text } from '../paint.ts';
-import { centreOf, grownArea, holdsBox, inks, overlap, stretchesOf, touchesArea } from '../space.ts';
+import { centreOf, grownArea, holdsBox, inks, overlap, touchesArea } from '../space.ts';
 
 export function textFindings(drawing: Drawing): readonly Finding[] {
   const shapes = drawing.shapes.filter(({ is }) => !is.includes(IS.paper));
@@ -42,10 +42,12 @@ const onTexts = (text: Text, others: readonly Text[]): readonly Finding[] =>
 function onLines(text: Text, lines: readonly Line[], ground: number): readonly Finding[] {
   return lines
     .filter(
-      ({ order, box, runs, half, cap }) =>
+      ({ order, box, stretches, half, cap }) =>
         order > ground &&
         overlap(box, text.box) &&
-        runs.flatMap(stretchesOf).some((line) => text.ink.some((ink) => inks(line, half, cap, ink))),
+        stretches.some(
+          (line) => inks(line, half, cap, text.box) && text.ink.some((ink) => inks(line, half, cap, ink)),
+        ),
     )
     .slice(0, 1)
     .map((line) => finding('text-on-line', centreOf(text.box), { text: text.words, line: lineWords(line) }));
