@@ -29,7 +29,8 @@ export function reachOf(character: string): Reach {
   if (marks.length === 0) return { up, down };
   // Cedilla, ogonek and comma below hang under the letter; every other mark stands on it.
   const hangs = marks.some((mark) => /[\u0323-\u0328]/.test(mark));
-  return { up: /\p{Lu}/u.test(letter) ? 1 : 0.84, down: hangs ? 0.25 : down };
+  const low = marks.length === 1 && /[acegijmnorsu-z]/.test(letter);
+  return { up: low ? 0.84 : 1, down: hangs ? 0.25 : down };
 }
 
 function plainReach(character: string): Reach {
@@ -38,7 +39,7 @@ function plainReach(character: string): Reach {
   if (/[A-PR-Z0-9bdfhikltΩ.:!?'"’‘“”%&#°•·…*]/.test(character)) return { up: 0.77, down: 0.015 };
   if (/[ºª²³¹]/.test(character)) return { up: 0.85, down: 0.015 };
   if (/[-+=<>~×÷±→–—−]/.test(character)) return { up: 0.68, down: 0.04 };
-  if (/[jQ,;()[\]{}/\\@_]/.test(character)) return { up: 0.775, down: 0.205 };
+  if (/[jQ,;()[\]{}/\\@_]/.test(character)) return { up: 0.775, down: 0.21 };
   return { up: 1, down: 0.25 };
 }
 

@@ -57,7 +57,7 @@ const choices = fc.record({
   /** Tones from the switch's second pole, where there is one to spare. */
   switched: fc.boolean(),
   /** A pad for each pickup that has one. */
-  pads: fc.tuple(...NAMES.map(() => fc.option(fc.record({ resistor, sleeve }), { nil: undefined, freq: 1 }))),
+  pads: fc.tuple(...NAMES.map(() => fc.option(fc.record({ resistor, sleeve }), { nil: undefined, freq: 2 }))),
   bleed: fc.constantFrom('none', 'capacitor', 'parallel', 'series'),
   bleedParts: fc.record({ resistor, capacitor }),
   bent: fc.boolean(),
@@ -72,15 +72,16 @@ const choices = fc.record({
 });
 type Choices = typeof choices extends fc.Arbitrary<infer T> ? T : never;
 
-/** Lugs that hold together, with how many more joints each may take. */
-type Net = { readonly lug: string; free: number }[];
-/** A tag has three sides to solder to; a pot's case has a long rim. */
+/** Lugs that hold together. */
+type Net = string[];
+/** How many joints a lug has room for: a tag has three sides, a pot's case a long rim. */
 const TAG = 3;
 const CASE = 8;
 
 class Harness {
   readonly joints: Written[] = [];
   readonly #colours: readonly (string | undefined)[];
+  readonly #taken = new Map<string, number>();
 
   constructor(colours: readonly (string | undefined)[]) {
     this.#colours = colours;
@@ -92,30 +93,29 @@ class Harness {
       [kind]: `${from} > ${to}`,
       ...(kind === 'wire' && colour !== undefined ? { colour } : {}),
     });
+    for (const lug of [from, to]) this.#taken.set(lug, (this.#taken.get(lug) ?? 0) + 1);
   }
 
   /** Joins a lug to the first of a net that has room, and makes it one of them. */
-  add(net: Net, lug: string, kind?: string, free = TAG): void {
-    const at = net.find((one) => one.free > 0);
-    if (at) {
-      at.free--;
-      const own = at.lug.split('.')[0] === lug.split('.')[0];
-      this.join(kind ?? (own ? 'link' : 'wire'), lug, at.lug);
-      net.push({ lug, free: free - 1 });
-    } else net.push({ lug, free });
+  add(net: Net, lug: string, kind?: string): void {
+    const room = (one: string): boolean => (this.#taken.get(one) ?? 0) < (one.endsWith('.case') ? CASE : TAG);
+    const at = net.find(room);
+    if (at === undefined) throw new Error(`no room left for ${lug}`);
+    const own = at.split('.')[0] === lug.split('.')[0];
+    this.join(kind ?? (own ? 'link' : 'wire'), lug, at);
+    net.push(lug);
   }
 
   /** Links a lug to another of its part that is in the net already. */
   link(net: Net, lug: string, to: string): void {
-    const at = net.find((one) => one.lug === to);
-    if (at) at.free--;
     this.join('link', lug, to);
-    net.push({ lug, free: TAG - 1 });
+    net.push(lug);
   }
 
   /** Solders a component's leg to a net: one joint, and nothing more on it. */
   leg(net: Net, lug: string): void {
-    this.add(net, lug, 'leg', 1);
+    this.add(net, lug, 'leg');
+    net.pop();
   }
 }
 
@@ -131,21 +131,21 @@ function describeKit(choice: Choices): Description {
   if (choice.lever) parts.selector = given({ kind: choice.lever, label: choice.selector });
   parts.volume = given(choice.volume);
   const harness = new Harness(choice.colours);
-  const ground: Net = [{ lug: 'volume.case', free: CASE }];
+  const ground: Net = ['volume.case'];
   harness.join(choice.bent ? 'bend' : 'wire', 'volume.1', 'volume.case');
   names.forEach((name) => {
     harness.add(ground, `${name}.ground`, choice.braided ? 'braid' : 'wire');
   });
-  const output: Net = [{ lug: 'volume.3', free: TAG }];
-  const hots = names.map((name): Net => [{ lug: `${name}.hot`, free: TAG }]);
+  const output: Net = ['volume.3'];
+  const hots = names.map((name): Net => [`${name}.hot`]);
   const poles = choice.lever ? throwSwitch(harness, choice.lever, hots, output) : undefined;
-  if (!choice.lever) for (const hot of hots) harness.add(output, hot[0]?.lug ?? '');
+  if (!choice.lever) for (const hot of hots) harness.add(output, hot[0] ?? '');
 
   choice.tones.forEach(({ pot: tone, capacitor: cap, sleeve: tube }, i) => {
     const [name, capName] = [`tone-${i + 1}`, `cap-${i + 1}`];
     parts[name] = given(tone);
     parts[capName] = given({ ...cap, sleeve: tube });
-    harness.add(ground, `${name}.case`, 'wire', CASE);
+    harness.add(ground, `${name}.case`);
     harness.add((choice.switched && poles?.[i]) || output, `${name}.1`);
     harness.join('leg', `${capName}.1`, `${name}.2`);
     harness.join('leg', `${capName}.2`, `${name}.case`);
@@ -154,10 +154,11 @@ function describeKit(choice: Choices): Description {
     const name = `${names[i]}-pad`;
     if (!pad) return;
     parts[name] = given({ ...pad.resistor, sleeve: pad.sleeve });
-    harness.leg(hots[i] ?? output, `${name}.1`);
+    // Without a switch the pickups are one net.
+    harness.leg((choice.lever && hots[i]) || output, `${name}.1`);
     harness.leg(ground, `${name}.2`);
   });
-  const way: Net = [{ lug: 'volume.2', free: TAG }];
+  const way: Net = ['volume.2'];
   parts.output = { kind: 'jack' };
   harness.add(way, 'output.tip');
   harness.add(ground, 'output.sleeve');
@@ -191,7 +192,7 @@ function throwSwitch(
     harness.add(hot, `selector.A${hots.length === 2 ? 3 - 2 * i : 3 - i}`);
   });
   if (hots.length === 2) harness.add(last, 'selector.A2');
-  return [[{ lug: 'selector.B3', free: TAG }], [{ lug: 'selector.B2', free: TAG }]];
+  return [['selector.B3'], ['selector.B2']];
 }
 
 /** A treble bleed past the volume: a capacitor, with or without a resistor beside it or after it. */

@@ -1,0 +1,34 @@
+/** A random kit through the reader, the fault checks, the pipeline and the check of what was drawn. */
+import fc from 'fast-check';
+import { glyphFaults } from '../../src/annotate/notes.ts';
+import { findFaults } from '../../src/circuit/faults.ts';
+import type { Kit } from '../../src/describe/kit.ts';
+import { kitFromValue } from '../../src/describe/read.ts';
+import { inspect, printFinding } from '../../src/inspect/index.ts';
+import { drawnIn } from '../inspect/variants.ts';
+import { circuits, type Description } from './circuits.ts';
+
+/** The same circuits on every machine and every run. */
+const SEED = 60757;
+
+/** The kit of a random description, which must be without fault. */
+export function validKit(description: Description): Kit {
+  const { kit, problems } = kitFromValue(description, 'random.ts');
+  const all = [...problems, ...(kit ? [...findFaults(kit), ...glyphFaults(kit)] : [])];
+  if (!kit || all.length > 0) throw new Error(`no valid kit: ${JSON.stringify(all)}`);
+  return kit;
+}
+
+/** Draws so many random circuits, each in the arrangements given in turn, and fails on the smallest that has a finding. */
+export async function checkRandom(runs: number, arrangements: readonly string[]): Promise<void> {
+  const arrangement = fc.constantFrom(...arrangements);
+  await fc.assert(
+    fc.asyncProperty(circuits, arrangement, async (description, name) => {
+      const kit = validKit(description);
+      const findings = inspect(await drawnIn(kit, name), kit);
+      if (findings.length > 0) throw new Error(`in ${name}:\n${findings.map(printFinding).join('\n')}`);
+    }),
+    // Shrinking draws again for every step, so it is bounded.
+    { seed: SEED, numRuns: runs, interruptAfterTimeLimit: 110_000, markInterruptAsFailure: true },
+  );
+}
