@@ -5,6 +5,8 @@ import { Command, CommanderError } from 'commander';
 import { addCheck } from './commands/check.ts';
 import { addDraw } from './commands/draw.ts';
 import { addLoads } from './commands/loads.ts';
+import { addPad } from './commands/pad.ts';
+import { addResponse } from './commands/response.ts';
 import { addSchema } from './commands/schema.ts';
 
 const { version } = createRequire(import.meta.url)('../package.json') as { version: string };
@@ -15,7 +17,7 @@ const program = new Command('solderleaf')
   .showHelpAfterError('(solderleaf --help shows how it is used)')
   .exitOverride();
 
-for (const add of [addDraw, addLoads, addCheck, addSchema]) add(program);
+for (const add of [addDraw, addLoads, addResponse, addPad, addCheck, addSchema]) add(program);
 
 try {
   await program.parseAsync();

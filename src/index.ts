@@ -1,5 +1,29 @@
 /** The public names. */
-export { type StateLoads, solveLoads } from './analyse/index.ts';
+export {
+  type Curve,
+  choosePads,
+  type Knobs,
+  type PadAdvice,
+  type PadOptions,
+  type PadPlan,
+  type Peak,
+  type PickupCurve,
+  type Response,
+  readMeter,
+  type Shape,
+  type ShapeDifference,
+  type Spread,
+  type SpreadOptions,
+  type StateLoads,
+  type StateReadings,
+  type StateResponse,
+  type SweepOptions,
+  solveKnobSteps,
+  solveLoads,
+  solveResponse,
+  solveSpread,
+} from './analyse/index.ts';
+export type { Plot, PlotState } from './annotate/plot.ts';
 export { buildCircuit } from './circuit/build.ts';
 export type { Circuit, State } from './circuit/circuit.ts';
 export { findFaults } from './circuit/faults.ts';
@@ -9,5 +33,6 @@ export { kitJsonSchema } from './describe/json-schema.ts';
 export type { Kit } from './describe/kit.ts';
 export { kitFromValue, readKit } from './describe/read.ts';
 export { report } from './describe/report.ts';
-export { analyse, compose, draw } from './pipeline.ts';
+export type { Aspect, Prepared } from './draw/compose.ts';
+export { analyse, composeResponse, draw, drawResponse, prepare, render } from './pipeline.ts';
 export { type Arrangement, arrangementSchema } from './place/arrangement.ts';

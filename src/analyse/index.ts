@@ -22,9 +22,10 @@ export {
   type StateReadings,
 } from './meter.ts';
 export { type Controls, makeNetlist, type Netlist } from './netlist.ts';
-export { choosePads, type Option, type PadAdvice, type PadOptions, type PadPlan } from './pad.ts';
+export { choosePads } from './pad.ts';
 export type { Alternative, Cause } from './pad-alternatives.ts';
 export type { Effect, Match } from './pad-effects.ts';
+export type { Option, PadAdvice, PadOptions, PadPlan } from './pad-plan.ts';
 export { decibels, logGrid, type Peak, type Shape } from './peak.ts';
 export { referenceCircuit } from './reference.ts';
 export {
@@ -38,8 +39,11 @@ export {
   solveResponse,
 } from './response.ts';
 export {
+  DEFAULT_DRAWS,
   DEFAULT_SEED,
   type DrawnRange,
+  MOST_DRAWS,
+  MOST_SEED,
   type PickupSpread,
   type ReadingSpread,
   type ResonanceSpread,

@@ -3,7 +3,9 @@
  * kit, which is built and solved like any other; nothing is worked out from the old one's figures.
  */
 import { type Circuit, type LugId, lugId } from '../circuit/circuit.ts';
+import { given } from '../common/units.ts';
 import type { End, Joint, Kit } from '../describe/kit.ts';
+import { LABEL_LONGEST } from '../parts/fields.ts';
 import type { Part } from '../parts/index.ts';
 import { resistor } from '../parts/resistor.ts';
 
@@ -14,6 +16,10 @@ export interface NewResistor {
   readonly ohms: number;
   readonly from: LugId;
   readonly to: LugId;
+  /** What the drawing calls it, in place of its name. */
+  readonly label?: string;
+  /** Whether its first leg gets a tube, as one that passes a switch should. */
+  readonly sleeved?: boolean;
   /** Wires the change needs besides the resistor's own legs. */
   readonly wires?: readonly (readonly [LugId, LugId])[];
 }
@@ -25,7 +31,8 @@ export const endOf = (id: LugId): End => {
 
 /** The kit with a resistor more, its joints last. */
 export function withResistor(kit: Kit, added: NewResistor): Kit {
-  const base = { kind: 'resistor', name: added.part, label: added.part } as const;
+  const base = { kind: 'resistor', name: added.part, label: added.label ?? added.part } as const;
+  const written = { value: added.ohms, ...(added.sleeved ? { sleeve: 1 as const } : {}) };
   const joints: readonly (readonly [Joint['kind'], LugId, LugId])[] = [
     ...(added.wires ?? []).map(([from, to]) => ['wire', from, to] as const),
     ['leg', lugId(added.part, '1'), added.from],
@@ -33,7 +40,7 @@ export function withResistor(kit: Kit, added: NewResistor): Kit {
   ];
   return {
     ...kit,
-    parts: [...kit.parts, resistor.build(base, { value: added.ohms })],
+    parts: [...kit.parts, resistor.build(base, written)],
     joints: [
       ...kit.joints,
       ...joints.map(
@@ -55,13 +62,13 @@ export const withoutPart = (kit: Kit, name: string): Kit => ({
   joints: kit.joints.filter((joint) => joint.from.part !== name && joint.to.part !== name),
 });
 
-/** The kit with other values for some pots, by part name; ohms. */
-export const withPots = (kit: Kit, values: Readonly<Record<string, number>>): Kit => ({
+/** The kit with other values for some pots and resistors, by part name; ohms. All else about them stays. */
+export const withValues = (kit: Kit, values: Readonly<Record<string, number>>): Kit => ({
   ...kit,
   parts: kit.parts.map((part): Part => {
-    const ohms = part.kind === 'pot' ? values[part.name] : undefined;
-    return part.kind === 'pot' && ohms !== undefined
-      ? { ...part, value: { value: ohms, from: 'computed' } }
+    const ohms = Object.hasOwn(values, part.name) ? values[part.name] : undefined;
+    return (part.kind === 'pot' || part.kind === 'resistor') && ohms !== undefined
+      ? { ...part, value: given(ohms) }
       : part;
   }),
 });
@@ -77,12 +84,36 @@ export function padsOf(circuit: Circuit, pickup: string): readonly string[] {
   });
 }
 
+/** The lugs a pad's two legs are soldered to, the one on a net first. */
+export function placeOfPad(circuit: Circuit, pad: string, net: number): readonly [LugId, LugId] | undefined {
+  const far = (leg: LugId): LugId | undefined => {
+    const joint = circuit.joints.find(({ from, to }) => idOf(from) === leg || idOf(to) === leg);
+    return joint && (idOf(joint.from) === leg ? idOf(joint.to) : idOf(joint.from));
+  };
+  const legs = ['1', '2'].map((leg) => lugId(pad, leg));
+  const [hot, other] = circuit.lugs.get(legs[0] ?? '')?.net === net ? legs : [...legs].reverse();
+  const [from, to] = [far(hot ?? ''), far(other ?? '')];
+  return from === undefined || to === undefined ? undefined : [from, to];
+}
+
+const idOf = (end: End): LugId => lugId(end.part, end.lug);
+
 export const hotNet = (circuit: Circuit, pickup: string): number | undefined =>
   [...circuit.lugs.values()].find((lug) => lug.part === pickup && lug.role === 'hot')?.net;
 
-/** Where a pad's leg is soldered on a net: best on the switch, else on a pot, else wherever the net is. */
+/** More than these a lug does not hold well (common practice, no source). */
+const MOST_JOINTS = 3;
+
+/**
+ * Where a pad's leg is soldered on a net: best on the switch, else on a pot, else wherever the net is; where there is
+ * the choice, on a lug that has room.
+ */
 export function lugFor(circuit: Circuit, net: number): LugId | undefined {
-  const lugs = [...circuit.lugs.values()].filter((lug) => lug.net === net);
+  const all = [...circuit.lugs.values()].filter((lug) => lug.net === net);
+  const joints = (id: LugId) =>
+    circuit.joints.filter(({ from, to }) => idOf(from) === id || idOf(to) === id).length;
+  const roomy = all.filter((lug) => joints(lug.id) < MOST_JOINTS);
+  const lugs = [...roomy, ...all];
   const first = (...roles: readonly string[]) => lugs.find((lug) => roles.includes(lug.role))?.id;
   return (
     first('throw') ??
@@ -98,6 +129,12 @@ export function groundLug(circuit: Circuit): LugId | undefined {
   const ground = circuit.nets.find((net) => net.role === 'ground')?.index;
   const lugs = [...circuit.lugs.values()].filter((lug) => lug.net === ground);
   return (lugs.find((lug) => lug.role === 'case') ?? lugs.find((lug) => lug.role === 'sleeve'))?.id;
+}
+
+/** What the drawing calls a pickup's pad; a label too long for it is left to the part's name. */
+export function padLabel(kit: Kit, pickup: string): string | undefined {
+  const label = `${kit.parts.find((part) => part.name === pickup)?.label ?? pickup} pad`;
+  return label.length <= LABEL_LONGEST ? label : undefined;
 }
 
 /** A name for a pad that no part has yet. */

@@ -54,7 +54,7 @@ function readAt(circuit: Circuit, state: State, roles: Roles, volume: number): H
   });
   const lugs = circuit.nets.flatMap((net): LugReading[] => {
     const from = nodeOf.get(net.lugs[0] ?? '');
-    return net.role === 'ground' || from === undefined
+    return net.role === 'ground' || net.lugs.length < 2 || from === undefined
       ? []
       : [{ net: net.index, lugs: net.lugs, ...read(from) }];
   });

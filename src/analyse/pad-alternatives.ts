@@ -2,7 +2,7 @@
 import type { Circuit, LugId, State } from '../circuit/circuit.ts';
 import { contactsOf, isPickup } from '../parts/index.ts';
 import { controlsAt, knobsAtFull, rolesOf } from './controls.ts';
-import { hotNet, lugFor, type NewResistor, withPots, withResistor } from './kit-changes.ts';
+import { hotNet, lugFor, type NewResistor, withResistor, withValues } from './kit-changes.ts';
 import { pickupPort } from './loads.ts';
 import { loadsOf } from './measure.ts';
 import { makeNetlist } from './netlist.ts';
@@ -157,6 +157,6 @@ export function otherPots(
       pots[name] = wanted;
   }
   if (Object.keys(pots).length === 0) return [];
-  const after = withPots(circuit.kit, pots);
+  const after = withValues(circuit.kit, pots);
   return [{ kind: 'pots', pots, effects: effectsOf(loadsOfKit(circuit.kit), after, match) }];
 }

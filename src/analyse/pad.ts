@@ -6,125 +6,78 @@ import { buildCircuit } from '../circuit/build.ts';
 import type { Circuit, LugId } from '../circuit/circuit.ts';
 import { type Choice, nearest } from '../common/series.ts';
 import type { Kit } from '../describe/kit.ts';
+import { ohmBounds } from '../parts/fields.ts';
 import { isPickup } from '../parts/index.ts';
 import {
   groundLug,
   hotNet,
   lugFor,
   type NewResistor,
+  padLabel,
   padName,
   padsOf,
+  placeOfPad,
   withoutPart,
   withResistor,
+  withValues,
 } from './kit-changes.ts';
 import { pickupPort } from './loads.ts';
 import { parallelResistanceOf, resistanceOf } from './measure.ts';
 import { makeNetlist } from './netlist.ts';
 import { resistor, withoutPickups } from './network.ts';
-import {
-  type Alternative,
-  type Cause,
-  causesOf,
-  elsewhere,
-  otherPots,
-  sparePoles,
-} from './pad-alternatives.ts';
-import {
-  type Effect,
-  effectsOf,
-  judgedIn,
-  loadFor,
-  loadsIn,
-  loadsOfKit,
-  type Match,
-  percentOff,
-} from './pad-effects.ts';
+import { causesOf, elsewhere, otherPots, sparePoles } from './pad-alternatives.ts';
+import { effectsOf, judgedIn, loadFor, loadsIn, loadsOfKit, type Match, percentOff } from './pad-effects.ts';
+import type { Judged, Option, PadAdvice, PadOptions, PadPlan } from './pad-plan.ts';
 import { Solver } from './solver.ts';
 
-export interface PadOptions {
-  /** `dc` unless told otherwise: what the trade means by “sees 250k”. */
-  readonly match?: Match;
-  /** E12 unless told otherwise. */
-  readonly series?: Choice;
-  /** A load this near its reference is left alone; a fraction, 0.05 unless told otherwise. */
-  readonly near?: number;
-}
-
-/** A value that can be had, and what it makes of the loads. */
-export interface Option {
-  readonly ohms: number;
-  /** The matched load in the judged state, ohms, and its distance from the reference. */
-  readonly load: number;
-  readonly percent: number;
-  /** Every pickup in every state with this value fitted. */
-  readonly effects: readonly Effect[];
-}
-
-interface Judged {
-  readonly pickup: string;
-  /** Index of the state it was judged in. */
-  readonly state: number;
-  /** The matched load there and its reference, ohms; an existing pad that is to be replaced is out. */
-  readonly load: number;
-  readonly reference: number;
-  readonly percent: number;
-}
-
-export type PadAdvice =
-  /** Near enough its reference already. */
-  | (Judged & { readonly kind: 'fits' })
-  | (Judged & {
-      readonly kind: 'pad';
-      /** The name the part gets, and its two lugs. */
-      readonly part: string;
-      readonly from: LugId;
-      readonly to: LugId;
-      /** Pads that it has now, to be taken out. */
-      readonly replaces: readonly string[];
-      /** The value that would meet the reference exactly. */
-      readonly ideal: number;
-      readonly chosen: Option;
-      readonly below?: Option;
-      readonly above?: Option;
-      readonly alternatives: readonly Alternative[];
-    })
-  /** Its load is below the reference, and a resistor more can only lower it. */
-  | (Judged & {
-      readonly kind: 'too-heavy';
-      /** What loads it, heaviest first. */
-      readonly causes: readonly Cause[];
-      readonly alternatives: readonly Alternative[];
-    })
-  /** A resistor would help, but the stock holds none. */
-  | (Judged & { readonly kind: 'no-stock'; readonly ideal: number })
-  /** Not even a short to ground brings the load down: its return is not at ground. */
-  | (Judged & { readonly kind: 'out-of-reach' })
-  | { readonly kind: 'silent'; readonly pickup: string };
-
-export interface PadPlan {
-  readonly match: Match;
-  readonly series: Choice;
-  readonly advice: readonly PadAdvice[];
-  /** The kit with every chosen pad fitted; the very kit given when there is none. */
-  readonly kit: Kit;
-  /** All chosen pads together, in every state. */
-  readonly effects: readonly Effect[];
-}
-
-/** Chooses the pads of a kit, pickup by pickup in the order written, each with those before it fitted. */
+/**
+ * Chooses the pads of a kit, pickup by pickup in the order written, each with those before it fitted.
+ *
+ * @throws RangeError when the stock is empty or holds a value that no resistor has, or `near` is no fraction
+ */
 export function choosePads(circuit: Circuit, options: PadOptions = {}): PadPlan {
   const { match = 'dc', series = 'E12', near = 0.05 } = options;
+  if (!(near >= 0 && near < 1)) throw new RangeError(`near is ${near}: it must be a fraction from 0 to 1`);
+  if (typeof series !== 'string') checkStock(series.stock);
   const advice: PadAdvice[] = [];
+  /** By net, the first pickup that the pads on it suit. */
+  const owners = new Map<number | undefined, string>();
   let kit = circuit.kit;
   for (const pickup of circuit.kit.parts.filter(isPickup)) {
-    const next = advise(kit, pickup.name, match, series, near);
+    const net = hotNet(circuit, pickup.name);
+    const next = advise(kit, pickup.name, match, series, near, owners.get(net));
     advice.push(next);
-    if (next.kind === 'pad') kit = fitted(kit, next, next.chosen.ohms);
+    if ((next.kind === 'pad' || next.kind === 'fits') && !owners.has(net)) owners.set(net, pickup.name);
+    if (next.kind === 'pad' && !next.present) kit = fitted(kit, placeIn(next), next.chosen.ohms);
   }
   return { match, series, advice, kit, effects: effectsOf(loadsOfKit(circuit.kit), kit, match) };
 }
 
-function advise(kit: Kit, pickup: string, match: Match, series: Choice, near: number): PadAdvice {
+const placeIn = ({ part, label, from, to, sleeved, replaces }: Extract<PadAdvice, { kind: 'pad' }>) => ({
+  part,
+  ...(label === undefined ? {} : { label }),
+  from,
+  to,
+  sleeved,
+  replaces,
+});
+
+function checkStock(stock: readonly number[]): void {
+  const [least, most] = ohmBounds;
+  if (stock.length === 0) throw new RangeError('the stock is empty: give at least one value');
+  const wrong = stock.find((ohms) => !(ohms >= least && ohms <= most));
+  if (wrong !== undefined)
+    throw new RangeError(`the stock holds ${wrong} Ω: a resistor has ${least} Ω to ${most} Ω`);
+}
+
+function advise(
+  kit: Kit,
+  pickup: string,
+  match: Match,
+  series: Choice,
+  near: number,
+  owner: string | undefined,
+): PadAdvice {
   const circuit = buildCircuit(kit);
   const now = loadsOfKit(kit);
   const index = judgedIn(now, pickup)?.index ?? -1;
@@ -132,22 +85,32 @@ function advise(kit: Kit, pickup: string, match: Match, series: Choice, near: nu
   if (!judged) return { kind: 'silent', pickup };
   if (Math.abs(judged.percent) <= near * 100) return { kind: 'fits', ...judged };
   const replaces = padsOf(circuit, pickup);
+  if (owner !== undefined && replaces.length > 0) return { kind: 'shares', ...judged, pads: replaces, owner };
   const bareKit = replaces.reduce(withoutPart, kit);
   const bare = judge(bareKit, pickup, index, match) ?? judged;
-  const bareCircuit = buildCircuit(bareKit);
+  if (replaces.length > 0 && Math.abs(bare.percent) <= near * 100)
+    return { kind: 'needless', ...judged, pads: replaces, without: bare.load };
   if (bare.load < bare.reference) {
-    const alternatives = otherPots(bareCircuit, pickup, index, match);
-    return { kind: 'too-heavy', ...bare, causes: causesOf(bareCircuit, pickup, index, match), alternatives };
+    const alternatives = otherPots(circuit, pickup, index, match);
+    return { kind: 'too-heavy', ...judged, causes: causesOf(circuit, pickup, index, match), alternatives };
   }
-  const net = hotNet(bareCircuit, pickup);
-  const from = net === undefined ? undefined : lugFor(bareCircuit, net);
-  const to = groundLug(bareCircuit);
-  const ideal =
-    from && to ? idealPad(bareCircuit, pickup, index, match, bare.reference, from, to) : undefined;
-  if (from === undefined || to === undefined || ideal === undefined) return { kind: 'out-of-reach', ...bare };
+  const bareCircuit = buildCircuit(bareKit);
+  const ends = endsOf(circuit, bareCircuit, pickup, replaces[0]);
+  const ideal = ends && idealPad(bareCircuit, pickup, index, match, bare.reference, ...ends);
+  if (ends === undefined || ideal === undefined) return { kind: 'out-of-reach', ...judged };
+  const [from, to] = ends;
   const found = nearest(ideal, series);
-  if (!found) return { kind: 'no-stock', ...bare, ideal };
-  const place = { part: replaces[0] ?? padName(kit, pickup), from, to, replaces };
+  // The bisection's answer is a number above zero, to which every choice has a nearest.
+  if (!found) return { kind: 'out-of-reach', ...judged };
+  const label = padLabel(kit, pickup);
+  const place = {
+    part: replaces[0] ?? padName(kit, pickup),
+    ...(label === undefined ? {} : { label }),
+    from,
+    to,
+    sleeved: circuit.lugs.get(from)?.pole !== undefined,
+    replaces,
+  };
   const option = (ohms: number): Option => {
     const after = fitted(kit, place, ohms);
     const loads = loadsIn(loadsOfKit(after), index, pickup);
@@ -158,13 +121,18 @@ function advise(kit: Kit, pickup: string, match: Match, series: Choice, near: nu
       effects: effectsOf(now, after, match),
     };
   };
-  const pad = { ...place, ohms: found.value };
+  const chosen = option(found.value);
+  const present = replaces.length === 1 && ohmsOf(kit, place.part) === found.value;
+  if (!present && farOff(chosen.load, bare.reference) >= farOff(judged.load, bare.reference))
+    return { kind: 'no-stock', ...judged, ideal, nearest: chosen };
+  const pad = { part: place.part, from, to, ohms: found.value };
   return {
     kind: 'pad',
     ...bare,
     ...place,
+    present,
     ideal,
-    chosen: option(found.value),
+    chosen,
     ...(found.below === undefined ? {} : { below: option(found.below) }),
     ...(found.above === undefined ? {} : { above: option(found.above) }),
     alternatives: [
@@ -175,6 +143,31 @@ function advise(kit: Kit, pickup: string, match: Match, series: Choice, near: nu
   };
 }
 
+/** Distance by ratio: half a load is as far off as twice that load. */
+const farOff = (load: number, reference: number): number => Math.abs(Math.log(load / reference));
+
+function ohmsOf(kit: Kit, name: string): number | undefined {
+  const part = kit.parts.find((one) => one.name === name);
+  return part?.kind === 'resistor' ? part.value.value : undefined;
+}
+
+/** Where the pad's two legs go: where the one that is there has them, else on the pickup's own net and on ground. */
+function endsOf(
+  circuit: Circuit,
+  bare: Circuit,
+  pickup: string,
+  pad: string | undefined,
+): readonly [LugId, LugId] | undefined {
+  const [own, bareNet] = [hotNet(circuit, pickup), hotNet(bare, pickup)];
+  const there = pad === undefined || own === undefined ? undefined : placeOfPad(circuit, pad, own);
+  // A net may have been held together by the pad's own legs; then the lug is looked for anew.
+  if (there && bare.lugs.get(there[0])?.net === bareNet && there.every((lug) => bare.lugs.has(lug)))
+    return there;
+  const from = bareNet === undefined ? undefined : lugFor(bare, bareNet);
+  const to = groundLug(bare);
+  return from === undefined || to === undefined ? undefined : [from, to];
+}
+
 function judge(kit: Kit, pickup: string, state: number, match: Match): Judged | undefined {
   const loads = loadsIn(loadsOfKit(kit), state, pickup);
   if (!loads) return undefined;
@@ -182,18 +175,17 @@ function judge(kit: Kit, pickup: string, state: number, match: Match): Judged | 
   return { pickup, state, load, reference, percent: percentOff(match, loads) };
 }
 
-/** The kit with a pad in its place and those it replaces out. */
+/** The kit with a pad in its place: of those it has the first with another value and the others out, else a new one. */
 function fitted(
   kit: Kit,
   place: Omit<NewResistor, 'ohms'> & { readonly replaces: readonly string[] },
   ohms: number,
 ): Kit {
-  return withResistor(place.replaces.reduce(withoutPart, kit), {
-    part: place.part,
-    from: place.from,
-    to: place.to,
-    ohms,
-  });
+  const { replaces, ...pad } = place;
+  const [kept, ...others] = replaces;
+  return kept === undefined
+    ? withResistor(kit, { ...pad, ohms })
+    : withValues(others.reduce(withoutPart, kit), { [kept]: ohms });
 }
 
 /** Beyond these no resistor is sold, and none is looked for. Ohms. */

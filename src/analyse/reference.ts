@@ -44,6 +44,8 @@ export function referenceCircuit(pickup: Pickup, surroundings: Surroundings): Ci
     id: 'reference',
     title: `What ${pickup.label} was made for`,
     arrangement: '',
+    view: 'solder-side',
+    hand: 'right',
     parts,
     joints,
     surroundings,

@@ -16,7 +16,9 @@ import { gainOf, type Heard, heardIn } from './response.ts';
 import { roomTemperatures, type Temperatures, type Variable, variablesOf } from './variables.ts';
 
 export interface SpreadOptions {
+  /** A whole number from 0 to 2³² − 1. */
   readonly seed?: number;
+  /** A whole number from 1 to 100,000. */
   readonly draws?: number;
   /** Degrees Celsius. */
   readonly temperatures?: Temperatures;
@@ -72,7 +74,10 @@ export interface Spread {
 }
 
 export const DEFAULT_SEED = 60063;
-const DEFAULT_DRAWS = 10_000;
+export const DEFAULT_DRAWS = 10_000;
+export const MOST_SEED = 2 ** 32 - 1;
+/** More than these take minutes and move no figure that a person reads. */
+export const MOST_DRAWS = 100_000;
 
 interface Task {
   readonly circuit: Circuit;
@@ -81,9 +86,18 @@ interface Task {
   readonly draws: readonly Factors[];
 }
 
-/** Spread of every figure in every state. */
+/**
+ * Spread of every figure in every state.
+ *
+ * @throws RangeError when seed or draws is not a whole number of its range, or the temperatures are not in order
+ */
 export function solveSpread(circuit: Circuit, options: SpreadOptions = {}): Spread {
   const { seed = DEFAULT_SEED, draws = DEFAULT_DRAWS, temperatures = roomTemperatures } = options;
+  whole('seed', seed, 0, MOST_SEED);
+  whole('draws', draws, 1, MOST_DRAWS);
+  // Below freezing nobody plays, above 100 °C nobody solders a pickup; a slip of unit is caught.
+  if (!(temperatures.low >= -50 && temperatures.low <= temperatures.high && temperatures.high <= 100))
+    throw new RangeError('temperatures run from a low to a high one, between −50 and 100 °C');
   const variables = variablesOf(circuit.kit, temperatures);
   const task = { circuit, roles: rolesOf(circuit), variables, draws: drawn(variables, draws, seed) };
   return {
@@ -92,6 +106,11 @@ export function solveSpread(circuit: Circuit, options: SpreadOptions = {}): Spre
     temperatures,
     states: circuit.states.map((state, index) => inState(task, state, index)),
   };
+}
+
+function whole(name: string, value: number, least: number, most: number): void {
+  if (!(Number.isInteger(value) && value >= least && value <= most))
+    throw new RangeError(`${name} is ${value}: it must be a whole number from ${least} to ${most}`);
 }
 
 /** Harnesses by chance, each a factor for every element. */

@@ -1,6 +1,7 @@
 /** The companion pass: one load card a state, as text and shares, measured before anything is placed. */
 import type { PickupLoads, StateLoads } from '../analyse/index.ts';
-import type { Circuit } from '../circuit/circuit.ts';
+import type { Circuit, State } from '../circuit/circuit.ts';
+
 import { textWidth } from '../common/text.ts';
 import { printQuantity } from '../common/units.ts';
 import { contactsOf, type Part } from '../parts/index.ts';
@@ -45,10 +46,9 @@ export function cardsOf(
   const label = new Map(circuit.kit.parts.map((part) => [part.name, part.label]));
   return circuit.states.map((state, index) => {
     const reading = jack[index];
-    const positions = Object.values(state.settings);
     return {
-      badge: positions.length === 0 ? '•' : positions.join('·'),
-      title: state.sounding.map((name) => label.get(name) ?? name).join(' + '),
+      badge: badgeOf(state),
+      title: soundingIn(circuit, state),
       rows: (loads.find((entry) => entry.index === index)?.loads ?? []).map((entry) =>
         row(entry, label.get(entry.pickup) ?? entry.pickup),
       ),
@@ -60,6 +60,16 @@ export function cardsOf(
     };
   });
 }
+
+/** The switches' positions, short. */
+export function badgeOf(state: State): string {
+  const positions = Object.values(state.settings);
+  return positions.length === 0 ? '•' : positions.join('·');
+}
+
+/** Labels of the pickups that sound: `Middle + Bridge`. */
+export const soundingIn = ({ kit }: Circuit, state: State): string =>
+  state.sounding.map((name) => kit.parts.find((part) => part.name === name)?.label ?? name).join(' + ');
 
 function row(loads: PickupLoads, label: string): CardRow {
   const ratio = loads.signalLoad / loads.reference.signalLoad;

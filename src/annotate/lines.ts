@@ -8,7 +8,7 @@ export type LineLook = 'signal' | 'ground' | 'leg' | 'sleeved' | 'link' | 'bend'
 
 export interface Line {
   readonly look: LineLook;
-  /** `ground`, `output`, `tone`, `other`, or `pickup-n` by the order the kit names its pickups. */
+  /** `ground`, `chosen`, `output`, `tone`, `other`, or `pickup-n`; see `tintOfPickup`. */
   readonly tint: string;
 }
 
@@ -23,9 +23,15 @@ export function linesOf(circuit: Circuit): readonly Line[] {
   });
 }
 
-/** The pickups in the order their tints are numbered. */
-export const tintOfPickup = (circuit: Circuit, pickup: string): string =>
-  `pickup-${circuit.kit.parts.filter(isPickup).findIndex((part) => part.name === pickup) + 1}`;
+/** Tints of one to four pickups in the order written, so that the first and the last of any kit keep theirs. */
+const ORDERS: readonly (readonly number[])[] = [[1], [1, 3], [1, 2, 3], [1, 2, 4, 3]];
+
+/** A pickup's tint: the first named and the last named have the same in every kit. */
+export function tintOfPickup(circuit: Circuit, pickup: string): string {
+  const pickups = circuit.kit.parts.filter(isPickup);
+  const index = pickups.findIndex((part) => part.name === pickup);
+  return `pickup-${ORDERS[pickups.length - 1]?.[index] ?? (index % 4) + 1}`;
+}
 
 function lookOf(joint: Joint, tint: string, parts: ReadonlyMap<string, Part>): LineLook {
   switch (joint.kind) {
@@ -45,7 +51,7 @@ function lookOf(joint: Joint, tint: string, parts: ReadonlyMap<string, Part>): L
   }
 }
 
-/** A net's tint: one pickup's own; the way out through the volume; a tone's; or none of these. */
+/** A net's tint: one pickup's own; what the switch has chosen, up to the volume; from there to the jack; a tone's; or none of these. */
 function tintOf(circuit: Circuit, index: number, parts: ReadonlyMap<string, Part>): string {
   const net = circuit.nets[index];
   if (!net) return 'other';
@@ -53,7 +59,7 @@ function tintOf(circuit: Circuit, index: number, parts: ReadonlyMap<string, Part
   if (net.pickup !== undefined) return tintOfPickup(circuit, net.pickup);
   const lugs = net.lugs.flatMap((id) => circuit.lugs.get(id) ?? []);
   if (lugs.some((lug) => lug.role === 'common') && lugs.some((lug) => lug.role === 'clockwise'))
-    return 'output';
+    return 'chosen';
   const tone = lugs.some(
     (lug) =>
       parts.get(lug.part)?.kind === 'capacitor' ||

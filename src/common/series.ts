@@ -36,11 +36,14 @@ export interface Nearest {
 
 /**
  * The value nearest to `wanted` by ratio: a part of 250k is as far from 500k as one of 1M. Of two equally near, the
- * larger, as it loads less. `undefined` when there is nothing to choose from or nothing to be near to.
+ * larger, as it loads less. `undefined` when there is nothing to be near to.
+ *
+ * @throws RangeError when the stock is empty or holds what is no value: it is never passed over in silence
  */
 export function nearest(wanted: number, choice: Choice): Nearest | undefined {
+  const stock = typeof choice === 'string' ? undefined : inOrder(choice.stock);
   if (!(wanted > 0) || !Number.isFinite(wanted)) return undefined;
-  const values = typeof choice === 'string' ? around(wanted, series[choice]) : inOrder(choice.stock);
+  const values = typeof choice === 'string' ? around(wanted, series[choice]) : (stock ?? []);
   const distance = (value: number) => Math.abs(Math.log(value / wanted));
   let best = 0;
   for (const [i, value] of values.entries()) if (distance(value) <= distance(values[best] ?? value)) best = i;
@@ -64,5 +67,9 @@ function around(wanted: number, decade: readonly number[]): readonly number[] {
   );
 }
 
-const inOrder = (stock: readonly number[]): readonly number[] =>
-  [...new Set(stock.filter((value) => value > 0 && Number.isFinite(value)))].sort((a, b) => a - b);
+function inOrder(stock: readonly number[]): readonly number[] {
+  if (stock.length === 0) throw new RangeError('the stock is empty: give at least one value');
+  const wrong = stock.find((value) => !(value > 0 && Number.isFinite(value)));
+  if (wrong !== undefined) throw new RangeError(`the stock holds ${wrong}: values are more than zero`);
+  return [...new Set(stock)].sort((a, b) => a - b);
+}

@@ -75,6 +75,16 @@ export function parseQuantity(text: string | number, unit: Unit): number | undef
   return Number.isFinite(value) ? value : undefined;
 }
 
+/** A quantity as a description writes it, `470k` or `2.2M`: `parseQuantity` reads the very value back. */
+export function writeQuantity(value: number, unit: Unit): string {
+  for (const prefix of ['G', 'M', 'k', '', 'm', 'u', 'n', 'p']) {
+    const digits = Number((value / 10 ** (PREFIX[prefix] ?? 0)).toPrecision(12));
+    const text = `${digits}${prefix}`;
+    if (Math.abs(digits) >= 1 && parseQuantity(text, unit) === value) return text;
+  }
+  return String(value);
+}
+
 const SYMBOL: Readonly<Record<Unit, string>> = { ohm: 'Ω', farad: 'F', henry: 'H' };
 const SCALE: readonly (readonly [number, string])[] = [
   [9, 'G'],

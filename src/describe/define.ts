@@ -28,7 +28,7 @@ type JointText<P extends Parts> = `${EndOf<P>} > ${EndOf<P>}`;
 type JointMap = Exclude<KitInput['joints'][number], string>;
 type JointOf<K extends JointKind, P extends Parts> = { readonly [N in K]: JointText<P> } & Pick<
   JointMap,
-  'colour' | 'length'
+  'colour' | 'length' | 'step'
 >;
 
 export interface KitDescription<P extends Parts> extends Omit<KitInput, 'parts' | 'joints'> {

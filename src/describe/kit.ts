@@ -10,6 +10,14 @@ import type { Part } from '../parts/index.ts';
 export const jointKinds = ['wire', 'leg', 'link', 'bend', 'braid'] as const;
 export type JointKind = (typeof jointKinds)[number];
 
+/** Which side a drawing is seen from. */
+export const views = ['solder-side', 'component-side'] as const;
+export type View = (typeof views)[number];
+
+/** The player's hand that an instrument is built for. */
+export const hands = ['right', 'left'] as const;
+export type Hand = (typeof hands)[number];
+
 /** One end of a joint: a part's name and one of its lugs. */
 export interface End {
   readonly part: string;
@@ -24,6 +32,8 @@ export interface Joint {
   readonly colour?: string;
   /** Cut length in metres, when given. */
   readonly length?: number;
+  /** Step of the soldering, when given in place of the one worked out. */
+  readonly step?: number;
   /** Index in the description's `joints`, so that a problem can point at it. */
   readonly index: number;
 }
@@ -44,10 +54,16 @@ export interface Kit {
   readonly title: string;
   /** Name of an arrangement in `layouts/`. */
   readonly arrangement: string;
+  readonly view: View;
+  readonly hand: Hand;
+  /** Name of a page format in `layouts/pages/`, when given. */
+  readonly page?: string;
   /** In the order written; declaration order breaks every tie. */
   readonly parts: readonly Part[];
   readonly joints: readonly Joint[];
   readonly surroundings: Surroundings;
+  /** Ohms of the resistors the workshop has, when given; never empty. */
+  readonly stock?: readonly number[];
 }
 
 /**

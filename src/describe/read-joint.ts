@@ -59,8 +59,16 @@ function readKind(
   }
   const ends = readEnds(written, kind, index, [...path, kind]);
   if (!ends.joint) return { problems: [...problems, ...ends.problems] };
-  const { colour, length } = { ...read.data } as { colour?: string | undefined; length?: number | undefined };
-  const extras = { ...(colour === undefined ? {} : { colour }), ...(length === undefined ? {} : { length }) };
+  const { colour, length, step } = { ...read.data } as {
+    colour?: string | undefined;
+    length?: number | undefined;
+    step?: number | undefined;
+  };
+  const extras = {
+    ...(colour === undefined ? {} : { colour }),
+    ...(length === undefined ? {} : { length }),
+    ...(step === undefined ? {} : { step }),
+  };
   return { joint: { ...ends.joint, ...extras }, problems };
 }
 

@@ -82,11 +82,15 @@ function readHead(value: Written): { kit: Omit<Kit, 'parts' | 'joints'>; problem
     id: written.kit,
     title: written.title,
     arrangement: written.arrangement ?? ARRANGEMENT,
+    view: written.view ?? 'solder-side',
+    hand: written.hand ?? 'right',
+    ...(written.page === undefined ? {} : { page: written.page }),
     surroundings: {
       cable: givenOr(around?.cable, SURROUNDINGS.cable),
       amplifier: givenOr(around?.amplifier, SURROUNDINGS.amplifier),
       frequency: givenOr(around?.frequency, SURROUNDINGS.frequency),
     },
+    ...(written.stock === undefined ? {} : { stock: written.stock }),
   };
   return { kit, problems };
 }
@@ -96,12 +100,20 @@ function salvageHead(value: Written) {
   const kit = headFields.kit.safeParse(value.kit);
   const title = headFields.title.safeParse(value.title);
   const arrangement = headFields.arrangement.safeParse(value.arrangement);
+  const view = headFields.view.safeParse(value.view);
+  const hand = headFields.hand.safeParse(value.hand);
+  const page = headFields.page.safeParse(value.page);
   const surroundings = headFields.surroundings.safeParse(value.surroundings);
+  const stock = headFields.stock.safeParse(value.stock);
   return {
     kit: kit.data ?? 'unnamed',
     title: title.data ?? 'Unnamed',
     arrangement: arrangement.data,
+    view: view.data,
+    hand: hand.data,
+    page: page.data,
     surroundings: surroundings.data,
+    stock: stock.data,
   };
 }
 

@@ -5,7 +5,7 @@
 import { z } from 'zod';
 import { commonFields, farads, ohms } from '../parts/fields.ts';
 import { type Kind, kinds } from '../parts/index.ts';
-import { type JointKind, jointKinds } from './kit.ts';
+import { hands, type JointKind, jointKinds, views } from './kit.ts';
 import { colourField, hertzField, ID, ID_LONGEST, JOINT, lengthField, NAME_LONGEST } from './words.ts';
 
 const shapeOf = <K extends string, S extends z.ZodRawShape>(kind: { kind: K; what: string; fields: S }) =>
@@ -36,7 +36,18 @@ const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
 
 const jointText = z.string().regex(JOINT);
 /** What may stand beside a joint's kind. */
-export const jointExtras = { colour: colourField.optional(), length: lengthField.optional() };
+export const jointExtras = {
+  colour: colourField.optional(),
+  length: lengthField.optional(),
+  step: z
+    .int()
+    .min(1)
+    .max(99)
+    .optional()
+    .describe(
+      'Step of the soldering this joint belongs to, in place of the one worked out: 1 ground, 2 links and bends, 3 components, 4 switch to pots, 5 output, 6 pickups',
+    ),
+};
 
 const jointShape = <K extends JointKind>(kind: K) =>
   z.strictObject({ [kind]: jointText.describe(JOINT_WORDS[kind]), ...jointExtras } as {
@@ -57,6 +68,8 @@ const jointSchema = z
     'How two lugs are joined: a wire written as PART.LUG > PART.LUG, or the kind of joint with its ends',
   );
 
+const STOCK_EXAMPLE = '[220k, 270k, 470k]';
+
 /** The kit's own fields, apart from parts and joints. */
 export const headFields = {
   kit: z
@@ -69,7 +82,23 @@ export const headFields = {
     .string()
     .min(1)
     .optional()
-    .describe('How the parts are laid out: free-flow (by default), plate-row or pickguard'),
+    .describe(
+      'How the parts are laid out: free-flow (by default), bass-row, cavity-2x2, pickguard, plate-row or single-control; or the path of an arrangement file',
+    ),
+  view: z.enum(views).optional().describe('Which side the drawing is seen from; the solder side by default'),
+  hand: z.enum(hands).optional().describe('Right- or left-handed build; right by default'),
+  page: z
+    .string()
+    .min(1)
+    .optional()
+    .describe('Page the sheet is fitted to: a4, a4-landscape, a5, a5-landscape, letter or letter-landscape'),
+  stock: z
+    .array(ohms('A resistance, such as 470k'), {
+      error: `expected a list of resistances, such as ${STOCK_EXAMPLE}`,
+    })
+    .min(1)
+    .optional()
+    .describe('Resistors the workshop has, from which pads are chosen; any E12 value by default'),
   surroundings: z
     .strictObject({
       cable: farads('Capacitance of the whole cable; 300p by default, 3 m of 100 pF/m').optional(),

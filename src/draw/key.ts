@@ -1,15 +1,16 @@
 /** The key: a sample of each look that occurs on the sheet, and which colour is which pickup's. */
 import type { Line } from '../annotate/lines.ts';
-import { at } from '../common/geometry.ts';
+import { colourName } from '../annotate/words.ts';
+import { around, at } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
+import { CHIP_HEIGHT, chipWidth, drawChip } from './chips.ts';
 import type { Pen } from './pen.ts';
 import type { Theme } from './theme.ts';
-import { strokes } from './wires.ts';
+import { strokeAttributes, strokes } from './wires.ts';
 
-export interface KeyEntry {
-  readonly line: Line;
-  readonly words: string;
-}
+export type KeyEntry =
+  | { readonly line: Line; readonly words: string }
+  | { readonly line?: never; readonly code: string; readonly words: string };
 
 const SAMPLE = 30;
 const SIZE = 12;
@@ -19,14 +20,24 @@ const WORDS: Readonly<Record<Line['look'], string>> = {
   ground: 'ground',
   leg: 'component’s own leg, bare',
   sleeved: 'leg in sleeving',
-  link: 'link',
+  link: 'short bare link',
   bend: 'lug bent to the case',
-  braid: 'braid',
+  braid: 'bare braid',
 };
 
-/** One entry for each look that occurs; signal wires by what they carry. */
-export function keyOf(lines: readonly Line[], pickups: ReadonlyMap<string, string>): readonly KeyEntry[] {
-  const tints = new Map([...pickups, ['output', 'to the output'], ['tone', 'tone']]);
+/** One entry for each look that occurs, signal wires by what they carry; then one for each colour code. */
+export function keyOf(
+  lines: readonly Line[],
+  pickups: ReadonlyMap<string, string>,
+  codes: readonly string[],
+  theme: Theme,
+): readonly KeyEntry[] {
+  const tints = new Map([
+    ...pickups,
+    ['chosen', 'what the switch has chosen'],
+    ['output', 'to the output'],
+    ['tone', 'tone'],
+  ]);
   const signals = [...tints].flatMap(([tint, words]): KeyEntry[] =>
     lines.some((line) => line.look === 'signal' && line.tint === tint)
       ? [{ line: { look: 'signal', tint }, words }]
@@ -38,7 +49,12 @@ export function keyOf(lines: readonly Line[], pickups: ReadonlyMap<string, strin
         ? [{ line: { look, tint: 'ground' }, words: WORDS[look] }]
         : [],
   );
-  return [...signals, ...others];
+  const letters = [...new Set(codes)].map((code): KeyEntry => ({ code, words: colourName(code) }));
+  // Where all signal wires look alike, the letters on them tell them apart and the key says so once.
+  const inks = new Set(signals.map(({ line }) => theme.tints[line?.tint ?? '']));
+  const [first] = signals;
+  const told = first?.line && inks.size === 1 ? [{ line: first.line, words: WORDS.signal }] : signals;
+  return [...told, ...others, ...letters];
 }
 
 /** Width of an entry with its gap. */
@@ -70,8 +86,16 @@ export function drawKey(
     let left = x;
     const middle = y + r * 22;
     for (const entry of row) {
-      for (const [stroke, width] of strokes(entry.line, theme))
-        pen.line([at(left, middle), at(left + SAMPLE, middle)], { stroke, 'stroke-width': width });
+      if (entry.line)
+        for (const one of strokes(entry.line, theme))
+          pen.line([at(left, middle), at(left + SAMPLE, middle)], strokeAttributes(one));
+      else
+        drawChip(
+          pen,
+          entry.code,
+          around(left + SAMPLE / 2, middle, chipWidth(entry.code), CHIP_HEIGHT),
+          theme,
+        );
       pen.text(entry.words, at(left + SAMPLE + 8, middle), { size: SIZE, fill: theme.ink, anchor: 'start' });
       left += keyWidth(entry);
     }

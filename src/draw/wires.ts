@@ -22,8 +22,9 @@ const heightOf = (lines: readonly Line[], wire: number): number =>
 export function openings(
   wires: readonly PlacedWire[],
   lines: readonly Line[],
+  there: ReadonlySet<number>,
 ): readonly (readonly Point[])[] {
-  const segments = segmentsOf(wires);
+  const segments = segmentsOf(wires).filter(({ wire }) => there.has(wire));
   const level = segments.filter(({ a, b }) => a.y === b.y);
   const upright = segments.filter(({ a, b }) => a.x === b.x);
   const found: Point[][] = wires.map(() => []);
@@ -72,38 +73,72 @@ const unit = (a: Point, b: Point): readonly [number, number] => [Math.sign(b.x -
 const between = (a: Point, b: Point, p: Point): boolean =>
   a.x === b.x ? p.x === a.x && (p.y - a.y) * (p.y - b.y) < 0 : p.y === a.y && (p.x - a.x) * (p.x - b.x) < 0;
 
-/** Strokes laid over one another to make a look, bottom first: colour and width. */
-export function strokes(line: Line, theme: Theme): readonly (readonly [string, number])[] {
+export interface Stroke {
+  readonly stroke: string;
+  readonly width: number;
+  readonly dash?: string;
+}
+
+/** A stroke as SVG has it. */
+export const strokeAttributes = ({ stroke, width, dash }: Stroke) => ({
+  stroke,
+  'stroke-width': width,
+  ...(dash === undefined ? {} : { 'stroke-dasharray': dash }),
+});
+
+/** Strokes laid over one another to make a look, bottom first. */
+export function strokes(line: Line, theme: Theme): readonly Stroke[] {
   const tint = theme.tints[line.tint] ?? theme.ink;
   switch (line.look) {
     case 'signal':
-      return [[tint, LINE.signal]];
+      return [{ stroke: tint, width: LINE.signal }];
     case 'ground':
-    case 'braid':
       return [
-        [theme.ink, LINE.ground],
-        [theme.paper, LINE.groundCore],
+        { stroke: theme.ink, width: LINE.ground },
+        { stroke: theme.paper, width: LINE.groundCore },
+      ];
+    case 'braid':
+      // Cross-hatched along its length, as the weave looks; the bare screen must not be taken for an insulated wire.
+      return [
+        { stroke: theme.ink, width: LINE.braid },
+        { stroke: theme.paper, width: LINE.braid - 3 },
+        { stroke: theme.ink, width: LINE.braid - 3, dash: '1.6 2.6' },
       ];
     case 'leg':
-      return [[theme.leg, LINE.leg]];
+      return [{ stroke: theme.leg, width: LINE.leg }];
     case 'sleeved':
       return [
-        [theme.outline, LINE.sleeve],
-        [theme.sleeve, LINE.sleeve - 2],
-        [theme.leg, LINE.leg],
+        { stroke: theme.outline, width: LINE.sleeve },
+        { stroke: theme.sleeve, width: LINE.sleeve - 2 },
+        { stroke: theme.leg, width: LINE.leg },
       ];
     case 'link':
       return [
-        [theme.outline, LINE.link + 2],
-        [theme.solder, LINE.link],
+        { stroke: theme.outline, width: LINE.link + 2 },
+        { stroke: theme.solder, width: LINE.link },
       ];
     case 'bend':
       return [
-        [theme.outline, LINE.bend + 2],
-        [theme.lug, LINE.bend],
+        { stroke: theme.outline, width: LINE.bend + 2 },
+        { stroke: theme.lug, width: LINE.bend },
       ];
   }
 }
+
+/** How a wire stands out: not at all, from the pale rest, as the rest, as what is new; or it is not there yet. */
+export type Emphasis = 'plain' | 'pale' | 'new' | 'absent';
+
+/** A theme in which every line is pale, for what does not count. */
+const paled = (theme: Theme): Theme => ({
+  ...theme,
+  ink: theme.pale,
+  outline: theme.pale,
+  leg: theme.pale,
+  lug: theme.paper,
+  solder: theme.paper,
+  sleeve: theme.paper,
+  tints: {},
+});
 
 /** Radius of a solder dot: covers the widest line's end, and no more, for a lug's name stands close by. */
 const SOLDER = 3;
@@ -115,20 +150,25 @@ export function drawWires(
   wires: readonly PlacedWire[],
   lines: readonly Line[],
   theme: Theme,
+  emphasis: readonly Emphasis[] = [],
 ): void {
-  const gaps = openings(wires, lines);
-  const order = wires.map((_, i) => i).sort((a, b) => heightOf(lines, a) - heightOf(lines, b));
+  const there = wires.map((_, i) => i).filter((i) => emphasis[i] !== 'absent');
+  const gaps = openings(wires, lines, new Set(there));
+  const order = there.sort((a, b) => heightOf(lines, a) - heightOf(lines, b));
   for (const i of order) {
     const [wire, line] = [wires[i], lines[i]];
     if (!wire || !line) continue;
     const d = wirePath(wire.points, gaps[i] ?? []);
     const group = pen.group({ id: `${prefix}-joint-${i + 1}`, fill: 'none', 'stroke-linejoin': 'round' });
-    for (const [stroke, width] of strokes(line, theme)) group.stroke(d, { stroke, 'stroke-width': width });
+    if (emphasis[i] === 'new')
+      group.stroke(d, { stroke: theme.mark, 'stroke-width': LINE.mark, 'stroke-linecap': 'round' });
+    const inks = emphasis[i] === 'pale' ? paled(theme) : theme;
+    for (const one of strokes(line, inks)) group.stroke(d, strokeAttributes(one));
     for (const end of [wire.points[0], wire.points[wire.points.length - 1]])
       if (end)
         group.circle(end, SOLDER, {
-          fill: theme.solder,
-          stroke: theme.outline,
+          fill: inks.solder,
+          stroke: inks.outline,
           'stroke-width': 1,
         });
   }

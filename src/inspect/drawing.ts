@@ -50,6 +50,8 @@ export interface DrawnWire {
 export interface Chip {
   readonly shape: Shape;
   readonly code: string;
+  /** The point that must lie on its wire: its middle, or the far end of the leader to a chip beside its wire. */
+  readonly at: Point;
 }
 
 export interface Drawing {
@@ -97,9 +99,7 @@ export function readDrawing(svg: string): Drawing | Finding {
     texts,
     parts,
     wires,
-    chips: shapes
-      .filter(({ is }) => is.includes(IS.chip))
-      .map((shape) => ({ shape, code: wordsIn(shape.area, texts) })),
+    chips: chipsOf(id, shapes, lines, texts),
     findings: [...findings, ...broken],
   };
 }
@@ -130,6 +130,24 @@ const wordsIn = (area: Area, texts: readonly Text[]): string =>
     .filter(({ box }) => inArea(area, centreOf(box)))
     .map(({ words }) => words)
     .join(' ');
+
+/** The colour codes on the drawing; the key explains each with a chip of its own. */
+function chipsOf(
+  id: string,
+  shapes: readonly Shape[],
+  lines: readonly Line[],
+  texts: readonly Text[],
+): readonly Chip[] {
+  const here = ({ groups }: Mark): boolean => groups.includes(`${id}-colours`);
+  const leaders = lines.filter(here).flatMap((line) => line.stretches);
+  return shapes
+    .filter((shape) => shape.is.includes(IS.chip) && here(shape))
+    .map((shape) => {
+      const middle = centreOf(shape.area);
+      const leader = leaders.find(({ b }) => Math.hypot(b.x - middle.x, b.y - middle.y) < 1);
+      return { shape, code: wordsIn(shape.area, texts), at: leader?.a ?? middle };
+    });
+}
 
 function partsOf(id: string, marks: readonly Mark[]): readonly DrawnPart[] {
   const prefix = `${id}-part-`;

@@ -35,7 +35,7 @@ export interface Inspection {
 export function inspectAmong(svg: string, kits: readonly Kit[]): Inspection {
   const drawing = readDrawing(svg);
   if ('rule' in drawing) return { findings: [drawing] };
-  const kit = kits.find(({ id }) => id === drawing.id);
+  const kit = kitOf(drawing.id, kits);
   const described =
     kit || kits.length === 0
       ? []
@@ -50,6 +50,15 @@ export function inspectAmong(svg: string, kits: readonly Kit[]): Inspection {
     ],
   };
 }
+
+/** A drawing's id is its kit's, or that and what makes it other than the usual one: its view, state, step or theme. */
+const kitOf = (id: string, kits: readonly Kit[]): Kit | undefined =>
+  kits
+    .filter((kit) => id === kit.id || id.startsWith(`${kit.id}-`))
+    .reduce<Kit | undefined>(
+      (best, kit) => (best && best.id.length >= kit.id.length ? best : kit),
+      undefined,
+    );
 
 /** Everything found in a drawing; without a description what is joined to what is not compared. */
 export const inspect = (svg: string, kit?: Kit): readonly Finding[] =>

@@ -83,6 +83,10 @@ const INHERITED: ReadonlySet<string> = new Set([
   'text-anchor',
 ]);
 
+/** Styles that change nothing by themselves: the font embedded, and inks a page may set, each with its own for default. */
+const KEEPS_INKS =
+  /^(?:@font-face\{[^{}]*\}|@supports \(color:var\(--a\)\)\{(?:\[aria-labelledby\^="[^"]*"\] \[(fill|stroke)="(#[\da-f]{6})"\]\{\1:var\(--solderleaf-[a-z]+,\2\)\})*\})*$/;
+
 interface Context {
   readonly offset: Point;
   readonly groups: readonly string[];
@@ -102,6 +106,7 @@ export function paint(root: Element): Painting {
   const visit = (element: Element, context: Context): void => {
     const here = enter(element, context, unread);
     if (element.name === 'title' || element.name === 'desc') return;
+    if (element.name === 'style' && KEEPS_INKS.test(element.text)) return;
     if (element.name !== 'text' && element.text.trim() !== '') unread('text outside a text element');
     if (element.name === 'g' || element === root) {
       for (const child of element.children) visit(child, here);

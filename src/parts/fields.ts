@@ -1,13 +1,17 @@
 /** Fields that several kinds share, as zod schemas. Each carries the words an editor shows at completion. */
 import { z } from 'zod';
-import { parseQuantity, type Unit } from '../common/units.ts';
+import { parseQuantity, printQuantity, type Unit } from '../common/units.ts';
 
 const EXAMPLES: Readonly<Record<Unit, string>> = {
   ohm: '470k, 4k7, 1M, 220 or 8.2k',
   farad: '22n, 0.022u, 4n7 or 680p',
   henry: '2.4H, 2.4 or 900m',
 };
-const WHAT: Readonly<Record<Unit, string>> = { ohm: 'resistance', farad: 'capacitance', henry: 'inductance' };
+const WHAT: Readonly<Record<Unit, string>> = {
+  ohm: 'a resistance',
+  farad: 'a capacitance',
+  henry: 'an inductance',
+};
 
 /** Sanity bounds, SI, inclusive: far outside anything a passive guitar holds, so a slip of prefix is caught. */
 const BOUNDS: Readonly<Record<Unit, readonly [number, number]>> = {
@@ -16,19 +20,22 @@ const BOUNDS: Readonly<Record<Unit, readonly [number, number]>> = {
   henry: [1e-6, 1e3],
 };
 
+/** What a resistor may be, ohms, both included. */
+export const ohmBounds = BOUNDS.ohm;
+
 const quantity = (unit: Unit) =>
   z
-    .union([z.string(), z.number()], { error: `expected a ${WHAT[unit]} such as ${EXAMPLES[unit]}` })
+    .union([z.string(), z.number()], { error: `expected ${WHAT[unit]} such as ${EXAMPLES[unit]}` })
     .transform((written, ctx) => {
       const value = parseQuantity(written, unit);
       const [least, most] = BOUNDS[unit];
       const wrong =
         value === undefined
-          ? `not a ${WHAT[unit]}`
+          ? `not ${WHAT[unit]}`
           : value <= 0
-            ? `a ${WHAT[unit]} must be more than zero`
+            ? `${WHAT[unit]} must be more than zero`
             : value < least || value > most
-              ? `a ${WHAT[unit]} beyond reason`
+              ? `${WHAT[unit]} beyond reason; allowed: ${printQuantity(least, unit)} to ${printQuantity(most, unit)}`
               : undefined;
       if (value === undefined || wrong !== undefined) {
         ctx.addIssue({
@@ -67,12 +74,14 @@ export const fraction = (about: string) =>
     })
     .describe(about);
 
+export const LABEL_LONGEST = 24;
+
 /** What may be written about any part. */
 export const commonFields = {
   label: z
     .string()
     .min(1)
-    .max(24)
+    .max(LABEL_LONGEST)
     .optional()
     .describe('What the drawing calls the part; by default its name'),
 };

@@ -25,6 +25,13 @@ export const arrangementSchema = z.strictObject({
           .describe('Kinds of part that sit here, in the order the kit names them'),
         at: pair.describe('Column and row of the first one’s top left corner, in grid units'),
         step: pair.default([0, 0]).describe('From one to the next, in grid units'),
+        wrap: z
+          .strictObject({
+            after: z.number().int().min(1).describe('How many stand in one row'),
+            step: pair.describe('From one row to the next, in grid units'),
+          })
+          .optional()
+          .describe('Rows, for parts that stand two by two'),
         turn: z
           .union([z.literal(0), z.literal(1), z.literal(2), z.literal(3)])
           .default(0)

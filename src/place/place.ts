@@ -6,87 +6,59 @@
 
 import type { Circuit } from '../circuit/circuit.ts';
 import { PITCH } from '../common/geometry.ts';
-import type { Part } from '../parts/index.ts';
+import type { Hand } from '../describe/kit.ts';
 import type { Arrangement } from './arrangement.ts';
 import { elkGraph, layOut } from './elk.ts';
+import { DEFAULT_EFFORT, type Effort, improve } from './improve.ts';
 import { outlineOf } from './outlines/index.ts';
-import type { Outline } from './outlines/outline.ts';
 import type { Placement, Stand } from './placement.ts';
+import { firstStands } from './seating.ts';
 import { settle } from './settle.ts';
-import { type Wired, wire } from './wiring.ts';
+import { type Wired, Wiring } from './wiring.ts';
 
 /** Words to be drawn beside a part, by part name; they need room, so placing must know them. */
 export type Captions = ReadonlyMap<string, string>;
 
+/** Free columns and rows around the parts. */
+const MARGIN = 8;
+
 const SPREADS = [3, 4, 5, 6, 8] as const;
 
-/** @throws Error when even the widest spacing leaves some wire no way, which no description should bring about. */
+export interface PlaceOptions {
+  readonly effort?: Effort;
+  readonly hand?: Hand;
+}
+
+/**
+ * Places a circuit's parts and lays its wires, seen from the solder side.
+ *
+ * @throws Error when even the widest spacing leaves some wire no way, which no description should bring about.
+ */
 export async function place(
   circuit: Circuit,
   arrangement: Arrangement,
   captions: Captions,
+  { effort = DEFAULT_EFFORT, hand = 'right' }: PlaceOptions = {},
 ): Promise<Placement> {
   const { kit } = circuit;
   const parts = kit.parts.map((part) => ({ part, outline: outlineOf(part, captions.get(part.name)) }));
-  const seats = seated(kit.parts, arrangement);
   const seeds = await layOut(
     elkGraph(
       parts.map(({ part, outline }) => ({ name: part.name, outline })),
       kit.joints,
     ),
   );
+  const reach = arrangement.seats.length > 0 ? 60 : 6;
   for (const between of SPREADS) {
-    const stands = parts.map(({ part, outline }): Stand => {
-      const seat = seats.get(part.name);
-      if (seat) return spread(part, outline, seat, between);
-      const seed = seeds.get(part.name) ?? { x: 0, y: 0 };
-      return {
-        part,
-        outline,
-        column: Math.round(seed.x / PITCH),
-        row: Math.round(seed.y / PITCH),
-        turn: 0,
-        mirror: false,
-        fixed: false,
-      };
-    });
-    const settled = settle(stands, kit.joints, { between }, seats.size > 0 ? 60 : 6);
-    const wired = wire(settled, kit.joints);
-    if (wired) return finish(settled, wired);
+    const by = 1 + (between - SPREADS[0]) / 10;
+    const stands = firstStands(parts, arrangement, hand, seeds, by);
+    const settled = settle(stands, kit.joints, { between }, reach);
+    const wiring = new Wiring(settled, kit.joints, MARGIN);
+    if (!wiring.layAll(2)) continue;
+    improve(wiring, kit.joints, between, effort);
+    return finish(wiring.stands, wiring.result());
   }
   throw new Error(`no way found for every wire of ${kit.id}`);
-}
-
-type Seat = Pick<Stand, 'column' | 'row' | 'turn' | 'mirror'>;
-
-function seated(parts: readonly Part[], arrangement: Arrangement): ReadonlyMap<string, Seat> {
-  const taken = new Map<string, Seat>();
-  for (const seat of arrangement.seats)
-    parts
-      .filter((part) => seat.kinds.includes(part.kind))
-      .forEach((part, i) => {
-        taken.set(part.name, {
-          column: seat.at[0] + i * seat.step[0],
-          row: seat.at[1] + i * seat.step[1],
-          turn: seat.turn,
-          mirror: seat.mirror,
-        });
-      });
-  return taken;
-}
-
-/** A seat moved outwards when the kit needs more room than the arrangement foresaw. */
-function spread(part: Part, outline: Outline, seat: Seat, between: number): Stand {
-  const by = 1 + (between - SPREADS[0]) / 10;
-  return {
-    part,
-    outline,
-    column: Math.round(seat.column * by),
-    row: Math.round(seat.row * by),
-    turn: seat.turn,
-    mirror: seat.mirror,
-    fixed: true,
-  };
 }
 
 /** Crops the field to what is drawn, one pitch of margin about it. */

@@ -5,6 +5,7 @@
  */
 import { PITCH } from '../common/geometry.ts';
 import type { Joint } from '../describe/kit.ts';
+import { contactsOf } from '../parts/index.ts';
 import { extent, toSheet } from './frame.ts';
 import type { Stand } from './placement.ts';
 import { frameOf } from './wiring.ts';
@@ -14,14 +15,14 @@ export interface Room {
   readonly between: number;
 }
 
-interface Box {
+export interface Box {
   readonly x0: number;
   readonly y0: number;
   readonly x1: number;
   readonly y1: number;
 }
 
-const boxOf = (stand: Stand): Box => {
+export const boxOf = (stand: Stand): Box => {
   const size = extent(frameOf(stand, 0, 0));
   return {
     x0: stand.column,
@@ -30,6 +31,11 @@ const boxOf = (stand: Stand): Box => {
     y1: stand.row + size.height / PITCH,
   };
 };
+
+/**
+ * Parts that may lie either way round. A pot or a switch may not: the order of its lugs tells the side it is seen from.
+ */
+export const mayMirror = ({ part }: Stand): boolean => part.kind !== 'pot' && contactsOf(part).length === 0;
 
 /** A component's own legs are short, so they pull harder than a wire does. */
 const PULL = { wire: 2, leg: 5, link: 2, bend: 2, braid: 2 } as const;
@@ -66,10 +72,9 @@ function bestStand(
   reach: number,
 ): Stand {
   const others = [...placed.values()].filter((other) => other.part.name !== stand.part.name).map(boxOf);
-  const canMirror = stand.part.kind === 'resistor' || stand.part.kind === 'capacitor';
   let best = stand;
   let least = Number.POSITIVE_INFINITY;
-  for (const mirror of canMirror ? [false, true] : [stand.mirror]) {
+  for (const mirror of mayMirror(stand) ? [false, true] : [stand.mirror]) {
     const turned = { ...stand, mirror };
     const own = boxOf(turned);
     const pulls = pullsOn(turned, placed, joints);
@@ -88,7 +93,7 @@ function bestStand(
   return best;
 }
 
-const clash = (a: Box, b: Box, gap: number): boolean =>
+export const clash = (a: Box, b: Box, gap: number): boolean =>
   a.x0 < b.x1 + gap && b.x0 < a.x1 + gap && a.y0 < b.y1 + gap && b.y0 < a.y1 + gap;
 
 /** For each joint of the part, how far its lug is from the other end now, grid units. */
@@ -112,7 +117,8 @@ function pullsOn(
   });
 }
 
-function lugCentre(stand: Stand, lug: string): { x: number; y: number } {
+/** Middle of a lug, grid units, rounded. */
+export function lugCentre(stand: Stand, lug: string): { x: number; y: number } {
   const tag = stand.outline.lugs.find((candidate) => candidate.lug === lug)?.tag;
   if (!tag) return { x: stand.column, y: stand.row };
   const p = toSheet(frameOf(stand, 0, 0), { x: tag.x + tag.width / 2, y: tag.y + tag.height / 2 });

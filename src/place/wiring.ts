@@ -1,21 +1,24 @@
-/** From parts standing on the grid to wires: the field of free nodes, the gates of every lug, the routed lines. */
+/**
+ * From parts standing on the grid to wires: the field of free nodes, the gates of every lug, the routed lines. Parts
+ * can be moved afterwards; only the wires concerned are then laid again, which is what makes a search affordable.
+ */
 import { PITCH, type Point, type Rect } from '../common/geometry.ts';
 import type { Joint } from '../describe/kit.ts';
 import { directionToSheet, extent, type Frame, rectToSheet, toSheet } from './frame.ts';
 import type { Port } from './outlines/outline.ts';
 import type { PlacedWire, Stand } from './placement.ts';
 import { type Direction, Field, type Gate, type Task, type Track } from './route/field.ts';
-import { type Routed, routeAll } from './route/route.ts';
+import { Router } from './route/route.ts';
 
-/** Free columns and rows kept around the parts for wires that go round the outside. */
-const MARGIN = 5;
 /** No wire's centre line comes nearer to a lug than this, drawing units. */
 const LUG_CLEARANCE = 6;
+/** Price of the node outside a lug: a wire that only passes there hides where the lug's own wire begins. */
+const DEAR = 40;
 
 /** A part's frame with the field's corner as origin. */
 export const frameOf = (stand: Stand, left: number, top: number): Frame => ({
-  x: (stand.column - left + MARGIN) * PITCH,
-  y: (stand.row - top + MARGIN) * PITCH,
+  x: (stand.column - left) * PITCH,
+  y: (stand.row - top) * PITCH,
   width: stand.outline.width,
   height: stand.outline.height,
   turn: stand.turn,
@@ -24,94 +27,211 @@ export const frameOf = (stand: Stand, left: number, top: number): Frame => ({
 
 /** The stands' common extent, grid units. */
 export function bounds(stands: readonly Stand[]): Rect {
-  const boxes = stands.map((stand) => {
+  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const stand of stands) {
     const size = extent(frameOf(stand, 0, 0));
-    return [
-      stand.column,
-      stand.row,
-      stand.column + size.width / PITCH,
-      stand.row + size.height / PITCH,
-    ] as const;
-  });
-  const left = Math.min(...boxes.map((b) => b[0]));
-  const top = Math.min(...boxes.map((b) => b[1]));
-  return {
-    x: left,
-    y: top,
-    width: Math.max(...boxes.map((b) => b[2])) - left,
-    height: Math.max(...boxes.map((b) => b[3])) - top,
-  };
+    left = Math.min(left, stand.column);
+    top = Math.min(top, stand.row);
+    right = Math.max(right, stand.column + size.width / PITCH);
+    bottom = Math.max(bottom, stand.row + size.height / PITCH);
+  }
+  return { x: left, y: top, width: right - left, height: bottom - top };
 }
 
 export interface Wired {
   readonly frames: ReadonlyMap<string, Frame>;
   readonly wires: readonly PlacedWire[];
-  readonly routed: Routed;
 }
 
-/** Routes every joint between the stands, or answers `undefined` when they stand too close for that. */
-export function wire(stands: readonly Stand[], joints: readonly Joint[], polish?: number): Wired | undefined {
-  const box = bounds(stands);
-  const field = new Field(Math.ceil(box.width) + 2 * MARGIN + 1, Math.ceil(box.height) + 2 * MARGIN + 1);
-  const frames = new Map(stands.map((stand) => [stand.part.name, frameOf(stand, box.x, box.y)]));
-  const ports = new Map<string, readonly Port[]>();
-  const needed = new Set(joints.flatMap((j) => [`${j.from.part}.${j.from.lug}`, `${j.to.part}.${j.to.lug}`]));
-  for (const stand of stands) {
-    const frame = frames.get(stand.part.name);
-    if (!frame) continue;
-    for (const rect of stand.outline.blocked) block(field, rectToSheet(frame, rect), 0);
+/** What a step back needs. */
+export interface Remembered {
+  readonly stands: readonly Stand[];
+  readonly tasks: readonly Task[];
+  readonly tracks: readonly (Track | undefined)[];
+}
+
+export class Wiring {
+  readonly #joints: readonly Joint[];
+  /** Indices of the joints that have a way across the sheet: all but straps. */
+  readonly #ways: readonly number[];
+  readonly #left: number;
+  readonly #top: number;
+  readonly #field: Field;
+  readonly #router: Router;
+  readonly #needed: ReadonlySet<string>;
+  readonly #ports = new Map<string, readonly Port[]>();
+  #stands: readonly Stand[] = [];
+  #tasks: readonly Task[] = [];
+
+  /** `margin` is kept free around the parts, grid units, for wires that go round the outside and for parts to move to. */
+  constructor(stands: readonly Stand[], joints: readonly Joint[], margin: number) {
+    const box = bounds(stands);
+    this.#joints = joints;
+    this.#left = box.x - margin;
+    this.#top = box.y - margin;
+    this.#field = new Field(Math.ceil(box.width) + 2 * margin + 1, Math.ceil(box.height) + 2 * margin + 1);
+    this.#needed = new Set(joints.flatMap(({ from, to }) => [endOf(from), endOf(to)]));
+    for (const stand of stands) this.#stand(stand, 1);
+    this.#stands = stands;
+    this.#ways = joints.flatMap((joint, i) => (this.#strapOf(joint) ? [] : [i]));
+    this.#tasks = this.#ways.map((i) => this.#taskOf(i));
+    this.#router = new Router(this.#field, this.#tasks);
+  }
+
+  get stands(): readonly Stand[] {
+    return this.#stands;
+  }
+
+  /** What the wires cost together; see `route/route.ts`. */
+  get cost(): number {
+    return this.#router.cost;
+  }
+
+  /** Lays every wire; false when the parts stand too close for that. */
+  layAll(polish: number): boolean {
+    if (!this.#router.layAll()) return false;
+    this.#router.polish(polish);
+    return true;
+  }
+
+  polish(passes: number): void {
+    this.#router.polish(passes);
+  }
+
+  remember(): Remembered {
+    return { stands: this.#stands, tasks: this.#tasks, tracks: [...this.#router.tracks] };
+  }
+
+  /** Back to what was remembered. */
+  restore(before: Remembered): void {
+    this.#replace(before.stands);
+    this.#tasks = before.tasks;
+    this.#router.restore(before.tasks, before.tracks);
+  }
+
+  /**
+   * Parts stand elsewhere: wires of theirs and wires in their way are laid again. False when that does not work out;
+   * then `restore` must follow.
+   */
+  move(stands: readonly Stand[]): boolean {
+    const box = bounds(stands);
+    const room = 2;
+    if (
+      box.x < this.#left + room ||
+      box.y < this.#top + room ||
+      box.x + box.width > this.#left + this.#field.columns - room ||
+      box.y + box.height > this.#top + this.#field.rows - room
+    )
+      return false;
+    const moved = this.#replace(stands);
+    const tasks = this.#tasks.map((task, k) => {
+      const joint = this.#joints[this.#ways[k] ?? -1];
+      return joint && (moved.has(joint.from.part) || moved.has(joint.to.part))
+        ? this.#taskOf(this.#ways[k] ?? -1)
+        : task;
+    });
+    const which = tasks.flatMap((task, k) => (task !== this.#tasks[k] || this.#router.blocked(k) ? [k] : []));
+    this.#tasks = tasks;
+    return this.#router.relay(tasks, which);
+  }
+
+  /** The wires as lines. */
+  result(): Wired {
+    const frames = new Map(
+      this.#stands.map((stand) => [stand.part.name, frameOf(stand, this.#left, this.#top)]),
+    );
+    const trackOf = new Map(this.#ways.map((i, k) => [i, this.#router.tracks[k]]));
+    const wires = this.#joints.map((joint, i): PlacedWire => {
+      const track = trackOf.get(i);
+      const spot = (end: Joint['from'], port: number) => this.#ports.get(endOf(end))?.[port]?.spot;
+      return {
+        joint,
+        points: track
+          ? line(this.#field, track, spot(joint.from, track.from), spot(joint.to, track.to))
+          : (this.#strapOf(joint) ?? []),
+      };
+    });
+    return { frames, wires };
+  }
+
+  /** Takes stands that differ off the field and puts them where they stand now; answers whose they are. */
+  #replace(stands: readonly Stand[]): ReadonlySet<string> {
+    const moved = new Set<string>();
+    stands.forEach((stand, i) => {
+      const before = this.#stands[i];
+      if (!before || before === stand) return;
+      this.#stand(before, -1);
+      moved.add(stand.part.name);
+    });
+    for (const stand of stands) if (moved.has(stand.part.name)) this.#stand(stand, 1);
+    this.#stands = stands;
+    return moved;
+  }
+
+  /** Puts a part on the field (`by` 1) or takes it off (`by` −1). */
+  #stand(stand: Stand, by: 1 | -1): void {
+    const frame = frameOf(stand, this.#left, this.#top);
+    for (const rect of stand.outline.blocked) block(this.#field, rectToSheet(frame, rect), 0, by);
     for (const lug of stand.outline.lugs) {
-      if (lug.lug !== 'case') block(field, rectToSheet(frame, lug.tag), LUG_CLEARANCE);
-      ports.set(
-        `${stand.part.name}.${lug.lug}`,
-        lug.ports.map((port) => portToSheet(frame, port)),
-      );
+      if (lug.lug !== 'case') block(this.#field, rectToSheet(frame, lug.tag), LUG_CLEARANCE, by);
+      const end = `${stand.part.name}.${lug.lug}`;
+      const ports = lug.ports.map((port) => portToSheet(frame, port));
+      this.#ports.set(end, ports);
+      if (this.#needed.has(end))
+        for (const { node } of ports) this.#field.charge(this.#nodeOf(node), by * DEAR);
     }
   }
-  for (const name of needed)
-    for (const port of ports.get(name) ?? []) field.dear[nodeOf(field, port.node)] = 2;
-  const gates = (end: Joint['from']): readonly Gate[] =>
-    (ports.get(`${end.part}.${end.lug}`) ?? []).map((port) => ({
-      node: nodeOf(field, port.node),
-      inward: heading(port.inward),
-    }));
-  const tasks = joints.map((joint): Task => ({ from: gates(joint.from), to: gates(joint.to) }));
-  const routed = routeAll(field, tasks, polish);
-  if (!routed) return undefined;
-  const wires = joints.map((joint, i): PlacedWire => {
-    const track = routed.tracks[i] ?? { from: 0, to: 0, nodes: [] };
-    return {
-      joint,
-      points: line(
-        field,
-        track,
-        ports.get(`${joint.from.part}.${joint.from.lug}`)?.[track.from]?.spot,
-        ports.get(`${joint.to.part}.${joint.to.lug}`)?.[track.to]?.spot,
-      ),
+
+  #taskOf(index: number): Task {
+    const joint = this.#joints[index];
+    const gates = (end: Joint['from'] | undefined): readonly Gate[] =>
+      (end ? (this.#ports.get(endOf(end)) ?? []) : []).map((port) => ({
+        node: this.#nodeOf(port.node),
+        inward: heading(port.inward),
+        price: port.price ?? 0,
+      }));
+    return { from: gates(joint?.from), to: gates(joint?.to) };
+  }
+
+  /** A lug bent over onto the case it belongs to lies where it lies: nothing to route. */
+  #strapOf({ kind, from, to }: Joint): readonly Point[] | undefined {
+    if (kind !== 'bend' || from.part !== to.part) return undefined;
+    const stand = this.#stands.find(({ part }) => part.name === from.part);
+    if (!stand) return undefined;
+    const frame = frameOf(stand, this.#left, this.#top);
+    const strapTo = (own: string, other: string) => {
+      const strap = stand.outline.lugs.find(({ lug }) => lug === own)?.strap;
+      return strap?.to === other ? strap : undefined;
     };
-  });
-  return { frames, wires, routed };
+    const [ahead, back] = [strapTo(from.lug, to.lug), strapTo(to.lug, from.lug)];
+    if (ahead) return [toSheet(frame, ahead.from), toSheet(frame, ahead.end)];
+    return back && [toSheet(frame, back.end), toSheet(frame, back.from)];
+  }
+
+  #nodeOf(p: Point): number {
+    return this.#field.node(Math.round(p.x / PITCH), Math.round(p.y / PITCH));
+  }
 }
+
+const endOf = ({ part, lug }: Joint['from']): string => `${part}.${lug}`;
 
 const portToSheet = (frame: Frame, port: Port): Port => ({
   node: toSheet(frame, port.node),
   inward: directionToSheet(frame, port.inward),
   spot: toSheet(frame, port.spot),
+  price: port.price ?? 0,
 });
-
-const nodeOf = (field: Field, p: Point): number =>
-  field.node(Math.round(p.x / PITCH), Math.round(p.y / PITCH));
 
 const heading = (d: Point): Direction => (d.x > 0 ? 0 : d.x < 0 ? 2 : d.y > 0 ? 1 : 3);
 
-/** Closes every node within `clearance` of a rectangle; its bounds count as inside when there is none. */
-function block(field: Field, rect: Rect, clearance: number): void {
+/** Closes (or opens again) every node within `clearance` of a rectangle; its bounds count as inside when there is none. */
+function block(field: Field, rect: Rect, clearance: number, by: 1 | -1): void {
   const near = clearance === 0 ? 0 : clearance - 0.01;
   const [x0, x1] = [Math.ceil((rect.x - near) / PITCH), Math.floor((rect.x + rect.width + near) / PITCH)];
   const [y0, y1] = [Math.ceil((rect.y - near) / PITCH), Math.floor((rect.y + rect.height + near) / PITCH)];
   for (let y = Math.max(0, y0); y <= Math.min(field.rows - 1, y1); y++)
     for (let x = Math.max(0, x0); x <= Math.min(field.columns - 1, x1); x++)
-      field.blocked[field.node(x, y)] = 1;
+      field.close(field.node(x, y), by);
 }
 
 /** A track's corners, from spot to spot. */

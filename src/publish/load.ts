@@ -61,11 +61,17 @@ async function runScript(file: string): Promise<Reading> {
   try {
     const { tsImport } = await import('tsx/esm/api');
     const loaded: { default?: unknown } = await tsImport(pathToFileURL(file).href, import.meta.url);
-    return kitFromValue(loaded.default, file);
+    return kitFromValue(unwrapped(loaded.default), file);
   } catch (thrown) {
     return failedScript(thrown, file);
   }
 }
+
+/** In a folder whose package.json does not say otherwise the loader makes a CommonJS module, which wraps what it exports. */
+const unwrapped = (exported: unknown): unknown =>
+  typeof exported === 'object' && exported !== null && '__esModule' in exported && 'default' in exported
+    ? exported.default
+    : exported;
 
 function unreadable(file: string, thrown: unknown): Reading {
   const message = thrown instanceof Error ? thrown.message : String(thrown);

@@ -1,67 +1,119 @@
-/** Loads as an aligned table for the terminal, and as JSON. */
-import type { StateLoads } from '../analyse/index.ts';
+/** Loads, response and what is assumed of the pickups as aligned tables for the terminal. */
+import type { Curve, PickupCurve, StateLoads, StateResponse } from '../analyse/index.ts';
 import { printQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
+import { isPickup, type Pickup, whatIs } from '../parts/index.ts';
+import { columns, ohmsText, percentText, signed, stateText } from './columns.ts';
 
-const HEADS = [
+const LOAD_HEADS = [
   'state',
   'sounding',
   'DC load',
   'reference',
+  'off by',
   'signal load',
   'reference',
   'off by',
+  '',
   'total load',
 ] as const;
 
 /** One line for each sounding pickup in each state. */
 export function loadsTable(loads: readonly StateLoads[]): string {
   const rows = loads.flatMap(({ state, loads: entries }) =>
-    entries.map((entry, i) => [
+    entries.map(({ pickup, dcLoad, signalLoad, reference, difference, total }, i) => [
       i === 0 ? stateText(state.settings) : '',
-      entry.pickup,
-      printQuantity(entry.dcLoad, 'ohm', 4),
-      printQuantity(entry.reference.dcLoad, 'ohm', 4),
-      printQuantity(entry.signalLoad, 'ohm', 4),
-      printQuantity(entry.reference.signalLoad, 'ohm', 4),
-      `${entry.difference.signalLoad.percent > 0 ? '+' : ''}${entry.difference.signalLoad.percent.toFixed(1)} %`,
-      printQuantity(entry.total.signalLoad, 'ohm', 4),
+      pickup,
+      ohmsText(dcLoad),
+      ohmsText(reference.dcLoad),
+      percentText(difference.dcLoad.percent),
+      ohmsText(signalLoad),
+      ohmsText(reference.signalLoad),
+      offText(difference.signalLoad.ohms),
+      percentText(difference.signalLoad.percent),
+      ohmsText(total.signalLoad),
     ]),
   );
-  const all = [HEADS as readonly string[], ...rows];
-  const widths = HEADS.map((_, c) => Math.max(...all.map((row) => (row[c] ?? '').length)));
-  return all
-    .map((row) =>
-      row
-        .map((cell, c) => (c < 2 ? cell.padEnd(widths[c] ?? 0) : cell.padStart(widths[c] ?? 0)))
-        .join('  ')
-        .trimEnd(),
-    )
-    .join('\n');
+  return columns(LOAD_HEADS, rows);
 }
 
-const stateText = (settings: Readonly<Record<string, number>>): string =>
-  Object.entries(settings)
-    .map(([name, position]) => `${name} ${position}`)
-    .join(', ') || 'always';
+const offText = (ohms: number): string => {
+  const text = ohmsText(ohms);
+  return Number.isFinite(ohms) && ohms > 0 ? `+${text}` : text;
+};
 
-/** The loads as plain data, ohms, unrounded; an open circuit is `"open"` once printed. */
-export const loadsData = (kit: Kit, loads: readonly StateLoads[]): object => ({
-  kit: kit.id,
-  states: loads.map(({ state, loads: entries }) => ({
-    state: state.settings,
-    sounding: state.sounding,
-    pickups: Object.fromEntries(
-      entries.map((entry) => [
-        entry.pickup,
-        {
-          dcLoad: entry.dcLoad,
-          signalLoad: entry.signalLoad,
-          totalLoad: entry.total.signalLoad,
-          reference: entry.reference,
-          difference: entry.difference,
-        },
-      ]),
-    ),
-  })),
-});
+const RESPONSE_HEADS = [
+  'state',
+  'sounding',
+  'resonance',
+  'height',
+  '-3 dB at',
+  'reference',
+  'height',
+  'off by',
+  '',
+  '',
+] as const;
+
+/** The shape of each pickup's curve beside that in its reference harness; of several, of all together as well. */
+export function responseTable(states: readonly StateResponse[]): string {
+  const rows = states.flatMap(({ state, pickups, together }) => {
+    const each = pickups.map((curve, i) => [
+      i === 0 ? stateText(state.settings) : '',
+      curve.pickup,
+      ...shapeCells(curve),
+      ...referenceCells(curve),
+    ]);
+    return pickups.length > 1 && together ? [...each, ['', 'together', ...shapeCells(together)]] : each;
+  });
+  return columns(RESPONSE_HEADS, rows);
+}
+
+const hertz = (value: number | undefined, none: string): string =>
+  value === undefined ? none : `${Math.round(value)} Hz`;
+const decibelText = (value: number | undefined): string =>
+  value === undefined ? '' : `${signed(value, 1)} dB`;
+
+const shapeCells = ({ shape: { resonance, cutoff } }: Curve): readonly string[] => [
+  hertz(resonance?.frequency, 'no peak'),
+  decibelText(resonance?.height),
+  hertz(cutoff, 'over 20 kHz'),
+];
+
+const referenceCells = ({ reference, difference }: PickupCurve): readonly string[] => [
+  hertz(reference.shape.resonance?.frequency, 'no peak'),
+  decibelText(reference.shape.resonance?.height),
+  difference.frequency === undefined ? '' : `${signed(difference.frequency, 0)} Hz`,
+  difference.percent === undefined ? '' : percentText(difference.percent),
+  decibelText(difference.height),
+];
+
+/** What a pickup's response hangs on, in the order it is said. */
+export const windingFields = ['resistance', 'inductance', 'capacitance'] as const;
+
+/** The values of a pickup that nobody gave, and were taken for granted. */
+export const defaultedOf = (pickup: Pickup): readonly (typeof windingFields)[number][] =>
+  windingFields.filter((field) => pickup[field].from === 'default');
+
+const LETTERS = {
+  resistance: ['R', 'ohm'],
+  inductance: ['L', 'henry'],
+  capacitance: ['C', 'farad'],
+} as const;
+
+/** One line a pickup with a value by default, and one about coupling. */
+export function assumptions(kit: Kit): string {
+  const lines = kit.parts.filter(isPickup).flatMap((pickup) => {
+    const values = defaultedOf(pickup).map((field) => {
+      const [letter, unit] = LETTERS[field];
+      return `${letter} ${printQuantity(pickup[field].value, unit)}`;
+    });
+    return values.length === 0
+      ? []
+      : [`${pickup.name}: ${values.join(', ')} by default for a ${whatIs(pickup)}`];
+  });
+  return [...lines, COUPLING].join('\n');
+}
+
+export const COUPLING =
+  'No two coils are coupled: each pickup is one winding of its own, without mutual inductance.';

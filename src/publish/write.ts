@@ -1,5 +1,5 @@
 /** Files written whole or not at all: beside the target first, then put in its place in one step. */
-import { mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 
 /**
@@ -11,7 +11,9 @@ export function writeWhole(file: string, content: string | Uint8Array): boolean 
   mkdirSync(dirname(file), { recursive: true });
   const beside = `${file}.${process.pid}.part`;
   try {
-    writeFileSync(beside, content);
+    // A file that is there keeps its permissions.
+    const mode = statSync(file, { throwIfNoEntry: false })?.mode;
+    writeFileSync(beside, content, mode === undefined ? {} : { mode });
     renameSync(beside, file);
   } catch (thrown) {
     rmSync(beside, { force: true });

@@ -35,6 +35,8 @@ export function makeKit({ kit = 'test', parts, joints }: Compact): Kit {
     id: kit,
     title: kit,
     arrangement: 'free-flow',
+    view: 'solder-side',
+    hand: 'right',
     parts: Object.entries(parts).map(([name, written]) => makePart(name, written)),
     joints: joints.map((joint, index): Joint => {
       const text = typeof joint === 'string' ? joint : String(Object.values(joint)[0]);

@@ -32,6 +32,13 @@ describe('meter readings (parallel law: Kuphaldt I, ch. 5)', () => {
     near(zero?.fitted, par(500e3, 8400));
   });
 
+  it('a lug that nothing is joined to is left out, and so is ground', () => {
+    const lugs = readings[0]?.volumeFull.lugs.flatMap((one) => one.lugs) ?? [];
+    expect(lugs).toContain('selector.A3');
+    expect(lugs).not.toContain('tone-1.3');
+    expect(lugs).not.toContain('output.sleeve');
+  });
+
   it('a lug behind a capacitor alone reads open', () => {
     const circuit = makeCircuit({
       parts: { a: { kind: 'single-coil' }, cap: { kind: 'capacitor', value: '22n' }, out: { kind: 'jack' } },
@@ -83,6 +90,22 @@ describe('spread', () => {
     expect(solveSpread(circuit, { draws: 300, seed: 1 })).toEqual(few);
     expect(solveSpread(circuit, { draws: 300, seed: 2 })).not.toEqual(few);
   });
+
+  it.each([
+    { seed: -1 },
+    { seed: 2 ** 32 },
+    { seed: 1.5 },
+    { seed: NaN },
+    { draws: 0 },
+    { draws: -5 },
+    { draws: 2.5 },
+    { draws: 100_001 },
+    { temperatures: { low: 30, high: 10 } },
+    { temperatures: { low: 10, high: 3000 } },
+  ])('refuses %j', (options) => expect(() => solveSpread(circuit, options)).toThrow(RangeError));
+
+  it('takes the largest seed', () =>
+    expect(solveSpread(circuit, { seed: 2 ** 32 - 1, draws: 1 }).seed).toBe(2 ** 32 - 1));
 
   it('draws resonances about the nominal one', () => {
     for (const { resonance } of spread.states) {

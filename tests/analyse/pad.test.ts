@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { choosePads, type PadAdvice, type PadOptions, solveLoads } from '../../src/analyse/index.ts';
 import { buildCircuit } from '../../src/circuit/build.ts';
-import { type Compact, makeCircuit, mixedSet, sampleCircuit } from './kits.ts';
+import { type Compact, makeCircuit, mixedSet, sampleCircuit, sampleNames } from './kits.ts';
 
 const par = (...ohms: number[]): number => 1 / ohms.reduce((sum, r) => sum + 1 / r, 0);
 const mixed = makeCircuit(mixedSet);
@@ -98,14 +98,113 @@ describe('other answers', () => {
     expect(signal.causes.map((cause) => cause.part)).toEqual(['volume', 'tone']);
   });
 
-  it('an empty stock has nothing to give, but the ideal value is known', () => {
-    expect(advice('no-stock', 'bridge', { series: { stock: [] } }).ideal / 500e3).toBeCloseTo(1, 9);
+  it.each([[[]], [[0]], [[470e3, -470e3]], [[NaN]], [[Infinity]], [[1e12]], [[0.001]]])(
+    'a stock of %j is refused whole',
+    (stock) => expect(() => choosePads(mixed, { series: { stock } })).toThrow(RangeError),
+  );
+
+  it('so is a nearness that is no fraction', () => {
+    for (const near of [-0.1, 1, NaN]) expect(() => choosePads(mixed, { near })).toThrow(RangeError);
   });
 
-  it('a pad that is there already is replaced, not doubled', () => {
-    const found = advice('pad', 'middle', { match: 'signal' }, sampleCircuit('kestrel-hss'));
-    expect(found).toMatchObject({ replaces: ['pad-middle'], part: 'pad-middle' });
+  it('a stock whose nearest value makes matters worse is not fitted', () => {
+    const found = advice('no-stock', 'bridge', { series: { stock: [10e3, 22e3] } });
+    expect(found.ideal / 500e3).toBeCloseTo(1, 9);
+    expect(found.nearest.load).toBeCloseTo(par(500e3, 22e3), 3);
+    expect(choosePads(mixed, { series: { stock: [22e3] } }).kit).toBe(mixed.kit);
+  });
+
+  it('a pad that is there already is given another value, not doubled; all else about it stays', () => {
+    const kestrel = sampleCircuit('kestrel-hss');
+    const found = advice('pad', 'middle', { match: 'signal' }, kestrel);
+    expect(found).toMatchObject({ replaces: ['pad-middle'], part: 'pad-middle', present: false });
+    expect([found.from, found.to]).toEqual(['selector.A2', 'volume.case']);
     expect(Math.abs(found.ideal / 250e3 - 1)).toBeLessThan(5e-3);
+    const { kit } = choosePads(kestrel, { match: 'signal' });
+    expect(kit.joints).toEqual(kestrel.kit.joints);
+    expect(kit.parts.map((part) => part.name)).toEqual(kestrel.kit.parts.map((part) => part.name));
+    expect(kit.parts.find((part) => part.name === 'pad-middle')).toMatchObject({
+      label: 'Middle pad',
+      value: { value: 270e3 },
+      sleeved: ['1'],
+    });
+  });
+
+  it('a pad that is the nearest to be had is left in, however far off', () => {
+    const series = { stock: [390e3] };
+    const once = choosePads(mixed, { series });
+    expect(once.kit).not.toBe(mixed.kit);
+    const twice = choosePads(buildCircuit(once.kit), { series });
+    expect(twice.advice[1]).toMatchObject({ kind: 'pad', present: true });
+    expect(twice.kit).toBe(once.kit);
+    expect(twice.effects.every((effect) => effect.after.dcLoad === effect.before.dcLoad)).toBe(true);
+  });
+
+  it('choosing twice changes nothing the second time, on any kit', { timeout: 30_000 }, () => {
+    for (const name of sampleNames())
+      for (const match of ['dc', 'signal'] as const)
+        for (const series of ['E3', 'E12', { stock: [150e3, 1e6] }] as const) {
+          const once = choosePads(sampleCircuit(name), { match, series });
+          expect(choosePads(buildCircuit(once.kit), { match, series }).kit, `${name} ${match}`).toBe(
+            once.kit,
+          );
+        }
+  });
+
+  it.each([
+    ['h', 's'],
+    ['s', 'h'],
+  ])(
+    'two pickups that nothing keeps apart, %s first, do not take the pad out of each other’s hands',
+    (...order) => {
+      const joined = makeCircuit({
+        parts: {
+          ...Object.fromEntries(
+            order.map((name) => [name, { kind: name === 'h' ? 'humbucker' : 'single-coil' }]),
+          ),
+          volume: { kind: 'pot', value: '500k' },
+          out: { kind: 'jack' },
+        },
+        joints: [
+          ...order.flatMap((name) => [`${name}.hot > volume.3`, `${name}.ground > out.sleeve`]),
+          'volume.1 > out.sleeve',
+          'volume.2 > out.tip',
+        ],
+      });
+      for (const match of ['dc', 'signal'] as const)
+        for (const series of [
+          'E12',
+          { stock: [1e6] },
+          { stock: [330e3] },
+          { stock: [100e3, 2e6] },
+        ] as const) {
+          const once = choosePads(joined, { match, series });
+          expect(once.kit.parts.filter((part) => part.kind === 'resistor')).toHaveLength(1);
+          expect(choosePads(buildCircuit(once.kit), { match, series }).kit).toBe(once.kit);
+        }
+      const [, second] = choosePads(joined, { match: 'signal' }).advice;
+      expect(second).toMatchObject({ kind: 'shares', owner: order[0], pads: [`pad-${order[0]}`] });
+    },
+  );
+
+  it('a pad on a pickup that meets its reference without it is called needless', () => {
+    const padded = makeCircuit({
+      parts: { ...mixedSet.parts, odd: { kind: 'resistor', value: '470k' } },
+      joints: [...mixedSet.joints, 'odd.1 > selector.B2', 'odd.2 > volume.case'],
+    });
+    const found = advice('needless', 'neck', {}, padded);
+    expect(found.pads).toEqual(['odd']);
+    expect(found.load).toBeCloseTo(par(500e3, 470e3), 3);
+    expect(found.without).toBeCloseTo(500e3, 3);
+  });
+
+  it('a lug with three joints on it takes no pad where another is free', () => {
+    const full = makeCircuit({
+      ...mixedSet,
+      parts: { ...mixedSet.parts, extra: { kind: 'ground-point' } },
+      joints: [...mixedSet.joints, 'extra.1 > selector.A1'],
+    });
+    expect(advice('pad', 'bridge', {}, full).from).toBe('selector.A2');
   });
 
   it('a pickup that sounds in no state is said to be silent', () => {

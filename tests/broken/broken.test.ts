@@ -49,7 +49,6 @@ test('the samples show nearly every fault of a description there is', () => {
   const elsewhere = [
     'file-unreadable',
     'too-long',
-    'bad-value',
     'unknown-arrangement',
     'missing-glyph',
     'load-off-reference',

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { parseQuantity, printQuantity } from '../../src/common/units.ts';
+import { parseQuantity, printQuantity, writeQuantity } from '../../src/common/units.ts';
 import { colourField, hertzField, isKitId, isName, parseLength } from '../../src/describe/words.ts';
+import { farads, fraction, henries, ohms } from '../../src/parts/fields.ts';
 
 describe('quantities', () => {
   // IEC 60062, letter code for values; 22n from memory.
@@ -54,6 +55,16 @@ describe('quantities', () => {
     expect(parseQuantity(text, unit)).toBeUndefined();
   });
 
+  test('what is written into a description is short, and reads back as the very value', () => {
+    const written = [470e3, 1e6, 2.2e6, 499e3, 4700, 220, 0.47, 8.2].map((ohms) =>
+      writeQuantity(ohms, 'ohm'),
+    );
+    expect(written).toEqual(['470k', '1M', '2.2M', '499k', '4.7k', '220', '470m', '8.2']);
+    for (const odd of [123_456.789_012_345, 1 / 3, 250e3 + 1e-9])
+      expect(parseQuantity(writeQuantity(odd, 'ohm'), 'ohm')).toBe(odd);
+    expect(writeQuantity(22e-9, 'farad')).toBe('22n');
+  });
+
   test('what is printed reads back as what it was', () => {
     for (const [value, unit] of [
       [470e3, 'ohm'],
@@ -63,6 +74,30 @@ describe('quantities', () => {
       [680e-12, 'farad'],
     ] as const)
       expect(parseQuantity(printQuantity(value, unit), unit)).toBe(value);
+  });
+});
+
+describe('values of nothing, and beyond reason', () => {
+  const words =
+    (field: { safeParse: (written: unknown) => { error?: { issues: { message: string }[] } } }) =>
+    (written: unknown) =>
+      field.safeParse(written).error?.issues[0]?.message;
+
+  test.each([
+    ['0', 'a resistance must be more than zero'],
+    ['-470k', 'a resistance must be more than zero'],
+    ['0.01', 'a resistance beyond reason; allowed: 100 mΩ to 1 GΩ'],
+    ['250G', 'a resistance beyond reason; allowed: 100 mΩ to 1 GΩ'],
+    ['many', 'not a resistance'],
+  ])('%s: %s', (written, why) => expect(words(ohms(''))(written)).toBe(why));
+
+  test('each says what is allowed', () => {
+    expect(words(farads(''))('470F')).toBe('a capacitance beyond reason; allowed: 0.1 pF to 1 mF');
+    expect(words(henries(''))('0')).toBe('an inductance must be more than zero');
+    expect(words(henries(''))('2k')).toBe('not an inductance');
+    for (const share of ['120%', '100%', '0', '-5%', 5, '', 'half'])
+      expect(words(fraction(''))(share), String(share)).toBe('not a share between 0 % and 100 %');
+    for (const share of ['5%', 0.05, '99.9%']) expect(words(fraction(''))(share)).toBeUndefined();
   });
 });
 

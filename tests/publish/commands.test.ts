@@ -4,6 +4,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'n
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, it } from 'vitest';
+import { mixedSetText } from '../describe/fixtures/mixed-set.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'solderleaf-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -33,7 +34,7 @@ it('--check writes nothing, passes on what is drawn, and fails on what differs',
   expect(readFileSync(file, 'utf8')).toBe('old');
 });
 
-it('loads --json gives the figures unrounded, in ohms', () => {
+it('loads --json gives the figures unrounded, in ohms', { timeout: 30_000 }, () => {
   const { status, stdout } = run('loads', 'samples/kestrel-hss.yaml', '--json');
   expect(status).toBe(0);
   const { kit, states } = JSON.parse(stdout);
@@ -42,6 +43,34 @@ it('loads --json gives the figures unrounded, in ohms', () => {
   expect(states[1].sounding).toEqual(['middle', 'bridge']);
   // The trade handbook's table, worked by hand: 500 k in parallel with 470 k.
   expect(states[1].pickups.middle.dcLoad).toBeCloseTo((500e3 * 470e3) / 970e3, 3);
+});
+
+it('pad --write puts the pad into the file, once', { timeout: 30_000 }, () => {
+  const file = join(folder, 'mixed.yaml');
+  writeFileSync(file, mixedSetText);
+  const first = run('pad', file, '--match', 'signal', '--series', 'E24', '--write');
+  expect(first.status).toBe(0);
+  expect(first.stdout).toContain('fit 240 kΩ from selector.A1 to volume.case');
+  expect(first.stdout).toContain('written');
+  const once = readFileSync(file, 'utf8');
+  const { status, stdout } = run('pad', file, '--match', 'signal', '--series', 'E24', '--write', '--json');
+  expect(status).toBe(0);
+  expect(JSON.parse(stdout)).toMatchObject({ match: 'signal', choice: 'E24', write: 'unchanged' });
+  expect(readFileSync(file, 'utf8')).toBe(once);
+});
+
+it('answers 2 to values that cannot be, saying what is allowed', { timeout: 30_000 }, () => {
+  for (const [args, allowed] of [
+    [['pad', 'samples/wren-hs.yaml', '--stock', '470k,0'], 'allowed: resistances'],
+    [['pad', 'samples/wren-hs.yaml', '--series', 'stock'], '--stock 220k,270k,470k'],
+    [['pad', 'samples/wren-hs.yaml', '--series', 'E12', '--stock', '1k'], 'give one of them'],
+    [['loads', 'samples/wren-hs.yaml', '--spread', '--seed', '-1'], 'a whole number from 0 to 4294967295'],
+    [['loads', 'samples/wren-hs.yaml', '--seed', '1'], 'give --spread as well'],
+  ] as const) {
+    const { status, stdout, stderr } = run(...args);
+    expect([status, stdout], args.join(' ')).toEqual([2, '']);
+    expect(stderr).toContain(allowed);
+  }
 });
 
 it('answers 2 to wrong usage and 1 to a kit or an arrangement that is not there', { timeout: 30_000 }, () => {

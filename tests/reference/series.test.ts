@@ -46,9 +46,13 @@ describe('nearest by ratio', () => {
     expect(nearest(500e3, { stock: [1e6, 250e3] })).toEqual({ value: 1e6, below: 250e3 });
   });
 
-  it('has no answer from an empty stock, or to nothing', () => {
-    expect(nearest(500e3, { stock: [] })).toBeUndefined();
-    expect(nearest(500e3, { stock: [0, -5, NaN] })).toBeUndefined();
+  it('refuses a stock that is empty or holds what is no value', () => {
+    for (const stock of [[], [0], [470e3, -5], [NaN], [Infinity]])
+      expect(() => nearest(500e3, { stock }), String(stock)).toThrow(RangeError);
+    expect(() => nearest(0, { stock: [] })).toThrow('the stock is empty');
+  });
+
+  it('has no answer to nothing', () => {
     expect(nearest(0, 'E12')).toBeUndefined();
     expect(nearest(Infinity, 'E12')).toBeUndefined();
   });

@@ -37,6 +37,8 @@ export function tags(pen: Pen, { outline }: PlacedPart, theme: Theme): void {
         size: TYPE.lug,
         fill: theme.lugInk,
         weight: 'bold',
+        // A tail would touch a wire's solder joint at the tag's lower edge.
+        lift: /[gjpqy]/.test(lug) ? 1 : 0,
       },
     );
   }

@@ -4,8 +4,8 @@ import { LINE } from '../theme.ts';
 import { type Face, inner, labels, tags } from './face.ts';
 import { fitLabels } from './fit.ts';
 
-const TRACK = 45;
-const TRACK_WIDTH = 7;
+const TRACK = 39;
+const TRACK_WIDTH = 5;
 /** Half of the opening at the bottom of the track, degrees. */
 const OPENING = 48;
 
@@ -54,7 +54,7 @@ export const potFace: Face = (pen, placed, { theme }) => {
   );
   // The wiper: from its lug up to a hub, and from there an arm to the clockwise end of the track.
   const hub = at(x, y + 30);
-  const tip = onTrack(180 + OPENING + 4, TRACK - 5);
+  const tip = onTrack(180 + OPENING + 4, TRACK - 4);
   pen.path([[{ to: lugTop('2') }, { to: hub }, { to: tip }]], inner(theme, 2));
   pen.circle(hub, 2.5, { fill: theme.outline });
   pen.circle(tip, 3, { fill: theme.outline });

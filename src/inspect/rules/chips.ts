@@ -1,4 +1,4 @@
-/** A colour code lies on just one wire, the one it speaks of, and on nothing else. */
+/** A colour code lies on just one wire, the one it speaks of, or beside it with a leader; and on nothing else. */
 import type { Chip, Drawing, DrawnWire } from '../drawing.ts';
 import { type Finding, finding } from '../finding.ts';
 import { centreOf, crosses, distanceTo, grown, overlap } from '../space.ts';
@@ -29,11 +29,8 @@ export function chipFindings({ chips, wires, parts }: Drawing): readonly Finding
   });
 }
 
-/** The one wire that runs through a chip's middle. */
-export function wireOf({ shape }: Chip, wires: readonly DrawnWire[]): DrawnWire | undefined {
-  const middle = centreOf(shape.area);
-  const through = wires.filter(({ stretches }) =>
-    stretches.some((line) => distanceTo(middle, line) <= ASTRAY),
-  );
+/** The one wire that runs through a chip's middle, or that its leader begins on. */
+export function wireOf({ at }: Chip, wires: readonly DrawnWire[]): DrawnWire | undefined {
+  const through = wires.filter(({ stretches }) => stretches.some((line) => distanceTo(at, line) <= ASTRAY));
   return through.length === 1 ? through[0] : undefined;
 }

@@ -12,6 +12,8 @@ export interface Port {
   readonly inward: Point;
   /** Where the wire ends: the solder spot. */
   readonly spot: Point;
+  /** What choosing this way costs beyond the wire; none when left out. */
+  readonly price?: number;
 }
 
 export interface LugOutline {
@@ -19,6 +21,14 @@ export interface LugOutline {
   /** What the customer sees to solder to. */
   readonly tag: Rect;
   readonly ports: readonly Port[];
+  /** Where the lug lies when it is bent over onto another of the same part; it needs no way across the sheet. */
+  readonly strap?: Strap;
+}
+
+export interface Strap {
+  readonly to: string;
+  readonly from: Point;
+  readonly end: Point;
 }
 
 /** A line of text that belongs to the part, by its centre. */
@@ -55,13 +65,14 @@ export type Side = keyof typeof DIRECTIONS;
 /** Ports on the given sides of a tag centred at (x, y) in grid units; the wire ends a little inside the tag. */
 export function tagPorts(tag: Rect, x: number, y: number, sides: readonly Side[]): readonly Port[] {
   const INSET = 1;
-  return sides.map((side) => {
+  return sides.map((side, price) => {
     const out = DIRECTIONS[side];
     const across = out.x === 0 ? 0 : out.x < 0 ? tag.x + INSET : tag.x + tag.width - INSET;
     const down = out.y === 0 ? 0 : out.y < 0 ? tag.y + INSET : tag.y + tag.height - INSET;
     return {
       node: { x: g(x + out.x), y: g(y + out.y) },
       inward: { x: -out.x + 0, y: -out.y + 0 },
+      price,
       spot: { x: out.x === 0 ? g(x) : across, y: out.y === 0 ? g(y) : down },
     };
   });

@@ -1,7 +1,7 @@
 import { around, type Point, type Rect } from '../../common/geometry.ts';
 import { printQuantity } from '../../common/units.ts';
 import type { PartOf } from '../../parts/index.ts';
-import { g, type Outline, type Port, TYPE, tagPorts } from './outline.ts';
+import { g, type Outline, type Port, type Strap, TYPE, tagPorts } from './outline.ts';
 
 /** Radius of the case. */
 export const POT_RADIUS = g(3.5);
@@ -15,28 +15,39 @@ const COLUMNS = [
   ['1', 7],
 ] as const;
 
-/** How far inside the case's edge a ground wire ends. */
-const CASE_INSET = 9;
+/** How far inside the case's edge a ground wire ends: on the bare rim, clear of the track seen through the case. */
+const CASE_INSET = 7;
 
 /** A way onto the case along a grid line: straight in until just inside the edge. */
-function casePort(node: Point, inward: Point): Port {
+function casePort(node: Point, inward: Point, price = 0): Port {
   const off = inward.x === 0 ? node.x - POT_CENTRE.x : node.y - POT_CENTRE.y;
   const reach = Math.sqrt(POT_RADIUS ** 2 - off ** 2) - CASE_INSET;
   const spot =
     inward.x === 0
       ? { x: node.x, y: POT_CENTRE.y - inward.y * reach }
       : { x: POT_CENTRE.x - inward.x * reach, y: node.y };
-  return { node, inward, spot };
+  return { node, inward, spot, price };
 }
 
 const caseTag: Rect = around(POT_CENTRE.x, POT_CENTRE.y, 2 * POT_RADIUS, 2 * POT_RADIUS);
 
+/** Ground joints between the lugs are hard to get at with an iron: only where nothing else is left. */
+const BETWEEN_LUGS = 60;
+
+/** Spread round the rim so that no two solder joints touch, nor one a lug's stem or strap; between the lugs last. */
 const casePorts: readonly Port[] = [
-  ...[4, 2, 6].map((x) => casePort({ x: g(x), y: g(0) }, { x: 0, y: 1 })),
-  ...[4, 2, 6].map((y) => casePort({ x: g(0), y: g(y) }, { x: 1, y: 0 })),
-  ...[4, 2, 6].map((y) => casePort({ x: g(8), y: g(y) }, { x: -1, y: 0 })),
-  ...[3, 5].map((x) => casePort({ x: g(x), y: g(0) }, { x: 0, y: 1 })),
+  ...[4, 2, 6, 3, 5].map((x) => casePort({ x: g(x), y: g(0) }, { x: 0, y: 1 })),
+  ...[4, 3].map((y) => casePort({ x: g(0), y: g(y) }, { x: 1, y: 0 })),
+  ...[4, 3].map((y) => casePort({ x: g(8), y: g(y) }, { x: -1, y: 0 })),
+  ...[3, 5].map((x) => casePort({ x: g(x), y: g(LUG_ROW) }, { x: 0, y: -1 }, BETWEEN_LUGS)),
 ];
+
+/** The strap of a lug bent over onto the case: from its tag straight to the rim. */
+function strapOf(tag: Rect): Strap {
+  const x = tag.x + tag.width / 2;
+  const reach = Math.sqrt(POT_RADIUS ** 2 - (x - POT_CENTRE.x) ** 2);
+  return { to: 'case', from: { x, y: tag.y + 1 }, end: { x, y: POT_CENTRE.y + reach - 9 } };
+}
 
 const TAPERS = { linear: 'lin', log: 'log', 'reverse-log': 'rev log' } as const;
 
@@ -50,7 +61,7 @@ export function potOutline(part: PartOf<'pot'>): Outline {
     lugs: [
       ...COLUMNS.map(([lug, x]) => {
         const tag = around(g(x), g(LUG_ROW), 18, 20);
-        return { lug, tag, ports: tagPorts(tag, x, LUG_ROW, ['down', 'left', 'right']) };
+        return { lug, tag, ports: tagPorts(tag, x, LUG_ROW, ['down', 'left', 'right']), strap: strapOf(tag) };
       }),
       { lug: 'case', tag: caseTag, ports: casePorts },
     ],

@@ -13,6 +13,8 @@ export const STEP_Y = [0, 1, 0, -1] as const;
 export interface Gate {
   readonly node: number;
   readonly inward: Direction;
+  /** What choosing this way costs beyond the wire. */
+  readonly price: number;
 }
 
 /** A wire to be routed: every gate of its one end and of its other. */
@@ -31,10 +33,10 @@ export interface Track {
 export class Field {
   readonly columns: number;
   readonly rows: number;
-  /** 1 where no wire may be. */
+  /** How many parts forbid a node; 0 where wires may be. */
   readonly blocked: Uint8Array;
-  /** Soft cost of a node: near lugs that other wires need. */
-  readonly dear: Uint8Array;
+  /** What a node costs beyond the step to it: outside lugs that other wires need. */
+  readonly dear: Uint16Array;
   /** How many wires use a node along an axis: index `node * 2 + axis`. */
   readonly used: Uint16Array;
   /** What past conflicts add to the cost of a node and axis. */
@@ -44,13 +46,23 @@ export class Field {
     this.columns = columns;
     this.rows = rows;
     this.blocked = new Uint8Array(columns * rows);
-    this.dear = new Uint8Array(columns * rows);
+    this.dear = new Uint16Array(columns * rows);
     this.used = new Uint16Array(columns * rows * 2);
     this.history = new Uint16Array(columns * rows * 2);
   }
 
   node(x: number, y: number): number {
     return y * this.columns + x;
+  }
+
+  /** Closes a node (`by` 1), or takes that back (`by` −1). */
+  close(node: number, by: 1 | -1): void {
+    this.blocked[node] = (this.blocked[node] ?? 0) + by;
+  }
+
+  /** Adds to what a node costs. */
+  charge(node: number, price: number): void {
+    this.dear[node] = (this.dear[node] ?? 0) + price;
   }
 
   /** Adds (`by` 1) or takes away (`by` −1) a track's use of its nodes. */

@@ -6,92 +6,148 @@
 import type { Field, Task, Track } from './field.ts';
 import { type Prices, Search } from './search.ts';
 
-export interface Routed {
-  readonly tracks: readonly Track[];
-  /** What the wires cost together, for comparing placements: length, bends and crossings. */
-  readonly cost: number;
-}
-
-const PRICE = { step: 2, bend: 7, crossing: 16 } as const;
+const PRICE = { step: 2, bend: 7, crossing: 32 } as const;
 /** Rounds of laying again before the placement is judged too tight. */
 const ROUNDS = 40;
+/** The price of sharing when negotiation begins. */
+const OPENING_PRICE = 12;
 /** Sharing is never worth this. */
 const FORBIDDEN = 4000;
 
-/** Lays every wire, or answers `undefined` when they do not fit. Tasks are laid short ones first. */
-export function routeAll(field: Field, tasks: readonly Task[], polish = 2): Routed | undefined {
-  const search = new Search(field);
-  const tracks: (Track | undefined)[] = tasks.map(() => undefined);
-  const order = tasks
-    .map((task, i) => ({ i, span: span(field, task) }))
-    .sort((a, b) => a.span - b.span || a.i - b.i)
-    .map((entry) => entry.i);
+export class Router {
+  readonly #field: Field;
+  readonly #search: Search;
+  #tasks: readonly Task[];
+  #tracks: (Track | undefined)[];
 
-  const lay = (i: number, prices: Prices): boolean => {
-    const task = tasks[i];
+  constructor(field: Field, tasks: readonly Task[]) {
+    this.#field = field;
+    this.#search = new Search(field);
+    this.#tasks = tasks;
+    this.#tracks = tasks.map(() => undefined);
+  }
+
+  get tracks(): readonly (Track | undefined)[] {
+    return this.#tracks;
+  }
+
+  /** Lays every wire; false when they do not fit. */
+  layAll(): boolean {
+    return this.relay(
+      this.#tasks,
+      this.#tasks.map((_, i) => i),
+    );
+  }
+
+  /** Lays some wires anew, by tasks that may have changed, and any that they come to clash with; false when they do not fit. */
+  relay(tasks: readonly Task[], which: readonly number[]): boolean {
+    for (const i of which) this.#lift(i);
+    this.#tasks = tasks;
+    const short = (a: number, b: number): number => this.#span(a) - this.#span(b) || a - b;
+    for (const i of [...which].sort(short)) if (!this.#lay(i, OPENING_PRICE)) return false;
+    return this.#negotiate();
+  }
+
+  /** Lifts and lays every wire `passes` times among the others, long ones first. */
+  polish(passes: number): void {
+    const order = this.#tasks.map((_, i) => i).sort((a, b) => this.#span(b) - this.#span(a) || b - a);
+    for (let pass = 0; pass < passes; pass++) for (const i of order) this.#lay(i, FORBIDDEN);
+  }
+
+  /** Puts back tracks that were there before. */
+  restore(tasks: readonly Task[], tracks: readonly (Track | undefined)[]): void {
+    this.#tracks.forEach((_, i) => {
+      this.#lift(i);
+    });
+    this.#tasks = tasks;
+    this.#tracks = [...tracks];
+    this.#tracks.forEach((track, i) => {
+      const task = tasks[i];
+      if (task && track) this.#field.mark(task, track, 1);
+    });
+  }
+
+  /** Whether a wire runs where none may be any more. */
+  blocked(i: number): boolean {
+    return this.#tracks[i]?.nodes.some((node) => this.#field.blocked[node]) ?? false;
+  }
+
+  /** What the wires cost together, for comparing placements: length, bends and crossings. */
+  get cost(): number {
+    let cost = 0;
+    const { used } = this.#field;
+    this.#tracks.forEach((track, i) => {
+      const task = this.#tasks[i];
+      if (!task || !track) return;
+      let [bends, met] = [-track.nodes.length, 0];
+      this.#field.eachSlot(task, track, (slot) => {
+        bends++;
+        if ((used[slot ^ 1] ?? 0) > 0) met++;
+      });
+      // A bend takes both axes of its node and so meets itself twice; each true crossing is met from both its wires.
+      cost += track.nodes.length * PRICE.step + bends * PRICE.bend + ((met - 2 * bends) * PRICE.crossing) / 2;
+    });
+    return cost;
+  }
+
+  #lift(i: number): void {
+    const [task, track] = [this.#tasks[i], this.#tracks[i]];
+    if (task && track) this.#field.mark(task, track, -1);
+    this.#tracks[i] = undefined;
+  }
+
+  #lay(i: number, conflict: number): boolean {
+    const task = this.#tasks[i];
     if (!task) return false;
-    const old = tracks[i];
-    if (old) field.mark(task, old, -1);
-    const found = search.run(task, prices);
-    const track = found?.track ?? old;
+    this.#lift(i);
+    const prices: Prices = { ...PRICE, conflict };
+    const track = this.#search.run(task, prices)?.track;
     if (!track) return false;
-    field.mark(task, track, 1);
-    tracks[i] = track;
+    this.#field.mark(task, track, 1);
+    this.#tracks[i] = track;
     return true;
-  };
-
-  let conflict = 12;
-  for (const i of order) if (!lay(i, { ...PRICE, conflict })) return undefined;
-  for (let round = 0; ; round++) {
-    const clashing = order.filter((i) => {
-      const [task, track] = [tasks[i], tracks[i]];
-      let shares = false;
-      if (task && track)
-        field.eachSlot(task, track, (slot) => {
-          shares ||= (field.used[slot] ?? 0) > 1;
-        });
-      return shares;
-    });
-    if (clashing.length === 0) break;
-    if (round === ROUNDS) return undefined;
-    for (let slot = 0; slot < field.used.length; slot++)
-      if ((field.used[slot] ?? 0) > 1) field.history[slot] = (field.history[slot] ?? 0) + 6;
-    conflict = Math.min(FORBIDDEN, Math.round(conflict * 1.5));
-    for (const i of clashing) lay(i, { ...PRICE, conflict });
   }
-  field.history.fill(0);
-  for (let pass = 0; pass < polish; pass++)
-    for (const i of [...order].reverse()) lay(i, { ...PRICE, conflict: FORBIDDEN });
 
-  const laid = tracks.filter((track) => track !== undefined);
-  return { tracks: laid, cost: costOf(field, tasks, laid) };
-}
-
-/** Least distance between any two gates of a task, grid steps. */
-function span(field: Field, task: Task): number {
-  let least = Number.POSITIVE_INFINITY;
-  for (const a of task.from)
-    for (const b of task.to) {
-      const dx = Math.abs((a.node % field.columns) - (b.node % field.columns));
-      const dy = Math.abs(Math.floor(a.node / field.columns) - Math.floor(b.node / field.columns));
-      least = Math.min(least, dx + dy);
+  #negotiate(): boolean {
+    const { used, history } = this.#field;
+    let conflict = OPENING_PRICE;
+    for (let round = 0; ; round++) {
+      const clashing = this.#tasks.flatMap((_, i) => (this.#shares(i) ? [i] : []));
+      if (clashing.length === 0) break;
+      if (round === ROUNDS) {
+        history.fill(0);
+        return false;
+      }
+      for (let slot = 0; slot < used.length; slot++)
+        if ((used[slot] ?? 0) > 1) history[slot] = (history[slot] ?? 0) + 6;
+      conflict = Math.min(FORBIDDEN, Math.round(conflict * 1.5));
+      for (const i of clashing.sort((a, b) => this.#span(a) - this.#span(b) || a - b)) this.#lay(i, conflict);
     }
-  return least;
-}
-
-function costOf(field: Field, tasks: readonly Task[], tracks: readonly Track[]): number {
-  let cost = 0;
-  for (const [i, track] of tracks.entries()) {
-    const task = tasks[i];
-    if (!task) continue;
-    let bends = -track.nodes.length;
-    field.eachSlot(task, track, () => {
-      bends++;
-    });
-    cost += track.nodes.length * PRICE.step + bends * PRICE.bend;
+    history.fill(0);
+    return true;
   }
-  for (let node = 0; node < field.blocked.length; node++)
-    if ((field.used[node * 2] ?? 0) > 0 && (field.used[node * 2 + 1] ?? 0) > 0) cost += PRICE.crossing;
-  // A bend takes both axes of its node, so it was counted as a crossing too.
-  return cost;
+
+  #shares(i: number): boolean {
+    const [task, track] = [this.#tasks[i], this.#tracks[i]];
+    let shares = false;
+    if (task && track)
+      this.#field.eachSlot(task, track, (slot) => {
+        shares ||= (this.#field.used[slot] ?? 0) > 1;
+      });
+    return shares;
+  }
+
+  /** Least distance between any two gates of a task, grid steps. */
+  #span(i: number): number {
+    const task = this.#tasks[i];
+    const { columns } = this.#field;
+    let least = Number.POSITIVE_INFINITY;
+    for (const a of task?.from ?? [])
+      for (const b of task?.to ?? []) {
+        const dx = Math.abs((a.node % columns) - (b.node % columns));
+        const dy = Math.abs(Math.floor(a.node / columns) - Math.floor(b.node / columns));
+        least = Math.min(least, dx + dy);
+      }
+    return least;
+  }
 }

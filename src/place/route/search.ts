@@ -48,7 +48,13 @@ export class Search {
     task.from.forEach((gate, i) => {
       if (blocked[gate.node]) return;
       const out = (gate.inward + 2) & 3;
-      this.#push(gate.node * 4 + out, this.#slotPrice(gate.node, out & 1, prices) + i, NONE, i, prices);
+      this.#push(
+        gate.node * 4 + out,
+        this.#slotPrice(gate.node, out & 1, prices) + gate.price,
+        NONE,
+        i,
+        prices,
+      );
     });
 
     let bestCost = Number.POSITIVE_INFINITY;
@@ -57,25 +63,26 @@ export class Search {
     for (let key = 0; key <= this.#highest && key < bestCost; key++) {
       const bucket = this.#buckets[key];
       if (!bucket) continue;
-      // The bucket grows while it is read: a straight step towards the target keeps the key.
-      for (let b = 0; b < bucket.length; b++) {
-        const state: number = bucket[b] ?? 0;
+      // The bucket grows while it is read, a straight step towards the target keeps the key: newest first goes deep.
+      while (bucket.length > 0 && key < bestCost) {
+        const state: number = bucket.pop() ?? 0;
         if (this.#closed[state] === round) continue;
         const cost = this.#cost[state] ?? 0;
         const node = state >> 2;
         const x = node % columns;
         const y = (node - x) / columns;
-        if (cost + this.#rest(x, y, prices) !== key) continue;
-        this.#closed[state] = round;
         const heading = (state & 3) as Direction;
+        if (cost + this.#rest(x, y, heading, prices) !== key) continue;
+        this.#closed[state] = round;
         if (this.#target[node] === round)
           for (let i = 0; i < task.to.length; i++) {
             const gate = task.to[i];
             if (gate?.node !== node || ((gate.inward + 2) & 3) === heading) continue;
             const turn =
               gate.inward === heading ? 0 : prices.bend + this.#slotPrice(node, gate.inward & 1, prices);
-            if (cost + i + turn >= bestCost) continue;
-            bestCost = cost + i + turn;
+            const end = cost + gate.price + turn;
+            if (end >= bestCost) continue;
+            bestCost = end;
             bestState = state;
             bestGate = i;
           }
@@ -124,12 +131,16 @@ export class Search {
     this.#box = { left, right, top, bottom };
   }
 
-  /** Least that is still to be paid from a node. */
-  #rest(x: number, y: number, prices: Prices): number {
+  /** Least that is still to be paid from a node on a heading: the way on an empty sheet, with the bends it must have. */
+  #rest(x: number, y: number, heading: Direction, prices: Prices): number {
     const { left, right, top, bottom } = this.#box;
-    const dx = x < left ? left - x : x > right ? x - right : 0;
-    const dy = y < top ? top - y : y > bottom ? y - bottom : 0;
-    return (dx + dy) * prices.step;
+    const dx = x < left ? left - x : x > right ? right - x : 0;
+    const dy = y < top ? top - y : y > bottom ? bottom - y : 0;
+    if (dx === 0 && dy === 0) return 0;
+    const ahead = STEP_X[heading] * dx + STEP_Y[heading] * dy;
+    const aside = (heading & 1) === 0 ? dy : dx;
+    const bends = ahead > 0 ? (aside === 0 ? 0 : 1) : ahead < 0 ? 2 : 1;
+    return (Math.abs(dx) + Math.abs(dy)) * prices.step + bends * prices.bend;
   }
 
   #slotPrice(node: number, axis: number, prices: Prices): number {
@@ -145,7 +156,7 @@ export class Search {
     this.#gate[state] = gate;
     const node = state >> 2;
     const x = node % this.#field.columns;
-    const key = cost + this.#rest(x, (node - x) / this.#field.columns, prices);
+    const key = cost + this.#rest(x, (node - x) / this.#field.columns, (state & 3) as Direction, prices);
     this.#highest = Math.max(this.#highest, key);
     const bucket = this.#buckets[key];
     if (bucket) bucket.push(state);

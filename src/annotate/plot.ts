@@ -1,0 +1,195 @@
+/** The response as a plot shows it: curves in decibels, marks and words, before anything has a place. */
+import {
+  type Curve,
+  decibels,
+  type Knobs,
+  type PickupCurve,
+  type Response,
+  type Shape,
+  type StateResponse,
+} from '../analyse/index.ts';
+import type { Circuit } from '../circuit/circuit.ts';
+import { printQuantity } from '../common/units.ts';
+import { badgeOf, soundingIn } from './cards.ts';
+import { printDecibels, printHertz, printSigned } from './figures.ts';
+import { tintOfPickup } from './lines.ts';
+
+/** A point of a curve that is marked, and what is written at it. */
+export interface PlotMark {
+  /** Hertz. */
+  readonly frequency: number;
+  /** Decibels. */
+  readonly level: number;
+  readonly words: readonly string[];
+}
+
+export interface Trace {
+  /** Decibels at each frequency of the plot; 0 is one volt at the jack per volt induced. */
+  readonly levels: readonly number[];
+  /** Decibels at 100 Hz. */
+  readonly plateau: number;
+  readonly resonance?: PlotMark;
+  readonly cutoff?: PlotMark;
+}
+
+/** What one or more pickups were made for: those whose references no eye can tell apart share a trace. */
+export interface PlotReference {
+  readonly words: string;
+  readonly trace: Trace;
+}
+
+/** One pickup against its reference. */
+export interface PlotRow {
+  readonly label: string;
+  readonly words: string;
+}
+
+export interface PlotState {
+  /** As on the load cards. */
+  readonly badge: string;
+  readonly name: string;
+  /** One tint a sounding pickup. */
+  readonly tints: readonly string[];
+  /** How many states before this one have the same tints. */
+  readonly variant: number;
+  /** Absent when nothing is heard. */
+  readonly trace?: Trace;
+  readonly references: readonly PlotReference[];
+  readonly rows: readonly PlotRow[];
+}
+
+export interface Plot {
+  /** Prefix of every id: the kit's own with `-response`, so that plot and diagram can stand on one page. */
+  readonly id: string;
+  readonly title: string;
+  /** Small under the title. */
+  readonly lines: readonly string[];
+  /** For those who cannot see the picture. */
+  readonly description: string;
+  readonly frequencies: readonly number[];
+  readonly states: readonly PlotState[];
+  readonly references: readonly PlotReference[];
+}
+
+const HALF_POWER = 10 * Math.log10(2);
+/** Traces nearer than this are one line on paper. Decibels. */
+const SAME = 0.2;
+/** Lower than this nobody hears it: a volume at 0. Decibels. */
+const SILENT = -150;
+
+/** The plot of a solved response; `knobs` is the setting it was solved at. */
+export function plotOf(circuit: Circuit, response: Response, knobs: Knobs): Plot {
+  const { kit } = circuit;
+  const label = new Map(kit.parts.map((part) => [part.name, part.label]));
+  const seen: string[] = [];
+  const states = response.states.map((solved): PlotState => {
+    const tints = solved.state.sounding.map((pickup) => tintOfPickup(circuit, pickup));
+    const variant = seen.filter((one) => one === tints.join()).length;
+    seen.push(tints.join());
+    const heard = solved.together && solved.together.shape.plateau > SILENT ? solved.together : undefined;
+    return {
+      badge: badgeOf(solved.state),
+      name: soundingIn(circuit, solved.state) || 'nothing',
+      tints,
+      variant,
+      ...(heard ? { trace: traceOf(heard) } : {}),
+      references: heard ? referencesOf(solved.pickups, label) : [],
+      rows: solved.pickups.map((pickup) => rowOf(pickup, label.get(pickup.pickup) ?? pickup.pickup)),
+    };
+  });
+  const plot = {
+    id: `${kit.id}-response`,
+    title: kit.title,
+    lines: linesUnderTitle(circuit, knobs),
+    frequencies: response.frequencies,
+    states,
+    references: referencesOf(eachOnce(response.states, kit.parts), label),
+  };
+  return { ...plot, description: descriptionOf(plot) };
+}
+
+function linesUnderTitle({ kit }: Circuit, knobs: Knobs): readonly string[] {
+  const cable = printQuantity(kit.surroundings.cable.value, 'farad');
+  const amplifier = printQuantity(kit.surroundings.amplifier.value, 'ohm');
+  return [
+    `Response: volts at the jack per volt in each sounding coil. Volume ${knobs.volume}, tone ${knobs.tone}; cable ${cable}, amplifier ${amplifier}.`,
+    'Dashed grey: the harness a pickup was made for, at the same setting. Peak heights are above the level at 100 Hz.',
+  ];
+}
+
+/** Every pickup that sounds anywhere, once, in the order written; a reference is the same in every state. */
+function eachOnce(states: readonly StateResponse[], parts: Circuit['kit']['parts']): readonly PickupCurve[] {
+  const all = states.flatMap((state) => state.pickups);
+  return parts.flatMap((part) => all.find((one) => one.pickup === part.name) ?? []);
+}
+
+/** References that lie on one another are drawn once and named together. */
+function referencesOf(
+  pickups: readonly PickupCurve[],
+  label: ReadonlyMap<string, string>,
+): readonly PlotReference[] {
+  const groups: { readonly trace: Trace; readonly names: string[] }[] = [];
+  for (const { pickup, reference } of pickups) {
+    const trace = traceOf(reference);
+    if (trace.plateau <= SILENT) continue;
+    const name = label.get(pickup) ?? pickup;
+    const group = groups.find((one) => alike(one.trace, trace));
+    if (group) group.names.push(name);
+    else groups.push({ trace, names: [name] });
+  }
+  return groups.map(({ trace, names }) => ({ trace, words: `reference, ${names.join(' and ')}` }));
+}
+
+const alike = (a: Trace, b: Trace): boolean =>
+  a.levels.every((level, i) => Math.abs(level - (b.levels[i] ?? 0)) < SAME);
+
+const traceOf = ({ gain, shape }: Curve): Trace => ({ levels: gain.map(decibels), ...marksOf(shape) });
+
+const marksOf = ({ plateau, resonance, cutoff }: Shape): Omit<Trace, 'levels'> => ({
+  plateau,
+  ...(resonance
+    ? {
+        resonance: {
+          frequency: resonance.frequency,
+          level: resonance.level,
+          words: [printHertz(resonance.frequency), printDecibels(resonance.height)],
+        },
+      }
+    : {}),
+  ...(cutoff === undefined
+    ? {}
+    : {
+        cutoff: {
+          frequency: cutoff,
+          level: plateau - HALF_POWER,
+          words: [`−3 dB at ${printHertz(cutoff)}`],
+        },
+      }),
+});
+
+function rowOf({ shape, reference, difference }: PickupCurve, label: string): PlotRow {
+  const { percent, height } = difference;
+  if (shape.plateau <= SILENT) return { label, words: 'silent' };
+  if (percent === undefined || height === undefined) {
+    if (shape.resonance) return { label, words: 'a peak; the reference has none' };
+    return {
+      label,
+      words: reference.shape.resonance ? 'no peak; the reference has one' : 'no peak in either',
+    };
+  }
+  const [apart, higher] = [printSigned(percent, 0), printDecibels(height)];
+  const same = Number(apart) === 0 && higher === '0.0 dB';
+  return { label, words: same ? 'as made for' : `${apart} % in frequency, ${higher}` };
+}
+
+function descriptionOf({ lines, states }: Pick<Plot, 'lines' | 'states'>): string {
+  const each = states.map(({ badge, name, trace, rows }) => {
+    if (!trace) return `Position ${badge}: ${name}, silent.`;
+    const { resonance, cutoff } = trace;
+    const peak = resonance ? `resonance ${resonance.words.join(', ')}` : 'no resonance';
+    const fall = cutoff ? `, ${cutoff.words.join(' ')}` : '';
+    const against = rows.map((row) => `${row.label} against its reference: ${row.words}`);
+    return `Position ${badge}: ${name}, ${peak}${fall}. ${against.join('; ')}.`;
+  });
+  return `${lines[0]} ${each.join(' ')}`;
+}

@@ -1,0 +1,75 @@
+/**
+ * The order of soldering: what is hard to reach later comes first, what heat would harm comes last. Ground, then links
+ * and bent lugs, then components, then the wires between switch and pots, then the way out, pickups at the end. Common
+ * practice, no source. A joint's own `step` in the description goes before what is worked out here.
+ */
+import type { Circuit } from '../circuit/circuit.ts';
+import type { Joint } from '../describe/kit.ts';
+import { isPickup } from '../parts/index.ts';
+import { colourName } from './words.ts';
+
+export interface Step {
+  /** Counted from 1 without gaps, as the customer counts. */
+  readonly number: number;
+  readonly title: string;
+  /** Indices into the circuit's joints, in the order written. */
+  readonly joints: readonly number[];
+  /** What to do, a line a joint. */
+  readonly lines: readonly string[];
+}
+
+const TITLES: Readonly<Record<number, string>> = {
+  1: 'Ground',
+  2: 'Links and bent lugs',
+  3: 'Components',
+  4: 'Switch and pots',
+  5: 'Output',
+  6: 'Pickups',
+};
+
+/** The steps of a kit; every joint is in just one of them. */
+export function stepsOf(circuit: Circuit): readonly Step[] {
+  const numbers = circuit.joints.map((joint) => joint.step ?? stepOf(circuit, joint));
+  return [...new Set(numbers)]
+    .sort((a, b) => a - b)
+    .map((number, i): Step => {
+      const joints = numbers.flatMap((one, k) => (one === number ? [k] : []));
+      return {
+        number: i + 1,
+        title: TITLES[number] ?? `Step ${number}`,
+        joints,
+        lines: joints.flatMap((k) => {
+          const joint = circuit.joints[k];
+          return joint ? [lineOf(circuit, joint)] : [];
+        }),
+      };
+    });
+}
+
+function stepOf({ kit, lugs, nets }: Circuit, { kind, from, to }: Joint): number {
+  const parts = [from, to].flatMap((end) => kit.parts.find((part) => part.name === end.part) ?? []);
+  if (parts.some(isPickup)) return 6;
+  if (kind === 'link' || kind === 'bend') return 2;
+  if (kind === 'leg') return 3;
+  const net = nets[lugs.get(`${from.part}.${from.lug}`)?.net ?? -1];
+  if (net?.role === 'ground') return 1;
+  return parts.some((part) => part.kind === 'jack') ? 5 : 4;
+}
+
+const VERBS: Readonly<Record<Joint['kind'], string>> = {
+  wire: 'Wire',
+  leg: 'Leg',
+  link: 'Bare link',
+  bend: 'Bend',
+  braid: 'Braid',
+};
+
+function lineOf({ kit }: Circuit, { kind, from, to, colour, length }: Joint): string {
+  const label = new Map(kit.parts.map((part) => [part.name, part.label]));
+  const end = ({ part, lug }: Joint['from']): string => `${label.get(part) ?? part} ${lug}`;
+  const cut = [
+    ...(colour === undefined ? [] : [colourName(colour)]),
+    ...(length === undefined ? [] : [`${Math.round(length * 1000)} mm`]),
+  ].join(', ');
+  return `${VERBS[kind]}${cut === '' ? '' : ` (${cut})`}: ${end(from)} to ${end(to)}`;
+}

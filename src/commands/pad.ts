@@ -1,0 +1,99 @@
+/** `pad`: which resistor brings a pickup's load to its reference, and at what price. */
+import { type Command, InvalidArgumentError, Option } from 'commander';
+import { choosePads, type Match, toJson } from '../analyse/index.ts';
+import { buildCircuit } from '../circuit/build.ts';
+import { type Choice, type SeriesName, seriesNames } from '../common/series.ts';
+import { parseQuantity, printQuantity } from '../common/units.ts';
+import type { Kit } from '../describe/kit.ts';
+import { ohmBounds } from '../parts/fields.ts';
+import { loadKit } from '../publish/load.ts';
+import { padData } from '../publish/pad-data.ts';
+import { padReport } from '../publish/pad-report.ts';
+import { writePads } from '../publish/pad-write.ts';
+import { complain, fail, say } from './console.ts';
+
+interface PadFlags {
+  readonly match: Match;
+  readonly series?: SeriesName | 'stock';
+  readonly stock?: readonly number[];
+  readonly write: boolean;
+  readonly json: boolean;
+}
+
+const [LEAST, MOST] = ohmBounds;
+const ALLOWED = `allowed: resistances from ${printQuantity(LEAST, 'ohm')} to ${printQuantity(MOST, 'ohm')} with a comma between, such as 220k,270k,470k`;
+
+/** Every value of the list or none: one that cannot be read is a slip of the hand, not a value less. */
+export function stockList(written: string): readonly number[] {
+  if (written.trim() === '') throw new InvalidArgumentError(`the stock is empty; ${ALLOWED}`);
+  return written.split(',').map((item) => {
+    const ohms = parseQuantity(item, 'ohm');
+    if (item.trim() === '')
+      throw new InvalidArgumentError(`a value is missing between two commas; ${ALLOWED}`);
+    if (ohms === undefined) throw new InvalidArgumentError(`“${item.trim()}” is no resistance; ${ALLOWED}`);
+    if (!(ohms >= LEAST && ohms <= MOST))
+      throw new InvalidArgumentError(`“${item.trim()}” is a value no resistor has; ${ALLOWED}`);
+    return ohms;
+  });
+}
+
+export function addPad(program: Command): void {
+  const command = program.command('pad');
+  command
+    .description('padding resistors: which value, between which lugs, and what it does to every state')
+    .argument('<kit>', 'kit file')
+    .addOption(
+      new Option('--match <load>', 'the load that is to meet its reference')
+        .choices(['dc', 'signal'])
+        .default('dc'),
+    )
+    .addOption(
+      new Option(
+        '--series <name>',
+        'values to choose from; by default the stock if there is one, else E12',
+      ).choices([...seriesNames, 'stock']),
+    )
+    .option(
+      '--stock <list>',
+      'resistors in stock, such as 220k,270k,470k; by default the kit’s own list',
+      stockList,
+    )
+    .option('--write', 'put the chosen pads into the kit’s file', false)
+    .option('--json', 'as JSON, in ohms, unrounded', false)
+    .action(async (path: string, flags: PadFlags) => {
+      if (flags.stock && flags.series !== undefined && flags.series !== 'stock')
+        command.error(`error: --series ${flags.series} and --stock contradict each other; give one of them`);
+      const { kit, reports } = await loadKit(path);
+      complain(reports);
+      if (!kit) return fail();
+      const series = choiceOf(kit, flags);
+      if (series === undefined)
+        return command.error(
+          'error: --series stock needs values: give --stock 220k,270k,470k, or stock: [220k, 270k, 470k] in the kit',
+        );
+      advise(path, kit, series, flags);
+    });
+}
+
+/** What pads are chosen from; `undefined` for a stock that nobody has given. */
+export function choiceOf(
+  kit: Kit,
+  { series, stock = kit.stock }: Pick<PadFlags, 'series' | 'stock'>,
+): Choice | undefined {
+  if (series !== undefined && series !== 'stock') return series;
+  if (stock !== undefined) return { stock };
+  return series === 'stock' ? undefined : 'E12';
+}
+
+function advise(path: string, kit: Kit, series: Choice, { match, write, json }: PadFlags): void {
+  const circuit = buildCircuit(kit);
+  const plan = choosePads(circuit, { match, series });
+  const writing = write ? writePads(path, plan) : undefined;
+  if (json) say(toJson({ ...padData(circuit, plan), ...(writing ? { write: writing.outcome } : {}) }));
+  else
+    say(padReport(circuit, plan, choosePads(circuit, { match: match === 'dc' ? 'signal' : 'dc', series })));
+  if (writing?.outcome === 'refused') {
+    process.stderr.write(`${writing.lines.join('\n')}\n`);
+    fail();
+  } else if (writing && !json) say(`\n${writing.lines.join('\n')}`);
+}

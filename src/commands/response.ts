@@ -1,0 +1,101 @@
+/** `response`: what comes out at the jack, as a table, a plot or values. */
+import { type Command, InvalidArgumentError } from 'commander';
+import { type Knobs, solveKnobSteps, solveResponse } from '../analyse/index.ts';
+import { buildCircuit } from '../circuit/build.ts';
+import type { Kit } from '../describe/kit.ts';
+import { drawResponse } from '../pipeline.ts';
+import { loadKit } from '../publish/load.ts';
+import { svgToPng } from '../publish/png.ts';
+import { responseCsv, responseHead, responseTable } from '../publish/response-table.ts';
+import { writeWhole } from '../publish/write.ts';
+import { complain, fail, say } from './console.ts';
+
+interface Options {
+  readonly out?: string;
+  readonly csv: boolean;
+  readonly steps: boolean;
+  readonly volume?: number;
+  readonly tone?: number;
+}
+
+const PLOTS = ['.svg', '.png'];
+const VALUES = ['.csv'];
+const FULL = 10;
+
+const endingOf = (file: string): string => /\.[^./\\]*$/.exec(file)?.[0].toLowerCase() ?? '';
+
+function outFile(written: string): string {
+  const allowed = [...PLOTS, ...VALUES];
+  if (!allowed.includes(endingOf(written)))
+    throw new InvalidArgumentError(
+      `“${written}” is no plot or table; it must end in one of: ${allowed.join(', ')}`,
+    );
+  return written;
+}
+
+function knob(written: string): number {
+  const value = written.trim() === '' ? Number.NaN : Number(written);
+  if (!(value >= 0 && value <= FULL))
+    throw new InvalidArgumentError(`“${written}” is no setting of a knob; allowed: 0 to ${FULL}`);
+  return value;
+}
+
+export function addResponse(program: Command): void {
+  program
+    .command('response')
+    .description('what comes out at the jack from 20 Hz to 20 kHz, in every state')
+    .argument('<kit>', 'kit file')
+    .option(
+      '--out <file>',
+      'write a plot (.svg, .png) or the values (.csv) in place of printing a table',
+      outFile,
+    )
+    .option('--csv', 'decibels at each frequency, to --out FILE.csv or to the terminal', false)
+    .option('--volume <number>', 'volume knobs, 0 to 10 (default: 10)', knob)
+    .option('--tone <number>', 'tone knobs, 0 to 10 (default: 10)', knob)
+    .option('--steps', 'the table at settings 10, 7, 5, 2, 0 of tone and of volume', false)
+    .action(async (path: string, options: Options, command: Command) => {
+      const wrong = misuse(options);
+      if (wrong !== undefined) command.error(`error: ${wrong}`, { exitCode: 2 });
+      const { kit, reports } = await loadKit(path);
+      complain(reports);
+      if (!kit) return fail();
+      const { out } = options;
+      if (out === undefined) return say(textOf(kit, options));
+      say(`${writeWhole(out, await contentOf(kit, out, options)) ? 'written ' : 'as drawn'}  ${out}`);
+    });
+}
+
+/** Options that do not go together, in words. */
+function misuse({ out, csv, steps, volume, tone }: Options): string | undefined {
+  if (csv && out !== undefined && !VALUES.includes(endingOf(out)))
+    return `--csv writes values, so that --out must end in ${VALUES.join(' or ')}; got “${out}”`;
+  if (!steps) return undefined;
+  if (out !== undefined || csv)
+    return '--steps prints a table only; for a plot or values choose one setting with --volume and --tone';
+  return volume === undefined && tone === undefined
+    ? undefined
+    : '--steps takes every setting in turn; leave out --volume and --tone';
+}
+
+const knobsOf = ({ volume = FULL, tone = FULL }: Options): Knobs => ({ volume, tone });
+
+function textOf(kit: Kit, options: Options): string {
+  const circuit = buildCircuit(kit);
+  if (options.steps) return `${responseHead(circuit)}\n\n${responseTable(solveKnobSteps(circuit), true)}`;
+  const knobs = knobsOf(options);
+  if (options.csv) return responseCsv(circuit, solveResponse(circuit, { knobs })).trimEnd();
+  const { states } = solveResponse(circuit, { knobs, points: 1 });
+  return `${responseHead(circuit, knobs)}\n\n${responseTable(states)}`;
+}
+
+async function contentOf(kit: Kit, out: string, options: Options): Promise<string | Uint8Array> {
+  const knobs = knobsOf(options);
+  const ending = endingOf(out);
+  if (VALUES.includes(ending)) {
+    const circuit = buildCircuit(kit);
+    return responseCsv(circuit, solveResponse(circuit, { knobs }));
+  }
+  const svg = drawResponse(kit, knobs);
+  return ending === '.png' ? svgToPng(svg) : svg;
+}

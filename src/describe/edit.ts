@@ -1,0 +1,232 @@
+/**
+ * Changes to a description as it is written: parts and joints put in after the last, a part's value put in place of the
+ * old one. Everything else stays byte for byte, comments, order, alignment and line ends included, because the text is
+ * cut at offsets and never printed anew. Whoever calls reads the result again to be sure of it.
+ */
+import { isMap, isScalar, isSeq, type ParsedNode, parseDocument, type YAMLMap, type YAMLSeq } from 'yaml';
+import type { JointKind } from './kit.ts';
+
+export interface AddedPart {
+  readonly name: string;
+  /** Field by field, `kind` first. */
+  readonly fields: Readonly<Record<string, string | number>>;
+}
+
+export interface AddedJoint {
+  readonly kind: JointKind;
+  /** `PART.LUG > PART.LUG`. */
+  readonly ends: string;
+}
+
+export interface KitEdit {
+  readonly parts: readonly AddedPart[];
+  readonly joints: readonly AddedJoint[];
+  /** New values of parts that are there: as text, and as the number a description may hold instead. */
+  readonly values: readonly { readonly part: string; readonly text: string; readonly number: number }[];
+}
+
+/** A piece of text put in at an offset, in place of `drop` characters. */
+interface Cut {
+  readonly at: number;
+  readonly drop: number;
+  readonly put: string;
+}
+
+/**
+ * The description's text with the changes in it.
+ *
+ * @returns `undefined` when the text is laid out so that there is no place to put them, such as joints behind an alias
+ */
+export function editKit(text: string, file: string, edit: KitEdit): string | undefined {
+  const root = parseDocument(text, { uniqueKeys: false, keepSourceTokens: true }).contents;
+  if (!isMap(root)) return undefined;
+  const json = /\.json$/i.test(file);
+  const [parts, joints] = [root.get('parts', true), root.get('joints', true)];
+  const cuts: Cut[] = [];
+  for (const value of edit.values) {
+    const cut = isMap(parts) ? newValue(text, parts, value, json) : undefined;
+    if (!cut) return undefined;
+    cuts.push(cut);
+  }
+  if (edit.parts.length > 0) {
+    const lines = isMap(parts) && edit.parts.map((part) => partLine(part, json, columnOf(text, parts)));
+    const added = lines && append(text, parts, lines);
+    if (!added) return undefined;
+    cuts.push(...added);
+  }
+  if (edit.joints.length > 0) {
+    const lines = isSeq(joints) && edit.joints.map((joint) => jointLine(joint, json, joints.flow === true));
+    const added = lines && append(text, joints, lines);
+    if (!added) return undefined;
+    cuts.push(...added);
+  }
+  return [...cuts]
+    .map((cut, order) => ({ ...cut, order }))
+    .sort((a, b) => b.at - a.at || b.order - a.order)
+    .reduce((done, { at, drop, put }) => done.slice(0, at) + put + done.slice(at + drop), text);
+}
+
+/** The lines a person adds by hand, in the words of a TypeScript kit or of YAML. */
+export function linesToAdd(edit: KitEdit, script: boolean): readonly string[] {
+  const quote = (value: string | number) => (script && typeof value === 'string' ? `'${value}'` : value);
+  const fields = (of: AddedPart) =>
+    Object.entries(of.fields)
+      .map(([key, value]) => `${key}: ${quote(value)}`)
+      .join(', ');
+  const value = ({ part, text }: KitEdit['values'][number]) =>
+    `in parts, ${part}:  value: ${quote(text)}${script ? ',' : ''}`;
+  return [
+    ...edit.values.map(value),
+    ...edit.parts.map((part) =>
+      script
+        ? `in parts:   '${part.name}': { ${fields(part)} },`
+        : `in parts:   ${partLine(part, false, undefined)}`,
+    ),
+    ...edit.joints.map((joint) =>
+      script
+        ? `in joints:  { ${joint.kind}: '${joint.ends}' },`
+        : `in joints:  ${jointLine(joint, false, false)}`,
+    ),
+  ];
+}
+
+/** Text that YAML takes for text as it is, even within braces. */
+const PLAIN = /^[A-Za-z0-9](?:[A-Za-z0-9 ._>-]*[A-Za-z0-9])?$/;
+/** Plain words that are no text. */
+const NO_TEXT = /^(?:true|false|null)$/i;
+
+function scalar(value: string | number, json: boolean): string {
+  if (typeof value === 'number') return String(value);
+  return json || !PLAIN.test(value) || NO_TEXT.test(value) ? JSON.stringify(value) : value;
+}
+
+/** @param column where the other parts' descriptions begin, counted from their names; they stand in a column there */
+function partLine({ name, fields }: AddedPart, json: boolean, column: number | undefined): string {
+  const written = Object.entries(fields).map(
+    ([key, value]) => `${scalar(key, json)}: ${scalar(value, json)}`,
+  );
+  return `${`${scalar(name, json)}: `.padEnd(column ?? 0)}{ ${written.join(', ')} }`;
+}
+
+function jointLine({ kind, ends }: AddedJoint, json: boolean, flow: boolean): string {
+  const written = `${scalar(kind, json)}: ${scalar(ends, json)}`;
+  return flow || json ? `{ ${written} }` : `- ${written}`;
+}
+
+function newValue(
+  text: string,
+  parts: YAMLMap,
+  { part, text: written, number }: KitEdit['values'][number],
+  json: boolean,
+): Cut | undefined {
+  const described = parts.get(part, true);
+  const value = isMap(described) ? described.get('value', true) : undefined;
+  if (!isScalar(value) || !value.range) return undefined;
+  const [at, end] = value.range;
+  const quote = /^["']/.exec(text.slice(at, end))?.[0];
+  const put = quote === undefined ? (json ? String(number) : written) : `${quote}${written}${quote}`;
+  return { at, drop: end - at, put };
+}
+
+type Collection = YAMLMap | YAMLSeq;
+
+/** A map's or list's items: where each begins and where its last character ends. */
+interface Item {
+  readonly start: number;
+  readonly value: ParsedNode | null;
+  readonly end: number;
+}
+
+function itemsOf(collection: Collection): readonly Item[] {
+  if (isMap(collection))
+    return (collection.items as readonly { key: ParsedNode; value: ParsedNode | null }[]).map(
+      ({ key, value }) => ({ start: key.range[0], value, end: endOf(value ?? key) }),
+    );
+  const source = collection.srcToken;
+  const dashes = source?.type === 'block-seq' ? source.items.map((item) => item.start) : [];
+  return (collection.items as readonly ParsedNode[]).map((value, i) => ({
+    start: dashes[i]?.find((token) => token.type === 'seq-item-ind')?.offset ?? value.range[0],
+    value,
+    end: endOf(value),
+  }));
+}
+
+/** The end of a value's last character: a block's own range runs on over comments and empty lines. */
+function endOf(node: ParsedNode): number {
+  if ((isMap(node) || isSeq(node)) && !node.flow) return itemsOf(node).at(-1)?.end ?? node.range[1];
+  return node.range[1];
+}
+
+const lineStart = (text: string, at: number): number => text.lastIndexOf('\n', at - 1) + 1;
+
+/** The end of the line that `at` stands in, before its line break; a text that ends with its break belongs to its line. */
+function lineEnd(text: string, at: number): number {
+  const inside = at > 0 && text[at - 1] === '\n' ? at - 1 : at;
+  const next = text.indexOf('\n', inside);
+  const end = next < 0 ? text.length : next;
+  return text[end - 1] === '\r' ? end - 1 : end;
+}
+
+const breakAt = (text: string, at: number): string =>
+  /^\r?\n/.exec(text.slice(at, at + 2))?.[0] ?? /\r?\n/.exec(text)?.[0] ?? '\n';
+
+/** What stands before an item on its line, if that is only indentation. */
+function indentOf(text: string, start: number): string | undefined {
+  const before = text.slice(lineStart(text, start), start);
+  return /^[ \t]*$/.test(before) ? before : undefined;
+}
+
+/** Puts items after the last one of a map or list. */
+function append(text: string, collection: Collection, lines: readonly string[]): readonly Cut[] | undefined {
+  const last = itemsOf(collection).at(-1);
+  if (!last || !collection.range) return undefined;
+  const indent = indentOf(text, last.start);
+  if (collection.flow) return inFlow(text, last, collection.range[1] - 1, indent, lines);
+  if (indent === undefined) return undefined;
+  const at = belowOwnComments(text, lineEnd(text, last.end), indent.length);
+  return [{ at, drop: 0, put: lines.map((line) => breakAt(text, at) + indent + line).join('') }];
+}
+
+/** Comments right below an item that are indented deeper than it are still about it. */
+function belowOwnComments(text: string, from: number, indent: number): number {
+  const next = /^\r?\n( *)#/.exec(text.slice(from));
+  if (!next || (next[1] ?? '').length <= indent) return from;
+  return belowOwnComments(text, lineEnd(text, from + next[0].length), indent);
+}
+
+/** Within braces or brackets: on lines of their own where the last item has one, else on its line. */
+function inFlow(
+  text: string,
+  last: Item,
+  close: number,
+  indent: string | undefined,
+  lines: readonly string[],
+): readonly Cut[] {
+  const comma = commaIn(text, last.end, close);
+  const after = comma === undefined ? last.end : comma + 1;
+  const before = comma === undefined ? [{ at: last.end, drop: 0, put: ',' }] : [];
+  if (indent === undefined) return [...before, { at: after, drop: 0, put: ` ${lines.join(', ')}` }];
+  const at = Math.min(lineEnd(text, after), close);
+  const end = at === close ? after : at;
+  const put = lines.map((line) => breakAt(text, lineEnd(text, after)) + indent + line).join(',');
+  return [...before, { at: end, drop: 0, put: put + (comma === undefined ? '' : ',') }];
+}
+
+/** The comma between two offsets, comments passed over. */
+function commaIn(text: string, from: number, to: number): number | undefined {
+  for (let at = from; at < to; at++) {
+    if (text[at] === ',') return at;
+    if (text[at] === '#') at = lineEnd(text, at);
+  }
+  return undefined;
+}
+
+/** The column in which all parts' descriptions begin, if they stand in one; counted from the start of their names. */
+function columnOf(text: string, parts: YAMLMap): number | undefined {
+  const columns = itemsOf(parts).flatMap(({ start, value }) => {
+    const at = value?.range[0];
+    return at === undefined || lineStart(text, at) !== lineStart(text, start) ? [] : [at - start];
+  });
+  const [first] = columns;
+  return columns.length > 1 && columns.every((column) => column === first) ? first : undefined;
+}

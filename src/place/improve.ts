@@ -1,0 +1,160 @@
+/**
+ * The placement search: from a placement that works to one with fewer crossings, fewer bends and less wire.
+ *
+ * The free choices are where a loose part stands, which way round it lies, and, where the arrangement leaves it open,
+ * which of two parts stands in which place. The order of wire ends at a lug and the side of a case are free as well,
+ * but they need no search: every routing weighs all of them.
+ *
+ * The score is what the wires cost once routed (see `route/route.ts`: 2 a grid step, 7 a bend, 32 a crossing) and
+ * `SPRAWL` for every grid step of the drawing's width and height. Steps are drawn by a seeded generator and taken when
+ * they do not worsen the score by more than a tolerance that shrinks to nothing; the best placement met is the answer.
+ * The bound is a number of steps, never a time, so that the outcome is the same on every machine.
+ */
+import { seeded } from '../common/random.ts';
+import type { Joint } from '../describe/kit.ts';
+import type { Stand } from './placement.ts';
+import { boxOf, clash, lugCentre, mayMirror } from './settle.ts';
+import { bounds, type Wiring } from './wiring.ts';
+
+export interface Effort {
+  /** Steps routed at most; 0 leaves the first placement as it is. */
+  readonly steps: number;
+  readonly seed: number;
+}
+
+/** Keeps a kit within a second on a small machine. */
+export const DEFAULT_EFFORT: Effort = { steps: 900, seed: 60617 };
+
+/** Price of a grid step of the drawing's width and of its height. */
+const SPRAWL = 3;
+/** How much worse a step may be at the beginning, as a share of the score; it falls to nothing along the way. */
+const TOLERANCE = 0.012;
+/** A step whose straight distances alone are this much longer is not worth a routing. */
+const LONGER = 40;
+/** Steps drawn for every one allowed, since most are refused without a routing. */
+const DRAWS = 20;
+
+/** Searches from a wired placement; afterwards the wiring stands and runs in the best way found. `between` is the room kept free between parts, grid units. */
+export function improve(
+  wiring: Wiring,
+  joints: readonly Joint[],
+  between: number,
+  { steps, seed }: Effort,
+): void {
+  const random = seeded(seed);
+  const loose = wiring.stands.flatMap((stand, i) => (stand.fixed ? [] : [i]));
+  if (loose.length === 0 || steps === 0) return;
+  let now = { before: wiring.remember(), score: scoreOf(wiring), far: distances(wiring.stands, joints) };
+  let best = now;
+  // The first places may already be nearer than is wanted; the search never makes that worse.
+  let crowded = crowding(wiring.stands, between);
+  let left = steps;
+  for (let draw = 0; left > 0 && draw < steps * DRAWS; draw++) {
+    const next = step(now.before.stands, loose, joints, random);
+    if (!next || crowding(next, between) > crowded) continue;
+    const far = distances(next, joints);
+    if (far > now.far + LONGER) continue;
+    left--;
+    const done = wiring.move(next);
+    const score = done ? scoreOf(wiring) : Number.POSITIVE_INFINITY;
+    if (score > now.score * (1 + TOLERANCE * (left / steps))) {
+      wiring.restore(now.before);
+      continue;
+    }
+    if (left % 20 === 0) wiring.polish(1);
+    now = { before: wiring.remember(), score: Math.min(score, scoreOf(wiring)), far };
+    crowded = crowding(next, between);
+    if (score < best.score) best = now;
+  }
+  wiring.restore(best.before);
+  wiring.polish(3);
+}
+
+function scoreOf(wiring: Wiring): number {
+  const box = bounds(wiring.stands);
+  return wiring.cost + SPRAWL * Math.round(box.width + box.height);
+}
+
+type Random = () => number;
+const pick = <T>(from: readonly T[], random: Random): T | undefined =>
+  from[Math.floor(random() * from.length)];
+
+/** Another placement, one step away. */
+function step(
+  stands: readonly Stand[],
+  loose: readonly number[],
+  joints: readonly Joint[],
+  random: Random,
+): readonly Stand[] | undefined {
+  const i = pick(loose, random) ?? 0;
+  const stand = stands[i];
+  if (!stand) return undefined;
+  const put = (next: Partial<Stand>): readonly Stand[] =>
+    stands.map((one, k) => (k === i ? { ...one, ...next } : one));
+  const kind = random();
+  if (kind < 0.4) {
+    const reach = random() < 0.5 ? 2 : 8;
+    const off = (): number => Math.floor(random() * (2 * reach + 1)) - reach;
+    return put({ column: stand.column + off(), row: stand.row + off() });
+  }
+  if (kind < 0.55) return mayMirror(stand) ? put({ mirror: !stand.mirror }) : undefined;
+  if (kind < 0.85) return beside(stands, stand, joints, random, put);
+  const other = stands[pick(loose, random) ?? 0];
+  if (!other || other === stand) return undefined;
+  return stands.map((one) =>
+    one === stand
+      ? { ...one, column: other.column, row: other.row }
+      : one === other
+        ? { ...one, column: stand.column, row: stand.row }
+        : one,
+  );
+}
+
+/** The part moved so that one of its lugs comes near the lug it is joined to. */
+function beside(
+  stands: readonly Stand[],
+  stand: Stand,
+  joints: readonly Joint[],
+  random: Random,
+  put: (next: Partial<Stand>) => readonly Stand[],
+): readonly Stand[] | undefined {
+  const own = joints.filter(
+    ({ from, to }) => (from.part === stand.part.name) !== (to.part === stand.part.name),
+  );
+  const joint = pick(own, random);
+  if (!joint) return undefined;
+  const [near, far] = joint.from.part === stand.part.name ? [joint.from, joint.to] : [joint.to, joint.from];
+  const other = stands.find((one) => one.part.name === far.part);
+  if (!other) return undefined;
+  const mirror = mayMirror(stand) && random() < 0.5 ? !stand.mirror : stand.mirror;
+  const a = lugCentre({ ...stand, mirror }, near.lug);
+  const b = lugCentre(other, far.lug);
+  const off = (): number => Math.floor(random() * 13) - 6;
+  return put({ mirror, column: stand.column + b.x - a.x + off(), row: stand.row + b.y - a.y + off() });
+}
+
+/** How many pairs of parts are nearer than the room wanted between them. */
+function crowding(placed: readonly Stand[], between: number): number {
+  const boxes = placed.map(boxOf);
+  let pairs = 0;
+  boxes.forEach((a, i) => {
+    for (let k = i + 1; k < boxes.length; k++) {
+      const b = boxes[k];
+      if (b && clash(a, b, between)) pairs++;
+    }
+  });
+  return pairs;
+}
+
+/** Straight distances between the ends of all joints, grid steps. */
+function distances(placed: readonly Stand[], joints: readonly Joint[]): number {
+  const byName = new Map(placed.map((stand) => [stand.part.name, stand]));
+  let sum = 0;
+  for (const { from, to } of joints) {
+    const [a, b] = [byName.get(from.part), byName.get(to.part)];
+    if (!a || !b) continue;
+    const [p, q] = [lugCentre(a, from.lug), lugCentre(b, to.lug)];
+    sum += Math.abs(p.x - q.x) + Math.abs(p.y - q.y);
+  }
+  return sum;
+}

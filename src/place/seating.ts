@@ -1,0 +1,86 @@
+/** Where every part stands to begin with: on its seat where the arrangement has one, else where the layered layout puts it. */
+import { PITCH } from '../common/geometry.ts';
+import type { Hand } from '../describe/kit.ts';
+import type { Part } from '../parts/index.ts';
+import type { Arrangement } from './arrangement.ts';
+import type { Outline } from './outlines/outline.ts';
+import type { Stand } from './placement.ts';
+import { boxOf, clash, mayMirror } from './settle.ts';
+
+export interface Outlined {
+  readonly part: Part;
+  readonly outline: Outline;
+}
+
+/**
+ * Every part's first stand.
+ *
+ * A left-handed build has its seats the other way round, left for right. Pots and switches stay what they are, since
+ * the same parts are sold to both hands; pickups and jacks turn their leads towards the middle.
+ *
+ * @param by how far seats move outwards, 1 for as the arrangement says
+ */
+export function firstStands(
+  parts: readonly Outlined[],
+  arrangement: Arrangement,
+  hand: Hand,
+  seeds: ReadonlyMap<string, { readonly x: number; readonly y: number }>,
+  by: number,
+): readonly Stand[] {
+  const seated: Stand[] = [];
+  const seats = seatsOf(
+    parts.map(({ part }) => part),
+    arrangement,
+  );
+  return parts.map(({ part, outline }): Stand => {
+    const seat = seats.get(part.name);
+    const seed = seeds.get(part.name) ?? { x: 0, y: 0 };
+    const loose: Stand = {
+      part,
+      outline,
+      column: Math.round(seed.x / PITCH),
+      row: Math.round(seed.y / PITCH),
+      turn: 0,
+      mirror: false,
+      fixed: false,
+    };
+    if (!seat) return loose;
+    const stand: Stand = {
+      ...loose,
+      ...seat,
+      column: Math.round(seat.column * by),
+      row: Math.round(seat.row * by),
+      fixed: true,
+    };
+    const placed = hand === 'left' ? otherHand(stand) : stand;
+    // A kit may have more parts than the arrangement has room for; who finds the seat taken looks for a place.
+    if (seated.some((other) => clash(boxOf(other), boxOf(placed), 1))) return { ...placed, fixed: false };
+    seated.push(placed);
+    return placed;
+  });
+}
+
+function otherHand(stand: Stand): Stand {
+  const { x0, x1 } = boxOf(stand);
+  return { ...stand, column: -x0 - (x1 - x0), mirror: mayMirror(stand) ? !stand.mirror : stand.mirror };
+}
+
+type Seat = Pick<Stand, 'column' | 'row' | 'turn' | 'mirror'>;
+
+function seatsOf(parts: readonly Part[], arrangement: Arrangement): ReadonlyMap<string, Seat> {
+  const taken = new Map<string, Seat>();
+  for (const seat of arrangement.seats)
+    parts
+      .filter((part) => seat.kinds.includes(part.kind))
+      .forEach((part, i) => {
+        const row = seat.wrap ? Math.floor(i / seat.wrap.after) : 0;
+        const nth = seat.wrap ? i % seat.wrap.after : i;
+        taken.set(part.name, {
+          column: seat.at[0] + nth * seat.step[0] + row * (seat.wrap?.step[0] ?? 0),
+          row: seat.at[1] + nth * seat.step[1] + row * (seat.wrap?.step[1] ?? 0),
+          turn: seat.turn,
+          mirror: seat.mirror,
+        });
+      });
+  return taken;
+}

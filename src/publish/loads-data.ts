@@ -1,0 +1,113 @@
+/**
+ * All figures of a kit as plain data: ohms, hertz, decibels, unrounded. An open circuit is `"open"` once printed; a curve
+ * without a peak has no `resonance`, one that stays within 3 dB up to 20 kHz no `cutoff`.
+ */
+import type {
+  HarnessReadings,
+  PickupCurve,
+  PickupLoads,
+  PickupSpread,
+  Spread,
+  StateLoads,
+  StateReadings,
+  StateResponse,
+} from '../analyse/index.ts';
+import type { Circuit } from '../circuit/circuit.ts';
+import { isPickup, type Pickup } from '../parts/index.ts';
+import { probeLug } from './meter-table.ts';
+import { defaultedOf } from './table.ts';
+
+export interface Figures {
+  readonly circuit: Circuit;
+  readonly loads: readonly StateLoads[];
+  readonly response: readonly StateResponse[];
+  readonly readings: readonly StateReadings[];
+  readonly spread?: Spread;
+}
+
+export function loadsData({ circuit, loads, response, readings, spread }: Figures): object {
+  const { kit } = circuit;
+  return {
+    kit: kit.id,
+    frequency: kit.surroundings.frequency.value,
+    coupling: 'none',
+    pickups: Object.fromEntries(kit.parts.filter(isPickup).map((part) => [part.name, pickupData(part)])),
+    states: loads.map(({ index, state, loads: entries }) => {
+      const curves = response[index];
+      const wide = spread?.states[index];
+      const meter = readings[index];
+      return {
+        state: state.settings,
+        sounding: state.sounding,
+        pickups: Object.fromEntries(
+          entries.map((entry) => [
+            entry.pickup,
+            {
+              ...loadData(entry),
+              ...curveData(curves?.pickups.find((one) => one.pickup === entry.pickup)),
+              ...spreadData(wide?.pickups.find((one) => one.pickup === entry.pickup)),
+            },
+          ]),
+        ),
+        ...(curves?.together ? { together: curves.together.shape } : {}),
+        ...(meter ? { meter: meterData(circuit, meter) } : {}),
+        ...(wide
+          ? {
+              spread: {
+                ...(wide.jack ? { jack: wide.jack } : {}),
+                lugs: wide.lugs,
+                ...(wide.resonance ? { resonance: wide.resonance } : {}),
+              },
+            }
+          : {}),
+      };
+    }),
+    ...(spread
+      ? { spread: { seed: spread.seed, draws: spread.draws, temperatures: spread.temperatures } }
+      : {}),
+  };
+}
+
+const pickupData = (pickup: Pickup): object => ({
+  kind: pickup.kind,
+  resistance: pickup.resistance.value,
+  inductance: pickup.inductance.value,
+  capacitance: pickup.capacitance.value,
+  ...(pickup.coreLoss ? { coreLoss: pickup.coreLoss.value } : {}),
+  defaulted: defaultedOf(pickup),
+});
+
+const loadData = (entry: PickupLoads): object => ({
+  dcLoad: entry.dcLoad,
+  signalLoad: entry.signalLoad,
+  totalLoad: entry.total.signalLoad,
+  reference: entry.reference,
+  difference: entry.difference,
+});
+
+const curveData = (curve: PickupCurve | undefined): object =>
+  curve
+    ? { response: { ...curve.shape, reference: curve.reference.shape, difference: curve.difference } }
+    : {};
+
+function spreadData(wide: PickupSpread | undefined): object {
+  if (!wide) return {};
+  const { pickup: _, ...figures } = wide;
+  return { spread: figures };
+}
+
+const meterData = (circuit: Circuit, { volumeFull, volumeZero }: StateReadings): object => ({
+  volumeFull: harnessData(circuit, volumeFull),
+  volumeZero: harnessData(circuit, volumeZero),
+});
+
+/** `probe` is the lug the tables name. */
+const harnessData = ({ kit }: Circuit, { jack, lugs }: HarnessReadings): object => ({
+  jack,
+  lugs: lugs.map(({ lugs: joined, unfitted, fitted }) => ({
+    probe: probeLug(kit, joined),
+    lugs: joined,
+    unfitted,
+    fitted,
+  })),
+});

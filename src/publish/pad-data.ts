@@ -1,0 +1,51 @@
+/** The padding choice as plain data: ohms, unrounded; an open circuit is `"open"` once printed. */
+import type { Alternative, Effect, Option, PadAdvice, PadPlan } from '../analyse/index.ts';
+import type { Circuit } from '../circuit/circuit.ts';
+
+export const padData = (circuit: Circuit, plan: PadPlan): object => ({
+  kit: circuit.kit.id,
+  match: plan.match,
+  choice: plan.series,
+  pickups: Object.fromEntries(plan.advice.map((advice) => [advice.pickup, adviceData(circuit, advice)])),
+  effects: plan.effects.map(effectData),
+});
+
+function adviceData(circuit: Circuit, advice: PadAdvice): object {
+  if (advice.kind === 'silent') return { verdict: advice.kind };
+  const { kind, pickup: _, state, ...figures } = advice;
+  const base = { verdict: kind, state: circuit.states[state]?.settings ?? {}, ...figures };
+  switch (advice.kind) {
+    case 'pad':
+      return {
+        ...base,
+        chosen: optionData(advice.chosen),
+        ...(advice.below ? { below: optionData(advice.below) } : {}),
+        ...(advice.above ? { above: optionData(advice.above) } : {}),
+        alternatives: advice.alternatives.map((one) => alternativeData(circuit, one)),
+      };
+    case 'too-heavy':
+      return { ...base, alternatives: advice.alternatives.map((one) => alternativeData(circuit, one)) };
+    case 'no-stock':
+      return { ...base, nearest: optionData(advice.nearest) };
+    default:
+      return base;
+  }
+}
+
+const optionData = (option: Option): object => ({ ...option, effects: option.effects.map(effectData) });
+
+function alternativeData(circuit: Circuit, alternative: Alternative): object {
+  const effects = alternative.effects.map(effectData);
+  if (alternative.kind !== 'spare-pole') return { ...alternative, effects };
+  return { ...alternative, states: alternative.states.map((i) => circuit.states[i]?.settings), effects };
+}
+
+const effectData = ({ state, pickup, before, after, reference, percent }: Effect): object => ({
+  state: state.settings,
+  sounding: state.sounding,
+  pickup,
+  before,
+  after,
+  reference,
+  percent,
+});

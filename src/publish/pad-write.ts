@@ -1,0 +1,101 @@
+/** `pad --write`: the chosen pads into the kit's own file, which is written only when it then reads as was planned. */
+import { accessSync, constants, readFileSync, realpathSync } from 'node:fs';
+import { isDeepStrictEqual } from 'node:util';
+import { type PadAdvice, type PadPlan, solveLoads } from '../analyse/index.ts';
+import { buildCircuit } from '../circuit/build.ts';
+import { findFaults } from '../circuit/faults.ts';
+import { writeQuantity } from '../common/units.ts';
+import { decode } from '../describe/decode.ts';
+import { type AddedPart, editKit, type KitEdit, linesToAdd } from '../describe/edit.ts';
+import { readKit } from '../describe/read.ts';
+import { writeWhole } from './write.ts';
+
+export interface PadWriting {
+  /** `refused`: there was something to write, and it was not written. */
+  readonly outcome: 'written' | 'unchanged' | 'refused';
+  readonly lines: readonly string[];
+}
+
+type Chosen = Extract<PadAdvice, { readonly kind: 'pad' }>;
+
+export function writePads(file: string, plan: PadPlan): PadWriting {
+  const chosen = plan.advice.filter((advice): advice is Chosen => advice.kind === 'pad' && !advice.present);
+  if (chosen.length === 0)
+    return { outcome: 'unchanged', lines: [`unchanged ${file}: there is nothing to change`] };
+  const edit = editFor(chosen);
+  const several = chosen.filter((advice) => advice.replaces.length > 1);
+  if (several.length > 0) {
+    const pads = several.map(({ pickup, replaces }) => `${pickup} has ${replaces.join(' and ')}`).join('; ');
+    return refuse(file, `${pads}: take out all but one of each pickup’s pads, then run this again`, []);
+  }
+  if (file.endsWith('.ts'))
+    return refuse(
+      file,
+      'a TypeScript kit is a program, which is not edited; add to it:',
+      linesToAdd(edit, true),
+    );
+  return writeText(file, plan, edit);
+}
+
+const refuse = (file: string, why: string, lines: readonly string[]): PadWriting => ({
+  outcome: 'refused',
+  lines: [`not written ${file}: ${why}`, ...lines.map((line) => `    ${line}`)],
+});
+
+function editFor(chosen: readonly Chosen[]): KitEdit {
+  const added = chosen.filter(({ replaces }) => replaces.length === 0);
+  return {
+    parts: added.map(partFor),
+    joints: added.flatMap(({ part, from, to }) => [
+      { kind: 'leg' as const, ends: `${part}.1 > ${from}` },
+      { kind: 'leg' as const, ends: `${part}.2 > ${to}` },
+    ]),
+    values: chosen
+      .filter(({ replaces }) => replaces.length > 0)
+      .map(({ part, chosen: { ohms } }) => ({ part, text: writeQuantity(ohms, 'ohm'), number: ohms })),
+  };
+}
+
+const partFor = ({ part, label, sleeved, chosen }: Chosen): AddedPart => ({
+  name: part,
+  fields: {
+    kind: 'resistor',
+    ...(label === undefined ? {} : { label }),
+    value: writeQuantity(chosen.ohms, 'ohm'),
+    ...(sleeved ? { sleeve: 1 } : {}),
+  },
+});
+
+const MARK = '\uFEFF';
+
+function writeText(file: string, plan: PadPlan, edit: KitEdit): PadWriting {
+  // Behind a symbolic link the file it leads to is written, and one that may not be written stays as it is.
+  const target = realpathSync(file);
+  accessSync(target, constants.W_OK);
+  const bytes = readFileSync(target);
+  const text = decode(bytes).text ?? '';
+  const edited = editKit(text, file, edit);
+  if (edited === undefined || !reads(edited, file, plan))
+    return refuse(
+      file,
+      'its layout leaves no sure place for the change; add by hand:',
+      linesToAdd(edit, false),
+    );
+  // The decoder drops a byte order mark; the file keeps it.
+  const mark = bytes.subarray(0, 3).equals(Buffer.from(MARK)) ? MARK : '';
+  writeWhole(target, mark + edited);
+  return {
+    outcome: 'written',
+    lines: [`written   ${file}`, ...linesToAdd(edit, false).map((l) => `    ${l}`)],
+  };
+}
+
+/** Whether a text reads as the very kit that was planned, without faults and with the very loads. */
+function reads(text: string, file: string, plan: PadPlan): boolean {
+  const { kit } = readKit(text, file);
+  if (!kit || !isDeepStrictEqual(kit, plan.kit) || findFaults(kit).length > 0) return false;
+  const loads = solveLoads(buildCircuit(kit)).flatMap((state) => state.loads);
+  return plan.effects.every(
+    ({ after }, i) => after.dcLoad === loads[i]?.dcLoad && after.signalLoad === loads[i]?.signalLoad,
+  );
+}

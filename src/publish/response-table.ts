@@ -1,0 +1,119 @@
+/** The response as an aligned table for the terminal, and as comma-separated values. */
+import {
+  type Curve,
+  decibels,
+  type Knobs,
+  type PickupCurve,
+  type Response,
+  type ShapeDifference,
+  type StateResponse,
+} from '../analyse/index.ts';
+import { soundingIn } from '../annotate/cards.ts';
+import { printSigned } from '../annotate/figures.ts';
+import type { Circuit } from '../circuit/circuit.ts';
+import { printQuantity } from '../common/units.ts';
+import { columns, stateText } from './columns.ts';
+
+const HEADS = ['resonance', 'height', '−3 dB at', 'off reference by', '', ''];
+const NONE = '–';
+/** Lower than this nobody hears it. Decibels. */
+const SILENT = -150;
+
+/**
+ * One line for each sounding pickup in each state, and one for them together where there are several.
+ *
+ * @param steps also say the setting of the knobs, which differs from line to line
+ */
+export function responseTable(states: readonly StateResponse[], steps = false): string {
+  const heads = ['state', ...(steps ? ['volume', 'tone'] : []), 'sounding', ...HEADS];
+  const rows = states.flatMap((entry, k) => {
+    const first = states[k - 1]?.index !== entry.index;
+    return linesOf(entry).map((line, i) => [
+      first && i === 0 ? stateText(entry.state.settings) : '',
+      ...(steps ? [entry.knobs.volume, entry.knobs.tone].map((knob) => (i === 0 ? `${knob}` : '')) : []),
+      ...line,
+    ]);
+  });
+  return columns(heads, rows, steps ? 4 : 2);
+}
+
+function linesOf({ pickups, together }: StateResponse): readonly (readonly string[])[] {
+  const each = pickups.map((curve) => [curve.pickup, ...shapeCells(curve), ...differenceCells(curve)]);
+  return together && pickups.length > 1 ? [...each, ['together', ...shapeCells(together)]] : each;
+}
+
+function shapeCells({ shape }: Curve): readonly string[] {
+  if (shape.plateau <= SILENT) return ['silent', NONE, NONE];
+  const { resonance, cutoff } = shape;
+  return [
+    resonance ? hertz(resonance.frequency) : NONE,
+    resonance ? `${printSigned(resonance.height, 1)} dB` : NONE,
+    cutoff === undefined ? NONE : hertz(cutoff),
+  ];
+}
+
+function differenceCells({ difference }: PickupCurve): readonly string[] {
+  const { frequency, percent, height }: ShapeDifference = difference;
+  if (frequency === undefined || percent === undefined || height === undefined) return [NONE, NONE, NONE];
+  return [`${printSigned(frequency, 0)} Hz`, `${printSigned(percent, 1)} %`, `${printSigned(height, 1)} dB`];
+}
+
+const hertz = (frequency: number): string => `${frequency.toFixed(0)} Hz`;
+
+/** What the figures hold for, in a line above the table. */
+export function responseHead({ kit }: Circuit, knobs?: Knobs): string {
+  const { cable, amplifier } = kit.surroundings;
+  const setting = knobs ? `volume ${knobs.volume}, tone ${knobs.tone}; ` : '';
+  const outside = `cable ${printQuantity(cable.value, 'farad')}, amplifier ${printQuantity(amplifier.value, 'ohm')}`;
+  return `${kit.title}\n${setting}${outside}; heights above the level at 100 Hz`;
+}
+
+interface Column {
+  readonly head: string;
+  readonly gain: readonly number[];
+}
+
+/**
+ * A row a frequency: hertz, then decibels of every state, of each of its pickups alone where it has several, and of
+ * every pickup's reference. −200 stands for silence.
+ */
+export function responseCsv(circuit: Circuit, { frequencies, states }: Response): string {
+  const columns = [
+    ...states.flatMap((state) => columnsOf(circuit, state)),
+    ...referenceColumns(circuit, states),
+  ];
+  const rows = frequencies.map((frequency, i) => [
+    frequency.toFixed(2),
+    ...columns.map(({ gain }) => level(gain[i] ?? 0)),
+  ]);
+  const heads = ['frequency in Hz', ...columns.map(({ head }) => `${head}, dB`)].map(quoted);
+  return [heads, ...rows].map((row) => `${row.join(',')}\n`).join('');
+}
+
+function columnsOf(circuit: Circuit, { state, pickups, together }: StateResponse): readonly Column[] {
+  const name = stateText(state.settings);
+  const all = together ? [{ head: `${name}: ${soundingIn(circuit, state)}`, gain: together.gain }] : [];
+  const alone = pickups.length > 1 ? pickups : [];
+  return [
+    ...all,
+    ...alone.map(({ pickup, gain }) => ({ head: `${name}: ${labelOf(circuit, pickup)} alone`, gain })),
+  ];
+}
+
+/** Once each, in the order written: a reference is the same in every state. */
+function referenceColumns(circuit: Circuit, states: readonly StateResponse[]): readonly Column[] {
+  const all = states.flatMap((state) => state.pickups);
+  return circuit.kit.parts.flatMap(({ name, label }): Column[] => {
+    const found = all.find((one) => one.pickup === name);
+    return found ? [{ head: `reference: ${label}`, gain: found.reference.gain }] : [];
+  });
+}
+
+const labelOf = ({ kit }: Circuit, name: string): string =>
+  kit.parts.find((part) => part.name === name)?.label ?? name;
+
+/** Adding nought turns −0.000 into 0.000. */
+const level = (gain: number): string => (Math.round(decibels(gain) * 1000) / 1000 + 0).toFixed(3);
+
+/** Quoted where a comma, a quote or a line's end would be misread (RFC 4180, section 2). */
+const quoted = (text: string): string => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);

@@ -1,0 +1,189 @@
+/** What `loads` prints and gives as data. Loads are the trade handbook's table, worked by hand with the parallel law. */
+import { describe, expect, it } from 'vitest';
+import { readMeter, solveLoads, solveResponse, solveSpread, toJson } from '../../src/analyse/index.ts';
+import { type Circuit, lugId } from '../../src/circuit/circuit.ts';
+import { wholeNumber } from '../../src/commands/loads.ts';
+import { columns, percentText, signed } from '../../src/publish/columns.ts';
+import { loadsData } from '../../src/publish/loads-data.ts';
+import { meterTable, probeLug, spreadTables } from '../../src/publish/meter-table.ts';
+import { assumptions, loadsTable, responseTable } from '../../src/publish/table.ts';
+import { makeCircuit, mixedSet, sampleCircuit } from '../analyse/kits.ts';
+
+const par = (...ohms: number[]): number => 1 / ohms.reduce((sum, r) => sum + 1 / r, 0);
+const kestrel = sampleCircuit('kestrel-hss');
+const spread = solveSpread(kestrel, { draws: 200, seed: 7 });
+const figures = (circuit: Circuit) => ({
+  circuit,
+  loads: solveLoads(circuit),
+  response: solveResponse(circuit, { points: 1 }).states,
+  readings: readMeter(circuit),
+});
+const widest = (text: string): number => Math.max(...text.split('\n').map((line) => line.length));
+
+describe('the tables', () => {
+  const { loads, response, readings } = figures(kestrel);
+
+  it('of loads: both with reference and distance in ohms and per cent, and the total', () => {
+    const [head = '', , , bridge = ''] = loadsTable(loads).split('\n');
+    expect(head).toMatch(/DC load +reference +off by +signal load +reference +off by +total load$/);
+    const total = Number(/([\d.]+) kΩ$/.exec(bridge)?.[1]);
+    expect(bridge).toMatch(/bridge +242\.3 kΩ +500 kΩ +-51\.5 % +163\.2 kΩ +250 kΩ +-86\.\d+ kΩ +-34\.7 %/);
+    // 500k ∥ 470k ∥ 500k ∥ 1M of the amplifier, and the middle pickup's own 5.9 kΩ and 2.4 H beside it at 1 kHz.
+    const x = 2 * Math.PI * 1000 * 2.4;
+    const coil = (5900 ** 2 + x ** 2) / 5900;
+    expect(Math.abs(total / (par(500e3, 470e3, 500e3, 1e6, coil) / 1e3) - 1)).toBeLessThan(1e-2);
+  });
+
+  it('of response: resonance, height and -3 dB point beside the reference; of several pickups together too', () => {
+    const lines = responseTable(response).split('\n');
+    const own = response[2]?.pickups[0];
+    const [f, ref] = [own?.shape.resonance, own?.reference.shape.resonance].map((peak) =>
+      Math.round(peak?.frequency ?? 0),
+    );
+    expect(lines.find((line) => line.startsWith('selector 3'))).toMatch(
+      new RegExp(`middle +${f} Hz .* ${ref} Hz `),
+    );
+    expect(lines.filter((line) => line.includes('together'))).toHaveLength(2);
+  });
+
+  it('of meter readings: the jack, then each lug that a probe reaches, bare and fitted, full and at zero', () => {
+    const lines = meterTable(kestrel.kit, readings).split('\n');
+    expect(lines[1]).toMatch(/^selector 1 +tip to sleeve +500 kΩ +8\.261 kΩ +0 Ω +0 Ω$/);
+    expect(lines[2]).toMatch(/^ +selector\.A3 +470 kΩ +5\.632 kΩ +470 kΩ +5\.632 kΩ$/);
+    expect(lines.some((line) => line.includes('output.tip'))).toBe(false);
+    expect(probeLug(kestrel.kit, ['neck.hot', 'selector.A3'])).toBe('selector.A3');
+    expect(probeLug(kestrel.kit, ['neck.hot'])).toBe('neck.hot');
+  });
+
+  it('of spread: smallest and largest, with seed and draws', () => {
+    const text = spreadTables(kestrel, spread);
+    expect(text).toContain('from 200 draws, seed 7');
+    // Corners of the parallel law: pot ±20 %, pad ±5 % (common practice, no source).
+    const ends = [par(400e3, 446.5e3), par(600e3, 493.5e3)].map((ohms) => Math.round(ohms / 1e3));
+    expect(text).toMatch(new RegExp(`selector 3 +middle +${ends.join('–')} kΩ`));
+    expect(text).toMatch(/tip to sleeve +400–600 kΩ/);
+  });
+
+  it('are no wider than a terminal', () => {
+    for (const text of [
+      loadsTable(loads),
+      responseTable(response),
+      meterTable(kestrel.kit, readings),
+      spreadTables(kestrel, spread),
+    ])
+      expect(widest(text)).toBeLessThanOrEqual(110);
+  });
+
+  it('are the same in a kit where nothing resonates or reads', () => {
+    const dull = makeCircuit({
+      parts: {
+        a: { kind: 'single-coil', 'core-loss': '1k' },
+        volume: { kind: 'pot', value: '1k' },
+        out: { kind: 'jack' },
+      },
+      joints: ['a.hot > volume.3', 'volume.2 > out.tip', 'volume.1 > out.sleeve', 'a.ground > out.sleeve'],
+    });
+    const { loads, response } = figures(dull);
+    expect(loadsTable(loads)).toContain('always');
+    expect(responseTable(response)).toContain('no peak');
+  });
+});
+
+describe('what is assumed', () => {
+  it('is said of every pickup with a value by default, and of coupling', () => {
+    expect(assumptions(kestrel.kit).split('\n')).toEqual([
+      'neck: L 2.4 H, C 110 pF by default for a single coil pickup',
+      'middle: L 2.4 H, C 110 pF by default for a single coil pickup',
+      'bridge: L 4.4 H, C 130 pF by default for a humbucker pickup with two leads',
+      'No two coils are coupled: each pickup is one winding of its own, without mutual inductance.',
+    ]);
+  });
+
+  it('is not said of a value that was given, even the same', () => {
+    const given = makeCircuit({
+      ...mixedSet,
+      parts: {
+        ...mixedSet.parts,
+        bridge: { kind: 'single-coil', resistance: '6k', inductance: '2.4H', capacitance: '110p' },
+      },
+    });
+    expect(assumptions(given.kit)).not.toContain('bridge');
+    expect(assumptions(given.kit)).toContain('neck: R 8.2 kΩ, L 4.4 H, C 130 pF by default');
+  });
+});
+
+describe('the data', () => {
+  const all = figures(kestrel);
+  const read = (with_: object) => JSON.parse(toJson(loadsData({ ...all, ...with_ })));
+  const plain = read({});
+  const wide = read({ spread });
+
+  it('has every figure under its state and pickup, unrounded', () => {
+    const [first, second] = plain.states;
+    expect(first.state).toEqual({ selector: 1 });
+    expect(second.sounding).toEqual(['middle', 'bridge']);
+    const { middle } = second.pickups;
+    expect(middle.dcLoad).toBeCloseTo(par(500e3, 470e3), 3);
+    expect(middle.reference.dcLoad).toBeCloseTo(250e3, 3);
+    expect(middle.difference.dcLoad.ohms).toBeCloseTo(par(500e3, 470e3) - 250e3, 3);
+    expect(middle.totalLoad).toBe(all.loads[1]?.loads[0]?.total.signalLoad);
+    expect(middle.response.resonance).toEqual(all.response[1]?.pickups[0]?.shape.resonance);
+    expect(middle.response.reference).toEqual(all.response[1]?.pickups[0]?.reference.shape);
+    expect(middle.response.difference).toEqual(all.response[1]?.pickups[0]?.difference);
+    expect(second.together).toEqual(all.response[1]?.together?.shape);
+  });
+
+  it('has the meter readings, every lug of a net by name', () => {
+    const { volumeFull, volumeZero } = plain.states[0].meter;
+    expect(volumeFull.jack.unfitted).toBeCloseTo(500e3, 3);
+    expect(volumeZero.jack).toEqual({ unfitted: 0, fitted: 0 });
+    const lug = volumeFull.lugs.find((one: { probe: string }) => one.probe === 'selector.A3');
+    expect(lug.lugs).toContain(lugId('neck', 'hot'));
+    expect(lug.unfitted).toBeCloseTo(470e3, 3);
+    expect(
+      plain.states[2].meter.volumeFull.lugs.some((one: { unfitted: unknown }) => one.unfitted === 'open'),
+    ).toBe(true);
+  });
+
+  it('says which values of a pickup are defaults, and that no coils are coupled', () => {
+    expect(plain.pickups.neck).toEqual({
+      kind: 'single-coil',
+      resistance: 5700,
+      inductance: 2.4,
+      capacitance: 110e-12,
+      defaulted: ['inductance', 'capacitance'],
+    });
+    expect(plain.coupling).toBe('none');
+  });
+
+  it('has the spread only when asked for, with its seed', () => {
+    expect(JSON.stringify(plain)).not.toContain('"spread"');
+    expect(wide.spread).toEqual({ seed: 7, draws: 200, temperatures: { low: 10, high: 30 } });
+    const { spread: own } = wide.states[2].pickups.middle;
+    expect(own.dcLoad.low).toBeCloseTo(par(400e3, 446.5e3), 3);
+    expect(own.resonance.frequency.low).toBeLessThan(own.resonance.frequency.high);
+    expect(wide.states[2].spread.jack.volumeFull.unfitted.high).toBeCloseTo(par(600e3, 493.5e3), 3);
+  });
+});
+
+describe('small words', () => {
+  it('whole numbers are digits within their bounds, and nothing else', () => {
+    const seed = wholeNumber(0, 2 ** 32 - 1);
+    expect([seed('0'), seed('4294967295'), seed('60063')]).toEqual([0, 4294967295, 60063]);
+    for (const text of ['-1', '4294967296', '1.5', '1e3', '', ' ', 'seed', '0x10', 'NaN'])
+      expect(() => seed(text), text).toThrow(/allowed: a whole number from 0 to 4294967295/);
+  });
+
+  it('signs and per cent', () => {
+    expect([signed(0.04, 1), signed(-0.04, 1), signed(1, 1), signed(-1, 0)]).toEqual([
+      '0.0',
+      '0.0',
+      '+1.0',
+      '-1',
+    ]);
+    expect([percentText(-3.09), percentText(Infinity)]).toEqual(['-3.1 %', 'open']);
+  });
+
+  it('a column that is empty throughout is left out', () =>
+    expect(columns(['a', '', 'c'], [['x', '', '1']], 1)).toBe('a  c\nx  1'));
+});
