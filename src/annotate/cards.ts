@@ -95,8 +95,12 @@ function verdictOf(ratio: number): string {
 export const cardWidth = (cards: readonly Card[]): number =>
   Math.max(
     236,
-    ...cards.map(
-      (card) =>
-        textWidth(card.title, CARD_TYPE.title, 'bold') + 40 + 20 + 46 * Math.max(1, card.switches.length),
-    ),
+    ...cards.flatMap((card) => [
+      textWidth(card.title, CARD_TYPE.title, 'bold') + 40 + 20 + 46 * Math.max(1, card.switches.length),
+      ...card.rows.map(rowWidth),
+    ]),
   );
+
+/** Width of a row: margins, name, gap and DC load, and the column the signal load stands in. */
+const rowWidth = (row: CardRow): number =>
+  textWidth(row.label, CARD_TYPE.row, 'bold') + 12 + textWidth(row.dcLoad, CARD_TYPE.row, 'bold') + 74 + 28;

@@ -140,6 +140,9 @@ const paled = (theme: Theme): Theme => ({
   tints: {},
 });
 
+/** Radius of a solder dot: covers the widest line's end, and no more, for a lug's name stands close by. */
+const SOLDER = 3;
+
 /** Draws every wire, those that run below first; one group a joint. */
 export function drawWires(
   pen: Pen,
@@ -163,12 +166,10 @@ export function drawWires(
     for (const one of strokes(line, inks)) group.stroke(d, strokeAttributes(one));
     for (const end of [wire.points[0], wire.points[wire.points.length - 1]])
       if (end)
-        group.circle(end, solderRadius(line), {
+        group.circle(end, SOLDER, {
           fill: inks.solder,
           stroke: inks.outline,
           'stroke-width': 1,
         });
   }
 }
-
-const solderRadius = (line: Line): number => (line.look === 'ground' || line.look === 'braid' ? 4 : 3);

@@ -1,6 +1,6 @@
 /** What every face shares: plates, lug tags, stems. A face shows what a part is outside and what it does inside. */
 import type { Rect } from '../../common/geometry.ts';
-import { TYPE } from '../../place/outlines/outline.ts';
+import { type LabelSlot, TYPE } from '../../place/outlines/outline.ts';
 import type { PlacedPart } from '../../place/placement.ts';
 import type { Pen } from '../pen.ts';
 import { LINE, type Theme } from '../theme.ts';
@@ -17,13 +17,19 @@ export interface Look {
 export type Face = (pen: Pen, placed: PlacedPart, look: Look) => void;
 
 export const plate = (pen: Pen, rect: Rect, radius: number, theme: Theme): void =>
-  pen.rect(rect, { rx: radius, fill: theme.plate, stroke: theme.outline, 'stroke-width': LINE.outline });
+  pen.rect(rect, {
+    class: 'sl-plate',
+    rx: radius,
+    fill: theme.plate,
+    stroke: theme.outline,
+    'stroke-width': LINE.outline,
+  });
 
 /** The tags to solder to, with their names. Names longer than the tag has room for are not made: outlines size them. */
 export function tags(pen: Pen, { outline }: PlacedPart, theme: Theme): void {
   for (const { lug, tag } of outline.lugs) {
     if (lug === 'case') continue;
-    pen.rect(tag, { rx: 5, fill: theme.lug, stroke: theme.outline, 'stroke-width': 1 });
+    pen.rect(tag, { class: 'sl-tag', rx: 5, fill: theme.lug, stroke: theme.outline, 'stroke-width': 1 });
     pen.text(
       lug,
       { x: tag.x + tag.width / 2, y: tag.y + tag.height / 2 },
@@ -31,14 +37,22 @@ export function tags(pen: Pen, { outline }: PlacedPart, theme: Theme): void {
         size: TYPE.lug,
         fill: theme.lugInk,
         weight: 'bold',
+        // A tail would touch a wire's solder joint at the tag's lower edge.
+        lift: /[gjpqy]/.test(lug) ? 1 : 0,
       },
     );
   }
 }
 
 /** The part's own lines of text: name, value and the like. */
-export function labels(pen: Pen, { outline }: PlacedPart, theme: Theme, colour?: string): void {
-  outline.labels.forEach((label, i) => {
+export function labels(
+  pen: Pen,
+  { outline }: PlacedPart,
+  theme: Theme,
+  colour?: string,
+  slots: readonly LabelSlot[] = outline.labels,
+): void {
+  slots.forEach((label, i) => {
     pen.text(label.text, label.centre, {
       size: label.size,
       weight: label.weight,
