@@ -34,6 +34,10 @@ export interface Card {
   readonly meter: string;
 }
 
+/** What the cards’ bars, ticks and readings are, once for all of them. */
+export const CARDS_SAY =
+  'Bar: signal load in this position; tick: the load the pickup was made for. Meter: pickups fitted, controls at full.';
+
 export const CARD_TYPE = { title: 14, row: 12, small: 11 } as const;
 
 /** One card a state, in the order of the states. */

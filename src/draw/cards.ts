@@ -58,7 +58,7 @@ export function drawCard(
     stroke: theme.inside,
     'stroke-width': 1,
   });
-  pen.text('meter at the jack', at(x + PAD, foot), {
+  pen.text('meter, tip to sleeve', at(x + PAD, foot), {
     size: CARD_TYPE.small,
     fill: theme.quiet,
     anchor: 'start',

@@ -146,6 +146,7 @@ export class Wiring {
       const spot = (end: Joint['from'], port: number) => this.#ports.get(endOf(end))?.[port]?.spot;
       return {
         joint,
+        own: this.#twoLegged(joint),
         points: track
           ? line(this.#field, track, spot(joint.from, track.from), spot(joint.to, track.to))
           : (this.#strapOf(joint) ?? []),
@@ -206,6 +207,15 @@ export class Wiring {
     const [ahead, back] = [strapTo(from.lug, to.lug), strapTo(to.lug, from.lug)];
     if (ahead) return [toSheet(frame, ahead.from), toSheet(frame, ahead.end)];
     return back && [toSheet(frame, back.end), toSheet(frame, back.from)];
+  }
+
+  #twoLegged({ from, to }: Joint): readonly string[] {
+    return this.#stands.flatMap(({ part }) =>
+      (part.kind === 'resistor' || part.kind === 'capacitor') &&
+      (part.name === from.part || part.name === to.part)
+        ? [part.name]
+        : [],
+    );
   }
 
   #nodeOf(p: Point): number {

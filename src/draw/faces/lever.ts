@@ -9,7 +9,8 @@ const RAIL = 31;
 const RAIL_RISE = 8;
 
 /** A lever switch: each pole's rail runs from its common past its throws; a bridge closes the contacts of the position drawn. */
-export const leverFace: Face = (pen, placed, { theme, closed }) => {
+export const leverFace: Face = (pen, placed, look) => {
+  const { theme, closed } = look;
   const { body, lugs } = placed.outline;
   plate(pen, body, 12, theme);
   const joined = closed.get(placed.part.name) ?? [];
@@ -51,5 +52,5 @@ export const leverFace: Face = (pen, placed, { theme, closed }) => {
   const fits = ({ x, y, width, height }: Rect): boolean =>
     x >= body.x + 3 && x + width <= body.x + body.width - 3 && y >= body.y + 1 && y + height <= railTop - 1;
   labels(pen, placed, theme, undefined, fitLabels(placed.outline.labels, fits));
-  tags(pen, placed, theme);
+  tags(pen, placed, look);
 };

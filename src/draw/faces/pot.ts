@@ -27,7 +27,8 @@ const insideTrack = ({ x, y, width, height }: Rect): boolean =>
   );
 
 /** A pot: its case, and seen through it the track from lug 1 to lug 3 and the wiper, standing at full. */
-export const potFace: Face = (pen, placed, { theme }) => {
+export const potFace: Face = (pen, placed, look) => {
+  const { theme } = look;
   const { x, y } = POT_CENTRE;
   pen.circle(POT_CENTRE, POT_RADIUS, {
     class: 'sl-case',
@@ -59,5 +60,5 @@ export const potFace: Face = (pen, placed, { theme }) => {
   pen.circle(hub, 2.5, { fill: theme.outline });
   pen.circle(tip, 3, { fill: theme.outline });
   labels(pen, placed, theme, undefined, fitLabels(placed.outline.labels, insideTrack));
-  tags(pen, placed, theme);
+  tags(pen, placed, look);
 };
