@@ -5,7 +5,7 @@
  * which of two parts stands in which place. The order of wire ends at a lug and the side of a case are free as well,
  * but they need no search: every routing weighs all of them.
  *
- * The score is what the wires cost once routed (see `route/route.ts`: 2 a grid step, 7 a bend, 32 a crossing) and
+ * The score is what the wires cost once routed (see `route/route.ts`: 2 a grid step, three times that on a component's leg, 7 a bend, 32 a crossing) and
  * `SPRAWL` for every grid step of the drawing's width and height. Steps are drawn by a seeded generator and taken when
  * they do not worsen the score by more than a tolerance that shrinks to nothing; the best placement met is the answer.
  * The bound is a number of steps, never a time, so that the outcome is the same on every machine.

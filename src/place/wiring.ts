@@ -15,6 +15,9 @@ const LUG_CLEARANCE = 6;
 /** Price of the node outside a lug: a wire that only passes there hides where the lug's own wire begins. */
 const DEAR = 40;
 
+/** A step of a component's own leg counts as so many of a wire. */
+const LEG_WEIGHT = 3;
+
 /** A part's frame with the field's corner as origin. */
 export const frameOf = (stand: Stand, left: number, top: number): Frame => ({
   x: (stand.column - left) * PITCH,
@@ -191,7 +194,7 @@ export class Wiring {
         inward: heading(port.inward),
         price: port.price ?? 0,
       }));
-    return { from: gates(joint?.from), to: gates(joint?.to) };
+    return { from: gates(joint?.from), to: gates(joint?.to), weight: joint?.kind === 'leg' ? LEG_WEIGHT : 1 };
   }
 
   /** A lug bent over onto the case it belongs to lies where it lies: nothing to route. */
