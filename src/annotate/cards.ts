@@ -38,7 +38,7 @@ export interface Card {
 export const CARDS_SAY =
   'Bar: signal load in this position; tick: the load the pickup was made for. Meter: pickups fitted, controls at full.';
 
-export const CARD_TYPE = { title: 14, row: 12, small: 11 } as const;
+export const CARD_TYPE = { title: 14, row: 13, small: 12 } as const;
 
 /** One card a state, in the order of the states. */
 export function cardsOf(

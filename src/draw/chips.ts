@@ -7,8 +7,8 @@ import type { Pen } from './pen.ts';
 import { LINE, type Theme } from './theme.ts';
 import type { Emphasis } from './wires.ts';
 
-const SIZE = 11;
-export const CHIP_HEIGHT = 14;
+const SIZE = 12;
+export const CHIP_HEIGHT = 16;
 
 /** A place on a wire for its code. */
 export interface Chip {
