@@ -50,6 +50,7 @@ export interface Details {
   'dead-state': { state: string };
   'hot-shorted': { state: string };
   'too-many': { what: string; count: string; most: number };
+  'crowded-lug': { lug: string; count: number; most: number };
   'unknown-arrangement': { got: string; nearest?: string; allowed: readonly string[] };
   'bad-arrangement': { reason: string };
   'unknown-page': { got: string; nearest?: string; allowed: readonly string[] };
@@ -217,6 +218,11 @@ export const wording: Wording = {
       'Find the joint that ties the signal to ground and move it.',
     ),
   'too-many': (d) => fault(`the kit has ${d.count} ${d.what}`, `Use at most ${d.most} in one kit.`),
+  'crowded-lug': (d) =>
+    fault(
+      `${d.count} joints meet at ${d.lug}, which has room for ${d.most}`,
+      'Join one of them to another lug of the same net, such as the other end of a wire that is there already.',
+    ),
   'unknown-arrangement': (d) =>
     fault(`there is no arrangement ${q(d.got)}`, meant(d.nearest, `Arrangements: ${list(d.allowed)}.`)),
   'unknown-page': (d) =>

@@ -78,7 +78,11 @@ function withCards(room: Room, inner: number, most: number): Layout {
     drawingTop,
     footTop,
     perRow,
-    cardWidth: Math.min(MOST_CARD, Math.floor((inner - CARD_GAP * (perRow - 1)) / perRow)),
+    // Wider than reads well only where a long name needs it.
+    cardWidth: Math.min(
+      Math.max(MOST_CARD, Math.ceil(cardWidth(cards))),
+      Math.floor((inner - CARD_GAP * (perRow - 1)) / perRow),
+    ),
     cardHeight: height,
   };
 }

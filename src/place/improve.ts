@@ -133,14 +133,18 @@ function beside(
   return put({ mirror, column: stand.column + b.x - a.x + off(), row: stand.row + b.y - a.y + off() });
 }
 
-/** How many pairs of parts are nearer than the room wanted between them. */
+/** Parts nearer than this are all but one on the other: worth more than any number of pairs that are merely near. */
+const LEAST = 2;
+const TOUCHING = 1000;
+
+/** How many pairs of parts are nearer than the room wanted between them, those that touch counted far more. */
 function crowding(placed: readonly Stand[], between: number): number {
   const boxes = placed.map(boxOf);
   let pairs = 0;
   boxes.forEach((a, i) => {
     for (let k = i + 1; k < boxes.length; k++) {
       const b = boxes[k];
-      if (b && clash(a, b, between)) pairs++;
+      if (b && clash(a, b, between)) pairs += clash(a, b, Math.min(LEAST, between)) ? TOUCHING : 1;
     }
   });
   return pairs;

@@ -76,7 +76,10 @@ const tamperings: Readonly<Record<Rule, () => string>> = {
   'text-on-line': () => textAt(longest().a.x + 20, longest().a.y + 4),
   'text-on-edge': () =>
     change(/(<text x=")([\d.]+)("[^>]*>Volume<)/, (_, a, x, b) => `${a}${Number(x) + 40}${b}`),
-  'text-misplaced': () => textAt(lug('tip', 'output').x + 70, lug('sleeve', 'output').y + 26, 'x'),
+  'text-misplaced': () => {
+    const { x, y, width, height } = must(part('selector').bodies[0]).area;
+    return textAt(x + width / 2 - 4, y + height - 10, 'x');
+  },
   'text-outside': () => change(/(<text x=")([\d.]+)(" y=")([\d.]+)("[^>]*>Volume<)/, '$19$3-300$5'),
   'text-covered': () =>
     change(new RegExp(`(<g id="${ID}-part-volume">(<circle[^>]*></circle>).*?)(</g>)`, 's'), '$1$2$3'),
@@ -123,7 +126,7 @@ const tamperings: Readonly<Record<Rule, () => string>> = {
       new RegExp(`<g id="${ID}-joint-3"(.*?</g>)`, 's'),
       (all) => all + all.replace('-joint-3', '-joint-99'),
     ),
-  colour: () => change(/(class="sl-chip"[^>]*><\/rect><text[^>]*>)[A-Z]+</, '$1PK<'),
+  colour: () => change(/(-colours">.*?class="sl-chip"[^>]*><\/rect><text[^>]*>)[A-Z]+</s, '$1PK<'),
 };
 
 describe('a good drawing', () => {
@@ -182,7 +185,7 @@ describe('finer points', () => {
   it('a part moved on its own no longer meets its wires', () => {
     const moved = change(
       `<g id="${ID}-part-output"`,
-      `<g transform="translate(30 0)" id="${ID}-part-output"`,
+      `<g transform="translate(0 300)" id="${ID}-part-output"`,
     );
     expect(rules(moved)).toContain('joint-missing');
     expect(rules(moved)).toContain('loose-end');
