@@ -105,6 +105,11 @@ export const cardWidth = (cards: readonly Card[]): number =>
     ]),
   );
 
-/** Width of a row: margins, name, gap and DC load, and the column the signal load stands in. */
-const rowWidth = (row: CardRow): number =>
-  textWidth(row.label, CARD_TYPE.row, 'bold') + 12 + textWidth(row.dcLoad, CARD_TYPE.row, 'bold') + 74 + 28;
+/** Width of a row: margins, name or verdict, gap and the column of the DC load, and the one the signal load stands in. */
+const rowWidth = (row: CardRow): number => {
+  const small = (words: string): number => textWidth(words, CARD_TYPE.small);
+  const value = (words: string): number => textWidth(words, CARD_TYPE.row, 'bold');
+  return (
+    Math.max(value(row.label) + 12 + value(row.dcLoad), small(row.verdict) + 12 + small('DC load')) + 74 + 28
+  );
+};
