@@ -35,8 +35,10 @@ export interface Card {
 }
 
 /** What the cards’ bars, ticks and readings are, once for all of them. */
-export const CARDS_SAY =
-  'Bar: signal load in this position; tick: the load the pickup was made for. Meter: pickups fitted, controls at full.';
+export const CARDS_SAY = [
+  'DC load: ohms from a pickup’s hot lead to ground, pickups out; signal load: the same at signal frequency, with the tone path.',
+  'Bar: signal load in this position; tick: the load the pickup was made for. Meter: pickups fitted, controls at full.',
+] as const;
 
 export const CARD_TYPE = { title: 14, row: 13, small: 12 } as const;
 

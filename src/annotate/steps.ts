@@ -4,8 +4,10 @@
  * practice, no source. A joint's own `step` in the description goes before what is worked out here.
  */
 import type { Circuit } from '../circuit/circuit.ts';
+import { printQuantity } from '../common/units.ts';
 import type { Joint } from '../describe/kit.ts';
-import { isPickup } from '../parts/index.ts';
+import { isPickup, type Part } from '../parts/index.ts';
+import { capacitorCode, resistorBands } from './marking.ts';
 import { colourName } from './words.ts';
 
 export interface Step {
@@ -64,10 +66,23 @@ const VERBS: Readonly<Record<Joint['kind'], string>> = {
   braid: 'Braid',
 };
 
+/** What the component is, so that the right one is picked up: its value, and the bands or code it bears. */
+function markOf(part: Part | undefined): readonly string[] {
+  if (part?.kind === 'resistor') {
+    const bands = resistorBands(part.value.value, part.tolerance.value).map(colourName);
+    return [printQuantity(part.value.value, 'ohm'), bands.join(' ')];
+  }
+  if (part?.kind === 'capacitor')
+    return [printQuantity(part.value.value, 'farad'), `marked ${capacitorCode(part.value.value)}`];
+  return [];
+}
+
 function lineOf({ kit }: Circuit, { kind, from, to, colour, length }: Joint): string {
+  const component = [from, to].flatMap((one) => kit.parts.find((part) => part.name === one.part) ?? []);
   const label = new Map(kit.parts.map((part) => [part.name, part.label]));
   const end = ({ part, lug }: Joint['from']): string => `${label.get(part) ?? part} ${lug}`;
   const cut = [
+    ...(kind === 'leg' ? component.flatMap(markOf) : []),
     ...(colour === undefined ? [] : [colourName(colour)]),
     ...(length === undefined ? [] : [`${Math.round(length * 1000)} mm`]),
   ].join(', ');

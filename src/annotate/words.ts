@@ -16,7 +16,7 @@ export const viewLine = (view: View, hand: Hand): string => `${SIDES[view]}; ${h
 export function stateLine(kit: Kit, settings: Readonly<Record<string, number>> | undefined): string {
   const switches = kit.parts.filter((part) => contactsOf(part).length > 0);
   const drawn = switches.map((part) => `${part.label} in position ${settings?.[part.name] ?? 1}`);
-  return `${drawn.length === 0 ? '' : `${drawn.join(', ')}. `}Controls at full.`;
+  return `${drawn.length === 0 ? '' : `${drawn.join(', ')}. `}Controls at full. Where wires cross, the one with the opening passes below.`;
 }
 
 /** What sounds and what each pickup sees, state by state, then the joints one by one. */

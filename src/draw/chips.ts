@@ -35,8 +35,15 @@ const ROOMS: readonly Room[] = [
 ];
 /** How far a chip may stand out at the sides of the drawing, where the sheet's margin is free. */
 const SIDE = 16;
-/** How far beside its wire a chip stands that finds no room on it. */
-const ASIDE = [14, 20, 28, 36] as const;
+/** Where beside its wire a chip may stand that finds no room on it, the nearest first. */
+const STEP = 8;
+const FARTHEST = 112;
+const OFFSETS: readonly Point[] = Array.from({ length: 29 * 29 }, (_, i) => ({
+  x: ((i % 29) - 14) * STEP,
+  y: (Math.floor(i / 29) - 14) * STEP,
+}))
+  .filter(({ x, y }) => Math.hypot(x, y) >= 14 && Math.hypot(x, y) <= FARTHEST)
+  .sort((p, q) => p.x ** 2 + p.y ** 2 - q.x ** 2 - q.y ** 2);
 
 /** A chip for every wire with a colour: on a free stretch of it where there is one, else beside it with a leader. */
 export function chipsOf({ wires, parts, width: across, height: down }: Placement): readonly Chip[] {
@@ -105,34 +112,41 @@ function freeSpot(
   return undefined;
 }
 
-/** A free place beside the wire, joined to it by a leader from the middle of a stretch. */
+/** The nearest free place beside the wire, joined to it by a leader that touches nothing else. */
 function asideSpot(
   wire: PlacedWire,
   wires: readonly PlacedWire[],
   width: number,
   taken: readonly Rect[],
 ): Place | undefined {
-  for (const { a, b } of stretchesOf(wire)) {
-    const level = a.y === b.y;
-    const p = { x: Math.round((a.x + b.x) / 2), y: Math.round((a.y + b.y) / 2) };
-    for (const by of ASIDE)
-      for (const side of [-1, 1]) {
-        const q = level ? { x: p.x, y: p.y + side * by } : { x: p.x + side * (by + width / 2 - 6), y: p.y };
-        const wide = around(q.x, q.y, width + 4, CHIP_HEIGHT + 4);
-        const leader = {
-          x: Math.min(p.x, q.x),
-          y: Math.min(p.y, q.y),
-          width: Math.abs(p.x - q.x),
-          height: Math.abs(p.y - q.y),
-        };
-        if (
-          wires.every((other) => !touches(other, wide) && (other === wire || !touches(other, leader))) &&
-          taken.every((other) => !overlap(other, wide) && !overlap(other, leader))
+  const others = wires.filter((other) => other !== wire);
+  const starts = stretchesOf(wire)
+    .flatMap(({ a, b }) => pointsOn(a, b, STEP))
+    .filter((p) => others.every((other) => !touches(other, around(p.x, p.y, 2, 2))));
+  for (const off of OFFSETS)
+    for (const p of starts) {
+      const q = { x: p.x + off.x, y: p.y + off.y };
+      const wide = around(q.x, q.y, width + 4, CHIP_HEIGHT + 4);
+      if (wires.some((other) => touches(other, wide)) || taken.some((other) => overlap(other, wide)))
+        continue;
+      const leader = pointsOn(p, q, 3).map((at) => around(at.x, at.y, 2, 2));
+      if (
+        leader.every(
+          (at) => others.every((other) => !touches(other, at)) && taken.every((other) => !overlap(other, at)),
         )
-          return { rect: around(q.x, q.y, width, CHIP_HEIGHT), leader: [p, q] };
-      }
-  }
+      )
+        return { rect: around(q.x, q.y, width, CHIP_HEIGHT), leader: [p, q] };
+    }
   return undefined;
+}
+
+/** Points on the way from one to the other, the ends left out, rounded. */
+function pointsOn(a: Point, b: Point, step: number): readonly Point[] {
+  const count = Math.floor(Math.hypot(b.x - a.x, b.y - a.y) / step);
+  return Array.from({ length: Math.max(0, count - 1) }, (_, i) => {
+    const share = (i + 1) / count;
+    return { x: Math.round(a.x + (b.x - a.x) * share), y: Math.round(a.y + (b.y - a.y) * share) };
+  });
 }
 
 const span = ({ a, b }: { a: Point; b: Point }): number => Math.abs(a.x - b.x) + Math.abs(a.y - b.y);

@@ -24,7 +24,7 @@ const WORDS: Readonly<Record<Line['look'], string>> = {
   sleeved: 'leg in sleeving',
   link: 'short bare link',
   bend: 'lug bent to the case',
-  braid: 'bare braid',
+  braid: 'bare braid, to be kept off lugs',
 };
 
 /** One entry for each look that occurs, signal wires by what they carry; then one for each colour code. */

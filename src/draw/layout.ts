@@ -31,8 +31,8 @@ export interface Layout {
   readonly cardHeight: number;
 }
 
-/** Room for the line below the cards. */
-const CAPTION = 26;
+/** Room for the lines below the cards. */
+const CAPTION = 26 + 18 * (CARDS_SAY.length - 1);
 
 /** No card is wider than reads well. */
 const MOST_CARD = 390;
@@ -45,7 +45,7 @@ export function layOutSheet(room: Room, page?: Page): Layout {
     textWidth(room.title, 22, 'bold'),
     ...room.views.map((line) => textWidth(line, 12)),
     ...room.work.map(workWidth),
-    cards.length === 0 ? 0 : textWidth(CARDS_SAY, 12),
+    ...(cards.length === 0 ? [] : CARDS_SAY.map((line) => textWidth(line, 12))),
   );
   const base = Math.max(room.drawing.width, text);
   if (!page || cards.length === 0) {

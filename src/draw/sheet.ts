@@ -81,7 +81,10 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
 
   if (work.length > 0) drawWork(pen.group({ id: `${id}-work` }), work, EDGE, layout.footTop, theme);
   if (cards.length > 0)
-    pen.text(CARDS_SAY, at(EDGE, height - EDGE - 4), { size: 12, fill: theme.quiet, anchor: 'start' });
+    CARDS_SAY.forEach((line, i) => {
+      const y = height - EDGE - 4 - 18 * (CARDS_SAY.length - 1 - i);
+      pen.text(line, at(EDGE, y), { size: 12, fill: theme.quiet, anchor: 'start' });
+    });
   cards.forEach((card, i) => {
     const [column, row] = [i % layout.perRow, Math.floor(i / layout.perRow)];
     const box = {

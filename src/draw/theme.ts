@@ -10,6 +10,7 @@ export interface Theme {
   readonly lug: string;
   readonly lugInk: string;
   readonly solder: string;
+  readonly link: string;
   readonly accent: string;
   readonly accentFill: string;
   /** Behind the joints of the step that is shown. */
@@ -55,6 +56,7 @@ const LIGHT: Theme = {
   lug: '#e8d9a8',
   lugInk: '#1d2b36',
   solder: '#aab4bb',
+  link: '#8d979e',
   accent: '#7a4300',
   accentFill: '#fdeecb',
   mark: '#ffd75e',
@@ -88,6 +90,7 @@ const DARK: Theme = {
   lug: '#5a4c20',
   lugInk: '#fbf3d9',
   solder: '#78858f',
+  link: '#6f7c86',
   accent: '#f2c681',
   accentFill: '#33290f',
   mark: '#7a5f00',
@@ -122,6 +125,7 @@ const PRINT: Theme = {
   lug: '#ffffff',
   lugInk: '#000000',
   solder: '#ffffff',
+  link: '#8a8a8a',
   accent: '#000000',
   accentFill: '#ffffff',
   mark: '#cccccc',
@@ -160,7 +164,7 @@ export const LINE = {
   mark: 16,
   leg: 2,
   sleeve: 9,
-  link: 3,
+  link: 4,
   bend: 6,
   bendRadius: 10,
   /** Half of the opening left in the wire that runs below at a crossing. */

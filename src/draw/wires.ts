@@ -116,7 +116,7 @@ export function strokes(line: Line, theme: Theme): readonly Stroke[] {
     case 'link':
       return [
         { stroke: theme.outline, width: LINE.link + 2 },
-        { stroke: theme.solder, width: LINE.link },
+        { stroke: theme.link, width: LINE.link },
       ];
     case 'bend':
       return [
@@ -137,6 +137,7 @@ const paled = (theme: Theme): Theme => ({
   leg: theme.pale,
   lug: theme.paper,
   solder: theme.paper,
+  link: theme.pale,
   sleeve: theme.paper,
   tints: {},
 });

@@ -1,11 +1,16 @@
 /** Where every part stands to begin with: on its seat where the arrangement has one, else where the layered layout puts it. */
 import { PITCH } from '../common/geometry.ts';
 import type { Hand } from '../describe/kit.ts';
-import type { Part } from '../parts/index.ts';
+import { isPickup, type Part } from '../parts/index.ts';
 import type { Arrangement } from './arrangement.ts';
 import type { Outline } from './outlines/outline.ts';
 import type { Stand } from './placement.ts';
 import { boxOf, clash, mayMirror } from './settle.ts';
+
+export interface Seed {
+  readonly x: number;
+  readonly y: number;
+}
 
 export interface Outlined {
   readonly part: Part;
@@ -24,9 +29,10 @@ export function firstStands(
   parts: readonly Outlined[],
   arrangement: Arrangement,
   hand: Hand,
-  seeds: ReadonlyMap<string, { readonly x: number; readonly y: number }>,
+  laid: ReadonlyMap<string, Seed>,
   by: number,
 ): readonly Stand[] {
+  const seeds = inOrder(parts, laid);
   const seated: Stand[] = [];
   const seats = seatsOf(
     parts.map(({ part }) => part),
@@ -58,6 +64,14 @@ export function firstStands(
     seated.push(placed);
     return placed;
   });
+}
+
+/** Pickups in the places the layout has for them, but from top to bottom in the order written, as on the instrument. */
+function inOrder(parts: readonly Outlined[], laid: ReadonlyMap<string, Seed>): ReadonlyMap<string, Seed> {
+  const names = parts.flatMap(({ part }) => (isPickup(part) ? [part.name] : []));
+  const places = names.flatMap((name) => laid.get(name) ?? []).sort((a, b) => a.y - b.y || a.x - b.x);
+  const left = Math.min(...places.map(({ x }) => x));
+  return new Map([...laid, ...names.map((name, i) => [name, { x: left, y: places[i]?.y ?? 0 }] as const)]);
 }
 
 function otherHand(stand: Stand): Stand {

@@ -146,12 +146,12 @@ export class Wiring {
     const trackOf = new Map(this.#ways.map((i, k) => [i, this.#router.tracks[k]]));
     const wires = this.#joints.map((joint, i): PlacedWire => {
       const track = trackOf.get(i);
-      const spot = (end: Joint['from'], port: number) => this.#ports.get(endOf(end))?.[port]?.spot;
+      const port = (end: Joint['from'], nth: number) => this.#ports.get(endOf(end))?.[nth];
       return {
         joint,
         own: this.#twoLegged(joint),
         points: track
-          ? line(this.#field, track, spot(joint.from, track.from), spot(joint.to, track.to))
+          ? line(this.#field, track, port(joint.from, track.from), port(joint.to, track.to))
           : (this.#strapOf(joint) ?? []),
       };
     });
@@ -232,6 +232,7 @@ const portToSheet = (frame: Frame, port: Port): Port => ({
   node: toSheet(frame, port.node),
   inward: directionToSheet(frame, port.inward),
   spot: toSheet(frame, port.spot),
+  ...(port.via ? { via: toSheet(frame, port.via) } : {}),
   price: port.price ?? 0,
 });
 
@@ -248,14 +249,16 @@ function block(field: Field, rect: Rect, clearance: number, by: 1 | -1): void {
 }
 
 /** A track's corners, from spot to spot. */
-function line(field: Field, track: Track, from: Point | undefined, to: Point | undefined): readonly Point[] {
+function line(field: Field, track: Track, from: Port | undefined, to: Port | undefined): readonly Point[] {
   const path = [
-    ...(from ? [from] : []),
+    ...(from ? [from.spot] : []),
+    ...(from?.via ? [from.via] : []),
     ...track.nodes.map((node) => ({
       x: (node % field.columns) * PITCH,
       y: Math.floor(node / field.columns) * PITCH,
     })),
-    ...(to ? [to] : []),
+    ...(to?.via ? [to.via] : []),
+    ...(to ? [to.spot] : []),
   ];
   return path.filter((p, i) => {
     const [a, b] = [path[i - 1], path[i + 1]];

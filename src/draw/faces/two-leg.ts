@@ -20,7 +20,7 @@ export function legs(pen: Pen, { outline }: PlacedPart, theme: Theme): void {
 /** A pale field behind a padding resistor: it is what the kit is about. */
 export function hero(pen: Pen, { part, outline }: PlacedPart, { theme, heroes }: Look): void {
   if (!heroes.has(part.name)) return;
-  const [inset, w, h] = [8, outline.width, outline.height];
+  const [inset, w, h] = [16, outline.width, outline.height];
   pen.rect(
     { x: inset, y: -6, width: w - 2 * inset, height: h + 10 },
     {

@@ -12,6 +12,8 @@ export interface Port {
   readonly inward: Point;
   /** Where the wire ends: the solder spot. */
   readonly spot: Point;
+  /** A corner on the way from the node to the spot, where they are not in line. */
+  readonly via?: Point;
   /** What choosing this way costs beyond the wire; none when left out. */
   readonly price?: number;
 }

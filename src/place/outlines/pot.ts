@@ -32,7 +32,7 @@ function casePort(node: Point, inward: Point, price = 0): Port {
 const caseTag: Rect = around(POT_CENTRE.x, POT_CENTRE.y, 2 * POT_RADIUS, 2 * POT_RADIUS);
 
 /** Ground joints between the lugs are hard to get at with an iron: only where nothing else is left. */
-const BETWEEN_LUGS = 60;
+const BETWEEN_LUGS = 500;
 
 /** Spread round the rim so that no two solder joints touch, nor one a lug's stem or strap; between the lugs last. */
 const casePorts: readonly Port[] = [

@@ -7,6 +7,9 @@ import { g, type LabelSlot, type Outline, TYPE, tagPorts } from './outline.ts';
 /** Row of the legs. */
 const ROW = 2;
 
+/** How much of a leg the line that goes on from it takes over, drawing units. */
+const LEG = 10;
+
 /** Size of the body, drawing units, by kind. */
 export const TWO_LEG_BODY = {
   resistor: { width: 58, height: 20 },
@@ -22,7 +25,7 @@ export function twoLegOutline(part: PartOf<'resistor' | 'capacitor'>, caption?: 
     ...(caption === undefined ? [] : [{ text: caption, size: TYPE.value, weight: 'bold' } as const]),
   ];
   const text = Math.max(...lines.map((line) => textWidth(line.text, line.size, line.weight)));
-  const columns = Math.max(6, Math.ceil((text + 30) / g(1)));
+  const columns = Math.max(6, Math.ceil((text + 36) / g(1)));
   const rows = caption === undefined ? 4 : 5;
   const size = TWO_LEG_BODY[part.kind];
   const middle = g(columns / 2);
@@ -34,11 +37,12 @@ export function twoLegOutline(part: PartOf<'resistor' | 'capacitor'>, caption?: 
     blocked: [{ x: g(1), y: 0, width: g(columns - 2), height: g(rows) }],
     lugs: (['1', '2'] as const).map((lug, i) => {
       const x = i * columns;
-      const tag = around(g(x), g(ROW), 10, 10);
-      // Wires meet at the leg's very end, where its one solder joint is.
-      const spot = { x: g(x), y: g(ROW) };
+      const tag = around(g(x) + (i === 0 ? LEG : -LEG), g(ROW), 10, 10);
+      // A leg's line begins on the leg itself, so that it bends as one piece of wire bends.
+      const via = { x: g(x), y: g(ROW) };
+      const spot = { x: g(x) + (i === 0 ? LEG : -LEG), y: g(ROW) };
       const ports = tagPorts(tag, x, ROW, [i === 0 ? 'left' : 'right', 'up', 'down']);
-      return { lug, tag, ports: ports.map((port) => ({ ...port, spot })) };
+      return { lug, tag, ports: ports.map((port) => ({ ...port, spot, via })) };
     }),
     labels: lines.map((line, i) => ({ ...line, centre: { x: middle, y: heights[i] ?? 0 } })),
   };

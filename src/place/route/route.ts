@@ -6,7 +6,7 @@
 import type { Field, Task, Track } from './field.ts';
 import { type Prices, Search } from './search.ts';
 
-const PRICE = { step: 2, bend: 7, crossing: 32 } as const;
+const PRICE = { step: 2, bend: 7, crossing: 32, crumb: 24 } as const;
 /** Rounds of laying again before the placement is judged too tight. */
 const ROUNDS = 40;
 /** The price of sharing when negotiation begins. */
@@ -88,16 +88,20 @@ export class Router {
     this.#tracks.forEach((track, i) => {
       const task = this.#tasks[i];
       if (!task || !track) return;
-      let [bends, met] = [-track.nodes.length, 0];
+      let [bends, met, crumbs, last] = [-track.nodes.length, 0, 0, -1];
       this.#field.eachSlot(task, track, (slot) => {
         bends++;
-        if ((used[slot ^ 1] ?? 0) > 0) met++;
+        const meets = (used[slot ^ 1] ?? 0) > 0;
+        if (meets) met++;
+        if (meets && last >= 0 && (last & 1) === (slot & 1)) crumbs++;
+        last = meets ? slot : -1;
       });
       // A bend takes both axes of its node and so meets itself twice; each true crossing is met from both its wires.
       cost +=
         track.nodes.length * PRICE.step * task.weight +
         bends * PRICE.bend +
         ((met - 2 * bends) * PRICE.crossing) / 2;
+      cost += crumbs * PRICE.crumb;
     });
     return cost;
   }

@@ -6,6 +6,8 @@ export interface Prices {
   readonly step: number;
   readonly bend: number;
   readonly crossing: number;
+  /** For a crossing right behind another, which leaves but a crumb of the wire to be seen between them. */
+  readonly crumb: number;
   /** For each wire already on a node along the same axis; rises while conflicts last. */
   readonly conflict: number;
 }
@@ -99,7 +101,10 @@ export class Search {
             prices.step +
             (field.dear[to] ?? 0) +
             this.#slotPrice(to, axis, prices) +
-            ((used[to * 2 + 1 - axis] ?? 0) > 0 ? prices.crossing : 0);
+            ((used[to * 2 + 1 - axis] ?? 0) > 0
+              ? prices.crossing +
+                (next === heading && (used[node * 2 + 1 - axis] ?? 0) > 0 ? prices.crumb : 0)
+              : 0);
           this.#push(to * 4 + next, cost + bend + arrive, state, this.#gate[state] ?? 0, prices);
         }
       }
