@@ -1,6 +1,8 @@
 /** `check`: problems and notes. */
 import type { Command } from 'commander';
-import { loadNotes } from '../annotate/notes.ts';
+import { notesOf } from '../annotate/notes.ts';
+import type { Problem } from '../common/problem.ts';
+import type { Kit } from '../describe/kit.ts';
 import { printReports, report } from '../describe/report.ts';
 import { analyse } from '../pipeline.ts';
 import { loadKit } from '../publish/load.ts';
@@ -14,7 +16,7 @@ export function addCheck(program: Command): void {
     .action(async (paths: string[]) => {
       for (const file of filesOf(paths)) {
         const { kit, reports, source } = await loadKit(file);
-        const notes = kit ? report(loadNotes(analyse(kit).loads), source) : [];
+        const notes = kit ? report(notesIn(kit), source) : [];
         const all = [...reports, ...notes];
         if (all.length > 0) say(`${printReports(all)}\n`);
         const faults = all.filter((one) => one.severity === 'fault').length;
@@ -22,6 +24,11 @@ export function addCheck(program: Command): void {
         if (faults > 0) fail();
       }
     });
+}
+
+function notesIn(kit: Kit): readonly Problem[] {
+  const { circuit, loads } = analyse(kit);
+  return notesOf(circuit, loads);
 }
 
 const count = (n: number, what: string): string => `${n === 0 ? 'no' : n} ${what}${n === 1 ? '' : 's'}`;

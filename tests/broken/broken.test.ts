@@ -52,6 +52,9 @@ test('the samples show nearly every fault of a description there is', () => {
     'unknown-arrangement',
     'missing-glyph',
     'load-off-reference',
+    'capacitor-across',
+    'control-idle',
+    'value-unlikely',
     'kit-id-taken',
     'bad-arrangement',
   ];
