@@ -33,5 +33,6 @@ export { kitJsonSchema } from './describe/json-schema.ts';
 export type { Kit } from './describe/kit.ts';
 export { kitFromValue, readKit } from './describe/read.ts';
 export { report } from './describe/report.ts';
-export { analyse, compose, composeResponse, draw, drawResponse } from './pipeline.ts';
+export type { Aspect, Prepared } from './draw/compose.ts';
+export { analyse, composeResponse, draw, drawResponse, prepare, render } from './pipeline.ts';
 export { type Arrangement, arrangementSchema } from './place/arrangement.ts';

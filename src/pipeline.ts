@@ -8,26 +8,22 @@
 import {
   type Knobs,
   knobsAtFull,
-  readJack,
   readMeter,
   type StateLoads,
   type StateReadings,
   solveLoads,
   solveResponse,
 } from './analyse/index.ts';
-import { cardsOf } from './annotate/cards.ts';
-import { linesOf, tintOfPickup } from './annotate/lines.ts';
 import { padsOf } from './annotate/pads.ts';
 import { type Plot, plotOf } from './annotate/plot.ts';
-import { describeSheet, viewLine } from './annotate/words.ts';
 import { buildCircuit } from './circuit/build.ts';
 import type { Circuit } from './circuit/circuit.ts';
 import type { Kit } from './describe/kit.ts';
+import { type Aspect, drawingName, type Prepared, sheetOf } from './draw/compose.ts';
 import { plotToSvg, sheetToSvg } from './draw/headless.ts';
-import type { Sheet } from './draw/sheet.ts';
-import { contactsOf, isPickup } from './parts/index.ts';
+import { themes } from './draw/theme.ts';
 import type { Arrangement } from './place/arrangement.ts';
-import { place } from './place/place.ts';
+import { type PlaceOptions, place } from './place/place.ts';
 
 /** What the analysis says of a circuit. */
 export interface Analysed {
@@ -42,39 +38,35 @@ export function analyse(kit: Kit): Analysed {
   return { circuit, loads: solveLoads(circuit), readings: readMeter(circuit) };
 }
 
-/** From the kit to all that its drawing shows. */
-export async function compose(kit: Kit, arrangement: Arrangement): Promise<Sheet> {
+/** From the kit to its placed circuit. `hand` and the search's `effort` are the kit's and the usual ones unless given. */
+export async function prepare(
+  kit: Kit,
+  arrangement: Arrangement,
+  { hand = kit.hand, ...options }: PlaceOptions = {},
+): Promise<Prepared> {
   const circuit = buildCircuit(kit);
   const loads = solveLoads(circuit);
-  const pads = padsOf(circuit, loads);
-  const lines = linesOf(circuit);
-  const cards = cardsOf(circuit, loads, readJack(circuit));
-  const placement = await place(circuit, arrangement, new Map(pads.map((pad) => [pad.part, pad.caption])));
-  const pickups = kit.parts.filter(isPickup);
+  const captions = new Map(padsOf(circuit, loads).map((pad) => [pad.part, pad.caption]));
   return {
-    id: kit.id,
-    title: kit.title,
-    view: viewLine(kit),
-    description: describeSheet(circuit, cards),
-    placement,
-    lines,
-    cards,
-    tints: new Map(pickups.map((part) => [part.name, tintOfPickup(circuit, part.name)])),
-    pickups: new Map(pickups.map((part) => [tintOfPickup(circuit, part.name), `${part.label}, hot`])),
-    heroes: new Set(pads.map((pad) => pad.part)),
-    closed: new Map(
-      kit.parts.flatMap((part) => {
-        const first = contactsOf(part)[0];
-        return first ? [[part.name, first.joins] as const] : [];
-      }),
-    ),
+    circuit,
+    loads,
+    hand,
+    placement: await place(circuit, arrangement, captions, { ...options, hand }),
   };
 }
 
+/** One drawing of a prepared kit: its name, which is its file's too, and the text of its SVG. */
+export const render = (prepared: Prepared, aspect: Aspect = {}) => ({
+  name: drawingName(prepared, aspect),
+  svg: sheetToSvg(sheetOf(prepared, aspect), themes[aspect.theme ?? 'light']),
+});
+
 /** From the kit to the text of its SVG file. */
-export async function draw(kit: Kit, arrangement: Arrangement): Promise<string> {
-  return sheetToSvg(await compose(kit, arrangement));
-}
+export const draw = async (
+  kit: Kit,
+  arrangement: Arrangement,
+  options: Aspect & PlaceOptions = {},
+): Promise<string> => render(await prepare(kit, arrangement, options), options).svg;
 
 /** Frequencies of a plotted curve: near enough that its straight pieces look round. */
 const PLOTTED = 301;

@@ -1,17 +1,26 @@
-/** Sentences of the sheet: the line that says the view, and the description for those who cannot see the picture. */
+/** Sentences of the sheet: the lines that say what is seen, and the description for those who cannot see the picture. */
 import type { Circuit } from '../circuit/circuit.ts';
-import type { Kit } from '../describe/kit.ts';
+import type { Hand, Kit, View } from '../describe/kit.ts';
 import { contactsOf } from '../parts/index.ts';
 import type { Card } from './cards.ts';
 
-export function viewLine(kit: Kit): string {
-  const switches = kit.parts.filter((part) => contactsOf(part).length > 0).map((part) => part.label);
-  const drawn = switches.length === 0 ? '' : ` ${switches.join(' and ')} drawn in position 1.`;
-  return `Seen from the solder side.${drawn} Controls at full.`;
+const SIDES: Readonly<Record<View, string>> = {
+  'solder-side': 'Seen from the solder side',
+  'component-side': 'Seen from the component side, as if through the plate',
+};
+
+/** The side it is seen from and the hand it is built for. */
+export const viewLine = (view: View, hand: Hand): string => `${SIDES[view]}; ${hand}-handed build.`;
+
+/** How the switches and controls are drawn. */
+export function stateLine(kit: Kit, settings: Readonly<Record<string, number>> | undefined): string {
+  const switches = kit.parts.filter((part) => contactsOf(part).length > 0);
+  const drawn = switches.map((part) => `${part.label} in position ${settings?.[part.name] ?? 1}`);
+  return `${drawn.length === 0 ? '' : `${drawn.join(', ')}. `}Controls at full.`;
 }
 
 /** What sounds and what each pickup sees, state by state, then the joints one by one. */
-export function describeSheet(circuit: Circuit, cards: readonly Card[]): string {
+export function describeSheet(circuit: Circuit, cards: readonly Card[], views: readonly string[]): string {
   const states = cards.map((card) => {
     const rows = card.rows.map(
       (row) => `${row.label} sees ${row.dcLoad} at DC and ${row.signalLoad} at signal frequency`,
@@ -21,7 +30,7 @@ export function describeSheet(circuit: Circuit, cards: readonly Card[]): string 
   const label = new Map(circuit.kit.parts.map((part) => [part.name, part.label]));
   const end = ({ part, lug }: { part: string; lug: string }): string => `${label.get(part) ?? part} ${lug}`;
   const joints = circuit.joints.map((joint) => `${joint.kind} from ${end(joint.from)} to ${end(joint.to)}`);
-  return `${viewLine(circuit.kit)} ${states.join(' ')} Joints: ${joints.join('; ')}.`;
+  return `${views.join(' ')} ${states.join(' ')} Joints: ${joints.join('; ')}.`;
 }
 
 /** Names of the IEC 60757 codes. */

@@ -1,7 +1,10 @@
 /** `draw`: kits to SVG and PNG files. */
-import { type Command, InvalidArgumentError } from 'commander';
-import { draw } from '../pipeline.ts';
-import { drawFile, type Format } from '../publish/draw-kits.ts';
+import { type Command, InvalidArgumentError, Option } from 'commander';
+import { hands, views } from '../describe/kit.ts';
+import { themes } from '../draw/theme.ts';
+import { prepare, render } from '../pipeline.ts';
+import { type DrawOptions, drawFile, type Format } from '../publish/draw-kits.ts';
+import { modes } from '../publish/modes.ts';
 import { complain, fail, filesOf, say } from './console.ts';
 
 function formats(written: string): readonly Format[] {
@@ -10,6 +13,8 @@ function formats(written: string): readonly Format[] {
   if (wrong !== undefined) throw new InvalidArgumentError(`“${wrong}” is no format; allowed: svg, png`);
   return [...new Set(names)] as readonly Format[];
 }
+
+type Options = Omit<DrawOptions, 'formats'> & { readonly format: readonly Format[] };
 
 export function addDraw(program: Command): void {
   program
@@ -22,20 +27,35 @@ export function addDraw(program: Command): void {
       '--arrangement <name>',
       'an arrangement of layouts/, or a file of your own, in place of the kit’s',
     )
+    .addOption(new Option('--view <side>', 'the side it is seen from, in place of the kit’s').choices(views))
+    .addOption(new Option('--hand <hand>', 'the hand it is built for, in place of the kit’s').choices(hands))
+    .addOption(
+      new Option('--theme <name>', 'light, dark, or print without fills').choices(Object.keys(themes)),
+    )
+    .addOption(
+      new Option('--mode <mode>', 'static; inline, whose inks a page may set; standalone, with its font')
+        .choices(modes)
+        .default('static'),
+    )
+    .option('--page <name>', 'a page format of layouts/pages/ to fit the sheet to, in place of the kit’s')
+    .addOption(
+      new Option('--state <setting>', 'one state with its live path, such as selector=2; or all').conflicts(
+        'step',
+      ),
+    )
+    .option(
+      '--step <number>',
+      'the drawing up to a step of the soldering, and what is to be done in it; or all',
+    )
     .option('--check', 'write nothing; exit 1 when a drawing on disk differs from what would be drawn', false)
-    .action(
-      async (
-        paths: string[],
-        options: { out: string; format: readonly Format[]; arrangement?: string; check: boolean },
-      ) => {
-        const taken = new Map<string, string>();
-        for (const file of filesOf(paths)) {
-          const { format, ...rest } = options;
-          const outcome = await drawFile(file, { ...rest, formats: format }, draw, taken);
-          complain(outcome.reports);
-          for (const line of outcome.lines) say(line);
-          if (outcome.failed) fail();
-        }
-      },
-    );
+    .addHelpText('after', '\nexample: solderleaf draw my-kit.yaml --format svg,png --page a4 --theme print')
+    .action(async (paths: string[], { format, ...rest }: Options) => {
+      const taken = new Map<string, string>();
+      for (const file of filesOf(paths)) {
+        const outcome = await drawFile(file, { ...rest, formats: format }, { prepare, render }, taken);
+        complain(outcome.reports);
+        for (const line of outcome.lines) say(line);
+        if (outcome.failed) fail();
+      }
+    });
 }

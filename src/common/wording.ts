@@ -52,6 +52,7 @@ export interface Details {
   'too-many': { what: string; count: string; most: number };
   'unknown-arrangement': { got: string; nearest?: string; allowed: readonly string[] };
   'bad-arrangement': { reason: string };
+  'unknown-page': { got: string; nearest?: string; allowed: readonly string[] };
   'kit-id-taken': { id: string; file: string };
   'missing-glyph': { text: string; glyph: string };
   // Notes.
@@ -244,6 +245,8 @@ export const wording: Wording = {
   'too-many': (d) => fault(`the kit has ${d.count} ${d.what}`, `Use at most ${d.most} in one kit.`),
   'unknown-arrangement': (d) =>
     fault(`there is no arrangement ${q(d.got)}`, meant(d.nearest, `Arrangements: ${list(d.allowed)}.`)),
+  'unknown-page': (d) =>
+    fault(`there is no page format ${q(d.got)}`, meant(d.nearest, `Page formats: ${list(d.allowed)}.`)),
   'bad-arrangement': (d) =>
     fault(`the arrangement cannot be used: ${d.reason}`, 'Mend that file; those in layouts/ show the form.'),
   'kit-id-taken': (d) =>

@@ -28,9 +28,11 @@ export function drawCard(
   box: CardBox,
   tints: ReadonlyMap<string, string>,
   theme: Theme,
+  shown = false,
 ): void {
   const { x, y, width, height } = box;
-  pen.rect(box, { rx: 12, fill: theme.plate, stroke: theme.inside, 'stroke-width': 1 });
+  const [stroke, weight] = shown ? [theme.ink, 2.5] : [theme.inside, 1];
+  pen.rect(box, { rx: 12, fill: theme.plate, stroke, 'stroke-width': weight });
   pen.circle(at(x + 25, y + 24), 13, { fill: theme.ink });
   pen.text(card.badge, at(x + 25, y + 24), { size: CARD_TYPE.title, weight: 'bold', fill: theme.paper });
   pen.text(card.title, at(x + 46, y + 24), {

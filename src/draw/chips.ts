@@ -5,12 +5,15 @@ import { rectToSheet, toSheet } from '../place/frame.ts';
 import type { PlacedWire, Placement } from '../place/placement.ts';
 import type { Pen } from './pen.ts';
 import type { Theme } from './theme.ts';
+import type { Emphasis } from './wires.ts';
 
 const SIZE = 11;
 export const CHIP_HEIGHT = 14;
 
 /** A place on a wire for its code. */
 export interface Chip {
+  /** Index of its wire. */
+  readonly wire: number;
   readonly code: string;
   readonly rect: Rect;
   /** From the wire to a chip that stands beside it. */
@@ -43,7 +46,7 @@ export function chipsOf({ wires, parts }: Placement): readonly Chip[] {
       return around(p.x, p.y, textWidth(text, size, weight), size);
     }),
   ]);
-  for (const wire of wires) {
+  for (const [index, wire] of wires.entries()) {
     const code = wire.joint.colour;
     if (code === undefined) continue;
     const taken = [...bodies, ...chips.map((chip) => chip.rect)];
@@ -51,12 +54,12 @@ export function chipsOf({ wires, parts }: Placement): readonly Chip[] {
     const found =
       ROOMS.map((room) => freeSpot(wire, wires, width, taken, room)).find((spot) => spot !== undefined) ??
       asideSpot(wire, wires, width, taken);
-    if (found) chips.push({ code, ...found });
+    if (found) chips.push({ wire: index, code, ...found });
   }
   return chips;
 }
 
-type Place = Omit<Chip, 'code'>;
+type Place = Pick<Chip, 'rect' | 'leader'>;
 
 /** Stretches of a wire, the longest first. */
 const stretchesOf = (wire: PlacedWire) =>
@@ -138,8 +141,15 @@ const touches = (wire: PlacedWire, rect: Rect): boolean =>
     });
   });
 
-export function drawChips(pen: Pen, placement: Placement, theme: Theme): void {
-  for (const { code, rect, leader } of chipsOf(placement)) {
+/** Draws the chips of all wires that are there; each keeps its place whatever else is drawn. */
+export function drawChips(
+  pen: Pen,
+  placement: Placement,
+  theme: Theme,
+  emphasis: readonly Emphasis[] = [],
+): void {
+  for (const { code, rect, leader, wire } of chipsOf(placement)) {
+    if (emphasis[wire] === 'absent') continue;
     if (leader) pen.line(leader, { stroke: theme.outline, 'stroke-width': 0.8 });
     drawChip(pen, code, rect, theme);
   }

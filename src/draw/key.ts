@@ -30,6 +30,7 @@ export function keyOf(
   lines: readonly Line[],
   pickups: ReadonlyMap<string, string>,
   codes: readonly string[],
+  theme: Theme,
 ): readonly KeyEntry[] {
   const tints = new Map([
     ...pickups,
@@ -49,7 +50,11 @@ export function keyOf(
         : [],
   );
   const letters = [...new Set(codes)].map((code): KeyEntry => ({ code, words: colourName(code) }));
-  return [...signals, ...others, ...letters];
+  // Where all signal wires look alike, the letters on them tell them apart and the key says so once.
+  const inks = new Set(signals.map(({ line }) => theme.tints[line?.tint ?? '']));
+  const [first] = signals;
+  const told = first?.line && inks.size === 1 ? [{ line: first.line, words: WORDS.signal }] : signals;
+  return [...told, ...others, ...letters];
 }
 
 /** Width of an entry with its gap. */

@@ -1,26 +1,26 @@
 /** The whole sheet: title, view line and key above, the drawing, the load cards below. */
 import type { Container } from '@svgdotjs/svg.js';
 import type { Card } from '../annotate/cards.ts';
-import { cardWidth } from '../annotate/cards.ts';
 import type { Line } from '../annotate/lines.ts';
-import { textWidth } from '../common/text.ts';
 import type { Placement } from '../place/placement.ts';
-import { CARD_GAP, cardHeight, drawCard } from './cards.ts';
+import { CARD_GAP, drawCard } from './cards.ts';
 import { drawChips } from './chips.ts';
 import { faces } from './faces/index.ts';
-import { EDGE, openSheet } from './head.ts';
-import { drawKey, keyOf, keyRows } from './key.ts';
+import { EDGE, openSheet, type Page } from './head.ts';
+import { drawKey, keyOf } from './key.ts';
+import { layOutSheet } from './layout.ts';
 import { num, Pen } from './pen.ts';
-import { LIGHT, type Theme } from './theme.ts';
-import { drawWires } from './wires.ts';
+import { type Theme, themes } from './theme.ts';
+import { drawWires, type Emphasis } from './wires.ts';
+import { drawWork } from './work.ts';
 
 /** All that is drawn, worked out beforehand. */
 export interface Sheet {
   /** Prefix of every id: the kit's own. */
   readonly id: string;
   readonly title: string;
-  /** Says the side it is seen from. */
-  readonly view: string;
+  /** Say the side it is seen from, and what is drawn. */
+  readonly views: readonly string[];
   /** For those who cannot see the picture. */
   readonly description: string;
   readonly placement: Placement;
@@ -33,62 +33,53 @@ export interface Sheet {
   readonly heroes: ReadonlySet<string>;
   /** Contacts drawn closed, by switch. */
   readonly closed: ReadonlyMap<string, readonly (readonly string[])[]>;
+  /** How each joint stands out, where not all are alike. */
+  readonly emphasis?: readonly Emphasis[];
+  /** The card of the state that is drawn, where the drawing is of one. */
+  readonly shown?: number;
+  /** What is to be done, in place of the cards, where the drawing is of a step. */
+  readonly work?: readonly string[];
+  readonly page?: Page;
 }
 
-const HEAD = 66;
-const MOST_CARD = 390;
-
 /** Draws the sheet into an empty root and sizes it. */
-export function drawSheet(root: Container, sheet: Sheet, theme: Theme = LIGHT): void {
-  const { id, placement, cards, lines } = sheet;
-  const cardW = Math.ceil(cardWidth(cards));
-  const least = Math.max(
-    textWidth(sheet.title, 22, 'bold'),
-    textWidth(sheet.view, 12),
-    cardW * Math.min(cards.length, 3) + CARD_GAP * 2,
+export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.light): void {
+  const { id, placement, lines, views, emphasis = [], work = [] } = sheet;
+  const cards = sheet.work ? [] : sheet.cards;
+  const there = placement.wires.filter((_, i) => emphasis[i] !== 'absent');
+  const codes = there.flatMap(({ joint }) => joint.colour ?? []);
+  const key = keyOf(
+    lines.filter((_, i) => emphasis[i] !== 'absent'),
+    sheet.pickups,
+    codes,
+    theme,
   );
-  const inner = Math.max(placement.width, least);
-  const perRow = Math.max(1, Math.min(cards.length, Math.floor((inner + CARD_GAP) / (cardW + CARD_GAP))));
-  const rows = Math.ceil(cards.length / perRow);
-  const even = Math.ceil(cards.length / rows);
-  // Cards share the width, but no card is wider than reads well.
-  const wide = Math.min(MOST_CARD, Math.floor((inner - CARD_GAP * (even - 1)) / even));
-  const cardH = cardHeight(cards);
-  const key = keyRows(
-    keyOf(
-      lines,
-      sheet.pickups,
-      placement.wires.flatMap(({ joint }) => joint.colour ?? []),
-    ),
-    inner,
-  );
-  const keyH = key.length * 22 + 8;
-  const drawingTop = EDGE + HEAD + keyH;
-  const cardTop = drawingTop + placement.height + 8;
-  const width = Math.ceil(inner + 2 * EDGE);
-  const height = Math.ceil(cardTop + rows * (cardH + CARD_GAP) - CARD_GAP + EDGE);
+  const layout = layOutSheet({ title: sheet.title, views, key, drawing: placement, cards, work }, sheet.page);
+  const { width, height } = layout;
+  const pen = openSheet(root, { ...sheet, lines: views, width, height }, theme);
+  drawKey(pen.group({ id: `${id}-key`, fill: 'none' }), layout.key, EDGE, layout.keyTop, theme);
 
-  const pen = openSheet(root, { ...sheet, lines: [sheet.view], width, height }, theme);
-  drawKey(pen.group({ id: `${id}-key`, fill: 'none' }), key, EDGE, EDGE + HEAD, theme);
-
-  const left = EDGE + Math.max(0, Math.round((inner - placement.width) / 2));
-  const drawing = pen.group({ id: `${id}-drawing`, transform: `translate(${num(left)} ${num(drawingTop)})` });
+  const drawing = pen.group({
+    id: `${id}-drawing`,
+    transform: `translate(${num(layout.drawingLeft)} ${num(layout.drawingTop)})`,
+  });
   const look = { theme, closed: sheet.closed, heroes: sheet.heroes };
   for (const placed of placement.parts) {
     const group = new Pen(drawing.into.group().attr({ id: `${id}-part-${placed.part.name}` }), placed.frame);
     faces[placed.part.kind](group, placed, look);
   }
-  drawWires(drawing.group({ id: `${id}-wires` }), id, placement.wires, lines, theme);
-  drawChips(drawing.group({ id: `${id}-colours` }), placement, theme);
+  drawWires(drawing.group({ id: `${id}-wires` }), id, placement.wires, lines, theme, emphasis);
+  drawChips(drawing.group({ id: `${id}-colours` }), placement, theme, emphasis);
 
+  if (work.length > 0) drawWork(pen.group({ id: `${id}-work` }), work, EDGE, layout.footTop, theme);
   cards.forEach((card, i) => {
-    const [column, row] = [i % even, Math.floor(i / even)];
+    const [column, row] = [i % layout.perRow, Math.floor(i / layout.perRow)];
     const box = {
-      x: EDGE + column * (wide + CARD_GAP),
-      y: cardTop + row * (cardH + CARD_GAP),
-      width: wide,
-      height: cardH,
+      x: EDGE + column * (layout.cardWidth + CARD_GAP),
+      y: layout.footTop + row * (layout.cardHeight + CARD_GAP),
+      width: layout.cardWidth,
+      height: layout.cardHeight,
     };
-    drawCard(pen.group({ id: `${id}-state-${i + 1}` }), card, box, sheet.tints, theme);
+    drawCard(pen.group({ id: `${id}-state-${i + 1}` }), card, box, sheet.tints, theme, i === sheet.shown);
   });
 }

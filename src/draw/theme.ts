@@ -12,13 +12,40 @@ export interface Theme {
   readonly solder: string;
   readonly accent: string;
   readonly accentFill: string;
+  /** Behind the joints of the step that is shown. */
+  readonly mark: string;
+  /** What does not count in the state that is shown. */
+  readonly pale: string;
   readonly leg: string;
   readonly sleeve: string;
+  readonly resistor: string;
+  readonly capacitor: string;
+  /** Ink of a capacitor's code. */
+  readonly capacitorInk: string;
+  /** By IEC 60757 code; a theme without colour leaves bands as outlines. */
+  readonly bands: Readonly<Record<string, string>>;
   /** By tint name; see `annotate/lines.ts`. */
   readonly tints: Readonly<Record<string, string>>;
 }
 
-export const LIGHT: Theme = {
+/** Colours of the IEC 60062 bands as ink. */
+const BANDS: Readonly<Record<string, string>> = {
+  BK: '#1a1a1a',
+  BN: '#7a4a21',
+  RD: '#c8322b',
+  OG: '#e8801a',
+  YE: '#f2c60f',
+  GN: '#2f8f46',
+  BU: '#2a5db0',
+  VT: '#7c3f98',
+  GY: '#8a8f94',
+  WH: '#ffffff',
+  GD: '#b8963e',
+  SR: '#c4c9cd',
+  PK: '#f4a6b8',
+};
+
+const LIGHT: Theme = {
   paper: '#ffffff',
   ink: '#1d2b36',
   quiet: '#56636d',
@@ -30,8 +57,14 @@ export const LIGHT: Theme = {
   solder: '#aab4bb',
   accent: '#7a4300',
   accentFill: '#fdeecb',
+  mark: '#ffd75e',
+  pale: '#cdd4d9',
   leg: '#6b7780',
   sleeve: '#e4edf2',
+  resistor: '#f3e7cf',
+  capacitor: '#d9e6ea',
+  capacitorInk: '#1d2b36',
+  bands: BANDS,
   tints: {
     ground: '#1d2b36',
     'pickup-1': '#0072b2',
@@ -45,6 +78,78 @@ export const LIGHT: Theme = {
   },
 };
 
+const DARK: Theme = {
+  paper: '#12191f',
+  ink: '#edf1f3',
+  quiet: '#aab6be',
+  plate: '#1f2a33',
+  inside: '#41505b',
+  outline: '#8d9aa4',
+  lug: '#5a4c20',
+  lugInk: '#fbf3d9',
+  solder: '#78858f',
+  accent: '#f2c681',
+  accentFill: '#33290f',
+  mark: '#7a5f00',
+  pale: '#3b4650',
+  leg: '#9ca8b1',
+  sleeve: '#2b3b47',
+  resistor: '#d8c9a8',
+  capacitor: '#27404b',
+  capacitorInk: '#edf1f3',
+  bands: BANDS,
+  tints: {
+    ground: '#edf1f3',
+    'pickup-1': '#4aa6e0',
+    'pickup-2': '#1fbf92',
+    'pickup-3': '#f27d2e',
+    'pickup-4': '#c9a63a',
+    chosen: '#8fd0f5',
+    output: '#dd96bd',
+    tone: '#f0b429',
+    other: '#a7b0b7',
+  },
+};
+
+/** For a printer without colour: no fills, black and grey only. */
+const PRINT: Theme = {
+  paper: '#ffffff',
+  ink: '#000000',
+  quiet: '#333333',
+  plate: '#ffffff',
+  inside: '#bbbbbb',
+  outline: '#444444',
+  lug: '#ffffff',
+  lugInk: '#000000',
+  solder: '#ffffff',
+  accent: '#000000',
+  accentFill: '#ffffff',
+  mark: '#cccccc',
+  pale: '#c4c4c4',
+  leg: '#555555',
+  sleeve: '#ffffff',
+  resistor: '#ffffff',
+  capacitor: '#ffffff',
+  capacitorInk: '#000000',
+  bands: {},
+  tints: {
+    ground: '#000000',
+    'pickup-1': '#000000',
+    'pickup-2': '#000000',
+    'pickup-3': '#000000',
+    'pickup-4': '#000000',
+    chosen: '#000000',
+    output: '#000000',
+    tone: '#000000',
+    other: '#000000',
+  },
+};
+
+export const themes = { light: LIGHT, dark: DARK, print: PRINT } as const satisfies Readonly<
+  Record<string, Theme>
+>;
+export type ThemeName = keyof typeof themes;
+
 /** Line weights and radii, drawing units. */
 export const LINE = {
   outline: 1.5,
@@ -52,6 +157,7 @@ export const LINE = {
   ground: 6,
   groundCore: 2.6,
   braid: 8,
+  mark: 16,
   leg: 2,
   sleeve: 9,
   link: 3,

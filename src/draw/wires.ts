@@ -22,8 +22,9 @@ const heightOf = (lines: readonly Line[], wire: number): number =>
 export function openings(
   wires: readonly PlacedWire[],
   lines: readonly Line[],
+  there: ReadonlySet<number>,
 ): readonly (readonly Point[])[] {
-  const segments = segmentsOf(wires);
+  const segments = segmentsOf(wires).filter(({ wire }) => there.has(wire));
   const level = segments.filter(({ a, b }) => a.y === b.y);
   const upright = segments.filter(({ a, b }) => a.x === b.x);
   const found: Point[][] = wires.map(() => []);
@@ -124,6 +125,21 @@ export function strokes(line: Line, theme: Theme): readonly Stroke[] {
   }
 }
 
+/** How a wire stands out: not at all, from the pale rest, as the rest, as what is new; or it is not there yet. */
+export type Emphasis = 'plain' | 'pale' | 'new' | 'absent';
+
+/** A theme in which every line is pale, for what does not count. */
+const paled = (theme: Theme): Theme => ({
+  ...theme,
+  ink: theme.pale,
+  outline: theme.pale,
+  leg: theme.pale,
+  lug: theme.paper,
+  solder: theme.paper,
+  sleeve: theme.paper,
+  tints: {},
+});
+
 /** Draws every wire, those that run below first; one group a joint. */
 export function drawWires(
   pen: Pen,
@@ -131,20 +147,25 @@ export function drawWires(
   wires: readonly PlacedWire[],
   lines: readonly Line[],
   theme: Theme,
+  emphasis: readonly Emphasis[] = [],
 ): void {
-  const gaps = openings(wires, lines);
-  const order = wires.map((_, i) => i).sort((a, b) => heightOf(lines, a) - heightOf(lines, b));
+  const there = wires.map((_, i) => i).filter((i) => emphasis[i] !== 'absent');
+  const gaps = openings(wires, lines, new Set(there));
+  const order = there.sort((a, b) => heightOf(lines, a) - heightOf(lines, b));
   for (const i of order) {
     const [wire, line] = [wires[i], lines[i]];
     if (!wire || !line) continue;
     const d = wirePath(wire.points, gaps[i] ?? []);
     const group = pen.group({ id: `${prefix}-joint-${i + 1}`, fill: 'none', 'stroke-linejoin': 'round' });
-    for (const one of strokes(line, theme)) group.stroke(d, strokeAttributes(one));
+    if (emphasis[i] === 'new')
+      group.stroke(d, { stroke: theme.mark, 'stroke-width': LINE.mark, 'stroke-linecap': 'round' });
+    const inks = emphasis[i] === 'pale' ? paled(theme) : theme;
+    for (const one of strokes(line, inks)) group.stroke(d, strokeAttributes(one));
     for (const end of [wire.points[0], wire.points[wire.points.length - 1]])
       if (end)
         group.circle(end, solderRadius(line), {
-          fill: theme.solder,
-          stroke: theme.outline,
+          fill: inks.solder,
+          stroke: inks.outline,
           'stroke-width': 1,
         });
   }

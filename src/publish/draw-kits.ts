@@ -2,23 +2,36 @@
 import { join } from 'node:path';
 import { nearest } from '../common/nearest.ts';
 import { problem, type Report } from '../common/problem.ts';
-import type { Kit } from '../describe/kit.ts';
+import type { Hand, Kit } from '../describe/kit.ts';
 import { report } from '../describe/report.ts';
+import type { Aspect, Prepared } from '../draw/compose.ts';
 import type { Arrangement } from '../place/arrangement.ts';
-import { arrangementNames, findArrangement, UNKNOWN } from './layouts.ts';
+import { aspectsOf, type Wanted } from './aspects.ts';
+import { arrangementNames, findArrangement, findPage, pageNames, UNKNOWN } from './layouts.ts';
 import { type Loaded, loadKit } from './load.ts';
+import { inMode, type Mode } from './modes.ts';
 import { svgToPng } from './png.ts';
 import { holds, writeWhole } from './write.ts';
 
 export type Format = 'svg' | 'png';
-/** The pipeline, from the kit to the text of its SVG. */
-export type Drawer = (kit: Kit, arrangement: Arrangement) => Promise<string>;
+/** The pipeline: the kit placed, then any of its drawings. */
+export interface Drawer {
+  readonly prepare: (
+    kit: Kit,
+    arrangement: Arrangement,
+    options: { readonly hand?: Hand },
+  ) => Promise<Prepared>;
+  readonly render: (prepared: Prepared, aspect: Aspect) => { readonly name: string; readonly svg: string };
+}
 
-export interface DrawOptions {
+export interface DrawOptions extends Wanted {
   readonly out: string;
   readonly formats: readonly Format[];
-  /** In place of the one the kit names. */
+  /** In place of those the kit names. */
   readonly arrangement?: string;
+  readonly hand?: Hand;
+  readonly page?: string;
+  readonly mode: Mode;
   /** Write nothing; only compare. */
   readonly check: boolean;
 }
@@ -48,20 +61,55 @@ export async function drawFile(
       : takenFault(loaded, kit, taken);
   if (fault || typeof arrangement === 'string')
     return { file, reports: [...loaded.reports, ...(fault ?? [])], lines: [], failed: true };
+  const pageName = options.page ?? kit.page;
+  const page = pageName === undefined ? undefined : findPage(pageName);
+  if (pageName !== undefined && !page)
+    return { file, reports: [...loaded.reports, ...pageFault(loaded, pageName)], lines: [], failed: true };
   taken.set(kit.id, file);
-  const svg = await drawer(kit, arrangement);
+  const prepared = await drawer.prepare(kit, arrangement, options.hand ? { hand: options.hand } : {});
+  const aspects = aspectsOf(prepared.circuit, options, page);
+  if (typeof aspects === 'string')
+    return { file, reports: loaded.reports, lines: [`${file}: ${aspects}`], failed: true };
   const lines: string[] = [];
   let failed = false;
-  for (const format of options.formats) {
-    const target = join(options.out, `${kit.id}.${format}`);
-    const content = format === 'svg' ? svg : await svgToPng(svg);
-    if (options.check) {
-      const same = holds(target, content);
-      failed ||= !same;
-      lines.push(same ? `as drawn  ${target}` : `differs   ${target}`);
-    } else lines.push(writeWhole(target, content) ? `written   ${target}` : `as drawn  ${target}`);
+  for (const aspect of aspects) {
+    const { name, svg } = drawer.render(prepared, aspect);
+    for (const format of options.formats) {
+      const target = join(options.out, `${name}.${format}`);
+      const content = format === 'svg' ? await inMode(svg, options.mode, options.theme) : await svgToPng(svg);
+      if (options.check) {
+        const same = holds(target, content);
+        failed ||= !same;
+        lines.push(same ? `as drawn  ${target}` : `differs   ${target}`);
+      } else lines.push(writeWhole(target, content) ? `written   ${target}` : `as drawn  ${target}`);
+    }
+    const small = page === undefined ? undefined : smallestType(svg);
+    if (small !== undefined && small < LEAST_TYPE)
+      lines.push(
+        `note      ${name}: the smallest type on ${pageName} is ${small.toFixed(1)} mm; ${LEAST_TYPE} mm is the least that reads. Take a larger page or another arrangement.`,
+      );
   }
   return { file, reports: loaded.reports, lines, failed };
+}
+
+/** Smallest type that reads on a printed page, millimetres: the size of the type, as printers measure it. */
+const LEAST_TYPE = 2;
+
+/** Size of the smallest type of a drawing that is fitted to a page, millimetres. */
+function smallestType(svg: string): number {
+  const [, across = ''] = /viewBox="\S+ \S+ (\S+) /.exec(svg) ?? [];
+  const [, millimetres = ''] = /width="([\d.]+)mm"/.exec(svg) ?? [];
+  const sizes = [...svg.matchAll(/font-size="([\d.]+)"/g)].map(([, size]) => Number(size));
+  return (Math.min(...sizes) * Number(millimetres)) / Number(across);
+}
+
+function pageFault({ source }: Loaded, got: string): readonly Report[] {
+  const allowed = pageNames();
+  const near = nearest(got, allowed);
+  return report(
+    [problem('unknown-page', ['page'], { got, allowed, ...(near ? { nearest: near } : {}) })],
+    source,
+  );
 }
 
 function arrangementFault({ source }: Loaded, got: string, reason: string): readonly Report[] {

@@ -3,6 +3,8 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parse } from 'yaml';
+import { z } from 'zod';
+import type { Page } from '../draw/head.ts';
 import { type Arrangement, arrangementSchema } from '../place/arrangement.ts';
 
 /** The package's folder, from wherever in it this file runs. */
@@ -49,4 +51,25 @@ export function findArrangement(name: string): Arrangement | string {
   } catch (thrown) {
     return `${file}: ${thrown instanceof Error ? thrown.message.split('\n', 1)[0] : 'not readable'}`;
   }
+}
+
+const pageSchema = z.strictObject({
+  page: z.string().describe('Name a kit uses; the same as the file’s'),
+  width: z.number().positive().describe('Millimetres'),
+  height: z.number().positive().describe('Millimetres'),
+  margin: z.number().min(0).describe('Millimetres left free all round'),
+});
+
+const pageFolder = (): string => join(layoutFolder(), 'pages');
+
+/** Names of the page formats that come with the program. */
+export const pageNames = (): readonly string[] =>
+  readdirSync(pageFolder())
+    .map((name) => name.slice(0, -'.yaml'.length))
+    .sort();
+
+/** A page format by name; `undefined` for a name that none has. */
+export function findPage(name: string): Page | undefined {
+  if (!pageNames().includes(name)) return undefined;
+  return pageSchema.parse(parse(readFileSync(join(pageFolder(), `${name}.yaml`), 'utf8')));
 }

@@ -7,7 +7,7 @@ import { build } from 'rolldown';
 await build({
   input: { cli: 'src/cli.ts', index: 'src/index.ts' },
   platform: 'node',
-  external: ['@resvg/resvg-js', /^tsx/],
+  external: ['@resvg/resvg-js', 'subset-font', /^tsx/],
   plugins: [
     {
       // svgdom loads a whole font engine to measure text, which nothing here asks of it.

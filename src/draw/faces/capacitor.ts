@@ -9,14 +9,14 @@ export const capacitorFace: Face = (pen, placed, look) => {
   const { body } = placed.outline;
   hero(pen, placed, look);
   legs(pen, placed, theme);
-  pen.rect(body, { rx: 8, fill: '#d9e6ea', stroke: theme.outline, 'stroke-width': 1.5 });
+  pen.rect(body, { rx: 8, fill: theme.capacitor, stroke: theme.outline, 'stroke-width': 1.5 });
   pen.text(
     capacitorCode(placed.part.value.value),
     { x: body.x + body.width / 2, y: body.y + body.height / 2 },
     {
       size: 13,
       weight: 'bold',
-      fill: theme.ink,
+      fill: theme.capacitorInk,
     },
   );
   labels(pen, placed, theme, theme.accent);

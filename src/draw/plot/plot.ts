@@ -4,7 +4,7 @@ import type { Plot } from '../../annotate/plot.ts';
 import { textWidth } from '../../common/text.ts';
 import { CARD_GAP } from '../cards.ts';
 import { EDGE, openSheet } from '../head.ts';
-import { LIGHT, type Theme } from '../theme.ts';
+import { type Theme, themes } from '../theme.ts';
 import { drawOverview, LEFT, leastField, namesWidth, overviewHeight } from './overview.ts';
 import { drawPanel, panelHeight, panelLevels, panelWidth } from './panel.ts';
 
@@ -13,7 +13,7 @@ const HEAD = 88;
 const INNER = 980;
 
 /** Draws the plot into an empty root and sizes it. */
-export function drawPlot(root: Container, plot: Plot, theme: Theme = LIGHT): void {
+export function drawPlot(root: Container, plot: Plot, theme: Theme = themes.light): void {
   const { id, title, description, lines, states } = plot;
   const panelW = panelWidth(plot);
   const inner = Math.ceil(

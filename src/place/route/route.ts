@@ -19,12 +19,15 @@ export class Router {
   readonly #search: Search;
   #tasks: readonly Task[];
   #tracks: (Track | undefined)[];
+  /** Least distance between any two gates of each task, grid steps: short wires are laid first. */
+  #spans: readonly number[];
 
   constructor(field: Field, tasks: readonly Task[]) {
     this.#field = field;
     this.#search = new Search(field);
     this.#tasks = tasks;
     this.#tracks = tasks.map(() => undefined);
+    this.#spans = tasks.map((task) => this.#spanOf(task));
   }
 
   get tracks(): readonly (Track | undefined)[] {
@@ -42,6 +45,7 @@ export class Router {
   /** Lays some wires anew, by tasks that may have changed, and any that they come to clash with; false when they do not fit. */
   relay(tasks: readonly Task[], which: readonly number[]): boolean {
     for (const i of which) this.#lift(i);
+    this.#spans = tasks.map((task, i) => (task === this.#tasks[i] ? (this.#spans[i] ?? 0) : this.#spanOf(task)));
     this.#tasks = tasks;
     const short = (a: number, b: number): number => this.#span(a) - this.#span(b) || a - b;
     for (const i of [...which].sort(short)) if (!this.#lay(i, OPENING_PRICE)) return false;
@@ -59,6 +63,7 @@ export class Router {
     this.#tracks.forEach((_, i) => {
       this.#lift(i);
     });
+    this.#spans = tasks.map((task, i) => (task === this.#tasks[i] ? (this.#spans[i] ?? 0) : this.#spanOf(task)));
     this.#tasks = tasks;
     this.#tracks = [...tracks];
     this.#tracks.forEach((track, i) => {
@@ -137,13 +142,15 @@ export class Router {
     return shares;
   }
 
-  /** Least distance between any two gates of a task, grid steps. */
   #span(i: number): number {
-    const task = this.#tasks[i];
+    return this.#spans[i] ?? 0;
+  }
+
+  #spanOf(task: Task): number {
     const { columns } = this.#field;
     let least = Number.POSITIVE_INFINITY;
-    for (const a of task?.from ?? [])
-      for (const b of task?.to ?? []) {
+    for (const a of task.from)
+      for (const b of task.to) {
         const dx = Math.abs((a.node % columns) - (b.node % columns));
         const dy = Math.abs(Math.floor(a.node / columns) - Math.floor(b.node / columns));
         least = Math.min(least, dx + dy);

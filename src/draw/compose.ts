@@ -1,0 +1,110 @@
+/** From a placed circuit to the sheet of one of its drawings: the whole, a state or a step, seen from either side. */
+import { readJack, type StateLoads } from '../analyse/index.ts';
+import { cardsOf, soundingIn } from '../annotate/cards.ts';
+import { linesOf, tintOfPickup } from '../annotate/lines.ts';
+import { liveJoints } from '../annotate/live.ts';
+import { padsOf } from '../annotate/pads.ts';
+import { type Step, stepsOf } from '../annotate/steps.ts';
+import { describeSheet, stateLine, viewLine } from '../annotate/words.ts';
+import type { Circuit, State } from '../circuit/circuit.ts';
+import type { Hand, View } from '../describe/kit.ts';
+import { contactsOf, isPickup } from '../parts/index.ts';
+import type { Placement } from '../place/placement.ts';
+import { flipped } from '../place/view.ts';
+import type { Page } from './head.ts';
+import type { Sheet } from './sheet.ts';
+import type { ThemeName } from './theme.ts';
+import type { Emphasis } from './wires.ts';
+
+/** What of a kit's drawings does not change with view, state, step or theme. The placement is what takes time. */
+export interface Prepared {
+  readonly circuit: Circuit;
+  readonly loads: readonly StateLoads[];
+  readonly hand: Hand;
+  readonly placement: Placement;
+}
+
+/** Which of a kit's drawings is wanted: the whole, unless a state or a step is named. */
+export interface Aspect {
+  readonly view?: View;
+  readonly theme?: ThemeName;
+  /** Index into the circuit's states. */
+  readonly state?: number;
+  /** Counted from 1. */
+  readonly step?: number;
+  readonly page?: Page;
+}
+
+/** From the placed circuit to all that one of its drawings shows. */
+export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
+  const { circuit, loads, hand, placement } = prepared;
+  const { kit } = circuit;
+  const { view = kit.view, page } = aspect;
+  const state = aspect.state === undefined ? undefined : circuit.states[aspect.state];
+  const steps = aspect.step === undefined ? [] : stepsOf(circuit);
+  const step = steps.find(({ number }) => number === aspect.step);
+  const cards = cardsOf(circuit, loads, readJack(circuit));
+  const views = [
+    viewLine(view, hand),
+    ...(step
+      ? [`Step ${step.number} of ${steps.length}: ${step.title.toLowerCase()}. What is new is marked.`]
+      : []),
+    ...(step ? [] : [stateLine(kit, state?.settings)]),
+    ...(state
+      ? [`${soundingIn(circuit, state)} sounding: what carries the signal is strong, the rest pale.`]
+      : []),
+  ];
+  const pickups = kit.parts.filter(isPickup);
+  const shownSettings = (state ?? circuit.states[0])?.settings ?? {};
+  return {
+    id: drawingName(prepared, aspect),
+    title: kit.title,
+    views,
+    description: describeSheet(circuit, cards, views),
+    placement: view === 'component-side' ? flipped(placement) : placement,
+    lines: linesOf(circuit),
+    cards,
+    tints: new Map(pickups.map((part) => [part.name, tintOfPickup(circuit, part.name)])),
+    pickups: new Map(pickups.map((part) => [tintOfPickup(circuit, part.name), `${part.label}, hot`])),
+    heroes: new Set(padsOf(circuit, loads).map((pad) => pad.part)),
+    closed: new Map(
+      kit.parts.flatMap((part) => {
+        const contacts = contactsOf(part);
+        const shown = contacts.find(({ position }) => position === shownSettings[part.name]) ?? contacts[0];
+        return shown ? [[part.name, shown.joins] as const] : [];
+      }),
+    ),
+    ...(state ? { emphasis: emphasisOfState(circuit, state) } : {}),
+    ...(state && aspect.state !== undefined ? { shown: aspect.state } : {}),
+    ...(step ? { emphasis: emphasisOfStep(circuit, steps, step), work: step.lines } : {}),
+    ...(page ? { page } : {}),
+  };
+}
+
+/** The name of a drawing's file and the prefix of its ids: the kit's, and what makes it other than the usual one. */
+export function drawingName(
+  { circuit: { kit }, hand }: Prepared,
+  { view, theme, state, step }: Aspect,
+): string {
+  return [
+    kit.id,
+    ...(view === undefined || view === kit.view ? [] : [view]),
+    ...(hand === kit.hand ? [] : [`${hand}-handed`]),
+    ...(state === undefined ? [] : [`state-${state + 1}`]),
+    ...(step === undefined ? [] : [`step-${step}`]),
+    ...(theme === undefined || theme === 'light' ? [] : [theme]),
+  ].join('-');
+}
+
+const emphasisOfState = (circuit: Circuit, state: State): readonly Emphasis[] => {
+  const live = liveJoints(circuit, state);
+  return circuit.joints.map((_, i) => (live.has(i) ? 'plain' : 'pale'));
+};
+
+const emphasisOfStep = (circuit: Circuit, steps: readonly Step[], now: Step): readonly Emphasis[] => {
+  const when = new Map(steps.flatMap(({ number, joints }) => joints.map((i) => [i, number] as const)));
+  return circuit.joints.map((_, i) => {
+    const number = when.get(i) ?? 0;
+    return number > now.number ? 'absent' : number === now.number ? 'new' : 'plain';
+  });
+};

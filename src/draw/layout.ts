@@ -1,0 +1,80 @@
+/** How a sheet divides its room: head and key above, the drawing, and below it the load cards or the work of a step. */
+import { type Card, cardWidth } from '../annotate/cards.ts';
+import { textWidth } from '../common/text.ts';
+import { CARD_GAP, cardHeight } from './cards.ts';
+import { EDGE, type Page, scaleOn } from './head.ts';
+import { type KeyEntry, keyRows } from './key.ts';
+import { WORK_LINE, workWidth } from './work.ts';
+
+export interface Room {
+  readonly title: string;
+  readonly views: readonly string[];
+  readonly key: readonly KeyEntry[];
+  readonly drawing: { readonly width: number; readonly height: number };
+  readonly cards: readonly Card[];
+  /** Lines of work in place of the cards. */
+  readonly work: readonly string[];
+}
+
+export interface Layout {
+  readonly width: number;
+  readonly height: number;
+  /** Between the edges. */
+  readonly inner: number;
+  readonly key: readonly (readonly KeyEntry[])[];
+  readonly keyTop: number;
+  readonly drawingLeft: number;
+  readonly drawingTop: number;
+  readonly footTop: number;
+  readonly perRow: number;
+  readonly cardWidth: number;
+  readonly cardHeight: number;
+}
+
+/** No card is wider than reads well. */
+const MOST_CARD = 390;
+
+/** The layout of a sheet; on a page the one that prints largest. */
+export function layOutSheet(room: Room, page?: Page): Layout {
+  const { cards } = room;
+  const least = Math.ceil(cardWidth(cards));
+  const text = Math.max(
+    textWidth(room.title, 22, 'bold'),
+    ...room.views.map((line) => textWidth(line, 12)),
+    ...room.work.map(workWidth),
+  );
+  const base = Math.max(room.drawing.width, text);
+  if (!page || cards.length === 0) {
+    const inner = Math.max(base, cards.length === 0 ? 0 : widthOf(Math.min(cards.length, 3), least));
+    return withCards(room, inner, Math.max(1, Math.floor((inner + CARD_GAP) / (least + CARD_GAP))));
+  }
+  const tried = cards.map((_, i) => withCards(room, Math.max(base, widthOf(i + 1, least)), i + 1));
+  return tried.reduce((best, one) => (scaleOn(page, one) > scaleOn(page, best) ? one : best));
+}
+
+const widthOf = (count: number, each: number): number => count * (each + CARD_GAP) - CARD_GAP;
+
+function withCards(room: Room, inner: number, most: number): Layout {
+  const { cards, work } = room;
+  const key = keyRows(room.key, inner);
+  const keyTop = EDGE + 48 + 18 * room.views.length;
+  const drawingTop = keyTop + key.length * 22 + 8;
+  const footTop = drawingTop + room.drawing.height + 8;
+  const rows = Math.ceil(cards.length / Math.max(1, Math.min(cards.length, most)));
+  const perRow = Math.max(1, Math.ceil(cards.length / Math.max(1, rows)));
+  const height = cardHeight(cards);
+  const foot = rows > 0 ? rows * (height + CARD_GAP) - CARD_GAP : work.length * WORK_LINE;
+  return {
+    inner,
+    width: Math.ceil(inner + 2 * EDGE),
+    height: Math.ceil(footTop + foot + EDGE),
+    key,
+    keyTop,
+    drawingLeft: EDGE + Math.max(0, Math.round((inner - room.drawing.width) / 2)),
+    drawingTop,
+    footTop,
+    perRow,
+    cardWidth: Math.min(MOST_CARD, Math.floor((inner - CARD_GAP * (perRow - 1)) / perRow)),
+    cardHeight: height,
+  };
+}

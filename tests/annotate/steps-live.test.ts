@@ -1,0 +1,123 @@
+/** The order of soldering and the live path. The order is common practice, no source; the paths are read off the circuits. */
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { liveJoints } from '../../src/annotate/live.ts';
+import { stepsOf } from '../../src/annotate/steps.ts';
+import { buildCircuit } from '../../src/circuit/build.ts';
+import { readKit } from '../../src/describe/read.ts';
+
+const names = ['heron-ss', 'wren-hs', 'wren-sh', 'plover-sss', 'kestrel-hss', 'osprey-hsh'] as const;
+function sampleCircuit(name: string) {
+  const { kit } = readKit(readFileSync(`samples/${name}.yaml`, 'utf8'), name);
+  if (!kit) throw new Error(`${name} does not read`);
+  return buildCircuit(kit);
+}
+const text = ({ from, to }: { from: { part: string; lug: string }; to: { part: string; lug: string } }) =>
+  `${from.part}.${from.lug} > ${to.part}.${to.lug}`;
+
+describe('steps', () => {
+  it.each(names)('%s: every joint in just one step, numbered without gaps', (name) => {
+    const circuit = sampleCircuit(name);
+    const steps = stepsOf(circuit);
+    expect(steps.flatMap(({ joints }) => joints).sort((a, b) => a - b)).toEqual(
+      circuit.joints.map((_, i) => i),
+    );
+    expect(steps.map(({ number }) => number)).toEqual(steps.map((_, i) => i + 1));
+    for (const step of steps) expect(step.lines).toHaveLength(step.joints.length);
+  });
+
+  it('ground, links and bends, components, switch and pots, output, pickups', () => {
+    const circuit = sampleCircuit('kestrel-hss');
+    const steps = stepsOf(circuit);
+    expect(steps.map(({ title }) => title)).toEqual([
+      'Ground',
+      'Links and bent lugs',
+      'Components',
+      'Switch and pots',
+      'Output',
+      'Pickups',
+    ]);
+    const stepOf = (joint: string) =>
+      steps.find(({ joints }) => joints.some((i) => circuit.joints[i] && text(circuit.joints[i]) === joint))
+        ?.number;
+    expect(stepOf('volume.case > tone-1.case')).toBe(1);
+    expect(stepOf('volume.1 > volume.case')).toBe(2);
+    expect(stepOf('pad-neck.1 > selector.A3')).toBe(3);
+    expect(stepOf('selector.B0 > volume.3')).toBe(4);
+    expect(stepOf('volume.2 > output.tip')).toBe(5);
+    expect(stepOf('neck.ground > volume.case')).toBe(6);
+  });
+
+  it('a joint’s own step goes before the one worked out', () => {
+    const { kit } = sampleCircuit('heron-ss');
+    const joints = kit.joints.map((joint) =>
+      text(joint) === 'volume.2 > output.tip' ? { ...joint, step: 9 } : joint,
+    );
+    const steps = stepsOf(buildCircuit({ ...kit, joints }));
+    const last = steps[steps.length - 1];
+    expect(last?.title).toBe('Step 9');
+    expect(last?.lines).toEqual(['Wire (pink, 180 mm): Volume 2 to Output tip']);
+    expect(steps.map(({ title }) => title)).not.toContain('Output');
+  });
+});
+
+describe('the live path', () => {
+  const live = (name: (typeof names)[number], index: number): readonly string[] => {
+    const circuit = sampleCircuit(name);
+    const state = circuit.states[index];
+    if (!state) throw new Error('no such state');
+    const on = liveJoints(circuit, state);
+    return circuit.joints.flatMap((joint, i) => (on.has(i) ? [text(joint)] : []));
+  };
+
+  it('HSS, position 1: bridge and its tone, not the other pickups, their pads or grounds', () => {
+    const on = live('kestrel-hss', 0);
+    for (const joint of [
+      'bridge.hot > selector.A1',
+      'selector.B0 > volume.3',
+      'volume.2 > output.tip',
+      'bridge.ground > volume.case',
+      'selector.B2 > tone-2.1',
+    ])
+      expect(on).toContain(joint);
+    for (const joint of [
+      'neck.hot > selector.A3',
+      'middle.hot > selector.A2',
+      'pad-neck.1 > selector.A3',
+      'neck.ground > volume.case',
+      'selector.B3 > tone-1.1',
+    ])
+      expect(on).not.toContain(joint);
+  });
+
+  it('HSS, position 5: neck, its pad and its tone', () => {
+    const on = live('kestrel-hss', 4);
+    for (const joint of [
+      'neck.hot > selector.A3',
+      'pad-neck.1 > selector.A3',
+      'selector.B3 > tone-1.1',
+      'volume.2 > output.tip',
+    ])
+      expect(on).toContain(joint);
+    for (const joint of ['bridge.hot > selector.A1', 'middle.hot > selector.A2'])
+      expect(on).not.toContain(joint);
+  });
+
+  it.each(names)(
+    '%s: every state has its pickups’ hot leads and the way out live, and no silent one’s',
+    (name) => {
+      const circuit = sampleCircuit(name);
+      circuit.states.forEach((state, index) => {
+        const on = live(name, index);
+        expect(on.some((joint) => joint.includes('output.tip'))).toBe(true);
+        for (const part of circuit.kit.parts.filter(
+          ({ kind }) => kind === 'single-coil' || kind === 'humbucker',
+        ))
+          expect(
+            on.some((joint) => joint.includes(`${part.name}.hot`)),
+            `${part.name} in state ${index + 1}`,
+          ).toBe(state.sounding.includes(part.name));
+      });
+    },
+  );
+});

@@ -1,0 +1,95 @@
+/** Which drawings come of which options, under which names. */
+import { mkdtempSync, readdirSync, readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import type { Kit } from '../../src/describe/kit.ts';
+import { prepare, render } from '../../src/pipeline.ts';
+import type { Arrangement } from '../../src/place/arrangement.ts';
+import { type DrawOptions, drawFile } from '../../src/publish/draw-kits.ts';
+import { pageNames } from '../../src/publish/layouts.ts';
+import { inMode } from '../../src/publish/modes.ts';
+
+const file = 'samples/wren-sh.yaml';
+/** No search: names and contents do not hang on it. */
+const drawer = {
+  prepare: (kit: Kit, arrangement: Arrangement, options: object) =>
+    prepare(kit, arrangement, { ...options, effort: { steps: 0, seed: 1 } }),
+  render,
+};
+
+async function drawn(options: Partial<DrawOptions>) {
+  const out = mkdtempSync(join(tmpdir(), 'solderleaf-'));
+  const all = { out, formats: ['svg'], mode: 'static', check: false, ...options } as const;
+  const outcome = await drawFile(file, all, drawer, new Map());
+  const texts = new Map(readdirSync(out).map((name) => [name, readFileSync(join(out, name), 'utf8')]));
+  return { ...outcome, texts };
+}
+
+describe('draw', () => {
+  it.each([
+    [{}, ['wren-sh.svg']],
+    [{ view: 'component-side' }, ['wren-sh-component-side.svg']],
+    [{ hand: 'left', theme: 'dark' }, ['wren-sh-left-handed-dark.svg']],
+    [{ state: 'selector=2' }, ['wren-sh-state-2.svg']],
+    [{ state: 'all' }, ['wren-sh-state-1.svg', 'wren-sh-state-2.svg', 'wren-sh-state-3.svg']],
+    [{ step: '1', theme: 'print' }, ['wren-sh-step-1-print.svg']],
+  ] as const)('%j', async (options, names) => {
+    const { failed, texts } = await drawn(options);
+    expect(failed).toBe(false);
+    expect([...texts.keys()].sort()).toEqual(names);
+    for (const [name, svg] of texts) expect(svg).toContain(`id="${name.replace('.svg', '')}-title"`);
+  });
+
+  it('says what there is when a state, a step or a page is not', async () => {
+    expect((await drawn({ state: 'selector=4' })).lines.join()).toContain(
+      'allowed: selector=1 to selector=3',
+    );
+    expect((await drawn({ state: 'toggle=1' })).failed).toBe(true);
+    expect((await drawn({ step: '7' })).lines.join()).toContain('allowed: 1 to 6');
+    const { reports, failed, texts } = await drawn({ page: 'a44' });
+    expect(failed).toBe(true);
+    expect(reports.map(({ code }) => code)).toEqual(['unknown-page']);
+    expect(texts.size).toBe(0);
+  });
+
+  it('says which side and which hand on the sheet', async () => {
+    const [svg = ''] = (await drawn({ view: 'component-side', hand: 'left' })).texts.values();
+    expect(svg).toContain('>Seen from the component side, as if through the plate; left-handed build.<');
+  });
+
+  it.each(pageNames())('%s: the whole sheet lies between the margins, at one scale', async (page) => {
+    const [svg = ''] = (await drawn({ page })).texts.values();
+    const [, x, y, across, down] = (/viewBox="(\S+) (\S+) (\S+) (\S+)"/.exec(svg) ?? []).map(Number);
+    const [, wide, high] = (/ width="([\d.]+)mm" height="([\d.]+)mm"/.exec(svg) ?? []).map(Number);
+    if (x === undefined || y === undefined || !across || !down || !wide || !high) throw new Error('no page');
+    expect(across / wide).toBeCloseTo(down / high, 3);
+    const margin = 8 * (across / wide);
+    expect(-x).toBeGreaterThanOrEqual(margin - 1);
+    expect(-y).toBeCloseTo(margin, 1);
+  });
+
+  it('notes when the type becomes too small to read', async () => {
+    expect((await drawn({ page: 'a5' })).lines.join('\n')).toMatch(/smallest type on a5 is 1\.\d mm/);
+    expect((await drawn({ page: 'a4-landscape' })).lines.join('\n')).not.toContain('smallest type');
+  });
+});
+
+describe('modes', () => {
+  it('inline: a page may set the inks; a renderer without custom properties keeps them', async () => {
+    const [svg = ''] = (await drawn({})).texts.values();
+    const inline = await inMode(svg, 'inline');
+    expect(inline).toMatch(/<style>@supports \(color:var\(--a\)\)\{.*--solderleaf-ink,#1d2b36/);
+    expect(inline.replace(/<style>.*?<\/style>/s, '')).toBe(svg);
+    expect(await inMode(svg, 'static')).toBe(svg);
+  });
+
+  it('standalone: brings the letters it needs, the same bytes each time', async () => {
+    const [svg = ''] = (await drawn({})).texts.values();
+    const alone = await inMode(svg, 'standalone');
+    expect(alone.match(/@font-face/g)).toHaveLength(2);
+    expect(alone.length - svg.length).toBeLessThan(80_000);
+    expect(await inMode(svg, 'standalone')).toBe(alone);
+    expect(alone).not.toMatch(/(?:href|src)="|url\((?!data:)/);
+  });
+});
