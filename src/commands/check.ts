@@ -5,6 +5,7 @@ import type { Problem } from '../common/problem.ts';
 import type { Kit } from '../describe/kit.ts';
 import { printReports, report } from '../describe/report.ts';
 import { analyse } from '../pipeline.ts';
+import { arrangementFaults, pageFaults } from '../publish/layouts.ts';
 import { loadKit } from '../publish/load.ts';
 import { fail, filesOf, say } from './console.ts';
 
@@ -16,7 +17,7 @@ export function addCheck(program: Command): void {
     .action(async (paths: string[]) => {
       for (const file of filesOf(paths)) {
         const { kit, reports, source } = await loadKit(file);
-        const notes = kit ? report(notesIn(kit), source) : [];
+        const notes = kit ? report([...layoutFaults(kit), ...notesIn(kit)], source) : [];
         const all = [...reports, ...notes];
         if (all.length > 0) say(`${printReports(all)}\n`);
         const faults = all.filter((one) => one.severity === 'fault').length;
@@ -25,6 +26,12 @@ export function addCheck(program: Command): void {
       }
     });
 }
+
+/** What a kit names of `layouts/`. */
+const layoutFaults = (kit: Kit): readonly Problem[] => [
+  ...arrangementFaults(kit.arrangement),
+  ...(kit.page === undefined ? [] : pageFaults(kit.page)),
+];
 
 function notesIn(kit: Kit): readonly Problem[] {
   const { circuit, loads } = analyse(kit);

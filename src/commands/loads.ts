@@ -12,11 +12,10 @@ import {
 import { printQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
 import { analyse } from '../pipeline.ts';
-import { loadKit } from '../publish/load.ts';
 import { type Figures, loadsData } from '../publish/loads-data.ts';
 import { meterTable, spreadTables } from '../publish/meter-table.ts';
 import { assumptions, loadsTable, responseTable } from '../publish/table.ts';
-import { complain, fail, say } from './console.ts';
+import { oneKit, say } from './console.ts';
 
 interface LoadsFlags {
   readonly json: boolean;
@@ -56,9 +55,8 @@ export function addLoads(program: Command): void {
       for (const name of ['seed', 'draws'] as const)
         if (flags[name] !== undefined && !flags.spread)
           command.error(`error: --${name} says how --spread draws; give --spread as well`);
-      const { kit, reports } = await loadKit(path);
-      complain(reports);
-      if (!kit) return fail();
+      const kit = await oneKit(path, command);
+      if (!kit) return;
       const figures = figuresOf(kit, flags);
       say(flags.json ? toJson(loadsData(figures)) : textOf(figures));
     });

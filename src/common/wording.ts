@@ -11,6 +11,7 @@ export interface Details {
   // Reading the file.
   'file-unreadable': { reason: string };
   'file-empty': Record<never, never>;
+  'no-kit': Record<never, never>;
   'not-text': Record<never, never>;
   'bad-syntax': { reason: string };
   'duplicate-key': { key: string };
@@ -120,6 +121,11 @@ export const wording: Wording = {
     fault(`the file cannot be read: ${d.reason}`, 'Check the path and the permissions.'),
   'file-empty': () =>
     fault('the file is empty', 'Write at least kit, title, parts and joints; the README has a first kit.'),
+  'no-kit': () =>
+    fault(
+      'this is no kit: it has neither kit nor parts nor joints',
+      'Name another file; the README has a first kit.',
+    ),
   'not-text': () => fault('the file is not text in UTF-8', 'Save the description as plain text in UTF-8.'),
   'bad-syntax': (d) =>
     fault(d.reason, 'Mend the text at this place; indent with spaces and close every quote and bracket.'),
@@ -248,7 +254,7 @@ export const wording: Wording = {
   'unknown-page': (d) =>
     fault(`there is no page format ${q(d.got)}`, meant(d.nearest, `Page formats: ${list(d.allowed)}.`)),
   'bad-arrangement': (d) =>
-    fault(`the arrangement cannot be used: ${d.reason}`, 'Mend that file; those in layouts/ show the form.'),
+    fault(`the arrangement cannot be used: ${d.reason}`, 'Name another, or mend that file; those in layouts/ show the form.'),
   'kit-id-taken': (d) =>
     fault(`“${d.id}” is the id of ${d.file} too`, 'Give each kit an id of its own: it names the files.'),
   'missing-glyph': (d) =>

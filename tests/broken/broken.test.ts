@@ -50,6 +50,7 @@ test('the samples show nearly every fault of a description there is', () => {
     'file-unreadable',
     'too-long',
     'unknown-arrangement',
+    'unknown-page',
     'missing-glyph',
     'load-off-reference',
     'capacitor-across',

@@ -91,10 +91,14 @@ it('answers 2 to wrong usage and 1 to a kit or an arrangement that is not there'
   writeFileSync(own, 'arrangement: own\nseats: []\n');
   const wrong = run('draw', 'samples/heron-ss.yaml', '--out', folder, '--arrangement', own);
   expect(wrong.status).toBe(1);
-  expect(wrong.stderr).toMatch(/bad-arrangement[\s\S]*own-layout\.yaml: about:/);
+  expect(wrong.stderr).toMatch(/bad-arrangement[\s\S]*own-layout\.yaml: about: it is missing/);
   expect(
     run('draw', 'samples/heron-ss.yaml', '--out', folder, '--arrangement', 'none.yaml').stderr,
   ).toContain('none.yaml: there is no such file');
+  // No line of the kit is to blame for what the command line names.
+  expect(wrong.stderr).not.toContain('heron-ss.yaml');
+  const kit = run('draw', 'samples/heron-ss.yaml', '--out', folder, '--arrangement', 'samples/heron-ss.yaml');
+  expect(kit.stderr).toContain('samples/heron-ss.yaml: it is a kit and no arrangement');
   expect(run('--version').status).toBe(0);
   expect(run('--help').status).toBe(0);
 });

@@ -45,7 +45,9 @@ export class Router {
   /** Lays some wires anew, by tasks that may have changed, and any that they come to clash with; false when they do not fit. */
   relay(tasks: readonly Task[], which: readonly number[]): boolean {
     for (const i of which) this.#lift(i);
-    this.#spans = tasks.map((task, i) => (task === this.#tasks[i] ? (this.#spans[i] ?? 0) : this.#spanOf(task)));
+    this.#spans = tasks.map((task, i) =>
+      task === this.#tasks[i] ? (this.#spans[i] ?? 0) : this.#spanOf(task),
+    );
     this.#tasks = tasks;
     const short = (a: number, b: number): number => this.#span(a) - this.#span(b) || a - b;
     for (const i of [...which].sort(short)) if (!this.#lay(i, OPENING_PRICE)) return false;
@@ -63,7 +65,9 @@ export class Router {
     this.#tracks.forEach((_, i) => {
       this.#lift(i);
     });
-    this.#spans = tasks.map((task, i) => (task === this.#tasks[i] ? (this.#spans[i] ?? 0) : this.#spanOf(task)));
+    this.#spans = tasks.map((task, i) =>
+      task === this.#tasks[i] ? (this.#spans[i] ?? 0) : this.#spanOf(task),
+    );
     this.#tasks = tasks;
     this.#tracks = [...tracks];
     this.#tracks.forEach((track, i) => {
