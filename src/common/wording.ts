@@ -2,12 +2,11 @@
  * Every message the program gives about a description, in one place: what is wrong, and what to do. A stage
  * reports a code with its details; only here do they become sentences.
  */
-
-/** A fault stops the drawing of that kit; a note does not. */
-export type Severity = 'fault' | 'note';
+import { type NoteDetails, noteWording } from './note-wording.ts';
+import { bare, headOf, list, meant, q, type Words } from './quoting.ts';
 
 /** What each code must be told. */
-export interface Details {
+export interface Details extends NoteDetails {
   // Reading the file.
   'file-unreadable': { reason: string };
   'file-empty': Record<never, never>;
@@ -21,6 +20,7 @@ export interface Details {
   'script-failed': { reason: string };
   // The shape of the description.
   'unknown-key': { key: string; nearest?: string; allowed: readonly string[] };
+  'decimal-comma': { got: string; meant?: string };
   'missing-key': { key: string; what: string };
   'wrong-type': { expected: string; got: string };
   'bad-choice': { got: string; nearest?: string; allowed: readonly string[] };
@@ -28,9 +28,9 @@ export interface Details {
   'bad-length': { got: string; why: string; examples: string };
   'bad-kit-id': { got: string };
   'bad-name': { got: string };
-  'bad-joint': { got: string };
+  'bad-joint': { got: string; arrow?: string };
   'joint-kind': { found: readonly string[]; allowed: readonly string[] };
-  'bad-colour': { got: string; allowed: readonly string[] };
+  'bad-colour': { got: string; nearest?: string; allowed: readonly string[] };
   'bad-value': { why: string; remedy: string };
   // The circuit.
   'unknown-part': { part: string; nearest?: string; allowed: readonly string[] };
@@ -49,73 +49,18 @@ export interface Details {
   'pickup-no-hot': { part: string };
   'pickup-no-ground': { part: string };
   'dead-state': { state: string };
-  'hot-shorted': { state: string };
+  'hot-shorted': { state: string; pot?: string };
   'too-many': { what: string; count: string; most: number };
   'unknown-arrangement': { got: string; nearest?: string; allowed: readonly string[] };
   'bad-arrangement': { reason: string };
   'unknown-page': { got: string; nearest?: string; allowed: readonly string[] };
   'kit-id-taken': { id: string; file: string };
   'missing-glyph': { text: string; glyph: string };
-  // Notes.
-  'load-off-reference': {
-    part: string;
-    state: string;
-    load: string;
-    reference: string;
-    percent: number;
-    limit: number;
-  };
-  'capacitor-across': {
-    capacitor: string;
-    states: string;
-    pickup: string;
-    cutoff: string;
-    reference: string;
-    control?: string;
-    exchange?: readonly string[];
-  };
-  'control-idle': { part: string; fall?: string; free: readonly string[] };
-  'value-unlikely': { what: string; got: string; least: string; most: string; likely?: string };
-}
-
-interface Words {
-  readonly severity: Severity;
-  readonly message: string;
-  readonly remedy: string;
 }
 
 type Wording = { readonly [C in keyof Details]: (detail: Details[C]) => Words };
 
 const fault = (message: string, remedy: string): Words => ({ severity: 'fault', message, remedy });
-const note = (message: string, remedy: string): Words => ({ severity: 'note', message, remedy });
-/** More names than these help nobody; longer text than this was pasted by mistake. */
-const NAMES = 16;
-const LETTERS = 60;
-
-/** The user's own words in quotes: on one line, without control characters, cut when very long. */
-const q = (text: string): string => {
-  const plain = text.slice(0, LETTERS + 1).replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, ' ');
-  return `“${plain.length > LETTERS ? `${plain.slice(0, LETTERS)}…` : plain}”`;
-};
-const bare = (text: string): string => q(text).slice(1, -1);
-const list = (names: readonly string[]): string =>
-  names.length === 0
-    ? 'none'
-    : names.slice(0, NAMES).map(bare).join(', ') +
-      (names.length > NAMES ? ` and ${names.length - NAMES} more` : '');
-/** What is expected, without its example: the message stays short, the remedy shows the whole. */
-const headOf = (expected: string): string => expected.replace(/(?:,? such as |: | \(|, each ).*$/, '');
-const meant = (nearest: string | undefined, otherwise: string): string =>
-  nearest === undefined ? otherwise : `Did you mean ${bare(nearest)}? ${otherwise}`;
-
-/** `: lug 1 in place of 3`, where exchanging them is known to help. */
-const lugMove = (used: readonly string[] | undefined): string => {
-  if (used === undefined) return '';
-  const [lug, other] = used;
-  if (other !== undefined) return `: exchange lugs ${lug} and ${other}`;
-  return `: lug ${lug === '3' ? '1 in place of 3' : '3 in place of 1'}`;
-};
-
 export const wording: Wording = {
   'file-unreadable': (d) =>
     fault(`the file cannot be read: ${d.reason}`, 'Check the path and the permissions.'),
@@ -150,6 +95,11 @@ export const wording: Wording = {
     ),
   'unknown-key': (d) =>
     fault(`${q(d.key)} is no key known here`, meant(d.nearest, `Allowed: ${list(d.allowed)}.`)),
+  'decimal-comma': (d) =>
+    fault(
+      `${q(d.got)}: inside braces a comma ends a value`,
+      `The decimal sign is a point: ${d.meant === undefined ? 'write 5.7k, not 5,7k' : `write ${bare(d.meant)}`}.`,
+    ),
   'missing-key': (d) => fault(`${d.what} has no ${q(d.key)}`, `Add ${bare(d.key)}.`),
   'wrong-type': (d) => fault(`expected ${headOf(d.expected)}, found ${d.got}`, `Write ${d.expected}.`),
   'bad-choice': (d) =>
@@ -167,7 +117,12 @@ export const wording: Wording = {
       'Use lower-case letters, digits and single hyphens, starting with a letter, at most 24 characters.',
     ),
   'bad-joint': (d) =>
-    fault(`${q(d.got)} is not a joint`, 'Write PART.LUG > PART.LUG, for example neck.hot > selector.A1.'),
+    fault(
+      `${q(d.got)} is not a joint`,
+      d.arrow === undefined
+        ? 'Write PART.LUG > PART.LUG, for example neck.hot > selector.A1.'
+        : `Write > in place of ${d.arrow}, for example neck.hot > selector.A1.`,
+    ),
   'joint-kind': (d) =>
     fault(
       d.found.length === 0
@@ -178,7 +133,10 @@ export const wording: Wording = {
   'bad-colour': (d) =>
     fault(
       `${q(d.got)} is no IEC 60757 colour code`,
-      `Allowed: ${list(d.allowed)}; or two together in this order, green and yellow only as GNYE.`,
+      meant(
+        d.nearest,
+        `Allowed: ${list(d.allowed)}; or two together in this order, green and yellow only as GNYE.`,
+      ),
     ),
   'bad-value': (d) => fault(d.why, d.remedy),
   'unknown-part': (d) =>
@@ -246,7 +204,9 @@ export const wording: Wording = {
   'hot-shorted': (d) =>
     fault(
       `the tip is joined to ground with ${bare(d.state)}`,
-      'Find the joint that ties the signal to ground and move it.',
+      d.pot === undefined
+        ? 'Find the joint that ties the signal to ground and move it.'
+        : `Exchange lugs 1 and 3 of ${q(d.pot)}: a volume has the signal at lug 3, where its wiper stands at full, and ground at 1.`,
     ),
   'too-many': (d) => fault(`the kit has ${d.count} ${d.what}`, `Use at most ${d.most} in one kit.`),
   'unknown-arrangement': (d) =>
@@ -254,7 +214,10 @@ export const wording: Wording = {
   'unknown-page': (d) =>
     fault(`there is no page format ${q(d.got)}`, meant(d.nearest, `Page formats: ${list(d.allowed)}.`)),
   'bad-arrangement': (d) =>
-    fault(`the arrangement cannot be used: ${d.reason}`, 'Name another, or mend that file; those in layouts/ show the form.'),
+    fault(
+      `the arrangement cannot be used: ${d.reason}`,
+      'Name another, or mend that file; those in layouts/ show the form.',
+    ),
   'kit-id-taken': (d) =>
     fault(`“${d.id}” is the id of ${d.file} too`, 'Give each kit an id of its own: it names the files.'),
   'missing-glyph': (d) =>
@@ -262,32 +225,5 @@ export const wording: Wording = {
       `${q(d.text)} has a character the drawing’s font lacks: ${d.glyph}`,
       'Write it with other characters.',
     ),
-  'load-off-reference': (d) =>
-    note(
-      `${q(d.part)} has a signal load of ${d.load} with ${bare(d.state)}, ${Math.abs(d.percent)} % ${d.percent < 0 ? 'below' : 'above'} its reference of ${d.reference}; notes begin at ${d.limit} %`,
-      'If that is not wanted, change a pot or add a padding resistor; “solderleaf pad” shows both with their figures.',
-    ),
-  'capacitor-across': (d) =>
-    note(
-      `${q(d.capacitor)} lies straight across the signal${d.control === undefined ? '' : ` with ${q(d.control)} at full`}, ${bare(d.states)}: ${q(d.pickup)} is 3 dB down at ${d.cutoff}, in the harness it was made for at ${d.reference}`,
-      d.control === undefined
-        ? 'Put the lugs 1 and 2 of a tone pot in its way to ground, or take it off the signal.'
-        : `Check which lug of ${q(d.control)} goes where${lugMove(d.exchange)}. A tone lies between its lugs 1 and 2: at full its whole track then stands before the capacitor.`,
-    ),
-  'control-idle': (d) =>
-    note(
-      d.fall === undefined
-        ? `turning ${q(d.part)} changes nothing at the jack`
-        : `turned down to 0, ${q(d.part)} takes only ${d.fall} off at 1 kHz`,
-      `${d.free.length === 0 ? '' : `Joined to nothing: lug ${list(d.free)}. `}${
-        d.fall === undefined
-          ? 'A volume has the signal at lug 3, the output at 2 and ground at 1; a tone lies between 1 and 2, its capacitor between it and ground.'
-          : `A volume needs ground at lug 1: bend ${bare(d.part)}.1 onto its case, and join the case to ground.`
-      }`,
-    ),
-  'value-unlikely': (d) =>
-    note(
-      `${d.what} of ${d.got}?${d.likely === undefined ? '' : ` Did you mean ${d.likely}?`}`,
-      `Usual are ${d.least} to ${d.most}; k stands for thousand, M for million, m for a thousandth.`,
-    ),
+  ...noteWording,
 };
