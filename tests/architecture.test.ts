@@ -13,6 +13,7 @@ const ROOMS = [
   'annotate',
   'place',
   'draw',
+  'inspect',
   'pipeline.ts',
   'publish',
   'commands',

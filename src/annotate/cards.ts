@@ -33,7 +33,11 @@ export interface Card {
   readonly meter: string;
 }
 
-export const CARD_TYPE = { title: 14, row: 12, small: 11 } as const;
+/** What the cards’ bars, ticks and readings are, once for all of them. */
+export const CARDS_SAY =
+  'Bar: signal load in this position; tick: the load the pickup was made for. Meter: pickups fitted, controls at full.';
+
+export const CARD_TYPE = { title: 14, row: 13, small: 12 } as const;
 
 /** One card a state, in the order of the states. */
 export function cardsOf(
@@ -111,8 +115,12 @@ function verdictOf(ratio: number, treble: Treble | undefined): string {
 export const cardWidth = (cards: readonly Card[]): number =>
   Math.max(
     236,
-    ...cards.map(
-      (card) =>
-        textWidth(card.title, CARD_TYPE.title, 'bold') + 40 + 20 + 46 * Math.max(1, card.switches.length),
-    ),
+    ...cards.flatMap((card) => [
+      textWidth(card.title, CARD_TYPE.title, 'bold') + 40 + 20 + 46 * Math.max(1, card.switches.length),
+      ...card.rows.map(rowWidth),
+    ]),
   );
+
+/** Width of a row: margins, name, gap and DC load, and the column the signal load stands in. */
+const rowWidth = (row: CardRow): number =>
+  textWidth(row.label, CARD_TYPE.row, 'bold') + 12 + textWidth(row.dcLoad, CARD_TYPE.row, 'bold') + 74 + 28;

@@ -1,6 +1,7 @@
 /** Which joints carry a state's signal: those between the sounding pickups and the jack, and those that load them. */
 import { type Circuit, lugId, type State } from '../circuit/circuit.ts';
 import { elementsOf, isPickup, type Part } from '../parts/index.ts';
+import type { Element } from '../parts/kind.ts';
 
 /**
  * Indices of the joints that are live in a state: on a net from which the signal can go on, through closed contacts,
@@ -80,16 +81,16 @@ function reached(edges: readonly Edge[], ends: ReadonlySet<number>, circuit: Cir
   return seen;
 }
 
-function terminalsOf(part: Part): readonly (readonly string[])[] {
-  return elementsOf(part).map((element) => {
-    switch (element.kind) {
-      case 'coil':
-        return [element.hot, element.return];
-      case 'track':
-        return [element.anticlockwise, element.wiper, element.clockwise];
-      case 'resistance':
-      case 'capacitance':
-        return [element.a, element.b];
-    }
-  });
+const terminalsOf = (part: Part): readonly (readonly string[])[] => elementsOf(part).map(terminalsOfElement);
+
+function terminalsOfElement(element: Element): readonly string[] {
+  switch (element.kind) {
+    case 'coil':
+      return [element.hot, element.return];
+    case 'track':
+      return [element.anticlockwise, element.wiper, element.clockwise];
+    case 'resistance':
+    case 'capacitance':
+      return [element.a, element.b];
+  }
 }

@@ -30,7 +30,31 @@ export function jointFaults(kit: Kit, opaque: readonly string[]): JointFaults {
     joints.push(known);
     problems.push(...kindFaults(known, names));
   }
-  return { problems: [...problems, ...repeats(joints)], joints, lost: kit.joints.length - joints.length };
+  return {
+    problems: [...problems, ...repeats(joints), ...crowds(joints, names)],
+    joints,
+    lost: kit.joints.length - joints.length,
+  };
+}
+
+/** More than three wires on a lug neither hold well nor can be told apart; a case has room for eleven. Common practice, no source. */
+const MOST_ON = { lug: 3, case: 11 } as const;
+
+/** Lugs with more joints than they have room for; a lug bent to its own case leaves its room free. */
+function crowds(joints: readonly Joint[], names: Names): readonly Problem[] {
+  const on = new Map<string, Joint[]>();
+  for (const joint of joints)
+    if (joint.kind !== 'bend' || joint.from.part !== joint.to.part)
+      for (const end of [joint.from, joint.to]) {
+        const id = lugId(end.part, end.lug);
+        on.set(id, [...(on.get(id) ?? []), joint]);
+      }
+  return [...on].flatMap(([lug, those]) => {
+    const [part = '', name = ''] = lug.split('.');
+    const most = names.lug({ part, lug: name })?.role === 'case' ? MOST_ON.case : MOST_ON.lug;
+    const over = those[most];
+    return over ? [problem('crowded-lug', pathOf(over), { lug, count: those.length, most })] : [];
+  });
 }
 
 interface Looked {

@@ -1,9 +1,12 @@
-/** `check`: problems and notes. */
+/** `check`: problems and notes of kits; with `--drawing` also what is wrong with drawings of them, read as they are written. */
+import { readFileSync } from 'node:fs';
 import type { Command } from 'commander';
 import { notesOf } from '../annotate/notes.ts';
 import type { Problem } from '../common/problem.ts';
+import { decode } from '../describe/decode.ts';
 import type { Kit } from '../describe/kit.ts';
 import { printReports, report } from '../describe/report.ts';
+import { inspectAmong, printFinding } from '../inspect/index.ts';
 import { analyse } from '../pipeline.ts';
 import { arrangementFaults, pageFaults } from '../publish/layouts.ts';
 import { loadKit } from '../publish/load.ts';
@@ -13,17 +16,16 @@ export function addCheck(program: Command): void {
   program
     .command('check')
     .description('problems and notes, without drawing')
-    .argument('<kit...>', 'kit files, or folders of them')
-    .action(async (paths: string[]) => {
-      for (const file of filesOf(paths)) {
-        const { kit, reports, source } = await loadKit(file);
-        const notes = kit ? report([...layoutFaults(kit), ...notesIn(kit)], source) : [];
-        const all = [...reports, ...notes];
-        if (all.length > 0) say(`${printReports(all)}\n`);
-        const faults = all.filter((one) => one.severity === 'fault').length;
-        say(`${file}: ${count(faults, 'fault')}, ${count(all.length - faults, 'note')}`);
-        if (faults > 0) fail();
+    .argument('[kit...]', 'kit files, or folders of them')
+    .option('--drawing <file...>', 'SVG files to check by their geometry, and against those kits where given')
+    .action(async (paths: string[], { drawing }: { drawing?: string[] }, command: Command) => {
+      if (paths.length === 0 && !drawing) command.error('error: name a kit, or a drawing with --drawing');
+      const kits = new Map<string, Kit>();
+      for (const file of paths.length > 0 ? filesOf(paths) : []) {
+        const kit = await checkKit(file);
+        if (kit) kits.set(file, kit);
       }
+      for (const file of drawing ?? []) if (!checkDrawing(file, kits, paths.length > 0)) fail();
     });
 }
 
@@ -36,6 +38,45 @@ const layoutFaults = (kit: Kit): readonly Problem[] => [
 function notesIn(kit: Kit): readonly Problem[] {
   const { circuit, loads } = analyse(kit);
   return notesOf(circuit, loads);
+}
+
+async function checkKit(file: string): Promise<Kit | undefined> {
+  const { kit, reports, source } = await loadKit(file);
+  const notes = kit ? report([...layoutFaults(kit), ...notesIn(kit)], source) : [];
+  const all = [...reports, ...notes];
+  if (all.length > 0) say(`${printReports(all)}\n`);
+  const faults = all.filter((one) => one.severity === 'fault').length;
+  say(`${file}: ${count(faults, 'fault')}, ${count(all.length - faults, 'note')}`);
+  if (faults > 0) fail();
+  return kit;
+}
+
+/** One line a finding, its place in the units of the drawing; then how many, and what it was compared with. */
+function checkDrawing(file: string, kits: ReadonlyMap<string, Kit>, compare: boolean): boolean {
+  const read = readText(file);
+  if (read.text === undefined) {
+    say(`${file}: ${read.reason}`);
+    return false;
+  }
+  const { findings, kit } = inspectAmong(read.text, [...kits.values()]);
+  for (const finding of findings) say(`${file}:${printFinding(finding)}`);
+  const described = [...kits].find(([, one]) => one === kit)?.[0];
+  const compared = described ? `compared with ${described}` : 'not compared with a description';
+  say(`${file}: ${count(findings.length, 'finding')}, ${compared}`);
+  // A kit was named to compare with: a drawing that could not be compared has not passed.
+  return findings.length === 0 && (kit !== undefined || !compare);
+}
+
+function readText(file: string): { readonly text?: string; readonly reason: string } {
+  try {
+    const { text } = decode(readFileSync(file));
+    return { ...(text === undefined ? {} : { text }), reason: 'it is not text in UTF-8, so no SVG drawing' };
+  } catch (thrown) {
+    const message = thrown instanceof Error ? thrown.message : String(thrown);
+    return {
+      reason: /^ENOENT/.test(message) ? 'there is no such file' : message.replace(/, \w+( '.*')?$/, ''),
+    };
+  }
 }
 
 const count = (n: number, what: string): string => `${n === 0 ? 'no' : n} ${what}${n === 1 ? '' : 's'}`;

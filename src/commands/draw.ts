@@ -19,6 +19,16 @@ function formats(written: string): readonly Format[] {
   return [...new Set(names)] as readonly Format[];
 }
 
+function steps(written: string): number {
+  const count = Number(written);
+  if (!/^\d+$/.test(written) || count > MOST_STEPS)
+    throw new InvalidArgumentError(`“${written}” is no number of steps; allowed: 0 to ${MOST_STEPS}`);
+  return count;
+}
+
+/** Beyond this a kit takes minutes and gains nothing that can be seen. */
+const MOST_STEPS = 100_000;
+
 type Options = Omit<DrawOptions, 'formats'> & { readonly format: readonly Format[] };
 
 export function addDraw(program: Command): void {
@@ -52,6 +62,7 @@ export function addDraw(program: Command): void {
       '--step <number>',
       'the drawing up to a step of the soldering, and what is to be done in it; or all',
     )
+    .option('--effort <steps>', 'steps of the placement search, 0 for none (default: 500)', steps)
     .option('--check', 'write nothing; exit 1 when a drawing on disk differs from what would be drawn', false)
     .addHelpText('after', '\nexample: solderleaf draw my-kit.yaml --format svg,png --page a4 --theme print')
     .action(async (paths: string[], { format, ...rest }: Options) => {

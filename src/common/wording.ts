@@ -51,6 +51,7 @@ export interface Details extends NoteDetails {
   'dead-state': { state: string };
   'hot-shorted': { state: string; pot?: string };
   'too-many': { what: string; count: string; most: number };
+  'crowded-lug': { lug: string; count: number; most: number };
   'unknown-arrangement': { got: string; nearest?: string; allowed: readonly string[] };
   'bad-arrangement': { reason: string };
   'unknown-page': { got: string; nearest?: string; allowed: readonly string[] };
@@ -209,6 +210,11 @@ export const wording: Wording = {
         : `Exchange lugs 1 and 3 of ${q(d.pot)}: a volume has the signal at lug 3, where its wiper stands at full, and ground at 1.`,
     ),
   'too-many': (d) => fault(`the kit has ${d.count} ${d.what}`, `Use at most ${d.most} in one kit.`),
+  'crowded-lug': (d) =>
+    fault(
+      `${d.count} joints meet at ${d.lug}, which has room for ${d.most}`,
+      'Join one of them to another lug of the same net, such as the other end of a wire that is there already.',
+    ),
   'unknown-arrangement': (d) =>
     fault(`there is no arrangement ${q(d.got)}`, meant(d.nearest, `Arrangements: ${list(d.allowed)}.`)),
   'unknown-page': (d) =>

@@ -32,7 +32,7 @@ export function drawCard(
 ): void {
   const { x, y, width, height } = box;
   const [stroke, weight] = shown ? [theme.ink, 2.5] : [theme.inside, 1];
-  pen.rect(box, { rx: 12, fill: theme.plate, stroke, 'stroke-width': weight });
+  pen.rect(box, { class: 'sl-card', rx: 12, fill: theme.plate, stroke, 'stroke-width': weight });
   pen.circle(at(x + 25, y + 24), 13, { fill: theme.ink });
   pen.text(card.badge, at(x + 25, y + 24), { size: CARD_TYPE.title, weight: 'bold', fill: theme.paper });
   pen.text(card.title, at(x + 46, y + 24), {
@@ -58,7 +58,7 @@ export function drawCard(
     stroke: theme.inside,
     'stroke-width': 1,
   });
-  pen.text('meter at the jack', at(x + PAD, foot), {
+  pen.text('meter, tip to sleeve', at(x + PAD, foot), {
     size: CARD_TYPE.small,
     fill: theme.quiet,
     anchor: 'start',

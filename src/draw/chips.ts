@@ -4,11 +4,11 @@ import { textWidth } from '../common/text.ts';
 import { rectToSheet, toSheet } from '../place/frame.ts';
 import type { PlacedWire, Placement } from '../place/placement.ts';
 import type { Pen } from './pen.ts';
-import type { Theme } from './theme.ts';
+import { LINE, type Theme } from './theme.ts';
 import type { Emphasis } from './wires.ts';
 
-const SIZE = 11;
-export const CHIP_HEIGHT = 14;
+const SIZE = 12;
+export const CHIP_HEIGHT = 16;
 
 /** A place on a wire for its code. */
 export interface Chip {
@@ -130,14 +130,17 @@ const span = ({ a, b }: { a: Point; b: Point }): number => Math.abs(a.x - b.x) +
 const overlap = (r: Rect, s: Rect): boolean =>
   r.x < s.x + s.width && s.x < r.x + r.width && r.y < s.y + s.height && s.y < r.y + r.height;
 
+/** Half of the widest line a wire is drawn with. */
+const WIDEST = LINE.sleeve / 2;
+
 const touches = (wire: PlacedWire, rect: Rect): boolean =>
   wire.points.slice(1).some((b, i) => {
     const a = wire.points[i] ?? b;
     return overlap(rect, {
-      x: Math.min(a.x, b.x) - 3,
-      y: Math.min(a.y, b.y) - 3,
-      width: Math.abs(a.x - b.x) + 6,
-      height: Math.abs(a.y - b.y) + 6,
+      x: Math.min(a.x, b.x) - WIDEST,
+      y: Math.min(a.y, b.y) - WIDEST,
+      width: Math.abs(a.x - b.x) + 2 * WIDEST,
+      height: Math.abs(a.y - b.y) + 2 * WIDEST,
     });
   });
 
@@ -156,7 +159,7 @@ export function drawChips(
 }
 
 export function drawChip(pen: Pen, code: string, rect: Rect, theme: Theme): void {
-  pen.rect(rect, { rx: 4, fill: theme.paper, stroke: theme.outline, 'stroke-width': 0.8 });
+  pen.rect(rect, { class: 'sl-chip', rx: 4, fill: theme.paper, stroke: theme.outline, 'stroke-width': 0.8 });
   pen.text(
     code,
     { x: rect.x + rect.width / 2, y: rect.y + rect.height / 2 },

@@ -53,7 +53,7 @@ export function openSheet(root: Container, head: Head, theme: Theme): Pen {
     .attr({ id: `${id}-desc` })
     .words(description);
   const pen = new Pen(root);
-  pen.rect(box, { fill: theme.paper });
+  pen.rect(box, { class: 'sl-paper', fill: theme.paper });
   const written = pen.group({ id: `${id}-head` });
   written.text(title, at(EDGE, EDGE + 12), { size: 22, weight: 'bold', fill: theme.ink, anchor: 'start' });
   lines.forEach((line, i) => {

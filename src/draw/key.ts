@@ -4,13 +4,15 @@ import { colourName } from '../annotate/words.ts';
 import { around, at } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
 import { CHIP_HEIGHT, chipWidth, drawChip } from './chips.ts';
+import { tagLook } from './faces/face.ts';
 import type { Pen } from './pen.ts';
 import type { Theme } from './theme.ts';
 import { strokeAttributes, strokes } from './wires.ts';
 
 export type KeyEntry =
   | { readonly line: Line; readonly words: string }
-  | { readonly line?: never; readonly code: string; readonly words: string };
+  | { readonly line?: never; readonly code: string; readonly words: string }
+  | { readonly line?: never; readonly code?: never; readonly words: string };
 
 const SAMPLE = 30;
 const SIZE = 12;
@@ -30,6 +32,7 @@ export function keyOf(
   lines: readonly Line[],
   pickups: ReadonlyMap<string, string>,
   codes: readonly string[],
+  empty: boolean,
   theme: Theme,
 ): readonly KeyEntry[] {
   const tints = new Map([
@@ -37,6 +40,7 @@ export function keyOf(
     ['chosen', 'what the switch has chosen'],
     ['output', 'to the output'],
     ['tone', 'tone'],
+    ['other', 'other'],
   ]);
   const signals = [...tints].flatMap(([tint, words]): KeyEntry[] =>
     lines.some((line) => line.look === 'signal' && line.tint === tint)
@@ -54,7 +58,7 @@ export function keyOf(
   const inks = new Set(signals.map(({ line }) => theme.tints[line?.tint ?? '']));
   const [first] = signals;
   const told = first?.line && inks.size === 1 ? [{ line: first.line, words: WORDS.signal }] : signals;
-  return [...told, ...others, ...letters];
+  return [...told, ...others, ...(empty ? [{ words: 'lug left empty' }] : []), ...letters];
 }
 
 /** Width of an entry with its gap. */
@@ -89,13 +93,14 @@ export function drawKey(
       if (entry.line)
         for (const one of strokes(entry.line, theme))
           pen.line([at(left, middle), at(left + SAMPLE, middle)], strokeAttributes(one));
-      else
+      else if (entry.code !== undefined)
         drawChip(
           pen,
           entry.code,
           around(left + SAMPLE / 2, middle, chipWidth(entry.code), CHIP_HEIGHT),
           theme,
         );
+      else pen.rect(around(left + SAMPLE / 2, middle, 24, 16), tagLook(theme, false));
       pen.text(entry.words, at(left + SAMPLE + 8, middle), { size: SIZE, fill: theme.ink, anchor: 'start' });
       left += keyWidth(entry);
     }

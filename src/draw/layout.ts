@@ -1,5 +1,5 @@
 /** How a sheet divides its room: head and key above, the drawing, and below it the load cards or the work of a step. */
-import { type Card, cardWidth } from '../annotate/cards.ts';
+import { CARDS_SAY, type Card, cardWidth } from '../annotate/cards.ts';
 import { textWidth } from '../common/text.ts';
 import { CARD_GAP, cardHeight } from './cards.ts';
 import { EDGE, type Page, scaleOn } from './head.ts';
@@ -31,6 +31,9 @@ export interface Layout {
   readonly cardHeight: number;
 }
 
+/** Room for the line below the cards. */
+const CAPTION = 26;
+
 /** No card is wider than reads well. */
 const MOST_CARD = 390;
 
@@ -42,6 +45,7 @@ export function layOutSheet(room: Room, page?: Page): Layout {
     textWidth(room.title, 22, 'bold'),
     ...room.views.map((line) => textWidth(line, 12)),
     ...room.work.map(workWidth),
+    cards.length === 0 ? 0 : textWidth(CARDS_SAY, 12),
   );
   const base = Math.max(room.drawing.width, text);
   if (!page || cards.length === 0) {
@@ -63,7 +67,7 @@ function withCards(room: Room, inner: number, most: number): Layout {
   const rows = Math.ceil(cards.length / Math.max(1, Math.min(cards.length, most)));
   const perRow = Math.max(1, Math.ceil(cards.length / Math.max(1, rows)));
   const height = cardHeight(cards);
-  const foot = rows > 0 ? rows * (height + CARD_GAP) - CARD_GAP : work.length * WORK_LINE;
+  const foot = rows > 0 ? rows * (height + CARD_GAP) - CARD_GAP + CAPTION : work.length * WORK_LINE;
   return {
     inner,
     width: Math.ceil(inner + 2 * EDGE),
@@ -74,7 +78,11 @@ function withCards(room: Room, inner: number, most: number): Layout {
     drawingTop,
     footTop,
     perRow,
-    cardWidth: Math.min(MOST_CARD, Math.floor((inner - CARD_GAP * (perRow - 1)) / perRow)),
+    // Wider than reads well only where a long name needs it.
+    cardWidth: Math.min(
+      Math.max(MOST_CARD, Math.ceil(cardWidth(cards))),
+      Math.floor((inner - CARD_GAP * (perRow - 1)) / perRow),
+    ),
     cardHeight: height,
   };
 }

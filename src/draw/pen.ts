@@ -36,6 +36,8 @@ export interface TextStyle {
   readonly fill: string;
   readonly weight?: Weight;
   readonly anchor?: 'start' | 'middle' | 'end';
+  /** How far above its place it stands, upright whichever way the part is turned. */
+  readonly lift?: number;
 }
 
 const STILL: Frame = { x: 0, y: 0, width: 0, height: 0, turn: 0, mirror: false };
@@ -105,7 +107,7 @@ export class Pen {
     const width = textWidth(words, style.size, style.weight);
     add(this.into, 'text', {
       x: num(p.x),
-      y: num(p.y + (CAP_HEIGHT * style.size) / 2),
+      y: num(p.y - (style.lift ?? 0) + (CAP_HEIGHT * style.size) / 2),
       'font-size': style.size,
       ...(style.weight === 'bold' ? { 'font-weight': 700 } : {}),
       ...(style.anchor === 'start' ? {} : { 'text-anchor': style.anchor ?? 'middle' }),

@@ -1,7 +1,8 @@
 /** The whole sheet: title, view line and key above, the drawing, the load cards below. */
 import type { Container } from '@svgdotjs/svg.js';
-import type { Card } from '../annotate/cards.ts';
+import { CARDS_SAY, type Card } from '../annotate/cards.ts';
 import type { Line } from '../annotate/lines.ts';
+import { at } from '../common/geometry.ts';
 import type { Placement } from '../place/placement.ts';
 import { CARD_GAP, drawCard } from './cards.ts';
 import { drawChips } from './chips.ts';
@@ -48,10 +49,17 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
   const cards = sheet.work ? [] : sheet.cards;
   const there = placement.wires.filter((_, i) => emphasis[i] !== 'absent');
   const codes = there.flatMap(({ joint }) => joint.colour ?? []);
+  const joined = new Set(
+    placement.wires.flatMap(({ joint }) => [joint.from, joint.to].map(({ part, lug }) => `${part}.${lug}`)),
+  );
+  const empty = placement.parts.some(({ part, outline }) =>
+    outline.lugs.some(({ lug }) => lug !== 'case' && !joined.has(`${part.name}.${lug}`)),
+  );
   const key = keyOf(
     lines.filter((_, i) => emphasis[i] !== 'absent'),
     sheet.pickups,
     codes,
+    empty,
     theme,
   );
   const layout = layOutSheet({ title: sheet.title, views, key, drawing: placement, cards, work }, sheet.page);
@@ -63,7 +71,7 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
     id: `${id}-drawing`,
     transform: `translate(${num(layout.drawingLeft)} ${num(layout.drawingTop)})`,
   });
-  const look = { theme, closed: sheet.closed, heroes: sheet.heroes };
+  const look = { theme, closed: sheet.closed, heroes: sheet.heroes, joined };
   for (const placed of placement.parts) {
     const group = new Pen(drawing.into.group().attr({ id: `${id}-part-${placed.part.name}` }), placed.frame);
     faces[placed.part.kind](group, placed, look);
@@ -72,6 +80,8 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
   drawChips(drawing.group({ id: `${id}-colours` }), placement, theme, emphasis);
 
   if (work.length > 0) drawWork(pen.group({ id: `${id}-work` }), work, EDGE, layout.footTop, theme);
+  if (cards.length > 0)
+    pen.text(CARDS_SAY, at(EDGE, height - EDGE - 4), { size: 12, fill: theme.quiet, anchor: 'start' });
   cards.forEach((card, i) => {
     const [column, row] = [i % layout.perRow, Math.floor(i / layout.perRow)];
     const box = {

@@ -1,6 +1,7 @@
 /** Wires: rounded bends, a real opening in the wire that runs below at every crossing, and a look for every kind of joint. */
 import type { Line } from '../annotate/lines.ts';
 import type { Point } from '../common/geometry.ts';
+import type { Joint } from '../describe/kit.ts';
 import type { PlacedWire } from '../place/placement.ts';
 import { num, type Pen } from './pen.ts';
 import { LINE, type Theme } from './theme.ts';
@@ -140,6 +141,17 @@ const paled = (theme: Theme): Theme => ({
   tints: {},
 });
 
+/** Radius of a solder dot: covers the widest line's end, and no more, for a lug's name stands close by. */
+const SOLDER = 3;
+
+/** Whether a leg's line only goes on there from its own component, with nothing else joined to it. */
+const ownLeg = (wires: readonly PlacedWire[], { joint, own }: PlacedWire, end: Joint['from']): boolean =>
+  joint.kind === 'leg' &&
+  own.includes(end.part) &&
+  wires.filter(({ joint: { from, to } }) =>
+    [from, to].some(({ part, lug }) => part === end.part && lug === end.lug),
+  ).length === 1;
+
 /** Draws every wire, those that run below first; one group a joint. */
 export function drawWires(
   pen: Pen,
@@ -161,14 +173,17 @@ export function drawWires(
       group.stroke(d, { stroke: theme.mark, 'stroke-width': LINE.mark, 'stroke-linecap': 'round' });
     const inks = emphasis[i] === 'pale' ? paled(theme) : theme;
     for (const one of strokes(line, inks)) group.stroke(d, strokeAttributes(one));
-    for (const end of [wire.points[0], wire.points[wire.points.length - 1]])
-      if (end)
-        group.circle(end, solderRadius(line), {
+    const { from, to } = wire.joint;
+    const ends = [
+      [wire.points[0], from],
+      [wire.points[wire.points.length - 1], to],
+    ] as const;
+    for (const [end, lug] of ends)
+      if (end && !ownLeg(wires, wire, lug))
+        group.circle(end, SOLDER, {
           fill: inks.solder,
           stroke: inks.outline,
           'stroke-width': 1,
         });
   }
 }
-
-const solderRadius = (line: Line): number => (line.look === 'ground' || line.look === 'braid' ? 4 : 3);

@@ -5,7 +5,7 @@
  * which of two parts stands in which place. The order of wire ends at a lug and the side of a case are free as well,
  * but they need no search: every routing weighs all of them.
  *
- * The score is what the wires cost once routed (see `route/route.ts`: 2 a grid step, 7 a bend, 32 a crossing) and
+ * The score is what the wires cost once routed (see `route/route.ts`: 2 a grid step, three times that on a component's leg, 7 a bend, 32 a crossing) and
  * `SPRAWL` for every grid step of the drawing's width and height. Steps are drawn by a seeded generator and taken when
  * they do not worsen the score by more than a tolerance that shrinks to nothing; the best placement met is the answer.
  * The bound is a number of steps, never a time, so that the outcome is the same on every machine.
@@ -23,7 +23,7 @@ export interface Effort {
 }
 
 /** Keeps a kit within a second on a small machine. */
-export const DEFAULT_EFFORT: Effort = { steps: 900, seed: 60617 };
+export const DEFAULT_EFFORT: Effort = { steps: 500, seed: 60617 };
 
 /** Price of a grid step of the drawing's width and of its height. */
 const SPRAWL = 3;
@@ -133,14 +133,18 @@ function beside(
   return put({ mirror, column: stand.column + b.x - a.x + off(), row: stand.row + b.y - a.y + off() });
 }
 
-/** How many pairs of parts are nearer than the room wanted between them. */
+/** Parts nearer than this are all but one on the other: worth more than any number of pairs that are merely near. */
+const LEAST = 2;
+const TOUCHING = 1000;
+
+/** How many pairs of parts are nearer than the room wanted between them, those that touch counted far more. */
 function crowding(placed: readonly Stand[], between: number): number {
   const boxes = placed.map(boxOf);
   let pairs = 0;
   boxes.forEach((a, i) => {
     for (let k = i + 1; k < boxes.length; k++) {
       const b = boxes[k];
-      if (b && clash(a, b, between)) pairs++;
+      if (b && clash(a, b, between)) pairs += clash(a, b, Math.min(LEAST, between)) ? TOUCHING : 1;
     }
   });
   return pairs;

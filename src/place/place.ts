@@ -91,7 +91,7 @@ function finish(stands: readonly Stand[], wired: Wired): Placement {
         : [];
     }),
     wires: wired.wires.map((wire) => ({
-      joint: wire.joint,
+      ...wire,
       points: wire.points.map((p) => ({ x: round(p.x - left), y: round(p.y - top) })),
     })),
   };

@@ -15,6 +15,8 @@ export interface PlacedWire {
   readonly joint: Joint;
   /** Corners from the spot at the joint's first end to the spot at its second; every leg of it level or upright. */
   readonly points: readonly Point[];
+  /** Names of the two-legged parts among its ends, whose own leg a `leg` is. */
+  readonly own: readonly string[];
 }
 
 export interface Placement {

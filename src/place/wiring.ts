@@ -15,6 +15,9 @@ const LUG_CLEARANCE = 6;
 /** Price of the node outside a lug: a wire that only passes there hides where the lug's own wire begins. */
 const DEAR = 40;
 
+/** A step of a component's own leg counts as so many of a wire. */
+const LEG_WEIGHT = 3;
+
 /** A part's frame with the field's corner as origin. */
 export const frameOf = (stand: Stand, left: number, top: number): Frame => ({
   x: (stand.column - left) * PITCH,
@@ -146,6 +149,7 @@ export class Wiring {
       const spot = (end: Joint['from'], port: number) => this.#ports.get(endOf(end))?.[port]?.spot;
       return {
         joint,
+        own: this.#twoLegged(joint),
         points: track
           ? line(this.#field, track, spot(joint.from, track.from), spot(joint.to, track.to))
           : (this.#strapOf(joint) ?? []),
@@ -190,7 +194,7 @@ export class Wiring {
         inward: heading(port.inward),
         price: port.price ?? 0,
       }));
-    return { from: gates(joint?.from), to: gates(joint?.to) };
+    return { from: gates(joint?.from), to: gates(joint?.to), weight: joint?.kind === 'leg' ? LEG_WEIGHT : 1 };
   }
 
   /** A lug bent over onto the case it belongs to lies where it lies: nothing to route. */
@@ -206,6 +210,15 @@ export class Wiring {
     const [ahead, back] = [strapTo(from.lug, to.lug), strapTo(to.lug, from.lug)];
     if (ahead) return [toSheet(frame, ahead.from), toSheet(frame, ahead.end)];
     return back && [toSheet(frame, back.end), toSheet(frame, back.from)];
+  }
+
+  #twoLegged({ from, to }: Joint): readonly string[] {
+    return this.#stands.flatMap(({ part }) =>
+      (part.kind === 'resistor' || part.kind === 'capacitor') &&
+      (part.name === from.part || part.name === to.part)
+        ? [part.name]
+        : [],
+    );
   }
 
   #nodeOf(p: Point): number {

@@ -6,6 +6,8 @@ import type { Hand, Kit } from '../describe/kit.ts';
 import { report } from '../describe/report.ts';
 import type { Aspect, Prepared } from '../draw/compose.ts';
 import type { Arrangement } from '../place/arrangement.ts';
+import { DEFAULT_EFFORT } from '../place/improve.ts';
+import type { PlaceOptions } from '../place/place.ts';
 import { aspectsOf, type Wanted } from './aspects.ts';
 import { arrangementFaults, findArrangement, findPage, pageFaults } from './layouts.ts';
 import { type Loaded, loadKit } from './load.ts';
@@ -16,11 +18,7 @@ import { holds, Unwritable, writeWhole } from './write.ts';
 export type Format = 'svg' | 'png';
 /** The pipeline: the kit placed, then any of its drawings. */
 export interface Drawer {
-  readonly prepare: (
-    kit: Kit,
-    arrangement: Arrangement,
-    options: { readonly hand?: Hand },
-  ) => Promise<Prepared>;
+  readonly prepare: (kit: Kit, arrangement: Arrangement, options: PlaceOptions) => Promise<Prepared>;
   readonly render: (prepared: Prepared, aspect: Aspect) => { readonly name: string; readonly svg: string };
 }
 
@@ -32,6 +30,8 @@ export interface DrawOptions extends Wanted {
   readonly hand?: Hand;
   readonly page?: string;
   readonly mode: Mode;
+  /** Steps of the placement search. */
+  readonly effort?: number;
   /** Write nothing; only compare. */
   readonly check: boolean;
 }
@@ -72,7 +72,10 @@ export async function drawFile(
   const page = pageName === undefined ? undefined : findPage(pageName);
   if (pageName !== undefined && !page) return refused(...report(pageFaults(pageName), loaded.source));
   taken.set(kit.id, file);
-  const prepared = await drawer.prepare(kit, arrangement, options.hand ? { hand: options.hand } : {});
+  const prepared = await drawer.prepare(kit, arrangement, {
+    ...(options.hand ? { hand: options.hand } : {}),
+    ...(options.effort === undefined ? {} : { effort: { ...DEFAULT_EFFORT, steps: options.effort } }),
+  });
   const aspects = aspectsOf(prepared.circuit, options, page);
   if (typeof aspects === 'string')
     return { file, reports: loaded.reports, lines: [`${file}: ${aspects}`], troubles: [], failed: true };

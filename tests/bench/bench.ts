@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { readKit } from '../../src/describe/read.ts';
 import { draw } from '../../src/pipeline.ts';
 import { elkGraph, layOut } from '../../src/place/elk.ts';
+import { DEFAULT_EFFORT } from '../../src/place/improve.ts';
 import { outlineOf } from '../../src/place/outlines/index.ts';
 import { findArrangement } from '../../src/publish/layouts.ts';
 
@@ -15,8 +16,9 @@ const file = 'samples/kestrel-hss.yaml';
 const text = readFileSync(file, 'utf8');
 const { kit } = readKit(text, file);
 if (!kit) throw new Error(`${file} does not read`);
-const arrangement = findArrangement(kit.arrangement);
-if (typeof arrangement === 'string') throw new Error(arrangement);
+const found = findArrangement(kit.arrangement);
+if (typeof found === 'string') throw new Error(found);
+const arrangement = found;
 const graph = () =>
   elkGraph(
     kit.parts.map((part) => ({ name: part.name, outline: outlineOf(part) })),
@@ -31,31 +33,44 @@ async function timed(work: () => unknown): Promise<number> {
 
 const out = mkdtempSync(join(tmpdir(), 'solderleaf-'));
 const cold: [number, number][] = [];
+const coldSearched: [number, number][] = [];
 for (let i = 0; i < 7; i++) {
-  const ours = await timed(() => {
-    rmSync(join(out, `${kit.id}.svg`), { force: true });
-    spawnSync(process.execPath, ['dist/cli.js', 'draw', file, '--out', out]);
-  });
+  const drawing = (...options: string[]) =>
+    timed(() => {
+      rmSync(join(out, `${kit.id}.svg`), { force: true });
+      spawnSync(process.execPath, ['dist/cli.js', 'draw', file, '--out', out, ...options]);
+    });
+  const ours = await drawing('--effort', '0');
+  const searched = await drawing();
   const elk = await timed(() =>
     spawnSync(process.execPath, ['tests/bench/cold-elk.mjs'], { input: JSON.stringify(graph()) }),
   );
   cold.push([ours, elk]);
+  coldSearched.push([searched, elk]);
 }
 rmSync(out, { recursive: true, force: true });
 
-const warm: [number, number][] = [];
-for (let i = 0; i < 60; i++) {
-  const ours = await timed(async () => {
-    const again = readKit(text, file).kit;
-    if (again) await draw(again, arrangement);
-  });
-  const elk = await timed(() => layOut(graph()));
-  if (i >= 20) warm.push([ours, elk]);
+async function warmed(steps: number, rounds: number): Promise<readonly [number, number][]> {
+  const pairs: [number, number][] = [];
+  for (let i = 0; i < rounds * 1.5; i++) {
+    const ours = await timed(async () => {
+      const again = readKit(text, file).kit;
+      if (again) await draw(again, arrangement, { effort: { ...DEFAULT_EFFORT, steps } });
+    });
+    const elk = await timed(() => layOut(graph()));
+    if (i >= rounds / 2) pairs.push([ours, elk]);
+  }
+  return pairs;
 }
+const warm = await warmed(0, 40);
+const warmSearched = await warmed(DEFAULT_EFFORT.steps, 6);
 
-const row = (name: string, pairs: readonly [number, number][], target: number): string => {
+const row = (name: string, pairs: readonly (readonly [number, number])[], target?: number): string => {
   const [ours, elk] = [median(pairs.map((p) => p[0])), median(pairs.map((p) => p[1]))];
-  return `${name}  ours ${ours.toFixed(0)} ms  elkjs alone ${elk.toFixed(0)} ms  ratio ${median(pairs.map((p) => p[0] / p[1])).toFixed(2)}  (target ${target})`;
+  const ratio = median(pairs.map((p) => p[0] / p[1])).toFixed(2);
+  return `${name.padEnd(46)}ours ${ours.toFixed(0)} ms  elkjs alone ${elk.toFixed(0)} ms  ratio ${ratio}${target === undefined ? '' : `  (target ${target})`}`;
 };
-console.log(row('draw one kit, cold ', cold, 1.5));
-console.log(row('whole pipeline, warm', warm, 1.3));
+console.log(row('draw one kit, cold, placement not searched', cold, 1.5));
+console.log(row('draw one kit, cold, as by default', coldSearched));
+console.log(row('whole pipeline, warm, placement not searched', warm, 1.3));
+console.log(row('whole pipeline, warm, as by default', warmSearched));

@@ -6,10 +6,18 @@ import { hero, legs } from './two-leg.ts';
 export const capacitorFace: Face = (pen, placed, look) => {
   if (placed.part.kind !== 'capacitor') return;
   const { theme } = look;
-  const { body } = placed.outline;
+  // A little lower than the room it has, so that a name above it with a p or a g keeps clear.
+  const room = placed.outline.body;
+  const body = { ...room, y: room.y + 1, height: room.height - 2 };
   hero(pen, placed, look);
   legs(pen, placed, theme);
-  pen.rect(body, { rx: 8, fill: theme.capacitor, stroke: theme.outline, 'stroke-width': 1.5 });
+  pen.rect(body, {
+    class: 'sl-body',
+    rx: 8,
+    fill: theme.capacitor,
+    stroke: theme.outline,
+    'stroke-width': 1.5,
+  });
   pen.text(
     capacitorCode(placed.part.value.value),
     { x: body.x + body.width / 2, y: body.y + body.height / 2 },

@@ -2,7 +2,8 @@ import { at } from '../../common/geometry.ts';
 import { type Face, inner, labels, plate, tags } from './face.ts';
 
 /** A grounded point, marked with the ground symbol of IEC 60417 (5017). */
-export const groundPointFace: Face = (pen, placed, { theme }) => {
+export const groundPointFace: Face = (pen, placed, look) => {
+  const { theme } = look;
   const { body } = placed.outline;
   plate(pen, body, 10, theme);
   const x = body.x + 22;
@@ -18,5 +19,5 @@ export const groundPointFace: Face = (pen, placed, { theme }) => {
     inner(theme, 1.8),
   );
   labels(pen, placed, theme);
-  tags(pen, placed, theme);
+  tags(pen, placed, look);
 };

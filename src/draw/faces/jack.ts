@@ -2,7 +2,8 @@ import { at } from '../../common/geometry.ts';
 import { type Face, inner, labels, plate, tags } from './face.ts';
 
 /** A jack: the spring that touches the plug's tip, and the bush that holds its sleeve. */
-export const jackFace: Face = (pen, placed, { theme }) => {
+export const jackFace: Face = (pen, placed, look) => {
+  const { theme } = look;
   const { body, lugs } = placed.outline;
   plate(pen, body, 12, theme);
   const height = (lug: string): number => {
@@ -32,5 +33,5 @@ export const jackFace: Face = (pen, placed, { theme }) => {
     { rx: 2, fill: theme.inside, stroke: theme.outline, 'stroke-width': 1.5 },
   );
   labels(pen, placed, theme);
-  tags(pen, placed, theme);
+  tags(pen, placed, look);
 };

@@ -4,7 +4,8 @@ import { type Face, inner, labels, plate, tags } from './face.ts';
 const COIL = { width: 20, height: 56, turns: 3 } as const;
 
 /** A pickup: one winding or two, seen from above as the racetracks they are, and the two leads leaving them. */
-export const pickupFace: Face = (pen, placed, { theme }) => {
+export const pickupFace: Face = (pen, placed, look) => {
+  const { theme } = look;
   const { body, lugs } = placed.outline;
   const two = placed.part.kind === 'humbucker';
   plate(pen, body, two ? 14 : 34, theme);
@@ -31,5 +32,5 @@ export const pickupFace: Face = (pen, placed, { theme }) => {
   };
   pen.path([lead('hot', middle - COIL.height / 2), lead('ground', middle + COIL.height / 2)], inner(theme));
   labels(pen, placed, theme);
-  tags(pen, placed, theme);
+  tags(pen, placed, look);
 };

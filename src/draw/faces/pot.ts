@@ -1,9 +1,11 @@
-import { at } from '../../common/geometry.ts';
+import { at, type Rect } from '../../common/geometry.ts';
 import { POT_CENTRE, POT_RADIUS } from '../../place/outlines/pot.ts';
 import { LINE } from '../theme.ts';
 import { type Face, inner, labels, tags } from './face.ts';
+import { fitLabels } from './fit.ts';
 
 const TRACK = 39;
+const TRACK_WIDTH = 5;
 /** Half of the opening at the bottom of the track, degrees. */
 const OPENING = 48;
 
@@ -12,10 +14,24 @@ const onTrack = (degrees: number, radius = TRACK) => {
   return at(POT_CENTRE.x + radius * Math.sin(angle), POT_CENTRE.y - radius * Math.cos(angle));
 };
 
+/** How far below the middle the wiper's arm leaves room for words. */
+const ABOVE_WIPER = 19;
+
+/** Whether a box lies inside the track and above the wiper. */
+const insideTrack = ({ x, y, width, height }: Rect): boolean =>
+  y + height <= POT_CENTRE.y + ABOVE_WIPER &&
+  [x, x + width].every((px) =>
+    [y, y + height].every(
+      (py) => Math.hypot(px - POT_CENTRE.x, py - POT_CENTRE.y) <= TRACK - TRACK_WIDTH / 2 - 1,
+    ),
+  );
+
 /** A pot: its case, and seen through it the track from lug 1 to lug 3 and the wiper, standing at full. */
-export const potFace: Face = (pen, placed, { theme }) => {
+export const potFace: Face = (pen, placed, look) => {
+  const { theme } = look;
   const { x, y } = POT_CENTRE;
   pen.circle(POT_CENTRE, POT_RADIUS, {
+    class: 'sl-case',
     fill: theme.plate,
     stroke: theme.outline,
     'stroke-width': LINE.outline,
@@ -23,7 +39,7 @@ export const potFace: Face = (pen, placed, { theme }) => {
   const [clockwise, anticlockwise] = [onTrack(180 + OPENING), onTrack(180 - OPENING)];
   pen.path([[{ to: clockwise }, { to: anticlockwise, radius: TRACK, large: true, clockwise: true }]], {
     stroke: theme.inside,
-    'stroke-width': 5,
+    'stroke-width': TRACK_WIDTH,
     'stroke-linecap': 'round',
   });
   const lugTop = (lug: string) => {
@@ -43,6 +59,6 @@ export const potFace: Face = (pen, placed, { theme }) => {
   pen.path([[{ to: lugTop('2') }, { to: hub }, { to: tip }]], inner(theme, 2));
   pen.circle(hub, 2.5, { fill: theme.outline });
   pen.circle(tip, 3, { fill: theme.outline });
-  labels(pen, placed, theme);
-  tags(pen, placed, theme);
+  labels(pen, placed, theme, undefined, fitLabels(placed.outline.labels, insideTrack));
+  tags(pen, placed, look);
 };

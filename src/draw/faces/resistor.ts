@@ -10,7 +10,13 @@ export const resistorFace: Face = (pen, placed, look) => {
   const { body } = placed.outline;
   hero(pen, placed, look);
   legs(pen, placed, theme);
-  pen.rect(body, { rx: 9, fill: theme.resistor, stroke: theme.outline, 'stroke-width': 1.5 });
+  pen.rect(body, {
+    class: 'sl-body',
+    rx: 9,
+    fill: theme.resistor,
+    stroke: theme.outline,
+    'stroke-width': 1.5,
+  });
   const bands = resistorBands(placed.part.value.value, placed.part.tolerance.value);
   const y = body.y + body.height / 2;
   bands.forEach((code, i) => {

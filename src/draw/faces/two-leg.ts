@@ -13,8 +13,8 @@ export function legs(pen: Pen, { outline }: PlacedPart, theme: Theme): void {
     stroke: theme.leg,
     'stroke-width': LINE.leg,
   });
-  for (const x of ends)
-    pen.circle(at(x, y), 3.5, { fill: theme.solder, stroke: theme.outline, 'stroke-width': 1 });
+  // The leg goes on as a line of its own: nothing is soldered here, and nothing must look so.
+  for (const x of ends) pen.circle(at(x, y), LINE.leg / 2, { class: 'sl-leg-end', fill: theme.leg });
 }
 
 /** A pale field behind a padding resistor: it is what the kit is about. */
@@ -24,6 +24,7 @@ export function hero(pen: Pen, { part, outline }: PlacedPart, { theme, heroes }:
   pen.rect(
     { x: inset, y: -6, width: w - 2 * inset, height: h + 10 },
     {
+      class: 'sl-field',
       rx: 10,
       fill: theme.accentFill,
       stroke: theme.accent,

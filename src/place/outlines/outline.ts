@@ -79,4 +79,4 @@ export function tagPorts(tag: Rect, x: number, y: number, sides: readonly Side[]
 }
 
 /** Sizes of type, drawing units; see the style guide. */
-export const TYPE = { title: 22, name: 14, value: 12, lug: 11 } as const;
+export const TYPE = { title: 22, name: 14, value: 12, lug: 12 } as const;

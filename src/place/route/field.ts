@@ -21,6 +21,8 @@ export interface Gate {
 export interface Task {
   readonly from: readonly Gate[];
   readonly to: readonly Gate[];
+  /** How many times a step counts: a component's own leg is short, a wire is cut to length. */
+  readonly weight: number;
 }
 
 /** A wire routed: the gates used and every node from the one to the other. */

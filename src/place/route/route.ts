@@ -94,7 +94,10 @@ export class Router {
         if ((used[slot ^ 1] ?? 0) > 0) met++;
       });
       // A bend takes both axes of its node and so meets itself twice; each true crossing is met from both its wires.
-      cost += track.nodes.length * PRICE.step + bends * PRICE.bend + ((met - 2 * bends) * PRICE.crossing) / 2;
+      cost +=
+        track.nodes.length * PRICE.step * task.weight +
+        bends * PRICE.bend +
+        ((met - 2 * bends) * PRICE.crossing) / 2;
     });
     return cost;
   }
@@ -109,7 +112,7 @@ export class Router {
     const task = this.#tasks[i];
     if (!task) return false;
     this.#lift(i);
-    const prices: Prices = { ...PRICE, conflict };
+    const prices: Prices = { ...PRICE, step: PRICE.step * task.weight, conflict };
     const track = this.#search.run(task, prices)?.track;
     if (!track) return false;
     this.#field.mark(task, track, 1);

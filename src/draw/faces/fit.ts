@@ -1,0 +1,66 @@
+/** Labels that would not go into their part: set in more lines and smaller type until they do. */
+import type { Rect } from '../../common/geometry.ts';
+import { textWidth } from '../../common/text.ts';
+import type { LabelSlot } from '../../place/outlines/outline.ts';
+
+/** From the largest to the smallest tried; smaller would be hard to read. */
+const SIZES = [14, 13, 12, 11, 10, 9] as const;
+/** How far a line's ink may reach from the middle of its capitals: an accented capital above, a tail below; per size. */
+const UP = 0.64;
+const DOWN = 0.585;
+const MOST_LINES = 3;
+
+/** The labels as they are if `fits` says yes to each one's box, else the largest setting of them that it does. */
+export function fitLabels(labels: readonly LabelSlot[], fits: (box: Rect) => boolean): readonly LabelSlot[] {
+  if (labels.every((label) => fits(boxOf(label)))) return labels;
+  const heights = labels.map(({ centre }) => centre.y);
+  const middle = (Math.min(...heights) + Math.max(...heights)) / 2;
+  for (const size of SIZES)
+    for (const counts of linings(labels.length)) {
+      const set = stack(
+        labels.flatMap((label, i) => broken({ ...label, size: Math.min(label.size, size) }, counts[i] ?? 1)),
+        middle,
+      );
+      if (set.every((label) => fits(boxOf(label)))) return set;
+    }
+  return labels;
+}
+
+const boxOf = ({ text, centre, size, weight }: LabelSlot): Rect => {
+  const width = textWidth(text, size, weight);
+  return { x: centre.x - width / 2, y: centre.y - UP * size, width, height: (UP + DOWN) * size };
+};
+
+/** Numbers of lines for each label, fewest in all first. */
+function linings(labels: number): readonly (readonly number[])[] {
+  let all: (readonly number[])[] = [[]];
+  for (let i = 0; i < labels; i++)
+    all = all.flatMap((before) => Array.from({ length: MOST_LINES }, (_, n) => [...before, n + 1]));
+  const sum = (counts: readonly number[]): number => counts.reduce((a, b) => a + b, 0);
+  return all.sort((a, b) => sum(a) - sum(b));
+}
+
+/** A label in so many lines, broken between words so that the longest line is as short as can be. */
+function broken(label: LabelSlot, lines: number): readonly LabelSlot[] {
+  const words = label.text.split(' ');
+  if (lines === 1 || words.length === 1) return [label];
+  const widest = (texts: readonly string[]): number =>
+    Math.max(...texts.map((text) => textWidth(text, label.size, label.weight)));
+  const ways = words.slice(1).map((_, i) => {
+    const rest = broken({ ...label, text: words.slice(i + 1).join(' ') }, lines - 1);
+    return [words.slice(0, i + 1).join(' '), ...rest.map(({ text }) => text)];
+  });
+  const best = ways.reduce((a, b) => (widest(b) < widest(a) ? b : a));
+  return best.map((text) => ({ ...label, text }));
+}
+
+/** Lines one below the other about a height. */
+function stack(lines: readonly LabelSlot[], middle: number): readonly LabelSlot[] {
+  const height = lines.reduce((sum, { size }) => sum + (UP + DOWN) * size, 0);
+  let top = middle - height / 2;
+  return lines.map((line) => {
+    const y = top + UP * line.size;
+    top += (UP + DOWN) * line.size;
+    return { ...line, centre: { x: line.centre.x, y } };
+  });
+}

@@ -1,0 +1,220 @@
+/**
+ * A drawing read back from what is painted. Ids tell which part a lug stands in and which line is a wire, classes what
+ * an element is; where lugs are and what is joined to what comes from coordinates alone.
+ */
+import type { Point, Rect } from '../common/geometry.ts';
+import { type Finding, finding } from './finding.ts';
+import { type Line, type Mark, paint, type Shape, type Text } from './paint.ts';
+import { courseOf } from './path.ts';
+import { type Area, centreOf, inArea, type Stretch, stretchesOf } from './space.ts';
+import { type Element, parseXml } from './xml.ts';
+
+/** What the classes say; `sl-` keeps them apart from those of a page the drawing is put into. */
+export const IS = {
+  paper: 'sl-paper',
+  plate: 'sl-plate',
+  case: 'sl-case',
+  body: 'sl-body',
+  field: 'sl-field',
+  tag: 'sl-tag',
+  legEnd: 'sl-leg-end',
+  chip: 'sl-chip',
+  card: 'sl-card',
+} as const;
+
+export interface DrawnLug {
+  readonly part: string;
+  /** What its tag says; `case` for a case; absent for a component's leg, which bears no name in the hand either. */
+  readonly name?: string;
+  readonly area: Area;
+}
+
+export interface DrawnPart {
+  readonly name: string;
+  readonly lugs: readonly DrawnLug[];
+  /** Plates, cases and component bodies: one in a sound drawing. */
+  readonly bodies: readonly Shape[];
+  readonly texts: readonly Text[];
+}
+
+export interface DrawnWire {
+  readonly id: string;
+  readonly points: readonly Point[];
+  readonly stretches: readonly Stretch[];
+  readonly openings: readonly Point[];
+  readonly ends: readonly [DrawnLug | undefined, DrawnLug | undefined];
+  /** Half of its widest stroke. */
+  readonly half: number;
+}
+
+export interface Chip {
+  readonly shape: Shape;
+  readonly code: string;
+  /** The point that must lie on its wire: its middle, or the far end of the leader to a chip beside its wire. */
+  readonly at: Point;
+}
+
+export interface Drawing {
+  /** The kit's id, which every id begins with. */
+  readonly id: string;
+  readonly page: Rect;
+  /** Millimetres to a unit, where the page has a size in millimetres. */
+  readonly scale?: number;
+  readonly marks: readonly Mark[];
+  readonly shapes: readonly Shape[];
+  readonly lines: readonly Line[];
+  readonly texts: readonly Text[];
+  readonly parts: readonly DrawnPart[];
+  readonly wires: readonly DrawnWire[];
+  readonly chips: readonly Chip[];
+  /** What could not be read, or would be misread. */
+  readonly findings: readonly Finding[];
+}
+
+/** Reads a drawing, or says why it is none. */
+export function readDrawing(svg: string): Drawing | Finding {
+  const parsed = parseXml(svg);
+  const no = (reason: string): Finding => finding('unreadable', undefined, { reason });
+  if ('fault' in parsed) return no(parsed.fault);
+  const { root } = parsed;
+  if (root.name !== 'svg' || root.attributes.get('xmlns') !== 'http://www.w3.org/2000/svg')
+    return no(`its root is <${root.name.slice(0, 40)}>, not an SVG drawing`);
+  const id = drawingId(root);
+  if (id === undefined) return no('no group in it is a wiring drawing of this program');
+  const page = pageOf(root);
+  if (!page) return no('its viewBox is not four numbers');
+  const { marks, findings } = paint(root);
+  const shapes = marks.filter((mark) => mark.kind === 'area');
+  const lines = marks.filter((mark) => mark.kind === 'line');
+  const texts = marks.filter((mark) => mark.kind === 'text');
+  const parts = partsOf(id, marks);
+  const { wires, broken } = wiresOf(id, lines, parts);
+  return {
+    id,
+    page,
+    ...scaleOf(root, page),
+    marks,
+    shapes,
+    lines,
+    texts,
+    parts,
+    wires,
+    chips: chipsOf(id, shapes, lines, texts),
+    findings: [...findings, ...broken],
+  };
+}
+
+const drawingId = (root: Element): string | undefined =>
+  root.children.flatMap(({ attributes }) => /^(.+)-drawing$/.exec(attributes.get('id') ?? '')?.[1] ?? [])[0];
+
+function pageOf({ attributes }: Element): Rect | undefined {
+  const [x, y, width, height] = (attributes.get('viewBox') ?? '')
+    .trim()
+    .split(/[\s,]+/)
+    .map(Number);
+  if (x === undefined || y === undefined || !width || !height) return undefined;
+  return [x, y, width, height].every(Number.isFinite) && width > 0 && height > 0
+    ? { x, y, width, height }
+    : undefined;
+}
+
+/** A page with its size in millimetres is a printed one; the smaller scale holds, as the picture is fitted in whole. */
+function scaleOf({ attributes }: Element, page: Rect): { readonly scale?: number } {
+  const mm = (key: string): number => Number(/^([\d.]+)mm$/.exec(attributes.get(key) ?? '')?.[1]);
+  const scales = [mm('width') / page.width, mm('height') / page.height].filter((scale) => scale > 0);
+  return scales.length === 0 ? {} : { scale: Math.min(...scales) };
+}
+
+const wordsIn = (area: Area, texts: readonly Text[]): string =>
+  texts
+    .filter(({ box }) => inArea(area, centreOf(box)))
+    .map(({ words }) => words)
+    .join(' ');
+
+/** The colour codes on the drawing; the key explains each with a chip of its own. */
+function chipsOf(
+  id: string,
+  shapes: readonly Shape[],
+  lines: readonly Line[],
+  texts: readonly Text[],
+): readonly Chip[] {
+  const here = ({ groups }: Mark): boolean => groups.includes(`${id}-colours`);
+  const leaders = lines.filter(here).flatMap((line) => line.stretches);
+  return shapes
+    .filter((shape) => shape.is.includes(IS.chip) && here(shape))
+    .map((shape) => {
+      const middle = centreOf(shape.area);
+      const leader = leaders.find(({ b }) => Math.hypot(b.x - middle.x, b.y - middle.y) < 1);
+      return { shape, code: wordsIn(shape.area, texts), at: leader?.a ?? middle };
+    });
+}
+
+function partsOf(id: string, marks: readonly Mark[]): readonly DrawnPart[] {
+  const prefix = `${id}-part-`;
+  const nameOf = (mark: Mark): string | undefined =>
+    mark.groups.find((group) => group.startsWith(prefix))?.slice(prefix.length);
+  const names = [...new Set(marks.flatMap((mark) => nameOf(mark) ?? []))];
+  return names.map((name) => {
+    const own = marks.filter((mark) => nameOf(mark) === name);
+    const shapes = own.filter((mark) => mark.kind === 'area');
+    const texts = own.filter((mark) => mark.kind === 'text');
+    const lugs = shapes.flatMap(({ is, area }): DrawnLug[] => {
+      if (is.includes(IS.tag)) return [{ part: name, name: wordsIn(area, texts), area }];
+      if (is.includes(IS.case)) return [{ part: name, name: 'case', area }];
+      return is.includes(IS.legEnd) ? [{ part: name, area }] : [];
+    });
+    const bodies = shapes.filter(({ is }) => [IS.plate, IS.case, IS.body].some((one) => is.includes(one)));
+    return { name, lugs, bodies, texts };
+  });
+}
+
+function wiresOf(
+  id: string,
+  lines: readonly Line[],
+  parts: readonly DrawnPart[],
+): { readonly wires: readonly DrawnWire[]; readonly broken: readonly Finding[] } {
+  const lugs = parts.flatMap((part) => part.lugs);
+  const groups = new Map<string, Line[]>();
+  for (const line of lines) {
+    const wire = line.groups.find((group) => group.startsWith(`${id}-joint-`));
+    if (wire !== undefined) groups.set(wire, [...(groups.get(wire) ?? []), line]);
+  }
+  const broken: Finding[] = [];
+  const wires = [...groups].map(([wire, strokes]): DrawnWire => {
+    const [first] = strokes;
+    const offset = first?.offset ?? { x: 0, y: 0 };
+    const moved = (p: Point): Point => ({ x: p.x + offset.x, y: p.y + offset.y });
+    const course = courseOf(first?.d ?? '');
+    const points = course.points.map(moved);
+    const one = strokes.every(
+      (stroke) => stroke.d === first?.d && stroke.offset.x === offset.x && stroke.offset.y === offset.y,
+    );
+    const ends = [lugAt(lugs, points[0]), lugAt(lugs, points[points.length - 1])] as const;
+    const read = {
+      id: wire,
+      points,
+      stretches: stretchesOf(points),
+      openings: course.openings.map(moved),
+      ends,
+      half: Math.max(...strokes.map((stroke) => stroke.half)),
+    };
+    if (course.broken || !one) broken.push(finding('broken', points[0], { wire: wireWords(read) }));
+    return read;
+  });
+  return { wires, broken };
+}
+
+/** The lug a wire's end lies on. A tag may stand close below a case: it is the nearer thing; two tags are no answer. */
+function lugAt(lugs: readonly DrawnLug[], p: Point | undefined): DrawnLug | undefined {
+  if (!p) return undefined;
+  const hit = lugs.filter(({ area }) => inArea(area, p, 0.01));
+  const tags = hit.filter(({ name }) => name !== 'case');
+  const best = tags.length > 0 ? tags : hit;
+  return best.length === 1 ? best[0] : undefined;
+}
+
+export const lugWords = (lug: DrawnLug | undefined): string =>
+  lug ? `${lug.part}.${lug.name ?? 'leg'}` : 'nowhere';
+
+export const wireWords = ({ ends }: Pick<DrawnWire, 'ends'>): string =>
+  `the wire from ${lugWords(ends[0])} to ${lugWords(ends[1])}`;

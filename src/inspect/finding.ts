@@ -1,0 +1,75 @@
+/** What the check of a drawing can find, and the words for each, in one place. */
+import type { Point } from '../common/geometry.ts';
+
+export interface Finding {
+  readonly rule: Rule;
+  /** In the units of the view box; absent where a finding concerns the whole drawing. */
+  readonly where?: Point;
+  readonly message: string;
+}
+
+/** The user's and the drawing's own words: on one line, without control characters, cut when very long. */
+const q = (text: string): string => {
+  const plain = text.slice(0, 61).replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, ' ');
+  return `“${plain.length > 60 ? `${plain.slice(0, 60)}…` : plain}”`;
+};
+const n = (value: number): number => Math.round(value * 100) / 100;
+
+const WORDS = {
+  // Reading.
+  unreadable: (d: { reason: string }) => `this is no drawing to check: ${d.reason}`,
+  'not-read': (d: { what: string }) => `${d.what} is not read by this check`,
+  // Texts.
+  'text-on-text': (d: { text: string; other: string }) => `${q(d.text)} touches ${q(d.other)}`,
+  'text-on-line': (d: { text: string; line: string }) => `${q(d.text)} touches ${d.line}`,
+  'text-on-edge': (d: { text: string; area: string }) => `${q(d.text)} reaches over the edge of ${d.area}`,
+  'text-misplaced': (d: { text: string; area: string }) => `${q(d.text)} stands in ${d.area}, not in its own`,
+  'text-outside': (d: { text: string; area: string }) => `${q(d.text)} stands outside ${d.area}`,
+  'text-covered': (d: { text: string; area: string }) => `${q(d.text)} is covered by ${d.area}`,
+  'small-type': (d: { text: string; size: number; least: number }) =>
+    `${q(d.text)} is ${n(d.size)} mm high on the page; the least is ${d.least} mm`,
+  contrast: (d: { text: string; ink: string; ground: string; ratio: number; least: number }) =>
+    `${q(d.text)} has ${d.ink} on ${d.ground}, a contrast of ${n(d.ratio)}:1; the least is ${d.least}:1`,
+  'chip-place': (d: { code: string; what: string }) => `the colour code ${q(d.code)} ${d.what}`,
+  'off-page': (d: { what: string }) => `${d.what} reaches over the edge of the page`,
+  // Wires.
+  'lug-too-near': (d: { wire: string; lug: string; least: number }) =>
+    `${d.wire} comes within ${d.least} of ${d.lug}, which is not its own`,
+  'under-part': (d: { wire: string; part: string }) => `${d.wire} runs under ${d.part}`,
+  'shared-stretch': (d: { wire: string; other: string }) => `${d.wire} and ${d.other} share a stretch`,
+  'parallel-gap': (d: { wire: string; other: string; gap: number; least: number }) =>
+    `${d.wire} and ${d.other} run ${n(d.gap)} apart; the least is ${d.least}`,
+  askew: (d: { wire: string }) => `${d.wire} runs askew`,
+  crossing: (d: { wire: string; other: string; open: number }) =>
+    `${d.wire} and ${d.other} cross with ${d.open === 0 ? 'neither' : 'both'} of them open`,
+  opening: (d: { wire: string }) => `${d.wire} is open where nothing crosses it`,
+  knock: (d: { wire: string; other: string }) => `${d.wire} turns or ends upon ${d.other}`,
+  broken: (d: { wire: string }) => `${d.wire} is not one line with short openings`,
+  // What is joined to what.
+  'loose-end': (d: { wire: string }) => `${d.wire} ends on no lug`,
+  lug: (d: { part: string; what: string }) => `${d.part} ${d.what}`,
+  body: (d: { part: string; count: number }) =>
+    `${d.part} has ${d.count === 0 ? 'no body' : `${d.count} bodies`} in the drawing`,
+  'parts-touch': (d: { part: string; other: string }) => `${d.part} and ${d.other} lie over one another`,
+  'other-kit': (d: { drawn: string; kits: readonly string[] }) =>
+    `the drawing is of ${q(d.drawn)}; described is ${d.kits.map(q).join(', ')}`,
+  part: (d: { part: string; what: string }) => `${q(d.part)} ${d.what}`,
+  'joint-missing': (d: { joint: string }) => `${d.joint} is described and not drawn`,
+  'joint-extra': (d: { joint: string }) => `${d.joint} is drawn and not described`,
+  colour: (d: { joint: string; drawn: string; described: string }) =>
+    `${d.joint} bears the colour code ${q(d.drawn)}; described is ${d.described}`,
+} as const;
+
+export type Rule = keyof typeof WORDS;
+type Details<R extends Rule> = Parameters<(typeof WORDS)[R]>[0];
+
+export const finding = <R extends Rule>(rule: R, where: Point | undefined, detail: Details<R>): Finding => ({
+  rule,
+  ...(where === undefined ? {} : { where: { x: n(where.x), y: n(where.y) } }),
+  // Each rule's words take just its own details; the table above pairs them.
+  message: (WORDS[rule] as (d: Details<R>) => string)(detail),
+});
+
+/** `12.5,40  text-on-text  “Neck” touches “Bridge”`. */
+export const printFinding = ({ rule, where, message }: Finding): string =>
+  `${where ? `${where.x},${where.y}` : '-'}  ${rule}  ${message}`;

@@ -1,0 +1,65 @@
+/**
+ * Checks a drawing as it is written: reads the SVG's text alone, so that what a customer sees is what is checked, and
+ * not what the program meant to draw.
+ */
+import type { Kit } from '../describe/kit.ts';
+import { type Drawing, readDrawing } from './drawing.ts';
+import { type Finding, finding } from './finding.ts';
+import { chipFindings } from './rules/chips.ts';
+import { contrastFindings } from './rules/contrast.ts';
+import { drawnFindings } from './rules/drawn.ts';
+import { jointFindings } from './rules/joints.ts';
+import { pageFindings } from './rules/page.ts';
+import { textFindings } from './rules/texts.ts';
+import { wireFindings } from './rules/wires.ts';
+
+export { type Finding, printFinding } from './finding.ts';
+
+/** Every rule, in the order the findings come in. */
+const RULES: readonly ((drawing: Drawing) => readonly Finding[])[] = [
+  drawnFindings,
+  wireFindings,
+  textFindings,
+  chipFindings,
+  contrastFindings,
+  pageFindings,
+];
+
+export interface Inspection {
+  readonly findings: readonly Finding[];
+  /** The description the drawing was compared with: the one that bears its id. */
+  readonly kit?: Kit;
+}
+
+/** Everything found in a drawing, compared with the one of these descriptions that it is of. */
+export function inspectAmong(svg: string, kits: readonly Kit[]): Inspection {
+  const drawing = readDrawing(svg);
+  if ('rule' in drawing) return { findings: [drawing] };
+  const kit = kitOf(drawing.id, kits);
+  const described =
+    kit || kits.length === 0
+      ? []
+      : [finding('other-kit', undefined, { drawn: drawing.id, kits: kits.map(({ id }) => id) })];
+  return {
+    ...(kit ? { kit } : {}),
+    findings: [
+      ...drawing.findings,
+      ...described,
+      ...(kit ? jointFindings(drawing, kit) : []),
+      ...RULES.flatMap((rule) => rule(drawing)),
+    ],
+  };
+}
+
+/** A drawing's id is its kit's, or that and what makes it other than the usual one: its view, state, step or theme. */
+const kitOf = (id: string, kits: readonly Kit[]): Kit | undefined =>
+  kits
+    .filter((kit) => id === kit.id || id.startsWith(`${kit.id}-`))
+    .reduce<Kit | undefined>(
+      (best, kit) => (best && best.id.length >= kit.id.length ? best : kit),
+      undefined,
+    );
+
+/** Everything found in a drawing; without a description what is joined to what is not compared. */
+export const inspect = (svg: string, kit?: Kit): readonly Finding[] =>
+  inspectAmong(svg, kit ? [kit] : []).findings;

@@ -1,0 +1,36 @@
+/** A colour code lies on just one wire, the one it speaks of, or beside it with a leader; and on nothing else. */
+import type { Chip, Drawing, DrawnWire } from '../drawing.ts';
+import { type Finding, finding } from '../finding.ts';
+import { centreOf, crosses, distanceTo, grown, overlap } from '../space.ts';
+
+/** How far from a chip's middle its wire may run, drawing units: coordinates are rounded to whole ones. */
+const ASTRAY = 1;
+
+export function chipFindings({ chips, wires, parts }: Drawing): readonly Finding[] {
+  const solids = parts.flatMap(({ lugs, bodies }) => [
+    ...lugs.map(({ area }) => area),
+    ...bodies.map(({ area }) => area),
+  ]);
+  return chips.flatMap((chip, i) => {
+    const { shape, code } = chip;
+    const say = (what: string): Finding => finding('chip-place', centreOf(shape.area), { code, what });
+    const own = wireOf(chip, wires);
+    const under = wires.filter(({ stretches, half }) =>
+      stretches.some((line) => crosses(line, grown(shape.outer, half))),
+    );
+    return [
+      ...(own ? [] : [say('lies on no wire, or on several')]),
+      ...(own && under.some((wire) => wire !== own) ? [say('touches another wire')] : []),
+      ...(solids.some((solid) => overlap(solid, shape.outer)) ? [say('touches a part')] : []),
+      ...(chips.slice(i + 1).some((other) => overlap(other.shape.outer, shape.outer))
+        ? [say('touches another')]
+        : []),
+    ];
+  });
+}
+
+/** The one wire that runs through a chip's middle, or that its leader begins on. */
+export function wireOf({ at }: Chip, wires: readonly DrawnWire[]): DrawnWire | undefined {
+  const through = wires.filter(({ stretches }) => stretches.some((line) => distanceTo(at, line) <= ASTRAY));
+  return through.length === 1 ? through[0] : undefined;
+}

@@ -1,0 +1,53 @@
+/** Every text stands out from what is painted below it. */
+import type { Drawing } from '../drawing.ts';
+import { type Finding, finding } from '../finding.ts';
+import type { Text } from '../paint.ts';
+import { centreOf, overlap, touchesArea } from '../space.ts';
+import { groundOf } from './texts.ts';
+
+/** Least contrast of text, WCAG 2.2, 1.4.3 (from memory); large type might have less, but none is given less here. */
+const LEAST = 4.5;
+/** What a drawing without a painted page lies on. */
+const PAPER = '#ffffff';
+
+export function contrastFindings({ texts, shapes, lines }: Drawing): readonly Finding[] {
+  return texts.flatMap((text): readonly Finding[] => {
+    const ground = groundOf(text, shapes);
+    const between = (order: number): boolean => order > (ground?.order ?? -1) && order < text.order;
+    // A text partly on another ink must stand out from both.
+    const fills = [
+      ground?.fill ?? PAPER,
+      ...shapes
+        .filter(({ order, area, fill }) => fill !== 'none' && between(order) && onArea(text, area))
+        .map((s) => s.fill),
+      ...lines
+        .filter(({ order, box, fill }) => fill !== 'none' && between(order) && overlap(box, text.box))
+        .map((l) => l.fill),
+    ];
+    const worst = fills
+      .map((fill) => ({ fill, ratio: contrast(text.fill, fill) }))
+      .reduce((a, b) => (b.ratio < a.ratio ? b : a));
+    if (worst.ratio >= LEAST) return [];
+    const detail = { text: text.words, ink: text.fill, ground: worst.fill, ratio: worst.ratio, least: LEAST };
+    return [finding('contrast', centreOf(text.box), detail)];
+  });
+}
+
+const onArea = (text: Text, area: Parameters<typeof touchesArea>[0]): boolean =>
+  text.ink.some((ink) => touchesArea(area, ink));
+
+/** Contrast ratio of two inks, 1 to 21 (WCAG 2.2, from memory). A text without ink has none. */
+export function contrast(ink: string, ground: string): number {
+  if (ink === 'none') return 1;
+  const [a, b] = [luminance(ink), luminance(ground)];
+  return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
+}
+
+/** Relative luminance of `#rrggbb` in sRGB. */
+function luminance(ink: string): number {
+  const [r = 0, g = 0, b = 0] = [1, 3, 5].map((i) => {
+    const share = Number.parseInt(ink.slice(i, i + 2), 16) / 255;
+    return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+  });
+  return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+}

@@ -1,0 +1,101 @@
+/** The drawing against its description: the same parts, every lug and name once, the same joints, the same colours. */
+import type { Kit } from '../../describe/kit.ts';
+import { lugsOf, type Part } from '../../parts/index.ts';
+import { type Drawing, type DrawnPart, wireWords } from '../drawing.ts';
+import { type Finding, finding } from '../finding.ts';
+import { centreOf } from '../space.ts';
+import { wireOf } from './chips.ts';
+import { type NamedWire, nameWires, type Pair, pair, pairKey } from './legs.ts';
+
+export function jointFindings(drawing: Drawing, kit: Kit): readonly Finding[] {
+  const legs = new Map(
+    drawing.parts.flatMap(({ name, lugs }) => {
+      const ends = lugs.filter((lug) => lug.name === undefined);
+      return ends.length > 0 ? [[name, ends] as const] : [];
+    }),
+  );
+  const described = kit.joints.map(({ from, to }) =>
+    pair(`${from.part}.${from.lug}`, `${to.part}.${to.lug}`),
+  );
+  const named = nameWires(drawing.wires, legs, described);
+  const found = differences(named, described).filter(
+    // A drawing of a step shows the joints made up to then.
+    ({ rule }) => rule !== 'joint-missing' || !/-step-\d+\b/.test(drawing.id.slice(kit.id.length)),
+  );
+  return [...partFindings(drawing, kit), ...found, ...colourFindings(drawing, named, kit)];
+}
+
+function partFindings({ parts }: Drawing, kit: Kit): readonly Finding[] {
+  return [
+    ...parts
+      .filter(({ name }) => !kit.parts.some((part) => part.name === name))
+      .map(({ name }) => finding('part', undefined, { part: name, what: 'is drawn and not described' })),
+    ...kit.parts.flatMap((part) => {
+      const drawn = parts.find(({ name }) => name === part.name);
+      return drawn
+        ? compare(part, drawn)
+        : [finding('part', undefined, { part: part.name, what: 'is described and not drawn' })];
+    }),
+  ];
+}
+
+/** A part's own lugs, each once, and its label. */
+function compare(part: Part, { lugs, texts }: DrawnPart): readonly Finding[] {
+  const where = lugs[0] && centreOf(lugs[0].area);
+  const say = (what: string): Finding => finding('part', where, { part: part.name, what });
+  const wanted = lugsOf(part);
+  const named = wanted.filter(({ role }) => role !== 'leg').map(({ name }) => name);
+  const legs = wanted.length - named.length;
+  const ends = lugs.filter(({ name }) => name === undefined).length;
+  return [
+    ...named
+      .filter((name) => !lugs.some((lug) => lug.name === name))
+      .map((name) => say(`shows no lug ${name}`)),
+    ...lugs
+      .flatMap(({ name }) => (name === undefined || named.includes(name) ? [] : [name]))
+      .map((name) => say(`shows a lug ${name.slice(0, 40)} that it has not`)),
+    ...(ends === legs ? [] : [say(`shows ${ends} legs in place of ${legs}`)]),
+    // A long name may stand in several lines.
+    ...(texts
+      .map(({ words }) => words)
+      .join(' ')
+      .includes(part.label)
+      ? []
+      : [say(`does not bear its name, ${part.label}`)]),
+  ];
+}
+
+/** Joints on one side only. Compared as they are counted: one drawn twice is one too many. */
+function differences(named: readonly NamedWire[], described: readonly Pair[]): readonly Finding[] {
+  const left = described.map(pairKey);
+  const extra = named.filter((one) => {
+    const at = left.indexOf(pairKey(one.pair));
+    if (at >= 0) left.splice(at, 1);
+    return at < 0;
+  });
+  return [
+    ...left.map((joint) => finding('joint-missing', undefined, { joint })),
+    ...extra.map(({ wire, pair: one }) => finding('joint-extra', wire.points[0], { joint: pairKey(one) })),
+  ];
+}
+
+/** A colour code on a wire is the one described for that joint. A wire too short for its code bears none. */
+function colourFindings(
+  { chips, wires }: Drawing,
+  named: readonly NamedWire[],
+  kit: Kit,
+): readonly Finding[] {
+  return chips.flatMap((chip) => {
+    const wire = wireOf(chip, wires);
+    const key = named.find((one) => one.wire === wire)?.pair;
+    if (!wire || !key) return [];
+    const colours = kit.joints
+      .filter(
+        ({ from, to }) => pairKey(pair(`${from.part}.${from.lug}`, `${to.part}.${to.lug}`)) === pairKey(key),
+      )
+      .map(({ colour }) => colour);
+    if (colours.length === 0 || colours.includes(chip.code)) return [];
+    const detail = { joint: wireWords(wire), drawn: chip.code, described: colours[0] ?? 'none' };
+    return [finding('colour', centreOf(chip.shape.area), detail)];
+  });
+}

@@ -1,0 +1,77 @@
+/**
+ * Joints of a drawing against those described. The two legs of a resistor or capacitor bear no names in a drawing, as
+ * they bear none in the hand, and are electrically alike; so the joints are the same when they can be made so by
+ * naming each such part's legs one way or the other.
+ */
+import type { DrawnLug, DrawnWire } from '../drawing.ts';
+
+/** Two lugs, `part.lug`, in alphabetical order. */
+export type Pair = readonly [string, string];
+
+export const pair = (a: string, b: string): Pair => (a < b ? [a, b] : [b, a]);
+export const pairKey = ([a, b]: Pair): string => `${a} > ${b}`;
+
+export interface NamedWire {
+  readonly wire: DrawnWire;
+  readonly pair: Pair;
+}
+
+/** Tries allowed before the best naming so far is taken; a kit needs a few for each two-legged part. */
+const TRIES = 20_000;
+
+/**
+ * Names the legs so that the joints drawn are those described, or else as many of them as a search part by part finds.
+ *
+ * @param legs the two ends of each two-legged part, in any order, by part
+ */
+export function nameWires(
+  wires: readonly DrawnWire[],
+  legs: ReadonlyMap<string, readonly DrawnLug[]>,
+  described: readonly Pair[],
+): readonly NamedWire[] {
+  const parts = [...legs.keys()];
+  const names = new Map<DrawnLug, string>();
+  const nameOf = (lug: DrawnLug | undefined): string =>
+    lug ? `${lug.part}.${lug.name ?? names.get(lug) ?? 'leg'}` : '?';
+  const named = (): readonly NamedWire[] =>
+    wires.map((wire) => ({ wire, pair: pair(nameOf(wire.ends[0]), nameOf(wire.ends[1])) }));
+  const depth = new Map(parts.map((part, i) => [part, i]));
+  const last = (ends: readonly string[]): number =>
+    Math.max(-1, ...ends.map((part) => depth.get(part) ?? -1));
+  // Joints become certain with the last of their two-legged parts; those of each depth are compared by themselves.
+  const wanted = parts.map((_, i) => tally(described.filter((p) => last(p.map(partOf)) === i)));
+  const certain = parts.map((_, i) =>
+    wires.filter(({ ends }) => last(ends.map((end) => end?.part ?? '')) === i),
+  );
+
+  let tries = 0;
+  let [best, furthest] = [named(), -1];
+  const descend = (i: number): boolean => {
+    if (i > furthest) [best, furthest] = [named(), i];
+    const part = parts[i];
+    if (part === undefined) return true;
+    for (const order of [
+      ['1', '2'],
+      ['2', '1'],
+    ]) {
+      if (++tries > TRIES) return false;
+      legs.get(part)?.forEach((lug, k) => {
+        names.set(lug, order[k] ?? `leg ${k + 1}`);
+      });
+      const found = tally((certain[i] ?? []).map(({ ends }) => pair(nameOf(ends[0]), nameOf(ends[1]))));
+      if (found === wanted[i] && descend(i + 1)) return true;
+    }
+    return false;
+  };
+  if (descend(0)) return named();
+  // No naming fits: the rest keeps one, so that only what differs is reported.
+  return best.map(({ wire, pair: known }) => ({
+    wire,
+    pair: known.some((end) => end.endsWith('.leg'))
+      ? pair(nameOf(wire.ends[0]), nameOf(wire.ends[1]))
+      : known,
+  }));
+}
+
+const partOf = (end: string): string => end.slice(0, end.indexOf('.'));
+const tally = (pairs: readonly Pair[]): string => pairs.map(pairKey).sort().join('\n');

@@ -1,0 +1,106 @@
+/** Texts keep off one another, off every line, and off every edge; what a text belongs to holds it whole. */
+import { type Drawing, type DrawnPart, IS } from '../drawing.ts';
+import { type Finding, finding } from '../finding.ts';
+import type { Line, Shape, Text } from '../paint.ts';
+import { centreOf, grownArea, holdsBox, inks, overlap, touchesArea } from '../space.ts';
+
+export function textFindings(drawing: Drawing): readonly Finding[] {
+  const shapes = drawing.shapes.filter(({ is }) => !is.includes(IS.paper));
+  return [
+    ...drawing.texts.flatMap((text, i) => [
+      ...onTexts(text, drawing.texts.slice(i + 1)),
+      ...onPaint(text, drawing, shapes),
+    ]),
+    ...drawing.parts.flatMap(outside),
+    ...outsideCards(drawing),
+  ];
+}
+
+/** The topmost filled area under a text that holds the whole of it; what is painted below that does not show. */
+export const groundOf = (text: Text, shapes: readonly Shape[]): Shape | undefined =>
+  shapes.findLast(
+    ({ order, fill, area }) =>
+      order < text.order &&
+      fill !== 'none' &&
+      overlap(area, text.box) &&
+      text.ink.every((box) => holdsBox(area, box)),
+  );
+
+function onPaint(text: Text, { lines, id }: Drawing, shapes: readonly Shape[]): readonly Finding[] {
+  const ground = groundOf(text, shapes)?.order ?? -1;
+  return [
+    ...onLines(text, lines, ground),
+    ...shapes.flatMap((shape) => (shape.order >= ground ? onArea(text, shape, id) : [])),
+  ];
+}
+
+const onTexts = (text: Text, others: readonly Text[]): readonly Finding[] =>
+  others
+    .filter(({ box, ink }) => overlap(text.box, box) && text.ink.some((a) => ink.some((b) => overlap(a, b))))
+    .map((other) => finding('text-on-text', centreOf(text.box), { text: text.words, other: other.words }));
+
+function onLines(text: Text, lines: readonly Line[], ground: number): readonly Finding[] {
+  return lines
+    .filter(
+      ({ order, box, stretches, half, cap }) =>
+        order > ground &&
+        overlap(box, text.box) &&
+        stretches.some(
+          (line) => inks(line, half, cap, text.box) && text.ink.some((ink) => inks(line, half, cap, ink)),
+        ),
+    )
+    .slice(0, 1)
+    .map((line) => finding('text-on-line', centreOf(text.box), { text: text.words, line: lineWords(line) }));
+}
+
+/** An area the text does not stand in must not be touched, one that it stands in must be its own and hold it whole. */
+function onArea(text: Text, shape: Shape, id: string): readonly Finding[] {
+  if (!overlap(shape.outer, text.box) || !text.ink.some((ink) => touchesArea(shape.outer, ink))) return [];
+  const detail = { text: text.words, area: shapeWords(shape, id) };
+  const where = centreOf(text.box);
+  const inner = grownArea(shape.area, -shape.half);
+  if (!text.ink.every((ink) => holdsBox(inner, ink))) return [finding('text-on-edge', where, detail)];
+  if (ownerOf(shape) !== ownerOf(text)) return [finding('text-misplaced', where, detail)];
+  return shape.order > text.order && shape.fill !== 'none' ? [finding('text-covered', where, detail)] : [];
+}
+
+/** The innermost named group: a part, a wire, a card, the key. */
+const ownerOf = ({ groups }: Text | Shape): string => groups[groups.length - 1] ?? '';
+
+/** A part with a plate or case keeps its words on it, or on its tags. */
+function outside({ name, bodies, lugs, texts }: DrawnPart): readonly Finding[] {
+  const plate = bodies.find(({ is }) => !is.includes(IS.body));
+  if (!plate) return [];
+  const areas = [plate.area, ...lugs.map(({ area }) => area)];
+  return texts
+    .filter(({ ink }) => !areas.some((area) => ink.every((box) => holdsBox(area, box))))
+    .map(({ words, box }) =>
+      finding('text-outside', centreOf(box), { text: words, area: `the part ${name}` }),
+    );
+}
+
+function outsideCards({ shapes, texts }: Drawing): readonly Finding[] {
+  return shapes
+    .filter(({ is }) => is.includes(IS.card))
+    .flatMap((card) =>
+      texts
+        .filter(
+          (text) => ownerOf(text) === ownerOf(card) && !text.ink.every((ink) => holdsBox(card.area, ink)),
+        )
+        .map(({ words, box }) => finding('text-outside', centreOf(box), { text: words, area: 'its card' })),
+    );
+}
+
+const nameIn = (groups: readonly string[]): string | undefined => groups[groups.length - 1];
+
+const lineWords = ({ groups }: Line): string => {
+  const name = nameIn(groups);
+  return name === undefined ? 'a line' : name.includes('-joint-') ? `a wire (${name})` : `a line of ${name}`;
+};
+
+function shapeWords({ is, groups }: Shape, id: string): string {
+  const [sort] = is;
+  const name = nameIn(groups);
+  const what = sort === undefined ? 'a shape' : `a ${sort.replace(/^sl-/, '').replace('-', ' ')}`;
+  return name === undefined ? what : `${what} of ${name.replace(`${id}-`, '')}`;
+}

@@ -1,0 +1,123 @@
+/** Plane geometry for the rules. */
+import type { Point, Rect } from '../common/geometry.ts';
+
+/** A level, upright or slanting line from one point to another. */
+export interface Stretch {
+  readonly a: Point;
+  readonly b: Point;
+}
+
+/** A filled or outlined area. `radius` rounds the corners of a box; a circle is a box rounded altogether. */
+export interface Area extends Rect {
+  readonly radius: number;
+}
+
+export const grown = (r: Rect, by: number): Rect => ({
+  x: r.x - by,
+  y: r.y - by,
+  width: r.width + 2 * by,
+  height: r.height + 2 * by,
+});
+
+export const grownArea = (area: Area, by: number): Area => ({
+  ...grown(area, by),
+  radius: area.radius > 0 ? Math.max(0, area.radius + by) : 0,
+});
+
+export const centreOf = (r: Rect): Point => ({ x: r.x + r.width / 2, y: r.y + r.height / 2 });
+
+export const overlap = (r: Rect, s: Rect): boolean =>
+  r.x < s.x + s.width && s.x < r.x + r.width && r.y < s.y + s.height && s.y < r.y + r.height;
+
+export const boxOf = (points: readonly Point[]): Rect => {
+  const [xs, ys] = [points.map((p) => p.x), points.map((p) => p.y)];
+  const [x, y] = [Math.min(...xs), Math.min(...ys)];
+  return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
+};
+
+export const boundsOf = (boxes: readonly Rect[]): Rect =>
+  boxOf(boxes.flatMap((b) => [b, { x: b.x + b.width, y: b.y + b.height }]));
+
+/** Whether a point lies in an area or no further than `slack` outside it. */
+export function inArea(area: Area, p: Point, slack = 0): boolean {
+  const r = Math.min(area.radius, area.width / 2, area.height / 2);
+  const dx = Math.max(area.x + r - p.x, 0, p.x - (area.x + area.width - r));
+  const dy = Math.max(area.y + r - p.y, 0, p.y - (area.y + area.height - r));
+  return r === 0 ? Math.max(dx, dy) <= slack : Math.hypot(dx, dy) <= r + slack;
+}
+
+/** Whether a box lies wholly in an area. */
+export function holdsBox(area: Area, box: Rect): boolean {
+  if (!overlap(area, box)) return false;
+  const [right, bottom] = [box.x + box.width, box.y + box.height];
+  const corners = [box, { x: right, y: box.y }, { x: box.x, y: bottom }, { x: right, y: bottom }];
+  return corners.every((corner) => inArea(area, corner, 0.01));
+}
+
+/** Whether a box touches an area. */
+export function touchesArea(area: Area, box: Rect): boolean {
+  if (!overlap(area, box)) return false;
+  const r = Math.min(area.radius, area.width / 2, area.height / 2);
+  if (r === 0) return true;
+  // The point of the box that is nearest to the area with its corners cut off decides.
+  const core = grown(area, -r);
+  const near = (lo: number, size: number, from: number, span: number): number =>
+    Math.max(lo - (from + span), 0, from - (lo + size));
+  const dx = near(core.x, core.width, box.x, box.width);
+  const dy = near(core.y, core.height, box.y, box.height);
+  return Math.hypot(dx, dy) < r;
+}
+
+/** Whether a line comes into a box (Liang and Barsky's clipping). */
+export function crosses({ a, b }: Stretch, box: Rect): boolean {
+  let [enter, leave] = [0, 1];
+  const clip = (from: number, by: number, lo: number, hi: number): boolean => {
+    if (by === 0) return from > lo && from < hi;
+    const [t, u] = [(lo - from) / by, (hi - from) / by];
+    enter = Math.max(enter, Math.min(t, u));
+    leave = Math.min(leave, Math.max(t, u));
+    return enter < leave;
+  };
+  return clip(a.x, b.x - a.x, box.x, box.x + box.width) && clip(a.y, b.y - a.y, box.y, box.y + box.height);
+}
+
+/** Whether a stroke's ink comes into a box; a slanting stroke's ends are taken as round. */
+export function inks(line: Stretch, half: number, cap: number, box: Rect): boolean {
+  const { a, b } = line;
+  if (a.x !== b.x && a.y !== b.y) return slantInks(line, half, box);
+  const [along, across] = a.y === b.y ? [cap, half] : [half, cap];
+  const ink = boxOf([a, b]);
+  return overlap(box, {
+    x: ink.x - along,
+    y: ink.y - across,
+    width: ink.width + 2 * along,
+    height: ink.height + 2 * across,
+  });
+}
+
+function slantInks(line: Stretch, half: number, box: Rect): boolean {
+  const [right, bottom] = [box.x + box.width, box.y + box.height];
+  const corners = [box, { x: right, y: box.y }, { x: box.x, y: bottom }, { x: right, y: bottom }];
+  return (
+    crosses(line, box) ||
+    corners.some((corner) => distanceTo(corner, line) < half) ||
+    [line.a, line.b].some((end) => inArea({ ...box, radius: 0 }, end, half))
+  );
+}
+
+/** Distance of a point from a line. */
+export function distanceTo(p: Point, { a, b }: Stretch): number {
+  const [dx, dy] = [b.x - a.x, b.y - a.y];
+  const length = dx * dx + dy * dy;
+  const t = length === 0 ? 0 : Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / length));
+  return Math.hypot(p.x - a.x - t * dx, p.y - a.y - t * dy);
+}
+
+/** Whether a line comes nearer to an area than `by`; round areas by their true distance, others by their box grown. */
+export const near = (line: Stretch, area: Area, by: number): boolean =>
+  isRound(area) ? distanceTo(centreOf(area), line) < area.width / 2 + by : crosses(line, grown(area, by));
+
+export const isRound = (area: Area): boolean => area.width === area.height && area.radius >= area.width / 2;
+
+export const stretchesOf = (points: readonly Point[]): readonly Stretch[] =>
+  points.slice(1).map((b, i) => ({ a: points[i] ?? b, b }));

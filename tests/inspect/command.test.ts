@@ -1,0 +1,59 @@
+/** `check --drawing` as a user runs it. Uses the build that `npm test` makes first. */
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, expect, it } from 'vitest';
+
+const folder = mkdtempSync(join(tmpdir(), 'solderleaf-'));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+const run = (...args: string[]) =>
+  spawnSync(process.execPath, ['dist/cli.js', 'check', ...args], { encoding: 'utf8' });
+const written = (name: string, content: string | Uint8Array): string => {
+  const file = join(folder, name);
+  writeFileSync(file, content);
+  return file;
+};
+const good = 'out/heron-ss.svg';
+const svg = readFileSync(good, 'utf8');
+
+it('passes good drawings, and says what each was compared with', { timeout: 30_000 }, () => {
+  const compared = run('samples', '--drawing', good, 'out/wren-hs.svg');
+  expect(compared.status).toBe(0);
+  expect(compared.stdout).toContain('out/heron-ss.svg: no findings, compared with samples/heron-ss.yaml');
+  expect(compared.stdout).toContain('out/wren-hs.svg: no findings, compared with samples/wren-hs.yaml');
+  const alone = run('--drawing', good);
+  expect(alone.status).toBe(0);
+  expect(alone.stdout).toBe('out/heron-ss.svg: no findings, not compared with a description\n');
+});
+
+it('gives each finding a line with its place, and exits 1', { timeout: 30_000 }, () => {
+  const file = written('moved.svg', svg.replace(/(<text x=")\d+("[^>]*>Volume<)/, '$1750$2'));
+  const { status, stdout } = run('samples/heron-ss.yaml', '--drawing', file);
+  expect(status).toBe(1);
+  expect(stdout).toMatch(/moved\.svg:\d[\d.]*,\d[\d.]* {2}text-on-edge {2}“Volume” reaches over the edge/);
+  expect(stdout).toMatch(/moved\.svg: \d+ findings, compared with samples\/heron-ss\.yaml/);
+});
+
+it('fails a drawing of another kit, what is no drawing, and what is not there', { timeout: 30_000 }, () => {
+  const other = run('samples/wren-hs.yaml', '--drawing', good);
+  expect(other.status).toBe(1);
+  expect(other.stdout).toContain('the drawing is of “heron-ss”; described is “wren-hs”');
+  const files = [
+    written('page.html', '<html></html>'),
+    written('noise.svg', new Uint8Array([0xff, 0, 7])),
+    join(folder, 'none.svg'),
+  ];
+  const { status, stdout, stderr } = run('--drawing', ...files);
+  expect(status).toBe(1);
+  expect(stdout).toContain('its root is <html>, not an SVG drawing');
+  expect(stdout).toContain('noise.svg: it is not text in UTF-8');
+  expect(stdout).toContain('none.svg: there is no such file');
+  expect(stderr).toBe('');
+});
+
+it('answers 2 when told nothing to check', () => {
+  const { status, stderr } = run();
+  expect(status).toBe(2);
+  expect(stderr).toContain('name a kit, or a drawing with --drawing');
+});

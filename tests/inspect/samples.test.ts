@@ -1,0 +1,35 @@
+/** Every drawing of every sample, read from its SVG: nothing touches what it should not, and it says what is described. */
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { readDrawing } from '../../src/inspect/drawing.ts';
+import { inspect, printFinding } from '../../src/inspect/index.ts';
+import { lugsOf } from '../../src/parts/index.ts';
+import { drawnIn, sampleKits, type Variant, variants } from './variants.ts';
+
+const all: Variant[] = [];
+for await (const variant of variants()) all.push(variant);
+
+describe('as drawn', () => {
+  it.each(all)('$name: nothing is found', ({ svg, kit }) => {
+    expect(inspect(svg, kit).map(printFinding)).toEqual([]);
+  });
+  it.each(all)('$name: the reading leaves nothing out', ({ svg, kit }) => {
+    const drawing = readDrawing(svg);
+    if ('rule' in drawing) throw new Error(drawing.message);
+    expect(drawing.wires).toHaveLength(kit.joints.length);
+    expect(drawing.parts.flatMap(({ lugs }) => lugs)).toHaveLength(kit.parts.flatMap(lugsOf).length);
+    expect(drawing.texts).toHaveLength(svg.match(/<text\s/g)?.length ?? 0);
+    expect(drawing.marks).toHaveLength(svg.match(/<(text|rect|circle|path)\s/g)?.length ?? 0);
+    expect(drawing.chips.length).toBeGreaterThan(0);
+    const cards = drawing.shapes.filter(({ is }) => is.includes('sl-card'));
+    expect(cards.length, 'a card a state').toBeGreaterThanOrEqual(3);
+  });
+  it('same input, same bytes', async () => {
+    for (const { svg, kit, arrangement, aspect } of all.slice(0, 2))
+      expect(await drawnIn(kit, arrangement, aspect)).toBe(svg);
+  });
+});
+
+it.each(sampleKits())('out/$id.svg as committed: nothing is found', (kit) => {
+  expect(inspect(readFileSync(`out/${kit.id}.svg`, 'utf8'), kit).map(printFinding)).toEqual([]);
+});

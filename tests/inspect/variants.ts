@@ -1,0 +1,56 @@
+/** Every drawing the samples give: each kit in each arrangement, view and theme. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { type Kit, views } from '../../src/describe/kit.ts';
+import { readKit } from '../../src/describe/read.ts';
+import type { Aspect } from '../../src/draw/compose.ts';
+import { type ThemeName, themes } from '../../src/draw/theme.ts';
+import { draw, prepare, render } from '../../src/pipeline.ts';
+import type { Arrangement } from '../../src/place/arrangement.ts';
+import type { PlaceOptions } from '../../src/place/place.ts';
+import { arrangementNames, findArrangement } from '../../src/publish/layouts.ts';
+
+export interface Variant {
+  readonly name: string;
+  readonly svg: string;
+  readonly kit: Kit;
+  readonly arrangement: string;
+  readonly aspect: Aspect;
+}
+
+const SAMPLES = readdirSync('samples').filter((name) => name.endsWith('.yaml'));
+
+export const sampleKits = (): readonly Kit[] =>
+  SAMPLES.map((file) => {
+    const { kit } = readKit(readFileSync(`samples/${file}`, 'utf8'), file);
+    if (!kit) throw new Error(`${file} does not read`);
+    return kit;
+  });
+
+const arrangementOf = (name: string): Arrangement => {
+  const found = findArrangement(name);
+  if (typeof found === 'string') throw new Error(`${name}: ${found}`);
+  return found;
+};
+
+export const drawnIn = async (
+  kit: Kit,
+  arrangement: string,
+  options: Aspect & PlaceOptions = {},
+): Promise<string> => draw(kit, arrangementOf(arrangement), options);
+
+/** Placing takes the time and is the same for every view and theme. */
+export async function* variants(): AsyncGenerator<Variant> {
+  for (const kit of sampleKits())
+    for (const arrangement of arrangementNames()) {
+      const prepared = await prepare(kit, arrangementOf(arrangement));
+      for (const view of views)
+        for (const theme of Object.keys(themes) as ThemeName[])
+          yield {
+            name: `${kit.id} in ${arrangement}, ${view}, ${theme}`,
+            kit,
+            arrangement,
+            aspect: { view, theme },
+            svg: render(prepared, { view, theme }).svg,
+          };
+    }
+}
