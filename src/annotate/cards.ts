@@ -117,10 +117,22 @@ export const cardWidth = (cards: readonly Card[]): number =>
     236,
     ...cards.flatMap((card) => [
       textWidth(card.title, CARD_TYPE.title, 'bold') + 40 + 20 + 46 * Math.max(1, card.switches.length),
+      MARGINS + textWidth(METER_WORDS, CARD_TYPE.small) + 12 + textWidth(card.meter, CARD_TYPE.row, 'bold'),
       ...card.rows.map(rowWidth),
     ]),
   );
 
-/** Width of a row: margins, name, gap and DC load, and the column the signal load stands in. */
+/** What stands before a card's reading. */
+export const METER_WORDS = 'meter, tip to sleeve';
+const MARGINS = 28;
+/** The column that the signal load stands in. */
+const SIGNAL_COLUMN = 74;
+
+/** Width of a row's two lines: name and DC load; verdict and what that load is. */
 const rowWidth = (row: CardRow): number =>
-  textWidth(row.label, CARD_TYPE.row, 'bold') + 12 + textWidth(row.dcLoad, CARD_TYPE.row, 'bold') + 74 + 28;
+  Math.max(
+    textWidth(row.label, CARD_TYPE.row, 'bold') + 12 + textWidth(row.dcLoad, CARD_TYPE.row, 'bold'),
+    textWidth(row.verdict, CARD_TYPE.small) + 10 + textWidth('DC load', CARD_TYPE.small),
+  ) +
+  SIGNAL_COLUMN +
+  MARGINS;

@@ -1,10 +1,11 @@
 /** Pots that turn nothing, values that no guitar has, and what was taken for granted: common practice, no source. */
 import { describe, expect, it } from 'vitest';
 import { readJack, solveLoads } from '../../src/analyse/index.ts';
-import { cardsOf } from '../../src/annotate/cards.ts';
+import { CARD_TYPE, cardsOf, cardWidth, METER_WORDS } from '../../src/annotate/cards.ts';
 import { loadNotes, notesOf } from '../../src/annotate/notes.ts';
 import { padsOf } from '../../src/annotate/pads.ts';
 import type { Circuit } from '../../src/circuit/circuit.ts';
+import { textWidth } from '../../src/common/text.ts';
 import { wording } from '../../src/common/wording.ts';
 import { pickupOutline } from '../../src/place/outlines/pickup.ts';
 import { type Compact, makeCircuit, mixedSet, sampleCircuit, sampleNames } from '../analyse/kits.ts';
@@ -112,6 +113,12 @@ describe('what was taken for granted is marked', () => {
   it('on the pickup and on the meter readings that hang on it, and on no others', () => {
     expect(words(kit())).toBe('humbucker, 8.2 kΩ assumed');
     expect(meters(kit()).map((text) => text.endsWith(', assumed'))).toEqual([false, true, true]);
+  });
+  it('and a card has room for the mark beside what stands before it', () => {
+    const circuit = kit();
+    const cards = cardsOf(circuit, solveLoads(circuit), readJack(circuit));
+    const longest = Math.max(...cards.map((card) => textWidth(card.meter, CARD_TYPE.row, 'bold')));
+    expect(cardWidth(cards) - 28).toBeGreaterThan(textWidth(METER_WORDS, CARD_TYPE.small) + longest);
   });
   it('not once it is given', () => {
     expect(words(kit('8.4k'))).toBe('humbucker, 8.4 kΩ');
