@@ -18,6 +18,7 @@ export function addCheck(program: Command): void {
     .description('problems and notes, without drawing')
     .argument('[kit...]', 'kit files, or folders of them')
     .option('--drawing <file...>', 'SVG files to check by their geometry, and against those kits where given')
+    .addHelpText('after', '\nexample: solderleaf check my-kit.yaml samples')
     .action(async (paths: string[], { drawing }: { drawing?: string[] }, command: Command) => {
       if (paths.length === 0 && !drawing) command.error('error: name a kit, or a drawing with --drawing');
       const kits = new Map<string, Kit>();

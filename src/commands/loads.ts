@@ -51,6 +51,7 @@ export function addLoads(program: Command): void {
       wholeNumber(1, MOST_DRAWS),
     )
     .option('--json', 'as JSON, in ohms, hertz and decibels, unrounded', false)
+    .addHelpText('after', '\nexample: solderleaf loads my-kit.yaml --spread --seed 7')
     .action(async (path: string, flags: LoadsFlags) => {
       for (const name of ['seed', 'draws'] as const)
         if (flags[name] !== undefined && !flags.spread)

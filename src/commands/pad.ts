@@ -59,6 +59,7 @@ export function addPad(program: Command): void {
     )
     .option('--write', 'put the chosen pads into the kit’s file', false)
     .option('--json', 'as JSON, in ohms, unrounded', false)
+    .addHelpText('after', '\nexample: solderleaf pad my-kit.yaml --match signal --stock 220k,270k,470k')
     .action(async (path: string, flags: PadFlags) => {
       if (flags.stock && flags.series !== undefined && flags.series !== 'stock')
         command.error(`error: --series ${flags.series} and --stock contradict each other; give one of them`);

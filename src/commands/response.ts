@@ -53,6 +53,7 @@ export function addResponse(program: Command): void {
     .option('--volume <number>', 'volume knobs, 0 to 10 (default: 10)', knob)
     .option('--tone <number>', 'tone knobs, 0 to 10 (default: 10)', knob)
     .option('--steps', 'the table at settings 10, 7, 5, 2, 0 of tone and of volume', false)
+    .addHelpText('after', '\nexample: solderleaf response my-kit.yaml --out response.svg --tone 7')
     .action(async (path: string, options: Options, command: Command) => {
       const wrong = misuse(options);
       if (wrong !== undefined) command.error(`error: ${wrong}`, { exitCode: 2 });

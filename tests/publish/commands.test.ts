@@ -102,3 +102,11 @@ it('answers 2 to wrong usage and 1 to a kit or an arrangement that is not there'
   expect(run('--version').status).toBe(0);
   expect(run('--help').status).toBe(0);
 });
+
+it('every command’s help ends with an example of itself', { timeout: 30_000 }, () => {
+  const [, listed = ''] = run('--help').stdout.split('Commands:');
+  const commands = [...listed.matchAll(/^ {2}([a-z]+) /gm)].map((found) => found[1] ?? '');
+  expect(commands).toEqual(expect.arrayContaining(['draw', 'loads', 'response', 'pad', 'check', 'schema']));
+  for (const name of commands.filter((one) => one !== 'help'))
+    expect(run(name, '--help').stdout).toMatch(new RegExp(`\\nexample: solderleaf ${name}\\b`));
+});
