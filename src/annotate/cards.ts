@@ -132,7 +132,7 @@ const SIGNAL_COLUMN = 74;
 const rowWidth = (row: CardRow): number =>
   Math.max(
     textWidth(row.label, CARD_TYPE.row, 'bold') + 12 + textWidth(row.dcLoad, CARD_TYPE.row, 'bold'),
-    textWidth(row.verdict, CARD_TYPE.small) + 10 + textWidth('DC load', CARD_TYPE.small),
+    textWidth(row.verdict, CARD_TYPE.small) + 12 + textWidth('DC load', CARD_TYPE.small),
   ) +
   SIGNAL_COLUMN +
   MARGINS;

@@ -33,12 +33,22 @@ const ROOMS: readonly Room[] = [
   { ends: 14, clear: 4 },
   { ends: 5, clear: 2 },
 ];
+/** How far a chip may stand out at the sides of the drawing, where the sheet's margin is free. */
+const SIDE = 16;
 /** How far beside its wire a chip stands that finds no room on it. */
 const ASIDE = [14, 20, 28, 36] as const;
 
 /** A chip for every wire with a colour: on a free stretch of it where there is one, else beside it with a leader. */
-export function chipsOf({ wires, parts }: Placement): readonly Chip[] {
+export function chipsOf({ wires, parts, width: across, height: down }: Placement): readonly Chip[] {
   const chips: Chip[] = [];
+  // Beyond the drawing's own margin there is the key, the cards or the edge of the page.
+  const far = 1e6;
+  const walls: readonly Rect[] = [
+    { x: -far, y: -far, width: 2 * far, height: far },
+    { x: -far, y: down, width: 2 * far, height: far },
+    { x: -far, y: -far, width: far - SIDE, height: 2 * far },
+    { x: across + SIDE, y: -far, width: far, height: 2 * far },
+  ];
   const bodies = parts.flatMap(({ frame, outline }) => [
     ...[outline.body, ...outline.lugs.map((lug) => lug.tag)].map((rect) => rectToSheet(frame, rect)),
     ...outline.labels.map(({ text, centre, size, weight }) => {
@@ -49,7 +59,7 @@ export function chipsOf({ wires, parts }: Placement): readonly Chip[] {
   for (const [index, wire] of wires.entries()) {
     const code = wire.joint.colour;
     if (code === undefined) continue;
-    const taken = [...bodies, ...chips.map((chip) => chip.rect)];
+    const taken = [...walls, ...bodies, ...chips.map((chip) => chip.rect)];
     const width = chipWidth(code);
     const found =
       ROOMS.map((room) => freeSpot(wire, wires, width, taken, room)).find((spot) => spot !== undefined) ??

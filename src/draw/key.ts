@@ -61,8 +61,13 @@ export function keyOf(
   return [...told, ...others, ...(empty ? [{ words: 'lug left empty' }] : []), ...letters];
 }
 
+/** A code of two colours needs more room than a line does. */
+const sampleWidth = (entry: KeyEntry): number =>
+  entry.line || entry.code === undefined ? SAMPLE : Math.max(SAMPLE, chipWidth(entry.code));
+
 /** Width of an entry with its gap. */
-export const keyWidth = (entry: KeyEntry): number => SAMPLE + 8 + textWidth(entry.words, SIZE) + 22;
+export const keyWidth = (entry: KeyEntry): number =>
+  sampleWidth(entry) + 8 + textWidth(entry.words, SIZE) + 22;
 
 /** Rows of entries that fit a width. */
 export function keyRows(entries: readonly KeyEntry[], width: number): readonly (readonly KeyEntry[])[] {
@@ -90,18 +95,19 @@ export function drawKey(
     let left = x;
     const middle = y + r * 22;
     for (const entry of row) {
+      const sample = sampleWidth(entry);
       if (entry.line)
         for (const one of strokes(entry.line, theme))
-          pen.line([at(left, middle), at(left + SAMPLE, middle)], strokeAttributes(one));
+          pen.line([at(left, middle), at(left + sample, middle)], strokeAttributes(one));
       else if (entry.code !== undefined)
         drawChip(
           pen,
           entry.code,
-          around(left + SAMPLE / 2, middle, chipWidth(entry.code), CHIP_HEIGHT),
+          around(left + sample / 2, middle, chipWidth(entry.code), CHIP_HEIGHT),
           theme,
         );
-      else pen.rect(around(left + SAMPLE / 2, middle, 24, 16), tagLook(theme, false));
-      pen.text(entry.words, at(left + SAMPLE + 8, middle), { size: SIZE, fill: theme.ink, anchor: 'start' });
+      else pen.rect(around(left + sample / 2, middle, 24, 16), tagLook(theme, false));
+      pen.text(entry.words, at(left + sample + 8, middle), { size: SIZE, fill: theme.ink, anchor: 'start' });
       left += keyWidth(entry);
     }
   });

@@ -6,7 +6,7 @@ import { circuits } from './circuits.ts';
 
 const seated = arrangementNames().filter((name) => name !== 'free-flow');
 
-it('random circuits in arrangements with seats: nothing is found', { timeout: 120_000 }, () =>
+it('random circuits in arrangements with seats: nothing is found', { timeout: 600_000 }, () =>
   checkRandom(80, seated),
 );
 

@@ -7,7 +7,7 @@ import { g, type Outline, TYPE, tagPorts } from './outline.ts';
 export function groundPointOutline(part: PartOf<'ground-point'>): Outline {
   const columns = Math.max(5, Math.ceil((textWidth(part.label, TYPE.name, 'bold') + 46) / g(1)));
   const body = { x: g(1), y: 0, width: g(columns), height: g(2) };
-  const tag = around(g(0) + 2, g(1), 20, 18);
+  const tag = around(g(0) + 2, g(1), 20, 20);
   return {
     width: g(columns + 1),
     height: g(2),

@@ -21,7 +21,7 @@ export function leverOutline(part: PartOf<'lever-3' | 'lever-5'>): Outline {
     lugs: POLES.flatMap(([pole, x]) =>
       [1, 2, 3, 0].map((n) => {
         const y = ROWS[n] ?? 0;
-        const tag = around(g(x) + (x < 5 ? 4 : -4), g(y), 26, 18);
+        const tag = around(g(x) + (x < 5 ? 4 : -4), g(y), 26, 20);
         return {
           lug: `${pole}${n}`,
           tag,

@@ -62,13 +62,12 @@ const DIRECTIONS = {
 } as const;
 export type Side = keyof typeof DIRECTIONS;
 
-/** Ports on the given sides of a tag centred at (x, y) in grid units; the wire ends a little inside the tag. */
+/** Ports on the given sides of a tag centred at (x, y) in grid units; the wire ends at the tag's edge, so that the solder covers no letter. */
 export function tagPorts(tag: Rect, x: number, y: number, sides: readonly Side[]): readonly Port[] {
-  const INSET = 1;
   return sides.map((side, price) => {
     const out = DIRECTIONS[side];
-    const across = out.x === 0 ? 0 : out.x < 0 ? tag.x + INSET : tag.x + tag.width - INSET;
-    const down = out.y === 0 ? 0 : out.y < 0 ? tag.y + INSET : tag.y + tag.height - INSET;
+    const across = out.x === 0 ? 0 : out.x < 0 ? tag.x : tag.x + tag.width;
+    const down = out.y === 0 ? 0 : out.y < 0 ? tag.y : tag.y + tag.height;
     return {
       node: { x: g(x + out.x), y: g(y + out.y) },
       inward: { x: -out.x + 0, y: -out.y + 0 },
