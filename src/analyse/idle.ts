@@ -24,7 +24,7 @@ const HEARD = 0.5;
 const LEAST_FALL = 20;
 /** Ohms that let nothing through, and yet leave no node afloat. */
 const NO_TRACK = 1e12;
-/** Where levels are compared: 1 kHz, after the direct voltage in a row of gains. */
+/** 1 kHz, after the direct voltage in a row of gains. */
 const AT = 1 + PROBES.indexOf(1000);
 
 type Rows = readonly (readonly number[])[];
@@ -43,26 +43,22 @@ export function idleControls(circuit: Circuit): readonly IdleControl[] {
     const zero = gains(circuit, { [pot]: 0 });
     if (alike(full, zero) && alike(full, gains(circuit, { [pot]: 0.5 }))) return [{ pot, free }];
     const fall = fallOf(full, zero);
-    return fall !== undefined && fall < LEAST_FALL && carries(circuit, pot, full)
-      ? [{ pot, fall, free }]
-      : [];
+    return fall < LEAST_FALL && carries(circuit, pot, full) ? [{ pot, fall, free }] : [];
   });
 }
 
 const alike = (a: Rows, b: Rows): boolean =>
   a.every((row, i) => row.every((gain, k) => Math.abs(decibels(gain) - decibels(b[i]?.[k] ?? 0)) < HEARD));
 
-/** The most that any coil falls at 1 kHz; `undefined` where one rises, as with a blend between two. */
-function fallOf(full: Rows, zero: Rows): number | undefined {
-  const falls = full.map((row, i) => decibels(row[AT] ?? 0) - decibels(zero[i]?.[AT] ?? 0));
-  return falls.some((fall) => fall < -HEARD) ? undefined : Math.max(...falls);
-}
+/** The most that any coil falls at 1 kHz. */
+const fallOf = (full: Rows, zero: Rows): number =>
+  Math.max(...full.map((row, i) => decibels(row[AT] ?? 0) - decibels(zero[i]?.[AT] ?? 0)));
 
-/** Whether some coil is heard through this pot's track and in no other way. */
+/** Whether some coil is heard through this pot's track and in no other way, as past it through a capacitor. */
 function carries(circuit: Circuit, pot: string, full: Rows): boolean {
   const open = circuit.kit.parts.map((part) =>
     part.name === pot && part.kind === 'pot' ? { ...part, value: given(NO_TRACK) } : part,
   );
-  const cut = gains(buildCircuit({ ...circuit.kit, parts: open }), { [pot]: 0.5 });
-  return full.some((row, i) => (row[0] ?? 0) > 0.1 && (cut[i]?.[0] ?? 0) < 1e-3);
+  const cut = gains(buildCircuit({ ...circuit.kit, parts: open }), { [pot]: 0 });
+  return full.some((row, i) => [0, AT].every((k) => (row[k] ?? 0) > 0.1 && (cut[i]?.[k] ?? 0) < 1e-3));
 }

@@ -42,7 +42,7 @@ describe('a control that turns nothing', () => {
   it('a tone that reaches the signal in no state', () => {
     expect(idle(rewired('tone.2 ', 'tone.2 > tone.3')).map((one) => one.path)).toEqual([['parts', 'tone']]);
   });
-  it('none in a sound kit, nor in one with a blend between two pickups', () => {
+  it('none in a sound kit, nor with a blend between two pickups or a control of the bass', () => {
     for (const name of sampleNames()) expect(idle(sampleCircuit(name)), name).toEqual([]);
     expect(idle(makeCircuit(mixedSet))).toEqual([]);
     const blend: Compact = {
@@ -62,6 +62,19 @@ describe('a control that turns nothing', () => {
       ],
     };
     expect(idle(makeCircuit(blend))).toEqual([]);
+    // At 0 the whole track lies beside a capacitor, which takes the bass off: no volume.
+    const cut: Compact = {
+      parts: { ...blend.parts, cap: { kind: 'capacitor', value: '1n' } },
+      joints: [
+        'neck.hot > blend.3',
+        'cap.1 > blend.1',
+        'cap.2 > blend.3',
+        'blend.2 > output.tip',
+        'neck.ground > output.sleeve',
+        'blend.case > output.sleeve',
+      ],
+    };
+    expect(idle(makeCircuit(cut))).toEqual([]);
   });
 });
 
