@@ -19,6 +19,12 @@ const program = new Command('solderleaf')
 
 for (const add of [addDraw, addLoads, addResponse, addPad, addCheck, addSchema]) add(program);
 
+// Whoever reads may stop early, as `head` does: that is no fault of anybody's.
+for (const stream of [process.stdout, process.stderr])
+  stream.on('error', (thrown: NodeJS.ErrnoException) => {
+    process.exit(thrown.code === 'EPIPE' ? process.exitCode : 1);
+  });
+
 try {
   await program.parseAsync();
 } catch (thrown) {

@@ -49,7 +49,8 @@ export const knobSteps: readonly Knobs[] = [
   ...[7, 5, 2, 0].map((volume): Knobs => ({ volume, tone: 10 })),
 ];
 
-const PROBES: readonly number[] = [500, 1000, 2000, 3000, 5000, 7000, 10_000];
+/** Hertz. */
+export const PROBES: readonly number[] = [500, 1000, 2000, 3000, 5000, 7000, 10_000];
 const ONE_DECIBEL = 10 ** (-1 / 20);
 
 function roleOf(circuit: Circuit, pot: string): ControlRole {
@@ -68,7 +69,7 @@ function roleOf(circuit: Circuit, pot: string): ControlRole {
 }
 
 /** A row for every coil in every state: gain at direct current, then at each probe. */
-function gains(circuit: Circuit, controls: Controls): readonly (readonly number[])[] {
+export function gains(circuit: Circuit, controls: Controls): readonly (readonly number[])[] {
   return circuit.states.flatMap((state) => {
     const netlist = makeNetlist(circuit, state, controls);
     const branches = [...netlist.branches, ...outside(circuit.kit.surroundings, netlist.jack)];

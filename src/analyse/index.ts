@@ -1,4 +1,6 @@
 /** The analysis: numbers about a circuit, solved from its network. Knows nothing of drawing. */
+
+export { type Across, capacitorsAcross, type Lost } from './across.ts';
 export { type Analysis, analyse, toJson } from './analysis.ts';
 export {
   type ControlRole,
@@ -10,6 +12,7 @@ export {
   rolesOf,
 } from './controls.ts';
 export type { Method, Range } from './extremes.ts';
+export { type IdleControl, idleControls } from './idle.ts';
 export type { NewResistor } from './kit-changes.ts';
 export { type Difference, type LoadOptions, type PickupLoads, type StateLoads, solveLoads } from './loads.ts';
 export type { Loads } from './measure.ts';
@@ -52,4 +55,5 @@ export {
   type StateSpread,
   solveSpread,
 } from './spread.ts';
+export { type Treble, trebleOf } from './treble.ts';
 export { roomTemperatures, type Temperatures } from './variables.ts';

@@ -1,10 +1,9 @@
 /** The companion pass: one load card a state, as text and shares, measured before anything is placed. */
-import type { PickupLoads, StateLoads } from '../analyse/index.ts';
+import { type PickupLoads, type StateLoads, type Treble, trebleOf } from '../analyse/index.ts';
 import type { Circuit, State } from '../circuit/circuit.ts';
-
 import { textWidth } from '../common/text.ts';
 import { printQuantity } from '../common/units.ts';
-import { contactsOf, type Part } from '../parts/index.ts';
+import { contactsOf, isPickup, type Part } from '../parts/index.ts';
 
 /** One pickup's figures on a card. */
 export interface CardRow {
@@ -14,7 +13,7 @@ export interface CardRow {
   readonly signalLoad: string;
   /** Signal load as a multiple of the reference; 1 is the harness the pickup was made for. */
   readonly ratio: number;
-  /** `as made for`, `31 % lighter`, `35 % heavier`. */
+  /** `as made for`, `+31 %, brighter`, `−35 %, darker`; `treble shorted` where the load is not what one hears. */
   readonly verdict: string;
 }
 
@@ -30,7 +29,7 @@ export interface Card {
   readonly title: string;
   readonly rows: readonly CardRow[];
   readonly switches: readonly CardSwitch[];
-  /** What a meter shows at the jack, volume at full. */
+  /** What a meter shows at the jack, volume at full; marked where it hangs on a pickup's resistance by default. */
   readonly meter: string;
 }
 
@@ -50,22 +49,31 @@ export function cardsOf(
   jack: readonly number[],
 ): readonly Card[] {
   const label = new Map(circuit.kit.parts.map((part) => [part.name, part.label]));
+  const treble = trebleOf(circuit);
   return circuit.states.map((state, index) => {
     const reading = jack[index];
     return {
       badge: badgeOf(state),
       title: soundingIn(circuit, state),
       rows: (loads.find((entry) => entry.index === index)?.loads ?? []).map((entry) =>
-        row(entry, label.get(entry.pickup) ?? entry.pickup),
+        row(entry, label.get(entry.pickup) ?? entry.pickup, treble[index]?.get(entry.pickup)),
       ),
       switches: circuit.kit.parts.flatMap((part): CardSwitch[] => {
         const contact = contactsOf(part).find(({ position }) => position === state.settings[part.name]);
         return contact ? [{ part, closed: contact.joins }] : [];
       }),
-      meter: reading === undefined ? 'no reading' : printQuantity(reading, 'ohm'),
+      meter:
+        reading === undefined
+          ? 'no reading'
+          : `${printQuantity(reading, 'ohm')}${isAssumed(circuit, state) ? ', assumed' : ''}`,
     };
   });
 }
+
+const isAssumed = ({ kit }: Circuit, state: State): boolean =>
+  kit.parts.some(
+    (part) => isPickup(part) && state.sounding.includes(part.name) && part.resistance.from === 'default',
+  );
 
 /** The switches' positions, short. */
 export function badgeOf(state: State): string {
@@ -77,7 +85,7 @@ export function badgeOf(state: State): string {
 export const soundingIn = ({ kit }: Circuit, state: State): string =>
   state.sounding.map((name) => kit.parts.find((part) => part.name === name)?.label ?? name).join(' + ');
 
-function row(loads: PickupLoads, label: string): CardRow {
+function row(loads: PickupLoads, label: string, treble: Treble | undefined): CardRow {
   const ratio = loads.signalLoad / loads.reference.signalLoad;
   return {
     pickup: loads.pickup,
@@ -85,16 +93,24 @@ function row(loads: PickupLoads, label: string): CardRow {
     dcLoad: printQuantity(loads.dcLoad, 'ohm'),
     signalLoad: printQuantity(loads.signalLoad, 'ohm'),
     ratio,
-    verdict: verdictOf(ratio),
+    verdict: verdictOf(ratio, treble),
   };
 }
 
-/** A load is heavy when its resistance is low: fewer ohms take more from the pickup. */
-function verdictOf(ratio: number): string {
+/** Decibels at the reference's −3 dB point that an ear takes for a loss of treble (common practice, no source). */
+const DULL = 1;
+
+/**
+ * A load is heavy when its resistance is low: fewer ohms take more from the pickup. What a capacitor takes no
+ * resistance shows, so the word follows the solved treble where the two disagree.
+ */
+function verdictOf(ratio: number, treble: Treble | undefined): string {
+  if (treble?.lost) return 'treble shorted';
   if (!Number.isFinite(ratio)) return 'no load';
   const percent = Math.round((ratio - 1) * 100);
-  if (percent === 0) return 'as made for';
-  return percent > 0 ? `+${percent} %, brighter` : `−${-percent} %, darker`;
+  if (percent === 0) return treble && treble.level < -DULL ? '±0 %, duller' : 'as made for';
+  if (percent < 0) return `−${-percent} %, darker`;
+  return `+${percent} %, ${treble?.lower ? 'duller' : 'brighter'}`;
 }
 
 /** Width a card needs for its longest line. */
@@ -103,15 +119,22 @@ export const cardWidth = (cards: readonly Card[]): number =>
     236,
     ...cards.flatMap((card) => [
       textWidth(card.title, CARD_TYPE.title, 'bold') + 40 + 20 + 46 * Math.max(1, card.switches.length),
+      MARGINS + textWidth(METER_WORDS, CARD_TYPE.small) + 12 + textWidth(card.meter, CARD_TYPE.row, 'bold'),
       ...card.rows.map(rowWidth),
     ]),
   );
 
-/** Width of a row: margins, name or verdict, gap and the column of the DC load, and the one the signal load stands in. */
-const rowWidth = (row: CardRow): number => {
-  const small = (words: string): number => textWidth(words, CARD_TYPE.small);
-  const value = (words: string): number => textWidth(words, CARD_TYPE.row, 'bold');
-  return (
-    Math.max(value(row.label) + 12 + value(row.dcLoad), small(row.verdict) + 12 + small('DC load')) + 74 + 28
-  );
-};
+/** What stands before a card's reading. */
+export const METER_WORDS = 'meter, tip to sleeve';
+const MARGINS = 28;
+/** The column that the signal load stands in. */
+const SIGNAL_COLUMN = 74;
+
+/** Width of a row's two lines: name and DC load; verdict and what that load is. */
+const rowWidth = (row: CardRow): number =>
+  Math.max(
+    textWidth(row.label, CARD_TYPE.row, 'bold') + 12 + textWidth(row.dcLoad, CARD_TYPE.row, 'bold'),
+    textWidth(row.verdict, CARD_TYPE.small) + 12 + textWidth('DC load', CARD_TYPE.small),
+  ) +
+  SIGNAL_COLUMN +
+  MARGINS;

@@ -6,7 +6,7 @@ import { printQuantity } from '../common/units.ts';
 export interface Pad {
   readonly part: string;
   readonly pickup: string;
-  /** For the drawing: `Neck sees 242 kΩ`. */
+  /** For the drawing, the DC load where the pickup sounds alone: `Neck alone: 242 kΩ`. */
   readonly caption: string;
 }
 
@@ -23,6 +23,6 @@ export function padsOf(circuit: Circuit, loads: readonly StateLoads[]): readonly
     const label = circuit.kit.parts.find((candidate) => candidate.name === pickup)?.label ?? pickup;
     return load === undefined
       ? []
-      : [{ part: part.name, pickup, caption: `${label} sees ${printQuantity(load, 'ohm')}` }];
+      : [{ part: part.name, pickup, caption: `${label} alone: ${printQuantity(load, 'ohm')}` }];
   });
 }

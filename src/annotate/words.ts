@@ -1,6 +1,7 @@
 /** Sentences of the sheet: the lines that say what is seen, and the description for those who cannot see the picture. */
 import type { Circuit } from '../circuit/circuit.ts';
 import type { Hand, Kit, View } from '../describe/kit.ts';
+import { colourNames } from '../describe/words.ts';
 import { contactsOf } from '../parts/index.ts';
 import type { Card } from './cards.ts';
 
@@ -33,24 +34,6 @@ export function describeSheet(circuit: Circuit, cards: readonly Card[], views: r
   return `${views.join(' ')} ${states.join(' ')} Joints: ${joints.join('; ')}.`;
 }
 
-/** Names of the IEC 60757 codes. */
-const COLOURS: Readonly<Record<string, string>> = {
-  BK: 'black',
-  BN: 'brown',
-  RD: 'red',
-  OG: 'orange',
-  YE: 'yellow',
-  GN: 'green',
-  BU: 'blue',
-  VT: 'violet',
-  GY: 'grey',
-  WH: 'white',
-  PK: 'pink',
-  GD: 'gold',
-  TQ: 'turquoise',
-  SR: 'silver',
-};
-
 /** A wire's colour in words: `BKRD` is black and red. */
 export const colourName = (code: string): string =>
-  (code.match(/../g) ?? []).map((letters) => COLOURS[letters] ?? letters).join(' and ');
+  (code.match(/../g) ?? []).map((letters) => colourNames[letters] ?? letters).join(' and ');

@@ -108,7 +108,10 @@ class Names {
   #lookLug(part: Part, end: End, path: Path): Looked {
     if (this.lug(end)) return { end, problems: [] };
     const allowed = lugsOf(part).map((lug) => lug.name);
-    const meant = nearest(end.lug, allowed);
+    const meant = nearest(
+      end.lug,
+      allowed.filter((name) => !isOtherLug(end.lug, name)),
+    );
     const detail = { part: part.name, lug: end.lug, what: whatIs(part), allowed };
     const found = problem('unknown-lug', [...path, 'lug'], {
       ...detail,
@@ -124,6 +127,12 @@ class Names {
     return this.#meant.get(word);
   }
 }
+
+/** `B5` is no misspelling of `B0`: of two letters or digits, one replaced names another lug. */
+const isOtherLug = (word: string, name: string): boolean =>
+  word.length <= 2 &&
+  word.length === name.length &&
+  [...word.toLowerCase()].sort().join() !== [...name.toLowerCase()].sort().join();
 
 const idOf = (end: End): string => lugId(end.part, end.lug);
 

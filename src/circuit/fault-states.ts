@@ -4,6 +4,7 @@ import type { Joint, Kit } from '../describe/kit.ts';
 import { contactsOf, elementsOf, isPickup, type Part } from '../parts/index.ts';
 import { buildCircuit } from './build.ts';
 import { lugId, type State } from './circuit.ts';
+import { exchanged } from './exchange.ts';
 import { Union } from './union.ts';
 
 /**
@@ -52,9 +53,32 @@ export function stateFaults(kit: Kit, explained: boolean): readonly Problem[] {
   const dead = explained ? [] : states.filter((state) => !state.shorted && state.sounding.length === 0);
   const path = placeOf(kit);
   return [
-    ...settingsOf(shorted, states).map((state) => problem('hot-shorted', path, { state }, 'key')),
+    ...shortFaults(kit, path, settingsOf(shorted, states)),
     ...settingsOf(dead, states).map((state) => problem('dead-state', path, { state }, 'key')),
   ];
+}
+
+/** Where exchanging lugs 1 and 3 of a pot mends every state, the joint at its clockwise end is the place to look at. */
+function shortFaults(kit: Kit, path: Path, settings: readonly string[]): readonly Problem[] {
+  const backwards = settings.length === 0 ? undefined : backwardsPot(kit);
+  const move = backwards?.joints[0];
+  return settings.map((state) =>
+    backwards && move
+      ? problem('hot-shorted', ['joints', move.joint.index, move.joint.kind, move.end, 'lug'], {
+          state,
+          pot: backwards.pot,
+        })
+      : problem('hot-shorted', path, { state }, 'key'),
+  );
+}
+
+function backwardsPot(kit: Kit) {
+  for (const { name: pot } of kit.parts.filter((part) => part.kind === 'pot')) {
+    const { kit: turned, joints } = exchanged(kit, pot);
+    const { states } = buildCircuit(turned);
+    if (states.every((state) => !state.shorted && state.sounding.length > 0)) return { pot, joints };
+  }
+  return undefined;
 }
 
 /** The states in words; one word for all of them when it is all of them. */

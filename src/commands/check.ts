@@ -1,12 +1,14 @@
 /** `check`: problems and notes of kits; with `--drawing` also what is wrong with drawings of them, read as they are written. */
 import { readFileSync } from 'node:fs';
 import type { Command } from 'commander';
-import { loadNotes } from '../annotate/notes.ts';
+import { notesOf } from '../annotate/notes.ts';
+import type { Problem } from '../common/problem.ts';
 import { decode } from '../describe/decode.ts';
 import type { Kit } from '../describe/kit.ts';
 import { printReports, report } from '../describe/report.ts';
 import { inspectAmong, printFinding } from '../inspect/index.ts';
 import { analyse } from '../pipeline.ts';
+import { arrangementFaults, pageFaults } from '../publish/layouts.ts';
 import { loadKit } from '../publish/load.ts';
 import { fail, filesOf, say } from './console.ts';
 
@@ -16,6 +18,7 @@ export function addCheck(program: Command): void {
     .description('problems and notes, without drawing')
     .argument('[kit...]', 'kit files, or folders of them')
     .option('--drawing <file...>', 'SVG files to check by their geometry, and against those kits where given')
+    .addHelpText('after', '\nexample: solderleaf check my-kit.yaml samples')
     .action(async (paths: string[], { drawing }: { drawing?: string[] }, command: Command) => {
       if (paths.length === 0 && !drawing) command.error('error: name a kit, or a drawing with --drawing');
       const kits = new Map<string, Kit>();
@@ -27,9 +30,20 @@ export function addCheck(program: Command): void {
     });
 }
 
+/** What a kit names of `layouts/`. */
+const layoutFaults = (kit: Kit): readonly Problem[] => [
+  ...arrangementFaults(kit.arrangement),
+  ...(kit.page === undefined ? [] : pageFaults(kit.page)),
+];
+
+function notesIn(kit: Kit): readonly Problem[] {
+  const { circuit, loads } = analyse(kit);
+  return notesOf(circuit, loads);
+}
+
 async function checkKit(file: string): Promise<Kit | undefined> {
   const { kit, reports, source } = await loadKit(file);
-  const notes = kit ? report(loadNotes(analyse(kit).loads), source) : [];
+  const notes = kit ? report([...layoutFaults(kit), ...notesIn(kit)], source) : [];
   const all = [...reports, ...notes];
   if (all.length > 0) say(`${printReports(all)}\n`);
   const faults = all.filter((one) => one.severity === 'fault').length;

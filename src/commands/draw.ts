@@ -4,11 +4,16 @@ import { hands, views } from '../describe/kit.ts';
 import { themes } from '../draw/theme.ts';
 import { prepare, render } from '../pipeline.ts';
 import { type DrawOptions, drawFile, type Format } from '../publish/draw-kits.ts';
+import { arrangementFaults, pageFaults } from '../publish/layouts.ts';
 import { modes } from '../publish/modes.ts';
-import { complain, fail, filesOf, say } from './console.ts';
+import { complain, complainOf, fail, filesOf, refuse, say } from './console.ts';
 
 function formats(written: string): readonly Format[] {
   const names = written.split(',').map((name) => name.trim());
+  if (names.includes(''))
+    throw new InvalidArgumentError(
+      `“${written}” has a comma too many; write svg,png without a space between`,
+    );
   const wrong = names.find((name) => name !== 'svg' && name !== 'png');
   if (wrong !== undefined) throw new InvalidArgumentError(`“${wrong}” is no format; allowed: svg, png`);
   return [...new Set(names)] as readonly Format[];
@@ -61,11 +66,17 @@ export function addDraw(program: Command): void {
     .option('--check', 'write nothing; exit 1 when a drawing on disk differs from what would be drawn', false)
     .addHelpText('after', '\nexample: solderleaf draw my-kit.yaml --format svg,png --page a4 --theme print')
     .action(async (paths: string[], { format, ...rest }: Options) => {
+      const wrong = [
+        ...(rest.arrangement === undefined ? [] : arrangementFaults(rest.arrangement)),
+        ...(rest.page === undefined ? [] : pageFaults(rest.page)),
+      ];
+      if (wrong.length > 0) return refuse(wrong);
       const taken = new Map<string, string>();
       for (const file of filesOf(paths)) {
         const outcome = await drawFile(file, { ...rest, formats: format }, { prepare, render }, taken);
         complain(outcome.reports);
         for (const line of outcome.lines) say(line);
+        for (const trouble of outcome.troubles) complainOf(trouble);
         if (outcome.failed) fail();
       }
     });

@@ -12,11 +12,10 @@ import {
 import { printQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
 import { analyse } from '../pipeline.ts';
-import { loadKit } from '../publish/load.ts';
 import { type Figures, loadsData } from '../publish/loads-data.ts';
 import { meterTable, spreadTables } from '../publish/meter-table.ts';
 import { assumptions, loadsTable, responseTable } from '../publish/table.ts';
-import { complain, fail, say } from './console.ts';
+import { oneKit, say } from './console.ts';
 
 interface LoadsFlags {
   readonly json: boolean;
@@ -52,13 +51,13 @@ export function addLoads(program: Command): void {
       wholeNumber(1, MOST_DRAWS),
     )
     .option('--json', 'as JSON, in ohms, hertz and decibels, unrounded', false)
+    .addHelpText('after', '\nexample: solderleaf loads my-kit.yaml --spread --seed 7')
     .action(async (path: string, flags: LoadsFlags) => {
       for (const name of ['seed', 'draws'] as const)
         if (flags[name] !== undefined && !flags.spread)
           command.error(`error: --${name} says how --spread draws; give --spread as well`);
-      const { kit, reports } = await loadKit(path);
-      complain(reports);
-      if (!kit) return fail();
+      const kit = await oneKit(path, command);
+      if (!kit) return;
       const figures = figuresOf(kit, flags);
       say(flags.json ? toJson(loadsData(figures)) : textOf(figures));
     });

@@ -6,11 +6,10 @@ import { type Choice, type SeriesName, seriesNames } from '../common/series.ts';
 import { parseQuantity, printQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
 import { ohmBounds } from '../parts/fields.ts';
-import { loadKit } from '../publish/load.ts';
 import { padData } from '../publish/pad-data.ts';
 import { padReport } from '../publish/pad-report.ts';
 import { writePads } from '../publish/pad-write.ts';
-import { complain, fail, say } from './console.ts';
+import { fail, oneKit, say } from './console.ts';
 
 interface PadFlags {
   readonly match: Match;
@@ -60,12 +59,12 @@ export function addPad(program: Command): void {
     )
     .option('--write', 'put the chosen pads into the kit’s file', false)
     .option('--json', 'as JSON, in ohms, unrounded', false)
+    .addHelpText('after', '\nexample: solderleaf pad my-kit.yaml --match signal --stock 220k,270k,470k')
     .action(async (path: string, flags: PadFlags) => {
       if (flags.stock && flags.series !== undefined && flags.series !== 'stock')
         command.error(`error: --series ${flags.series} and --stock contradict each other; give one of them`);
-      const { kit, reports } = await loadKit(path);
-      complain(reports);
-      if (!kit) return fail();
+      const kit = await oneKit(path, command);
+      if (!kit) return;
       const series = choiceOf(kit, flags);
       if (series === undefined)
         return command.error(

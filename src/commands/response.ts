@@ -4,11 +4,10 @@ import { type Knobs, solveKnobSteps, solveResponse } from '../analyse/index.ts';
 import { buildCircuit } from '../circuit/build.ts';
 import type { Kit } from '../describe/kit.ts';
 import { drawResponse } from '../pipeline.ts';
-import { loadKit } from '../publish/load.ts';
 import { svgToPng } from '../publish/png.ts';
 import { responseCsv, responseHead, responseTable } from '../publish/response-table.ts';
 import { writeWhole } from '../publish/write.ts';
-import { complain, fail, say } from './console.ts';
+import { oneKit, say } from './console.ts';
 
 interface Options {
   readonly out?: string;
@@ -54,12 +53,12 @@ export function addResponse(program: Command): void {
     .option('--volume <number>', 'volume knobs, 0 to 10 (default: 10)', knob)
     .option('--tone <number>', 'tone knobs, 0 to 10 (default: 10)', knob)
     .option('--steps', 'the table at settings 10, 7, 5, 2, 0 of tone and of volume', false)
+    .addHelpText('after', '\nexample: solderleaf response my-kit.yaml --out response.svg --tone 7')
     .action(async (path: string, options: Options, command: Command) => {
       const wrong = misuse(options);
       if (wrong !== undefined) command.error(`error: ${wrong}`, { exitCode: 2 });
-      const { kit, reports } = await loadKit(path);
-      complain(reports);
-      if (!kit) return fail();
+      const kit = await oneKit(path, command);
+      if (!kit) return;
       const { out } = options;
       if (out === undefined) return say(textOf(kit, options));
       say(`${writeWhole(out, await contentOf(kit, out, options)) ? 'written ' : 'as drawn'}  ${out}`);

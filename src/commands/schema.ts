@@ -6,5 +6,6 @@ export function addSchema(program: Command): void {
   program
     .command('schema')
     .description('print the JSON Schema of a description, for completion in editors')
+    .addHelpText('after', '\nexample: solderleaf schema > kit.schema.json')
     .action(() => void process.stdout.write(printKitJsonSchema()));
 }

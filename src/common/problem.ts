@@ -2,7 +2,8 @@
  * Problems are data. Each stage collects all of its own; `describe/` puts file, line and column to them;
  * the sentences stand in one place, `wording.ts`.
  */
-import type { Details, Severity } from './wording.ts';
+import type { Severity } from './quoting.ts';
+import type { Details } from './wording.ts';
 
 /** Where in the description a problem lies: the path of keys and indices from its root. */
 export type Path = readonly (string | number)[];

@@ -2,15 +2,15 @@
  * Every message the program gives about a description, in one place: what is wrong, and what to do. A stage
  * reports a code with its details; only here do they become sentences.
  */
-
-/** A fault stops the drawing of that kit; a note does not. */
-export type Severity = 'fault' | 'note';
+import { type NoteDetails, noteWording } from './note-wording.ts';
+import { bare, headOf, list, meant, q, type Words } from './quoting.ts';
 
 /** What each code must be told. */
-export interface Details {
+export interface Details extends NoteDetails {
   // Reading the file.
   'file-unreadable': { reason: string };
   'file-empty': Record<never, never>;
+  'no-kit': Record<never, never>;
   'not-text': Record<never, never>;
   'bad-syntax': { reason: string };
   'duplicate-key': { key: string };
@@ -20,6 +20,7 @@ export interface Details {
   'script-failed': { reason: string };
   // The shape of the description.
   'unknown-key': { key: string; nearest?: string; allowed: readonly string[] };
+  'decimal-comma': { got: string; meant?: string };
   'missing-key': { key: string; what: string };
   'wrong-type': { expected: string; got: string };
   'bad-choice': { got: string; nearest?: string; allowed: readonly string[] };
@@ -27,9 +28,9 @@ export interface Details {
   'bad-length': { got: string; why: string; examples: string };
   'bad-kit-id': { got: string };
   'bad-name': { got: string };
-  'bad-joint': { got: string };
+  'bad-joint': { got: string; arrow?: string };
   'joint-kind': { found: readonly string[]; allowed: readonly string[] };
-  'bad-colour': { got: string; allowed: readonly string[] };
+  'bad-colour': { got: string; nearest?: string; allowed: readonly string[] };
   'bad-value': { why: string; remedy: string };
   // The circuit.
   'unknown-part': { part: string; nearest?: string; allowed: readonly string[] };
@@ -48,7 +49,7 @@ export interface Details {
   'pickup-no-hot': { part: string };
   'pickup-no-ground': { part: string };
   'dead-state': { state: string };
-  'hot-shorted': { state: string };
+  'hot-shorted': { state: string; pot?: string };
   'too-many': { what: string; count: string; most: number };
   'crowded-lug': { lug: string; count: number; most: number };
   'unknown-arrangement': { got: string; nearest?: string; allowed: readonly string[] };
@@ -56,45 +57,21 @@ export interface Details {
   'unknown-page': { got: string; nearest?: string; allowed: readonly string[] };
   'kit-id-taken': { id: string; file: string };
   'missing-glyph': { text: string; glyph: string };
-  // Notes.
-  'load-off-reference': { part: string; state: string; load: string; reference: string; percent: number };
-}
-
-interface Words {
-  readonly severity: Severity;
-  readonly message: string;
-  readonly remedy: string;
 }
 
 type Wording = { readonly [C in keyof Details]: (detail: Details[C]) => Words };
 
 const fault = (message: string, remedy: string): Words => ({ severity: 'fault', message, remedy });
-const note = (message: string, remedy: string): Words => ({ severity: 'note', message, remedy });
-/** More names than these help nobody; longer text than this was pasted by mistake. */
-const NAMES = 16;
-const LETTERS = 60;
-
-/** The user's own words in quotes: on one line, without control characters, cut when very long. */
-const q = (text: string): string => {
-  const plain = text.slice(0, LETTERS + 1).replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, ' ');
-  return `“${plain.length > LETTERS ? `${plain.slice(0, LETTERS)}…` : plain}”`;
-};
-const bare = (text: string): string => q(text).slice(1, -1);
-const list = (names: readonly string[]): string =>
-  names.length === 0
-    ? 'none'
-    : names.slice(0, NAMES).map(bare).join(', ') +
-      (names.length > NAMES ? ` and ${names.length - NAMES} more` : '');
-/** What is expected, without its example: the message stays short, the remedy shows the whole. */
-const headOf = (expected: string): string => expected.replace(/(?:,? such as |: | \(|, each ).*$/, '');
-const meant = (nearest: string | undefined, otherwise: string): string =>
-  nearest === undefined ? otherwise : `Did you mean ${bare(nearest)}? ${otherwise}`;
-
 export const wording: Wording = {
   'file-unreadable': (d) =>
     fault(`the file cannot be read: ${d.reason}`, 'Check the path and the permissions.'),
   'file-empty': () =>
     fault('the file is empty', 'Write at least kit, title, parts and joints; the README has a first kit.'),
+  'no-kit': () =>
+    fault(
+      'this is no kit: it has neither kit nor parts nor joints',
+      'Name another file; the README has a first kit.',
+    ),
   'not-text': () => fault('the file is not text in UTF-8', 'Save the description as plain text in UTF-8.'),
   'bad-syntax': (d) =>
     fault(d.reason, 'Mend the text at this place; indent with spaces and close every quote and bracket.'),
@@ -119,6 +96,11 @@ export const wording: Wording = {
     ),
   'unknown-key': (d) =>
     fault(`${q(d.key)} is no key known here`, meant(d.nearest, `Allowed: ${list(d.allowed)}.`)),
+  'decimal-comma': (d) =>
+    fault(
+      `${q(d.got)}: inside braces a comma ends a value`,
+      `The decimal sign is a point: ${d.meant === undefined ? 'write 5.7k, not 5,7k' : `write ${bare(d.meant)}`}.`,
+    ),
   'missing-key': (d) => fault(`${d.what} has no ${q(d.key)}`, `Add ${bare(d.key)}.`),
   'wrong-type': (d) => fault(`expected ${headOf(d.expected)}, found ${d.got}`, `Write ${d.expected}.`),
   'bad-choice': (d) =>
@@ -136,7 +118,12 @@ export const wording: Wording = {
       'Use lower-case letters, digits and single hyphens, starting with a letter, at most 24 characters.',
     ),
   'bad-joint': (d) =>
-    fault(`${q(d.got)} is not a joint`, 'Write PART.LUG > PART.LUG, for example neck.hot > selector.A1.'),
+    fault(
+      `${q(d.got)} is not a joint`,
+      d.arrow === undefined
+        ? 'Write PART.LUG > PART.LUG, for example neck.hot > selector.A1.'
+        : `Write > in place of ${d.arrow}, for example neck.hot > selector.A1.`,
+    ),
   'joint-kind': (d) =>
     fault(
       d.found.length === 0
@@ -147,7 +134,10 @@ export const wording: Wording = {
   'bad-colour': (d) =>
     fault(
       `${q(d.got)} is no IEC 60757 colour code`,
-      `Allowed: ${list(d.allowed)}; or two together in this order, green and yellow only as GNYE.`,
+      meant(
+        d.nearest,
+        `Allowed: ${list(d.allowed)}; or two together in this order, green and yellow only as GNYE.`,
+      ),
     ),
   'bad-value': (d) => fault(d.why, d.remedy),
   'unknown-part': (d) =>
@@ -215,7 +205,9 @@ export const wording: Wording = {
   'hot-shorted': (d) =>
     fault(
       `the tip is joined to ground with ${bare(d.state)}`,
-      'Find the joint that ties the signal to ground and move it.',
+      d.pot === undefined
+        ? 'Find the joint that ties the signal to ground and move it.'
+        : `Exchange lugs 1 and 3 of ${q(d.pot)}: a volume has the signal at lug 3, where its wiper stands at full, and ground at 1.`,
     ),
   'too-many': (d) => fault(`the kit has ${d.count} ${d.what}`, `Use at most ${d.most} in one kit.`),
   'crowded-lug': (d) =>
@@ -228,7 +220,10 @@ export const wording: Wording = {
   'unknown-page': (d) =>
     fault(`there is no page format ${q(d.got)}`, meant(d.nearest, `Page formats: ${list(d.allowed)}.`)),
   'bad-arrangement': (d) =>
-    fault(`the arrangement cannot be used: ${d.reason}`, 'Mend that file; those in layouts/ show the form.'),
+    fault(
+      `the arrangement cannot be used: ${d.reason}`,
+      'Name another, or mend that file; those in layouts/ show the form.',
+    ),
   'kit-id-taken': (d) =>
     fault(`“${d.id}” is the id of ${d.file} too`, 'Give each kit an id of its own: it names the files.'),
   'missing-glyph': (d) =>
@@ -236,9 +231,5 @@ export const wording: Wording = {
       `${q(d.text)} has a character the drawing’s font lacks: ${d.glyph}`,
       'Write it with other characters.',
     ),
-  'load-off-reference': (d) =>
-    note(
-      `${q(d.part)} works into ${d.load} with ${bare(d.state)}, ${Math.abs(d.percent)} % ${d.percent < 0 ? 'below' : 'above'} its reference of ${d.reference}`,
-      'If that is not wanted, change a pot or add a padding resistor; “solderleaf pad” shows both with their figures.',
-    ),
+  ...noteWording,
 };

@@ -2,7 +2,8 @@
 import { z } from 'zod';
 import { nearest } from '../common/nearest.ts';
 import { type Path, type Problem, problem } from '../common/problem.ts';
-import { colours } from './words.ts';
+import { decimalCommas } from './decimal-comma.ts';
+import { colours, meantColour } from './words.ts';
 
 type Issue = z.core.$ZodIssue;
 
@@ -17,10 +18,18 @@ export interface Context {
 
 export function problemsOf(issues: readonly Issue[], context: Context): readonly Problem[] {
   const unknown = issues.flatMap((issue) => unknownKeys(issue, context));
+  const commas = decimalCommas(
+    unknown.map((found) => found.path),
+    context.value,
+    context.path,
+  );
   // A misspelt key is one problem, not two: the key it was meant to be is not reported as missing as well.
   const guessed = new Set(unknown.map((found) => `${found.inside}.${found.nearest}`));
   return issues.flatMap((issue) => {
-    if (issue.code === 'unrecognized_keys') return unknownKeys(issue, context).map((found) => found.problem);
+    // The half of a number before the comma is no value of its own.
+    if (commas.halves.has(joined(steps(issue)))) return [];
+    if (issue.code === 'unrecognized_keys')
+      return unknownKeys(issue, context).map((found) => commas.at.get(joined(found.path)) ?? found.problem);
     const missing = missingKey(issue, context);
     if (missing) return guessed.has(`${missing.inside}.${missing.key}`) ? [] : [missing.problem];
     return [translate(issue, context)];
@@ -64,6 +73,7 @@ function unknownKeys(issue: Issue, { schema, path }: Context) {
     const meant = nearest(key, allowed);
     const detail = { key, allowed, ...(meant === undefined ? {} : { nearest: meant }) };
     return {
+      path: [...inside, key],
       inside: joined(inside),
       nearest: meant,
       problem: problem('unknown-key', [...path, ...inside, key], detail, 'key'),
@@ -138,7 +148,10 @@ function translate(issue: Issue, context: Context): Problem {
     return wrongType(ownWords(issue) ?? EXPECTED[issue.expected] ?? 'another kind of value');
   const special = typeof written === 'string' ? byField(at.at(-1), got) : undefined;
   if (special?.[0] === 'bad-kit-id') return problem('bad-kit-id', path, { got });
-  if (special?.[0] === 'bad-colour') return problem('bad-colour', path, { got, allowed: colours });
+  if (special?.[0] === 'bad-colour') {
+    const meant = meantColour(got);
+    return problem('bad-colour', path, { got, allowed: colours, ...(meant ? { nearest: meant } : {}) });
+  }
   switch (issue.code) {
     case 'custom':
       return quantity(issue, path, got);
@@ -170,11 +183,30 @@ function quantity(issue: z.core.$ZodIssueCustom, path: Path, got: string): Probl
   return problem(of === 'length' ? 'bad-length' : 'bad-quantity', path, detail);
 }
 
+/** What the trade calls some choices. */
+const SYNONYMS: Readonly<Record<string, string>> = {
+  audio: 'log',
+  logarithmic: 'log',
+  lin: 'linear',
+  antilog: 'reverse-log',
+  'anti-log': 'reverse-log',
+  'reverse-audio': 'reverse-log',
+  potentiometer: 'pot',
+  cap: 'capacitor',
+};
+
+/** The choice a word stands for in the trade, or else the one it is nearest to. */
+export function meantBy(word: string, allowed: readonly string[]): string | undefined {
+  const plain = word.trim().toLowerCase().replaceAll(' ', '-');
+  const synonym = Object.hasOwn(SYNONYMS, plain) ? SYNONYMS[plain] : undefined;
+  return synonym !== undefined && allowed.includes(synonym) ? synonym : nearest(word, allowed);
+}
+
 function choice(path: Path, written: unknown, allowed: readonly string[]): Problem {
   if (typeof written === 'object')
     return problem('wrong-type', path, { expected: `one of ${allowed.join(', ')}`, got: typeName(written) });
   const got = shown(written);
-  const meant = nearest(got, allowed);
+  const meant = meantBy(got, allowed);
   return problem('bad-choice', path, { got, allowed, ...(meant === undefined ? {} : { nearest: meant }) });
 }
 

@@ -6,6 +6,9 @@ import { type End, type Joint, type JointKind, jointKinds } from './kit.ts';
 import { jointExtras, jointShapes } from './schema.ts';
 import { JOINT } from './words.ts';
 
+/** Arrows that people write for the one that is meant. */
+const ARROW = /[-=–—]+>|→|⇒/;
+
 export interface ReadJoint {
   /** Absent when its kind or its ends cannot be made out. */
   readonly joint?: Joint;
@@ -73,6 +76,8 @@ function readKind(
 }
 
 function readEnds(text: string, kind: JointKind, index: number, path: Path): ReadJoint {
+  const arrow = ARROW.exec(text)?.[0];
+  if (arrow !== undefined) return { problems: [problem('bad-joint', path, { got: text, arrow })] };
   const found = JOINT.exec(text);
   if (!found) return { problems: [problem('bad-joint', path, { got: text })] };
   const [, part = '', lug = '', otherPart = '', otherLug = ''] = found;

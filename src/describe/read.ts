@@ -2,6 +2,7 @@
  * A description to a typed kit, with every problem at once. Each part and each joint is read on its own, so that
  * what is wrong with one hides nothing of the others.
  */
+import { nearest } from '../common/nearest.ts';
 import type { Problem } from '../common/problem.ts';
 import { problem } from '../common/problem.ts';
 import { givenOr } from '../common/units.ts';
@@ -46,6 +47,13 @@ type Written = Readonly<Record<string, unknown>>;
 const isMap = (value: unknown): value is Written =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
+/** What makes a description a kit, however much else is wrong with it. */
+const MARKS = ['kit', 'parts', 'joints'];
+
+/** Whether a value has a key of a kit's, or one that was meant to be. */
+export const isKitLike = (value: unknown): boolean =>
+  isMap(value) && Object.keys(value).some((key) => nearest(key, MARKS) !== undefined);
+
 /** A script that could not be run: what it threw, without its stack, at the place a compiler names if one does. */
 export function failedScript(thrown: unknown, file: string): Reading {
   const message = thrown instanceof Error ? thrown.message : String(thrown);
@@ -61,6 +69,7 @@ function readValue(value: unknown, source: Source, before: readonly Problem[]): 
     const expected = 'a kit: a map with kit, title, parts and joints';
     return { problems: [...before, problem('wrong-type', [], { expected, got: typeName(value) })], source };
   }
+  if (!isKitLike(value)) return { problems: [...before, problem('no-kit', [], {})], source };
   const head = readHead(value);
   const parts = readParts(value);
   const joints = readJoints(value);

@@ -44,6 +44,49 @@ export const colourField = z
     'Colour of the insulation, as its IEC 60757 code, such as BK or RDBU; green with yellow only as GNYE',
   );
 
+/** Names of the IEC 60757 codes. */
+export const colourNames: Readonly<Record<string, string>> = {
+  BK: 'black',
+  BN: 'brown',
+  RD: 'red',
+  OG: 'orange',
+  YE: 'yellow',
+  GN: 'green',
+  BU: 'blue',
+  VT: 'violet',
+  GY: 'grey',
+  WH: 'white',
+  PK: 'pink',
+  GD: 'gold',
+  TQ: 'turquoise',
+  SR: 'silver',
+};
+
+/** What people write for a colour's name. */
+const OTHER_NAMES: Readonly<Record<string, string>> = { gray: 'GY', purple: 'VT', blk: 'BK', wht: 'WH' };
+
+/** The code that was probably meant: small letters, the colour's name, or two of either in the wrong order. */
+export function meantColour(text: string): string | undefined {
+  const letters = text.toUpperCase().replace(/[^A-Z]/g, '');
+  const pair = /^(..)(..)$/.exec(letters);
+  const words = text
+    .toLowerCase()
+    .split(/[^a-z]+/)
+    .filter((word) => word !== '' && word !== 'and');
+  const codes = words.map(
+    (word) =>
+      OTHER_NAMES[word] ??
+      colours.find((code) => colourNames[code] === word || code.toLowerCase() === word) ??
+      '',
+  );
+  const candidates = [
+    letters,
+    ...(pair ? [`${pair[2]}${pair[1]}`] : []),
+    ...(codes.includes('') || codes.length > 2 ? [] : [codes.join(''), [...codes].reverse().join('')]),
+  ];
+  return candidates.find((code) => (everyColour as readonly string[]).includes(code));
+}
+
 const METRES: Readonly<Record<string, number>> = { mm: -3, cm: -2, m: 0 };
 const LENGTH_EXAMPLES = '180mm, 18cm or 0.18m';
 /** Metres; far longer than any lead in a guitar. */

@@ -1,5 +1,5 @@
 /** Load cards: one a state, aligned so that they compare at a glance. */
-import { CARD_TYPE, type Card, type CardRow, type CardSwitch } from '../annotate/cards.ts';
+import { CARD_TYPE, type Card, type CardRow, type CardSwitch, METER_WORDS } from '../annotate/cards.ts';
 import { at } from '../common/geometry.ts';
 import { lugsOf } from '../parts/index.ts';
 import type { Pen } from './pen.ts';
@@ -58,7 +58,7 @@ export function drawCard(
     stroke: theme.inside,
     'stroke-width': 1,
   });
-  pen.text('meter, tip to sleeve', at(x + PAD, foot), {
+  pen.text(METER_WORDS, at(x + PAD, foot), {
     size: CARD_TYPE.small,
     fill: theme.quiet,
     anchor: 'start',

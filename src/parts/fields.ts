@@ -23,6 +23,12 @@ const BOUNDS: Readonly<Record<Unit, readonly [number, number]>> = {
 /** What a resistor may be, ohms, both included. */
 export const ohmBounds = BOUNDS.ohm;
 
+/** The commonest slip of all with resistances: `1m` is a thousandth of an ohm. */
+function milli(written: string | number, unit: Unit): string {
+  const digits = unit === 'ohm' ? /^\s*([\d.]+)\s*m/.exec(String(written))?.[1] : undefined;
+  return digits === undefined ? '' : `; m stands for a thousandth, M for million: did you mean ${digits}M?`;
+}
+
 const quantity = (unit: Unit) =>
   z
     .union([z.string(), z.number()], { error: `expected ${WHAT[unit]} such as ${EXAMPLES[unit]}` })
@@ -35,7 +41,7 @@ const quantity = (unit: Unit) =>
           : value <= 0
             ? `${WHAT[unit]} must be more than zero`
             : value < least || value > most
-              ? `${WHAT[unit]} beyond reason; allowed: ${printQuantity(least, unit)} to ${printQuantity(most, unit)}`
+              ? `${WHAT[unit]} beyond reason; allowed: ${printQuantity(least, unit)} to ${printQuantity(most, unit)}${milli(written, unit)}`
               : undefined;
       if (value === undefined || wrong !== undefined) {
         ctx.addIssue({

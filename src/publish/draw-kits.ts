@@ -1,6 +1,6 @@
 /** `draw` for many kits: each is drawn for itself, so that one bad kit does not stop the others. */
+import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import { nearest } from '../common/nearest.ts';
 import { problem, type Report } from '../common/problem.ts';
 import type { Hand, Kit } from '../describe/kit.ts';
 import { report } from '../describe/report.ts';
@@ -9,11 +9,11 @@ import type { Arrangement } from '../place/arrangement.ts';
 import { DEFAULT_EFFORT } from '../place/improve.ts';
 import type { PlaceOptions } from '../place/place.ts';
 import { aspectsOf, type Wanted } from './aspects.ts';
-import { arrangementNames, findArrangement, findPage, pageNames, UNKNOWN } from './layouts.ts';
+import { arrangementFaults, findArrangement, findPage, pageFaults } from './layouts.ts';
 import { type Loaded, loadKit } from './load.ts';
 import { inMode, type Mode } from './modes.ts';
 import { svgToPng } from './png.ts';
-import { holds, writeWhole } from './write.ts';
+import { holds, Unwritable, writeWhole } from './write.ts';
 
 export type Format = 'svg' | 'png';
 /** The pipeline: the kit placed, then any of its drawings. */
@@ -36,11 +36,12 @@ export interface DrawOptions extends Wanted {
   readonly check: boolean;
 }
 
-/** What became of one kit: its reports, and what is to be said of each file. */
+/** What became of one kit: its reports, what is to be said of each file, and what could not be written. */
 export interface Outcome {
   readonly file: string;
   readonly reports: readonly Report[];
   readonly lines: readonly string[];
+  readonly troubles: readonly string[];
   readonly failed: boolean;
 }
 
@@ -53,18 +54,23 @@ export async function drawFile(
 ): Promise<Outcome> {
   const loaded = await loadKit(file);
   const { kit } = loaded;
-  if (!kit) return { file, reports: loaded.reports, lines: [], failed: true };
-  const arrangement = findArrangement(options.arrangement ?? kit.arrangement);
-  const fault =
-    typeof arrangement === 'string'
-      ? arrangementFault(loaded, options.arrangement ?? kit.arrangement, arrangement)
-      : takenFault(loaded, kit, taken);
-  if (fault || typeof arrangement === 'string')
-    return { file, reports: [...loaded.reports, ...(fault ?? [])], lines: [], failed: true };
+  const refused = (...faults: readonly Report[]): Outcome => ({
+    file,
+    reports: [...loaded.reports, ...faults],
+    lines: [],
+    troubles: [],
+    failed: true,
+  });
+  if (!kit) return refused();
+  const arrangementName = options.arrangement ?? kit.arrangement;
+  const arrangement = findArrangement(arrangementName);
+  if (typeof arrangement === 'string')
+    return refused(...report(arrangementFaults(arrangementName), loaded.source));
+  const fault = takenFault(loaded, kit, taken);
+  if (fault) return refused(...fault);
   const pageName = options.page ?? kit.page;
   const page = pageName === undefined ? undefined : findPage(pageName);
-  if (pageName !== undefined && !page)
-    return { file, reports: [...loaded.reports, ...pageFault(loaded, pageName)], lines: [], failed: true };
+  if (pageName !== undefined && !page) return refused(...report(pageFaults(pageName), loaded.source));
   taken.set(kit.id, file);
   const prepared = await drawer.prepare(kit, arrangement, {
     ...(options.hand ? { hand: options.hand } : {}),
@@ -72,19 +78,18 @@ export async function drawFile(
   });
   const aspects = aspectsOf(prepared.circuit, options, page);
   if (typeof aspects === 'string')
-    return { file, reports: loaded.reports, lines: [`${file}: ${aspects}`], failed: true };
+    return { file, reports: loaded.reports, lines: [`${file}: ${aspects}`], troubles: [], failed: true };
   const lines: string[] = [];
+  const troubles: string[] = [];
   let failed = false;
   for (const aspect of aspects) {
     const { name, svg } = drawer.render(prepared, aspect);
     for (const format of options.formats) {
       const target = join(options.out, `${name}.${format}`);
       const content = format === 'svg' ? await inMode(svg, options.mode, options.theme) : await svgToPng(svg);
-      if (options.check) {
-        const same = holds(target, content);
-        failed ||= !same;
-        lines.push(same ? `as drawn  ${target}` : `differs   ${target}`);
-      } else lines.push(writeWhole(target, content) ? `written   ${target}` : `as drawn  ${target}`);
+      const said = options.check ? compared(target, content) : written(target, content);
+      failed ||= said.failed;
+      (said.trouble ? troubles : lines).push(said.text);
     }
     const small = page === undefined ? undefined : smallestType(svg);
     if (small !== undefined && small < LEAST_TYPE)
@@ -92,7 +97,29 @@ export async function drawFile(
         `note      ${name}: the smallest type on ${pageName} is ${small.toFixed(1)} mm; ${LEAST_TYPE} mm is the least that reads. Take a larger page or another arrangement.`,
       );
   }
-  return { file, reports: loaded.reports, lines, failed };
+  return { file, reports: loaded.reports, lines, troubles, failed };
+}
+
+interface Said {
+  readonly text: string;
+  readonly failed: boolean;
+  /** It goes to the stream of complaints. */
+  readonly trouble?: boolean;
+}
+
+function compared(target: string, content: string | Uint8Array): Said {
+  if (holds(target, content)) return { text: `as drawn  ${target}`, failed: false };
+  return { text: `${existsSync(target) ? 'differs  ' : 'missing  '} ${target}`, failed: true };
+}
+
+function written(target: string, content: string | Uint8Array): Said {
+  try {
+    return { text: `${writeWhole(target, content) ? 'written  ' : 'as drawn '} ${target}`, failed: false };
+  } catch (thrown) {
+    if (!(thrown instanceof Unwritable)) throw thrown;
+    const text = `cannot write to ${thrown.folder}: ${thrown.reason} (${target}); choose another with --out`;
+    return { text, failed: true, trouble: true };
+  }
 }
 
 /** Smallest type that reads on a printed page, millimetres: the size of the type, as printers measure it. */
@@ -104,25 +131,6 @@ function smallestType(svg: string): number {
   const [, millimetres = ''] = /width="([\d.]+)mm"/.exec(svg) ?? [];
   const sizes = [...svg.matchAll(/font-size="([\d.]+)"/g)].map(([, size]) => Number(size));
   return (Math.min(...sizes) * Number(millimetres)) / Number(across);
-}
-
-function pageFault({ source }: Loaded, got: string): readonly Report[] {
-  const allowed = pageNames();
-  const near = nearest(got, allowed);
-  return report(
-    [problem('unknown-page', ['page'], { got, allowed, ...(near ? { nearest: near } : {}) })],
-    source,
-  );
-}
-
-function arrangementFault({ source }: Loaded, got: string, reason: string): readonly Report[] {
-  if (reason !== UNKNOWN) return report([problem('bad-arrangement', ['arrangement'], { reason })], source);
-  const allowed = arrangementNames();
-  const near = nearest(got, allowed);
-  return report(
-    [problem('unknown-arrangement', ['arrangement'], { got, allowed, ...(near ? { nearest: near } : {}) })],
-    source,
-  );
 }
 
 function takenFault(

@@ -4,6 +4,8 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parse } from 'yaml';
 import { z } from 'zod';
+import { nearest } from '../common/nearest.ts';
+import { type Problem, problem } from '../common/problem.ts';
 import type { Page } from '../draw/head.ts';
 import { type Arrangement, arrangementSchema } from '../place/arrangement.ts';
 
@@ -24,7 +26,7 @@ export const arrangementNames = (): readonly string[] =>
     .sort();
 
 /** The answer for a name that no arrangement has. */
-export const UNKNOWN = 'unknown';
+const UNKNOWN = 'unknown';
 
 const known = new Map<string, Arrangement>();
 
@@ -41,16 +43,36 @@ export function findArrangement(name: string): Arrangement | string {
   const file = own ? name : join(layoutFolder(), `${name}.yaml`);
   if (!existsSync(file)) return `${file}: there is no such file`;
   try {
-    const read = arrangementSchema.safeParse(parse(readFileSync(file, 'utf8')));
-    if (!read.success) {
-      const issue = read.error.issues[0];
-      return `${file}: ${issue?.path.join('.') || 'arrangement'}: ${issue?.message ?? 'not an arrangement'}`;
-    }
+    const value: unknown = parse(readFileSync(file, 'utf8'));
+    const read = arrangementSchema.safeParse(value);
+    if (!read.success) return `${file}: ${slipOf(value, read.error.issues[0])}`;
     known.set(name, read.data);
     return read.data;
   } catch (thrown) {
     return `${file}: ${thrown instanceof Error ? thrown.message.split('\n', 1)[0] : 'not readable'}`;
   }
+}
+
+/** What keeps a file from being an arrangement: the commonest slip is to name a kit. */
+function slipOf(value: unknown, issue: { readonly path: readonly PropertyKey[] } | undefined): string {
+  const keys = typeof value === 'object' && value !== null ? Object.keys(value) : [];
+  if (keys.includes('joints')) return 'it is a kit and no arrangement';
+  if (!keys.includes('seats')) return 'it is no arrangement, as it has no seats';
+  const path = issue?.path.map(String) ?? [];
+  const [first = ''] = path;
+  if (path.length === 0) return 'it has a key that no arrangement has';
+  return `${path.join('.')}: ${path.length === 1 && !keys.includes(first) ? 'it is missing' : 'it is not written as it should be'}`;
+}
+
+/** What is wrong with a name that no arrangement could be found by; nothing when one is. */
+export function arrangementFaults(got: string): readonly Problem[] {
+  const found = findArrangement(got);
+  if (typeof found !== 'string') return [];
+  const path = ['arrangement'];
+  if (found !== UNKNOWN) return [problem('bad-arrangement', path, { reason: found })];
+  const allowed = arrangementNames();
+  const near = nearest(got, allowed);
+  return [problem('unknown-arrangement', path, { got, allowed, ...(near ? { nearest: near } : {}) })];
 }
 
 const pageSchema = z.strictObject({
@@ -67,6 +89,14 @@ export const pageNames = (): readonly string[] =>
   readdirSync(pageFolder())
     .map((name) => name.slice(0, -'.yaml'.length))
     .sort();
+
+/** What is wrong with a name that no page format has; nothing when one has it. */
+export function pageFaults(got: string): readonly Problem[] {
+  const allowed = pageNames();
+  if (allowed.includes(got)) return [];
+  const near = nearest(got, allowed);
+  return [problem('unknown-page', ['page'], { got, allowed, ...(near ? { nearest: near } : {}) })];
+}
 
 /** A page format by name; `undefined` for a name that none has. */
 export function findPage(name: string): Page | undefined {

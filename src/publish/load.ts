@@ -1,6 +1,5 @@
 /** Kit files from the disk: bytes, text, kit and every problem of it, the circuit's faults included. */
-import { readdirSync, readFileSync, statSync } from 'node:fs';
-import { join } from 'node:path';
+import { readFileSync, statSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
 import { glyphFaults } from '../annotate/notes.ts';
 import { findFaults } from '../circuit/faults.ts';
@@ -17,20 +16,6 @@ export interface Loaded {
   readonly kit?: Kit;
   readonly reports: readonly Report[];
   readonly source: Source;
-}
-
-const KIT_FILE = /\.(ya?ml|json|ts)$/;
-const NO_KIT = /\.schema\.json$|\.d\.ts$/;
-
-/** The kit files meant by the paths given: a file is itself, a folder the kits that lie in it, by name. */
-export function kitFiles(paths: readonly string[]): readonly string[] {
-  return paths.flatMap((path) => {
-    if (!statSync(path, { throwIfNoEntry: false })?.isDirectory()) return [path];
-    return readdirSync(path)
-      .filter((name) => KIT_FILE.test(name) && !NO_KIT.test(name) && statSync(join(path, name)).isFile())
-      .sort((a, b) => (a < b ? -1 : 1))
-      .map((name) => join(path, name));
-  });
 }
 
 export async function loadKit(file: string): Promise<Loaded> {
@@ -73,8 +58,15 @@ const unwrapped = (exported: unknown): unknown =>
     ? exported.default
     : exported;
 
+const REASONS: Readonly<Record<string, string>> = {
+  ENOENT: 'there is no such file',
+  ENOTDIR: 'there is no such file',
+  EISDIR: 'it is a folder',
+  EACCES: 'you have no permission to',
+};
+
 function unreadable(file: string, thrown: unknown): Reading {
   const message = thrown instanceof Error ? thrown.message : String(thrown);
-  const reason = /^ENOENT/.test(message) ? 'there is no such file' : message.replace(/, \w+( '.*')?$/, '');
+  const reason = REASONS[/^E[A-Z]+/.exec(message)?.[0] ?? ''] ?? message.replace(/, \w+( '.*')?$/, '');
   return { problems: [problem('file-unreadable', [], { reason })], source: valueSource(file) };
 }

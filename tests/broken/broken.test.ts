@@ -50,8 +50,12 @@ test('the samples show nearly every fault of a description there is', () => {
     'file-unreadable',
     'too-long',
     'unknown-arrangement',
+    'unknown-page',
     'missing-glyph',
     'load-off-reference',
+    'capacitor-across',
+    'control-idle',
+    'value-unlikely',
     'kit-id-taken',
     'bad-arrangement',
   ];

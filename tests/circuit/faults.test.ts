@@ -84,6 +84,37 @@ describe('states', () => {
       [1, 2, 3].map((n) => `hot-shorted the tip is joined to ground with s at ${n}, t at 2`),
     );
   });
+  test('a volume with its ends exchanged is named, at the joint to move', () => {
+    const volume = { kind: 'pot', value: '250k' };
+    const backwards = ['n.hot > v.1', 'v.2 > out.tip', 'n.ground > out.sleeve', 'v.3 > out.sleeve'];
+    const { draft, source } = readKit(
+      JSON.stringify(
+        { kit: 'a', title: 'a', parts: { n: coil, v: volume, out: jack }, joints: backwards },
+        null,
+        1,
+      ),
+      'a.json',
+    );
+    const [found, ...more] = report(draft ? findFaults(draft) : [], source);
+    expect(more).toEqual([]);
+    expect(found?.place.excerpt).toContain('v.3 > out.sleeve');
+    expect(found?.remedy).toContain('Exchange lugs 1 and 3 of “v”');
+  });
+  test('no exchange is proposed that would not mend it', () => {
+    const volume = { kind: 'pot', value: '250k' };
+    const { draft, source } = readKit(
+      JSON.stringify({
+        kit: 'a',
+        title: 'a',
+        parts: { n: coil, v: volume, out: jack },
+        joints: ['n.hot > v.3', 'v.1 > out.tip', 'v.1 > out.sleeve', 'n.ground > out.sleeve'],
+      }),
+      'a.json',
+    );
+    const [found] = report(draft ? findFaults(draft) : [], source);
+    expect(found?.code).toBe('hot-shorted');
+    expect(found?.remedy).not.toContain('Exchange');
+  });
   test('a pickup left unjoined accounts for silence; it is not told twice', () => {
     expect(codes(parts, [...joints, 'b.hot > s.A2'])).toEqual(['pickup-no-hot']);
   });

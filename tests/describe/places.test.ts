@@ -168,13 +168,13 @@ describe('printing', () => {
 
   test('reports are in the order of the file and capped', () => {
     const keys = Array.from({ length: 10_000 }, (_, i) => `k${i}: 1`).join('\n');
-    const { problems, source } = readKit(keys, 'x.yaml');
-    expect(problems.length).toBe(10_004);
+    const { problems, source } = readKit(`kit: a\n${keys}`, 'x.yaml');
+    expect(problems.length).toBe(10_003);
     const reports = report(problems, source);
     const lines = reports.map(({ place }) => place.line);
     expect(lines).toEqual([...lines].sort((a, b) => a - b));
     const printed = printReports(reports);
-    expect(printed.split('\n\n').at(-1)).toBe('and 9954 more');
+    expect(printed.split('\n\n').at(-1)).toBe('and 9953 more');
     expect(printed.length).toBeLessThan(20_000);
   });
 

@@ -91,10 +91,22 @@ it('answers 2 to wrong usage and 1 to a kit or an arrangement that is not there'
   writeFileSync(own, 'arrangement: own\nseats: []\n');
   const wrong = run('draw', 'samples/heron-ss.yaml', '--out', folder, '--arrangement', own);
   expect(wrong.status).toBe(1);
-  expect(wrong.stderr).toMatch(/bad-arrangement[\s\S]*own-layout\.yaml: about:/);
+  expect(wrong.stderr).toMatch(/bad-arrangement[\s\S]*own-layout\.yaml: about: it is missing/);
   expect(
     run('draw', 'samples/heron-ss.yaml', '--out', folder, '--arrangement', 'none.yaml').stderr,
   ).toContain('none.yaml: there is no such file');
+  // No line of the kit is to blame for what the command line names.
+  expect(wrong.stderr).not.toContain('heron-ss.yaml');
+  const kit = run('draw', 'samples/heron-ss.yaml', '--out', folder, '--arrangement', 'samples/heron-ss.yaml');
+  expect(kit.stderr).toContain('samples/heron-ss.yaml: it is a kit and no arrangement');
   expect(run('--version').status).toBe(0);
   expect(run('--help').status).toBe(0);
+});
+
+it('every command’s help ends with an example of itself', { timeout: 30_000 }, () => {
+  const [, listed = ''] = run('--help').stdout.split('Commands:');
+  const commands = [...listed.matchAll(/^ {2}([a-z]+) /gm)].map((found) => found[1] ?? '');
+  expect(commands).toEqual(expect.arrayContaining(['draw', 'loads', 'response', 'pad', 'check', 'schema']));
+  for (const name of commands.filter((one) => one !== 'help'))
+    expect(run(name, '--help').stdout).toMatch(new RegExp(`\\nexample: solderleaf ${name}\\b`));
 });

@@ -233,7 +233,7 @@ describe('--write', () => {
       )
       .replace(
         '# End of',
-        '  - leg: one.1 > selector.A1\n  - leg: one.2 > volume.case\n  - leg: two.1 > selector.A1\n  - leg: two.2 > volume.case\n# End of',
+        '  - leg: one.1 > selector.A1\n  - leg: one.2 > volume.case\n  - leg: two.1 > selector.A2\n  - leg: two.2 > volume.case\n# End of',
       );
     const file = put('two.yaml', text);
     const { outcome, lines } = await write(file);

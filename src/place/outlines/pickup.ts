@@ -9,7 +9,9 @@ const WORDS = { 'single-coil': 'single coil', humbucker: 'humbucker' } as const;
 
 /** Pickup lying down, its two leads leaving on the right. */
 export function pickupOutline(part: Pickup): Outline {
-  const texts = [part.label, `${WORDS[part.kind]}, ${printQuantity(part.resistance.value, 'ohm')}`] as const;
+  const assumed = part.resistance.from === 'default' ? ' assumed' : '';
+  const resistance = `${printQuantity(part.resistance.value, 'ohm')}${assumed}`;
+  const texts = [part.label, `${WORDS[part.kind]}, ${resistance}`] as const;
   const text = Math.max(textWidth(texts[0], TYPE.name, 'bold'), textWidth(texts[1], TYPE.value));
   const columns = Math.max(9, Math.ceil((SYMBOL + text + 26) / g(1)));
   const body = { x: 0, y: g(0), width: g(columns), height: g(5) };

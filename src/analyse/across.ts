@@ -1,0 +1,88 @@
+/**
+ * Capacitors that lie straight across the signal with the controls at full, and what puts them there. Found by solving:
+ * the treble is lost with that capacitor alone in circuit, and there with none. The pot to blame is the one that,
+ * turned back, brings it there again; and exchanging its lugs 1 and 3 is proposed only when that, solved, mends it.
+ */
+import { buildCircuit } from '../circuit/build.ts';
+import type { Circuit, State } from '../circuit/circuit.ts';
+import { type ExchangedLugs, exchanged } from '../circuit/exchange.ts';
+import { shapeOf } from './peak.ts';
+import { heardIn } from './response.ts';
+import { isLost, ownGain, referenceCutoffs, trebleOf } from './treble.ts';
+
+export interface Lost {
+  readonly state: State;
+  readonly pickup: string;
+  /** Hertz of the −3 dB point, here and in the harness the pickup was made for. */
+  readonly cutoff: number;
+  readonly reference: number;
+}
+
+export interface Across {
+  readonly capacitor: string;
+  /** The pot that at full puts it there; absent when no pot has a say. */
+  readonly control?: string;
+  /** Absent when exchanging the pot's lugs 1 and 3 would not mend it. */
+  readonly exchange?: ExchangedLugs;
+  /** Never empty. */
+  readonly lost: readonly Lost[];
+}
+
+export function capacitorsAcross(circuit: Circuit): readonly Across[] {
+  const lost = lostIn(circuit);
+  if (lost.length === 0) return [];
+  const capacitors = circuit.kit.parts.filter((part) => part.kind === 'capacitor').map((part) => part.name);
+  const without = (kept: string | undefined): Circuit => ({
+    ...circuit,
+    kit: {
+      ...circuit.kit,
+      parts: circuit.kit.parts.filter((part) => part.kind !== 'capacitor' || part.name === kept),
+    },
+  });
+  const bare = without(undefined);
+  const blamed = lost.filter((one) => !still(bare, one));
+  return capacitors.flatMap((capacitor): Across[] => {
+    const only = without(capacitor);
+    const own = blamed.filter((one) => still(only, one));
+    return own.length === 0 ? [] : [{ capacitor, ...blame(circuit, only, own), lost: own }];
+  });
+}
+
+const still = (circuit: Circuit, { state, pickup, reference }: Lost, controls = {}): boolean =>
+  isLost(circuit, state, pickup, reference, controls);
+
+function lostIn(circuit: Circuit): readonly Lost[] {
+  const found = trebleOf(circuit);
+  const references = referenceCutoffs(circuit);
+  return circuit.states.flatMap((state, index) => {
+    const names = state.sounding.filter((pickup) => found[index]?.get(pickup)?.lost);
+    const heard = names.length === 0 ? undefined : heardIn(circuit, state);
+    return names.flatMap((pickup) => {
+      const cutoff = heard && shapeOf(ownGain(heard, pickup)).cutoff;
+      const reference = references.get(pickup);
+      return cutoff === undefined || reference === undefined ? [] : [{ state, pickup, cutoff, reference }];
+    });
+  });
+}
+
+/** The pot to blame, and whether exchanging its lugs mends it. */
+function blame(circuit: Circuit, only: Circuit, lost: readonly Lost[]): Pick<Across, 'control' | 'exchange'> {
+  const pots = circuit.kit.parts.filter((part) => part.kind === 'pot').map((part) => part.name);
+  const control = pots.find((pot) =>
+    lost.every((one) => !still(only, one, { [pot]: 0 }) && sounds(only, one, { [pot]: 0 })),
+  );
+  if (control === undefined) return {};
+  const exchange = exchanged(circuit.kit, control);
+  const mended = buildCircuit(exchange.kit);
+  return lostIn(mended).length === 0 && mended.states.every((state, i) => same(state, circuit.states[i]))
+    ? { control, exchange }
+    : { control };
+}
+
+const sounds = (circuit: Circuit, { state, pickup }: Lost, controls: Record<string, number>): boolean => {
+  const heard = heardIn(circuit, state, controls);
+  return heard !== undefined && ownGain(heard, pickup)(100) > 0.1;
+};
+
+const same = (state: State, other: State | undefined): boolean =>
+  state.shorted === other?.shorted && state.sounding.join() === other.sounding.join();

@@ -1,0 +1,64 @@
+/**
+ * Pots that do nothing, and volumes that hardly do anything. A pot is idle when no coil in any state comes out
+ * differently at the jack with it at 10, 5 and 0. A volume is a pot that all of a coil's direct current to the tip goes
+ * through: without its track there is silence. It is weak when at 0 it takes less than 20 dB off at 1 kHz.
+ */
+import { buildCircuit } from '../circuit/build.ts';
+import { type Circuit, lugId } from '../circuit/circuit.ts';
+import { given } from '../common/units.ts';
+import { elementsOf } from '../parts/index.ts';
+import { gains, PROBES } from './controls.ts';
+import { decibels } from './peak.ts';
+
+export interface IdleControl {
+  readonly pot: string;
+  /** Decibels that turning it down takes off at 1 kHz; absent when turning it changes nothing at all. */
+  readonly fall?: number;
+  /** Lugs of its track that no joint reaches. */
+  readonly free: readonly string[];
+}
+
+/** A change smaller than this nobody hears. Decibels. */
+const HEARD = 0.5;
+/** A volume that takes off less turns nothing down. Common practice, no source. */
+const LEAST_FALL = 20;
+/** Ohms that let nothing through, and yet leave no node afloat. */
+const NO_TRACK = 1e12;
+/** 1 kHz, after the direct voltage in a row of gains. */
+const AT = 1 + PROBES.indexOf(1000);
+
+type Rows = readonly (readonly number[])[];
+
+export function idleControls(circuit: Circuit): readonly IdleControl[] {
+  const full = gains(circuit, {});
+  const joined = new Set(
+    circuit.joints.flatMap(({ from, to }) => [lugId(from.part, from.lug), lugId(to.part, to.lug)]),
+  );
+  return circuit.kit.parts.flatMap((part): IdleControl[] => {
+    const track = elementsOf(part).find((element) => element.kind === 'track');
+    if (track?.kind !== 'track') return [];
+    const pot = part.name;
+    const ends = [track.anticlockwise, track.wiper, track.clockwise];
+    const free = ends.filter((lug) => !joined.has(lugId(pot, lug)));
+    const zero = gains(circuit, { [pot]: 0 });
+    if (alike(full, zero) && alike(full, gains(circuit, { [pot]: 0.5 }))) return [{ pot, free }];
+    const fall = fallOf(full, zero);
+    return fall < LEAST_FALL && carries(circuit, pot, full) ? [{ pot, fall, free }] : [];
+  });
+}
+
+const alike = (a: Rows, b: Rows): boolean =>
+  a.every((row, i) => row.every((gain, k) => Math.abs(decibels(gain) - decibels(b[i]?.[k] ?? 0)) < HEARD));
+
+/** The most that any coil falls at 1 kHz. */
+const fallOf = (full: Rows, zero: Rows): number =>
+  Math.max(...full.map((row, i) => decibels(row[AT] ?? 0) - decibels(zero[i]?.[AT] ?? 0)));
+
+/** Whether some coil is heard through this pot's track and in no other way, as past it through a capacitor. */
+function carries(circuit: Circuit, pot: string, full: Rows): boolean {
+  const open = circuit.kit.parts.map((part) =>
+    part.name === pot && part.kind === 'pot' ? { ...part, value: given(NO_TRACK) } : part,
+  );
+  const cut = gains(buildCircuit({ ...circuit.kit, parts: open }), { [pot]: 0 });
+  return full.some((row, i) => [0, AT].every((k) => (row[k] ?? 0) > 0.1 && (cut[i]?.[k] ?? 0) < 1e-3));
+}

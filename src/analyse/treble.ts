@@ -1,0 +1,94 @@
+/**
+ * What each sounding pickup keeps of its treble: its −3 dB point beside that in the harness it was made for. A load is
+ * a resistance, and blind to a capacitor that lies straight across the signal: at 1 kHz such a one hardly conducts, and
+ * yet it takes everything above. Cards are made with every drawing, so that a few frequencies must do here.
+ */
+import type { Circuit, State } from '../circuit/circuit.ts';
+import { isPickup, type Pickup } from '../parts/index.ts';
+import type { Controls } from './netlist.ts';
+import { decibels, type Gain, HIGHEST, PLATEAU } from './peak.ts';
+import { referenceCircuit } from './reference.ts';
+import { gainOf, type Heard, heardIn } from './response.ts';
+
+export interface Treble {
+  /** The −3 dB point lies below half the reference's. */
+  readonly lost: boolean;
+  /** Decibels at the reference's −3 dB point, above what the reference has there. */
+  readonly level: number;
+  /** The −3 dB point lies below the reference's. */
+  readonly lower: boolean;
+}
+
+const HALF_POWER = Math.SQRT1_2;
+
+/** For every state, each sounding pickup by name; all controls at full. */
+export function trebleOf(circuit: Circuit): readonly ReadonlyMap<string, Treble>[] {
+  const cutoffs = referenceCutoffs(circuit);
+  return circuit.states.map((state) => {
+    const heard = heardIn(circuit, state);
+    return new Map(
+      state.sounding.flatMap((pickup) => {
+        const cutoff = cutoffs.get(pickup);
+        return heard && cutoff !== undefined ? [[pickup, trebleAt(ownGain(heard, pickup), cutoff)]] : [];
+      }),
+    );
+  });
+}
+
+/** Whether a pickup's treble is lost, with the controls where they are said to stand. */
+export function isLost(
+  circuit: Circuit,
+  state: State,
+  pickup: string,
+  cutoff: number,
+  controls: Controls = {},
+): boolean {
+  const heard = heardIn(circuit, state, controls);
+  return heard !== undefined && trebleAt(ownGain(heard, pickup), cutoff).lost;
+}
+
+export const ownGain = (heard: Heard, pickup: string): Gain =>
+  gainOf(
+    heard,
+    heard.windings.filter((winding) => winding.pickup === pickup),
+  );
+
+function trebleAt(gain: Gain, cutoff: number): Treble {
+  const wanted = gain(PLATEAU) * HALF_POWER;
+  const [quarter = 0, half = 0, whole = 0] = [cutoff / 4, cutoff / 2, cutoff].map(gain);
+  // Silence has no treble to lose.
+  if (decibels(wanted) <= -100) return { lost: false, level: 0, lower: false };
+  const level = decibels(whole) - decibels(wanted);
+  return { lost: half < wanted, level, lower: Math.min(quarter, half, whole) < wanted };
+}
+
+/** Hertz by pickup: where each has fallen by 3 dB in its reference harness, or the end of hearing. */
+export const referenceCutoffs = (circuit: Circuit): ReadonlyMap<string, number> =>
+  new Map(
+    circuit.kit.parts.filter(isPickup).map((pickup) => [pickup.name, referenceCutoff(circuit, pickup)]),
+  );
+
+function referenceCutoff(circuit: Circuit, pickup: Pickup): number {
+  const plain = referenceCircuit(pickup, circuit.kit.surroundings);
+  const state = plain.states[0];
+  const heard = state && heardIn(plain, state);
+  return heard ? cutoffFromAbove(gainOf(heard, heard.windings)) : HIGHEST;
+}
+
+/**
+ * The highest frequency below which a curve stays above half power, sought downwards by octaves and then
+ * halved to a ten-thousandth: beyond the peak of a plain harness the curve only falls.
+ */
+function cutoffFromAbove(gain: Gain): number {
+  const wanted = gain(PLATEAU) * HALF_POWER;
+  let low = HIGHEST;
+  while (low > PLATEAU && gain(low) < wanted) low *= 0.5;
+  if (low === HIGHEST) return HIGHEST;
+  let high = low * 2;
+  while (high / low > 1.0001) {
+    const middle = Math.sqrt(low * high);
+    if (gain(middle) >= wanted) low = middle;
+    else high = middle;
+  }
+  return high;
+}

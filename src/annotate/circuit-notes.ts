@@ -1,0 +1,58 @@
+/** Notes on what the solved circuit does that nobody can have meant: treble lost to a capacitor, pots that do nothing. */
+import { type Across, capacitorsAcross, idleControls } from '../analyse/index.ts';
+import type { Circuit, State } from '../circuit/circuit.ts';
+import { type Path, type Problem, problem } from '../common/problem.ts';
+import { printHertz } from './figures.ts';
+import { stateWords } from './state-words.ts';
+
+/** One note for each capacitor that lies straight across the signal at full. */
+export const acrossNotes = (circuit: Circuit, across = capacitorsAcross(circuit)): readonly Problem[] =>
+  across.flatMap((one): readonly Problem[] => {
+    const [first] = one.lost;
+    if (!first) return [];
+    const { capacitor, control, exchange } = one;
+    return [
+      problem(
+        'capacitor-across',
+        placeOf(one),
+        {
+          capacitor,
+          states: statesWords(
+            circuit,
+            one.lost.map(({ state }) => state),
+          ),
+          pickup: first.pickup,
+          cutoff: printHertz(first.cutoff),
+          reference: printHertz(first.reference),
+          ...(control === undefined ? {} : { control }),
+          ...(exchange ? { exchange: exchange.used } : {}),
+        },
+        exchange ? 'value' : 'key',
+      ),
+    ];
+  });
+
+/** The end of the joint that is to be moved, or the capacitor where no joint is sure to be the one. */
+function placeOf({ capacitor, exchange }: Across): Path {
+  const move = exchange?.joints[0];
+  return move ? ['joints', move.joint.index, move.joint.kind, move.end, 'lug'] : ['parts', capacitor];
+}
+
+/** `in every state`, or which. */
+function statesWords(circuit: Circuit, some: readonly State[]): string {
+  const states = [...new Set(some)];
+  return states.length === circuit.states.length
+    ? 'in every state'
+    : `with ${states.map((state) => stateWords(state.settings)).join('; ')}`;
+}
+
+/** One note for each pot that turns nothing, or for a volume that hardly turns anything down. */
+export const idleNotes = (circuit: Circuit): readonly Problem[] =>
+  idleControls(circuit).map(({ pot, fall, free }) =>
+    problem(
+      'control-idle',
+      ['parts', pot],
+      { part: pot, free, ...(fall === undefined ? {} : { fall: `${fall.toFixed(1)} dB` }) },
+      'key',
+    ),
+  );

@@ -1,0 +1,109 @@
+/**
+ * Capacitors that lie straight across the signal, and what cards and notes say of them. That a tone control lies between
+ * lugs 1 and 2 is the trade handbook's. The frequencies to expect are worked by hand from L and C.
+ */
+import { describe, expect, it } from 'vitest';
+import { capacitorsAcross, readJack, solveLoads, solveResponse, trebleOf } from '../../src/analyse/index.ts';
+import { cardsOf } from '../../src/annotate/cards.ts';
+import { notesOf } from '../../src/annotate/notes.ts';
+import type { Circuit } from '../../src/circuit/circuit.ts';
+import type { Problem } from '../../src/common/problem.ts';
+import { makeCircuit, mixedSet, sampleCircuit, sampleNames } from '../analyse/kits.ts';
+
+/** The mixed set's ground, switch and volume, with a tone wired as told. */
+const withTone = (...tone: readonly string[]): Circuit =>
+  makeCircuit({ parts: mixedSet.parts, joints: [...mixedSet.joints.slice(0, 12), ...tone] });
+
+const right = withTone('tone.2 > volume.3', 'tone.1 > cap.1', 'cap.2 > tone.case');
+const shorting = withTone('volume.3 > cap.1', 'cap.2 > tone.3', 'tone.2 > tone.case');
+const straight = withTone('volume.3 > cap.1', 'cap.2 > volume.case', 'tone.1 > cap.1', 'tone.2 > volume.3');
+
+const notes = (circuit: Circuit): readonly Problem[] => notesOf(circuit, solveLoads(circuit));
+const across = (circuit: Circuit) => notes(circuit).filter((one) => one.code === 'capacitor-across');
+const verdicts = (circuit: Circuit): readonly string[] =>
+  cardsOf(circuit, solveLoads(circuit), readJack(circuit)).flatMap((card) =>
+    card.rows.map((row) => row.verdict),
+  );
+
+describe('a tone pot that at full lays its capacitor across the signal', () => {
+  it('is noted once, at the lug to move, with the figures of the first pickup', () => {
+    const [note, ...more] = across(shorting);
+    expect(more).toEqual([]);
+    expect(note?.path).toEqual(['joints', 13, 'wire', 'to', 'lug']);
+    expect(note?.detail).toMatchObject({
+      capacitor: 'cap',
+      control: 'tone',
+      states: 'in every state',
+      exchange: ['3'],
+    });
+    // 2.4 H with 22 nF, the cable's 300 pF and the coil's own: the resonance by 1/(2π√LC); the −3 dB point lies above it.
+    const [bridge] = capacitorsAcross(shorting)[0]?.lost ?? [];
+    const resonance = 1 / (2 * Math.PI * Math.sqrt(2.4 * 22.4e-9));
+    expect(bridge?.pickup).toBe('bridge');
+    expect(bridge?.cutoff).toBeGreaterThan(resonance);
+    expect(bridge?.cutoff).toBeLessThan(2 * resonance);
+  });
+  it('has no load notes beside it: the loads say nothing of such a sound', () => {
+    expect(notes(shorting).map((one) => one.code)).toEqual(['capacitor-across']);
+  });
+  it('the other way round too, and a tone as the handbook has it is none', () => {
+    expect(across(withTone('tone.2 > volume.3', 'tone.3 > cap.1', 'cap.2 > tone.case'))).toHaveLength(1);
+    expect(across(right)).toEqual([]);
+    for (const name of sampleNames()) expect(across(sampleCircuit(name)), name).toEqual([]);
+  });
+  it('its cards say what is heard', () => {
+    expect(new Set(verdicts(shorting))).toEqual(new Set(['treble shorted']));
+    expect(verdicts(right)).not.toContain('treble shorted');
+  });
+});
+
+it('a capacitor that no pot has a say in is noted at the capacitor', () => {
+  const [note, ...more] = across(straight);
+  expect(more).toEqual([]);
+  expect(note?.path).toEqual(['parts', 'cap']);
+  expect(note?.detail).not.toHaveProperty('control');
+});
+
+describe('the word on a card', () => {
+  /** A capacitor across the volume, of a value that takes a little or a lot. */
+  const choked = (value: string): Circuit =>
+    makeCircuit({
+      parts: { ...mixedSet.parts, cap: { kind: 'capacitor', value } },
+      joints: [
+        ...mixedSet.joints.slice(0, 12),
+        'cap.1 > volume.3',
+        'cap.2 > volume.case',
+        'tone.1 > tone.case',
+      ],
+    });
+
+  it('is never brighter where the whole sweep puts the −3 dB point below the reference’s', () => {
+    let up = 0;
+    let down = 0;
+    for (const value of ['1p', '100p', '220p', '470p', '1n', '2.2n', '4.7n', '22n', '100n']) {
+      const circuit = choked(value);
+      const { states } = solveResponse(circuit, { points: 1 });
+      const cards = cardsOf(circuit, solveLoads(circuit), readJack(circuit));
+      for (const { index, pickups } of states)
+        for (const { pickup, shape, reference } of pickups) {
+          const verdict = cards[index]?.rows.find((row) => row.pickup === pickup)?.verdict ?? '';
+          const lower = (shape.cutoff ?? 20_000) < (reference.shape.cutoff ?? 20_000);
+          if (lower) expect(verdict, `${value} ${pickup} ${index}`).not.toContain('brighter');
+          if (lower) down++;
+          else if (verdict.includes('brighter')) up++;
+        }
+    }
+    // Both kinds were met, or this has shown nothing.
+    expect(Math.min(up, down)).toBeGreaterThan(3);
+  });
+  it('agrees with the whole sweep on what is lost', () => {
+    for (const circuit of [shorting, choked('470p'), choked('10n'), sampleCircuit('kestrel-hss')]) {
+      const found = trebleOf(circuit);
+      for (const { index, pickups } of solveResponse(circuit, { points: 1 }).states)
+        for (const { pickup, shape, reference } of pickups)
+          expect(found[index]?.get(pickup)?.lost).toBe(
+            (shape.cutoff ?? 20_000) < (reference.shape.cutoff ?? 20_000) / 2,
+          );
+    }
+  });
+});

@@ -1,0 +1,108 @@
+/** What a message proposes for the slips that beginners make. Trade words and abbreviations: common practice, no source. */
+import { describe, expect, it } from 'vitest';
+import { findFaults } from '../../src/circuit/faults.ts';
+import { readKit } from '../../src/describe/read.ts';
+import { report } from '../../src/describe/report.ts';
+import { meantColour } from '../../src/describe/words.ts';
+import { ohms } from '../../src/parts/fields.ts';
+
+const TEXT = `kit: robin
+title: S, one volume
+parts:
+  neck: { kind: single-coil, resistance: 5.7k }
+  selector: { kind: lever-3 }
+  volume: { kind: pot, value: 250k, taper: log }
+  cap: { kind: capacitor, value: 22n }
+  output: { kind: jack }
+joints:
+  - bend: volume.1 > volume.case
+  - neck.ground > volume.case
+  - output.sleeve > volume.case
+  - { wire: neck.hot > selector.A1, colour: BU }
+  - link: selector.A1 > selector.A2
+  - link: selector.A2 > selector.A3
+  - selector.A0 > volume.3
+  - leg: cap.1 > volume.3
+  - leg: cap.2 > volume.case
+  - volume.2 > output.tip
+`;
+
+/** The reports on the text with one piece exchanged, as `line code remedy`. */
+function told(piece: string, by: string): readonly string[] {
+  if (!TEXT.includes(piece)) throw new Error(`there is no ${piece}`);
+  const { draft, problems, source } = readKit(TEXT.replace(piece, by), 'x.yaml');
+  return report([...problems, ...(draft ? findFaults(draft) : [])], source).map(
+    ({ place, code, message, remedy }) => `${place.line}:${place.column} ${code} ${message} / ${remedy}`,
+  );
+}
+
+it('the text itself is sound', () => expect(told('robin', 'robin')).toEqual([]));
+
+describe('one slip, one message that mends it', () => {
+  it.each([
+    ['colour: BU', 'colour: blue', '13:45 bad-colour', 'Did you mean BU?'],
+    ['colour: BU', 'colour: bk', '13:45 bad-colour', 'Did you mean BK?'],
+    ['taper: log', 'taper: audio', '6:44 bad-choice', 'Did you mean log?'],
+    ['taper: log', 'taper: lin', '6:44 bad-choice', 'Did you mean linear?'],
+    ['kind: pot', 'kind: potentiometer', '6:19 bad-choice', 'Did you mean pot?'],
+    ['value: 22n', 'value: 0,047u', '7:36 decimal-comma', 'write 0.047u.'],
+    ['resistance: 5.7k', 'resistance: 5,7k', '4:44 decimal-comma', 'write 5.7k.'],
+    // A key of digits alone loses its place among the others.
+    ['value: 250k', 'value: 2,5', '6:33 decimal-comma', 'write 2.5.'],
+    ['neck.ground > volume', 'neck.ground -> volume', '11:5 bad-joint', 'Write > in place of ->'],
+    ['neck.ground > volume', 'neck.ground->volume', '11:5 bad-joint', 'Write > in place of ->'],
+    ['neck.ground > volume', 'neck.ground → volume', '11:5 bad-joint', 'Write > in place of →'],
+    ['value: 250k', 'value: 1m', '6:31 bad-quantity', 'did you mean 1M?'],
+  ])('%s written %s', (piece, by, head, hint) => {
+    const [first = '', ...more] = told(piece, by);
+    expect(more).toEqual([]);
+    expect(first).toContain(head);
+    expect(first).toContain(hint);
+  });
+});
+
+it('a comma in a block of its own keeps its own message', () => {
+  const [first = ''] = told('{ kind: capacitor, value: 22n }', '\n    kind: capacitor\n    value: 0,047u');
+  expect(first).toContain('the decimal sign is a point');
+});
+
+describe('a lug that is not there', () => {
+  it('is not taken for another of its pole, least of all for the common', () => {
+    const [first = ''] = told('selector.A0 > volume.3', 'selector.A5 > volume.3');
+    expect(first).toContain('unknown-lug');
+    expect(first).not.toContain('Did you mean');
+    expect(first).toContain('Its lugs: A0, A1');
+  });
+  it('is, where letters are left out, added, or change places', () => {
+    expect(told('selector.A0 > volume.3', 'selector.A00 > volume.3')[0]).toContain('Did you mean A0?');
+    expect(told('selector.A0 > volume.3', 'selector.0A > volume.3')[0]).toContain('Did you mean A0?');
+  });
+});
+
+describe('colours', () => {
+  // IEC 60757 codes; IEC 60445 for green-and-yellow.
+  it.each([
+    ['red', 'RD'],
+    ['Black', 'BK'],
+    ['grey', 'GY'],
+    ['gray', 'GY'],
+    ['purple', 'VT'],
+    ['BLK', 'BK'],
+    ['rd', 'RD'],
+    ['BURD', 'RDBU'],
+    ['black/red', 'BKRD'],
+    ['white and black', 'BKWH'],
+    ['green-yellow', 'GNYE'],
+  ])('%s is %s', (written, code) => expect(meantColour(written)).toBe(code));
+  it.each(['', 'tan', 'green/white', 'red blue black', 'XX'])('“%s” is nobody’s guess', (written) =>
+    expect(meantColour(written)).toBeUndefined(),
+  );
+});
+
+it('m is asked about with resistances only where it is beyond reason', () => {
+  const words = (written: unknown) => ohms('').safeParse(written).error?.issues[0]?.message ?? '';
+  expect(words('1mΩ')).toContain('did you mean 1M?');
+  expect(words('2.2m')).toContain('did you mean 2.2M?');
+  expect(words('0.01')).not.toContain('did you mean');
+  expect(words('470m')).toBe('');
+});

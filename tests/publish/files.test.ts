@@ -1,0 +1,163 @@
+/** Files and folders as users have them: folders that cannot be written, disks that fill up, files that are no kits. */
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { kitFiles } from '../../src/publish/find-kits.ts';
+import { arrangementFaults } from '../../src/publish/layouts.ts';
+import { loadKit } from '../../src/publish/load.ts';
+import { Unwritable, writeWhole } from '../../src/publish/write.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'solderleaf-'));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+const cli = resolve('dist/cli.js');
+const run = (...args: string[]) =>
+  spawnSync(process.execPath, [cli, ...args], { encoding: 'utf8', timeout: 60_000 });
+const shell = (command: string, cwd = '.') =>
+  spawnSync('bash', ['-c', command], { encoding: 'utf8', timeout: 60_000, cwd });
+
+/** The smallest kit there is, which is drawn at once. */
+const text = (id: string): string =>
+  `kit: ${id}\ntitle: S\narrangement: free-flow\nparts:\n  neck: { kind: single-coil }\n  output: { kind: jack }\njoints:\n  - neck.hot > output.tip\n  - neck.ground > output.sleeve\n`;
+const small = join(folder, 'small.yaml');
+writeFileSync(small, text('small'));
+const fresh = (name: string): string => {
+  const made = join(folder, name);
+  mkdirSync(made);
+  return made;
+};
+
+describe('a file is written whole or not at all', () => {
+  it('one whose writing breaks off midway is as it was, with nothing left beside it', () => {
+    const out = fresh('midway');
+    const old = join(out, 'small.svg');
+    writeFileSync(old, 'the old drawing');
+    // The system lets no file grow beyond 2 KiB here, as a full disk would not.
+    const { status, stderr } = shell(
+      `ulimit -f 2; exec "${process.execPath}" dist/cli.js draw "${small}" --out "${out}"`,
+    );
+    expect(status).toBe(1);
+    expect(stderr).toContain(`cannot write to ${out}: the file grew larger than the system allows`);
+    expect(readFileSync(old, 'utf8')).toBe('the old drawing');
+    expect(readdirSync(out)).toEqual(['small.svg']);
+  }, 30_000);
+
+  it.each([
+    ['a file stands where the folder should be', 'taken', 'taken/a.svg', 'file'],
+    ['a folder stands where the file should be', 'b.svg', 'b.svg', 'folder'],
+  ] as const)('%s', (reason, there, target, kind) => {
+    const out = fresh(kind);
+    if (kind === 'file') writeFileSync(join(out, there), '');
+    else mkdirSync(join(out, there));
+    const file = join(out, target);
+    expect(() => writeWhole(file, 'x')).toThrow(Unwritable);
+    expect(() => writeWhole(file, 'x')).toThrow(`cannot write ${file}: ${reason}`);
+    expect(readdirSync(out)).toEqual([there]);
+  });
+
+  it('folders are made where they are missing', () => {
+    const file = join(folder, 'a/b/c/d.svg');
+    expect(writeWhole(file, 'x')).toBe(true);
+    expect(writeWhole(file, 'x')).toBe(false);
+    expect(readFileSync(file, 'utf8')).toBe('x');
+  });
+});
+
+describe('draw', () => {
+  it('ends where no folder can be made, and says what to do', () => {
+    // Told to make this in one go, Node never comes back.
+    const { status, stderr, signal } = run('draw', small, '--out', '/proc/nope');
+    expect(signal).toBe(null);
+    expect(status).toBe(1);
+    expect(stderr).toMatch(/^cannot write to \/proc\/nope: .*; choose another with --out$/m);
+  }, 30_000);
+
+  it('goes on with the next kit when one cannot be written', () => {
+    const kits = fresh('two');
+    for (const id of ['one', 'two']) writeFileSync(join(kits, `${id}.yaml`), text(id));
+    const out = fresh('out');
+    mkdirSync(join(out, 'one.svg'));
+    const { status, stdout, stderr } = run('draw', kits, '--out', out);
+    expect(status).toBe(1);
+    expect(stderr).toContain('a folder stands where the file should be');
+    expect(stdout).toContain(`written   ${join(out, 'two.svg')}`);
+  }, 30_000);
+
+  it('--check tells a drawing that is missing from one that differs', () => {
+    const out = fresh('checked');
+    const check = () => run('draw', small, '--out', out, '--check').stdout;
+    expect(check()).toMatch(/^missing {3}/);
+    writeFileSync(join(out, 'small.svg'), 'old');
+    expect(check()).toMatch(/^differs {3}/);
+  }, 30_000);
+
+  it('explains a space after the comma of --format', () => {
+    const { status, stderr } = run('draw', small, '--format', 'svg,', 'png');
+    expect(status).toBe(2);
+    expect(stderr).toContain('write svg,png without a space');
+  });
+});
+
+describe('what is no kit', () => {
+  it('is passed over in a folder, with a line, and a misspelt kit is not', () => {
+    const kits = fresh('mixed');
+    const files: Readonly<Record<string, string>> = {
+      'package.json': '{ "name": "x", "bin": {} }',
+      'tsconfig.json': '{\n  // a comment\n  "compilerOptions": {}\n}\n',
+      'vite.config.ts': 'throw new Error("this was run");\n',
+      'broken.yaml': text('broken').replace('joints:', 'joints: ]'),
+      'misspelt.yaml': text('misspelt').replace('kit:', 'kti:'),
+      'sound.yaml': text('sound'),
+      'kit.ts': 'export default { kit: "a" };\n',
+    };
+    for (const [name, content] of Object.entries(files)) writeFileSync(join(kits, name), content);
+    const { files: found, passed } = kitFiles([kits]);
+    expect(passed.map((file) => file.slice(kits.length + 1))).toEqual([
+      'package.json',
+      'tsconfig.json',
+      'vite.config.ts',
+    ]);
+    expect(found.map((file) => file.slice(kits.length + 1))).toEqual([
+      'broken.yaml',
+      'kit.ts',
+      'misspelt.yaml',
+      'sound.yaml',
+    ]);
+    const { stdout } = run('check', kits);
+    expect(stdout).toContain(`no kit    ${join(kits, 'package.json')}\n`);
+  }, 30_000);
+
+  it('is one problem when it is named', async () => {
+    const { reports, kit } = await loadKit('package.json');
+    expect(kit).toBeUndefined();
+    expect(reports.map((one) => one.code)).toEqual(['no-kit']);
+  });
+
+  it('a folder where one kit is wanted', () => {
+    for (const command of ['loads', 'pad', 'response']) {
+      const { status, stderr } = run(command, 'samples');
+      expect(status).toBe(2);
+      expect(stderr).toContain(`${command} takes one kit file, and “samples” is a folder`);
+    }
+  }, 30_000);
+});
+
+it('check finds an arrangement that is not there, at its line', () => {
+  const file = join(folder, 'lost.yaml');
+  writeFileSync(file, text('lost').replace(/^arrangement: .*/m, 'arrangement: plate-rwo'));
+  const line = readFileSync(file, 'utf8').split('\n').indexOf('arrangement: plate-rwo') + 1;
+  const { status, stdout } = run('check', file);
+  expect(status).toBe(1);
+  expect(stdout).toContain(`lost.yaml:${line}:14  fault  unknown-arrangement`);
+  expect(arrangementFaults('plate-row')).toEqual([]);
+}, 30_000);
+
+it('says nothing when whoever reads stops early', () => {
+  // The reader is gone before a word is written.
+  const { stderr } = shell(
+    `{ sleep 1; "${process.execPath}" dist/cli.js check samples/broken samples/broken; } | true`,
+  );
+  expect(stderr).toBe('');
+}, 30_000);

@@ -1,0 +1,41 @@
+/** The README against the program: its first kit is what it says of it, and no key of a description goes unexplained. */
+import { readFileSync } from 'node:fs';
+import { expect, it } from 'vitest';
+import { z } from 'zod';
+import { solveLoads } from '../../src/analyse/index.ts';
+import { notesOf } from '../../src/annotate/notes.ts';
+import { buildCircuit } from '../../src/circuit/build.ts';
+import { findFaults } from '../../src/circuit/faults.ts';
+import { readKit } from '../../src/describe/read.ts';
+import { headFields, jointExtras, partShapes } from '../../src/describe/schema.ts';
+import { isPickup } from '../../src/parts/index.ts';
+
+const readme = readFileSync('README.md', 'utf8');
+const firstKit = /```yaml\n([\s\S]*?)```/.exec(readme)?.[1] ?? '';
+
+it('the first kit has no fault, three notes on its loads, and no pickup by default', () => {
+  const { kit, problems } = readKit(firstKit, 'my-kit.yaml');
+  expect(problems).toEqual([]);
+  if (!kit) throw new Error('the README has no first kit');
+  expect(findFaults(kit)).toEqual([]);
+  const circuit = buildCircuit(kit);
+  const notes = notesOf(circuit, solveLoads(circuit));
+  expect(notes.map((note) => note.code)).toEqual(Array(3).fill('load-off-reference'));
+  expect(kit.parts.filter(isPickup).map((part) => part.resistance.from)).toEqual(['given', 'given']);
+});
+
+/** The names of a schema's keys, those within its maps included. */
+function keysOf(schema: z.core.$ZodType): readonly string[] {
+  if (schema instanceof z.ZodOptional) return keysOf(schema.unwrap());
+  if (!(schema instanceof z.ZodObject)) return [];
+  return Object.entries<z.core.$ZodType>(schema.shape).flatMap(([key, inner]) => [key, ...keysOf(inner)]);
+}
+
+it('every key that a description may have stands in it', () => {
+  const fields = z.object({ ...headFields, ...jointExtras });
+  const keys = new Set([fields, ...Object.values(partShapes)].flatMap(keysOf));
+  expect(keys.size).toBeGreaterThan(20);
+  expect([...keys].filter((key) => !readme.includes(`\`${key}\``) && !firstKit.includes(`${key}:`))).toEqual(
+    [],
+  );
+});
