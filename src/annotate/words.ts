@@ -17,7 +17,7 @@ export const viewLine = (view: View, hand: Hand): string => `${SIDES[view]}; ${h
 export function stateLine(kit: Kit, settings: Readonly<Record<string, number>> | undefined): string {
   const switches = kit.parts.filter((part) => contactsOf(part).length > 0);
   const drawn = switches.map((part) => `${part.label} in position ${settings?.[part.name] ?? 1}`);
-  return `${drawn.length === 0 ? '' : `${drawn.join(', ')}. `}Controls at full. Where wires cross, the one with the opening passes below.`;
+  return `${drawn.length === 0 ? '' : `${drawn.join(', ')}. `}Controls at full. Where wires cross, the one with the opening passes below. Line colours say what a wire carries, letters the colour of its insulation.`;
 }
 
 /** What sounds and what each pickup sees, state by state, then the joints one by one. */

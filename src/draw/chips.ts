@@ -27,11 +27,13 @@ export const chipWidth = (code: string): number => Math.ceil(textWidth(code, SIZ
 interface Room {
   readonly ends: number;
   readonly clear: number;
+  /** How far along its wire the next crossing must be, so that wire is seen between code and opening. */
+  readonly apart: number;
 }
 /** Tried in this order. */
 const ROOMS: readonly Room[] = [
-  { ends: 14, clear: 4 },
-  { ends: 5, clear: 2 },
+  { ends: 14, clear: 4, apart: 18 },
+  { ends: 8, clear: 2, apart: 12 },
 ];
 /** How far a chip may stand out at the sides of the drawing, where the sheet's margin is free. */
 const SIDE = 16;
@@ -63,14 +65,16 @@ export function chipsOf({ wires, parts, width: across, height: down }: Placement
       return around(p.x, p.y, textWidth(text, size, weight), size);
     }),
   ]);
+  const runs = wires.map(runOf);
   for (const [index, wire] of wires.entries()) {
     const code = wire.joint.colour;
     if (code === undefined) continue;
     const taken = [...walls, ...bodies, ...chips.map((chip) => chip.rect)];
     const width = chipWidth(code);
     const found =
-      ROOMS.map((room) => freeSpot(wire, wires, width, taken, room)).find((spot) => spot !== undefined) ??
-      asideSpot(wire, wires, width, taken);
+      ROOMS.map((room) => freeSpot(wire, runs, width, taken, room)).find((spot) => spot !== undefined) ??
+      asideSpot(wire, runs, width, taken, true) ??
+      asideSpot(wire, runs, width, taken, false);
     if (found) chips.push({ wire: index, code, ...found });
   }
   return chips;
@@ -88,10 +92,10 @@ const stretchesOf = (wire: PlacedWire) =>
 /** The first free place, trying the longest stretch first, from its middle outwards. */
 function freeSpot(
   wire: PlacedWire,
-  wires: readonly PlacedWire[],
+  runs: readonly Run[],
   width: number,
   taken: readonly Rect[],
-  { ends, clear }: Room,
+  { ends, clear, apart }: Room,
 ): Place | undefined {
   for (const { a, b } of stretchesOf(wire)) {
     const level = a.y === b.y;
@@ -102,8 +106,11 @@ function freeSpot(
         const share = 0.5 + (side * off) / length;
         const p = { x: Math.round(a.x + (b.x - a.x) * share), y: Math.round(a.y + (b.y - a.y) * share) };
         const wide = around(p.x, p.y, width + clear, CHIP_HEIGHT + clear);
+        const along = level
+          ? around(p.x, p.y, width + 2 * apart, 2)
+          : around(p.x, p.y, 2, CHIP_HEIGHT + 2 * apart);
         if (
-          wires.every((other) => other === wire || !touches(other, wide)) &&
+          runs.every((other) => other.wire === wire || !(touches(other, wide) || touches(other, along))) &&
           taken.every((other) => !overlap(other, wide))
         )
           return { rect: around(p.x, p.y, width, CHIP_HEIGHT) };
@@ -112,14 +119,15 @@ function freeSpot(
   return undefined;
 }
 
-/** The nearest free place beside the wire, joined to it by a leader that touches nothing else. */
+/** The nearest free place beside the wire, joined to it by a leader that touches nothing else, or at least no part. */
 function asideSpot(
   wire: PlacedWire,
-  wires: readonly PlacedWire[],
+  runs: readonly Run[],
   width: number,
   taken: readonly Rect[],
+  clear: boolean,
 ): Place | undefined {
-  const others = wires.filter((other) => other !== wire);
+  const others = runs.filter((other) => other.wire !== wire);
   const starts = stretchesOf(wire)
     .flatMap(({ a, b }) => pointsOn(a, b, STEP))
     .filter((p) => others.every((other) => !touches(other, around(p.x, p.y, 2, 2))));
@@ -127,12 +135,13 @@ function asideSpot(
     for (const p of starts) {
       const q = { x: p.x + off.x, y: p.y + off.y };
       const wide = around(q.x, q.y, width + 4, CHIP_HEIGHT + 4);
-      if (wires.some((other) => touches(other, wide)) || taken.some((other) => overlap(other, wide)))
-        continue;
+      if (runs.some((other) => touches(other, wide)) || taken.some((other) => overlap(other, wide))) continue;
       const leader = pointsOn(p, q, 3).map((at) => around(at.x, at.y, 2, 2));
       if (
         leader.every(
-          (at) => others.every((other) => !touches(other, at)) && taken.every((other) => !overlap(other, at)),
+          (at) =>
+            (!clear || others.every((other) => !touches(other, at))) &&
+            taken.every((other) => !overlap(other, at)),
         )
       )
         return { rect: around(q.x, q.y, width, CHIP_HEIGHT), leader: [p, q] };
@@ -157,16 +166,26 @@ const overlap = (r: Rect, s: Rect): boolean =>
 /** Half of the widest line a wire is drawn with. */
 const WIDEST = LINE.sleeve / 2;
 
-const touches = (wire: PlacedWire, rect: Rect): boolean =>
-  wire.points.slice(1).some((b, i) => {
+/** A wire with the room its stretches take. */
+interface Run {
+  readonly wire: PlacedWire;
+  readonly rects: readonly Rect[];
+}
+
+const runOf = (wire: PlacedWire): Run => ({
+  wire,
+  rects: wire.points.slice(1).map((b, i) => {
     const a = wire.points[i] ?? b;
-    return overlap(rect, {
+    return {
       x: Math.min(a.x, b.x) - WIDEST,
       y: Math.min(a.y, b.y) - WIDEST,
       width: Math.abs(a.x - b.x) + 2 * WIDEST,
       height: Math.abs(a.y - b.y) + 2 * WIDEST,
-    });
-  });
+    };
+  }),
+});
+
+const touches = ({ rects }: Run, rect: Rect): boolean => rects.some((one) => overlap(rect, one));
 
 /** Draws the chips of all wires that are there; each keeps its place whatever else is drawn. */
 export function drawChips(
@@ -177,7 +196,7 @@ export function drawChips(
 ): void {
   for (const { code, rect, leader, wire } of chipsOf(placement)) {
     if (emphasis[wire] === 'absent') continue;
-    if (leader) pen.line(leader, { stroke: theme.outline, 'stroke-width': 0.8 });
+    if (leader) pen.line(leader, { stroke: theme.quiet, 'stroke-width': 1, 'stroke-dasharray': '1.5 2.5' });
     drawChip(pen, code, rect, theme);
   }
 }

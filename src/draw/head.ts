@@ -43,6 +43,7 @@ export function openSheet(root: Container, head: Head, theme: Theme): Pen {
     role: 'img',
     'aria-labelledby': `${id}-title ${id}-desc`,
     'font-family': FONT,
+    'text-anchor': 'middle',
   });
   root
     .element('title')

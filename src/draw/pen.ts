@@ -110,7 +110,8 @@ export class Pen {
       y: num(p.y - (style.lift ?? 0) + (CAP_HEIGHT * style.size) / 2),
       'font-size': style.size,
       ...(style.weight === 'bold' ? { 'font-weight': 700 } : {}),
-      ...(style.anchor === 'start' ? {} : { 'text-anchor': style.anchor ?? 'middle' }),
+      // The root centres text, since most of it is.
+      ...(style.anchor === undefined || style.anchor === 'middle' ? {} : { 'text-anchor': style.anchor }),
       fill: style.fill,
       textLength: num(width),
       lengthAdjust: 'spacingAndGlyphs',

@@ -12,7 +12,7 @@ import { drawKey, keyOf } from './key.ts';
 import { layOutSheet } from './layout.ts';
 import { num, Pen } from './pen.ts';
 import { type Theme, themes } from './theme.ts';
-import { drawWires, type Emphasis } from './wires.ts';
+import { drawMarks, drawWires, type Emphasis } from './wires.ts';
 import { drawWork } from './work.ts';
 
 /** All that is drawn, worked out beforehand. */
@@ -71,6 +71,8 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
     id: `${id}-drawing`,
     transform: `translate(${num(layout.drawingLeft)} ${num(layout.drawingTop)})`,
   });
+  if (emphasis.includes('new'))
+    drawMarks(drawing.group({ id: `${id}-marks` }), placement.wires, theme, emphasis);
   const look = { theme, closed: sheet.closed, heroes: sheet.heroes, joined };
   for (const placed of placement.parts) {
     const group = new Pen(drawing.into.group().attr({ id: `${id}-part-${placed.part.name}` }), placed.frame);

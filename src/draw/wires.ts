@@ -153,6 +153,26 @@ const ownLeg = (wires: readonly PlacedWire[], { joint, own }: PlacedWire, end: J
     [from, to].some(({ part, lug }) => part === end.part && lug === end.lug),
   ).length === 1;
 
+/** A broad pale line under every wire that is new: to be drawn before parts and wires, which lie on it. */
+export function drawMarks(
+  pen: Pen,
+  wires: readonly PlacedWire[],
+  theme: Theme,
+  emphasis: readonly Emphasis[],
+): void {
+  wires.forEach(({ points }, i) => {
+    if (emphasis[i] === 'new')
+      pen.stroke(wirePath(points, []), {
+        class: 'sl-mark',
+        fill: 'none',
+        stroke: theme.mark,
+        'stroke-width': LINE.mark,
+        'stroke-linecap': 'round',
+        'stroke-linejoin': 'round',
+      });
+  });
+}
+
 /** Draws every wire, those that run below first; one group a joint. */
 export function drawWires(
   pen: Pen,
@@ -170,8 +190,6 @@ export function drawWires(
     if (!wire || !line) continue;
     const d = wirePath(wire.points, gaps[i] ?? []);
     const group = pen.group({ id: `${prefix}-joint-${i + 1}`, fill: 'none', 'stroke-linejoin': 'round' });
-    if (emphasis[i] === 'new')
-      group.stroke(d, { stroke: theme.mark, 'stroke-width': LINE.mark, 'stroke-linecap': 'round' });
     const inks = emphasis[i] === 'pale' ? paled(theme) : theme;
     for (const one of strokes(line, inks)) group.stroke(d, strokeAttributes(one));
     const { from, to } = wire.joint;

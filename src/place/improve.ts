@@ -28,7 +28,7 @@ export interface Effort {
 export const DEFAULT_EFFORT: Effort = { steps: 900, seed: 60617 };
 
 /** Price of a grid step of the drawing's width and of its height. */
-const SPRAWL = 3;
+const SPRAWL = 8;
 /** How much worse a step may be at the beginning, as a share of the score; it falls to nothing along the way. */
 const TOLERANCE = 0.012;
 /** A step whose straight distances alone are this much longer is not worth a routing. */
@@ -70,6 +70,30 @@ export function improve(
   }
   wiring.restore(best.before);
   wiring.polish(3);
+  tidy(wiring, loose, between);
+}
+
+/** At last every loose part is tried the other way round and a little aside, and stays where that is better. */
+const ASIDE = [-2, -1, 1, 2] as const;
+
+function tidy(wiring: Wiring, loose: readonly number[], between: number): void {
+  for (const i of loose) {
+    const stand = wiring.stands[i];
+    if (!stand) continue;
+    const tries: readonly Partial<Stand>[] = [
+      ...(mayMirror(stand) ? [{ mirror: !stand.mirror }] : []),
+      ...ASIDE.map((by) => ({ column: stand.column + by })),
+      ...ASIDE.map((by) => ({ row: stand.row + by })),
+    ];
+    for (const next of tries) {
+      const before = wiring.remember();
+      const score = scoreOf(wiring);
+      const stands = wiring.stands.map((one, k) => (k === i ? { ...one, ...next } : one));
+      if (crowding(stands, between) > crowding(wiring.stands, between)) continue;
+      if (!wiring.move(stands) || scoreOf(wiring) >= score) wiring.restore(before);
+    }
+  }
+  wiring.polish(1);
 }
 
 function scoreOf(wiring: Wiring): number {
@@ -78,9 +102,9 @@ function scoreOf(wiring: Wiring): number {
 }
 
 /** Prices of pickups that do not stand as they do on the instrument: out of order, facing different ways, out of line. */
-const DISORDER = 80;
-const FACING = 40;
-const OUT_OF_LINE = 20;
+const DISORDER = 300;
+const FACING = 100;
+const OUT_OF_LINE = 60;
 
 function untidiness(stands: readonly Stand[]): number {
   const pickups = stands.filter(({ part, fixed }) => isPickup(part) && !fixed);
@@ -88,7 +112,7 @@ function untidiness(stands: readonly Stand[]): number {
   pickups.slice(1).forEach((lower, i) => {
     const upper = pickups[i];
     if (!upper) return;
-    if (upper.row >= lower.row && upper.column >= lower.column) price += DISORDER;
+    if (upper.row > lower.row || (upper.row === lower.row && upper.column > lower.column)) price += DISORDER;
     if (upper.mirror !== lower.mirror) price += FACING;
     if (upper.column !== lower.column && upper.row !== lower.row) price += OUT_OF_LINE;
   });

@@ -54,7 +54,7 @@ export async function place(
     const stands = firstStands(parts, arrangement, hand, seeds, by);
     const settled = settle(stands, kit.joints, { between }, reach);
     const wiring = new Wiring(settled, kit.joints, MARGIN);
-    if (!wiring.layAll(2)) continue;
+    if (!wiring.layAll(1)) continue;
     improve(wiring, kit.joints, between, effort);
     return finish(wiring.stands, wiring.result());
   }

@@ -1,13 +1,14 @@
 /** Every drawing the samples give: each kit in each arrangement, view and theme. */
 import { readdirSync, readFileSync } from 'node:fs';
-import { type Kit, views } from '../../src/describe/kit.ts';
+import { stepsOf } from '../../src/annotate/steps.ts';
+import { hands, type Kit, views } from '../../src/describe/kit.ts';
 import { readKit } from '../../src/describe/read.ts';
-import type { Aspect } from '../../src/draw/compose.ts';
+import type { Aspect, Prepared } from '../../src/draw/compose.ts';
 import { type ThemeName, themes } from '../../src/draw/theme.ts';
 import { draw, prepare, render } from '../../src/pipeline.ts';
 import type { Arrangement } from '../../src/place/arrangement.ts';
 import type { PlaceOptions } from '../../src/place/place.ts';
-import { arrangementNames, findArrangement } from '../../src/publish/layouts.ts';
+import { arrangementNames, findArrangement, findPage } from '../../src/publish/layouts.ts';
 
 export interface Variant {
   readonly name: string;
@@ -38,19 +39,45 @@ export const drawnIn = async (
   options: Aspect & PlaceOptions = {},
 ): Promise<string> => draw(kit, arrangementOf(arrangement), options);
 
-/** Placing takes the time and is the same for every view and theme. */
+/** Placing takes the time and is the same for every view and theme, every state and every step. */
 export async function* variants(): AsyncGenerator<Variant> {
   for (const kit of sampleKits())
     for (const arrangement of arrangementNames()) {
       const prepared = await prepare(kit, arrangementOf(arrangement));
       for (const view of views)
         for (const theme of Object.keys(themes) as ThemeName[])
-          yield {
-            name: `${kit.id} in ${arrangement}, ${view}, ${theme}`,
-            kit,
-            arrangement,
-            aspect: { view, theme },
-            svg: render(prepared, { view, theme }).svg,
-          };
+          yield variant(kit, arrangement, prepared, { view, theme });
     }
 }
+
+/** Each kit as its own arrangement has it: left-handed, on every page format, in every state and up to every step. */
+export async function* aspects(): AsyncGenerator<Variant> {
+  for (const kit of sampleKits()) {
+    const { arrangement } = kit;
+    for (const hand of hands) {
+      const prepared = await prepare(kit, arrangementOf(arrangement), { hand });
+      const states = prepared.circuit.states.map((_, state) => ({ state }));
+      const steps = stepsOf(prepared.circuit).map(({ number }) => ({ step: number }));
+      const pages = [LARGE].flatMap((name) => {
+        const page = findPage(name);
+        return page ? [{ page }] : [];
+      });
+      for (const aspect of [{}, ...states, ...steps, ...pages])
+        for (const view of views) yield variant(kit, arrangement, prepared, { ...aspect, view });
+    }
+  }
+}
+
+/** The page format that the samples' leaflets have. */
+const LARGE = 'a4-landscape';
+
+const variant = (kit: Kit, arrangement: string, prepared: Prepared, aspect: Aspect): Variant => {
+  const { name, svg } = render(prepared, aspect);
+  return {
+    name: `${name} in ${arrangement}${aspect.page ? ' on a page' : ''}`,
+    kit,
+    arrangement,
+    aspect,
+    svg,
+  };
+};

@@ -39,7 +39,8 @@ export function textsOf(svg: string): readonly Written[] {
     const size = value(tag, 'font-size');
     const width = textWidth(words, size, attribute(tag, 'font-weight') === '700' ? 'bold' : 'regular');
     const anchor = attribute(tag, 'text-anchor');
-    const left = value(tag, 'x') - (anchor === 'middle' ? width / 2 : anchor === 'end' ? width : 0);
+    // The root centres what says nothing else.
+    const left = value(tag, 'x') - (anchor === 'start' ? 0 : anchor === 'end' ? width : width / 2);
     // Inter's capitals are 0.73 em high, its descenders 0.2 em deep; read off the font's own table.
     const [top, bottom] = [value(tag, 'y') - 0.73 * size, value(tag, 'y') + 0.2 * size];
     return { words, left, right: left + width, top, bottom };

@@ -32,7 +32,7 @@ export function leverOutline(part: PartOf<'lever-3' | 'lever-5'>): Outline {
     labels: [
       { text: part.label, centre: { x: g(5), y: g(0.85) }, size: TYPE.name, weight: 'bold' },
       {
-        text: whatIs(part).replace(/ switch$/, ''),
+        text: whatIs(part).replace(/ lever switch$/, ''),
         centre: { x: g(5), y: g(1.85) },
         size: TYPE.value,
         weight: 'regular',

@@ -99,7 +99,8 @@ export class Search {
           const bend = next === heading ? 0 : prices.bend + this.#slotPrice(node, axis, prices);
           const arrive =
             prices.step +
-            (field.dear[to] ?? 0) +
+            // A wire's own lug is not dear to it, which also keeps the search from spreading before it arrives.
+            (this.#target[to] === round ? 0 : (field.dear[to] ?? 0)) +
             this.#slotPrice(to, axis, prices) +
             ((used[to * 2 + 1 - axis] ?? 0) > 0
               ? prices.crossing +
