@@ -10,7 +10,7 @@
  */
 import { type Circuit, type LugId, lugId, type State } from '../circuit/circuit.ts';
 import { Union } from '../circuit/union.ts';
-import { elementsOf, type Part } from '../parts/index.ts';
+import { elementsOf, type Part, terminalsOf } from '../parts/index.ts';
 import type { Element } from '../parts/kind.ts';
 import type { Branch, Port } from './network.ts';
 import { trackShare } from './taper.ts';
@@ -78,18 +78,6 @@ function idealJoins(element: Element, share: number): readonly (readonly [string
       return [];
   }
 }
-
-const terminalsOf = (element: Element): readonly string[] => {
-  switch (element.kind) {
-    case 'coil':
-      return [element.hot, element.return];
-    case 'track':
-      return [element.anticlockwise, element.wiper, element.clockwise];
-    case 'resistance':
-    case 'capacitance':
-      return [element.a, element.b];
-  }
-};
 
 function numberNodes(circuit: Circuit, placed: readonly Placed[], joined: Union): ReadonlyMap<LugId, number> {
   const inner = placed.flatMap(({ part, element }) =>

@@ -1,7 +1,6 @@
 /** Which joints carry a state's signal: those between the sounding pickups and the jack, and those that load them. */
 import { type Circuit, lugId, type State } from '../circuit/circuit.ts';
-import { elementsOf, isPickup, type Part } from '../parts/index.ts';
-import type { Element } from '../parts/kind.ts';
+import { elementsOf, isPickup, terminalsOf } from '../parts/index.ts';
 
 /**
  * Indices of the joints that are live in a state: on a net from which the signal can go on, through closed contacts,
@@ -41,7 +40,8 @@ function liveNets(circuit: Circuit, state: State): ReadonlySet<number> {
   for (const group of state.joins) join(group);
   for (const part of circuit.kit.parts)
     if (!isPickup(part) || state.sounding.includes(part.name))
-      for (const names of terminalsOf(part)) join(names.map((name) => lugId(part.name, name)));
+      for (const element of elementsOf(part))
+        join(terminalsOf(element).map((name) => lugId(part.name, name)));
   // What is reached by a single edge is a dead end, unless it is where the signal begins or ends.
   const ends = new Set(
     circuit.nets.filter(({ role }) => role === 'ground' || role === 'output').map((n) => n.index),
@@ -79,18 +79,4 @@ function reached(edges: readonly Edge[], ends: ReadonlySet<number>, circuit: Cir
       queue.push(other);
     }
   return seen;
-}
-
-const terminalsOf = (part: Part): readonly (readonly string[])[] => elementsOf(part).map(terminalsOfElement);
-
-function terminalsOfElement(element: Element): readonly string[] {
-  switch (element.kind) {
-    case 'coil':
-      return [element.hot, element.return];
-    case 'track':
-      return [element.anticlockwise, element.wiper, element.clockwise];
-    case 'resistance':
-    case 'capacitance':
-      return [element.a, element.b];
-  }
 }

@@ -3,7 +3,7 @@ import { type Capacitor, capacitor } from './capacitor.ts';
 import { type GroundPoint, groundPoint } from './ground-point.ts';
 import { type Humbucker, humbucker } from './humbucker.ts';
 import { type Jack, jack } from './jack.ts';
-import type { Contact, Element, LugSpec } from './kind.ts';
+import type { Contact, Element, LugSpec, Terminal } from './kind.ts';
 import { type Lever3, lever3 } from './lever-3.ts';
 import { type Lever5, lever5 } from './lever-5.ts';
 import { type Pot, pot } from './pot.ts';
@@ -45,3 +45,16 @@ export const whatIs = (part: Part): string => answers(part).what;
 
 export const isPickup = (part: Part): part is Pickup =>
   part.kind === 'single-coil' || part.kind === 'humbucker';
+
+/** Every terminal of an element. */
+export function terminalsOf(element: Element): readonly Terminal[] {
+  switch (element.kind) {
+    case 'coil':
+      return [element.hot, element.return];
+    case 'track':
+      return [element.anticlockwise, element.wiper, element.clockwise];
+    case 'resistance':
+    case 'capacitance':
+      return [element.a, element.b];
+  }
+}

@@ -7,6 +7,7 @@ import pixelmatch from 'pixelmatch';
 import { type Browser, chromium as driver } from 'playwright-core';
 import { PNG } from 'pngjs';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { inMode } from '../../src/publish/modes.ts';
 import { chromium } from '../tools/chromium.ts';
 
 const FLAGS = [
@@ -92,4 +93,27 @@ it('would notice one wire gone, an id used twice, a message, a missing file and 
   expect(heard).toContainEqual('a message');
   expect(heard).toContainEqual(expect.stringContaining('failed: file:'));
   expect(heard).toContainEqual('outside: http://127.0.0.1:9/a.png');
+});
+
+it('modes: a page sets the inks of an inline drawing, a strict policy takes a static one, a standalone one has its font', {
+  timeout: 60_000,
+}, async () => {
+  const svg = readFileSync(`out/${kits[0]}`, 'utf8');
+  const paper = 'getComputedStyle(document.querySelector("svg rect")).fill';
+  const dressed = await open(
+    `<div style="--solderleaf-paper:rgb(18,52,86)">${await inMode(svg, 'inline')}</div>`,
+  );
+  expect(await dressed.page.evaluate(paper)).toBe('rgb(18, 52, 86)');
+  const plain = await open(await inMode(svg, 'inline'));
+  expect(await plain.page.evaluate(paper)).toBe('rgb(255, 255, 255)');
+  const strict = await open(
+    `<meta http-equiv="Content-Security-Policy" content="default-src 'none'">${await inMode(svg, 'static')}`,
+  );
+  expect(await strict.page.evaluate(paper)).toBe('rgb(255, 255, 255)');
+  expect([...dressed.heard, ...plain.heard, ...strict.heard]).toEqual([]);
+  const alone = await open(await inMode(svg, 'standalone'));
+  const faces =
+    '(async () => { await document.fonts.ready; return [...document.fonts].map((f) => f.status) })()';
+  expect(await alone.page.evaluate(faces)).toEqual(['loaded', 'loaded']);
+  expect(alone.heard.filter((one) => !one.startsWith('outside: data:font/woff2'))).toEqual([]);
 });
