@@ -44,7 +44,7 @@ const OFFSETS: readonly Point[] = Array.from({ length: 29 * 29 }, (_, i) => ({
   x: ((i % 29) - 14) * STEP,
   y: (Math.floor(i / 29) - 14) * STEP,
 }))
-  .filter(({ x, y }) => Math.hypot(x, y) >= 14 && Math.hypot(x, y) <= FARTHEST)
+  .filter(({ x, y }) => Math.hypot(x, y) >= 20 && Math.hypot(x, y) <= FARTHEST)
   .sort((p, q) => p.x ** 2 + p.y ** 2 - q.x ** 2 - q.y ** 2);
 
 /** A chip for every wire with a colour: on a free stretch of it where there is one, else beside it with a leader. */
@@ -196,7 +196,7 @@ export function drawChips(
 ): void {
   for (const { code, rect, leader, wire } of chipsOf(placement)) {
     if (emphasis[wire] === 'absent') continue;
-    if (leader) pen.line(leader, { stroke: theme.quiet, 'stroke-width': 1, 'stroke-dasharray': '1.5 2.5' });
+    if (leader) pen.line(leader, { stroke: theme.quiet, 'stroke-width': 1, 'stroke-dasharray': '2 1.5' });
     drawChip(pen, code, rect, theme);
   }
 }

@@ -13,7 +13,7 @@ import { Router } from './route/route.ts';
 /** No wire's centre line comes nearer to a lug than this, drawing units. */
 const LUG_CLEARANCE = 6;
 /** Price of the node outside a lug: a wire that only passes there hides where the lug's own wire begins. */
-const DEAR = 40;
+const DEAR = 120;
 
 /** A step of a component's own leg counts as so many of a wire. */
 const LEG_WEIGHT = 3;
