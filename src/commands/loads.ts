@@ -14,7 +14,8 @@ import type { Kit } from '../describe/kit.ts';
 import { analyse } from '../pipeline.ts';
 import { type Figures, loadsData } from '../publish/loads-data.ts';
 import { meterTable, spreadTables } from '../publish/meter-table.ts';
-import { assumptions, loadsTable, responseTable } from '../publish/table.ts';
+import { responseTable } from '../publish/response-table.ts';
+import { assumptions, loadsTable } from '../publish/table.ts';
 import { oneKit, say } from './console.ts';
 
 interface LoadsFlags {

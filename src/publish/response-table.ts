@@ -5,7 +5,7 @@ import {
   type Knobs,
   type PickupCurve,
   type Response,
-  type ShapeDifference,
+  type Shape,
   type StateResponse,
 } from '../analyse/index.ts';
 import { soundingIn } from '../annotate/cards.ts';
@@ -14,13 +14,13 @@ import type { Circuit } from '../circuit/circuit.ts';
 import { printQuantity } from '../common/units.ts';
 import { columns, stateText } from './columns.ts';
 
-const HEADS = ['resonance', 'height', '−3 dB at', 'off reference by', '', ''];
-const NONE = '–';
+const HEADS = ['resonance', 'height', '−3 dB at', 'reference', 'height', 'off by', '', ''];
 /** Lower than this nobody hears it. Decibels. */
 const SILENT = -150;
 
 /**
- * One line for each sounding pickup in each state, and one for them together where there are several.
+ * One line for each sounding pickup in each state, beside that in its reference harness, and one for them together where
+ * there are several.
  *
  * @param steps also say the setting of the knobs, which differs from line to line
  */
@@ -38,27 +38,29 @@ export function responseTable(states: readonly StateResponse[], steps = false): 
 }
 
 function linesOf({ pickups, together }: StateResponse): readonly (readonly string[])[] {
-  const each = pickups.map((curve) => [curve.pickup, ...shapeCells(curve), ...differenceCells(curve)]);
+  const each = pickups.map((curve) => [curve.pickup, ...shapeCells(curve), ...referenceCells(curve)]);
   return together && pickups.length > 1 ? [...each, ['together', ...shapeCells(together)]] : each;
 }
 
 function shapeCells({ shape }: Curve): readonly string[] {
-  if (shape.plateau <= SILENT) return ['silent', NONE, NONE];
-  const { resonance, cutoff } = shape;
+  if (shape.plateau <= SILENT) return ['silent', '', ''];
+  return [...peakCells(shape), shape.cutoff === undefined ? 'over 20 kHz' : hertz(shape.cutoff)];
+}
+
+const peakCells = ({ resonance }: Shape): readonly string[] =>
+  resonance ? [hertz(resonance.frequency), `${printSigned(resonance.height, 1)} dB`] : ['no peak', ''];
+
+function referenceCells({ reference, difference }: PickupCurve): readonly string[] {
+  const { frequency, percent, height } = difference;
   return [
-    resonance ? hertz(resonance.frequency) : NONE,
-    resonance ? `${printSigned(resonance.height, 1)} dB` : NONE,
-    cutoff === undefined ? NONE : hertz(cutoff),
+    ...peakCells(reference.shape),
+    frequency === undefined ? '' : `${printSigned(frequency, 0)} Hz`,
+    percent === undefined ? '' : `${printSigned(percent, 1)} %`,
+    height === undefined ? '' : `${printSigned(height, 1)} dB`,
   ];
 }
 
-function differenceCells({ difference }: PickupCurve): readonly string[] {
-  const { frequency, percent, height }: ShapeDifference = difference;
-  if (frequency === undefined || percent === undefined || height === undefined) return [NONE, NONE, NONE];
-  return [`${printSigned(frequency, 0)} Hz`, `${printSigned(percent, 1)} %`, `${printSigned(height, 1)} dB`];
-}
-
-const hertz = (frequency: number): string => `${frequency.toFixed(0)} Hz`;
+const hertz = (frequency: number): string => `${Math.round(frequency)} Hz`;
 
 /** What the figures hold for, in a line above the table. */
 export function responseHead({ kit }: Circuit, knobs?: Knobs): string {

@@ -1,9 +1,9 @@
 /** Loads, response and what is assumed of the pickups as aligned tables for the terminal. */
-import type { Curve, PickupCurve, StateLoads, StateResponse } from '../analyse/index.ts';
+import type { StateLoads } from '../analyse/index.ts';
 import { printQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
 import { isPickup, type Pickup, whatIs } from '../parts/index.ts';
-import { columns, ohmsText, percentText, signed, stateText } from './columns.ts';
+import { columns, ohmsText, percentText, stateText } from './columns.ts';
 
 const LOAD_HEADS = [
   'state',
@@ -41,52 +41,6 @@ const offText = (ohms: number): string => {
   const text = ohmsText(ohms);
   return Number.isFinite(ohms) && ohms > 0 ? `+${text}` : text;
 };
-
-const RESPONSE_HEADS = [
-  'state',
-  'sounding',
-  'resonance',
-  'height',
-  '-3 dB at',
-  'reference',
-  'height',
-  'off by',
-  '',
-  '',
-] as const;
-
-/** The shape of each pickup's curve beside that in its reference harness; of several, of all together as well. */
-export function responseTable(states: readonly StateResponse[]): string {
-  const rows = states.flatMap(({ state, pickups, together }) => {
-    const each = pickups.map((curve, i) => [
-      i === 0 ? stateText(state.settings) : '',
-      curve.pickup,
-      ...shapeCells(curve),
-      ...referenceCells(curve),
-    ]);
-    return pickups.length > 1 && together ? [...each, ['', 'together', ...shapeCells(together)]] : each;
-  });
-  return columns(RESPONSE_HEADS, rows);
-}
-
-const hertz = (value: number | undefined, none: string): string =>
-  value === undefined ? none : `${Math.round(value)} Hz`;
-const decibelText = (value: number | undefined): string =>
-  value === undefined ? '' : `${signed(value, 1)} dB`;
-
-const shapeCells = ({ shape: { resonance, cutoff } }: Curve): readonly string[] => [
-  hertz(resonance?.frequency, 'no peak'),
-  decibelText(resonance?.height),
-  hertz(cutoff, 'over 20 kHz'),
-];
-
-const referenceCells = ({ reference, difference }: PickupCurve): readonly string[] => [
-  hertz(reference.shape.resonance?.frequency, 'no peak'),
-  decibelText(reference.shape.resonance?.height),
-  difference.frequency === undefined ? '' : `${signed(difference.frequency, 0)} Hz`,
-  difference.percent === undefined ? '' : percentText(difference.percent),
-  decibelText(difference.height),
-];
 
 /** What a pickup's response hangs on, in the order it is said. */
 export const windingFields = ['resistance', 'inductance', 'capacitance'] as const;

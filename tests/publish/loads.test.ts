@@ -6,7 +6,8 @@ import { wholeNumber } from '../../src/commands/loads.ts';
 import { columns, percentText, signed } from '../../src/publish/columns.ts';
 import { loadsData } from '../../src/publish/loads-data.ts';
 import { meterTable, probeLug, spreadTables } from '../../src/publish/meter-table.ts';
-import { assumptions, loadsTable, responseTable } from '../../src/publish/table.ts';
+import { responseTable } from '../../src/publish/response-table.ts';
+import { assumptions, loadsTable } from '../../src/publish/table.ts';
 import { makeCircuit, mixedSet, sampleCircuit } from '../analyse/kits.ts';
 
 const par = (...ohms: number[]): number => 1 / ohms.reduce((sum, r) => sum + 1 / r, 0);
