@@ -79,8 +79,13 @@ function markOf(part: Part | undefined): readonly string[] {
 
 function lineOf({ kit }: Circuit, { kind, from, to, colour, length }: Joint): string {
   const component = [from, to].flatMap((one) => kit.parts.find((part) => part.name === one.part) ?? []);
-  const label = new Map(kit.parts.map((part) => [part.name, part.label]));
-  const end = ({ part, lug }: Joint['from']): string => `${label.get(part) ?? part} ${lug}`;
+  const end = ({ part: name, lug }: Joint['from']): string => {
+    const part = kit.parts.find((one) => one.name === name);
+    const label = part?.label ?? name;
+    // The two legs of a component are alike in the hand; a bare number after a name would read as part of it.
+    if (part?.kind === 'resistor' || part?.kind === 'capacitor') return label;
+    return /^\d+$/.test(lug) ? `${label}, lug ${lug}` : `${label} ${lug}`;
+  };
   const cut = [
     ...(kind === 'leg' ? component.flatMap(markOf) : []),
     ...(colour === undefined ? [] : [colourName(colour)]),

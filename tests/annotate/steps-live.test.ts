@@ -40,6 +40,7 @@ describe('steps', () => {
     const stepOf = (joint: string) =>
       steps.find(({ joints }) => joints.some((i) => circuit.joints[i] && text(circuit.joints[i]) === joint))
         ?.number;
+    expect(steps[2]?.lines).toContain('Leg (470 kΩ, yellow violet yellow gold): Neck pad to Selector A3');
     expect(stepOf('volume.case > tone-1.case')).toBe(1);
     expect(stepOf('volume.1 > volume.case')).toBe(2);
     expect(stepOf('pad-neck.1 > selector.A3')).toBe(3);
@@ -56,7 +57,7 @@ describe('steps', () => {
     const steps = stepsOf(buildCircuit({ ...kit, joints }));
     const last = steps[steps.length - 1];
     expect(last?.title).toBe('Step 9');
-    expect(last?.lines).toEqual(['Wire (pink, 180 mm): Volume 2 to Output tip']);
+    expect(last?.lines).toEqual(['Wire (pink, 180 mm): Volume, lug 2 to Output tip']);
     expect(steps.map(({ title }) => title)).not.toContain('Output');
   });
 });
