@@ -19,7 +19,7 @@ import { boxOf, clash, lugCentre, mayMirror } from './settle.ts';
 import { bounds, type Wiring } from './wiring.ts';
 
 export interface Effort {
-  /** Steps routed at most; 0 leaves the first placement as it is. */
+  /** Steps routed at most, fewer where many parts are loose; 0 leaves the first placement as it is. */
   readonly steps: number;
   readonly seed: number;
 }
@@ -33,6 +33,8 @@ const SPRAWL = 8;
 const TOLERANCE = 0.012;
 /** A step whose straight distances alone are this much longer is not worth a routing. */
 const LONGER = 40;
+/** With more loose parts than this the steps become fewer, so that the time stays about the same. */
+const LOOSE_ENOUGH = 9;
 /** Steps drawn for every one allowed, since most are refused without a routing. */
 const DRAWS = 20;
 
@@ -50,8 +52,10 @@ export function improve(
   let best = now;
   // The first places may already be nearer than is wanted; the search never makes that worse.
   let crowded = crowding(wiring.stands, between);
-  let left = steps;
-  for (let draw = 0; left > 0 && draw < steps * DRAWS; draw++) {
+  // Where more parts are loose a step moves more wires and takes longer.
+  const most = Math.min(steps, Math.ceil((steps * LOOSE_ENOUGH) / loose.length));
+  let left = most;
+  for (let draw = 0; left > 0 && draw < most * DRAWS; draw++) {
     const next = step(now.before.stands, loose, joints, random);
     if (!next || crowding(next, between) > crowded) continue;
     const far = distances(next, joints);
@@ -59,7 +63,7 @@ export function improve(
     left--;
     const done = wiring.move(next);
     const score = done ? scoreOf(wiring) : Number.POSITIVE_INFINITY;
-    if (score > now.score * (1 + TOLERANCE * (left / steps))) {
+    if (score > now.score * (1 + TOLERANCE * (left / most))) {
       wiring.restore(now.before);
       continue;
     }
