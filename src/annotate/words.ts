@@ -13,11 +13,15 @@ const SIDES: Readonly<Record<View, string>> = {
 /** The side it is seen from and the hand it is built for. */
 export const viewLine = (view: View, hand: Hand): string => `${SIDES[view]}; ${hand}-handed build.`;
 
-/** How the switches and controls are drawn. */
-export function stateLine(kit: Kit, settings: Readonly<Record<string, number>> | undefined): string {
+/** How the switches and controls are drawn, and how to read the lines: with colour or without. */
+export function stateLine(
+  kit: Kit,
+  settings: Readonly<Record<string, number>> | undefined,
+  coloured: boolean,
+): string {
   const switches = kit.parts.filter((part) => contactsOf(part).length > 0);
   const drawn = switches.map((part) => `${part.label} in position ${settings?.[part.name] ?? 1}`);
-  return `${drawn.length === 0 ? '' : `${drawn.join(', ')}. `}Controls at full. Where wires cross, the one with the opening passes below. Line colours say what a wire carries, letters the colour of its insulation.`;
+  return `${drawn.length === 0 ? '' : `${drawn.join(', ')}. `}Controls at full. Where wires cross, the one with the opening passes below. ${coloured ? 'Line colours say what a wire carries, letters the colour of its insulation.' : 'Letters say the colour of a wire’s insulation.'}`;
 }
 
 /** What sounds and what each pickup sees, state by state, then the joints one by one. */

@@ -49,7 +49,7 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
     ...(step
       ? [`Step ${step.number} of ${steps.length}: ${step.title.toLowerCase()}. What is new is marked.`]
       : []),
-    ...(step ? [] : [stateLine(kit, state?.settings)]),
+    ...(step ? [] : [stateLine(kit, state?.settings, aspect.theme !== 'print')]),
     ...(state
       ? [`${soundingIn(circuit, state)} sounding: what carries the signal is strong, the rest pale.`]
       : []),
