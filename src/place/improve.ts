@@ -5,10 +5,11 @@
  * which of two parts stands in which place. The order of wire ends at a lug and the side of a case are free as well,
  * but they need no search: every routing weighs all of them.
  *
- * The score is what the wires cost once routed (see `route/route.ts`: 2 a grid step, three times that on a component's leg, 7 a bend, 32 a crossing, 24 more for one right behind another) and
- * `SPRAWL` for every grid step of the drawing's width and height; and pickups that stand otherwise than on the
- * instrument cost something too. Steps are drawn by a seeded generator and taken when
- * they do not worsen the score by more than a tolerance that shrinks to nothing; the best placement met is the answer.
+ * The score is what the wires cost once routed (see `route/route.ts`: 2 a grid step, three times that on a component's
+ * leg, 7 a bend, 32 a crossing, 24 more for one right behind another), `SPRAWL` for every grid step of the drawing's
+ * width and height, and a price for pickups that stand otherwise than on the instrument. Steps are drawn by a seeded
+ * generator and taken when they do not worsen the score by more than a tolerance that shrinks to nothing; the best
+ * placement met is the answer, once every loose part has been tried a little aside.
  * The bound is a number of steps, never a time, so that the outcome is the same on every machine.
  */
 import { seeded } from '../common/random.ts';
@@ -38,7 +39,11 @@ const LOOSE_ENOUGH = 9;
 /** Steps drawn for every one allowed, since most are refused without a routing. */
 const DRAWS = 20;
 
-/** Searches from a wired placement; afterwards the wiring stands and runs in the best way found. `between` is the room kept free between parts, grid units. */
+/**
+ * Searches from a wired placement; afterwards the wiring stands and runs in the best way found.
+ *
+ * @param between room kept free between parts, grid units
+ */
 export function improve(
   wiring: Wiring,
   joints: readonly Joint[],
