@@ -18,7 +18,12 @@ export const num = (n: number): number => Math.round(n * 100) / 100 + 0;
  */
 function add(into: Container, name: string, attributes: Attributes): Dom {
   const element = into.element(name);
-  for (const [key, value] of Object.entries(attributes)) element.node.setAttribute(key, String(value));
+  const { node } = element;
+  for (const key in attributes) {
+    const attribute = node.ownerDocument.createAttributeNS(null, key);
+    attribute.value = String(attributes[key]);
+    node.setAttributeNode(attribute);
+  }
   return element;
 }
 

@@ -23,8 +23,10 @@ export interface ElkPart {
 const OPTIONS = {
   'elk.algorithm': 'layered',
   'elk.direction': 'RIGHT',
-  'elk.edgeRouting': 'ORTHOGONAL',
-  'elk.layered.nodePlacement.strategy': 'NETWORK_SIMPLEX',
+  'elk.edgeRouting': 'POLYLINE',
+  'elk.layered.thoroughness': '1',
+  'elk.layered.nodePlacement.strategy': 'BRANDES_KOEPF',
+  'elk.layered.crossingMinimization.greedySwitch.type': 'OFF',
   'elk.layered.considerModelOrder.strategy': 'PREFER_NODES',
   'elk.randomSeed': '1',
   'elk.spacing.nodeNode': String(2 * PITCH),

@@ -66,9 +66,9 @@ export function improve(
     const far = distances(next, joints);
     if (far > now.far + LONGER) continue;
     left--;
-    const done = wiring.move(next);
-    const score = done ? scoreOf(wiring) : Number.POSITIVE_INFINITY;
-    if (score > now.score * (1 + TOLERANCE * (left / most))) {
+    const worst = now.score * (1 + TOLERANCE * (left / most));
+    const score = moved(wiring, next, worst);
+    if (score === undefined) {
       wiring.restore(now.before);
       continue;
     }
@@ -99,15 +99,25 @@ function tidy(wiring: Wiring, loose: readonly number[], between: number): void {
       const score = scoreOf(wiring);
       const stands = wiring.stands.map((one, k) => (k === i ? { ...one, ...next } : one));
       if (crowding(stands, between) > crowding(wiring.stands, between)) continue;
-      if (!wiring.move(stands) || scoreOf(wiring) >= score) wiring.restore(before);
+      if (moved(wiring, stands, score - 1) === undefined) wiring.restore(before);
     }
   }
   wiring.polish(1);
 }
 
-function scoreOf(wiring: Wiring): number {
-  const box = bounds(wiring.stands);
-  return wiring.cost + SPRAWL * Math.round(box.width + box.height) + untidiness(wiring.stands);
+/** Moves parts, and answers the score then, or `undefined` when it would be above `worst`. */
+function moved(wiring: Wiring, stands: readonly Stand[], worst: number): number | undefined {
+  if (!wiring.move(stands, worst - spread(stands))) return undefined;
+  const score = scoreOf(wiring);
+  return score > worst ? undefined : score;
+}
+
+const scoreOf = (wiring: Wiring): number => wiring.cost + spread(wiring.stands);
+
+/** What of the score the wires have no part in. */
+function spread(stands: readonly Stand[]): number {
+  const box = bounds(stands);
+  return SPRAWL * Math.round(box.width + box.height) + untidiness(stands);
 }
 
 /** Prices of pickups that do not stand as they do on the instrument: out of order, facing different ways, out of line. */

@@ -80,14 +80,13 @@ function bestStand(
     const pulls = pullsOn(turned, placed, joints);
     for (let dy = -reach; dy <= reach; dy++)
       for (let dx = -reach; dx <= reach; dx++) {
+        let cost = dx === 0 && dy === 0 ? -1 : 0;
+        for (const pull of pulls) cost += pull.weight * (Math.abs(pull.x + dx) + Math.abs(pull.y + dy));
+        if (cost >= least) continue;
         const box = { x0: own.x0 + dx, y0: own.y0 + dy, x1: own.x1 + dx, y1: own.y1 + dy };
         if (others.some((other) => clash(box, other, room.between))) continue;
-        let cost = Math.abs(dx) + Math.abs(dy) > 0 ? 0 : -1;
-        for (const pull of pulls) cost += pull.weight * (Math.abs(pull.x + dx) + Math.abs(pull.y + dy));
-        if (cost < least) {
-          least = cost;
-          best = { ...turned, column: stand.column + dx, row: stand.row + dy };
-        }
+        least = cost;
+        best = { ...turned, column: stand.column + dx, row: stand.row + dy };
       }
   }
   return best;

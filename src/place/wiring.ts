@@ -70,9 +70,10 @@ export class Wiring {
   constructor(stands: readonly Stand[], joints: readonly Joint[], margin: number) {
     const box = bounds(stands);
     this.#joints = joints;
-    this.#left = box.x - margin;
-    this.#top = box.y - margin;
-    this.#field = new Field(Math.ceil(box.width) + 2 * margin + 1, Math.ceil(box.height) + 2 * margin + 1);
+    // One more on every side for the field's closed edge.
+    this.#left = box.x - margin - 1;
+    this.#top = box.y - margin - 1;
+    this.#field = new Field(Math.ceil(box.width) + 2 * margin + 3, Math.ceil(box.height) + 2 * margin + 3);
     this.#needed = new Set(joints.flatMap(({ from, to }) => [endOf(from), endOf(to)]));
     for (const stand of stands) this.#stand(stand, 1);
     this.#stands = stands;
@@ -113,12 +114,12 @@ export class Wiring {
   }
 
   /**
-   * Parts stand elsewhere: wires of theirs and wires in their way are laid again. False when that does not work out;
-   * then `restore` must follow.
+   * Parts stand elsewhere: wires of theirs and wires in their way are laid again. False when that does not work out, or
+   * plainly makes the wires cost more than `most`; then `restore` must follow.
    */
-  move(stands: readonly Stand[]): boolean {
+  move(stands: readonly Stand[], most: number): boolean {
     const box = bounds(stands);
-    const room = 2;
+    const room = 3;
     if (
       box.x < this.#left + room ||
       box.y < this.#top + room ||
@@ -135,7 +136,7 @@ export class Wiring {
     });
     const which = tasks.flatMap((task, k) => (task !== this.#tasks[k] || this.#router.blocked(k) ? [k] : []));
     this.#tasks = tasks;
-    return this.#router.relay(tasks, which);
+    return this.#router.relay(tasks, which, most);
   }
 
   /** The wires as lines. */

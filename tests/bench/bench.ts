@@ -5,25 +5,21 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { readKit } from '../../src/describe/read.ts';
 import { draw } from '../../src/pipeline.ts';
-import { elkGraph, layOut } from '../../src/place/elk.ts';
+import { layOut } from '../../src/place/elk.ts';
 import { DEFAULT_EFFORT } from '../../src/place/improve.ts';
-import { outlineOf } from '../../src/place/outlines/index.ts';
 import { findArrangement } from '../../src/publish/layouts.ts';
+import { elkDrawing, elkPlaces } from './elk-alone.ts';
 
 const median = (numbers: readonly number[]): number =>
   [...numbers].sort((a, b) => a - b)[numbers.length >> 1] ?? 0;
 const file = 'samples/kestrel-hss.yaml';
 const text = readFileSync(file, 'utf8');
-const { kit } = readKit(text, file);
-if (!kit) throw new Error(`${file} does not read`);
+const read = readKit(text, file).kit;
+if (!read) throw new Error(`${file} does not read`);
+const kit = read;
 const found = findArrangement(kit.arrangement);
 if (typeof found === 'string') throw new Error(found);
 const arrangement = found;
-const graph = () =>
-  elkGraph(
-    kit.parts.map((part) => ({ name: part.name, outline: outlineOf(part) })),
-    kit.joints,
-  );
 
 async function timed(work: () => unknown): Promise<number> {
   const start = performance.now();
@@ -43,27 +39,32 @@ for (let i = 0; i < 7; i++) {
   const ours = await drawing('--effort', '0');
   const searched = await drawing();
   const elk = await timed(() =>
-    spawnSync(process.execPath, ['tests/bench/cold-elk.mjs'], { input: JSON.stringify(graph()) }),
+    spawnSync(process.execPath, ['tests/bench/cold-elk.mjs'], { input: JSON.stringify(elkDrawing(kit)) }),
   );
   cold.push([ours, elk]);
   coldSearched.push([searched, elk]);
 }
 rmSync(out, { recursive: true, force: true });
 
-async function warmed(steps: number, rounds: number): Promise<readonly [number, number][]> {
+async function warmed(
+  steps: number,
+  rounds: number,
+  yardstick: typeof elkDrawing,
+): Promise<readonly [number, number][]> {
   const pairs: [number, number][] = [];
   for (let i = 0; i < rounds * 1.5; i++) {
     const ours = await timed(async () => {
       const again = readKit(text, file).kit;
       if (again) await draw(again, arrangement, { effort: { ...DEFAULT_EFFORT, steps } });
     });
-    const elk = await timed(() => layOut(graph()));
+    const elk = await timed(() => layOut(yardstick(kit)));
     if (i >= rounds / 2) pairs.push([ours, elk]);
   }
   return pairs;
 }
-const warm = await warmed(0, 40);
-const warmSearched = await warmed(DEFAULT_EFFORT.steps, 6);
+const warm = await warmed(0, 40, elkDrawing);
+const warmPlaces = await warmed(0, 40, elkPlaces);
+const warmSearched = await warmed(DEFAULT_EFFORT.steps, 6, elkDrawing);
 
 const row = (name: string, pairs: readonly (readonly [number, number])[], target?: number): string => {
   const [ours, elk] = [median(pairs.map((p) => p[0])), median(pairs.map((p) => p[1]))];
@@ -73,4 +74,5 @@ const row = (name: string, pairs: readonly (readonly [number, number])[], target
 console.log(row('draw one kit, cold, placement not searched', cold, 1.5));
 console.log(row('draw one kit, cold, as by default', coldSearched));
 console.log(row('whole pipeline, warm, placement not searched', warm, 1.3));
+console.log(row('the same against elkjs asked for places alone', warmPlaces));
 console.log(row('whole pipeline, warm, as by default', warmSearched));

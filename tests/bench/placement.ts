@@ -3,10 +3,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import ELKBundled from 'elkjs/lib/elk.bundled.js';
 import { readKit } from '../../src/describe/read.ts';
 import { prepare } from '../../src/pipeline.ts';
-import { elkGraph } from '../../src/place/elk.ts';
 import { DEFAULT_EFFORT } from '../../src/place/improve.ts';
-import { outlineOf } from '../../src/place/outlines/index.ts';
 import { findArrangement } from '../../src/publish/layouts.ts';
+import { elkDrawing } from './elk-alone.ts';
 import { type Measured, measure, type Spot } from './measure.ts';
 
 const ELK = ELKBundled as unknown as typeof ELKBundled.default;
@@ -19,12 +18,7 @@ console.log(
 for (const file of readdirSync('samples').filter((name) => name.endsWith('.yaml'))) {
   const { kit } = readKit(readFileSync(`samples/${file}`, 'utf8'), file);
   if (!kit) throw new Error(`${file} does not read`);
-  const laid = await new ELK().layout(
-    elkGraph(
-      kit.parts.map((part) => ({ name: part.name, outline: outlineOf(part) })),
-      kit.joints,
-    ),
-  );
+  const laid = await new ELK().layout(elkDrawing(kit));
   const theirs = measure(
     (laid.edges ?? []).flatMap(({ sections = [] }) =>
       sections.map(({ startPoint, bendPoints = [], endPoint }): Spot[] => [

@@ -51,6 +51,9 @@ export class Field {
     this.dear = new Uint16Array(columns * rows);
     this.used = new Uint16Array(columns * rows * 2);
     this.history = new Uint16Array(columns * rows * 2);
+    // The outermost nodes are closed, so that no search has to look where the field ends.
+    for (let x = 0; x < columns; x++) for (const y of [0, rows - 1]) this.close(this.node(x, y), 1);
+    for (let y = 1; y < rows - 1; y++) for (const x of [0, columns - 1]) this.close(this.node(x, y), 1);
   }
 
   node(x: number, y: number): number {

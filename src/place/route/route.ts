@@ -11,8 +11,17 @@ const PRICE = { step: 2, bend: 7, crossing: 32, crumb: 24 } as const;
 const ROUNDS = 40;
 /** The price of sharing when negotiation begins. */
 const OPENING_PRICE = 12;
+/** The first ways need not be the cheapest: every wire is laid again before they count. */
+const HASTE = 2;
 /** Sharing is never worth this. */
 const FORBIDDEN = 4000;
+
+const pricesOf = (task: Task, conflict: number, haste = 0): Prices => ({
+  ...PRICE,
+  step: PRICE.step * task.weight,
+  conflict,
+  haste,
+});
 
 export class Router {
   readonly #field: Field;
@@ -36,28 +45,41 @@ export class Router {
 
   /** Lays every wire; false when they do not fit. */
   layAll(): boolean {
-    return this.relay(
-      this.#tasks,
+    return this.#layThese(
       this.#tasks.map((_, i) => i),
+      Number.POSITIVE_INFINITY,
+      HASTE,
     );
   }
 
-  /** Lays some wires anew, by tasks that may have changed, and any that they come to clash with; false when they do not fit. */
-  relay(tasks: readonly Task[], which: readonly number[]): boolean {
+  /**
+   * Lays some wires anew, by tasks that may have changed, and any that they come to clash with; false when they do not
+   * fit, or when it is plain before the end that all wires together will cost more than `most`.
+   */
+  relay(tasks: readonly Task[], which: readonly number[], most = Number.POSITIVE_INFINITY): boolean {
     for (const i of which) this.#lift(i);
     this.#spans = tasks.map((task, i) =>
       task === this.#tasks[i] ? (this.#spans[i] ?? 0) : this.#spanOf(task),
     );
     this.#tasks = tasks;
-    const short = (a: number, b: number): number => this.#span(a) - this.#span(b) || a - b;
-    for (const i of [...which].sort(short)) if (!this.#lay(i, OPENING_PRICE)) return false;
-    return this.#negotiate();
+    return this.#layThese(which, most - this.cost, 0);
+  }
+
+  /** Lays wires that are lifted; see `relay`, and `haste` in `search.ts`. */
+  #layThese(which: readonly number[], most: number, haste: number): boolean {
+    let left = most;
+    for (const i of this.#shortFirst(which)) {
+      const cost = this.#lay(i, OPENING_PRICE, haste, left);
+      if (cost === undefined) return false;
+      left -= cost;
+    }
+    return this.#negotiate(haste);
   }
 
   /** Lifts and lays every wire `passes` times among the others, long ones first. */
   polish(passes: number): void {
     const order = this.#tasks.map((_, i) => i).sort((a, b) => this.#span(b) - this.#span(a) || b - a);
-    for (let pass = 0; pass < passes; pass++) for (const i of order) this.#lay(i, FORBIDDEN);
+    for (let pass = 0; pass < passes; pass++) for (const i of order) this.#better(i);
   }
 
   /** Puts back tracks that were there before. */
@@ -81,27 +103,17 @@ export class Router {
     return this.#tracks[i]?.nodes.some((node) => this.#field.blocked[node]) ?? false;
   }
 
-  /** What the wires cost together, for comparing placements: length, bends and crossings. */
+  /** What all wires pay together, each crossing once. */
   get cost(): number {
     let cost = 0;
-    const { used } = this.#field;
     this.#tracks.forEach((track, i) => {
       const task = this.#tasks[i];
       if (!task || !track) return;
-      let [bends, met, crumbs, last] = [-track.nodes.length, 0, 0, -1];
-      this.#field.eachSlot(task, track, (slot) => {
-        bends++;
-        const meets = (used[slot ^ 1] ?? 0) > 0;
-        if (meets) met++;
-        if (meets && last >= 0 && (last & 1) === (slot & 1)) crumbs++;
-        last = meets ? slot : -1;
-      });
-      // A bend takes both axes of its node and so meets itself twice; each true crossing is met from both its wires.
-      cost +=
-        track.nodes.length * PRICE.step * task.weight +
-        bends * PRICE.bend +
-        ((met - 2 * bends) * PRICE.crossing) / 2;
-      cost += crumbs * PRICE.crumb;
+      this.#field.mark(task, track, -1);
+      const prices = pricesOf(task, 0);
+      // Either wire of a crossing meets it.
+      cost += this.#search.price(task, track, { ...prices, crossing: prices.crossing / 2 });
+      this.#field.mark(task, track, 1);
     });
     return cost;
   }
@@ -112,19 +124,30 @@ export class Router {
     this.#tracks[i] = undefined;
   }
 
-  #lay(i: number, conflict: number): boolean {
-    const task = this.#tasks[i];
-    if (!task) return false;
+  /** Lays a wire anew if there is a cheaper way for it among the others. */
+  #better(i: number): void {
+    const [task, track] = [this.#tasks[i], this.#tracks[i]];
+    if (!task || !track) return;
     this.#lift(i);
-    const prices: Prices = { ...PRICE, step: PRICE.step * task.weight, conflict };
-    const track = this.#search.run(task, prices)?.track;
-    if (!track) return false;
-    this.#field.mark(task, track, 1);
-    this.#tracks[i] = track;
-    return true;
+    const prices = pricesOf(task, FORBIDDEN);
+    const way = this.#search.run(task, prices, this.#search.price(task, track, prices) - 1)?.track ?? track;
+    this.#field.mark(task, way, 1);
+    this.#tracks[i] = way;
   }
 
-  #negotiate(): boolean {
+  /** Lays a wire its cheapest way and answers what that costs; `undefined` when there is none for `most` or less. */
+  #lay(i: number, conflict: number, haste: number, most?: number): number | undefined {
+    const task = this.#tasks[i];
+    if (!task) return undefined;
+    this.#lift(i);
+    const found = this.#search.run(task, pricesOf(task, conflict, haste), most);
+    if (!found) return undefined;
+    this.#field.mark(task, found.track, 1);
+    this.#tracks[i] = found.track;
+    return found.cost;
+  }
+
+  #negotiate(haste: number): boolean {
     const { used, history } = this.#field;
     let conflict = OPENING_PRICE;
     for (let round = 0; ; round++) {
@@ -137,7 +160,7 @@ export class Router {
       for (let slot = 0; slot < used.length; slot++)
         if ((used[slot] ?? 0) > 1) history[slot] = (history[slot] ?? 0) + 6;
       conflict = Math.min(FORBIDDEN, Math.round(conflict * 1.5));
-      for (const i of clashing.sort((a, b) => this.#span(a) - this.#span(b) || a - b)) this.#lay(i, conflict);
+      for (const i of this.#shortFirst(clashing)) this.#lay(i, conflict, haste);
     }
     history.fill(0);
     return true;
@@ -151,6 +174,10 @@ export class Router {
         shares ||= (this.#field.used[slot] ?? 0) > 1;
       });
     return shares;
+  }
+
+  #shortFirst(which: readonly number[]): readonly number[] {
+    return [...which].sort((a, b) => this.#span(a) - this.#span(b) || a - b);
   }
 
   #span(i: number): number {

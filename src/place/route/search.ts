@@ -1,5 +1,8 @@
-/** The cheapest way for one wire: A* over (node, heading), with a bucket queue since every cost is a small whole number. */
-import { type Direction, type Field, STEP_X, STEP_Y, type Task, type Track } from './field.ts';
+/**
+ * The cheapest way for one wire: A* over (node, heading), with a bucket queue since every cost is a small whole number.
+ * Placing spends its time here, so the loop reads typed arrays and allocates next to nothing.
+ */
+import { type Field, STEP_X, STEP_Y, type Task, type Track } from './field.ts';
 
 /** What a wire pays, in half grid steps. */
 export interface Prices {
@@ -10,78 +13,94 @@ export interface Prices {
   readonly crumb: number;
   /** For each wire already on a node along the same axis; rises while conflicts last. */
   readonly conflict: number;
+  /** By how many quarters the way still to go is overrated: 0 finds the cheapest way, more a good one sooner. */
+  readonly haste: number;
 }
 
-const NONE = -1;
+/** A way found and what it costs. */
+export interface Found {
+  readonly track: Track;
+  readonly cost: number;
+}
 
 export class Search {
   readonly #field: Field;
+  /** By state, which is `node * 4 + heading`: the least cost found, and the state it was found from. */
   readonly #cost: Int32Array;
+  /** A state, or a gate of the wire's beginning as `-1 - gate`. */
   readonly #parent: Int32Array;
-  readonly #gate: Int32Array;
+  /** `2 * round` once a state is found in this round, one more once nothing cheaper can be. */
   readonly #stamp: Int32Array;
-  readonly #closed: Int32Array;
   /** Nodes that a gate of the target lies at, by round. */
   readonly #target: Int32Array;
-  /** Kept between runs, so that a search allocates next to nothing; emptied as they are read. */
+  readonly #columnOf: Int16Array;
+  readonly #rowOf: Int16Array;
+  /** Steps from each column and row to the box about the target's gates, negative where it lies left or above. */
+  readonly #across: Int16Array;
+  readonly #down: Int16Array;
+  /** Kept between runs; emptied as they are read. */
   readonly #buckets: number[][] = [];
+  #lowest = 0;
   #highest = 0;
   #round = 0;
-  #box = { left: 0, right: 0, top: 0, bottom: 0 };
 
   constructor(field: Field) {
     this.#field = field;
-    const nodes = field.columns * field.rows;
+    const { columns, rows } = field;
+    const nodes = columns * rows;
     this.#cost = new Int32Array(nodes * 4);
     this.#parent = new Int32Array(nodes * 4);
-    this.#gate = new Int32Array(nodes * 4);
     this.#stamp = new Int32Array(nodes * 4);
-    this.#closed = new Int32Array(nodes * 4);
     this.#target = new Int32Array(nodes);
+    this.#columnOf = new Int16Array(nodes);
+    this.#rowOf = new Int16Array(nodes);
+    for (let node = 0, y = 0; y < rows; y++)
+      for (let x = 0; x < columns; x++, node++) {
+        this.#columnOf[node] = x;
+        this.#rowOf[node] = y;
+      }
+    this.#across = new Int16Array(columns);
+    this.#down = new Int16Array(rows);
   }
 
-  /** The cheapest track, or `undefined` when there is no way at all. */
-  run(task: Task, prices: Prices): { readonly track: Track; readonly cost: number } | undefined {
-    const field = this.#field;
-    const { columns, rows, blocked, used } = field;
+  /** The cheapest way, or `undefined` when there is no way, or none for `most` or less. */
+  run(task: Task, prices: Prices, most = 1e9): Found | undefined {
+    const { blocked, used, dear, columns } = this.#field;
+    const [costs, stamps, targets] = [this.#cost, this.#stamp, this.#target];
+    const { step, bend, crossing, crumb, conflict } = prices;
+    const ways = [1, columns, -1, -columns] as const;
     const round = ++this.#round;
     this.#aim(task);
+    this.#lowest = 0;
     this.#highest = 0;
+    let bestCost = most + 1;
+    let bestState = -1;
+    let bestGate = -1;
     task.from.forEach((gate, i) => {
       if (blocked[gate.node]) return;
       const out = (gate.inward + 2) & 3;
-      this.#push(
-        gate.node * 4 + out,
-        this.#slotPrice(gate.node, out & 1, prices) + gate.price,
-        NONE,
-        i,
-        prices,
-      );
+      const cost = this.#slotPrice(gate.node, out & 1, conflict) + gate.price;
+      this.#push(gate.node * 4 + out, cost, -1 - i, prices, bestCost);
     });
-
-    let bestCost = Number.POSITIVE_INFINITY;
-    let bestState = NONE;
-    let bestGate = NONE;
     for (let key = 0; key <= this.#highest && key < bestCost; key++) {
       const bucket = this.#buckets[key];
       if (!bucket) continue;
+      this.#lowest = key;
       // The bucket grows while it is read, a straight step towards the target keeps the key: newest first goes deep.
       while (bucket.length > 0 && key < bestCost) {
         const state: number = bucket.pop() ?? 0;
-        if (this.#closed[state] === round) continue;
-        const cost = this.#cost[state] ?? 0;
-        const node = state >> 2;
-        const x = node % columns;
-        const y = (node - x) / columns;
-        const heading = (state & 3) as Direction;
-        if (cost + this.#rest(x, y, heading, prices) !== key) continue;
-        this.#closed[state] = round;
-        if (this.#target[node] === round)
+        // What was found again for less has been read by then.
+        if (stamps[state] === 2 * round + 1) continue;
+        stamps[state] = 2 * round + 1;
+        const cost = costs[state] ?? 0;
+        const node: number = state >> 2;
+        const heading = state & 3;
+        if (targets[node] === round)
           for (let i = 0; i < task.to.length; i++) {
             const gate = task.to[i];
-            if (gate?.node !== node || ((gate.inward + 2) & 3) === heading) continue;
+            if (!gate || gate.node !== node || (gate.inward ^ 2) === heading) continue;
             const turn =
-              gate.inward === heading ? 0 : prices.bend + this.#slotPrice(node, gate.inward & 1, prices);
+              gate.inward === heading ? 0 : bend + this.#slotPrice(node, gate.inward & 1, conflict);
             const end = cost + gate.price + turn;
             if (end >= bestCost) continue;
             bestCost = end;
@@ -89,24 +108,19 @@ export class Search {
             bestGate = i;
           }
         for (let next = 0; next < 4; next++) {
-          if (((next + 2) & 3) === heading) continue;
-          const nx = x + STEP_X[next as Direction];
-          const ny = y + STEP_Y[next as Direction];
-          if (nx < 0 || ny < 0 || nx >= columns || ny >= rows) continue;
-          const to = ny * columns + nx;
+          if ((next ^ 2) === heading) continue;
+          const to = node + (ways[next] ?? 0);
           if (blocked[to]) continue;
           const axis = next & 1;
-          const bend = next === heading ? 0 : prices.bend + this.#slotPrice(node, axis, prices);
-          const arrive =
-            prices.step +
-            // A wire's own lug is not dear to it, which also keeps the search from spreading before it arrives.
-            (this.#target[to] === round ? 0 : (field.dear[to] ?? 0)) +
-            this.#slotPrice(to, axis, prices) +
-            ((used[to * 2 + 1 - axis] ?? 0) > 0
-              ? prices.crossing +
-                (next === heading && (used[node * 2 + 1 - axis] ?? 0) > 0 ? prices.crumb : 0)
-              : 0);
-          this.#push(to * 4 + next, cost + bend + arrive, state, this.#gate[state] ?? 0, prices);
+          let arrived = cost + step + this.#slotPrice(to, axis, conflict);
+          // A wire's own lug is not dear to it, which also keeps the search from spreading before it arrives.
+          if (targets[to] !== round) arrived += dear[to] ?? 0;
+          if (next !== heading) arrived += bend + this.#slotPrice(node, axis, conflict);
+          if (used[to * 2 + 1 - axis]) {
+            arrived += crossing;
+            if (next === heading && used[node * 2 + 1 - axis]) arrived += crumb;
+          }
+          this.#push(to * 4 + next, arrived, state, prices, bestCost);
         }
       }
     }
@@ -114,34 +128,61 @@ export class Search {
       const bucket = this.#buckets[key];
       if (bucket) bucket.length = 0;
     }
-    if (bestState === NONE) return undefined;
-    const nodes: number[] = [];
-    for (let s = bestState; s !== NONE; s = this.#parent[s] ?? NONE) nodes.push(s >> 2);
-    nodes.reverse();
-    return { track: { from: this.#gate[bestState] ?? 0, to: bestGate, nodes }, cost: bestCost };
+    return bestState < 0 ? undefined : { track: this.#trackTo(bestState, bestGate), cost: bestCost };
   }
 
-  /** Marks the target's gates and the box about them, which tells how far there is still to go. */
+  /** What a track costs by the same reckoning as `run`'s; the track itself must not be marked on the field. */
+  price(task: Task, { from, to, nodes }: Track, prices: Prices): number {
+    const { used, dear } = this.#field;
+    const { step, bend, crossing, crumb, conflict } = prices;
+    const [begin, end] = [task.from[from], task.to[to]];
+    if (!begin || !end) return Number.POSITIVE_INFINITY;
+    const own = new Set(task.to.map(({ node }) => node));
+    let heading = (begin.inward + 2) & 3;
+    let cost = begin.price + end.price + this.#slotPrice(begin.node, heading & 1, conflict);
+    for (let i = 1; i < nodes.length; i++) {
+      const [node, to] = [nodes[i - 1] ?? 0, nodes[i] ?? 0];
+      const next = this.#field.heading(node, to);
+      const axis = next & 1;
+      cost += step + this.#slotPrice(to, axis, conflict) + (own.has(to) ? 0 : (dear[to] ?? 0));
+      if (next !== heading) cost += bend + this.#slotPrice(node, axis, conflict);
+      if (used[to * 2 + 1 - axis])
+        cost += crossing + (next === heading && used[node * 2 + 1 - axis] ? crumb : 0);
+      heading = next;
+    }
+    return heading === end.inward ? cost : cost + bend + this.#slotPrice(end.node, end.inward & 1, conflict);
+  }
+
+  #trackTo(last: number, to: number): Track {
+    const nodes: number[] = [];
+    let state = last;
+    for (; state >= 0; state = this.#parent[state] ?? -1) nodes.push(state >> 2);
+    return { from: -1 - state, to, nodes: nodes.reverse() };
+  }
+
+  /** Marks the target's gates, and tells every column and row how far it is from the box about them. */
   #aim(task: Task): void {
-    const { columns, rows } = this.#field;
-    let [left, right, top, bottom] = [columns, 0, rows, 0];
+    let [left, right, top, bottom] = [this.#across.length, 0, this.#down.length, 0];
     for (const { node } of task.to) {
       this.#target[node] = this.#round;
-      const x = node % columns;
-      const y = (node - x) / columns;
+      const [x, y] = [this.#columnOf[node] ?? 0, this.#rowOf[node] ?? 0];
       left = Math.min(left, x);
       right = Math.max(right, x);
       top = Math.min(top, y);
       bottom = Math.max(bottom, y);
     }
-    this.#box = { left, right, top, bottom };
+    for (let x = 0; x < this.#across.length; x++)
+      this.#across[x] = x < left ? left - x : x > right ? right - x : 0;
+    for (let y = 0; y < this.#down.length; y++)
+      this.#down[y] = y < top ? top - y : y > bottom ? bottom - y : 0;
   }
 
-  /** Least that is still to be paid from a node on a heading: the way on an empty sheet, with the bends it must have. */
-  #rest(x: number, y: number, heading: Direction, prices: Prices): number {
-    const { left, right, top, bottom } = this.#box;
-    const dx = x < left ? left - x : x > right ? right - x : 0;
-    const dy = y < top ? top - y : y > bottom ? bottom - y : 0;
+  /** Least that is still to be paid from a state: the way on an empty sheet, with the bends it must have. */
+  #rest(state: number, prices: Prices): number {
+    const node = state >> 2;
+    const heading = (state & 3) as 0 | 1 | 2 | 3;
+    const dx = this.#across[this.#columnOf[node] ?? 0] ?? 0;
+    const dy = this.#down[this.#rowOf[node] ?? 0] ?? 0;
     if (dx === 0 && dy === 0) return 0;
     const ahead = STEP_X[heading] * dx + STEP_Y[heading] * dy;
     const aside = (heading & 1) === 0 ? dy : dx;
@@ -149,21 +190,22 @@ export class Search {
     return (Math.abs(dx) + Math.abs(dy)) * prices.step + bends * prices.bend;
   }
 
-  #slotPrice(node: number, axis: number, prices: Prices): number {
+  #slotPrice(node: number, axis: number, conflict: number): number {
     const slot = node * 2 + axis;
-    return (this.#field.used[slot] ?? 0) * prices.conflict + (this.#field.history[slot] ?? 0);
+    return (this.#field.used[slot] ?? 0) * conflict + (this.#field.history[slot] ?? 0);
   }
 
-  #push(state: number, cost: number, parent: number, gate: number, prices: Prices): void {
-    if (this.#stamp[state] === this.#round && (this.#cost[state] ?? 0) <= cost) return;
-    this.#stamp[state] = this.#round;
+  #push(state: number, cost: number, parent: number, prices: Prices, below: number): void {
+    const stamp = this.#stamp[state] ?? 0;
+    if (stamp >= 2 * this.#round && (this.#cost[state] ?? 0) <= cost) return;
+    const rest = this.#rest(state, prices);
+    if (cost + rest >= below) return;
+    // Overrating makes keys fall along a way; the buckets below have been read.
+    const key = Math.max(cost + rest + ((rest * prices.haste) >> 2), this.#lowest);
+    this.#stamp[state] = 2 * this.#round;
     this.#cost[state] = cost;
     this.#parent[state] = parent;
-    this.#gate[state] = gate;
-    const node = state >> 2;
-    const x = node % this.#field.columns;
-    const key = cost + this.#rest(x, (node - x) / this.#field.columns, (state & 3) as Direction, prices);
-    this.#highest = Math.max(this.#highest, key);
+    if (key > this.#highest) this.#highest = key;
     const bucket = this.#buckets[key];
     if (bucket) bucket.push(state);
     else this.#buckets[key] = [state];
