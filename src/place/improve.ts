@@ -6,7 +6,7 @@
  * but they need no search: every routing weighs all of them.
  *
  * The score is what the wires cost once routed (see `route/route.ts`: 2 a grid step, three times that on a component's
- * leg, 7 a bend, 32 a crossing, 24 more for one right behind another), `SPRAWL` for every grid step of the drawing's
+ * leg, 7 a bend, 44 a crossing, more for what is hard to read), `SPRAWL` for every grid step of the drawing's
  * width and height, and a price for pickups that stand otherwise than on the instrument. Steps are drawn by a seeded
  * generator and taken when they do not worsen the score by more than a tolerance that shrinks to nothing; the best
  * placement met is the answer, once every loose part has been tried a little aside.
@@ -26,10 +26,10 @@ export interface Effort {
 }
 
 /** Keeps a kit within a second on a small machine. */
-export const DEFAULT_EFFORT: Effort = { steps: 900, seed: 60617 };
+export const DEFAULT_EFFORT: Effort = { steps: 1400, seed: 60617 };
 
 /** Price of a grid step of the drawing's width and of its height. */
-const SPRAWL = 8;
+const SPRAWL = 10;
 /** How much worse a step may be at the beginning, as a share of the score; it falls to nothing along the way. */
 const TOLERANCE = 0.012;
 /** A step whose straight distances alone are this much longer is not worth a routing. */

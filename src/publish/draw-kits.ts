@@ -94,7 +94,7 @@ export async function drawFile(
     const small = page === undefined ? undefined : smallestType(svg);
     if (small !== undefined && small < LEAST_TYPE)
       lines.push(
-        `note      ${name}: the smallest type on ${pageName} is ${small.toFixed(1)} mm; ${LEAST_TYPE} mm is the least that reads. Take a larger page or another arrangement.`,
+        `note      ${name}: the smallest type on ${pageName} is ${(Math.floor(small * 10) / 10).toFixed(1)} mm; ${LEAST_TYPE} mm is the least that reads. Take a larger page or another arrangement.`,
       );
   }
   return { file, reports: loaded.reports, lines, troubles, failed };

@@ -6,8 +6,8 @@
 /** Directions: 0 right, 1 down, 2 left, 3 up; `d & 1` is the axis, `(d + 2) & 3` the opposite. */
 export type Direction = 0 | 1 | 2 | 3;
 
-export const STEP_X = [1, 0, -1, 0] as const;
-export const STEP_Y = [0, 1, 0, -1] as const;
+export const STEP_X: readonly number[] = [1, 0, -1, 0];
+export const STEP_Y: readonly number[] = [0, 1, 0, -1];
 
 /** A way into a lug: the node outside it, and the direction from there into the lug. */
 export interface Gate {
@@ -42,7 +42,7 @@ export class Field {
   /** How many wires use a node along an axis: index `node * 2 + axis`. */
   readonly used: Uint16Array;
   /** What past conflicts add to the cost of a node and axis. */
-  readonly history: Uint16Array;
+  readonly history: Int32Array;
 
   constructor(columns: number, rows: number) {
     this.columns = columns;
@@ -50,7 +50,7 @@ export class Field {
     this.blocked = new Uint8Array(columns * rows);
     this.dear = new Uint16Array(columns * rows);
     this.used = new Uint16Array(columns * rows * 2);
-    this.history = new Uint16Array(columns * rows * 2);
+    this.history = new Int32Array(columns * rows * 2);
     // The outermost nodes are closed, so that no search has to look where the field ends.
     for (let x = 0; x < columns; x++) for (const y of [0, rows - 1]) this.close(this.node(x, y), 1);
     for (let y = 1; y < rows - 1; y++) for (const x of [0, columns - 1]) this.close(this.node(x, y), 1);

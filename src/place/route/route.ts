@@ -6,7 +6,7 @@
 import type { Field, Task, Track } from './field.ts';
 import { type Prices, Search } from './search.ts';
 
-const PRICE = { step: 2, bend: 7, crossing: 32, crumb: 24 } as const;
+const PRICE = { step: 2, bend: 7, crossing: 44, crumb: 24, hook: 10 } as const;
 /** Rounds of laying again before the placement is judged too tight. */
 const ROUNDS = 40;
 /** The price of sharing when negotiation begins. */
@@ -158,7 +158,7 @@ export class Router {
         return false;
       }
       for (let slot = 0; slot < used.length; slot++)
-        if ((used[slot] ?? 0) > 1) history[slot] = (history[slot] ?? 0) + 6;
+        if ((used[slot] ?? 0) > 1) history[slot] = (history[slot] ?? 0) + Math.max(6, conflict >> 3);
       conflict = Math.min(FORBIDDEN, Math.round(conflict * 1.5));
       for (const i of this.#shortFirst(clashing)) this.#lay(i, conflict, haste);
     }

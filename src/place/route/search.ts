@@ -3,6 +3,7 @@
  * Placing spends its time here, so the loop reads typed arrays and allocates next to nothing.
  */
 import { type Field, STEP_X, STEP_Y, type Task, type Track } from './field.ts';
+import { Queue } from './queue.ts';
 
 /** What a wire pays, in half grid steps. */
 export interface Prices {
@@ -11,6 +12,8 @@ export interface Prices {
   readonly crossing: number;
   /** For a crossing right behind another, which leaves but a crumb of the wire to be seen between them. */
   readonly crumb: number;
+  /** For a bend right before or behind a crossing, where what is left of the wire looks like a hook. */
+  readonly hook: number;
   /** For each wire already on a node along the same axis; rises while conflicts last. */
   readonly conflict: number;
   /** By how many quarters the way still to go is overrated: 0 finds the cheapest way, more a good one sooner. */
@@ -38,10 +41,7 @@ export class Search {
   /** Steps from each column and row to the box about the target's gates, negative where it lies left or above. */
   readonly #across: Int16Array;
   readonly #down: Int16Array;
-  /** Kept between runs; emptied as they are read. */
-  readonly #buckets: number[][] = [];
-  #lowest = 0;
-  #highest = 0;
+  readonly #queue = new Queue();
   #round = 0;
 
   constructor(field: Field) {
@@ -65,68 +65,74 @@ export class Search {
 
   /** The cheapest way, or `undefined` when there is no way, or none for `most` or less. */
   run(task: Task, prices: Prices, most = 1e9): Found | undefined {
-    const { blocked, used, dear, columns } = this.#field;
-    const [costs, stamps, targets] = [this.#cost, this.#stamp, this.#target];
-    const { step, bend, crossing, crumb, conflict } = prices;
+    const { blocked, used, history, dear, columns } = this.#field;
+    const [costs, parents, stamps, targets] = [this.#cost, this.#parent, this.#stamp, this.#target];
+    const [columnOf, rowOf, queue] = [this.#columnOf, this.#rowOf, this.#queue];
+    const { step, bend, crossing, crumb, hook, conflict, haste } = prices;
     const ways = [1, columns, -1, -columns] as const;
     const round = ++this.#round;
     this.#aim(task);
-    this.#lowest = 0;
-    this.#highest = 0;
+    queue.clear();
+    task.from.forEach((gate, i) => {
+      if (blocked[gate.node]) return;
+      const state = gate.node * 4 + ((gate.inward + 2) & 3);
+      const cost = this.#slotPrice(gate.node, gate.inward & 1, conflict) + gate.price;
+      if (stamps[state] === 2 * round && (costs[state] ?? 0) <= cost) return;
+      stamps[state] = 2 * round;
+      costs[state] = cost;
+      parents[state] = -1 - i;
+      const rest = this.#rest(columnOf[gate.node] ?? 0, rowOf[gate.node] ?? 0, state & 3, step, bend);
+      queue.push(state, cost + rest + ((rest * haste) >> 2));
+    });
     let bestCost = most + 1;
     let bestState = -1;
     let bestGate = -1;
-    task.from.forEach((gate, i) => {
-      if (blocked[gate.node]) return;
-      const out = (gate.inward + 2) & 3;
-      const cost = this.#slotPrice(gate.node, out & 1, conflict) + gate.price;
-      this.#push(gate.node * 4 + out, cost, -1 - i, prices, bestCost);
-    });
-    for (let key = 0; key <= this.#highest && key < bestCost; key++) {
-      const bucket = this.#buckets[key];
-      if (!bucket) continue;
-      this.#lowest = key;
-      // The bucket grows while it is read, a straight step towards the target keeps the key: newest first goes deep.
-      while (bucket.length > 0 && key < bestCost) {
-        const state: number = bucket.pop() ?? 0;
-        // What was found again for less has been read by then.
-        if (stamps[state] === 2 * round + 1) continue;
-        stamps[state] = 2 * round + 1;
-        const cost = costs[state] ?? 0;
-        const node: number = state >> 2;
-        const heading = state & 3;
-        if (targets[node] === round)
-          for (let i = 0; i < task.to.length; i++) {
-            const gate = task.to[i];
-            if (!gate || gate.node !== node || (gate.inward ^ 2) === heading) continue;
-            const turn =
-              gate.inward === heading ? 0 : bend + this.#slotPrice(node, gate.inward & 1, conflict);
-            const end = cost + gate.price + turn;
-            if (end >= bestCost) continue;
-            bestCost = end;
-            bestState = state;
-            bestGate = i;
-          }
-        for (let next = 0; next < 4; next++) {
-          if ((next ^ 2) === heading) continue;
-          const to = node + (ways[next] ?? 0);
-          if (blocked[to]) continue;
-          const axis = next & 1;
-          let arrived = cost + step + this.#slotPrice(to, axis, conflict);
-          // A wire's own lug is not dear to it, which also keeps the search from spreading before it arrives.
-          if (targets[to] !== round) arrived += dear[to] ?? 0;
-          if (next !== heading) arrived += bend + this.#slotPrice(node, axis, conflict);
-          if (used[to * 2 + 1 - axis]) {
-            arrived += crossing;
-            if (next === heading && used[node * 2 + 1 - axis]) arrived += crumb;
-          }
-          this.#push(to * 4 + next, arrived, state, prices, bestCost);
+    // A straight step towards the target keeps the key, and the newest comes first: that goes deep.
+    for (let state = queue.pop(bestCost); state >= 0; state = queue.pop(bestCost)) {
+      // What was found again for less has been read by then.
+      if (stamps[state] === 2 * round + 1) continue;
+      stamps[state] = 2 * round + 1;
+      const cost = costs[state] ?? 0;
+      const node = state >> 2;
+      const heading = state & 3;
+      if (targets[node] === round)
+        for (let i = 0; i < task.to.length; i++) {
+          const gate = task.to[i];
+          if (!gate || gate.node !== node || (gate.inward ^ 2) === heading) continue;
+          const turn = gate.inward === heading ? 0 : bend + this.#slotPrice(node, gate.inward & 1, conflict);
+          const end = cost + gate.price + turn;
+          if (end >= bestCost) continue;
+          bestCost = end;
+          bestState = state;
+          bestGate = i;
         }
+      const x = columnOf[node] ?? 0;
+      const y = rowOf[node] ?? 0;
+      for (let next = 0; next < 4; next++) {
+        if ((next ^ 2) === heading) continue;
+        const to = node + (ways[next] ?? 0);
+        if (blocked[to]) continue;
+        const axis = next & 1;
+        const slot = to * 2 + axis;
+        let arrived = cost + step + (used[slot] ?? 0) * conflict + (history[slot] ?? 0);
+        // A wire's own lug is not dear to it, which also keeps the search from spreading before it arrives.
+        if (targets[to] !== round) arrived += dear[to] ?? 0;
+        if (next !== heading) {
+          arrived += bend + this.#slotPrice(node, axis, conflict);
+          // Along the new axis lies what crosses the old one.
+          if (used[(node - (ways[heading] ?? 0)) * 2 + axis]) arrived += hook;
+        }
+        if (used[slot ^ 1])
+          arrived += crossing + (next !== heading ? hook : used[node * 2 + 1 - axis] ? crumb : 0);
+        const there = to * 4 + next;
+        if ((stamps[there] ?? 0) >= 2 * round && (costs[there] ?? 0) <= arrived) continue;
+        const rest = this.#rest(x + (STEP_X[next] ?? 0), y + (STEP_Y[next] ?? 0), next, step, bend);
+        if (arrived + rest >= bestCost) continue;
+        stamps[there] = 2 * round;
+        costs[there] = arrived;
+        parents[there] = state;
+        queue.push(there, arrived + rest + ((rest * haste) >> 2));
       }
-    }
-    for (let key = 0; key <= this.#highest; key++) {
-      const bucket = this.#buckets[key];
-      if (bucket) bucket.length = 0;
     }
     return bestState < 0 ? undefined : { track: this.#trackTo(bestState, bestGate), cost: bestCost };
   }
@@ -134,7 +140,7 @@ export class Search {
   /** What a track costs by the same reckoning as `run`'s; the track itself must not be marked on the field. */
   price(task: Task, { from, to, nodes }: Track, prices: Prices): number {
     const { used, dear } = this.#field;
-    const { step, bend, crossing, crumb, conflict } = prices;
+    const { step, bend, crossing, crumb, hook, conflict } = prices;
     const [begin, end] = [task.from[from], task.to[to]];
     if (!begin || !end) return Number.POSITIVE_INFINITY;
     const own = new Set(task.to.map(({ node }) => node));
@@ -145,9 +151,12 @@ export class Search {
       const next = this.#field.heading(node, to);
       const axis = next & 1;
       cost += step + this.#slotPrice(to, axis, conflict) + (own.has(to) ? 0 : (dear[to] ?? 0));
-      if (next !== heading) cost += bend + this.#slotPrice(node, axis, conflict);
+      if (next !== heading) {
+        cost += bend + this.#slotPrice(node, axis, conflict);
+        if (i > 1 && used[(nodes[i - 2] ?? 0) * 2 + axis]) cost += hook;
+      }
       if (used[to * 2 + 1 - axis])
-        cost += crossing + (next === heading && used[node * 2 + 1 - axis] ? crumb : 0);
+        cost += crossing + (next !== heading ? hook : used[node * 2 + 1 - axis] ? crumb : 0);
       heading = next;
     }
     return heading === end.inward ? cost : cost + bend + this.#slotPrice(end.node, end.inward & 1, conflict);
@@ -178,36 +187,19 @@ export class Search {
   }
 
   /** Least that is still to be paid from a state: the way on an empty sheet, with the bends it must have. */
-  #rest(state: number, prices: Prices): number {
-    const node = state >> 2;
-    const heading = (state & 3) as 0 | 1 | 2 | 3;
-    const dx = this.#across[this.#columnOf[node] ?? 0] ?? 0;
-    const dy = this.#down[this.#rowOf[node] ?? 0] ?? 0;
+  #rest(x: number, y: number, heading: number, step: number, bend: number): number {
+    const dx = this.#across[x] ?? 0;
+    const dy = this.#down[y] ?? 0;
     if (dx === 0 && dy === 0) return 0;
-    const ahead = STEP_X[heading] * dx + STEP_Y[heading] * dy;
-    const aside = (heading & 1) === 0 ? dy : dx;
+    const level = (heading & 1) === 0;
+    const ahead = (level ? dx : dy) * (heading < 2 ? 1 : -1);
+    const aside = level ? dy : dx;
     const bends = ahead > 0 ? (aside === 0 ? 0 : 1) : ahead < 0 ? 2 : 1;
-    return (Math.abs(dx) + Math.abs(dy)) * prices.step + bends * prices.bend;
+    return (Math.abs(dx) + Math.abs(dy)) * step + bends * bend;
   }
 
   #slotPrice(node: number, axis: number, conflict: number): number {
     const slot = node * 2 + axis;
     return (this.#field.used[slot] ?? 0) * conflict + (this.#field.history[slot] ?? 0);
-  }
-
-  #push(state: number, cost: number, parent: number, prices: Prices, below: number): void {
-    const stamp = this.#stamp[state] ?? 0;
-    if (stamp >= 2 * this.#round && (this.#cost[state] ?? 0) <= cost) return;
-    const rest = this.#rest(state, prices);
-    if (cost + rest >= below) return;
-    // Overrating makes keys fall along a way; the buckets below have been read.
-    const key = Math.max(cost + rest + ((rest * prices.haste) >> 2), this.#lowest);
-    this.#stamp[state] = 2 * this.#round;
-    this.#cost[state] = cost;
-    this.#parent[state] = parent;
-    if (key > this.#highest) this.#highest = key;
-    const bucket = this.#buckets[key];
-    if (bucket) bucket.push(state);
-    else this.#buckets[key] = [state];
   }
 }
