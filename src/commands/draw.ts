@@ -3,6 +3,7 @@ import { type Command, InvalidArgumentError, Option } from 'commander';
 import { hands, views } from '../describe/kit.ts';
 import { themes } from '../draw/theme.ts';
 import { prepare, render } from '../pipeline.ts';
+import { DEFAULT_EFFORT } from '../place/improve.ts';
 import { type DrawOptions, drawFile, type Format } from '../publish/draw-kits.ts';
 import { arrangementFaults, pageFaults } from '../publish/layouts.ts';
 import { modes } from '../publish/modes.ts';
@@ -62,7 +63,11 @@ export function addDraw(program: Command): void {
       '--step <number>',
       'the drawing up to a step of the soldering, and what is to be done in it; or all',
     )
-    .option('--effort <steps>', 'steps of the placement search, 0 for none (default: 500)', steps)
+    .option(
+      '--effort <steps>',
+      `steps of the placement search, 0 for none (default: ${DEFAULT_EFFORT.steps})`,
+      steps,
+    )
     .option('--check', 'write nothing; exit 1 when a drawing on disk differs from what would be drawn', false)
     .addHelpText('after', '\nexample: solderleaf draw my-kit.yaml --format svg,png --page a4 --theme print')
     .action(async (paths: string[], { format, ...rest }: Options) => {
