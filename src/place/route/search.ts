@@ -36,6 +36,8 @@ export class Search {
   readonly #stamp: Int32Array;
   /** Nodes that a gate of the target lies at, by round. */
   readonly #target: Int32Array;
+  /** From a node to the next one, by heading. */
+  readonly #ways: readonly number[];
   readonly #columnOf: Int16Array;
   readonly #rowOf: Int16Array;
   /** Steps from each column and row to the box about the target's gates, negative where it lies left or above. */
@@ -48,6 +50,7 @@ export class Search {
     this.#field = field;
     const { columns, rows } = field;
     const nodes = columns * rows;
+    this.#ways = [1, columns, -1, -columns];
     this.#cost = new Int32Array(nodes * 4);
     this.#parent = new Int32Array(nodes * 4);
     this.#stamp = new Int32Array(nodes * 4);
@@ -65,11 +68,10 @@ export class Search {
 
   /** The cheapest way, or `undefined` when there is no way, or none for `most` or less. */
   run(task: Task, prices: Prices, most = 1e9): Found | undefined {
-    const { blocked, used, history, dear, columns } = this.#field;
+    const { blocked, used, history, dear } = this.#field;
     const [costs, parents, stamps, targets] = [this.#cost, this.#parent, this.#stamp, this.#target];
-    const [columnOf, rowOf, queue] = [this.#columnOf, this.#rowOf, this.#queue];
+    const [columnOf, rowOf, ways, queue] = [this.#columnOf, this.#rowOf, this.#ways, this.#queue];
     const { step, bend, crossing, crumb, hook, conflict, haste } = prices;
-    const ways = [1, columns, -1, -columns] as const;
     const round = ++this.#round;
     this.#aim(task);
     queue.clear();
@@ -153,7 +155,7 @@ export class Search {
       cost += step + this.#slotPrice(to, axis, conflict) + (own.has(to) ? 0 : (dear[to] ?? 0));
       if (next !== heading) {
         cost += bend + this.#slotPrice(node, axis, conflict);
-        if (i > 1 && used[(nodes[i - 2] ?? 0) * 2 + axis]) cost += hook;
+        if (used[(node - (this.#ways[heading] ?? 0)) * 2 + axis]) cost += hook;
       }
       if (used[to * 2 + 1 - axis])
         cost += crossing + (next !== heading ? hook : used[node * 2 + 1 - axis] ? crumb : 0);
