@@ -53,10 +53,6 @@ export function nearest(wanted: number, choice: Choice): Nearest | undefined {
   return { value, ...(below === undefined ? {} : { below }), ...(above === undefined ? {} : { above }) };
 }
 
-/** Whether a value is one of the series, in any decade. */
-export const inSeries = (value: number, name: SeriesName): boolean =>
-  around(value, series[name]).some((member) => Math.abs(member / value - 1) < 1e-9);
-
 /** Three decades of a series about a value, in order. */
 function around(wanted: number, decade: readonly number[]): readonly number[] {
   const first = decade[0] ?? 1;

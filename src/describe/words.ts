@@ -5,7 +5,6 @@ export const ID = /^[a-z][a-z0-9]*(?:-[a-z0-9]+)*$/;
 export const ID_LONGEST = 40;
 export const NAME_LONGEST = 24;
 
-export const isKitId = (text: string): boolean => text.length <= ID_LONGEST && ID.test(text);
 export const isName = (text: string): boolean => text.length <= NAME_LONGEST && ID.test(text);
 
 /** IEC 60757 letter codes of one colour, in the order of its table, and green-and-yellow. */

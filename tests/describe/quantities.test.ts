@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { parseQuantity, printQuantity, writeQuantity } from '../../src/common/units.ts';
-import { colourField, hertzField, isKitId, isName, parseLength } from '../../src/describe/words.ts';
+import { headFields } from '../../src/describe/schema.ts';
+import { colourField, hertzField, isName, parseLength } from '../../src/describe/words.ts';
 import { farads, fraction, henries, ohms } from '../../src/parts/fields.ts';
 
 describe('quantities', () => {
@@ -139,6 +140,7 @@ test('frequencies are those that can be heard', () => {
 });
 
 test('a kit id can name a file and nothing else', () => {
+  const isKitId = (text: string): boolean => headFields.kit.safeParse(text).success;
   for (const id of ['a', 'heron-ss', 'kit-2', 'constructor']) expect(isKitId(id), id).toBe(true);
   for (const id of [
     '../evil',
