@@ -59,19 +59,6 @@ export type Mark = Shape | Line | Text;
 /** Attributes that change neither place nor ink, or are read elsewhere. */
 const HARMLESS =
   /^(xmlns|version|role|aria-[a-z]+|lang|xml:lang|data-[a-z-]+|font-family|lengthAdjust|stroke-linejoin|stroke-dasharray)$/;
-const READ = new Set([
-  ...['id', 'class', 'transform', 'viewBox', 'width', 'height', 'x', 'y', 'rx', 'cx', 'cy', 'r', 'd'],
-  ...[
-    'fill',
-    'stroke',
-    'stroke-width',
-    'stroke-linecap',
-    'font-size',
-    'font-weight',
-    'text-anchor',
-    'textLength',
-  ],
-]);
 /** Handed down to what is inside. */
 const INHERITED: ReadonlySet<string> = new Set([
   'fill',
@@ -81,6 +68,25 @@ const INHERITED: ReadonlySet<string> = new Set([
   'font-size',
   'font-weight',
   'text-anchor',
+]);
+const READ = new Set([
+  ...[
+    'id',
+    'class',
+    'transform',
+    'viewBox',
+    'width',
+    'height',
+    'x',
+    'y',
+    'rx',
+    'cx',
+    'cy',
+    'r',
+    'd',
+    'textLength',
+  ],
+  ...INHERITED,
 ]);
 
 /** Styles that change nothing by themselves: the font embedded, and inks a page may set, each with its own for default. */

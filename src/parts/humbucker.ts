@@ -1,5 +1,5 @@
 import { definePart } from './kind.ts';
-import { buildPickup, type PickupPart, pickupFields, pickupLugs } from './pickup.ts';
+import { buildPickup, coilOf, type PickupPart, pickupFields, pickupLugs } from './pickup.ts';
 
 export type Humbucker = PickupPart<'humbucker'>;
 
@@ -14,16 +14,5 @@ export const humbucker = definePart({
   build: (base, written): Humbucker =>
     buildPickup(base, written, { resistance: 8.2e3, inductance: 4.4, capacitance: 130e-12, pots: 500e3 }),
   lugs: () => pickupLugs,
-  elements: (part) => [
-    {
-      kind: 'coil',
-      id: 'coil',
-      hot: 'hot',
-      return: 'ground',
-      resistance: part.resistance,
-      inductance: part.inductance,
-      capacitance: part.capacitance,
-      ...(part.coreLoss ? { coreLoss: part.coreLoss } : {}),
-    },
-  ],
+  elements: (part) => coilOf(part),
 });

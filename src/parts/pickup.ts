@@ -3,7 +3,7 @@
 import { z } from 'zod';
 import { given, givenOr, type Sourced } from '../common/units.ts';
 import { farads, fraction, henries, ohms } from './fields.ts';
-import type { LugSpec, PartBase } from './kind.ts';
+import type { Element, LugSpec, PartBase } from './kind.ts';
 
 /** The plain harness a pickup was made for: one volume pot, one tone pot. Ohms. */
 export interface ReferenceHarness {
@@ -71,4 +71,18 @@ export const buildPickup = <K extends string>(
 export const pickupLugs: readonly LugSpec[] = [
   { name: 'hot', role: 'hot' },
   { name: 'ground', role: 'return' },
+];
+
+/** The one winding a two-lead pickup is to its harness. */
+export const coilOf = (part: PickupPart<string>): readonly Element[] => [
+  {
+    kind: 'coil',
+    id: 'coil',
+    hot: 'hot',
+    return: 'ground',
+    resistance: part.resistance,
+    inductance: part.inductance,
+    capacitance: part.capacitance,
+    ...(part.coreLoss ? { coreLoss: part.coreLoss } : {}),
+  },
 ];

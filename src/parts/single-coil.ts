@@ -1,5 +1,5 @@
 import { definePart } from './kind.ts';
-import { buildPickup, type PickupPart, pickupFields, pickupLugs } from './pickup.ts';
+import { buildPickup, coilOf, type PickupPart, pickupFields, pickupLugs } from './pickup.ts';
 
 export type SingleCoil = PickupPart<'single-coil'>;
 
@@ -11,16 +11,5 @@ export const singleCoil = definePart({
   build: (base, written): SingleCoil =>
     buildPickup(base, written, { resistance: 6e3, inductance: 2.4, capacitance: 110e-12, pots: 250e3 }),
   lugs: () => pickupLugs,
-  elements: (part) => [
-    {
-      kind: 'coil',
-      id: 'coil',
-      hot: 'hot',
-      return: 'ground',
-      resistance: part.resistance,
-      inductance: part.inductance,
-      capacitance: part.capacitance,
-      ...(part.coreLoss ? { coreLoss: part.coreLoss } : {}),
-    },
-  ],
+  elements: (part) => coilOf(part),
 });
