@@ -1,6 +1,6 @@
 /** Notes on what the solved circuit does that nobody can have meant: treble lost to a capacitor, pots that do nothing. */
 import { type Across, capacitorsAcross, idleControls } from '../analyse/index.ts';
-import type { Circuit, State } from '../circuit/circuit.ts';
+import { type Circuit, lugId, type State } from '../circuit/circuit.ts';
 import { type Path, type Problem, problem } from '../common/problem.ts';
 import { printHertz } from './figures.ts';
 import { stateWords } from './state-words.ts';
@@ -48,11 +48,31 @@ function statesWords(circuit: Circuit, some: readonly State[]): string {
 
 /** One note for each pot that turns nothing, or for a volume that hardly turns anything down. */
 export const idleNotes = (circuit: Circuit): readonly Problem[] =>
-  idleControls(circuit).map(({ pot, fall, free }) =>
-    problem(
+  idleControls(circuit).map(({ pot, fall, free }) => {
+    const floats = floatingCases(circuit).some(({ part, on }) => part === pot && on.length > 0);
+    return problem(
       'control-idle',
       ['parts', pot],
-      { part: pot, free, ...(fall === undefined ? {} : { fall: `${fall.toFixed(1)} dB` }) },
+      {
+        part: pot,
+        free,
+        ...(fall === undefined ? {} : { fall: `${fall.toFixed(1)} dB` }),
+        ...(floats ? { floating: `${pot}.case` } : {}),
+      },
       'key',
-    ),
-  );
+    );
+  });
+
+/** One note for each pot whose case floats. */
+export const caseNotes = (circuit: Circuit): readonly Problem[] =>
+  floatingCases(circuit).map((found) => problem('case-not-grounded', ['parts', found.part], found, 'key'));
+
+/** Pots whose case is not on the net of the jack's sleeve, and the lugs that end on it. */
+const floatingCases = ({ kit, lugs, nets }: Circuit): readonly { part: string; on: readonly string[] }[] =>
+  kit.parts.flatMap(({ kind, name }) => {
+    const own = lugId(name, 'case');
+    const net = nets[lugs.get(own)?.net ?? -1];
+    return kind !== 'pot' || net?.role === 'ground'
+      ? []
+      : [{ part: name, on: (net?.lugs ?? []).filter((lug) => lug !== own) }];
+  });

@@ -5,7 +5,7 @@ import { type Problem, problem } from '../common/problem.ts';
 import { missingGlyph } from '../common/text.ts';
 import { printQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
-import { acrossNotes, idleNotes } from './circuit-notes.ts';
+import { acrossNotes, caseNotes, idleNotes } from './circuit-notes.ts';
 import { stateWords } from './state-words.ts';
 import { valueNotes } from './value-notes.ts';
 
@@ -19,6 +19,7 @@ export function notesOf(circuit: Circuit, loads: readonly StateLoads[]): readonl
   return [
     ...valueNotes(circuit.kit),
     ...acrossNotes(circuit, across),
+    ...caseNotes(circuit),
     ...idleNotes(circuit),
     ...loadNotes(loads, lost),
   ];

@@ -77,6 +77,10 @@ function markOf(part: Part | undefined): readonly string[] {
   return [];
 }
 
+const sleevedAt = (part: Part, ends: readonly Joint['from'][]): boolean =>
+  (part.kind === 'resistor' || part.kind === 'capacitor') &&
+  ends.some((end) => end.part === part.name && part.sleeved.includes(end.lug));
+
 function lineOf({ kit }: Circuit, { kind, from, to, colour, length }: Joint): string {
   const component = [from, to].flatMap((one) => kit.parts.find((part) => part.name === one.part) ?? []);
   const end = ({ part: name, lug }: Joint['from']): string => {
@@ -88,6 +92,7 @@ function lineOf({ kit }: Circuit, { kind, from, to, colour, length }: Joint): st
   };
   const cut = [
     ...(kind === 'leg' ? component.flatMap(markOf) : []),
+    ...(kind === 'leg' && component.some((part) => sleevedAt(part, [from, to])) ? ['in sleeving'] : []),
     ...(colour === undefined ? [] : [colourName(colour)]),
     ...(length === undefined ? [] : [`${Math.round(length * 1000)} mm`]),
   ].join(', ');

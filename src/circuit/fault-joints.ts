@@ -51,8 +51,10 @@ function crowds(joints: readonly Joint[], names: Names): readonly Problem[] {
       }
   return [...on].flatMap(([lug, those]) => {
     const [part = '', name = ''] = lug.split('.');
-    const most = names.lug({ part, lug: name })?.role === 'case' ? MOST_ON.case : MOST_ON.lug;
-    const over = those[most];
+    const spec = names.lug({ part, lug: name });
+    // Of a part that could not be read nobody knows which of its lugs is a case.
+    const most = spec?.role === 'case' ? MOST_ON.case : MOST_ON.lug;
+    const over = spec && those[most];
     return over ? [problem('crowded-lug', pathOf(over), { lug, count: those.length, most })] : [];
   });
 }

@@ -1,7 +1,7 @@
 /** What is wrong with a kit whose names are sound: pickups without a way back, states that are dead or shorted. */
 import { type Path, type Problem, problem } from '../common/problem.ts';
 import type { Joint, Kit } from '../describe/kit.ts';
-import { contactsOf, elementsOf, isPickup, type Part } from '../parts/index.ts';
+import { contactsOf, elementsOf, isPickup, lugsOf, type Part } from '../parts/index.ts';
 import { buildCircuit } from './build.ts';
 import { lugId, type State } from './circuit.ts';
 import { exchanged } from './exchange.ts';
@@ -24,6 +24,21 @@ export function groundFaults(kit: Kit): readonly Problem[] {
       ? []
       : [problem('pickup-no-ground', ['parts', pickup.name], { part: pickup.name }, 'key')];
   });
+}
+
+/** Ground points that joints alone do not tie to the jack's sleeve: strings that hum, or strings on the signal. */
+export function groundPointFaults(kit: Kit): readonly Problem[] {
+  const jack = kit.parts.find((part) => part.kind === 'jack');
+  if (!jack) return [];
+  const nets = new Union();
+  for (const joint of kit.joints) nets.join(idOf(joint.from), idOf(joint.to));
+  const sleeve = lugId(jack.name, 'sleeve');
+  return kit.parts
+    .filter((part) => part.kind === 'ground-point')
+    .filter((part) => lugsOf(part).some((lug) => !nets.same(lugId(part.name, lug.name), sleeve)))
+    .map((part) =>
+      problem('ground-point-no-ground', ['parts', part.name], { part: part.name, sleeve }, 'key'),
+    );
 }
 
 function reachWithout(pickup: Part, kit: Kit): Union {

@@ -7,7 +7,7 @@ import type { Draft, Kit } from '../describe/kit.ts';
 import { contactsOf, elementsOf, isPickup, lugsOf, type Part, whatIs } from '../parts/index.ts';
 import { lugId } from './circuit.ts';
 import { jointFaults } from './fault-joints.ts';
-import { groundFaults, stateFaults } from './fault-states.ts';
+import { groundFaults, groundPointFaults, stateFaults } from './fault-states.ts';
 
 /** More than these no guitar has; the count of states and paths grows by multiplication. */
 const MOST_PICKUPS = 12;
@@ -41,7 +41,10 @@ function pathFaults(kit: Kit, free: readonly Problem[]): readonly Problem[] {
   );
   // A part of the signal's path that is not joined accounts for silence; once it is mended the states are looked at.
   const explained = grounds.length > 0 || kit.parts.some((part) => carriesSignal(part) && unjoined(part));
-  return [...grounds, ...stateFaults(kit, explained)];
+  const points = groundPointFaults(kit).filter(
+    (found) => !kit.parts.some((part) => isOf(found, part) && unjoined(part)),
+  );
+  return [...grounds, ...points, ...stateFaults(kit, explained)];
 }
 
 const isOf = (fault: Problem, part: Part): boolean => fault.path[1] === part.name;

@@ -19,8 +19,16 @@ export interface NoteDetails {
     control?: string;
     exchange?: readonly string[];
   };
-  'control-idle': { part: string; fall?: string; free: readonly string[] };
-  'value-unlikely': { what: string; got: string; least: string; most: string; likely?: string };
+  'control-idle': { part: string; fall?: string; free: readonly string[]; floating?: string };
+  'case-not-grounded': { part: string; on: readonly string[] };
+  'value-unlikely': {
+    what: string;
+    got: string;
+    least: string;
+    most: string;
+    likely?: string;
+    unit: 'ohm' | 'farad';
+  };
 }
 
 const note = (message: string, remedy: string): Words => ({ severity: 'note', message, remedy });
@@ -37,7 +45,9 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
   'load-off-reference': (d) =>
     note(
       `${q(d.part)} has a signal load of ${d.load} with ${bare(d.state)}, ${Math.abs(d.percent)} % ${d.percent < 0 ? 'below' : 'above'} its reference of ${d.reference}; notes begin at ${d.limit} %`,
-      'If that is not wanted, change a pot or add a padding resistor; “solderleaf pad” shows both with their figures.',
+      d.percent < 0
+        ? 'If that is not wanted, use larger pots; a padding resistor only makes a load heavier.'
+        : 'If that is not wanted, use a smaller pot or a padding resistor; “solderleaf pad KIT --match signal” shows both with their figures.',
     ),
   'capacitor-across': (d) =>
     note(
@@ -51,15 +61,24 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
       d.fall === undefined
         ? `turning ${q(d.part)} changes nothing at the jack`
         : `turned down to 0, ${q(d.part)} takes only ${d.fall} off at 1 kHz`,
-      `${d.free.length === 0 ? '' : `Joined to nothing: lug ${list(d.free)}. `}${
+      `${d.floating === undefined ? (d.free.length === 0 ? '' : `Joined to nothing: lug ${list(d.free)}. `) : `What is soldered to its case ends there: ${bare(d.floating)} is not joined to ground. `}${
         d.fall === undefined
           ? 'A volume has the signal at lug 3, the output at 2 and ground at 1; a tone lies between 1 and 2, its capacitor between it and ground.'
           : `A volume needs ground at lug 1: bend ${bare(d.part)}.1 onto its case, and join the case to ground.`
       }`,
     ),
+  'case-not-grounded': (d) =>
+    note(
+      `the case of ${q(d.part)} is not joined to ground${d.on.length === 0 ? '' : `, nor is what is soldered to it: ${list(d.on)}`}`,
+      `Join ${bare(d.part)}.case to a case that is grounded, or to the jack’s sleeve; a case that floats picks up hum.`,
+    ),
   'value-unlikely': (d) =>
     note(
       `${d.what} of ${d.got}?${d.likely === undefined ? '' : ` Did you mean ${d.likely}?`}`,
-      `Usual are ${d.least} to ${d.most}; k stands for thousand, M for million, m for a thousandth.`,
+      `Usual are ${d.least} to ${d.most}; ${
+        d.unit === 'ohm'
+          ? 'k stands for thousand, M for million, m for a thousandth'
+          : 'u stands for a millionth, n for a thousandth of that, p for a thousandth again'
+      }.`,
     ),
 };

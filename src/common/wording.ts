@@ -48,6 +48,7 @@ export interface Details extends NoteDetails {
   'no-pickup': Record<never, never>;
   'pickup-no-hot': { part: string };
   'pickup-no-ground': { part: string };
+  'ground-point-no-ground': { part: string; sleeve: string };
   'dead-state': { state: string };
   'hot-shorted': { state: string; pot?: string };
   'too-many': { what: string; count: string; most: number };
@@ -196,6 +197,11 @@ export const wording: Wording = {
     fault(
       `${q(d.part)} has no way to ground`,
       `Join ${bare(d.part)}.ground to the grounded case of a pot or to the jack’s sleeve.`,
+    ),
+  'ground-point-no-ground': (d) =>
+    fault(
+      `${q(d.part)} is not joined to ground`,
+      `Join it to a case that is joined to ${bare(d.sleeve)}; strings that float hum, and strings on the signal do worse.`,
     ),
   'dead-state': (d) =>
     fault(

@@ -91,7 +91,7 @@ const READ = new Set([
 
 /** Styles that change nothing by themselves: the font embedded, and inks a page may set, each with its own for default. */
 const KEEPS_INKS =
-  /^(?:@font-face\{[^{}]*\}|@supports \(color:var\(--a\)\)\{(?:\[aria-labelledby\^="[^"]*"\] \[(fill|stroke)="(#[\da-f]{6})"\]\{\1:var\(--solderleaf-[a-z]+,\2\)\})*\})*$/;
+  /^(?:@font-face\{[^{}]*\}|@supports \(color:var\(--a\)\)\{(?:\[aria-labelledby\^="[^"]*"\] \[(fill|stroke)="(#[\da-f]{6})"\]\{\1:var\(--solderleaf-[a-z-]+,\2\)\})*\})*$/;
 
 interface Context {
   readonly offset: Point;

@@ -1,6 +1,6 @@
 /** `draw` for many kits: each is drawn for itself, so that one bad kit does not stop the others. */
 import { existsSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, parse } from 'node:path';
 import { problem, type Report } from '../common/problem.ts';
 import type { Hand, Kit } from '../describe/kit.ts';
 import { report } from '../describe/report.ts';
@@ -45,14 +45,31 @@ export interface Outcome {
   readonly failed: boolean;
 }
 
-/** Draws one file's kit. `taken` holds the kit ids drawn so far and by which file; it grows. */
-export async function drawFile(
+/** Which files' kits bear each id, of all that are to be drawn. */
+export type Bearers = ReadonlyMap<string, readonly string[]>;
+
+/** Reads every file, so that two kits of one id are known before either is drawn. */
+export async function loadKits(
+  files: readonly string[],
+): Promise<{ readonly loaded: readonly Loaded[]; readonly bearers: Bearers }> {
+  const loaded: Loaded[] = [];
+  const bearers = new Map<string, string[]>();
+  for (const file of files) {
+    const one = await loadKit(file);
+    loaded.push(one);
+    if (one.kit) bearers.set(one.kit.id, [...(bearers.get(one.kit.id) ?? []), file]);
+  }
+  return { loaded, bearers };
+}
+
+/** Draws one file's kit, unless another one bears its id. */
+export async function drawKit(
   file: string,
+  loaded: Loaded,
   options: DrawOptions,
   drawer: Drawer,
-  taken: Map<string, string>,
+  bearers: Bearers,
 ): Promise<Outcome> {
-  const loaded = await loadKit(file);
   const { kit } = loaded;
   const refused = (...faults: readonly Report[]): Outcome => ({
     file,
@@ -66,12 +83,11 @@ export async function drawFile(
   const arrangement = findArrangement(arrangementName);
   if (typeof arrangement === 'string')
     return refused(...report(arrangementFaults(arrangementName), loaded.source));
-  const fault = takenFault(loaded, kit, taken);
+  const fault = takenFault(file, loaded, kit, bearers);
   if (fault) return refused(...fault);
   const pageName = options.page ?? kit.page;
   const page = pageName === undefined ? undefined : findPage(pageName);
   if (pageName !== undefined && !page) return refused(...report(pageFaults(pageName), loaded.source));
-  taken.set(kit.id, file);
   const prepared = await drawer.prepare(kit, arrangement, {
     ...(options.hand ? { hand: options.hand } : {}),
     ...(options.effort === undefined ? {} : { effort: { ...DEFAULT_EFFORT, steps: options.effort } }),
@@ -85,7 +101,7 @@ export async function drawFile(
   for (const aspect of aspects) {
     const { name, svg } = drawer.render(prepared, aspect);
     for (const format of options.formats) {
-      const target = join(options.out, `${name}.${format}`);
+      const target = join(options.out, `${name}${unusual(kit, options)}.${format}`);
       const content = format === 'svg' ? await inMode(svg, options.mode, options.theme) : await svgToPng(svg);
       const said = options.check ? compared(target, content) : written(target, content);
       failed ||= said.failed;
@@ -94,10 +110,21 @@ export async function drawFile(
     const small = page === undefined ? undefined : smallestType(svg);
     if (small !== undefined && small < LEAST_TYPE)
       lines.push(
-        `note      ${name}: the smallest type on ${pageName} is ${(Math.floor(small * 10) / 10).toFixed(1)} mm; ${LEAST_TYPE} mm is the least that reads. Take a larger page or another arrangement.`,
+        `note      ${name}: the smallest type on ${pageName} is ${(Math.floor(small * 10) / 10).toFixed(1)} mm; ${LEAST_TYPE} mm is the least that reads. Take a larger page.`,
       );
   }
   return { file, reports: loaded.reports, lines, troubles, failed };
+}
+
+/** What of a file's name the drawing's own does not say: another page, arrangement or mode than the kit's usual ones. */
+function unusual(kit: Kit, { arrangement, page, mode }: DrawOptions): string {
+  return [
+    ...(arrangement === undefined || arrangement === kit.arrangement ? [] : [parse(arrangement).name]),
+    ...(page === undefined || page === kit.page ? [] : [page]),
+    ...(mode === 'static' ? [] : [mode]),
+  ]
+    .map((word) => `-${word}`)
+    .join('');
 }
 
 interface Said {
@@ -134,11 +161,12 @@ function smallestType(svg: string): number {
 }
 
 function takenFault(
+  file: string,
   { source }: Loaded,
   kit: Kit,
-  taken: ReadonlyMap<string, string>,
+  bearers: Bearers,
 ): readonly Report[] | undefined {
-  const other = taken.get(kit.id);
+  const other = bearers.get(kit.id)?.find((one) => one !== file);
   return other === undefined
     ? undefined
     : report([problem('kit-id-taken', ['kit'], { id: kit.id, file: other })], source);

@@ -29,7 +29,14 @@ const withStyle = (svg: string, style: string): string =>
 const idOf = (svg: string): string => /aria-labelledby="(\S+)-title/.exec(svg)?.[1] ?? '';
 
 /** Inks that a page may set, as custom properties: `--solderleaf-ink` and so on. */
-const INKS = ['paper', 'ink', 'quiet', 'plate', 'inside', 'outline', 'lug', 'accent'] as const;
+const INKS = [
+  ...(['paper', 'ink', 'quiet', 'plate', 'inside', 'outline', 'lug', 'accent'] as const),
+  ...(['accentFill', 'capacitor', 'sleeve', 'solder', 'link'] as const),
+];
+
+/** `accentFill` as a custom property is `--solderleaf-accent-fill`. */
+const propertyOf = (name: string): string =>
+  `--solderleaf-${name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}`;
 
 /**
  * Rules that let a page's custom properties replace the inks. They stand inside `@supports`, since a renderer that does
@@ -41,7 +48,7 @@ function inkStyle(id: string, theme: Theme): string {
     const colour = theme[name];
     if (seen.has(colour)) return [];
     seen.add(colour);
-    const value = `var(--solderleaf-${name},${colour})`;
+    const value = `var(${propertyOf(name)},${colour})`;
     return (['fill', 'stroke'] as const).map(
       (property) => `[aria-labelledby^="${id}-"] [${property}="${colour}"]{${property}:${value}}`,
     );

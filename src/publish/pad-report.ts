@@ -29,11 +29,17 @@ const choiceText = (choice: Choice): string =>
 
 const stateOf = (circuit: Circuit, index: number): string => stateText(circuit.states[index]?.settings ?? {});
 
+/** ` at selector 2`; nothing for a kit without a switch. */
+const inState = ({ states }: Circuit, index: number): string => {
+  const settings = states[index]?.settings ?? {};
+  return Object.keys(settings).length === 0 ? '' : ` at ${stateText(settings)}`;
+};
+
 /** What to do about one pickup, on one line. */
 function verdictOf(circuit: Circuit, match: Match, advice: PadAdvice): string {
   if (advice.kind === 'silent') return 'sounds in no state: nothing to choose';
   const off = percentText(advice.percent);
-  const sees = `${ohmsText(advice.load)} at ${stateOf(circuit, advice.state)}, reference ${ohmsText(advice.reference)}, ${off}`;
+  const sees = `${ohmsText(advice.load)}${inState(circuit, advice.state)}, reference ${ohmsText(advice.reference)}, ${off}`;
   switch (advice.kind) {
     case 'fits':
       return `fits: ${LOAD[match]} ${sees}`;
@@ -110,7 +116,7 @@ function padDetails(
 function judgedText(circuit: Circuit, match: Match, { state, pickup, reference }: Advised<'pad'>): string {
   const others = (circuit.states[state]?.sounding ?? []).filter((name) => name !== pickup);
   const with_ = others.length === 0 ? 'where it sounds alone' : `where it sounds with ${others.join(', ')}`;
-  return `at ${stateOf(circuit, state)}, ${with_}; reference ${LOAD[match]} ${ohmsText(reference)}`;
+  return `${inState(circuit, state).trimStart()}${inState(circuit, state) === '' ? '' : ', '}${with_}; reference ${LOAD[match]} ${ohmsText(reference)}`;
 }
 
 function resistorText(circuit: Circuit, { part, chosen }: Advised<'pad'>): string {

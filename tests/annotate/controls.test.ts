@@ -78,6 +78,25 @@ describe('a control that turns nothing', () => {
   });
 });
 
+describe('a case that floats', () => {
+  const cases = (circuit: Circuit) =>
+    notes(circuit).flatMap((one) => (one.code === 'case-not-grounded' ? [one.detail] : []));
+  it('none in the samples', () => {
+    for (const name of sampleNames()) expect(cases(sampleCircuit(name)), name).toEqual([]);
+  });
+  it('is told, with what is soldered to it, and as the cause of a tone that does nothing', () => {
+    const circuit = rewired('tone.case > volume.case');
+    expect(cases(circuit)).toEqual([{ part: 'tone', on: ['cap.2'] }]);
+    const [note] = idle(circuit);
+    expect(note?.detail).toMatchObject({ part: 'tone', floating: 'tone.case' });
+    const { remedy } = wording['control-idle'](
+      note?.detail as Parameters<(typeof wording)['control-idle']>[0],
+    );
+    expect(remedy).toMatch(/^What is soldered to its case ends there: tone\.case is not joined to ground\./);
+    expect(remedy).not.toContain('lug 3.');
+  });
+});
+
 describe('values that no guitar has', () => {
   const asked = (part: string, field: string, value: string): readonly unknown[] => {
     const described = { ...mixedSet.parts[part], kind: mixedSet.parts[part]?.kind ?? '', [field]: value };
@@ -91,6 +110,9 @@ describe('values that no guitar has', () => {
     ['tone', 'value', '250M', '250k'],
     ['neck', 'resistance', '8.2', '8.2k'],
     ['neck', 'resistance', '8.2M', '8.2k'],
+    ['cap', 'value', '22u', '22n'],
+    ['cap', 'value', '22p', '22n'],
+    ['cap', 'value', '1u', '1n'],
   ])('%s.%s: %s, likely %s', (part, field, value, likely) =>
     expect(asked(part, field, value)).toEqual([[`parts.${part}.${field}`, likely]]),
   );
@@ -99,6 +121,8 @@ describe('values that no guitar has', () => {
     ['volume', 'value', '2M'],
     ['neck', 'resistance', '100'],
     ['neck', 'resistance', '100k'],
+    ['cap', 'value', '100p'],
+    ['cap', 'value', '220n'],
   ])('%s.%s: %s is not asked about', (part, field, value) => expect(asked(part, field, value)).toEqual([]));
   it('a resistor may be of any value', () => {
     const parts = { ...mixedSet.parts, pad: { kind: 'resistor', value: '47' } };

@@ -40,7 +40,10 @@ describe('steps', () => {
     const stepOf = (joint: string) =>
       steps.find(({ joints }) => joints.some((i) => circuit.joints[i] && text(circuit.joints[i]) === joint))
         ?.number;
-    expect(steps[2]?.lines).toContain('Leg (470 kΩ, yellow violet yellow gold): Neck pad to Selector A3');
+    expect(steps[2]?.lines).toContain(
+      // The pad's leg at the switch goes in a tube.
+      'Leg (470 kΩ, yellow violet yellow gold, in sleeving): Neck pad to Selector A3',
+    );
     expect(stepOf('volume.case > tone-1.case')).toBe(1);
     expect(stepOf('volume.1 > volume.case')).toBe(2);
     expect(stepOf('pad-neck.1 > selector.A3')).toBe(3);

@@ -55,6 +55,7 @@ test('the samples show nearly every fault of a description there is', () => {
     'load-off-reference',
     'capacitor-across',
     'control-idle',
+    'case-not-grounded',
     'value-unlikely',
     'kit-id-taken',
     'bad-arrangement',

@@ -20,8 +20,12 @@ const svg = readFileSync(good, 'utf8');
 it('passes good drawings, and says what each was compared with', { timeout: 30_000 }, () => {
   const compared = run('samples', '--drawing', good, 'out/wren-hs.svg');
   expect(compared.status).toBe(0);
-  expect(compared.stdout).toContain('out/heron-ss.svg: no findings, compared with samples/heron-ss.yaml');
-  expect(compared.stdout).toContain('out/wren-hs.svg: no findings, compared with samples/wren-hs.yaml');
+  expect(compared.stdout).toContain(
+    'out/heron-ss.svg: no findings, joints and values compared with samples/heron-ss.yaml',
+  );
+  expect(compared.stdout).toContain(
+    'out/wren-hs.svg: no findings, joints and values compared with samples/wren-hs.yaml',
+  );
   const alone = run('--drawing', good);
   expect(alone.status).toBe(0);
   expect(alone.stdout).toBe('out/heron-ss.svg: no findings, not compared with a description\n');
@@ -32,7 +36,7 @@ it('gives each finding a line with its place, and exits 1', { timeout: 30_000 },
   const { status, stdout } = run('samples/heron-ss.yaml', '--drawing', file);
   expect(status).toBe(1);
   expect(stdout).toMatch(/moved\.svg:\d[\d.]*,\d[\d.]* {2}text-on-edge {2}“Volume” reaches over the edge/);
-  expect(stdout).toMatch(/moved\.svg: \d+ findings, compared with samples\/heron-ss\.yaml/);
+  expect(stdout).toMatch(/moved\.svg: \d+ findings, joints and values compared with samples\/heron-ss\.yaml/);
 });
 
 it('fails a drawing of another kit, what is no drawing, and what is not there', { timeout: 30_000 }, () => {

@@ -168,6 +168,12 @@ describe('finer points', () => {
         );
       }
   });
+  it('a value other than the kit’s is found', () => {
+    const found = inspect(change('250 kΩ log', '500 kΩ log'), kit);
+    expect(found.map(({ rule, message }) => `${rule}: ${message}`)).toEqual([
+      expect.stringMatching(/^part: .*does not bear what it is, 250 kΩ log/),
+    ]);
+  });
   it('a wire far from everything is let be', () => {
     const y = drawing.page.height - 3;
     const found = inspect(wireOf({ x: 40, y }, { x: 200, y }));

@@ -1,6 +1,6 @@
 /** The commands as a user runs them: what they print, write and answer. Uses the build that `npm test` makes first. */
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, it } from 'vitest';
@@ -10,6 +10,11 @@ const folder = mkdtempSync(join(tmpdir(), 'solderleaf-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 const run = (...args: string[]) =>
   spawnSync(process.execPath, ['dist/cli.js', ...args], { encoding: 'utf8' });
+
+it('may be executed itself after any build, as npx and a link do', () => {
+  expect(statSync('dist/cli.js').mode & 0o111).toBe(0o111);
+  expect(spawnSync('dist/cli.js', ['--version'], { encoding: 'utf8' }).stdout.trim()).toBe('0.1.0');
+});
 
 it('draws several kits, a bad one among them, and exits 1', { timeout: 30_000 }, () => {
   const bad = join(folder, 'bad.yaml');

@@ -1,13 +1,14 @@
 /** Which drawings come of which options, under which names. */
-import { mkdtempSync, readdirSync, readFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Kit } from '../../src/describe/kit.ts';
 import { prepare, render } from '../../src/pipeline.ts';
 import type { Arrangement } from '../../src/place/arrangement.ts';
-import { type DrawOptions, drawFile } from '../../src/publish/draw-kits.ts';
+import { type DrawOptions, drawKit, loadKits } from '../../src/publish/draw-kits.ts';
 import { pageNames } from '../../src/publish/layouts.ts';
+import { loadKit } from '../../src/publish/load.ts';
 import { inMode } from '../../src/publish/modes.ts';
 
 const file = 'samples/wren-sh.yaml';
@@ -21,7 +22,7 @@ const drawer = {
 async function drawn(options: Partial<DrawOptions>) {
   const out = mkdtempSync(join(tmpdir(), 'solderleaf-'));
   const all = { out, formats: ['svg'], mode: 'static', check: false, ...options } as const;
-  const outcome = await drawFile(file, all, drawer, new Map());
+  const outcome = await drawKit(file, await loadKit(file), all, drawer, new Map());
   const texts = new Map(readdirSync(out).map((name) => [name, readFileSync(join(out, name), 'utf8')]));
   return { ...outcome, texts };
 }
@@ -39,6 +40,36 @@ describe('draw', () => {
     expect(failed).toBe(false);
     expect([...texts.keys()].sort()).toEqual(names);
     for (const [name, svg] of texts) expect(svg).toContain(`id="${name.replace('.svg', '')}-title"`);
+  });
+
+  it.each([
+    [{ page: 'a5' }, 'wren-sh-a5.svg'],
+    [{ mode: 'inline', theme: 'dark' }, 'wren-sh-dark-inline.svg'],
+    [{ arrangement: 'layouts/free-flow.yaml', page: 'letter' }, 'wren-sh-free-flow-letter.svg'],
+    [{ arrangement: 'plate-row' }, 'wren-sh.svg'],
+  ] as const)('%j has a file of its own beside the usual one', async (options, name) => {
+    expect([...(await drawn(options)).texts.keys()]).toEqual([name]);
+  });
+
+  it('draws neither of two kits that bear one id', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'solderleaf-'));
+    const copy = join(folder, 'copy.yaml');
+    writeFileSync(copy, readFileSync(file, 'utf8'));
+    const { loaded, bearers } = await loadKits([copy, file]);
+    for (const [i, one] of [copy, file].entries()) {
+      const kit = loaded[i];
+      if (!kit) throw new Error('not loaded');
+      const outcome = await drawKit(
+        one,
+        kit,
+        { out: folder, formats: ['svg'], mode: 'static', check: false },
+        drawer,
+        bearers,
+      );
+      expect(outcome.failed).toBe(true);
+      expect(outcome.reports.map(({ code }) => code)).toContain('kit-id-taken');
+    }
+    expect(readdirSync(folder)).toEqual(['copy.yaml']);
   });
 
   it('says what there is when a state, a step or a page is not', async () => {
@@ -79,6 +110,9 @@ describe('modes', () => {
   it('inline: a page may set the inks; a renderer without custom properties keeps them', async () => {
     const [svg = ''] = (await drawn({})).texts.values();
     const inline = await inMode(svg, 'inline');
+    // A page that turns dark must be able to reach everything a letter stands on.
+    for (const name of ['accent-fill', 'capacitor', 'sleeve', 'plate', 'lug', 'inside'])
+      expect(inline).toContain(`--solderleaf-${name},#`);
     expect(inline).toMatch(/<style>@supports \(color:var\(--a\)\)\{.*--solderleaf-ink,#1d2b36/);
     expect(inline.replace(/<style>.*?<\/style>/s, '')).toBe(svg);
     expect(await inMode(svg, 'static')).toBe(svg);

@@ -2,6 +2,7 @@
  * Builds `dist/`: the command line and the library, each with what they need in few files, so that a cold start
  * reads few of them. Native and lazily loaded packages stay outside.
  */
+import { chmodSync } from 'node:fs';
 import { build } from 'rolldown';
 
 await build({
@@ -32,3 +33,6 @@ await build({
     minify: { mangle: false, compress: false, codegen: true },
   },
 });
+
+// Linked or run by npx, the file is executed itself; npm sets the bit only when it links.
+chmodSync('dist/cli.js', 0o755);

@@ -1,6 +1,7 @@
 /** The drawing against its description: the same parts, every lug and name once, the same joints, the same colours. */
 import type { Kit } from '../../describe/kit.ts';
 import { lugsOf, type Part } from '../../parts/index.ts';
+import { outlineOf } from '../../place/outlines/index.ts';
 import { type Drawing, type DrawnPart, wireWords } from '../drawing.ts';
 import { type Finding, finding } from '../finding.ts';
 import { centreOf } from '../space.ts';
@@ -47,6 +48,7 @@ function compare(part: Part, { lugs, texts }: DrawnPart): readonly Finding[] {
   const named = wanted.filter(({ role }) => role !== 'leg').map(({ name }) => name);
   const legs = wanted.length - named.length;
   const ends = lugs.filter(({ name }) => name === undefined).length;
+  const written = texts.map(({ words }) => words).join(' ');
   return [
     ...named
       .filter((name) => !lugs.some((lug) => lug.name === name))
@@ -56,12 +58,10 @@ function compare(part: Part, { lugs, texts }: DrawnPart): readonly Finding[] {
       .map((name) => say(`shows a lug ${name.slice(0, 40)} that it has not`)),
     ...(ends === legs ? [] : [say(`shows ${ends} legs in place of ${legs}`)]),
     // A long name may stand in several lines.
-    ...(texts
-      .map(({ words }) => words)
-      .join(' ')
-      .includes(part.label)
-      ? []
-      : [say(`does not bear its name, ${part.label}`)]),
+    ...(written.includes(part.label) ? [] : [say(`does not bear its name, ${part.label}`)]),
+    ...outlineOf(part)
+      .labels.filter(({ text }) => !written.includes(text) && !part.label.includes(text))
+      .map(({ text }) => say(`does not bear what it is, ${text}`)),
   ];
 }
 
