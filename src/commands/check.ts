@@ -62,7 +62,9 @@ function checkDrawing(file: string, kits: ReadonlyMap<string, Kit>, compare: boo
   const { findings, kit } = inspectAmong(read.text, [...kits.values()]);
   for (const finding of findings) say(`${file}:${printFinding(finding)}`);
   const described = [...kits].find(([, one]) => one === kit)?.[0];
-  const compared = described ? `joints and values compared with ${described}` : 'not compared with a description';
+  const compared = described
+    ? `joints and values compared with ${described}`
+    : 'not compared with a description';
   say(`${file}: ${count(findings.length, 'finding')}, ${compared}`);
   // A kit was named to compare with: a drawing that could not be compared has not passed.
   return findings.length === 0 && (kit !== undefined || !compare);

@@ -42,7 +42,7 @@ function verdictOf(circuit: Circuit, match: Match, advice: PadAdvice): string {
   const sees = `${ohmsText(advice.load)}${inState(circuit, advice.state)}, reference ${ohmsText(advice.reference)}, ${off}`;
   switch (advice.kind) {
     case 'fits':
-      return `fits: ${LOAD[match]} ${sees}`;
+      return `fits: ${LOAD[match]} ${sees}${match === 'dc' ? '; --match signal judges it with the tone path' : ''}`;
     case 'pad':
       return padVerdict(circuit, advice);
     case 'too-heavy':
