@@ -20,6 +20,10 @@ export interface ElkPart {
   readonly partition?: number;
 }
 
+/**
+ * Places are all that is wanted, since the wires are laid by `route/` and the search goes on from here: little care, and
+ * lines that cost elkjs least. The finished drawings are none the worse for it, in half the time.
+ */
 const OPTIONS = {
   'elk.algorithm': 'layered',
   'elk.direction': 'RIGHT',

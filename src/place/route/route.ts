@@ -56,7 +56,7 @@ export class Router {
    * Lays some wires anew, by tasks that may have changed, and any that they come to clash with; false when they do not
    * fit, or when it is plain before the end that all wires together will cost more than `most`.
    */
-  relay(tasks: readonly Task[], which: readonly number[], most = Number.POSITIVE_INFINITY): boolean {
+  relay(tasks: readonly Task[], which: readonly number[], most: number): boolean {
     for (const i of which) this.#lift(i);
     this.#spans = tasks.map((task, i) =>
       task === this.#tasks[i] ? (this.#spans[i] ?? 0) : this.#spanOf(task),
