@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import type { Command } from 'commander';
 import { notesOf } from '../annotate/notes.ts';
 import type { Problem } from '../common/problem.ts';
+import type { Severity } from '../common/quoting.ts';
 import { decode } from '../describe/decode.ts';
 import type { Kit } from '../describe/kit.ts';
 import { printReports, report } from '../describe/report.ts';
@@ -46,9 +47,10 @@ async function checkKit(file: string): Promise<Kit | undefined> {
   const notes = kit ? report([...layoutFaults(kit), ...notesIn(kit)], source) : [];
   const all = [...reports, ...notes];
   if (all.length > 0) say(`${printReports(all)}\n`);
-  const faults = all.filter((one) => one.severity === 'fault').length;
-  say(`${file}: ${count(faults, 'fault')}, ${count(all.length - faults, 'note')}`);
-  if (faults > 0) fail();
+  const of = (severity: Severity): number => all.filter((one) => one.severity === severity).length;
+  const warnings = of('warning') === 0 ? '' : `${count(of('warning'), 'warning')}, `;
+  say(`${file}: ${count(of('fault'), 'fault')}, ${warnings}${count(of('note'), 'note')}`);
+  if (of('fault') > 0) fail();
   return kit;
 }
 
