@@ -24,9 +24,7 @@ export {
   solveSpread,
 } from './analyse/index.ts';
 export type { Plot, PlotState } from './annotate/plot.ts';
-export { buildCircuit } from './circuit/build.ts';
 export type { Circuit, State } from './circuit/circuit.ts';
-export { findFaults } from './circuit/faults.ts';
 export type { Problem, Report } from './common/problem.ts';
 export { defineKit, type KitDescription } from './describe/define.ts';
 export { kitJsonSchema } from './describe/json-schema.ts';
@@ -36,3 +34,5 @@ export { report } from './describe/report.ts';
 export type { Aspect, Prepared } from './draw/compose.ts';
 export { analyse, composeResponse, draw, drawResponse, prepare, render } from './pipeline.ts';
 export { type Arrangement, arrangementSchema } from './place/arrangement.ts';
+export { buildCircuit } from './solve/build.ts';
+export { findFaults } from './solve/faults.ts';

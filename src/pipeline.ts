@@ -16,7 +16,6 @@ import {
 } from './analyse/index.ts';
 import { padsOf } from './annotate/pads.ts';
 import { type Plot, plotOf } from './annotate/plot.ts';
-import { buildCircuit } from './circuit/build.ts';
 import type { Circuit } from './circuit/circuit.ts';
 import type { Kit } from './describe/kit.ts';
 import { type Aspect, drawingName, type Prepared, sheetOf } from './draw/compose.ts';
@@ -24,6 +23,7 @@ import { plotToSvg, sheetToSvg } from './draw/headless.ts';
 import { themes } from './draw/theme.ts';
 import type { Arrangement } from './place/arrangement.ts';
 import { type PlaceOptions, place } from './place/place.ts';
+import { buildCircuit } from './solve/build.ts';
 
 /** What the analysis says of a circuit. */
 export interface Analysed {

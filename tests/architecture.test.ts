@@ -9,6 +9,7 @@ const ROOMS = [
   'parts',
   'describe',
   'circuit',
+  'solve',
   'analyse',
   'annotate',
   'place',

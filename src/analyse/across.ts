@@ -3,9 +3,10 @@
  * the treble is lost with that capacitor alone in circuit, and there with none. The pot to blame is the one that,
  * turned back, brings it there again; and exchanging its lugs 1 and 3 is proposed only when that, solved, mends it.
  */
-import { buildCircuit } from '../circuit/build.ts';
+
 import type { Circuit, State } from '../circuit/circuit.ts';
 import { type ExchangedLugs, exchanged } from '../circuit/exchange.ts';
+import { buildCircuit } from '../solve/build.ts';
 import { shapeOf } from './peak.ts';
 import { heardIn } from './response.ts';
 import { isLost, ownGain, referenceCutoffs, trebleOf } from './treble.ts';

@@ -9,10 +9,10 @@
  */
 import type { Circuit } from '../circuit/circuit.ts';
 import { elementsOf } from '../parts/index.ts';
-import { outside } from './loads.ts';
-import { type Controls, makeNetlist } from './netlist.ts';
-import type { Winding } from './network.ts';
-import { Solver } from './solver.ts';
+import { type Controls, makeNetlist } from '../solve/netlist.ts';
+import type { Winding } from '../solve/network.ts';
+import { outside } from '../solve/output.ts';
+import { Solver } from '../solve/solver.ts';
 
 export type ControlRole = 'volume' | 'tone' | 'other';
 

@@ -1,7 +1,7 @@
 /** The smallest and largest of a figure over all the harnesses that tolerances allow. */
-import { parallelResistanceOf, resistanceOf } from './measure.ts';
-import type { Branch, Port } from './network.ts';
-import { Solver } from './solver.ts';
+import { parallelResistanceOf, resistanceOf } from '../solve/measure.ts';
+import type { Branch, Port } from '../solve/network.ts';
+import { Solver } from '../solve/solver.ts';
 import type { Variable } from './variables.ts';
 
 /** How the ends were found: `corners` is exact, `draws` is the range that chance reached. */

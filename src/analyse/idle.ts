@@ -3,10 +3,11 @@
  * differently at the jack with it at 10, 5 and 0. A volume is a pot that all of a coil's direct current to the tip goes
  * through: without its track there is silence. It is weak when at 0 it takes less than 20 dB off at 1 kHz.
  */
-import { buildCircuit } from '../circuit/build.ts';
+
 import { type Circuit, lugId } from '../circuit/circuit.ts';
 import { given } from '../common/units.ts';
 import { elementsOf } from '../parts/index.ts';
+import { buildCircuit } from '../solve/build.ts';
 import { gains, PROBES } from './controls.ts';
 import { decibels } from './peak.ts';
 

@@ -1,5 +1,7 @@
 /** The analysis: numbers about a circuit, solved from its network. Knows nothing of drawing. */
 
+export type { Loads } from '../solve/measure.ts';
+export { type Controls, makeNetlist, type Netlist } from '../solve/netlist.ts';
 export { type Across, capacitorsAcross, type Lost } from './across.ts';
 export { type Analysis, analyse, toJson } from './analysis.ts';
 export {
@@ -15,7 +17,6 @@ export type { Method, Range } from './extremes.ts';
 export { type IdleControl, idleControls } from './idle.ts';
 export type { NewResistor } from './kit-changes.ts';
 export { type Difference, type LoadOptions, type PickupLoads, type StateLoads, solveLoads } from './loads.ts';
-export type { Loads } from './measure.ts';
 export {
   type HarnessReadings,
   type LugReading,
@@ -24,7 +25,6 @@ export {
   readMeter,
   type StateReadings,
 } from './meter.ts';
-export { type Controls, makeNetlist, type Netlist } from './netlist.ts';
 export { choosePads } from './pad.ts';
 export type { Alternative, Cause } from './pad-alternatives.ts';
 export type { Effect, Match } from './pad-effects.ts';

@@ -2,18 +2,21 @@
 import { type Circuit, lugId, type State } from '../circuit/circuit.ts';
 import type { Surroundings } from '../describe/kit.ts';
 import { elementsOf, isPickup, lugsOf, type Part, type Pickup } from '../parts/index.ts';
-import { type Loads, loadsOf } from './measure.ts';
-import { makeNetlist, type Netlist } from './netlist.ts';
-import { type Branch, capacitor, type Port, resistor, withoutPickups } from './network.ts';
+import { type Loads, loadsOf } from '../solve/measure.ts';
+import { makeNetlist, type Netlist } from '../solve/netlist.ts';
+import { type Branch, type Port, withoutPickups } from '../solve/network.ts';
+import { outside } from '../solve/output.ts';
+import { sizeOf, transfersOf } from '../solve/sounding.ts';
 import { referenceCircuit } from './reference.ts';
+import { type Relation, relationsIn } from './relations.ts';
 
 export interface LoadOptions {
   /** Hertz for signal and total load, in place of the kit's own. */
   readonly frequency?: number;
 }
 
-/** One pickup's loads in one state, ohms: infinite when open, zero when shorted. */
-export interface PickupLoads extends Loads {
+/** One pickup's loads in one state, ohms: infinite when open, zero when shorted. How it is joined to the others, too. */
+export interface PickupLoads extends Loads, Relation {
   readonly pickup: string;
   /** The same two loads in the plain harness the pickup was made for. */
   readonly reference: Loads;
@@ -34,51 +37,69 @@ export interface StateLoads {
   readonly state: State;
   /** One entry a sounding pickup, in the order written. */
   readonly loads: readonly PickupLoads[];
+  /** Two or more sound each by itself, and cancel one another. */
+  readonly silentTogether: boolean;
 }
 
 /** Loads of every sounding pickup in every state, all controls at full. */
 export function solveLoads(circuit: Circuit, options: LoadOptions = {}): readonly StateLoads[] {
   const frequency = options.frequency ?? circuit.kit.surroundings.frequency.value;
+  const { surroundings } = circuit.kit;
   const pickups = circuit.kit.parts.filter(isPickup);
   const references = new Map(
-    pickups.map(
-      (pickup) => [pickup.name, referenceLoads(pickup, circuit.kit.surroundings, frequency)] as const,
-    ),
+    pickups.map((pickup) => [pickup.name, referenceOf(pickup, surroundings, frequency)] as const),
   );
+  const levelOf = ({ name }: Pickup): number => references.get(name)?.level ?? 1;
   return circuit.states.map((state, index) => {
     const netlist = makeNetlist(circuit, state);
+    const { of, silentTogether } = relationsIn(circuit, state, levelOf);
     const loads = pickups.flatMap((pickup) => {
       const port = pickupPort(pickup, netlist);
-      const reference = references.get(pickup.name);
-      if (!state.sounding.includes(pickup.name) || !port || !reference) return [];
-      const alone = loadsOf(
-        withoutPickups(netlist.branches, () => true),
-        port,
-        frequency,
-      );
+      const reference = references.get(pickup.name)?.loads;
+      const relation = of.get(pickup.name);
+      if (!relation || !port || !reference) return [];
+      const own = loadsOf(loading(netlist, relation.series), port, frequency);
       const total = loadsOf(played(circuit, state, netlist, pickup.name), port, frequency);
       const difference = {
-        dcLoad: differenceOf(alone.dcLoad, reference.dcLoad),
-        signalLoad: differenceOf(alone.signalLoad, reference.signalLoad),
+        dcLoad: differenceOf(own.dcLoad, reference.dcLoad),
+        signalLoad: differenceOf(own.signalLoad, reference.signalLoad),
       };
-      return [{ pickup: pickup.name, ...alone, reference, total, difference }];
+      return [{ pickup: pickup.name, ...own, reference, total, difference, ...relation }];
     });
-    return { index, state, loads };
+    return { index, state, loads, silentTogether };
   });
 }
 
-/** The two loads of the plain harness that a pickup was made for. */
-export function referenceLoads(pickup: Pickup, surroundings: Surroundings, frequency: number): Loads {
+/**
+ * What loads a pickup: the network without pickups, but for those of its own series chain. Their sources are shorts and
+ * their windings stay, as the current of this pickup passes through them: without them it would see an open circuit.
+ */
+export const loading = (netlist: Netlist, chain: readonly string[]): readonly Branch[] =>
+  withoutPickups(netlist.branches, (name) => !chain.includes(name));
+
+/** Names of the pickups in series with one, in a state. */
+export function chainOf(circuit: Circuit, state: State, pickup: string): readonly string[] {
+  return state.sounding.length < 2 ? [] : (relationsIn(circuit, state, () => 1).of.get(pickup)?.series ?? []);
+}
+
+interface Reference {
+  readonly loads: Loads;
+  /** Volts at the jack per volt, at 1 kHz. */
+  readonly level: number;
+}
+
+/** The two loads of the plain harness that a pickup was made for, and what it gives there. */
+function referenceOf(pickup: Pickup, surroundings: Surroundings, frequency: number): Reference {
   const circuit = referenceCircuit(pickup, surroundings);
   const state = circuit.states[0];
   const netlist = state && makeNetlist(circuit, state);
   const port = netlist && pickupPort(pickup, netlist);
-  if (!netlist || !port) return { dcLoad: Infinity, signalLoad: Infinity };
-  return loadsOf(
-    withoutPickups(netlist.branches, () => true),
-    port,
-    frequency,
-  );
+  if (!netlist || !port) return { loads: { dcLoad: Infinity, signalLoad: Infinity }, level: 1 };
+  const branches = [...netlist.branches, ...outside(surroundings, netlist.jack)];
+  return {
+    loads: loadsOf(loading(netlist, []), port, frequency),
+    level: sizeOf(transfersOf(branches, netlist.jack, [1000]).get(pickup.name)?.[0]) || 1,
+  };
 }
 
 /** A pickup's own two terminals at the harness: its hot lug and its return. */
@@ -89,15 +110,6 @@ export function pickupPort(pickup: Part, netlist: Netlist): Port | undefined {
   const to = netlist.nodeOf.get(lugId(pickup.name, lug('return') ?? coil?.return ?? ''));
   return from === undefined || to === undefined ? undefined : { from, to };
 }
-
-/** What the jack is plugged into: the cable's capacitance and the amplifier's input resistance. */
-export const outside = (surroundings: Surroundings, jack: Port | undefined): readonly Branch[] =>
-  jack === undefined || jack.from === jack.to
-    ? []
-    : [
-        capacitor(jack.from, jack.to, surroundings.cable.value, 'cable'),
-        resistor(jack.from, jack.to, surroundings.amplifier.value, 'amplifier'),
-      ];
 
 /** The network as played, without the one pickup that is looked out of and those that are silent. */
 export function played(circuit: Circuit, state: State, netlist: Netlist, own: string): readonly Branch[] {

@@ -1,9 +1,9 @@
 /** What an ohmmeter reads on the finished harness: at the jack, and from every joined lug to ground. */
 import type { Circuit, LugId, State } from '../circuit/circuit.ts';
+import { directResistance } from '../solve/measure.ts';
+import { makeNetlist } from '../solve/netlist.ts';
+import { withoutPickups } from '../solve/network.ts';
 import { controlsAt, type Roles, rolesOf } from './controls.ts';
-import { directResistance } from './measure.ts';
-import { makeNetlist } from './netlist.ts';
-import { withoutPickups } from './network.ts';
 
 /** Ohms: infinite when the meter shows an open circuit, zero when it shows none. */
 export interface Reading {

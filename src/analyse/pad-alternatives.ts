@@ -1,12 +1,12 @@
 /** What can be done instead of a pad on the pickup's own lug, each solved; and what makes a load too heavy. */
 import type { Circuit, LugId, State } from '../circuit/circuit.ts';
 import { contactsOf, isPickup } from '../parts/index.ts';
+import { loadsOf } from '../solve/measure.ts';
+import { makeNetlist } from '../solve/netlist.ts';
+import type { Branch } from '../solve/network.ts';
 import { controlsAt, knobsAtFull, rolesOf } from './controls.ts';
 import { hotNet, lugFor, type NewResistor, withResistor, withValues } from './kit-changes.ts';
-import { pickupPort } from './loads.ts';
-import { loadsOf } from './measure.ts';
-import { makeNetlist } from './netlist.ts';
-import { type Branch, withoutPickups } from './network.ts';
+import { chainOf, loading, pickupPort } from './loads.ts';
 import { type Effect, effectsOf, loadFor, loadsOfKit, type Match } from './pad-effects.ts';
 
 export type Alternative =
@@ -40,7 +40,7 @@ export function causesOf(circuit: Circuit, pickup: string, index: number, match:
   const netlist = state && makeNetlist(circuit, state);
   const port = netlist && own && pickupPort(own, netlist);
   if (!netlist || !port) return [];
-  const bare = withoutPickups(netlist.branches, () => true);
+  const bare = loading(netlist, chainOf(circuit, state, pickup));
   const frequency = circuit.kit.surroundings.frequency.value;
   const load = (branches: readonly Branch[]) => loadFor(match, loadsOf(branches, port, frequency));
   const now = load(bare);

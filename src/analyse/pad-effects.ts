@@ -1,9 +1,10 @@
 /** What a change does to every pickup in every state, by solving the circuit before and after. */
-import { buildCircuit } from '../circuit/build.ts';
+
 import type { State } from '../circuit/circuit.ts';
 import type { Kit } from '../describe/kit.ts';
+import { buildCircuit } from '../solve/build.ts';
+import type { Loads } from '../solve/measure.ts';
 import { type PickupLoads, type StateLoads, solveLoads } from './loads.ts';
-import type { Loads } from './measure.ts';
 
 /** Which of the two loads is to meet its reference. */
 export type Match = 'dc' | 'signal';

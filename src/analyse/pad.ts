@@ -2,12 +2,17 @@
  * The padding choice: for every pickup whose load is off its reference, the resistor from its own lug to ground that
  * mends it, found by solving; what is to be had near that value, and what it does to every other position.
  */
-import { buildCircuit } from '../circuit/build.ts';
+
 import type { Circuit, LugId } from '../circuit/circuit.ts';
 import { type Choice, nearest } from '../common/series.ts';
 import type { Kit } from '../describe/kit.ts';
 import { ohmBounds } from '../parts/fields.ts';
 import { isPickup } from '../parts/index.ts';
+import { buildCircuit } from '../solve/build.ts';
+import { parallelResistanceOf, resistanceOf } from '../solve/measure.ts';
+import { makeNetlist } from '../solve/netlist.ts';
+import { resistor } from '../solve/network.ts';
+import { Solver } from '../solve/solver.ts';
 import {
   groundLug,
   hotNet,
@@ -21,14 +26,10 @@ import {
   withResistor,
   withValues,
 } from './kit-changes.ts';
-import { pickupPort } from './loads.ts';
-import { parallelResistanceOf, resistanceOf } from './measure.ts';
-import { makeNetlist } from './netlist.ts';
-import { resistor, withoutPickups } from './network.ts';
+import { chainOf, loading, pickupPort } from './loads.ts';
 import { causesOf, elsewhere, otherPots, sparePoles } from './pad-alternatives.ts';
 import { effectsOf, judgedIn, loadFor, loadsIn, loadsOfKit, type Match, percentOff } from './pad-effects.ts';
 import type { Judged, Option, PadAdvice, PadOptions, PadPlan } from './pad-plan.ts';
-import { Solver } from './solver.ts';
 
 /**
  * Chooses the pads of a kit, pickup by pickup in the order written, each with those before it fitted.
@@ -208,7 +209,7 @@ function idealPad(
   const port = netlist && part && pickupPort(part, netlist);
   const [a, b] = [netlist?.nodeOf.get(from), netlist?.nodeOf.get(to)];
   if (!netlist || !port || a === undefined || b === undefined) return undefined;
-  const branches = [...withoutPickups(netlist.branches, () => true), resistor(a, b, 1, 'pad')];
+  const branches = [...loading(netlist, chainOf(circuit, state, pickup)), resistor(a, b, 1, 'pad')];
   const solver = new Solver(branches, port, { direct: match === 'dc' });
   const frequency = circuit.kit.surroundings.frequency.value;
   const load = (ohms: number): number => {

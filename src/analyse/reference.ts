@@ -2,13 +2,14 @@
  * The plain harness that a pickup was made for: one volume, one tone with its capacitor, a jack. It is built as a
  * circuit like any other, so that the reference figures come out of the same solver.
  */
-import { buildCircuit } from '../circuit/build.ts';
+
 import type { Circuit } from '../circuit/circuit.ts';
 import type { Joint, Surroundings } from '../describe/kit.ts';
 import { capacitor } from '../parts/capacitor.ts';
 import type { Part, Pickup } from '../parts/index.ts';
 import { jack } from '../parts/jack.ts';
 import { pot } from '../parts/pot.ts';
+import { buildCircuit } from '../solve/build.ts';
 
 /** Farads. 22 nF serves humbuckers and single coils alike; common practice, no source. */
 const TONE_CAPACITOR = 22e-9;

@@ -6,13 +6,13 @@
  */
 import type { Circuit, State } from '../circuit/circuit.ts';
 import { isPickup, type Pickup } from '../parts/index.ts';
+import { type Controls, makeNetlist } from '../solve/netlist.ts';
+import type { Branch, Winding } from '../solve/network.ts';
+import { outside } from '../solve/output.ts';
+import { type Complex, Solver } from '../solve/solver.ts';
 import { controlsAt, type Knobs, knobSteps, knobsAtFull, type Roles, rolesOf } from './controls.ts';
-import { outside } from './loads.ts';
-import { type Controls, makeNetlist } from './netlist.ts';
-import type { Branch, Winding } from './network.ts';
 import { type Gain, HIGHEST, LOWEST, logGrid, type Shape, shapeOf } from './peak.ts';
 import { referenceCircuit } from './reference.ts';
-import { type Complex, Solver } from './solver.ts';
 
 export interface SweepOptions {
   /** How many frequencies, evenly spaced on a logarithmic axis. */

@@ -6,11 +6,11 @@
 import type { Circuit, LugId, State } from '../circuit/circuit.ts';
 import { seeded } from '../common/random.ts';
 import { isPickup } from '../parts/index.ts';
+import { makeNetlist, type Netlist } from '../solve/netlist.ts';
+import { type Branch, type Winding, withoutPickups } from '../solve/network.ts';
 import { controlsAt, type Roles, rolesOf } from './controls.ts';
 import { type Factors, type Range, resistanceRange, signalLoadRange } from './extremes.ts';
-import { pickupPort, played } from './loads.ts';
-import { makeNetlist, type Netlist } from './netlist.ts';
-import { type Branch, type Winding, withoutPickups } from './network.ts';
+import { chainOf, loading, pickupPort, played } from './loads.ts';
 import { decibels, highestBetween, PLATEAU, shapeOf } from './peak.ts';
 import { gainOf, type Heard, heardIn } from './response.ts';
 import { roomTemperatures, type Temperatures, type Variable, variablesOf } from './variables.ts';
@@ -166,7 +166,7 @@ function loadSpread(
     signalLoad: signalLoadRange(branches, port, frequency, variables, draws),
   });
   return {
-    ...both(withoutPickups(netlist.branches, () => true)),
+    ...both(loading(netlist, chainOf(circuit, state, name))),
     total: both(played(circuit, state, netlist, name)),
   };
 }

@@ -5,7 +5,7 @@
  */
 import type { Circuit, State } from '../circuit/circuit.ts';
 import { isPickup, type Pickup } from '../parts/index.ts';
-import type { Controls } from './netlist.ts';
+import type { Controls } from '../solve/netlist.ts';
 import { decibels, type Gain, HIGHEST, PLATEAU } from './peak.ts';
 import { referenceCircuit } from './reference.ts';
 import { gainOf, type Heard, heardIn } from './response.ts';

@@ -1,4 +1,4 @@
-/** The component graph: lugs, joints, nets and states. Plain data, made once by `build.ts`. */
+/** The component graph: lugs, joints, nets and settings, and the solved states. Plain data, made once. */
 import type { Joint, Kit } from '../describe/kit.ts';
 import type { LugSpec } from '../parts/kind.ts';
 
@@ -23,22 +23,32 @@ export interface Net {
 }
 
 /** One setting of every switch. */
-export interface State {
+export interface Setting {
   /** Position by switch name; empty for a kit without a switch. */
   readonly settings: Readonly<Record<string, number>>;
   /** Lugs the closed contacts hold together. */
   readonly joins: readonly (readonly LugId[])[];
-  /** Pickups with a signal path to the tip, controls at full, in the order written. */
+}
+
+/** A setting with what it does, as solved. */
+export interface State extends Setting {
+  /** Pickups that are heard at the jack, controls at full, in the order written. */
   readonly sounding: readonly string[];
   /** Tip and sleeve are one node, controls at full: nothing can be heard. */
   readonly shorted: boolean;
 }
 
-export interface Circuit {
+/** What the description alone says. */
+export interface Graph {
   readonly kit: Kit;
   readonly lugs: ReadonlyMap<LugId, Lug>;
   readonly joints: readonly Joint[];
   readonly nets: readonly Net[];
+  readonly settings: readonly Setting[];
+}
+
+/** The graph with its solved states, one a setting. */
+export interface Circuit extends Graph {
   readonly states: readonly State[];
 }
 

@@ -1,7 +1,6 @@
 /** `pad`: which resistor brings a pickup's load to its reference, and at what price. */
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import { choosePads, type Match, toJson } from '../analyse/index.ts';
-import { buildCircuit } from '../circuit/build.ts';
 import { type Choice, type SeriesName, seriesNames } from '../common/series.ts';
 import { parseQuantity, printQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
@@ -9,6 +8,7 @@ import { ohmBounds } from '../parts/fields.ts';
 import { padData } from '../publish/pad-data.ts';
 import { padReport } from '../publish/pad-report.ts';
 import { writePads } from '../publish/pad-write.ts';
+import { buildCircuit } from '../solve/build.ts';
 import { fail, oneKit, say } from './console.ts';
 
 interface PadFlags {

@@ -1,12 +1,12 @@
 /** `response`: what comes out at the jack, as a table, a plot or values. */
 import { type Command, InvalidArgumentError } from 'commander';
 import { type Knobs, solveKnobSteps, solveResponse } from '../analyse/index.ts';
-import { buildCircuit } from '../circuit/build.ts';
 import type { Kit } from '../describe/kit.ts';
 import { drawResponse } from '../pipeline.ts';
 import { svgToPng } from '../publish/png.ts';
 import { responseCsv, responseHead, responseTable } from '../publish/response-table.ts';
 import { writeWhole } from '../publish/write.ts';
+import { buildCircuit } from '../solve/build.ts';
 import { oneKit, say } from './console.ts';
 
 interface Options {

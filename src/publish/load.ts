@@ -2,13 +2,13 @@
 import { readFileSync, statSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
 import { glyphFaults } from '../annotate/notes.ts';
-import { findFaults } from '../circuit/faults.ts';
 import { type Problem, problem, type Report } from '../common/problem.ts';
 import { decode } from '../describe/decode.ts';
 import type { Kit } from '../describe/kit.ts';
 import { failedScript, kitFromValue, type Reading, readKit } from '../describe/read.ts';
 import { report } from '../describe/report.ts';
 import { type Source, valueSource } from '../describe/source.ts';
+import { findFaults } from '../solve/faults.ts';
 
 /** What a file gave: a kit when it has no fault, and the reports in any case. */
 export interface Loaded {

@@ -2,12 +2,12 @@
 import { accessSync, constants, readFileSync, realpathSync } from 'node:fs';
 import { isDeepStrictEqual } from 'node:util';
 import { type PadAdvice, type PadPlan, solveLoads } from '../analyse/index.ts';
-import { buildCircuit } from '../circuit/build.ts';
-import { findFaults } from '../circuit/faults.ts';
 import { writeQuantity } from '../common/units.ts';
 import { decode } from '../describe/decode.ts';
 import { type AddedPart, editKit, type KitEdit, linesToAdd } from '../describe/edit.ts';
 import { readKit } from '../describe/read.ts';
+import { buildCircuit } from '../solve/build.ts';
+import { findFaults } from '../solve/faults.ts';
 import { writeWhole } from './write.ts';
 
 export interface PadWriting {

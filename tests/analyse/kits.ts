@@ -2,11 +2,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { parse } from 'yaml';
 import { z } from 'zod';
-import { buildCircuit } from '../../src/circuit/build.ts';
 import type { Circuit } from '../../src/circuit/circuit.ts';
 import { given } from '../../src/common/units.ts';
 import type { End, Joint, Kit } from '../../src/describe/kit.ts';
 import { type Kind, kinds, type Part } from '../../src/parts/index.ts';
+import { buildCircuit } from '../../src/solve/build.ts';
 
 export interface Compact {
   readonly kit?: string;

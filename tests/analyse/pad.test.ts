@@ -1,7 +1,7 @@
 /** The padding choice. The trade's expectations are common practice, no source; the loads are by the parallel law. */
 import { describe, expect, it } from 'vitest';
 import { choosePads, type PadAdvice, type PadOptions, solveLoads } from '../../src/analyse/index.ts';
-import { buildCircuit } from '../../src/circuit/build.ts';
+import { buildCircuit } from '../../src/solve/build.ts';
 import { type Compact, makeCircuit, mixedSet, sampleCircuit, sampleNames } from './kits.ts';
 
 const par = (...ohms: number[]): number => 1 / ohms.reduce((sum, r) => sum + 1 / r, 0);

@@ -3,8 +3,8 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { liveJoints } from '../../src/annotate/live.ts';
 import { stepsOf } from '../../src/annotate/steps.ts';
-import { buildCircuit } from '../../src/circuit/build.ts';
 import { readKit } from '../../src/describe/read.ts';
+import { buildCircuit } from '../../src/solve/build.ts';
 
 const names = ['heron-ss', 'wren-hs', 'wren-sh', 'plover-sss', 'kestrel-hss', 'osprey-hsh'] as const;
 function sampleCircuit(name: string) {

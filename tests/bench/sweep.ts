@@ -4,11 +4,11 @@
  */
 import { spawnSync } from 'node:child_process';
 import { pathToFileURL } from 'node:url';
-import { capacitor, type Port, resistor, winding } from '../../src/analyse/network.ts';
 import { logGrid } from '../../src/analyse/peak.ts';
 import { heardIn, sweep } from '../../src/analyse/response.ts';
-import { Solver } from '../../src/analyse/solver.ts';
 import type { Circuit } from '../../src/circuit/circuit.ts';
+import { capacitor, type Port, resistor, winding } from '../../src/solve/network.ts';
+import { Solver } from '../../src/solve/solver.ts';
 import { sampleCircuit } from '../analyse/kits.ts';
 import { responseChecks } from '../oracle/compare.ts';
 import { type Job, runSpice, spiceText } from '../oracle/spice.ts';

@@ -2,12 +2,12 @@
 import { readFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
 import { tsImport } from 'tsx/esm/api';
-import { findFaults } from '../../src/circuit/faults.ts';
 import type { Problem, Report } from '../../src/common/problem.ts';
 import { decode } from '../../src/describe/decode.ts';
 import { failedScript, kitFromValue, type Reading, readKit } from '../../src/describe/read.ts';
 import { report } from '../../src/describe/report.ts';
 import { valueSource } from '../../src/describe/source.ts';
+import { findFaults } from '../../src/solve/faults.ts';
 
 export async function load(path: string, file: string): Promise<Reading> {
   if (file.endsWith('.ts')) {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { findFaults } from '../../src/circuit/faults.ts';
 import { readKit } from '../../src/describe/read.ts';
 import { report } from '../../src/describe/report.ts';
+import { findFaults } from '../../src/solve/faults.ts';
 
 /** Faults of a kit given by its parts and joints, as `code message`. */
 function faults(parts: Readonly<Record<string, object>>, joints: readonly unknown[]): readonly string[] {
@@ -39,11 +39,34 @@ describe('the way back to ground', () => {
     const joints = [
       'b.hot > out.tip',
       'b.ground > out.sleeve',
-      'a.hot > out.sleeve',
+      'a.hot > out.tip',
       'a.ground > r.1',
       'r.2 > out.tip',
     ];
     expect(faults(parts, joints)).toEqual(['pickup-no-ground “a” has no way to ground']);
+  });
+  test('with its leads exchanged a pickup is heard all the same: alone, through a resistor, and in series', () => {
+    const beside = ['b.hot > out.tip', 'b.ground > out.sleeve', 'a.hot > out.sleeve'];
+    expect(codes({ a: coil, b: coil, out: jack }, [...beside, 'a.ground > out.tip'])).toEqual([]);
+    const parts = { a: coil, b: coil, out: jack, r: { kind: 'resistor', value: '1k' } };
+    expect(codes(parts, [...beside, 'a.ground > r.1', 'r.2 > out.tip'])).toEqual([]);
+    expect(
+      codes({ a: coil, b: coil, out: jack }, [
+        'a.hot > out.tip',
+        'a.ground > b.ground',
+        'b.hot > out.sleeve',
+      ]),
+    ).toEqual([]);
+  });
+  test('through a resistor or a capacitor in the way of the signal or of the ground', () => {
+    for (const between of [
+      { kind: 'resistor', value: '220k' },
+      { kind: 'capacitor', value: '10n' },
+    ]) {
+      const parts = { a: coil, x: between, out: jack };
+      expect(codes(parts, ['a.hot > x.1', 'x.2 > out.tip', 'a.ground > out.sleeve'])).toEqual([]);
+      expect(codes(parts, ['a.hot > out.tip', 'a.ground > x.1', 'x.2 > out.sleeve'])).toEqual([]);
+    }
   });
   test('two coils that share a return which leads nowhere', () => {
     expect(

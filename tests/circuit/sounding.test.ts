@@ -1,9 +1,11 @@
-/** What sounds in each position of every sample, and which coils a path takes. Common practice, no source. */
+/** What sounds in each position of every sample, and in nets of coils. Common practice, no source. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { buildCircuit } from '../../src/circuit/build.ts';
-import { type CoilEdge, signalPaths } from '../../src/circuit/paths.ts';
+import { seeded } from '../../src/common/random.ts';
 import { readKit } from '../../src/describe/read.ts';
+import { buildCircuit } from '../../src/solve/build.ts';
+import { makeCircuit } from '../analyse/kits.ts';
+import { type CoilEdge, signalPaths } from './paths.ts';
 
 const folder = new URL('../../samples/', import.meta.url);
 
@@ -44,19 +46,40 @@ test.each(Object.entries(tables))('%s', (file, table) => {
   }
 });
 
-describe('signal paths', () => {
-  const heard = (...coils: readonly (readonly [string, string, string])[]): readonly string[] => {
-    const edges = coils.map(([pickup, a, b]): CoilEdge => ({ pickup, a, b }));
-    return [...signalPaths(edges, 'tip', 'sleeve')].sort();
-  };
+/** The pickups heard in a net of coils between named nodes, of which `tip` and `sleeve` are the jack's. */
+function solved(edges: readonly CoilEdge[], ohms: (i: number) => number = () => 6000): readonly string[] {
+  const at = new Map<string, string[]>([
+    ['tip', ['j.tip']],
+    ['sleeve', ['j.sleeve']],
+  ]);
+  const put = (node: string, lug: string) => at.set(node, [...(at.get(node) ?? []), lug]);
+  for (const { pickup, a, b } of edges) {
+    put(a, `${pickup}.hot`);
+    put(b, `${pickup}.ground`);
+  }
+  const { states } = makeCircuit({
+    parts: {
+      ...Object.fromEntries(
+        edges.map(({ pickup }, i) => [pickup, { kind: 'single-coil', resistance: ohms(i) }]),
+      ),
+      j: { kind: 'jack' },
+    },
+    joints: [...at.values()].flatMap((lugs) => lugs.slice(1).map((lug, i) => `${lugs[i]} > ${lug}`)),
+  });
+  return [...(states[0]?.sounding ?? [])].sort();
+}
+
+describe('nets of coils', () => {
+  const heard = (...coils: readonly (readonly [string, string, string])[]): readonly string[] =>
+    solved(coils.map(([pickup, a, b]): CoilEdge => ({ pickup, a, b })));
   test('side by side, all sound', () => {
-    expect(heard(['a', 'tip', 'sleeve'], ['b', 'tip', 'sleeve'], ['c', 'sleeve', 'tip'])).toEqual([
+    expect(heard(['a', 'tip', 'sleeve'], ['b', 'tip', 'sleeve'], ['c', 'tip', 'sleeve'])).toEqual([
       'a',
       'b',
       'c',
     ]);
   });
-  test('end to end, all sound', () => {
+  test('end to end, all sound, whichever way round', () => {
     expect(heard(['a', 'tip', 'x'], ['b', 'x', 'y'], ['c', 'sleeve', 'y'])).toEqual(['a', 'b', 'c']);
   });
   test('two in series beside a third', () => {
@@ -77,6 +100,27 @@ describe('signal paths', () => {
     expect(heard(['a', 'tip', 'x'], ['b', 'y', 'sleeve'])).toEqual([]);
   });
   test('a tip tied to the sleeve hears nothing', () => {
-    expect([...signalPaths([{ pickup: 'a', a: 'g', b: 'h' }], 'g', 'g')]).toEqual([]);
+    expect(heard(['a', 'tip', 'sleeve'], ['b', 'sleeve', 'sleeve'], ['c', 'tip', 'tip'])).not.toContain('b');
+    const { states } = makeCircuit({
+      parts: { a: { kind: 'single-coil' }, j: { kind: 'jack' } },
+      joints: ['a.hot > j.tip', 'a.ground > j.sleeve', 'j.tip > j.sleeve'],
+    });
+    expect(states[0]).toMatchObject({ sounding: [], shorted: true });
+  });
+
+  test('are heard as paths from tip to sleeve say, in 400 nets by chance', () => {
+    const random = seeded(7);
+    const nodes = ['tip', 'sleeve', 'x', 'y', 'z'];
+    const pick = () => nodes[Math.floor(random() * nodes.length)] ?? 'tip';
+    for (let net = 0; net < 400; net++) {
+      const edges = Array.from({ length: 1 + Math.floor(random() * 6) }, (_, i): CoilEdge => {
+        return { pickup: `p${i}`, a: pick(), b: pick() };
+      });
+      // No two alike, so that no bridge of coils is in balance.
+      const ohms = (i: number) => 4000 + 1300 * i;
+      expect([...signalPaths(edges, 'tip', 'sleeve')].sort(), JSON.stringify(edges)).toEqual(
+        solved(edges, ohms),
+      );
+    }
   });
 });

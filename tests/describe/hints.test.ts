@@ -1,10 +1,10 @@
 /** What a message proposes for the slips that beginners make. Trade words and abbreviations: common practice, no source. */
 import { describe, expect, it } from 'vitest';
-import { findFaults } from '../../src/circuit/faults.ts';
 import { readKit } from '../../src/describe/read.ts';
 import { report } from '../../src/describe/report.ts';
 import { meantColour } from '../../src/describe/words.ts';
 import { ohms } from '../../src/parts/fields.ts';
+import { findFaults } from '../../src/solve/faults.ts';
 
 const TEXT = `kit: robin
 title: S, one volume

@@ -1,11 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { findFaults } from '../../src/circuit/faults.ts';
 import type { LugNames } from '../../src/describe/define.ts';
 import type { Kit } from '../../src/describe/kit.ts';
 import { failedScript, kitFromValue, readKit } from '../../src/describe/read.ts';
 import { parseText } from '../../src/describe/source.ts';
 import { type Kind, kinds, lugsOf } from '../../src/parts/index.ts';
+import { findFaults } from '../../src/solve/faults.ts';
 import heronInTypeScript from './fixtures/heron-ss.ts';
 
 const folder = new URL('../../samples/', import.meta.url);

@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { findFaults } from '../../src/circuit/faults.ts';
 import { readKit } from '../../src/describe/read.ts';
 import { printReports, report } from '../../src/describe/report.ts';
 import { LONGEST_TEXT } from '../../src/describe/source.ts';
+import { findFaults } from '../../src/solve/faults.ts';
 
 const folder = new URL('../../samples/', import.meta.url);
 const samples = readdirSync(folder)

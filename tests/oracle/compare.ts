@@ -2,14 +2,14 @@
 
 import { controlsAt, rolesOf } from '../../src/analyse/controls.ts';
 import { solveLoads } from '../../src/analyse/loads.ts';
-import { loadsOf } from '../../src/analyse/measure.ts';
 import { readMeter } from '../../src/analyse/meter.ts';
-import { makeNetlist } from '../../src/analyse/netlist.ts';
-import type { Port } from '../../src/analyse/network.ts';
-import { withoutPickups } from '../../src/analyse/network.ts';
 import { heardIn, transferAt } from '../../src/analyse/response.ts';
 import type { Circuit, State } from '../../src/circuit/circuit.ts';
 import { isPickup } from '../../src/parts/index.ts';
+import { loadsOf } from '../../src/solve/measure.ts';
+import { makeNetlist } from '../../src/solve/netlist.ts';
+import type { Port } from '../../src/solve/network.ts';
+import { withoutPickups } from '../../src/solve/network.ts';
 import { type Line, type OwnNetlist, ownNetlist } from './own-netlist.ts';
 import { type Complex, type Job, type Run, TIE } from './spice.ts';
 
@@ -39,9 +39,10 @@ export function loadChecks(circuit: Circuit): readonly Check[] {
   const frequency = surroundings.frequency.value;
   return solveLoads(circuit).flatMap(({ state, loads }) => {
     const own = ownNetlist(circuit.kit, state, {});
-    return loads.flatMap(({ pickup, dcLoad, signalLoad, total }): readonly Check[] => {
+    return loads.flatMap(({ pickup, dcLoad, signalLoad, total, series }): readonly Check[] => {
       const port = { from: own.node(`${pickup}.hot`), to: own.node(`${pickup}.ground`) };
-      const bare = own.lines.filter((line) => line.pickup === undefined);
+      // The windings of its own chain stay; which they are, `relations.ts` compares.
+      const bare = own.lines.filter((line) => line.pickup === undefined || series.includes(line.pickup));
       const played = [
         ...own.lines.filter(
           (l) => l.pickup === undefined || (l.pickup !== pickup && state.sounding.includes(l.pickup)),
@@ -151,7 +152,7 @@ function pair(
   ];
 }
 
-const outside = (circuit: Circuit, own: OwnNetlist): readonly Line[] => {
+export const outside = (circuit: Circuit, own: OwnNetlist): readonly Line[] => {
   const jack = circuit.kit.parts.find((part) => part.kind === 'jack');
   const [a, b] = [own.node(`${jack?.name}.tip`), own.node(`${jack?.name}.sleeve`)];
   if (a === b) return [];

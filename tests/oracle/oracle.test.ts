@@ -8,6 +8,7 @@ import { controlsAt, knobSteps, rolesOf } from '../../src/analyse/controls.ts';
 import { makeCircuit, sampleCircuit, sampleNames } from '../analyse/kits.ts';
 import { type Check, loadChecks, meterChecks, portChecks, responseChecks, wrong } from './compare.ts';
 import { randomHarness } from './random-circuit.ts';
+import { relationFaults } from './relations.ts';
 import { runSpice } from './spice.ts';
 
 const LIMIT = 1e-6;
@@ -67,6 +68,10 @@ describe('300 random circuits', () => {
     expect(states.filter((state) => state.shorted).length).toBeGreaterThan(10);
     expect(states.filter((state) => state.sounding.length > 0).length).toBeGreaterThan(200);
     expect(states.filter((state) => state.sounding.length > 1).length).toBeGreaterThan(50);
+  });
+
+  it('agree in what sounds, how loud, in which phase and in which chain', { timeout: 90_000 }, async () => {
+    expect(await relationFaults(cases.map(({ circuit }) => circuit))).toEqual([]);
   });
 
   it('agree in every load and response', { timeout: 90_000 }, async () => {

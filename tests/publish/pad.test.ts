@@ -14,7 +14,6 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { choosePads, type Match, type PadOptions } from '../../src/analyse/index.ts';
-import { buildCircuit } from '../../src/circuit/build.ts';
 import { choiceOf, stockList } from '../../src/commands/pad.ts';
 import type { Kit } from '../../src/describe/kit.ts';
 import { readKit } from '../../src/describe/read.ts';
@@ -22,6 +21,7 @@ import { loadKit } from '../../src/publish/load.ts';
 import { padData } from '../../src/publish/pad-data.ts';
 import { padReport } from '../../src/publish/pad-report.ts';
 import { writePads } from '../../src/publish/pad-write.ts';
+import { buildCircuit } from '../../src/solve/build.ts';
 import { mixedSetText } from '../describe/fixtures/mixed-set.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'solderleaf-pad-'));

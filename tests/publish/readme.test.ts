@@ -4,11 +4,11 @@ import { expect, it } from 'vitest';
 import { z } from 'zod';
 import { solveLoads } from '../../src/analyse/index.ts';
 import { notesOf } from '../../src/annotate/notes.ts';
-import { buildCircuit } from '../../src/circuit/build.ts';
-import { findFaults } from '../../src/circuit/faults.ts';
 import { readKit } from '../../src/describe/read.ts';
 import { headFields, jointExtras, partShapes } from '../../src/describe/schema.ts';
 import { isPickup } from '../../src/parts/index.ts';
+import { buildCircuit } from '../../src/solve/build.ts';
+import { findFaults } from '../../src/solve/faults.ts';
 
 const readme = readFileSync('README.md', 'utf8');
 const firstKit = /```yaml\n([\s\S]*?)```/.exec(readme)?.[1] ?? '';

@@ -1,11 +1,11 @@
 /** A random kit through the reader, the fault checks, the pipeline and the check of what was drawn. */
 import fc from 'fast-check';
 import { glyphFaults } from '../../src/annotate/notes.ts';
-import { findFaults } from '../../src/circuit/faults.ts';
 import { hands, type Kit, views } from '../../src/describe/kit.ts';
 import { kitFromValue } from '../../src/describe/read.ts';
 import { type ThemeName, themes } from '../../src/draw/theme.ts';
 import { inspect, printFinding } from '../../src/inspect/index.ts';
+import { findFaults } from '../../src/solve/faults.ts';
 import { drawnIn } from '../inspect/variants.ts';
 import { circuits, type Description } from './circuits.ts';
 

@@ -1,10 +1,10 @@
 /** Pickups and resonance against published or closed-form figures. */
 import { describe, expect, it } from 'vitest';
-import { type Branch, capacitor, resistor, type Winding, winding } from '../../src/analyse/network.ts';
 import { decibels, type Gain, shapeOf } from '../../src/analyse/peak.ts';
 import { gainOf } from '../../src/analyse/response.ts';
-import { Solver } from '../../src/analyse/solver.ts';
-import { trackShare } from '../../src/analyse/taper.ts';
+import { type Branch, capacitor, resistor, type Winding, winding } from '../../src/solve/network.ts';
+import { Solver } from '../../src/solve/solver.ts';
+import { trackShare } from '../../src/solve/taper.ts';
 
 /** Gain from the windings to node 1, against node 0. */
 const gain = (windings: readonly Winding[], rest: readonly Branch[]): Gain =>

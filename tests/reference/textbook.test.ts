@@ -3,9 +3,9 @@
  * volume and chapter beside each; the book prints four digits, so everything is compared to 1e-3.
  */
 import { describe, expect, it } from 'vitest';
-import { impedanceOf } from '../../src/analyse/measure.ts';
-import { type Branch, capacitor, resistor, winding } from '../../src/analyse/network.ts';
-import type { Complex } from '../../src/analyse/solver.ts';
+import { impedanceOf } from '../../src/solve/measure.ts';
+import { type Branch, capacitor, resistor, winding } from '../../src/solve/network.ts';
+import type { Complex } from '../../src/solve/solver.ts';
 
 const near = (value: number, expected: number) => expect(Math.abs(value / expected - 1)).toBeLessThan(1e-3);
 const size = (z: Complex): number => Math.hypot(z.re, z.im);

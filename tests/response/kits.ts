@@ -1,7 +1,8 @@
 /** Kits for the response plot beyond the samples: many states, no switch, long names. */
-import { buildCircuit } from '../../src/circuit/build.ts';
+
 import type { Circuit } from '../../src/circuit/circuit.ts';
 import type { Kit } from '../../src/describe/kit.ts';
+import { buildCircuit } from '../../src/solve/build.ts';
 import { type Compact, makeKit, mixedSet, sampleCircuit, sampleNames } from '../analyse/kits.ts';
 
 const joints = (mixedSet.joints as readonly string[]).filter((joint) => !joint.includes('selector'));

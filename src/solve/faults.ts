@@ -2,11 +2,13 @@
  * What is wrong with a kit as a circuit. Names first; then what stands unjoined; then, if all that is sound, the
  * states. What hangs on a part or joint that could not be read is passed over, never guessed at.
  */
+
+import { lugId } from '../circuit/circuit.ts';
+import { jointFaults } from '../circuit/fault-joints.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import type { Draft, Kit } from '../describe/kit.ts';
 import { contactsOf, elementsOf, isPickup, lugsOf, type Part, whatIs } from '../parts/index.ts';
-import { lugId } from './circuit.ts';
-import { jointFaults } from './fault-joints.ts';
+import { buildCircuit } from './build.ts';
 import { groundFaults, groundPointFaults, stateFaults } from './fault-states.ts';
 
 /** More than these no guitar has; the count of states and paths grows by multiplication. */
@@ -36,7 +38,8 @@ function pathFaults(kit: Kit, free: readonly Problem[]): readonly Problem[] {
   const unjoined = (part: Part): boolean =>
     free.some((fault) => fault.code !== 'leg-free' && fault.path[1] === part.name);
   if (!jack || jacks.length > 1 || unjoined(jack) || !kit.parts.some(isPickup)) return [];
-  const grounds = groundFaults(kit).filter(
+  const { states } = buildCircuit(kit);
+  const grounds = groundFaults(kit, states).filter(
     (fault) => !kit.parts.some((part) => isOf(fault, part) && unjoined(part)),
   );
   // A part of the signal's path that is not joined accounts for silence; once it is mended the states are looked at.
@@ -44,7 +47,7 @@ function pathFaults(kit: Kit, free: readonly Problem[]): readonly Problem[] {
   const points = groundPointFaults(kit).filter(
     (found) => !kit.parts.some((part) => isOf(found, part) && unjoined(part)),
   );
-  return [...grounds, ...points, ...stateFaults(kit, explained)];
+  return [...grounds, ...points, ...stateFaults(kit, states, explained)];
 }
 
 const isOf = (fault: Problem, part: Part): boolean => fault.path[1] === part.name;

@@ -1,20 +1,24 @@
 /** What is wrong with a kit whose names are sound: pickups without a way back, states that are dead or shorted. */
+
+import { lugId, type State } from '../circuit/circuit.ts';
+import { exchanged } from '../circuit/exchange.ts';
+import { Union } from '../circuit/union.ts';
 import { type Path, type Problem, problem } from '../common/problem.ts';
 import type { Joint, Kit } from '../describe/kit.ts';
 import { contactsOf, elementsOf, isPickup, lugsOf, type Part } from '../parts/index.ts';
 import { buildCircuit } from './build.ts';
-import { lugId, type State } from './circuit.ts';
-import { exchanged } from './exchange.ts';
-import { Union } from './union.ts';
 
 /**
- * Pickups whose return cannot reach the jack's sleeve through joints, through any position of any switch, or through
- * another pickup's coil, which is the way of a series circuit.
+ * Pickups that are heard in no state, and whose return cannot reach the jack's sleeve through joints, through any position
+ * of any switch, or through another pickup's coil, which is the way of a series circuit. One that is heard has its way
+ * back, whichever of its leads that is.
  */
-export function groundFaults(kit: Kit): readonly Problem[] {
+export function groundFaults(kit: Kit, states: readonly State[]): readonly Problem[] {
   const jack = kit.parts.find((part) => part.kind === 'jack');
   if (!jack) return [];
-  return kit.parts.filter(isPickup).flatMap((pickup) => {
+  const heard = new Set(states.flatMap((state) => state.sounding));
+  const silent = kit.parts.filter((part) => isPickup(part) && !heard.has(part.name));
+  return silent.flatMap((pickup) => {
     const reach = reachWithout(pickup, kit);
     const returns = elementsOf(pickup).flatMap((element) =>
       element.kind === 'coil' ? [element.return] : [],
@@ -62,8 +66,7 @@ const idOf = (end: Joint['from']): string => lugId(end.part, end.lug);
  * States in which the tip is tied to ground, and states in which nothing sounds. `explained` says that a fault already
  * found accounts for silence, so that only shorts are worth a word.
  */
-export function stateFaults(kit: Kit, explained: boolean): readonly Problem[] {
-  const { states } = buildCircuit(kit);
+export function stateFaults(kit: Kit, states: readonly State[], explained: boolean): readonly Problem[] {
   const shorted = states.filter((state) => state.shorted);
   const dead = explained ? [] : states.filter((state) => !state.shorted && state.sounding.length === 0);
   const path = placeOf(kit);

@@ -1,4 +1,4 @@
-/** Which coils lie on a path from the jack's tip to its sleeve. */
+/** A slow second way to what sounds in a net of coils alone: paths are traced where the program solves. */
 
 export interface CoilEdge {
   readonly pickup: string;

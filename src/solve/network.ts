@@ -24,6 +24,14 @@ export interface Port {
   readonly to: number;
 }
 
+/** The branches as they lie when two nodes are made one; what then has both ends on one node is gone. */
+export const joinNodes = (branches: readonly Branch[], kept: number, gone: number): readonly Branch[] =>
+  branches.flatMap((branch) => {
+    const a = branch.a === gone ? kept : branch.a;
+    const b = branch.b === gone ? kept : branch.b;
+    return a === b ? [] : [{ ...branch, a, b }];
+  });
+
 export const resistor = (a: number, b: number, ohms: number, of = 'r'): Branch => ({
   kind: 'resistor',
   of,

@@ -8,7 +8,7 @@
  * exactly one coil of the summed resistance, the summed inductance (mutual inductance included) and that
  * capacitance. A meter and an LCR bridge measure just those sums, so splitting them would add a guess and no figure.
  */
-import { type Circuit, type LugId, lugId, type State } from '../circuit/circuit.ts';
+import { type Graph, type LugId, lugId, type Setting } from '../circuit/circuit.ts';
 import { Union } from '../circuit/union.ts';
 import { elementsOf, type Part, terminalsOf } from '../parts/index.ts';
 import type { Element } from '../parts/kind.ts';
@@ -29,7 +29,7 @@ export interface Netlist {
 }
 
 /** The network of one state. */
-export function makeNetlist(circuit: Circuit, state: State, controls: Controls = {}): Netlist {
+export function makeNetlist(circuit: Graph, state: Setting, controls: Controls = {}): Netlist {
   const placed = circuit.kit.parts.flatMap((part) =>
     elementsOf(part).map((element) => ({ part, element, share: shareOf(part, element, controls) })),
   );
@@ -79,7 +79,7 @@ function idealJoins(element: Element, share: number): readonly (readonly [string
   }
 }
 
-function numberNodes(circuit: Circuit, placed: readonly Placed[], joined: Union): ReadonlyMap<LugId, number> {
+function numberNodes(circuit: Graph, placed: readonly Placed[], joined: Union): ReadonlyMap<LugId, number> {
   const inner = placed.flatMap(({ part, element }) =>
     terminalsOf(element).map((name) => lugId(part.name, name)),
   );
@@ -130,7 +130,7 @@ function branchesOf(
   }
 }
 
-function jackPort(circuit: Circuit, nodeOf: ReadonlyMap<LugId, number>): Port | undefined {
+function jackPort(circuit: Graph, nodeOf: ReadonlyMap<LugId, number>): Port | undefined {
   const lugs = [...circuit.lugs.values()];
   const tip = nodeOf.get(lugs.find((lug) => lug.role === 'tip')?.id ?? '');
   const sleeve = nodeOf.get(lugs.find((lug) => lug.role === 'sleeve')?.id ?? '');

@@ -1,0 +1,149 @@
+/**
+ * How the pickups that sound together are joined, found by solving at 1 kHz with all controls at full.
+ *
+ * - **In series or parallel**: of two pickups, the one is shorted and then taken out. In series a short lets the other's
+ *   signal pass and a gap stops it; in parallel it is the other way round. So this holds with padding resistors, treble
+ *   bleeds and whatever else lies beside them, where a path could not be traced.
+ * - **Out of phase**: the voltages that the two give at the jack have opposite signs.
+ * - **Silent together**: with one volt in each, what reaches the jack is below −40 dB of the louder one everywhere.
+ */
+import type { Graph, State } from '../circuit/circuit.ts';
+import { isPickup, type Pickup } from '../parts/index.ts';
+import { makeNetlist, type Netlist } from '../solve/netlist.ts';
+import { type Branch, joinNodes, type Winding, withoutPickups } from '../solve/network.ts';
+import { outside } from '../solve/output.ts';
+import type { Complex } from '../solve/solver.ts';
+import { HEARD, LISTENED, sizeOf, transfersOf } from '../solve/sounding.ts';
+import { decibels } from './peak.ts';
+
+/** One sounding pickup beside the others of its state. */
+export interface Relation {
+  /**
+   * Decibels at 1 kHz, 0 or less: below the loudest pickup of the state; of the loudest, and of one that sounds alone,
+   * below what it gives in the harness it was made for.
+   */
+  readonly level: number;
+  /** A positive voltage in the coil gives a negative one at the jack: its leads are exchanged. */
+  readonly reversed: boolean;
+  /** Names of the pickups it sounds with, in series and in parallel, and those of them it is out of phase with. */
+  readonly series: readonly string[];
+  readonly parallel: readonly string[];
+  readonly outOfPhase: readonly string[];
+}
+
+export interface Relations {
+  /** By pickup, in the order written. */
+  readonly of: ReadonlyMap<string, Relation>;
+  /** Two or more sound each by itself, and cancel one another. */
+  readonly silentTogether: boolean;
+}
+
+/** Hertz. */
+const AT = 1000;
+/** Hertz below every resonance, where a coil's polarity shows at the jack. */
+const LOW = 100;
+
+/** @param referenceLevel volts at the jack per volt at 1 kHz in the pickup's reference harness */
+export function relationsIn(
+  graph: Graph,
+  state: State,
+  referenceLevel: (pickup: Pickup) => number,
+): Relations {
+  const pickups = graph.kit.parts.filter(
+    (part): part is Pickup => isPickup(part) && state.sounding.includes(part.name),
+  );
+  const netlist = makeNetlist(graph, state);
+  const branches = [...netlist.branches, ...outside(graph.kit.surroundings, netlist.jack)];
+  const at = transfersAt(branches, netlist.jack);
+  const low = transfersAt(branches, netlist.jack, LOW);
+  const loudest = pickups.reduce<Pickup | undefined>(
+    (best, one) => (best && sizeOf(at(best.name)) >= sizeOf(at(one.name)) ? best : one),
+    undefined,
+  );
+  const inSeries = seriesPairs(branches, netlist.jack, pickups);
+  const of = new Map(
+    pickups.map((pickup): [string, Relation] => {
+      const { name } = pickup;
+      const others = pickups.filter((one) => one !== pickup).map((one) => one.name);
+      const series = others.filter((other) => inSeries(name, other));
+      const parallel = others.filter((other) => !series.includes(other));
+      const level =
+        pickup === loudest
+          ? alone(branches, netlist.jack, name, parallel) / referenceLevel(pickup)
+          : sizeOf(at(name)) / sizeOf(loudest && at(loudest.name));
+      return [
+        name,
+        {
+          level: Math.min(0, decibels(level)),
+          reversed: (low(name)?.re ?? 0) < 0,
+          series,
+          parallel,
+          outOfPhase: others.filter((other) => opposite(at(name), at(other))),
+        },
+      ];
+    }),
+  );
+  return { of, silentTogether: pickups.length > 1 && cancel(branches, netlist.jack, state.sounding) };
+}
+
+type Port = Netlist['jack'];
+
+const transfersAt = (branches: readonly Branch[], jack: Port, frequency = AT) => {
+  const found = transfersOf(branches, jack, [frequency]);
+  return (pickup: string): Complex | undefined => found.get(pickup)?.[0];
+};
+
+const opposite = (a: Complex | undefined, b: Complex | undefined): boolean =>
+  a !== undefined && b !== undefined && a.re * b.re + a.im * b.im < 0;
+
+/** What a pickup gives with those in parallel to it taken out. */
+const alone = (branches: readonly Branch[], jack: Port, name: string, parallel: readonly string[]): number =>
+  sizeOf(
+    transfersAt(
+      withoutPickups(branches, (one) => parallel.includes(one)),
+      jack,
+    )(name),
+  );
+
+/** Whether a pickup has another one in its chain: that one shorted lets more of its signal pass than that one taken out. */
+function seriesPairs(branches: readonly Branch[], jack: Port, pickups: readonly Pickup[]) {
+  const pairs = new Set<string>();
+  for (const { name: other } of pickups.length < 2 ? [] : pickups) {
+    const gap = transfersAt(
+      withoutPickups(branches, (one) => one === other),
+      jack,
+    );
+    const short = transfersOfShorted(branches, jack, other);
+    for (const { name } of pickups)
+      if (sizeOf(short(name)) > sizeOf(gap(name))) pairs.add(`${name} ${other}`);
+  }
+  return (own: string, other: string): boolean => pairs.has(`${own} ${other}`);
+}
+
+/** The transfers with all coils of one pickup shorted. */
+function transfersOfShorted(branches: readonly Branch[], jack: Port, pickup: string) {
+  let shorted = branches;
+  let port = jack;
+  const coils = (): Winding | undefined =>
+    shorted.find((branch): branch is Winding => branch.kind === 'winding' && branch.pickup === pickup);
+  for (let coil = coils(); coil !== undefined; coil = coils()) {
+    const { a, b } = coil;
+    shorted = joinNodes(shorted, a, b);
+    const moved = (node: number): number => (node === b ? a : node);
+    port = port && { from: moved(port.from), to: moved(port.to) };
+  }
+  return transfersAt(shorted, port);
+}
+
+function cancel(branches: readonly Branch[], jack: Port, sounding: readonly string[]): boolean {
+  const found = transfersOf(branches, jack);
+  const rows = sounding.flatMap((name) => {
+    const row = found.get(name);
+    return row ? [row] : [];
+  });
+  return LISTENED.every((_, k) => {
+    const each = rows.map((row) => row[k] ?? { re: 0, im: 0 });
+    const sum = each.reduce((all, one) => ({ re: all.re + one.re, im: all.im + one.im }));
+    return sizeOf(sum) <= HEARD * Math.max(...each.map(sizeOf));
+  });
+}

@@ -1,0 +1,14 @@
+/** From the kit to the circuit: its graph, and what sounds in every setting of its switches. */
+import { buildGraph } from '../circuit/build.ts';
+import type { Circuit } from '../circuit/circuit.ts';
+import type { Kit } from '../describe/kit.ts';
+import { soundingIn } from './sounding.ts';
+
+/** The circuit of a kit whose joints name existing parts and lugs. */
+export function buildCircuit(kit: Kit): Circuit {
+  const graph = buildGraph(kit);
+  return {
+    ...graph,
+    states: graph.settings.map((setting) => ({ ...setting, ...soundingIn(graph, setting) })),
+  };
+}

@@ -1,0 +1,211 @@
+/**
+ * What sounds and how it is joined, by ngspice alone: from its transfers of every pickup, with each of the others as it
+ * is, shorted, and taken out. The limits are the handbook's (“What is computed”): −40 dB of the loudest from 100 Hz to
+ * 5 kHz; level, phase and chain at 1 kHz.
+ */
+import { solveLoads } from '../../src/analyse/loads.ts';
+import { referenceCircuit } from '../../src/analyse/reference.ts';
+import type { Circuit, State } from '../../src/circuit/circuit.ts';
+import { isPickup } from '../../src/parts/index.ts';
+import { outside } from './compare.ts';
+import { type Line, type OwnNetlist, ownNetlist } from './own-netlist.ts';
+import { type Complex, type Job, runSpice } from './spice.ts';
+
+/** Ten a decade over whole decades, so that every third octave and 1 kHz are on it. */
+const GRID = 'dec 10 100 10000';
+const MOST = 5050;
+/** Nearer than this to a limit either answer is right. */
+const NEAR = 1e-6;
+const BATCH = 150;
+
+const size = (value: Complex | undefined): number => (value ? Math.hypot(value.re, value.im) : 0);
+
+interface Wanted {
+  readonly key: string;
+  readonly job: Job;
+}
+
+class Runs {
+  readonly #found = new Map<string, readonly Complex[]>();
+  #frequencies: readonly number[] = [];
+
+  async run(wanted: readonly Wanted[]): Promise<void> {
+    for (let i = 0; i < wanted.length; i += BATCH) {
+      const batch = wanted.slice(i, i + BATCH);
+      const { frequencies, results } = await runSpice(
+        batch.map(({ job }) => job),
+        GRID,
+      );
+      this.#frequencies = frequencies.filter((frequency) => frequency < MOST);
+      batch.forEach(({ key }, k) => {
+        this.#found.set(key, (results[k] ?? []).slice(0, this.#frequencies.length));
+      });
+    }
+  }
+
+  row(key: string): readonly Complex[] {
+    const row = this.#found.get(key);
+    if (!row) throw new Error(`not run: ${key}`);
+    return row;
+  }
+
+  at1k(key: string): Complex {
+    const k = this.#frequencies.findIndex((f) => Math.abs(f / 1000 - 1) < 1e-9);
+    const value = this.row(key)[k];
+    if (!value) throw new Error('1 kHz is not on the grid');
+    return value;
+  }
+}
+
+interface Played {
+  readonly own: OwnNetlist;
+  readonly lines: readonly Line[];
+  readonly tip: string;
+  readonly sleeve: string;
+}
+
+function played(circuit: Circuit, state: State): Played {
+  const own = ownNetlist(circuit.kit, state, {});
+  const jack = circuit.kit.parts.find((part) => part.kind === 'jack')?.name;
+  return {
+    own,
+    lines: [...own.lines, ...outside(circuit, own)],
+    tip: own.node(`${jack}.tip`),
+    sleeve: own.node(`${jack}.sleeve`),
+  };
+}
+
+const job = ({ lines, tip, sleeve }: Played, pickup: string): Job => ({
+  lines,
+  from: tip,
+  to: sleeve,
+  drive: [pickup],
+});
+
+const without = (one: Played, gone: readonly string[]): Played => ({
+  ...one,
+  lines: one.lines.filter((line) => line.pickup === undefined || !gone.includes(line.pickup)),
+});
+
+function shorted(one: Played, pickup: string): Played {
+  const coil = one.lines.find((line) => line.kind === 'coil' && line.pickup === pickup);
+  if (!coil) return one;
+  const moved = (node: string): string => (node === coil.b ? coil.a : node);
+  const lines = one.lines.map((line) => ({ ...line, a: moved(line.a), b: moved(line.b) }));
+  return {
+    ...one,
+    lines: lines.filter((line) => line.a !== line.b),
+    tip: moved(one.tip),
+    sleeve: moved(one.sleeve),
+  };
+}
+
+/** How far the sum of all comes above a hundredth of the loudest, at the frequency where it is most; over 1 alone. */
+const sumsOver = (rows: readonly (readonly Complex[])[]): number =>
+  rows.length < 2
+    ? Infinity
+    : Math.max(
+        ...(rows[0] ?? []).map((_, k) => {
+          const each = rows.map((row) => row[k] ?? { re: 0, im: 0 });
+          const sum = each.reduce((all, one) => ({ re: all.re + one.re, im: all.im + one.im }));
+          return size(sum) / (0.01 * Math.max(...each.map(size)));
+        }),
+      );
+
+/** Everything in which our states, levels, phases and chains differ from ngspice's, in words. */
+export async function relationFaults(circuits: readonly Circuit[]): Promise<readonly string[]> {
+  const runs = new Runs();
+  const all = circuits.flatMap((circuit, c) =>
+    circuit.states.map((state, s) => ({ circuit, state, s, id: `${c} ${s}`, net: played(circuit, state) })),
+  );
+  const pickupsOf = (circuit: Circuit) => circuit.kit.parts.filter(isPickup);
+  await runs.run([
+    ...all.flatMap(({ circuit, id, net }) =>
+      pickupsOf(circuit).map(({ name }) => ({ key: `${id} ${name}`, job: job(net, name) })),
+    ),
+    ...circuits.flatMap((circuit, c) =>
+      pickupsOf(circuit).map((pickup) => {
+        const plain = referenceCircuit(pickup, circuit.kit.surroundings);
+        const [state] = plain.states;
+        if (!state) throw new Error('a reference harness has a state');
+        return { key: `${c} reference ${pickup.name}`, job: job(played(plain, state), pickup.name) };
+      }),
+    ),
+  ]);
+
+  const heard = all.map((entry) => {
+    const names = pickupsOf(entry.circuit).map(({ name }) => name);
+    const rows = names.map((name) => runs.row(`${entry.id} ${name}`));
+    const loudest = (rows[0] ?? []).map((_, k) => Math.max(...rows.map((row) => size(row[k]))));
+    const margin = (row: readonly Complex[]): number =>
+      Math.max(...row.map((one, k) => ((loudest[k] ?? 0) > 1e-3 ? size(one) / (loudest[k] ?? 1) : 0))) / 0.01;
+    const margins = new Map(names.map((name, i) => [name, margin(rows[i] ?? [])]));
+    return { ...entry, margins, sounding: names.filter((name) => (margins.get(name) ?? 0) > 1) };
+  });
+  await runs.run(
+    heard.flatMap(({ id, net, sounding }) => [
+      ...sounding.flatMap((other) => [
+        ...sounding
+          .filter((name) => name !== other)
+          .flatMap((name) => [
+            { key: `${id} ${name} short ${other}`, job: job(shorted(net, other), name) },
+            { key: `${id} ${name} gap ${other}`, job: job(without(net, [other]), name) },
+          ]),
+      ]),
+    ]),
+  );
+  const chained = heard.map((entry) => {
+    const short = (name: string, other: string) => size(runs.at1k(`${entry.id} ${name} short ${other}`));
+    const gap = (name: string, other: string) => size(runs.at1k(`${entry.id} ${name} gap ${other}`));
+    const at = (name: string) => runs.at1k(`${entry.id} ${name}`);
+    const loudest = entry.sounding.reduce<string | undefined>(
+      (best, one) => (best !== undefined && size(at(best)) >= size(at(one)) ? best : one),
+      undefined,
+    );
+    const parallel = entry.sounding.filter(
+      (other) => loudest !== undefined && other !== loudest && !(short(loudest, other) > gap(loudest, other)),
+    );
+    return { ...entry, short, gap, at, loudest, parallel };
+  });
+  await runs.run(
+    chained.flatMap(({ id, net, loudest, parallel }) =>
+      loudest === undefined ? [] : [{ key: `${id} alone`, job: job(without(net, parallel), loudest) }],
+    ),
+  );
+
+  const ours = new Map(circuits.map((circuit) => [circuit, solveLoads(circuit)]));
+  const faults: string[] = [];
+  for (const { circuit, state, s, id, margins, sounding, short, gap, at, loudest } of chained) {
+    const say = (what: string) => faults.push(`${circuit.kit.id} ${JSON.stringify(state.settings)}: ${what}`);
+    const sure = [...margins].filter(([, margin]) => Math.abs(margin - 1) > NEAR).map(([name]) => name);
+    const sounds = (names: readonly string[]) => names.filter((name) => sure.includes(name)).join();
+    if (sounds(sounding) !== sounds(state.sounding)) {
+      say(`${sounding.join()} sounding by ngspice, ours ${state.sounding.join()}`);
+      continue;
+    }
+    const cancelled = sumsOver(sounding.map((name) => runs.row(`${id} ${name}`)));
+    if (Math.abs(cancelled - 1) > NEAR && cancelled < 1 !== ours.get(circuit)?.[s]?.silentTogether)
+      say(`together ${cancelled / 100} of the loudest by ngspice`);
+    for (const { pickup, level, series, outOfPhase } of ours.get(circuit)?.[s]?.loads ?? []) {
+      const c = id.split(' ')[0];
+      const gain =
+        pickup === loudest
+          ? size(runs.at1k(`${id} alone`)) / size(runs.at1k(`${c} reference ${pickup}`))
+          : size(at(pickup)) / size(loudest === undefined ? undefined : at(loudest));
+      const expected = Math.min(1, gain);
+      if (!(Math.abs(10 ** (level / 20) / expected - 1) < NEAR || expected < 1e-6))
+        say(`${pickup} at ${20 * Math.log10(expected)} dB by ngspice, ours ${level} dB`);
+      for (const other of sounding.filter((name) => name !== pickup)) {
+        const [a, b] = [at(pickup), at(other)];
+        const cosine = (a.re * b.re + a.im * b.im) / (size(a) * size(b));
+        if (Math.abs(cosine) > NEAR && cosine < 0 !== outOfPhase.includes(other))
+          say(`${pickup} and ${other}: cosine ${cosine} by ngspice`);
+        const [through, round] = [short(pickup, other), gap(pickup, other)];
+        if (Math.abs(through - round) > NEAR * Math.max(through, round))
+          if (through > round !== series.includes(other))
+            say(`${pickup} and ${other}: ${through} when shorted, ${round} when out, by ngspice`);
+      }
+    }
+  }
+  return faults;
+}
