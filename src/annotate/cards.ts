@@ -4,6 +4,7 @@ import type { Circuit, State } from '../circuit/circuit.ts';
 import { textWidth } from '../common/text.ts';
 import { printQuantity } from '../common/units.ts';
 import { contactsOf, isPickup, type Part } from '../parts/index.ts';
+import { joiningWords, type Labels, levelWords } from './joining.ts';
 
 /** One pickup's figures on a card. */
 export interface CardRow {
@@ -15,6 +16,8 @@ export interface CardRow {
   readonly ratio: number;
   /** `as made for`, `+31 %, brighter`, `−35 %, darker`; `treble shorted` where the load is not what one hears. */
   readonly verdict: string;
+  /** `5.0 dB down`, where it is quieter than the others. */
+  readonly level?: string;
 }
 
 /** A switch drawn small with its contacts. */
@@ -27,6 +30,8 @@ export interface Card {
   /** Short, in the badge: `1`; for several switches `1·2`; `•` where the kit has none. */
   readonly badge: string;
   readonly title: string;
+  /** `in parallel, out of phase`, where several sound. */
+  readonly joined?: string;
   readonly rows: readonly CardRow[];
   readonly switches: readonly CardSwitch[];
   /** What a meter shows at the jack, volume at full; marked where it hangs on a pickup's resistance by default. */
@@ -34,10 +39,13 @@ export interface Card {
 }
 
 /** What the cards’ bars, ticks and readings are, once for all of them. */
-export const CARDS_SAY = [
+export const cardsSay = (cards: readonly Card[]): readonly string[] => [
   'DC load: ohms from a pickup’s hot lead to ground, pickups out; signal load: the same at signal frequency, with the tone path.',
   'Bar: signal load in this position; tick: the load the pickup was made for. Meter: pickups fitted, controls at full.',
-] as const;
+  ...(cards.some((card) => card.rows.some((row) => row.level !== undefined)) ? [LEVEL_SAYS] : []),
+];
+const LEVEL_SAYS =
+  'dB down: at 1 kHz for the same voltage in each coil, below the loudest here; alone, below the harness it was made for.';
 
 export const CARD_TYPE = { title: 14, row: 13, small: 12 } as const;
 
@@ -48,15 +56,18 @@ export function cardsOf(
   /** Tip to sleeve by state, ohms. */
   jack: readonly number[],
 ): readonly Card[] {
-  const label = new Map(circuit.kit.parts.map((part) => [part.name, part.label]));
+  const label = labelsOf(circuit);
   const treble = trebleOf(circuit);
   return circuit.states.map((state, index) => {
     const reading = jack[index];
+    const own = loads[index];
+    const joined = own && joiningWords(own, label);
     return {
       badge: badgeOf(state),
       title: soundingIn(circuit, state),
-      rows: (loads.find((entry) => entry.index === index)?.loads ?? []).map((entry) =>
-        row(entry, label.get(entry.pickup) ?? entry.pickup, treble[index]?.get(entry.pickup)),
+      ...(joined === undefined ? {} : { joined }),
+      rows: (own?.loads ?? []).map((entry) =>
+        row(entry, label(entry.pickup), treble[index]?.get(entry.pickup)),
       ),
       switches: circuit.kit.parts.flatMap((part): CardSwitch[] => {
         const contact = contactsOf(part).find(({ position }) => position === state.settings[part.name]);
@@ -81,12 +92,19 @@ export function badgeOf(state: State): string {
   return positions.length === 0 ? '•' : positions.join('·');
 }
 
+/** What the drawing calls each part. */
+export function labelsOf({ kit }: Circuit): Labels {
+  const labels = new Map(kit.parts.map((part) => [part.name, part.label]));
+  return (name) => labels.get(name) ?? name;
+}
+
 /** Labels of the pickups that sound: `Middle + Bridge`. */
-export const soundingIn = ({ kit }: Circuit, state: State): string =>
-  state.sounding.map((name) => kit.parts.find((part) => part.name === name)?.label ?? name).join(' + ');
+export const soundingIn = (circuit: Circuit, state: State): string =>
+  state.sounding.map(labelsOf(circuit)).join(' + ');
 
 function row(loads: PickupLoads, label: string, treble: Treble | undefined): CardRow {
   const ratio = loads.signalLoad / loads.reference.signalLoad;
+  const level = levelWords(loads);
   return {
     pickup: loads.pickup,
     label,
@@ -94,6 +112,7 @@ function row(loads: PickupLoads, label: string, treble: Treble | undefined): Car
     signalLoad: printQuantity(loads.signalLoad, 'ohm'),
     ratio,
     verdict: verdictOf(ratio, treble),
+    ...(level === undefined ? {} : { level }),
   };
 }
 
@@ -118,22 +137,31 @@ export const cardWidth = (cards: readonly Card[]): number =>
   Math.max(
     236,
     ...cards.flatMap((card) => [
-      textWidth(card.title, CARD_TYPE.title, 'bold') + 40 + 20 + 46 * Math.max(1, card.switches.length),
+      headWidth(textWidth(card.title, CARD_TYPE.title, 'bold'), card),
+      headWidth(textWidth(card.joined ?? '', CARD_TYPE.small), card),
       MARGINS + textWidth(METER_WORDS, CARD_TYPE.small) + 12 + textWidth(card.meter, CARD_TYPE.row, 'bold'),
       ...card.rows.map(rowWidth),
     ]),
   );
 
+const headWidth = (text: number, { switches }: Card): number =>
+  text + 40 + 20 + 46 * Math.max(1, switches.length);
+
 /** What stands before a card's reading. */
 export const METER_WORDS = 'meter, tip to sleeve';
 const MARGINS = 28;
+/** Between a pickup's name and its level. */
+export const LEVEL_GAP = 8;
 /** The column that the signal load stands in. */
 const SIGNAL_COLUMN = 74;
 
 /** Width of a row's two lines: name and DC load; verdict and what that load is. */
 const rowWidth = (row: CardRow): number =>
   Math.max(
-    textWidth(row.label, CARD_TYPE.row, 'bold') + 12 + textWidth(row.dcLoad, CARD_TYPE.row, 'bold'),
+    textWidth(row.label, CARD_TYPE.row, 'bold') +
+      (row.level === undefined ? 0 : LEVEL_GAP + textWidth(row.level, CARD_TYPE.small)) +
+      12 +
+      textWidth(row.dcLoad, CARD_TYPE.row, 'bold'),
     textWidth(row.verdict, CARD_TYPE.small) + 12 + textWidth('DC load', CARD_TYPE.small),
   ) +
   SIGNAL_COLUMN +

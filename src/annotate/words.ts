@@ -28,9 +28,11 @@ export function stateLine(
 export function describeSheet(circuit: Circuit, cards: readonly Card[], views: readonly string[]): string {
   const states = cards.map((card) => {
     const rows = card.rows.map(
-      (row) => `${row.label} sees ${row.dcLoad} at DC and ${row.signalLoad} at signal frequency`,
+      (row) =>
+        `${row.label} sees ${row.dcLoad} at DC and ${row.signalLoad} at signal frequency${row.level === undefined ? '' : `, ${row.level}`}`,
     );
-    return `Position ${card.badge}: ${card.title}. ${rows.join('; ')}.`;
+    const title = card.joined === undefined ? card.title : `${card.title}, ${card.joined}`;
+    return `Position ${card.badge}: ${title}. ${rows.join('; ')}.`;
   });
   const label = new Map(circuit.kit.parts.map((part) => [part.name, part.label]));
   const end = ({ part, lug }: { part: string; lug: string }): string => `${label.get(part) ?? part} ${lug}`;

@@ -1,6 +1,14 @@
 /** Load cards: one a state, aligned so that they compare at a glance. */
-import { CARD_TYPE, type Card, type CardRow, type CardSwitch, METER_WORDS } from '../annotate/cards.ts';
+import {
+  CARD_TYPE,
+  type Card,
+  type CardRow,
+  type CardSwitch,
+  LEVEL_GAP,
+  METER_WORDS,
+} from '../annotate/cards.ts';
 import { at } from '../common/geometry.ts';
+import { textWidth } from '../common/text.ts';
 import { lugsOf } from '../parts/index.ts';
 import type { Pen } from './pen.ts';
 import type { Theme } from './theme.ts';
@@ -35,12 +43,14 @@ export function drawCard(
   pen.rect(box, { class: 'sl-card', rx: 12, fill: theme.plate, stroke, 'stroke-width': weight });
   pen.circle(at(x + 25, y + 24), 13, { fill: theme.ink });
   pen.text(card.badge, at(x + 25, y + 24), { size: CARD_TYPE.title, weight: 'bold', fill: theme.paper });
-  pen.text(card.title, at(x + 46, y + 24), {
+  pen.text(card.title, at(x + 46, y + (card.joined === undefined ? 24 : 17)), {
     size: CARD_TYPE.title,
     weight: 'bold',
     fill: theme.ink,
     anchor: 'start',
   });
+  if (card.joined !== undefined)
+    pen.text(card.joined, at(x + 46, y + 34), { size: CARD_TYPE.small, fill: theme.quiet, anchor: 'start' });
   card.switches.forEach((small, i) => {
     drawSwitch(pen, small, x + width - PAD - 34 - 46 * (card.switches.length - 1 - i), y + 10, theme);
   });
@@ -87,6 +97,12 @@ function drawRow(
     fill: theme.ink,
     anchor: 'start',
   });
+  if (row.level !== undefined)
+    pen.text(row.level, at(x + textWidth(row.label, CARD_TYPE.row, 'bold') + LEVEL_GAP, y + 12), {
+      size: CARD_TYPE.small,
+      fill: theme.quiet,
+      anchor: 'start',
+    });
   pen.text(row.dcLoad, at(right - 74, y + 12), {
     size: CARD_TYPE.row,
     weight: 'bold',

@@ -1,5 +1,5 @@
 /** How a sheet divides its room: head and key above, the drawing, and below it the load cards or the work of a step. */
-import { CARDS_SAY, type Card, cardWidth } from '../annotate/cards.ts';
+import { type Card, cardsSay, cardWidth } from '../annotate/cards.ts';
 import { textWidth } from '../common/text.ts';
 import { CARD_GAP, cardHeight } from './cards.ts';
 import { EDGE, type Page, scaleOn } from './head.ts';
@@ -32,7 +32,7 @@ export interface Layout {
 }
 
 /** Room for the lines below the cards. */
-const CAPTION = 26 + 18 * (CARDS_SAY.length - 1);
+const caption = (cards: readonly Card[]): number => 26 + 18 * (cardsSay(cards).length - 1);
 
 /** No card is wider than reads well. */
 const MOST_CARD = 390;
@@ -45,7 +45,7 @@ export function layOutSheet(room: Room, page?: Page): Layout {
     textWidth(room.title, 22, 'bold'),
     ...room.views.map((line) => textWidth(line, 12)),
     ...room.work.map(workWidth),
-    ...(cards.length === 0 ? [] : CARDS_SAY.map((line) => textWidth(line, 12))),
+    ...(cards.length === 0 ? [] : cardsSay(cards).map((line) => textWidth(line, 12))),
   );
   const base = Math.max(room.drawing.width, text);
   if (!page || cards.length === 0) {
@@ -67,7 +67,7 @@ function withCards(room: Room, inner: number, most: number): Layout {
   const rows = Math.ceil(cards.length / Math.max(1, Math.min(cards.length, most)));
   const perRow = Math.max(1, Math.ceil(cards.length / Math.max(1, rows)));
   const height = cardHeight(cards);
-  const foot = rows > 0 ? rows * (height + CARD_GAP) - CARD_GAP + CAPTION : work.length * WORK_LINE;
+  const foot = rows > 0 ? rows * (height + CARD_GAP) - CARD_GAP + caption(cards) : work.length * WORK_LINE;
   return {
     inner,
     width: Math.ceil(inner + 2 * EDGE),

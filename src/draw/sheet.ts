@@ -1,6 +1,6 @@
 /** The whole sheet: title, view line and key above, the drawing, the load cards below. */
 import type { Container } from '@svgdotjs/svg.js';
-import { CARDS_SAY, type Card } from '../annotate/cards.ts';
+import { type Card, cardsSay } from '../annotate/cards.ts';
 import type { Line } from '../annotate/lines.ts';
 import { at } from '../common/geometry.ts';
 import type { Placement } from '../place/placement.ts';
@@ -82,11 +82,11 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
   drawChips(drawing.group({ id: `${id}-colours` }), placement, theme, emphasis);
 
   if (work.length > 0) drawWork(pen.group({ id: `${id}-work` }), work, EDGE, layout.footTop, theme);
-  if (cards.length > 0)
-    CARDS_SAY.forEach((line, i) => {
-      const y = height - EDGE - 4 - 18 * (CARDS_SAY.length - 1 - i);
-      pen.text(line, at(EDGE, y), { size: 12, fill: theme.quiet, anchor: 'start' });
-    });
+  const said = cards.length === 0 ? [] : cardsSay(cards);
+  said.forEach((line, i) => {
+    const y = height - EDGE - 4 - 18 * (said.length - 1 - i);
+    pen.text(line, at(EDGE, y), { size: 12, fill: theme.quiet, anchor: 'start' });
+  });
   cards.forEach((card, i) => {
     const [column, row] = [i % layout.perRow, Math.floor(i / layout.perRow)];
     const box = {

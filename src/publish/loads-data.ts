@@ -32,13 +32,14 @@ export function loadsData({ circuit, loads, response, readings, spread }: Figure
     frequency: kit.surroundings.frequency.value,
     coupling: 'none',
     pickups: Object.fromEntries(kit.parts.filter(isPickup).map((part) => [part.name, pickupData(part)])),
-    states: loads.map(({ index, state, loads: entries }) => {
+    states: loads.map(({ index, state, loads: entries, silentTogether }) => {
       const curves = response[index];
       const wide = spread?.states[index];
       const meter = readings[index];
       return {
         state: state.settings,
         sounding: state.sounding,
+        silentTogether,
         pickups: Object.fromEntries(
           entries.map((entry) => [
             entry.pickup,
@@ -81,6 +82,11 @@ const loadData = (entry: PickupLoads): object => ({
   dcLoad: entry.dcLoad,
   signalLoad: entry.signalLoad,
   totalLoad: entry.total.signalLoad,
+  level: entry.level,
+  reversed: entry.reversed,
+  series: entry.series,
+  parallel: entry.parallel,
+  outOfPhase: entry.outOfPhase,
   reference: entry.reference,
   difference: entry.difference,
 });

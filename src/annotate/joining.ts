@@ -1,0 +1,64 @@
+/** How the pickups of a state sound together, in words: `in series`, `in parallel, out of phase`. */
+import type { PickupLoads, StateLoads } from '../analyse/index.ts';
+
+/** What pickups are called. */
+export type Labels = (pickup: string) => string;
+
+/** Decibels: a pickup less far down than this is as loud as any. */
+const DOWN = 1;
+
+/** `5.0 dB down`; absent where it is less than a decibel. */
+export const levelWords = ({ level }: PickupLoads): string | undefined =>
+  level < -DOWN ? `${(-level).toFixed(1)} dB down` : undefined;
+
+/** Absent where fewer than two sound. */
+export function joiningWords({ loads, silentTogether }: StateLoads, label: Labels): string | undefined {
+  if (loads.length < 2) return undefined;
+  const words = [joined(loads, label), ...phaseWords(loads, label)];
+  return `${words.join(', ')}${silentTogether ? ': silent together' : ''}`;
+}
+
+function joined(loads: readonly PickupLoads[], label: Labels): string {
+  const chains = chainsOf(loads);
+  if (chains.every((chain) => chain.length === 1)) return 'in parallel';
+  const straight = chains.every((chain) =>
+    chain.every((one) => chain.every((other) => one === other || one.series.includes(other.pickup))),
+  );
+  if (!straight) return 'in series and in parallel';
+  if (chains.length === 1) return 'in series';
+  const named = chains.map((chain) => chain.map(({ pickup }) => label(pickup)).join(' + '));
+  return `${named.map((names, i) => ((chains[i]?.length ?? 0) > 1 ? `${names} in series` : names)).join('; ')}; in parallel`;
+}
+
+/** Pickups that chains hold together, in the order written. */
+function chainsOf(loads: readonly PickupLoads[]): readonly (readonly PickupLoads[])[] {
+  let chains: readonly (readonly PickupLoads[])[] = [];
+  for (const one of loads) {
+    const linked = (other: PickupLoads): boolean =>
+      other.series.includes(one.pickup) || one.series.includes(other.pickup);
+    const own = chains.filter((chain) => chain.some(linked));
+    chains = [...chains.filter((chain) => !own.includes(chain)), [...own.flat(), one]];
+  }
+  const first = (chain: readonly PickupLoads[]): number =>
+    Math.min(...chain.map((one) => loads.indexOf(one)));
+  return [...chains].sort((a, b) => first(a) - first(b));
+}
+
+function phaseWords(loads: readonly PickupLoads[], label: Labels): readonly string[] {
+  const against = loads.filter(({ outOfPhase }) => outOfPhase.length > 0);
+  if (against.length === 0) return [];
+  if (loads.length === 2) return ['out of phase'];
+  return [`${exchangedAmong(loads).map(label).join(' and ')} out of phase`];
+}
+
+/**
+ * Of pickups that are out of phase with one another, those to blame: the ones whose leads are exchanged, or, where the
+ * jack does not show it, the fewer.
+ */
+export function exchangedAmong(loads: readonly PickupLoads[]): readonly string[] {
+  const against = loads.filter(({ outOfPhase }) => outOfPhase.length > 0);
+  const reversed = against.filter((one) => one.reversed);
+  if (reversed.length > 0 && reversed.length < against.length) return reversed.map(({ pickup }) => pickup);
+  const most = Math.max(0, ...against.map(({ outOfPhase }) => outOfPhase.length));
+  return against.filter(({ outOfPhase }) => outOfPhase.length === most).map(({ pickup }) => pickup);
+}
