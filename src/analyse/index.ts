@@ -14,6 +14,7 @@ export {
   rolesOf,
 } from './controls.ts';
 export type { Method, Range } from './extremes.ts';
+export { type Hidden, hiddenPickups } from './hidden.ts';
 export { type IdleControl, idleControls } from './idle.ts';
 export type { NewResistor } from './kit-changes.ts';
 export { type Difference, type LoadOptions, type PickupLoads, type StateLoads, solveLoads } from './loads.ts';

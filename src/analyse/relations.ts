@@ -71,10 +71,12 @@ export function relationsIn(
         pickup === loudest
           ? alone(branches, netlist.jack, name, parallel) / referenceLevel(pickup)
           : sizeOf(at(name)) / sizeOf(loudest && at(loudest.name));
+      const down = decibels(level);
       return [
         name,
         {
-          level: Math.min(0, decibels(level)),
+          // Two alike differ by rounding only, and then neither is down.
+          level: down > -1e-9 ? 0 : down,
           reversed: (low(name)?.re ?? 0) < 0,
           series,
           parallel,

@@ -1,9 +1,9 @@
 /** Notes on what the solved circuit does that nobody can have meant: treble lost to a capacitor, pots that do nothing. */
 import { type Across, capacitorsAcross, idleControls } from '../analyse/index.ts';
-import { type Circuit, lugId, type State } from '../circuit/circuit.ts';
+import { type Circuit, lugId } from '../circuit/circuit.ts';
 import { type Path, type Problem, problem } from '../common/problem.ts';
 import { printHertz } from './figures.ts';
-import { stateWords } from './state-words.ts';
+import { statesWords } from './state-words.ts';
 
 /** One note for each capacitor that lies straight across the signal at full. */
 export const acrossNotes = (circuit: Circuit, across = capacitorsAcross(circuit)): readonly Problem[] =>
@@ -13,7 +13,7 @@ export const acrossNotes = (circuit: Circuit, across = capacitorsAcross(circuit)
     const { capacitor, control, exchange } = one;
     return [
       problem(
-        'capacitor-across',
+        isAlways(circuit, one) ? 'capacitor-across-always' : 'capacitor-across',
         placeOf(one),
         {
           capacitor,
@@ -32,18 +32,20 @@ export const acrossNotes = (circuit: Circuit, across = capacitorsAcross(circuit)
     ];
   });
 
+/** Whether the treble is lost in every position that sounds at all: then nobody can have meant it. */
+const isAlways = ({ states }: Circuit, { lost }: Across): boolean =>
+  states.every((state) => state.sounding.length === 0 || lost.some((one) => one.state === state));
+
+/** Capacitors straight across the signal in every position, which stop the drawing. */
+export const acrossFaults = (circuit: Circuit): readonly Problem[] =>
+  circuit.kit.parts.some(({ kind }) => kind === 'capacitor')
+    ? acrossNotes(circuit).filter(({ code }) => code === 'capacitor-across-always')
+    : [];
+
 /** The end of the joint that is to be moved, or the capacitor where no joint is sure to be the one. */
 function placeOf({ capacitor, exchange }: Across): Path {
   const move = exchange?.joints[0];
   return move ? ['joints', move.joint.index, move.joint.kind, move.end, 'lug'] : ['parts', capacitor];
-}
-
-/** `in every state`, or which. */
-function statesWords(circuit: Circuit, some: readonly State[]): string {
-  const states = [...new Set(some)];
-  return states.length === circuit.states.length
-    ? 'in every state'
-    : `with ${states.map((state) => stateWords(state.settings)).join('; ')}`;
 }
 
 /** One note for each pot that turns nothing, or for a volume that hardly turns anything down. */

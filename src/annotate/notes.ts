@@ -1,4 +1,4 @@
-/** Notes on a kit that is right but worth a second look, and texts the drawing's font cannot set. */
+/** Warnings and notes on a kit that can be drawn, and texts the drawing's font cannot set. */
 import { capacitorsAcross, type Lost, type StateLoads } from '../analyse/index.ts';
 import type { Circuit } from '../circuit/circuit.ts';
 import { type Problem, problem } from '../common/problem.ts';
@@ -8,11 +8,12 @@ import type { Kit } from '../describe/kit.ts';
 import { acrossNotes, caseNotes, idleNotes } from './circuit-notes.ts';
 import { stateWords } from './state-words.ts';
 import { valueNotes } from './value-notes.ts';
+import { soundWarnings } from './warnings.ts';
 
 /** A load further off its reference than this is worth a note (common practice, no source). */
 const OFF = 0.2;
 
-/** Every note on a kit without a fault. */
+/** Every warning and note on a kit without a fault. */
 export function notesOf(circuit: Circuit, loads: readonly StateLoads[]): readonly Problem[] {
   const across = capacitorsAcross(circuit);
   const lost = across.flatMap((one) => one.lost);
@@ -21,6 +22,7 @@ export function notesOf(circuit: Circuit, loads: readonly StateLoads[]): readonl
     ...acrossNotes(circuit, across),
     ...caseNotes(circuit),
     ...idleNotes(circuit),
+    ...soundWarnings(circuit, loads),
     ...loadNotes(loads, lost),
   ];
 }

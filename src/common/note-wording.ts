@@ -1,4 +1,4 @@
-/** The notes among the messages: what is right but worth a second look. */
+/** What solving the circuit brings up: likely mistakes, and what is right but worth a second look. */
 import { bare, list, q, type Words } from './quoting.ts';
 
 export interface NoteDetails {
@@ -19,6 +19,12 @@ export interface NoteDetails {
     control?: string;
     exchange?: readonly string[];
   };
+  'capacitor-across-always': NoteDetails['capacitor-across'];
+  'never-sounds': { part: string };
+  'hidden-by-pot': { part: string; pot: string; states: string };
+  'out-of-phase': { part: string; others: readonly string[]; states: string; silent: boolean };
+  'first-not-bridge': { part: string; bridge: string; sounding: readonly string[]; found: readonly string[] };
+  'same-label': { label: string; other: string };
   'control-idle': { part: string; fall?: string; free: readonly string[]; floating?: string };
   'case-not-grounded': { part: string; on: readonly string[] };
   'value-unlikely': {
@@ -31,6 +37,8 @@ export interface NoteDetails {
   };
 }
 
+const fault = (message: string, remedy: string): Words => ({ severity: 'fault', message, remedy });
+const warning = (message: string, remedy: string): Words => ({ severity: 'warning', message, remedy });
 const note = (message: string, remedy: string): Words => ({ severity: 'note', message, remedy });
 
 /** `: lug 1 in place of 3`, where exchanging them is known to help. */
@@ -41,6 +49,13 @@ const lugMove = (used: readonly string[] | undefined): string => {
   return `: lug ${lug === '3' ? '1 in place of 3' : '3 in place of 1'}`;
 };
 
+const acrossWords = (d: NoteDetails['capacitor-across']): readonly [string, string] => [
+  `${q(d.capacitor)} lies straight across the signal${d.control === undefined ? '' : ` with ${q(d.control)} at full`}, ${bare(d.states)}: ${q(d.pickup)} is 3 dB down at ${d.cutoff}, in the harness it was made for at ${d.reference}`,
+  d.control === undefined
+    ? 'Put the lugs 1 and 2 of a tone pot in its way to ground, or take it off the signal.'
+    : `Check which lug of ${q(d.control)} goes where${lugMove(d.exchange)}. A tone lies between its lugs 1 and 2: at full its whole track then stands before the capacitor.`,
+];
+
 export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDetails[C]) => Words } = {
   'load-off-reference': (d) =>
     note(
@@ -49,15 +64,32 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
         ? 'If that is not wanted, use larger pots; a padding resistor only makes a load heavier.'
         : 'If that is not wanted, use a smaller pot or a padding resistor; “solderleaf pad KIT --match signal” shows both with their figures.',
     ),
-  'capacitor-across': (d) =>
-    note(
-      `${q(d.capacitor)} lies straight across the signal${d.control === undefined ? '' : ` with ${q(d.control)} at full`}, ${bare(d.states)}: ${q(d.pickup)} is 3 dB down at ${d.cutoff}, in the harness it was made for at ${d.reference}`,
-      d.control === undefined
-        ? 'Put the lugs 1 and 2 of a tone pot in its way to ground, or take it off the signal.'
-        : `Check which lug of ${q(d.control)} goes where${lugMove(d.exchange)}. A tone lies between its lugs 1 and 2: at full its whole track then stands before the capacitor.`,
+  'capacitor-across': (d) => warning(...acrossWords(d)),
+  'capacitor-across-always': (d) => fault(...acrossWords(d)),
+  'never-sounds': (d) =>
+    warning(
+      `${q(d.part)} is never selected: it is heard in no position of the switches`,
+      'Follow its hot lead to the switch and its ground lead to ground; or take it out of the kit.',
     ),
+  'hidden-by-pot': (d) =>
+    warning(
+      `${q(d.part)} is hardly heard ${d.states} with ${q(d.pot)} at full; turned down, that brings it out`,
+      'If that is meant, as with a blend, mind that loads and cards are for the pot at full; else check which lug goes where.',
+    ),
+  'out-of-phase': (d) =>
+    warning(
+      `${q(d.part)} is out of phase with ${list(d.others)} ${d.states}${d.silent ? ': together they are silent' : ''}`,
+      `Exchange the hot and the ground lead of ${q(d.part)}, unless the thin sound is meant.`,
+    ),
+  'first-not-bridge': (d) =>
+    warning(
+      `position 1 of ${q(d.part)} sounds ${list(d.sounding)}, not ${q(d.bridge)}`,
+      `By convention position 1 is nearest the bridge; ${bare(d.bridge)} sounds in position ${list(d.found)}. Check which pickup goes to which throw.`,
+    ),
+  'same-label': (d) =>
+    warning(`${q(d.label)} is the label of ${q(d.other)} too`, 'Give each part a label of its own.'),
   'control-idle': (d) =>
-    note(
+    warning(
       d.fall === undefined
         ? `turning ${q(d.part)} changes nothing at the jack`
         : `turned down to 0, ${q(d.part)} takes only ${d.fall} off at 1 kHz`,
@@ -68,7 +100,7 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
       }`,
     ),
   'case-not-grounded': (d) =>
-    note(
+    warning(
       `the case of ${q(d.part)} is not joined to ground${d.on.length === 0 ? '' : `, nor is what is soldered to it: ${list(d.on)}`}`,
       `Join ${bare(d.part)}.case to a case that is grounded, or to the jack’s sleeve; a case that floats picks up hum.`,
     ),

@@ -1,6 +1,7 @@
 /** Kit files from the disk: bytes, text, kit and every problem of it, the circuit's faults included. */
 import { readFileSync, statSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
+import { acrossFaults } from '../annotate/circuit-notes.ts';
 import { glyphFaults } from '../annotate/notes.ts';
 import { type Problem, problem, type Report } from '../common/problem.ts';
 import { decode } from '../describe/decode.ts';
@@ -8,6 +9,7 @@ import type { Kit } from '../describe/kit.ts';
 import { failedScript, kitFromValue, type Reading, readKit } from '../describe/read.ts';
 import { report } from '../describe/report.ts';
 import { type Source, valueSource } from '../describe/source.ts';
+import { buildCircuit } from '../solve/build.ts';
 import { findFaults } from '../solve/faults.ts';
 
 /** What a file gave: a kit when it has no fault, and the reports in any case. */
@@ -25,10 +27,14 @@ export async function loadKit(file: string): Promise<Loaded> {
     ...(reading.draft ? findFaults(reading.draft) : []),
     ...(reading.kit ? glyphFaults(reading.kit) : []),
   ];
-  const reports = report(problems, reading.source);
+  const reports = report([...problems, ...soundFaults(reading.kit, problems)], reading.source);
   const sound = reading.kit !== undefined && reports.every((one) => one.severity !== 'fault');
   return { file, reports, source: reading.source, ...(sound && reading.kit ? { kit: reading.kit } : {}) };
 }
+
+/** What only solving shows, of a kit that is otherwise without a fault. */
+const soundFaults = (kit: Kit | undefined, problems: readonly Problem[]): readonly Problem[] =>
+  kit && problems.length === 0 ? acrossFaults(buildCircuit(kit)) : [];
 
 async function readFile(file: string): Promise<Reading> {
   if (file.endsWith('.ts')) return runScript(file);

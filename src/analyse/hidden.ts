@@ -1,0 +1,54 @@
+/** Pots that at full keep a pickup down, as a blend does: figures are given at full, where it is hardly heard. */
+import type { Circuit, State } from '../circuit/circuit.ts';
+import { elementsOf, isPickup } from '../parts/index.ts';
+import { type Controls, makeNetlist } from '../solve/netlist.ts';
+import { outside } from '../solve/output.ts';
+import { sizeOf, transfersOf } from '../solve/sounding.ts';
+
+export interface Hidden {
+  readonly pickup: string;
+  readonly pot: string;
+  /** Where turning the pot down brings it out; never empty. */
+  readonly states: readonly State[];
+}
+
+/** Half way and at zero: one of them brings out what is hidden. */
+const TURNED = [0.5, 0];
+/** Hertz. */
+const AT = 1000;
+/** Hidden: more than 12 dB below the loudest pickup; brought out: 6 dB more, and heard. Common practice, no source. */
+const DOWN = 0.25;
+const RISE = 2;
+const BROUGHT_OUT = 0.1;
+
+export function hiddenPickups(circuit: Circuit): readonly Hidden[] {
+  const { kit, states } = circuit;
+  const pots = kit.parts.filter((part) => elementsOf(part).some(({ kind }) => kind === 'track'));
+  const pickups = kit.parts.filter(isPickup).map(({ name }) => name);
+  const found = new Map<string, { pickup: string; pot: string; states: State[] }>();
+  for (const state of states) {
+    const full = sizesIn(circuit, state, {});
+    const loudest = Math.max(0, ...pickups.map(full));
+    const quiet = pickups.filter((pickup) => full(pickup) < DOWN * loudest);
+    if (quiet.length === 0) continue;
+    for (const { name: pot } of pots) {
+      const turned = TURNED.map((x) => sizesIn(circuit, state, { [pot]: x }));
+      for (const pickup of quiet) {
+        const most = Math.max(...turned.map((sizes) => sizes(pickup)));
+        if (most < BROUGHT_OUT || most < RISE * full(pickup)) continue;
+        const key = `${pickup} ${pot}`;
+        const entry = found.get(key) ?? { pickup, pot, states: [] };
+        entry.states.push(state);
+        found.set(key, entry);
+      }
+    }
+  }
+  return [...found.values()];
+}
+
+/** Volts at the jack per volt in each pickup. */
+function sizesIn(circuit: Circuit, state: State, controls: Controls): (pickup: string) => number {
+  const { branches, jack } = makeNetlist(circuit, state, controls);
+  const found = transfersOf([...branches, ...outside(circuit.kit.surroundings, jack)], jack, [AT]);
+  return (pickup) => sizeOf(found.get(pickup)?.[0]);
+}

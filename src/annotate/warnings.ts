@@ -1,0 +1,104 @@
+/** Warnings: what the solved circuit does that a workshop hardly means, and labels that cannot be told apart. */
+import { hiddenPickups, type StateLoads } from '../analyse/index.ts';
+import type { Circuit, State } from '../circuit/circuit.ts';
+import { type Problem, problem } from '../common/problem.ts';
+import type { Kit } from '../describe/kit.ts';
+import { contactsOf, isPickup } from '../parts/index.ts';
+import { exchangedAmong } from './joining.ts';
+import { statesWords } from './state-words.ts';
+
+export const soundWarnings = (circuit: Circuit, loads: readonly StateLoads[]): readonly Problem[] => [
+  ...silentWarnings(circuit),
+  ...phaseWarnings(circuit, loads),
+  ...firstWarnings(circuit),
+  ...labelWarnings(circuit.kit),
+];
+
+/** Pickups that are never heard, or not with a pot at full. */
+function silentWarnings(circuit: Circuit): readonly Problem[] {
+  const hidden = hiddenPickups(circuit);
+  const never = circuit.kit.parts.filter(
+    (part) =>
+      isPickup(part) &&
+      !circuit.states.some(({ sounding }) => sounding.includes(part.name)) &&
+      !hidden.some(({ pickup }) => pickup === part.name),
+  );
+  return [
+    ...never.map(({ name }) => problem('never-sounds', ['parts', name], { part: name }, 'key')),
+    ...hidden.map(({ pickup, pot, states }) =>
+      problem(
+        'hidden-by-pot',
+        ['parts', pickup],
+        { part: pickup, pot, states: statesWords(circuit, states) },
+        'key',
+      ),
+    ),
+  ];
+}
+
+/** One warning a pickup whose leads look exchanged, with all the states it is out of phase in. */
+function phaseWarnings(circuit: Circuit, loads: readonly StateLoads[]): readonly Problem[] {
+  const found = new Map<string, { states: State[]; others: Set<string>; silent: boolean }>();
+  for (const { state, loads: entries, silentTogether } of loads)
+    for (const name of exchangedAmong(entries)) {
+      const one = found.get(name) ?? { states: [], others: new Set<string>(), silent: false };
+      one.states.push(state);
+      one.silent ||= silentTogether;
+      for (const other of entries.find(({ pickup }) => pickup === name)?.outOfPhase ?? [])
+        one.others.add(other);
+      found.set(name, one);
+    }
+  // Where the jack does not show which of two it is, each would be named for the other: once is enough.
+  const named = new Set<string>();
+  return [...found].flatMap(([part, { states, others, silent }]) => {
+    if ([...others].every((other) => named.has(other))) return [];
+    named.add(part);
+    return [
+      problem(
+        'out-of-phase',
+        ['parts', part],
+        { part, others: [...others], states: statesWords(circuit, states), silent },
+        'key',
+      ),
+    ];
+  });
+}
+
+/**
+ * Switches whose position 1 does not sound the pickup that is called the bridge's, though another position does. By
+ * convention position 1 is nearest the bridge; common practice, no source.
+ */
+function firstWarnings({ kit, states }: Circuit): readonly Problem[] {
+  const bridges = kit.parts.filter(
+    (part) => isPickup(part) && /\bbridge\b/i.test(`${part.name.replaceAll('-', ' ')} ${part.label}`),
+  );
+  const [bridge] = bridges;
+  if (!bridge || bridges.length > 1) return [];
+  return kit.parts.flatMap((part): readonly Problem[] => {
+    if (contactsOf(part).length === 0) return [];
+    const at = (first: boolean) => states.filter(({ settings }) => (settings[part.name] === 1) === first);
+    const sounds = ({ sounding }: State): boolean => sounding.includes(bridge.name);
+    const found = new Set(
+      at(false)
+        .filter(sounds)
+        .map(({ settings }) => `${settings[part.name]}`),
+    );
+    const [first] = at(true);
+    if (at(true).some(sounds) || found.size === 0 || !first) return [];
+    const detail = { part: part.name, bridge: bridge.name, sounding: first.sounding, found: [...found] };
+    return [problem('first-not-bridge', ['parts', part.name], detail, 'key')];
+  });
+}
+
+/** Parts whose labels are the same, letters' case aside. */
+function labelWarnings({ parts }: Kit): readonly Problem[] {
+  const seen = new Map<string, string>();
+  return parts.flatMap(({ name, label }): readonly Problem[] => {
+    const key = label.trim().toLowerCase();
+    const other = seen.get(key);
+    seen.set(key, other ?? name);
+    return other === undefined
+      ? []
+      : [problem('same-label', ['parts', name, 'label'], { label, other }, 'key')];
+  });
+}

@@ -1,0 +1,192 @@
+/** Warnings that a workshop needs, from the solved circuit; facts of the trade are common practice, no source. */
+import { describe, expect, it } from 'vitest';
+import { solveLoads } from '../../src/analyse/index.ts';
+import { joiningWords } from '../../src/annotate/joining.ts';
+import { notesOf } from '../../src/annotate/notes.ts';
+import { report } from '../../src/describe/report.ts';
+import { valueSource } from '../../src/describe/source.ts';
+import { type Compact, makeCircuit, sampleCircuit, sampleNames } from '../analyse/kits.ts';
+
+const said = (kit: Compact): readonly string[] => {
+  const circuit = makeCircuit(kit);
+  return report(notesOf(circuit, solveLoads(circuit)), { ...valueSource('a'), exact: true })
+    .filter(({ severity }) => severity !== 'note')
+    .map(({ severity, code, message }) => `${severity} ${code}: ${message}`);
+};
+const loadsOf = (kit: Compact) => solveLoads(makeCircuit(kit));
+const joined = (kit: Compact): readonly (string | undefined)[] =>
+  loadsOf(kit).map((entry) => joiningWords(entry, (name) => name));
+
+const coil = { kind: 'single-coil' };
+const volume = { kind: 'pot', value: '250k' };
+const parts = { neck: coil, bridge: coil, volume, out: { kind: 'jack' } };
+const harness = ['volume.2 > out.tip', 'volume.1 > out.sleeve', 'volume.case > out.sleeve'];
+const inSeries = [
+  'neck.hot > volume.3',
+  'neck.ground > bridge.hot',
+  'bridge.ground > out.sleeve',
+  ...harness,
+];
+
+describe('two single coils in series, one volume of 250 kΩ', () => {
+  const [state] = loadsOf({ parts, joints: inSeries });
+  it('see the volume and the other’s winding: 250 kΩ + 6 kΩ, by hand 256 kΩ', () => {
+    for (const { dcLoad } of state?.loads ?? []) expect(dcLoad).toBeCloseTo(256e3, 6);
+    expect(state?.loads.length).toBe(2);
+  });
+  it('at 1 kHz the other’s inductance too: by hand (R² + X²)/R of 256 kΩ with 2.4 H, its 110 pF left out', () => {
+    const x = 2 * Math.PI * 1000 * 2.4;
+    const byHand = (256e3 ** 2 + x ** 2) / 256e3;
+    expect(state?.loads[0]?.signalLoad).toBeCloseTo(byHand, -3);
+  });
+  it('are said to be in series, in phase, as loud as each other', () => {
+    expect(joined({ parts, joints: inSeries })).toEqual(['in series']);
+    expect(said({ parts, joints: inSeries })).toEqual([]);
+    expect(state?.loads.map(({ level }) => level)).toEqual([0, 0]);
+  });
+  it('a pad across one of them does not hide the chain', () => {
+    const padded = { ...parts, pad: { kind: 'resistor', value: '470k' } };
+    const joints = [...inSeries, 'pad.1 > bridge.hot', 'pad.2 > out.sleeve'];
+    expect(joined({ parts: padded, joints })).toEqual(['in series']);
+    // The neck sees the volume and the bridge's 6 kΩ beside its pad; by hand 250 k + 6 k ∥ 470 k.
+    expect(loadsOf({ parts: padded, joints })[0]?.loads[0]?.dcLoad).toBeCloseTo(
+      250e3 + (6e3 * 470e3) / 476e3,
+      3,
+    );
+  });
+  it('with one’s leads exchanged are out of phase, and no ground is missed', () => {
+    const joints = [
+      'neck.hot > volume.3',
+      'neck.ground > bridge.ground',
+      'bridge.hot > out.sleeve',
+      ...harness,
+    ];
+    expect(joined({ parts, joints })).toEqual(['in series, out of phase: silent together']);
+    expect(said({ parts, joints })).toEqual([
+      'warning out-of-phase: “bridge” is out of phase with neck in every state: together they are silent',
+    ]);
+  });
+});
+
+describe('three pickups, two of them in series', () => {
+  const three = { ...parts, middle: coil };
+  it('the chain beside the third', () => {
+    const joints = [...inSeries, 'middle.hot > volume.3', 'middle.ground > out.sleeve'];
+    expect(joined({ parts: three, joints })).toEqual(['neck + bridge in series; middle; in parallel']);
+    // The one in parallel is taken out, the one in the chain stays.
+    const dc = loadsOf({ parts: three, joints })[0]?.loads.map(({ dcLoad }) => Math.round(dcLoad));
+    expect(dc).toEqual([256e3, 256e3, 250e3]);
+  });
+  it('a pair side by side, in series with the third', () => {
+    const joints = [...inSeries, 'middle.hot > bridge.hot', 'middle.ground > out.sleeve'];
+    expect(joined({ parts: three, joints })).toEqual(['in series and in parallel']);
+    const dc = loadsOf({ parts: three, joints })[0]?.loads.map(({ dcLoad }) => dcLoad) ?? [];
+    // The third sees the pair's windings side by side, each of the pair sees the third's.
+    expect(dc[0]).toBeCloseTo(253e3, 6);
+    expect(dc[1]).toBeCloseTo(256e3, 6);
+  });
+});
+
+describe('exchanged leads', () => {
+  it.each(['neck', 'middle', 'bridge'])('of the %s in an SSS five-way', (name) => {
+    const circuit = sampleCircuit('plover-sss');
+    const swap = (end: { part: string; lug: string }) =>
+      end.part === name ? { part: name, lug: end.lug === 'hot' ? 'ground' : 'hot' } : end;
+    const joints = circuit.kit.joints.map(
+      ({ from, to }) => `${swap(from).part}.${swap(from).lug} > ${swap(to).part}.${swap(to).lug}`,
+    );
+    const compact = Object.fromEntries(
+      circuit.kit.parts.map(({ kind, name: own, ...rest }) => [
+        own,
+        { kind, ...('value' in rest && rest.value ? { value: rest.value.value } : {}) },
+      ]),
+    );
+    const found = said({ parts: compact, joints }).filter((text) => text.includes('out-of-phase'));
+    expect(found.map((text) => text.split('”')[0])).toEqual([`warning out-of-phase: “${name}`]);
+  });
+  it('no sample has any', () => {
+    for (const sample of sampleNames()) {
+      const circuit = sampleCircuit(sample);
+      expect(notesOf(circuit, solveLoads(circuit)).map(({ code }) => code)).not.toContain('out-of-phase');
+    }
+  });
+  it('of all pickups at once are in phase with each other', () => {
+    const joints = ['neck', 'bridge'].flatMap((one) => [
+      `${one}.ground > volume.3`,
+      `${one}.hot > out.sleeve`,
+    ]);
+    expect(joined({ parts, joints: [...joints, ...harness] })).toEqual(['in parallel']);
+  });
+});
+
+describe('a pickup behind a part', () => {
+  const one = { neck: coil, volume, x: { kind: 'resistor', value: '470k' }, out: { kind: 'jack' } };
+  it('sounds, and its level is given below its reference harness', () => {
+    const joints = ['neck.hot > x.1', 'x.2 > volume.3', 'neck.ground > out.sleeve', ...harness];
+    const [state] = loadsOf({ parts: one, joints });
+    // By hand: 250 k ∥ 1 M = 200 k of 676 k at the jack; the harness it was made for gives about half a decibel less than all.
+    expect(state?.loads[0]?.level).toBeCloseTo(20 * Math.log10(200 / 676) + 0.47, 0);
+  });
+  it('that feeds through a resistor from another’s lug is in the list and in the total load', () => {
+    const joints = [
+      'bridge.hot > volume.3',
+      'neck.hot > x.1',
+      'x.2 > bridge.hot',
+      'neck.ground > out.sleeve',
+      'bridge.ground > out.sleeve',
+      ...harness,
+    ];
+    const [state] = loadsOf({ parts: { ...one, bridge: coil }, joints });
+    expect(state?.state.sounding).toEqual(['neck', 'bridge']);
+    const bridge = state?.loads.find(({ pickup }) => pickup === 'bridge');
+    const [bare, load] = [200e3, 476e3];
+    expect(bridge?.total.dcLoad).toBeCloseTo((bare * load) / (bare + load), 3);
+  });
+});
+
+describe('what is heard nowhere', () => {
+  const lever = { kind: 'lever-3' };
+  const base = ['neck.ground > out.sleeve', 'bridge.ground > out.sleeve', 's.A0 > volume.3', ...harness];
+  it('a pickup that is never selected', () => {
+    const joints = [...base, 'bridge.hot > s.A1', 's.A1 > s.A2', 's.A2 > s.A3', 'neck.hot > s.B1'];
+    expect(said({ parts: { ...parts, s: lever }, joints })).toEqual([
+      'warning never-sounds: “neck” is never selected: it is heard in no position of the switches',
+    ]);
+  });
+  it('a blend at full hides one', () => {
+    const joints = [
+      'neck.hot > volume.1',
+      'bridge.hot > volume.3',
+      'volume.2 > out.tip',
+      'neck.ground > out.sleeve',
+      'bridge.ground > out.sleeve',
+      'volume.case > out.sleeve',
+    ];
+    expect(said({ parts, joints })).toContain(
+      'warning hidden-by-pot: “neck” is hardly heard in every state with “volume” at full; turned down, that brings it out',
+    );
+  });
+  it('position 1 without the bridge pickup', () => {
+    const joints = [...base, 'neck.hot > s.A1', 'neck.hot > s.A2', 'bridge.hot > s.A3'];
+    expect(said({ parts: { ...parts, s: lever }, joints })).toEqual([
+      'warning first-not-bridge: position 1 of “s” sounds neck, not “bridge”',
+    ]);
+    const right = [...base, 'bridge.hot > s.A1', 'bridge.hot > s.A2', 'neck.hot > s.A3'];
+    expect(said({ parts: { ...parts, s: lever }, joints: right })).toEqual([]);
+  });
+});
+
+it('a capacitor straight across the signal in every position is an error', () => {
+  const joints = ['neck.hot > volume.3', 'neck.ground > out.sleeve', 'c.1 > volume.3', 'c.2 > out.sleeve'];
+  const one = { neck: coil, volume, c: { kind: 'capacitor', value: '22n' }, out: { kind: 'jack' } };
+  expect(said({ parts: one, joints: [...joints, ...harness] }).map((text) => text.split(':')[0])).toEqual([
+    'fault capacitor-across-always',
+  ]);
+});
+
+it('two parts of one label cannot be told apart', () => {
+  const labelled = { ...parts, neck: { ...coil, label: 'Pickup' }, bridge: { ...coil, label: 'pickup ' } };
+  expect(said({ parts: labelled, joints: inSeries })).toEqual([
+    'warning same-label: “pickup ” is the label of “neck” too',
+  ]);
+});
