@@ -32,8 +32,9 @@ export const acrossNotes = (circuit: Circuit, across = capacitorsAcross(circuit)
     ];
   });
 
-/** Whether the treble is lost in every position that sounds at all: then nobody can have meant it. */
-const isAlways = ({ states }: Circuit, { lost }: Across): boolean =>
+/** Whether the treble is lost in every position that sounds at all, and no control brings it back: nobody means that. */
+const isAlways = ({ states }: Circuit, { lost, control }: Across): boolean =>
+  control === undefined &&
   states.every((state) => state.sounding.length === 0 || lost.some((one) => one.state === state));
 
 /** Capacitors straight across the signal in every position, which stop the drawing. */

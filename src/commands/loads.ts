@@ -15,7 +15,7 @@ import { analyse } from '../pipeline.ts';
 import { type Figures, loadsData } from '../publish/loads-data.ts';
 import { meterTable, spreadTables } from '../publish/meter-table.ts';
 import { responseTable } from '../publish/response-table.ts';
-import { assumptions, loadsTable } from '../publish/table.ts';
+import { assumptions, loadsTable, togetherTable } from '../publish/table.ts';
 import { oneKit, say } from './console.ts';
 
 interface LoadsFlags {
@@ -79,9 +79,13 @@ function textOf({ circuit, loads, response, readings, spread }: Figures): string
   const { kit } = circuit;
   const { frequency, cable, amplifier } = kit.surroundings;
   const into = `${printQuantity(cable.value, 'farad')} of cable and ${printQuantity(amplifier.value, 'ohm')}`;
+  const together = togetherTable(loads);
   return [
     kit.title,
     `Loads at DC and at ${frequency.value} Hz, controls at full; total: with cable, amplifier and the other pickups\n${loadsTable(loads)}`,
+    ...(together === ''
+      ? []
+      : [`Sounding together, levels at 1 kHz for the same voltage in each coil\n${together}`]),
     `Response into ${into}, controls at full; reference: in the harness the pickup was made for\n${responseTable(response)}`,
     `Meter readings, nothing plugged in; bare: before the pickups are fitted\n${meterTable(kit, readings)}`,
     ...(spread ? [spreadTables(circuit, spread)] : []),

@@ -4,13 +4,11 @@ import { joiningWords, levelWords } from '../annotate/joining.ts';
 import { printQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
 import { isPickup, type Pickup, whatIs } from '../parts/index.ts';
-import { columns, ohmsText, percentText, signed, stateText } from './columns.ts';
+import { columns, ohmsText, percentText, stateText } from './columns.ts';
 
 const LOAD_HEADS = [
   'state',
   'sounding',
-  'together',
-  'level',
   'DC load',
   'reference',
   'off by',
@@ -21,38 +19,47 @@ const LOAD_HEADS = [
   'total load',
 ] as const;
 
-/**
- * One line for each sounding pickup in each state. Columns that would be empty are left out: how far a pickup is down,
- * and how several are joined.
- */
+/** One line for each sounding pickup in each state. */
 export function loadsTable(loads: readonly StateLoads[]): string {
-  const rows = loads.flatMap((entry) => {
-    const { state, loads: entries } = entry;
-    if (entries.length === 0) return [[stateText(state.settings), 'nothing']];
-    return entries.map((one, i) => {
-      const { pickup, dcLoad, signalLoad, reference, difference, total, level } = one;
-      return [
-        i === 0 ? stateText(state.settings) : '',
-        pickup,
-        i === 0 ? (joiningWords(entry, (name) => name) ?? '') : '',
-        levelWords(one) === undefined ? '' : `${signed(level, 1)} dB`,
-        ohmsText(dcLoad),
-        ohmsText(reference.dcLoad),
-        percentText(difference.dcLoad.percent),
-        ohmsText(signalLoad),
-        ohmsText(reference.signalLoad),
-        offText(difference.signalLoad.ohms),
-        percentText(difference.signalLoad.percent),
-        ohmsText(total.signalLoad),
-      ];
-    });
-  });
-  const used = (column: string): boolean =>
-    rows.some((row) => (row[LOAD_HEADS.indexOf(column as (typeof LOAD_HEADS)[number])] ?? '') !== '');
-  const heads = LOAD_HEADS.map((head) =>
-    (head === 'level' || head === 'together') && !used(head) ? '' : head,
+  const rows = loads.flatMap(({ state, loads: entries }) =>
+    entries.length === 0
+      ? [[stateText(state.settings), 'nothing']]
+      : entries.map(({ pickup, dcLoad, signalLoad, reference, difference, total }, i) => [
+          i === 0 ? stateText(state.settings) : '',
+          pickup,
+          ohmsText(dcLoad),
+          ohmsText(reference.dcLoad),
+          percentText(difference.dcLoad.percent),
+          ohmsText(signalLoad),
+          ohmsText(reference.signalLoad),
+          offText(difference.signalLoad.ohms),
+          percentText(difference.signalLoad.percent),
+          ohmsText(total.signalLoad),
+        ]),
   );
-  return columns(heads, rows, 3);
+  return columns(LOAD_HEADS, rows);
+}
+
+/** How the pickups of each state are joined, and how far the quieter ones are down; empty where there is nothing to say. */
+export function togetherTable(loads: readonly StateLoads[]): string {
+  const rows = loads.flatMap((entry): readonly (readonly string[])[] => {
+    const levels = entry.loads.flatMap((one) => {
+      const words = levelWords(one);
+      return words === undefined ? [] : [`${one.pickup} ${words}`];
+    });
+    const joined = joiningWords(entry, (name) => name);
+    return joined === undefined && levels.length === 0
+      ? []
+      : [
+          [
+            stateText(entry.state.settings),
+            entry.state.sounding.join(' + '),
+            joined ?? '',
+            levels.join(', '),
+          ],
+        ];
+  });
+  return rows.length === 0 ? '' : columns(['state', 'sounding', 'joined', 'level'], rows, 4);
 }
 
 const offText = (ohms: number): string => {

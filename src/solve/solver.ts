@@ -6,8 +6,8 @@
  * Only what a current through the port can reach is in the equations, and the port's far end is their reference: a
  * pickup that is not selected, or any other island, can neither float the system nor cost time.
  */
-import { makeSystem, type System, solveInPlace } from './lu.ts';
 import type { Branch, Port, Winding } from './network.ts';
+import { makeSystem, type System, solveInPlace } from './system.ts';
 
 /** A complex number. */
 export interface Complex {
@@ -17,10 +17,11 @@ export interface Complex {
 
 const OUTSIDE = -2;
 
+/** A branch with the places of its values in the matrix; −1 where one of its ends is the reference. */
 interface Stamp {
-  /** Rows, or −1 for the reference node. */
-  readonly i: number;
-  readonly j: number;
+  readonly ii: number;
+  readonly jj: number;
+  readonly ij: number;
   readonly branch: Branch;
 }
 
@@ -51,14 +52,22 @@ export class Solver {
     this.shorted = port.from === port.to;
     this.#from = this.#row(port.from);
     this.open = this.#from === OUTSIDE;
-    this.#system = makeSystem(size);
-    this.#conductance = new Float64Array(size * size);
-    this.#capacitance = new Float64Array(size * size);
-    const stamps = live.flatMap((branch): Stamp[] => {
+    const reached = live.flatMap((branch) => {
       const i = this.#row(branch.a);
       const j = this.#row(branch.b);
       return i === OUTSIDE || j === OUTSIDE ? [] : [{ i, j, branch }];
     });
+    const between = reached.filter(({ i, j }) => i >= 0 && j >= 0);
+    this.#system = makeSystem(
+      size,
+      between.map(({ i, j }) => [i, j] as const),
+    );
+    const { slot, re } = this.#system;
+    this.#conductance = new Float64Array(re.length);
+    this.#capacitance = new Float64Array(re.length);
+    const stamps = reached.map(
+      ({ i, j, branch }): Stamp => ({ ii: i, jj: j, ij: i >= 0 && j >= 0 ? slot(i, j) : -1, branch }),
+    );
     this.#fixed = stamps.filter((stamp) => stamp.branch.kind !== 'winding');
     this.#windings = stamps.filter((stamp) => stamp.branch.kind === 'winding');
     this.scale(this.#scales);
@@ -69,26 +78,25 @@ export class Solver {
     this.#scales = factors;
     this.#conductance.fill(0);
     this.#capacitance.fill(0);
-    for (const { i, j, branch } of this.#fixed) {
+    for (const place of this.#fixed) {
+      const { branch } = place;
       const factor = factors.get(branch.of) ?? 1;
-      if (branch.kind === 'resistor')
-        stamp(this.#conductance, this.#system.size, i, j, 1 / (branch.ohms * factor));
-      else if (branch.kind === 'capacitor')
-        stamp(this.#capacitance, this.#system.size, i, j, branch.farads * factor);
+      if (branch.kind === 'resistor') stamp(this.#conductance, place, 1 / (branch.ohms * factor));
+      else if (branch.kind === 'capacitor') stamp(this.#capacitance, place, branch.farads * factor);
     }
   }
 
   /** Solves at `frequency` hertz; false when the equations are singular (a lossless circuit at its resonance). */
   solve(frequency: number): boolean {
-    const { size, re, im, xr, xi } = this.#system;
+    const { re, im, xr, xi } = this.#system;
     const omega = 2 * Math.PI * frequency;
     re.set(this.#conductance);
     for (let k = 0; k < im.length; k++) im[k] = omega * (this.#capacitance[k] ?? 0);
-    for (const { i, j, branch } of this.#windings) {
-      if (branch.kind !== 'winding') continue;
-      const y = this.#admittance(branch, omega);
-      stamp(re, size, i, j, y.re);
-      stamp(im, size, i, j, y.im);
+    for (const place of this.#windings) {
+      if (place.branch.kind !== 'winding') continue;
+      const y = this.#admittance(place.branch, omega);
+      stamp(re, place, y.re);
+      stamp(im, place, y.im);
     }
     xr.fill(0);
     xi.fill(0);
@@ -133,13 +141,10 @@ export class Solver {
   }
 }
 
-function stamp(matrix: Float64Array, n: number, i: number, j: number, y: number): void {
-  if (i >= 0) matrix[i * n + i] = (matrix[i * n + i] ?? 0) + y;
-  if (j >= 0) matrix[j * n + j] = (matrix[j * n + j] ?? 0) + y;
-  if (i >= 0 && j >= 0) {
-    matrix[i * n + j] = (matrix[i * n + j] ?? 0) - y;
-    matrix[j * n + i] = (matrix[j * n + i] ?? 0) - y;
-  }
+function stamp(values: Float64Array, { ii, jj, ij }: Stamp, y: number): void {
+  if (ii >= 0) values[ii] = (values[ii] ?? 0) + y;
+  if (jj >= 0) values[jj] = (values[jj] ?? 0) + y;
+  if (ij >= 0) values[ij] = (values[ij] ?? 0) - y;
 }
 
 /**

@@ -14,8 +14,8 @@ import { type Complex, Solver } from './solver.ts';
 export const LISTENED: readonly number[] = Array.from({ length: 18 }, (_, k) => 100 * 10 ** (k / 10));
 /** −40 dB of the loudest: what is below is not heard beside it. Common practice, no source. */
 export const HEARD = 0.01;
-/** −60 dB of the voltage induced: where the loudest pickup gives less, the output is silent. Common practice, no source. */
-export const SILENCE = 0.001;
+/** −80 dB of the voltage induced: where the loudest pickup gives less, there is no output. Common practice, no source. */
+const SILENCE = 1e-4;
 
 /** Volts at the jack per volt induced in a pickup, at each of the frequencies asked for. */
 export type Transfers = ReadonlyMap<string, readonly Complex[]>;

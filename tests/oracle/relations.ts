@@ -138,7 +138,7 @@ export async function relationFaults(circuits: readonly Circuit[]): Promise<read
     const rows = names.map((name) => runs.row(`${entry.id} ${name}`));
     const loudest = (rows[0] ?? []).map((_, k) => Math.max(...rows.map((row) => size(row[k]))));
     const margin = (row: readonly Complex[]): number =>
-      Math.max(...row.map((one, k) => ((loudest[k] ?? 0) > 1e-3 ? size(one) / (loudest[k] ?? 1) : 0))) / 0.01;
+      Math.max(...row.map((one, k) => ((loudest[k] ?? 0) > 1e-4 ? size(one) / (loudest[k] ?? 1) : 0))) / 0.01;
     const margins = new Map(names.map((name, i) => [name, margin(rows[i] ?? [])]));
     return { ...entry, margins, sounding: names.filter((name) => (margins.get(name) ?? 0) > 1) };
   });
