@@ -144,8 +144,12 @@ export const cardWidth = (cards: readonly Card[]): number =>
     ]),
   );
 
-const headWidth = (text: number, { switches }: Card): number =>
-  text + 40 + 20 + 46 * Math.max(1, switches.length);
+const headWidth = (text: number, { badge, switches }: Card): number =>
+  text + badgeWidth(badge) + 14 + 20 + 46 * Math.max(1, switches.length);
+
+/** Width of a badge: round for one figure, longer for the positions of several switches. */
+export const badgeWidth = (badge: string): number =>
+  Math.max(26, Math.ceil(textWidth(badge, CARD_TYPE.title, 'bold')) + 14);
 
 /** What stands before a card's reading. */
 export const METER_WORDS = 'meter, tip to sleeve';

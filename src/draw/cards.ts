@@ -1,5 +1,6 @@
 /** Load cards: one a state, aligned so that they compare at a glance. */
 import {
+  badgeWidth,
   CARD_TYPE,
   type Card,
   type CardRow,
@@ -41,16 +42,25 @@ export function drawCard(
   const { x, y, width, height } = box;
   const [stroke, weight] = shown ? [theme.ink, 2.5] : [theme.inside, 1];
   pen.rect(box, { class: 'sl-card', rx: 12, fill: theme.plate, stroke, 'stroke-width': weight });
-  pen.circle(at(x + 25, y + 24), 13, { fill: theme.ink });
-  pen.text(card.badge, at(x + 25, y + 24), { size: CARD_TYPE.title, weight: 'bold', fill: theme.paper });
-  pen.text(card.title, at(x + 46, y + (card.joined === undefined ? 24 : 17)), {
+  const badge = badgeWidth(card.badge);
+  pen.rect({ x: x + 12, y: y + 11, width: badge, height: 26 }, { rx: 13, fill: theme.ink });
+  pen.text(card.badge, at(x + 12 + badge / 2, y + 24), {
+    size: CARD_TYPE.title,
+    weight: 'bold',
+    fill: theme.paper,
+  });
+  pen.text(card.title, at(x + 20 + badge, y + (card.joined === undefined ? 24 : 17)), {
     size: CARD_TYPE.title,
     weight: 'bold',
     fill: theme.ink,
     anchor: 'start',
   });
   if (card.joined !== undefined)
-    pen.text(card.joined, at(x + 46, y + 34), { size: CARD_TYPE.small, fill: theme.quiet, anchor: 'start' });
+    pen.text(card.joined, at(x + 20 + badge, y + 34), {
+      size: CARD_TYPE.small,
+      fill: theme.quiet,
+      anchor: 'start',
+    });
   card.switches.forEach((small, i) => {
     drawSwitch(pen, small, x + width - PAD - 34 - 46 * (card.switches.length - 1 - i), y + 10, theme);
   });

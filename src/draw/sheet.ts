@@ -4,6 +4,7 @@ import { type Card, cardsSay } from '../annotate/cards.ts';
 import type { Line } from '../annotate/lines.ts';
 import { at } from '../common/geometry.ts';
 import type { Placement } from '../place/placement.ts';
+import { endsOf } from '../place/wiring.ts';
 import { CARD_GAP, drawCard } from './cards.ts';
 import { drawChips } from './chips.ts';
 import { faces } from './faces/index.ts';
@@ -49,9 +50,8 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
   const cards = sheet.work ? [] : sheet.cards;
   const there = placement.wires.filter((_, i) => emphasis[i] !== 'absent');
   const codes = there.flatMap(({ joint }) => joint.colour ?? []);
-  const joined = new Set(
-    placement.wires.flatMap(({ joint }) => [joint.from, joint.to].map(({ part, lug }) => `${part}.${lug}`)),
-  );
+  const ends = endsOf(placement.wires.map(({ joint }) => joint));
+  const joined = new Set(ends.keys());
   const empty = placement.parts.some(({ part, outline }) =>
     outline.lugs.some(({ lug }) => lug !== 'case' && !joined.has(`${part.name}.${lug}`)),
   );
@@ -73,7 +73,8 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
   });
   if (emphasis.includes('new'))
     drawMarks(drawing.group({ id: `${id}-marks` }), placement.wires, theme, emphasis);
-  const look = { theme, closed: sheet.closed, heroes: sheet.heroes, joined };
+  const meeting = new Set([...ends].filter(([, count]) => count > 1).map(([lug]) => lug));
+  const look = { theme, closed: sheet.closed, heroes: sheet.heroes, joined, meeting };
   for (const placed of placement.parts) {
     const group = new Pen(drawing.into.group().attr({ id: `${id}-part-${placed.part.name}` }), placed.frame);
     faces[placed.part.kind](group, placed, look);

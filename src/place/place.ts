@@ -13,7 +13,7 @@ import { DEFAULT_EFFORT, type Effort, improve } from './improve.ts';
 import { outlineOf } from './outlines/index.ts';
 import type { Placement, Stand } from './placement.ts';
 import { firstStands } from './seating.ts';
-import { settle } from './settle.ts';
+import { apart, settle } from './settle.ts';
 import { type Wired, Wiring } from './wiring.ts';
 
 /** Words to be drawn beside a part, by part name; they need room, so placing must know them. */
@@ -52,7 +52,7 @@ export async function place(
   for (const between of SPREADS) {
     const by = 1 + (between - SPREADS[0]) / 10;
     const stands = firstStands(parts, arrangement, hand, seeds, by);
-    const settled = settle(stands, kit.joints, { between }, reach);
+    const settled = settle(apart(stands, between), kit.joints, { between }, reach);
     const wiring = new Wiring(settled, kit.joints, MARGIN);
     if (!wiring.layAll(1)) continue;
     improve(wiring, kit.joints, between, effort);

@@ -66,13 +66,27 @@ export function firstStands(
   });
 }
 
-/** Pickups in the places the layout has for them, but from top to bottom in the order written, as on the instrument. */
+/**
+ * Pickups in the places the layout has for them, but from top to bottom in the order written, as on the instrument, and
+ * none over another: in series the layout puts them side by side.
+ */
 function inOrder(parts: readonly Outlined[], laid: ReadonlyMap<string, Seed>): ReadonlyMap<string, Seed> {
-  const names = parts.flatMap(({ part }) => (isPickup(part) ? [part.name] : []));
-  const places = names.flatMap((name) => laid.get(name) ?? []).sort((a, b) => a.y - b.y || a.x - b.x);
+  const pickups = parts.filter(({ part }) => isPickup(part));
+  const places = pickups
+    .flatMap(({ part }) => laid.get(part.name) ?? [])
+    .sort((a, b) => a.y - b.y || a.x - b.x);
   const left = Math.min(...places.map(({ x }) => x));
-  return new Map([...laid, ...names.map((name, i) => [name, { x: left, y: places[i]?.y ?? 0 }] as const)]);
+  const ordered = new Map(laid);
+  let free = Number.NEGATIVE_INFINITY;
+  pickups.forEach(({ part, outline }, i) => {
+    const y = Math.max(places[i]?.y ?? 0, free);
+    ordered.set(part.name, { x: left, y });
+    free = y + outline.height + BELOW * PITCH;
+  });
+  return ordered;
 }
+/** Grid units between one pickup and the next. */
+const BELOW = 3;
 
 function otherHand(stand: Stand): Stand {
   const { x0, x1 } = boxOf(stand);

@@ -64,6 +64,49 @@ export function settle(
   return stands.map((stand) => placed.get(stand.part.name) ?? stand);
 }
 
+/**
+ * The stands with none on or too near another: those that are fixed stay, each of the others in its turn goes to the
+ * nearest place that is free, however far that is.
+ */
+export function apart(stands: readonly Stand[], gap: number): readonly Stand[] {
+  const taken: Box[] = stands.filter(({ fixed }) => fixed).map(boxOf);
+  return stands.map((stand) => {
+    if (stand.fixed) return stand;
+    const box = boxOf(stand);
+    const { dx, dy } = nearestFree(box, taken, gap);
+    taken.push(shifted(box, dx, dy));
+    return dx === 0 && dy === 0 ? stand : { ...stand, column: stand.column + dx, row: stand.row + dy };
+  });
+}
+
+const shifted = ({ x0, y0, x1, y1 }: Box, dx: number, dy: number): Box => ({
+  x0: x0 + dx,
+  y0: y0 + dy,
+  x1: x1 + dx,
+  y1: y1 + dy,
+});
+
+/** How far a box must move to be free; of places equally near the one further down, then further right. */
+function nearestFree(
+  box: Box,
+  taken: readonly Box[],
+  gap: number,
+): { readonly dx: number; readonly dy: number } {
+  const free = (dx: number, dy: number): boolean =>
+    !taken.some((other) => clash(shifted(box, dx, dy), other, gap));
+  for (let reach = 0; ; reach++)
+    for (let across = 0; across <= reach; across++) {
+      const down = reach - across;
+      for (const [dx, dy] of [
+        [across, down],
+        [-across, down],
+        [across, -down],
+        [-across, -down],
+      ] as const)
+        if (free(dx, dy)) return { dx, dy };
+    }
+}
+
 function bestStand(
   stand: Stand,
   placed: ReadonlyMap<string, Stand>,

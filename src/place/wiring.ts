@@ -62,6 +62,8 @@ export class Wiring {
   readonly #field: Field;
   readonly #router: Router;
   readonly #needed: ReadonlySet<string>;
+  /** How many joints end at each lug. */
+  readonly #ends: ReadonlyMap<string, number>;
   readonly #ports = new Map<string, readonly Port[]>();
   #stands: readonly Stand[] = [];
   #tasks: readonly Task[] = [];
@@ -74,7 +76,8 @@ export class Wiring {
     this.#left = box.x - margin - 1;
     this.#top = box.y - margin - 1;
     this.#field = new Field(Math.ceil(box.width) + 2 * margin + 3, Math.ceil(box.height) + 2 * margin + 3);
-    this.#needed = new Set(joints.flatMap(({ from, to }) => [endOf(from), endOf(to)]));
+    this.#ends = endsOf(joints);
+    this.#needed = new Set(this.#ends.keys());
     for (const stand of stands) this.#stand(stand, 1);
     this.#stands = stands;
     this.#ways = joints.flatMap((joint, i) => (this.#strapOf(joint) ? [] : [i]));
@@ -152,11 +155,21 @@ export class Wiring {
         joint,
         own: this.#twoLegged(joint),
         points: track
-          ? line(this.#field, track, port(joint.from, track.from), port(joint.to, track.to))
+          ? line(
+              this.#field,
+              track,
+              met(port(joint.from, track.from), this.#meets(joint.from)),
+              met(port(joint.to, track.to), this.#meets(joint.to)),
+            )
           : (this.#strapOf(joint) ?? []),
       };
     });
     return { frames, wires };
+  }
+
+  /** Whether several joints meet at a lug. */
+  #meets(end: Joint['from']): boolean {
+    return (this.#ends.get(endOf(end)) ?? 0) > 1;
   }
 
   /** Takes stands that differ off the field and puts them where they stand now; answers whose they are. */
@@ -226,6 +239,18 @@ export class Wiring {
     return this.#field.node(Math.round(p.x / PITCH), Math.round(p.y / PITCH));
   }
 }
+
+/** How many joints end at each lug, by `part.lug`. */
+export function endsOf(joints: readonly Joint[]): ReadonlyMap<string, number> {
+  const ends = new Map<string, number>();
+  for (const end of joints.flatMap(({ from, to }) => [endOf(from), endOf(to)]))
+    ends.set(end, (ends.get(end) ?? 0) + 1);
+  return ends;
+}
+
+/** Where several joints meet, none runs over the corner to the spot: they would lie on one another there. */
+const met = (port: Port | undefined, several: boolean): Port | undefined =>
+  port?.via && several ? { node: port.node, inward: port.inward, spot: port.via } : port;
 
 const endOf = ({ part, lug }: Joint['from']): string => `${part}.${lug}`;
 

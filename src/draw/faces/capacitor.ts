@@ -10,7 +10,7 @@ export const capacitorFace: Face = (pen, placed, look) => {
   const room = placed.outline.body;
   const body = { ...room, y: room.y + 1, height: room.height - 2 };
   hero(pen, placed, look);
-  legs(pen, placed, theme);
+  legs(pen, placed, look);
   pen.rect(body, {
     class: 'sl-body',
     rx: 8,

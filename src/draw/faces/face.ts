@@ -12,6 +12,8 @@ export interface Look {
   readonly closed: ReadonlyMap<string, readonly (readonly string[])[]>;
   /** `part.lug` of every lug that something is joined to. */
   readonly joined: ReadonlySet<string>;
+  /** `part.lug` of every lug that several joints of the kit meet at. */
+  readonly meeting: ReadonlySet<string>;
   /** Parts drawn with the accent: padding resistors. */
   readonly heroes: ReadonlySet<string>;
 }

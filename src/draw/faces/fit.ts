@@ -4,11 +4,11 @@ import { textWidth } from '../../common/text.ts';
 import type { LabelSlot } from '../../place/outlines/outline.ts';
 
 /** From the largest to the smallest tried; smaller would be hard to read. */
-const SIZES = [14, 13, 12, 11, 10, 9] as const;
+const SIZES = [14, 13, 12, 11, 10, 9, 8, 7] as const;
 /** How far a line's ink may reach from the middle of its capitals: an accented capital above, a tail below; per size. */
 const UP = 0.64;
 const DOWN = 0.585;
-const MOST_LINES = 3;
+const MOST_LINES = 4;
 
 /** The labels as they are if `fits` says yes to each one's box, else the largest setting of them that it does. */
 export function fitLabels(labels: readonly LabelSlot[], fits: (box: Rect) => boolean): readonly LabelSlot[] {
@@ -40,10 +40,11 @@ function linings(labels: number): readonly (readonly number[])[] {
   return all.sort((a, b) => sum(a) - sum(b));
 }
 
-/** A label in so many lines, broken between words so that the longest line is as short as can be. */
+/** A label in so many lines, broken between words so that the longest line is as short as can be; a long word anywhere. */
 function broken(label: LabelSlot, lines: number): readonly LabelSlot[] {
   const words = label.text.split(' ');
-  if (lines === 1 || words.length === 1) return [label];
+  if (lines === 1) return [label];
+  if (words.length < lines) return inPieces(label, lines);
   const widest = (texts: readonly string[]): number =>
     Math.max(...texts.map((text) => textWidth(text, label.size, label.weight)));
   const ways = words.slice(1).map((_, i) => {
@@ -52,6 +53,20 @@ function broken(label: LabelSlot, lines: number): readonly LabelSlot[] {
   });
   const best = ways.reduce((a, b) => (widest(b) < widest(a) ? b : a));
   return best.map((text) => ({ ...label, text }));
+}
+
+/** A label cut into pieces of like length, at a blank where one is near. */
+function inPieces(label: LabelSlot, lines: number): readonly LabelSlot[] {
+  const letters = [...label.text];
+  const each = Math.ceil(letters.length / lines);
+  return Array.from({ length: lines }, (_, i) =>
+    letters
+      .slice(i * each, (i + 1) * each)
+      .join('')
+      .trim(),
+  )
+    .filter((text) => text !== '')
+    .map((text) => ({ ...label, text }));
 }
 
 /** Lines one below the other about a height. */

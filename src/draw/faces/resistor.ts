@@ -9,7 +9,7 @@ export const resistorFace: Face = (pen, placed, look) => {
   const { theme } = look;
   const { body } = placed.outline;
   hero(pen, placed, look);
-  legs(pen, placed, theme);
+  legs(pen, placed, look);
   pen.rect(body, {
     class: 'sl-body',
     rx: 9,

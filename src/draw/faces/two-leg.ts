@@ -2,13 +2,16 @@
 import { at } from '../../common/geometry.ts';
 import type { PlacedPart } from '../../place/placement.ts';
 import type { Pen } from '../pen.ts';
-import { LINE, type Theme } from '../theme.ts';
+import { LINE } from '../theme.ts';
 import type { Look } from './face.ts';
 
-/** The stretch of each leg between the body and the point where wires meet it. */
-export function legs(pen: Pen, { outline }: PlacedPart, theme: Theme): void {
+/** The stretch of each leg between the body and the point where wires meet it; where several meet, the whole leg. */
+export function legs(pen: Pen, { part, outline }: PlacedPart, { theme, meeting }: Look): void {
   const y = outline.body.y + outline.body.height / 2;
-  const ends = outline.lugs.map(({ tag }) => tag.x + tag.width / 2);
+  const ends = outline.lugs.map(({ lug, tag, ports }) => {
+    const corner = meeting.has(`${part.name}.${lug}`) ? ports[0]?.via : undefined;
+    return corner?.x ?? tag.x + tag.width / 2;
+  });
   pen.path([[{ to: at(ends[0] ?? 0, y) }, { to: at(ends[1] ?? 0, y) }]], {
     stroke: theme.leg,
     'stroke-width': LINE.leg,

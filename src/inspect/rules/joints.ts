@@ -57,13 +57,15 @@ function compare(part: Part, { lugs, texts }: DrawnPart): readonly Finding[] {
       .flatMap(({ name }) => (name === undefined || named.includes(name) ? [] : [name]))
       .map((name) => say(`shows a lug ${name.slice(0, 40)} that it has not`)),
     ...(ends === legs ? [] : [say(`shows ${ends} legs in place of ${legs}`)]),
-    // A long name may stand in several lines.
-    ...(written.includes(part.label) ? [] : [say(`does not bear its name, ${part.label}`)]),
+    // A long name may stand in several lines, and a long word in several pieces.
+    ...(packed(written).includes(packed(part.label)) ? [] : [say(`does not bear its name, ${part.label}`)]),
     ...outlineOf(part)
       .labels.filter(({ text }) => !written.includes(text) && !part.label.includes(text))
       .map(({ text }) => say(`does not bear what it is, ${text}`)),
   ];
 }
+
+const packed = (text: string): string => text.replaceAll(' ', '');
 
 /** Joints on one side only. Compared as they are counted: one drawn twice is one too many. */
 function differences(named: readonly NamedWire[], described: readonly Pair[]): readonly Finding[] {

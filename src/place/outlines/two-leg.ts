@@ -29,7 +29,8 @@ export function twoLegOutline(part: PartOf<'resistor' | 'capacitor'>, caption?: 
   const rows = caption === undefined ? 4 : 5;
   const size = TWO_LEG_BODY[part.kind];
   const middle = g(columns / 2);
-  const heights = [g(0.7), g(3.45), g(4.45)];
+  // A capacitor's body is taller: a letter with a tail above it must keep clear.
+  const heights = [part.kind === 'capacitor' ? g(0.6) : g(0.7), g(3.45), g(4.45)];
   return {
     width: g(columns),
     height: g(rows),
