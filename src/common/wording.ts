@@ -58,10 +58,17 @@ export interface Details extends NoteDetails {
   'unknown-page': { got: string; nearest?: string; allowed: readonly string[] };
   'kit-id-taken': { id: string; file: string };
   'missing-glyph': { text: string; glyph: string };
+  // Drawing.
+  'no-way': Record<never, never>;
+  'drawing-misleads': { drawing: string; findings: readonly string[]; more: number };
+  'drawing-untidy': { drawing: string; findings: readonly string[]; more: number };
 }
 
 type Wording = { readonly [C in keyof Details]: (detail: Details[C]) => Words };
 
+/** The first findings of a drawing, and how many more there are. */
+const found = ({ findings, more }: { findings: readonly string[]; more: number }): string =>
+  `${findings.map((one) => one.replace(/[\p{Cc}\p{Cf}]/gu, ' ')).join('; ')}${more > 0 ? `; and ${more} more` : ''}`;
 const fault = (message: string, remedy: string): Words => ({ severity: 'fault', message, remedy });
 export const wording: Wording = {
   'file-unreadable': (d) =>
@@ -237,5 +244,20 @@ export const wording: Wording = {
       `${q(d.text)} has a character the drawing’s font lacks: ${d.glyph}`,
       'Write it with other characters.',
     ),
+  'no-way': () =>
+    fault(
+      'no way was found for every wire of this kit, so it is not drawn',
+      'Try another arrangement with --arrangement, or join some wires at other lugs of the same net. Please report it: no kit should bring this about.',
+    ),
+  'drawing-misleads': (d) =>
+    fault(
+      `${bare(d.drawing)} would mislead, and is not written: ${found(d)}`,
+      'Try another arrangement with --arrangement, or a shorter label. Please report it: no kit should bring this about.',
+    ),
+  'drawing-untidy': (d) => ({
+    severity: 'warning',
+    message: `${bare(d.drawing)} is not as neat as it should be: ${found(d)}`,
+    remedy: 'Look at it before you print it; a shorter label or another arrangement may help.',
+  }),
   ...noteWording,
 };

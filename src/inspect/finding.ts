@@ -1,8 +1,12 @@
 /** What the check of a drawing can find, and the words for each, in one place. */
 import type { Point } from '../common/geometry.ts';
 
+/** What could make a customer solder, buy or read wrong; or what is only not as neat as it should be. */
+export type Weight = 'misleading' | 'untidy';
+
 export interface Finding {
   readonly rule: Rule;
+  readonly weight: Weight;
   /** In the units of the view box; absent where a finding concerns the whole drawing. */
   readonly where?: Point;
   readonly message: string;
@@ -61,10 +65,23 @@ const WORDS = {
 } as const;
 
 export type Rule = keyof typeof WORDS;
+
+/** Rules of neatness; whatever breaks another one may mislead. */
+const NEATNESS: ReadonlySet<Rule> = new Set<Rule>([
+  'text-on-line',
+  'text-on-edge',
+  'text-outside',
+  'small-type',
+  'contrast',
+  'parallel-gap',
+  'askew',
+]);
+
 type Details<R extends Rule> = Parameters<(typeof WORDS)[R]>[0];
 
 export const finding = <R extends Rule>(rule: R, where: Point | undefined, detail: Details<R>): Finding => ({
   rule,
+  weight: NEATNESS.has(rule) ? 'untidy' : 'misleading',
   ...(where === undefined ? {} : { where: { x: n(where.x), y: n(where.y) } }),
   // Each rule's words take just its own details; the table above pairs them.
   message: (WORDS[rule] as (d: Details<R>) => string)(detail),

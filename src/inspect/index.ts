@@ -13,7 +13,7 @@ import { pageFindings } from './rules/page.ts';
 import { textFindings } from './rules/texts.ts';
 import { wireFindings } from './rules/wires.ts';
 
-export { type Finding, printFinding } from './finding.ts';
+export { type Finding, printFinding, type Weight } from './finding.ts';
 
 /** Every rule, in the order the findings come in. */
 const RULES: readonly ((drawing: Drawing) => readonly Finding[])[] = [

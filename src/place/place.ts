@@ -19,10 +19,14 @@ import { type Wired, Wiring } from './wiring.ts';
 /** Words to be drawn beside a part, by part name; they need room, so placing must know them. */
 export type Captions = ReadonlyMap<string, string>;
 
+/** A kit whose wires find no way at any spacing: an error of that kit, and of no other. */
+export class NoWay extends Error {}
+
 /** Free columns and rows around the parts. */
 const MARGIN = 8;
 
-const SPREADS = [3, 4, 5, 6, 8] as const;
+/** Grid units kept free between parts: tried one after the other until every wire has a way. */
+const SPREADS = [3, 4, 5, 6, 8, 11, 15] as const;
 
 export interface PlaceOptions {
   readonly effort?: Effort;
@@ -32,7 +36,7 @@ export interface PlaceOptions {
 /**
  * Places a circuit's parts and lays its wires, seen from the solder side.
  *
- * @throws Error when even the widest spacing leaves some wire no way, which no description should bring about.
+ * @throws NoWay when even the widest spacing leaves some wire no way, which no description should bring about
  */
 export async function place(
   circuit: Circuit,
@@ -58,7 +62,7 @@ export async function place(
     improve(wiring, kit.joints, between, effort);
     return finish(wiring.stands, wiring.result());
   }
-  throw new Error(`no way found for every wire of ${kit.id}`);
+  throw new NoWay(`no way found for every wire of ${kit.id}`);
 }
 
 /** Crops the field to what is drawn, one pitch of margin about it. */

@@ -1,13 +1,15 @@
 /** `draw` for many kits: each is drawn for itself, so that one bad kit does not stop the others. */
 import { existsSync } from 'node:fs';
 import { join, parse } from 'node:path';
-import { problem, type Report } from '../common/problem.ts';
+import { notesOf } from '../annotate/notes.ts';
+import { type Problem, problem, type Report } from '../common/problem.ts';
 import type { Hand, Kit } from '../describe/kit.ts';
 import { report } from '../describe/report.ts';
 import type { Aspect, Prepared } from '../draw/compose.ts';
+import { inspect, printFinding, type Weight } from '../inspect/index.ts';
 import type { Arrangement } from '../place/arrangement.ts';
 import { DEFAULT_EFFORT } from '../place/improve.ts';
-import type { PlaceOptions } from '../place/place.ts';
+import { NoWay, type PlaceOptions } from '../place/place.ts';
 import { aspectsOf, type Wanted } from './aspects.ts';
 import { arrangementFaults, findArrangement, findPage, pageFaults } from './layouts.ts';
 import { type Loaded, loadKit } from './load.ts';
@@ -88,18 +90,35 @@ export async function drawKit(
   const pageName = options.page ?? kit.page;
   const page = pageName === undefined ? undefined : findPage(pageName);
   if (pageName !== undefined && !page) return refused(...report(pageFaults(pageName), loaded.source));
-  const prepared = await drawer.prepare(kit, arrangement, {
-    ...(options.hand ? { hand: options.hand } : {}),
-    ...(options.effort === undefined ? {} : { effort: { ...DEFAULT_EFFORT, steps: options.effort } }),
-  });
+  const prepared = await drawer
+    .prepare(kit, arrangement, {
+      ...(options.hand ? { hand: options.hand } : {}),
+      ...(options.effort === undefined ? {} : { effort: { ...DEFAULT_EFFORT, steps: options.effort } }),
+    })
+    .catch((thrown: unknown) => {
+      if (thrown instanceof NoWay) return undefined;
+      throw thrown;
+    });
+  if (!prepared) return refused(...report([problem('no-way', ['kit'], {})], loaded.source));
   const aspects = aspectsOf(prepared.circuit, options, page);
   if (typeof aspects === 'string')
     return { file, reports: loaded.reports, lines: [`${file}: ${aspects}`], troubles: [], failed: true };
+  const drawn = aspects.map((aspect) => drawer.render(prepared, aspect));
+  // A drawing is read back before anything of its kit is written.
+  const proofs = report(
+    drawn.flatMap(({ name, svg }) => proofOf(name, svg, kit)),
+    loaded.source,
+  );
+  const warnings = report(notesOf(prepared.circuit, prepared.loads), loaded.source).filter(
+    ({ severity }) => severity === 'warning',
+  );
+  const reports = [...loaded.reports, ...warnings, ...proofs];
+  if (proofs.some(({ severity }) => severity === 'fault'))
+    return { file, reports, lines: [], troubles: [], failed: true };
   const lines: string[] = [];
   const troubles: string[] = [];
   let failed = false;
-  for (const aspect of aspects) {
-    const { name, svg } = drawer.render(prepared, aspect);
+  for (const { name, svg } of drawn) {
     for (const format of options.formats) {
       const target = join(options.out, `${name}${unusual(kit, options)}.${format}`);
       const content = format === 'svg' ? await inMode(svg, options.mode, options.theme) : await svgToPng(svg);
@@ -113,7 +132,24 @@ export async function drawKit(
         `note      ${name}: the smallest type on ${pageName} is ${(Math.floor(small * 10) / 10).toFixed(1)} mm; ${LEAST_TYPE} mm is the least that reads. Take a larger page.`,
       );
   }
-  return { file, reports: loaded.reports, lines, troubles, failed };
+  return { file, reports, lines, troubles, failed };
+}
+
+/** More findings than these of one drawing are only counted. */
+const MOST_FINDINGS = 3;
+
+/** What the check of a drawing finds in it, as problems of its kit. */
+function proofOf(drawing: string, svg: string, kit: Kit): readonly Problem[] {
+  const found = inspect(svg, kit);
+  const of = (weight: Weight) => {
+    const all = found.filter((one) => one.weight === weight).map(printFinding);
+    return { drawing, findings: all.slice(0, MOST_FINDINGS), more: Math.max(0, all.length - MOST_FINDINGS) };
+  };
+  const [misleading, untidy] = [of('misleading'), of('untidy')];
+  return [
+    ...(misleading.findings.length > 0 ? [problem('drawing-misleads', ['kit'], misleading)] : []),
+    ...(untidy.findings.length > 0 ? [problem('drawing-untidy', ['kit'], untidy)] : []),
+  ];
 }
 
 /** What of a file's name the drawing's own does not say: another page, arrangement or mode than the kit's usual ones. */
