@@ -3,6 +3,7 @@
 import { createRequire } from 'node:module';
 import { Command, CommanderError } from 'commander';
 import { addCheck } from './commands/check.ts';
+import { complainOf, shown } from './commands/console.ts';
 import { addDraw } from './commands/draw.ts';
 import { addLoads } from './commands/loads.ts';
 import { addPad } from './commands/pad.ts';
@@ -15,14 +16,18 @@ const program = new Command('solderleaf')
   .description('Wiring diagrams of guitar kits, annotated with what the circuit really does.')
   .version(version)
   .showHelpAfterError('(solderleaf --help shows how it is used)')
+  .configureOutput({
+    writeErr: (text) => void process.stderr.write(shown(text)),
+    writeOut: (text) => void process.stdout.write(shown(text)),
+  })
   .exitOverride();
 
 for (const add of [addDraw, addLoads, addResponse, addPad, addCheck, addSchema]) add(program);
 
-// Whoever reads may stop early, as `head` does: that is no fault of anybody's.
+// Whoever reads may stop early, as `head` does: that ends the printing, not the work nor what it comes to.
 for (const stream of [process.stdout, process.stderr])
   stream.on('error', (thrown: NodeJS.ErrnoException) => {
-    process.exit(thrown.code === 'EPIPE' ? process.exitCode : 1);
+    if (thrown.code !== 'EPIPE' && thrown.code !== 'ERR_STREAM_DESTROYED') process.exitCode = 1;
   });
 
 try {
@@ -31,7 +36,7 @@ try {
   if (thrown instanceof CommanderError) process.exitCode = thrown.exitCode === 0 ? 0 : 2;
   else {
     // What the file system says, or a fault of ours: one line, never a trace.
-    process.stderr.write(`solderleaf: ${thrown instanceof Error ? thrown.message : String(thrown)}\n`);
+    complainOf(`solderleaf: ${thrown instanceof Error ? thrown.message : String(thrown)}`);
     process.exitCode = 1;
   }
 }

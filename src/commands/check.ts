@@ -1,5 +1,4 @@
 /** `check`: problems and notes of kits; with `--drawing` also what is wrong with drawings of them, read as they are written. */
-import { readFileSync } from 'node:fs';
 import type { Command } from 'commander';
 import { notesOf } from '../annotate/notes.ts';
 import type { Problem } from '../common/problem.ts';
@@ -11,6 +10,7 @@ import { inspectAmong, printFinding } from '../inspect/index.ts';
 import { analyse } from '../pipeline.ts';
 import { arrangementFaults, pageFaults } from '../publish/layouts.ts';
 import { loadKit } from '../publish/load.ts';
+import { isBytes, LARGEST_DRAWING, readBytes, whyNot } from '../publish/read-file.ts';
 import { fail, filesOf, say } from './console.ts';
 
 export function addCheck(program: Command): void {
@@ -73,15 +73,10 @@ function checkDrawing(file: string, kits: ReadonlyMap<string, Kit>, compare: boo
 }
 
 function readText(file: string): { readonly text?: string; readonly reason: string } {
-  try {
-    const { text } = decode(readFileSync(file));
-    return { ...(text === undefined ? {} : { text }), reason: 'it is not text in UTF-8, so no SVG drawing' };
-  } catch (thrown) {
-    const message = thrown instanceof Error ? thrown.message : String(thrown);
-    return {
-      reason: /^ENOENT/.test(message) ? 'there is no such file' : message.replace(/, \w+( '.*')?$/, ''),
-    };
-  }
+  const bytes = readBytes(file, LARGEST_DRAWING);
+  if (!isBytes(bytes)) return { reason: whyNot(bytes) };
+  const { text } = decode(bytes);
+  return { ...(text === undefined ? {} : { text }), reason: 'it is not text in UTF-8, so no SVG drawing' };
 }
 
 const count = (n: number, what: string): string => `${n === 0 ? 'no' : n} ${what}${n === 1 ? '' : 's'}`;

@@ -7,13 +7,26 @@ import { valueSource } from '../describe/source.ts';
 import { isFolder, kitFiles } from '../publish/find-kits.ts';
 import { loadKit } from '../publish/load.ts';
 
-export const say = (text: string): void => void process.stdout.write(`${text}\n`);
+/** Printed text: a file's name, a label or another program's message may hold what a terminal would obey. */
+export const shown = (text: string): string => text.replace(/[^\P{C}\n\t]/gu, '\uFFFD');
+
+export const say = (text: string): void => void process.stdout.write(`${shown(text)}\n`);
+
+/** JSON, with everything escaped that is no plain letter to a terminal. */
+export const sayJson = (text: string): void =>
+  void process.stdout.write(
+    `${text.replace(/[^\P{C}\n]|[\p{Zl}\p{Zp}]/gu, (found) =>
+      [...Array(found.length).keys()]
+        .map((i) => `\\u${found.charCodeAt(i).toString(16).padStart(4, '0')}`)
+        .join(''),
+    )}\n`,
+  );
 
 export const complain = (reports: readonly Report[]): void => {
-  if (reports.length > 0) process.stderr.write(`${printReports(reports)}\n\n`);
+  if (reports.length > 0) complainOf(`${printReports(reports)}\n`);
 };
 
-export const complainOf = (trouble: string): void => void process.stderr.write(`${trouble}\n`);
+export const complainOf = (trouble: string): void => void process.stderr.write(`${shown(trouble)}\n`);
 
 /** The input has problems: exit 1 when everything is done. */
 export const fail = (): void => {
@@ -32,8 +45,13 @@ export function refuse(problems: readonly Problem[]): void {
 
 /** Files to work on; says what it passes over, and fails when there are none. */
 export function filesOf(paths: readonly string[]): readonly string[] {
-  const { files, passed } = kitFiles(paths);
+  const { files, passed, scripts, closed } = kitFiles(paths);
   for (const file of passed) say(`no kit    ${file}`);
+  for (const file of scripts) say(`not run   ${file}: a TypeScript kit is code; name it to have it run`);
+  for (const { folder, reason } of closed) {
+    complainOf(`${folder}:1:1  fault  file-unreadable\n    the folder cannot be read: ${reason}\n`);
+    fail();
+  }
   if (files.length === 0) {
     complainOf(`no kit found in ${paths.join(', ')}: a kit is a .yaml, .json or .ts file`);
     fail();

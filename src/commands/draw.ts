@@ -4,7 +4,7 @@ import { hands, views } from '../describe/kit.ts';
 import { themes } from '../draw/theme.ts';
 import { prepare, render } from '../pipeline.ts';
 import { DEFAULT_EFFORT } from '../place/improve.ts';
-import { type DrawOptions, drawKit, type Format, loadKits } from '../publish/draw-kits.ts';
+import { type DrawOptions, drawKits, type Format } from '../publish/draw-kits.ts';
 import { arrangementFaults, pageFaults } from '../publish/layouts.ts';
 import { modes } from '../publish/modes.ts';
 import { complain, complainOf, fail, filesOf, refuse, say } from './console.ts';
@@ -77,11 +77,7 @@ export function addDraw(program: Command): void {
       ];
       if (wrong.length > 0) return refuse(wrong);
       const files = filesOf(paths);
-      const { loaded, bearers } = await loadKits(files);
-      for (const [i, file] of files.entries()) {
-        const kit = loaded[i];
-        if (!kit) continue;
-        const outcome = await drawKit(file, kit, { ...rest, formats: format }, { prepare, render }, bearers);
+      for await (const outcome of drawKits(files, { ...rest, formats: format }, { prepare, render })) {
         complain(outcome.reports);
         for (const line of outcome.lines) say(line);
         for (const trouble of outcome.troubles) complainOf(trouble);

@@ -16,7 +16,7 @@ import { type Figures, loadsData } from '../publish/loads-data.ts';
 import { meterTable, spreadTables } from '../publish/meter-table.ts';
 import { responseTable } from '../publish/response-table.ts';
 import { assumptions, loadsTable, togetherTable } from '../publish/table.ts';
-import { oneKit, say } from './console.ts';
+import { oneKit, say, sayJson } from './console.ts';
 
 interface LoadsFlags {
   readonly json: boolean;
@@ -60,7 +60,8 @@ export function addLoads(program: Command): void {
       const kit = await oneKit(path, command);
       if (!kit) return;
       const figures = figuresOf(kit, flags);
-      say(flags.json ? toJson(loadsData(figures)) : textOf(figures));
+      if (flags.json) sayJson(toJson(loadsData(figures)));
+      else say(textOf(figures));
     });
 }
 

@@ -9,7 +9,7 @@ import { padData } from '../publish/pad-data.ts';
 import { padReport } from '../publish/pad-report.ts';
 import { writePads } from '../publish/pad-write.ts';
 import { buildCircuit } from '../solve/build.ts';
-import { fail, oneKit, say } from './console.ts';
+import { complainOf, fail, oneKit, say, sayJson } from './console.ts';
 
 interface PadFlags {
   readonly match: Match;
@@ -88,11 +88,11 @@ function advise(path: string, kit: Kit, series: Choice, { match, write, json }: 
   const circuit = buildCircuit(kit);
   const plan = choosePads(circuit, { match, series });
   const writing = write ? writePads(path, plan) : undefined;
-  if (json) say(toJson({ ...padData(circuit, plan), ...(writing ? { write: writing.outcome } : {}) }));
+  if (json) sayJson(toJson({ ...padData(circuit, plan), ...(writing ? { write: writing.outcome } : {}) }));
   else
     say(padReport(circuit, plan, choosePads(circuit, { match: match === 'dc' ? 'signal' : 'dc', series })));
   if (writing?.outcome === 'refused') {
-    process.stderr.write(`${writing.lines.join('\n')}\n`);
+    complainOf(writing.lines.join('\n'));
     fail();
   } else if (writing && !json) say(`\n${writing.lines.join('\n')}`);
 }

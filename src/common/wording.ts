@@ -9,6 +9,8 @@ import { bare, headOf, list, meant, q, type Words } from './quoting.ts';
 export interface Details extends NoteDetails {
   // Reading the file.
   'file-unreadable': { reason: string };
+  'file-too-large': { most: number };
+  'output-taken': { output: string; file: string };
   'file-empty': Record<never, never>;
   'no-kit': Record<never, never>;
   'not-text': Record<never, never>;
@@ -73,6 +75,16 @@ const fault = (message: string, remedy: string): Words => ({ severity: 'fault', 
 export const wording: Wording = {
   'file-unreadable': (d) =>
     fault(`the file cannot be read: ${d.reason}`, 'Check the path and the permissions.'),
+  'file-too-large': (d) =>
+    fault(
+      `the file has more than ${d.most / 1e6} million bytes`,
+      'Name another file; a usual kit has a few thousand.',
+    ),
+  'output-taken': (d) =>
+    fault(
+      `${bare(d.output)} is what ${d.file} is drawn as too`,
+      'Give one of the two kits another id, or draw them into two folders with --out.',
+    ),
   'file-empty': () =>
     fault('the file is empty', 'Write at least kit, title, parts and joints; the README has a first kit.'),
   'no-kit': () =>
@@ -107,7 +119,7 @@ export const wording: Wording = {
   'decimal-comma': (d) =>
     fault(
       `${q(d.got)}: inside braces a comma ends a value`,
-      `The decimal sign is a point: ${d.meant === undefined ? 'write 5.7k, not 5,7k' : `write ${bare(d.meant)}`}.`,
+      `The decimal sign is a point: ${d.meant === undefined ? 'write 5.7k, not 5,7k' : `write ${bare(d.meant)}`}. Thousands are written with k: 470k.`,
     ),
   'missing-key': (d) => fault(`${d.what} has no ${q(d.key)}`, `Add ${bare(d.key)}.`),
   'wrong-type': (d) => fault(`expected ${headOf(d.expected)}, found ${d.got}`, `Write ${d.expected}.`),

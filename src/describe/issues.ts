@@ -178,7 +178,7 @@ const size = (path: Path, why: string, remedy: string): Problem =>
 
 function quantity(issue: z.core.$ZodIssueCustom, path: Path, got: string): Problem {
   const { quantity: of, examples } = issue.params ?? {};
-  const comma = got.includes(',') ? '; the decimal sign is a point' : '';
+  const comma = got.includes(',') ? '; the decimal sign is a point, and thousands are written with k' : '';
   const detail = { got, why: `${issue.message}${comma}`, examples: String(examples) };
   return problem(of === 'length' ? 'bad-length' : 'bad-quantity', path, detail);
 }

@@ -55,8 +55,7 @@ export const isKitLike = (value: unknown): boolean =>
   isMap(value) && Object.keys(value).some((key) => nearest(key, MARKS) !== undefined);
 
 /** A script that could not be run: what it threw, without its stack, at the place a compiler names if one does. */
-export function failedScript(thrown: unknown, file: string): Reading {
-  const message = thrown instanceof Error ? thrown.message : String(thrown);
+export function failedScript(message: string, file: string): Reading {
   const [, line, column, slip] = /:(\d+):(\d+): ERROR: (.*)/.exec(message) ?? [];
   const reason = slip ?? message.split('\n', 1)[0]?.trim();
   const problems = [problem('script-failed', [], { reason: reason || 'it threw an error without words' })];

@@ -83,7 +83,7 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
 
 /** The name of a drawing's file and the prefix of its ids: the kit's, and what makes it other than the usual one. */
 export function drawingName(
-  { circuit: { kit }, hand }: Prepared,
+  { circuit: { kit }, hand }: Pick<Prepared, 'circuit' | 'hand'>,
   { view, theme, state, step }: Aspect,
 ): string {
   return [

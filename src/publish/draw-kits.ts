@@ -5,11 +5,12 @@ import { notesOf } from '../annotate/notes.ts';
 import { type Problem, problem, type Report } from '../common/problem.ts';
 import type { Hand, Kit } from '../describe/kit.ts';
 import { report } from '../describe/report.ts';
-import type { Aspect, Prepared } from '../draw/compose.ts';
+import { type Aspect, drawingName, type Prepared } from '../draw/compose.ts';
 import { inspect, printFinding, type Weight } from '../inspect/index.ts';
 import type { Arrangement } from '../place/arrangement.ts';
 import { DEFAULT_EFFORT } from '../place/improve.ts';
 import { NoWay, type PlaceOptions } from '../place/place.ts';
+import { buildCircuit } from '../solve/build.ts';
 import { aspectsOf, type Wanted } from './aspects.ts';
 import { arrangementFaults, findArrangement, findPage, pageFaults } from './layouts.ts';
 import { type Loaded, loadKit } from './load.ts';
@@ -47,51 +48,102 @@ export interface Outcome {
   readonly failed: boolean;
 }
 
-/** Which files' kits bear each id, of all that are to be drawn. */
-export type Bearers = ReadonlyMap<string, readonly string[]>;
-
-/** Reads every file, so that two kits of one id are known before either is drawn. */
-export async function loadKits(
-  files: readonly string[],
-): Promise<{ readonly loaded: readonly Loaded[]; readonly bearers: Bearers }> {
-  const loaded: Loaded[] = [];
-  const bearers = new Map<string, string[]>();
-  for (const file of files) {
-    const one = await loadKit(file);
-    loaded.push(one);
-    if (one.kit) bearers.set(one.kit.id, [...(bearers.get(one.kit.id) ?? []), file]);
-  }
-  return { loaded, bearers };
+/** A kit with all that is to be drawn of it, known before anything is placed. */
+interface Plan {
+  readonly file: string;
+  readonly loaded: Loaded;
+  readonly kit: Kit;
+  readonly arrangement: Arrangement;
+  readonly page?: string;
+  readonly drawings: readonly { readonly aspect: Aspect; readonly target: string }[];
 }
 
-/** Draws one file's kit, unless another one bears its id. */
-export async function drawKit(
-  file: string,
-  loaded: Loaded,
+/**
+ * Draws the kits of some files, each for itself, so that one bad kit does not stop the others. All names of files are worked
+ * out first: two drawings of one name would overwrite each other, and then neither kit is drawn.
+ */
+export async function* drawKits(
+  files: readonly string[],
   options: DrawOptions,
   drawer: Drawer,
-  bearers: Bearers,
-): Promise<Outcome> {
+): AsyncGenerator<Outcome> {
+  const plans: (Plan | Outcome)[] = [];
+  for (const file of files) plans.push(planOf(file, await loadKit(file), options));
+  const takers = takersOf(plans.filter(isPlan));
+  for (const plan of plans) {
+    const fault = isPlan(plan) ? takenFault(plan, takers) : undefined;
+    if (!isPlan(plan)) yield plan;
+    else if (fault) yield refused(plan.file, plan.loaded, report([fault], plan.loaded.source));
+    else yield await drawPlan(plan, options, drawer);
+  }
+}
+
+const isPlan = (one: Plan | Outcome): one is Plan => 'drawings' in one;
+
+const refused = (file: string, { reports }: Loaded, faults: readonly Report[] = []): Outcome => ({
+  file,
+  reports: [...reports, ...faults],
+  lines: [],
+  troubles: [],
+  failed: true,
+});
+
+function planOf(file: string, loaded: Loaded, options: DrawOptions): Plan | Outcome {
   const { kit } = loaded;
-  const refused = (...faults: readonly Report[]): Outcome => ({
-    file,
-    reports: [...loaded.reports, ...faults],
-    lines: [],
-    troubles: [],
-    failed: true,
-  });
-  if (!kit) return refused();
+  if (!kit) return refused(file, loaded);
   const arrangementName = options.arrangement ?? kit.arrangement;
   const arrangement = findArrangement(arrangementName);
   if (typeof arrangement === 'string')
-    return refused(...report(arrangementFaults(arrangementName), loaded.source));
-  const fault = takenFault(file, loaded, kit, bearers);
-  if (fault) return refused(...fault);
+    return refused(file, loaded, report(arrangementFaults(arrangementName), loaded.source));
   const pageName = options.page ?? kit.page;
   const page = pageName === undefined ? undefined : findPage(pageName);
-  if (pageName !== undefined && !page) return refused(...report(pageFaults(pageName), loaded.source));
+  if (pageName !== undefined && !page)
+    return refused(file, loaded, report(pageFaults(pageName), loaded.source));
+  const circuit = buildCircuit(kit);
+  const aspects = aspectsOf(circuit, options, page);
+  if (typeof aspects === 'string') return { ...refused(file, loaded), lines: [`${file}: ${aspects}`] };
+  const named = { circuit, hand: options.hand ?? kit.hand };
+  return {
+    file,
+    loaded,
+    kit,
+    arrangement,
+    ...(pageName === undefined ? {} : { page: pageName }),
+    drawings: aspects.map((aspect) => ({
+      aspect,
+      target: join(options.out, `${drawingName(named, aspect)}${unusual(kit, options)}`),
+    })),
+  };
+}
+
+/** Files by the names of the drawings they ask for; some file systems do not tell capitals from small letters. */
+function takersOf(plans: readonly Plan[]): ReadonlyMap<string, readonly string[]> {
+  const takers = new Map<string, string[]>();
+  for (const { file, drawings } of plans)
+    for (const { target } of drawings)
+      takers.set(target.toLowerCase(), [...(takers.get(target.toLowerCase()) ?? []), file]);
+  return takers;
+}
+
+function takenFault(
+  { file, kit, drawings }: Plan,
+  takers: ReadonlyMap<string, readonly string[]>,
+): Problem | undefined {
+  for (const { target } of drawings) {
+    const others = takers.get(target.toLowerCase()) ?? [];
+    const other = others.find((one) => one !== file) ?? others[others.indexOf(file) + 1];
+    if (other === undefined) continue;
+    return parse(target).name === kit.id
+      ? problem('kit-id-taken', ['kit'], { id: kit.id, file: other })
+      : problem('output-taken', ['kit'], { output: target, file: other });
+  }
+  return undefined;
+}
+
+async function drawPlan(plan: Plan, options: DrawOptions, drawer: Drawer): Promise<Outcome> {
+  const { file, loaded, kit } = plan;
   const prepared = await drawer
-    .prepare(kit, arrangement, {
+    .prepare(kit, plan.arrangement, {
       ...(options.hand ? { hand: options.hand } : {}),
       ...(options.effort === undefined ? {} : { effort: { ...DEFAULT_EFFORT, steps: options.effort } }),
     })
@@ -99,11 +151,8 @@ export async function drawKit(
       if (thrown instanceof NoWay) return undefined;
       throw thrown;
     });
-  if (!prepared) return refused(...report([problem('no-way', ['kit'], {})], loaded.source));
-  const aspects = aspectsOf(prepared.circuit, options, page);
-  if (typeof aspects === 'string')
-    return { file, reports: loaded.reports, lines: [`${file}: ${aspects}`], troubles: [], failed: true };
-  const drawn = aspects.map((aspect) => drawer.render(prepared, aspect));
+  if (!prepared) return refused(file, loaded, report([problem('no-way', ['kit'], {})], loaded.source));
+  const drawn = plan.drawings.map(({ aspect, target }) => ({ ...drawer.render(prepared, aspect), target }));
   // A drawing is read back before anything of its kit is written.
   const proofs = report(
     drawn.flatMap(({ name, svg }) => proofOf(name, svg, kit)),
@@ -118,18 +167,19 @@ export async function drawKit(
   const lines: string[] = [];
   const troubles: string[] = [];
   let failed = false;
-  for (const { name, svg } of drawn) {
+  for (const { name, svg, target } of drawn) {
     for (const format of options.formats) {
-      const target = join(options.out, `${name}${unusual(kit, options)}.${format}`);
       const content = format === 'svg' ? await inMode(svg, options.mode, options.theme) : await svgToPng(svg);
-      const said = options.check ? compared(target, content) : written(target, content);
+      const said = options.check
+        ? compared(`${target}.${format}`, content)
+        : written(`${target}.${format}`, content);
       failed ||= said.failed;
       (said.trouble ? troubles : lines).push(said.text);
     }
-    const small = page === undefined ? undefined : smallestType(svg);
+    const small = plan.page === undefined ? undefined : smallestType(svg);
     if (small !== undefined && small < LEAST_TYPE)
       lines.push(
-        `note      ${name}: the smallest type on ${pageName} is ${(Math.floor(small * 10) / 10).toFixed(1)} mm; ${LEAST_TYPE} mm is the least that reads. Take a larger page.`,
+        `note      ${name}: the smallest type on ${plan.page} is ${(Math.floor(small * 10) / 10).toFixed(1)} mm; ${LEAST_TYPE} mm is the least that reads. Take a larger page.`,
       );
   }
   return { file, reports, lines, troubles, failed };
@@ -194,16 +244,4 @@ function smallestType(svg: string): number {
   const [, millimetres = ''] = /width="([\d.]+)mm"/.exec(svg) ?? [];
   const sizes = [...svg.matchAll(/font-size="([\d.]+)"/g)].map(([, size]) => Number(size));
   return (Math.min(...sizes) * Number(millimetres)) / Number(across);
-}
-
-function takenFault(
-  file: string,
-  { source }: Loaded,
-  kit: Kit,
-  bearers: Bearers,
-): readonly Report[] | undefined {
-  const other = bearers.get(kit.id)?.find((one) => one !== file);
-  return other === undefined
-    ? undefined
-    : report([problem('kit-id-taken', ['kit'], { id: kit.id, file: other })], source);
 }

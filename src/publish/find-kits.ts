@@ -1,50 +1,77 @@
 /** Which files are meant by paths: a file is itself, a folder the kits that lie in it. */
-import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { decode } from '../describe/decode.ts';
 import { isKitLike } from '../describe/read.ts';
 import { LONGEST_TEXT, parseText } from '../describe/source.ts';
+import { isBytes, LARGEST_KIT, readBytes, reasonOf } from './read-file.ts';
 
 export interface FoundKits {
   readonly files: readonly string[];
   /** Files of a folder that could hold a kit by their names, and clearly hold none. */
   readonly passed: readonly string[];
+  /** Scripts of a folder that look like kits: they are run only when they are named themselves. */
+  readonly scripts: readonly string[];
+  /** Folders that cannot be looked into, and why. */
+  readonly closed: readonly { readonly folder: string; readonly reason: string }[];
 }
+
+type Sort = 'kit' | 'none' | 'script';
 
 const KIT_FILE = /\.(ya?ml|json|ts)$/;
 const NO_KIT = /\.schema\.json$|\.d\.ts$/;
 
 /** A file that is named is taken at its word, whatever it holds; those of a folder are looked into, by name. */
 export function kitFiles(paths: readonly string[]): FoundKits {
-  const found = paths.flatMap((path) => {
-    if (!isFolder(path)) return [{ file: path, kit: true }];
-    return readdirSync(path)
-      .filter((name) => KIT_FILE.test(name) && !NO_KIT.test(name) && isFile(join(path, name)))
-      .sort((a, b) => (a < b ? -1 : 1))
-      .map((name) => ({ file: join(path, name), kit: mayBeKit(join(path, name)) }));
+  const closed: { folder: string; reason: string }[] = [];
+  const found = [...new Set(paths)].flatMap((path): readonly { file: string; sort: Sort }[] => {
+    if (!isFolder(path)) return [{ file: path, sort: 'kit' }];
+    try {
+      return readdirSync(path)
+        .filter((name) => KIT_FILE.test(name) && !NO_KIT.test(name) && !isFolder(join(path, name)))
+        .sort((a, b) => (a < b ? -1 : 1))
+        .map((name) => ({ file: join(path, name), sort: sortOf(join(path, name)) }));
+    } catch (thrown) {
+      closed.push({ folder: path, reason: reasonOf(thrown) });
+      return [];
+    }
   });
-  const those = (kit: boolean) => found.filter((one) => one.kit === kit).map((one) => one.file);
-  return { files: those(true), passed: those(false) };
+  const those = (sort: Sort) => found.filter((one) => one.sort === sort).map((one) => one.file);
+  return { files: those('kit'), passed: those('none'), scripts: those('script'), closed };
 }
 
-export const isFolder = (path: string): boolean =>
-  statSync(path, { throwIfNoEntry: false })?.isDirectory() === true;
-const isFile = (path: string): boolean => statSync(path, { throwIfNoEntry: false })?.isFile() === true;
+export function isFolder(path: string): boolean {
+  try {
+    return statSync(path).isDirectory();
+  } catch {
+    // What is not there, or is a link that leads nowhere, is told where it is loaded.
+    return false;
+  }
+}
 
 /** A key of a kit at the head of a line, for a text that cannot be parsed: what is wrong with a kit must be said. */
 const KEY = /^[\s{,]*["']?(?:kit|parts|joints)["']?\s*:/m;
 /** A script is run to be read, so that one must look like a kit first. */
 const SCRIPT = /\bdefineKit\b|\bkit["']?\s*:/;
 
-function mayBeKit(file: string): boolean {
-  try {
-    const { text } = decode(readFileSync(file));
-    if (text === undefined) return false;
-    if (file.endsWith('.ts')) return SCRIPT.test(text);
-    const value = text.length > LONGEST_TEXT ? undefined : parseText(text, file).value;
-    return value === undefined ? KEY.test(text) : isKitLike(value);
-  } catch {
-    // One that cannot be read is told as such where it is loaded.
-    return true;
-  }
+function sortOf(file: string): Sort {
+  const bytes = readBytes(file, LARGEST_KIT);
+  // One that cannot be read is told as such where it is loaded.
+  if (!isBytes(bytes)) return 'kit';
+  const { text } = decode(bytes);
+  // Keys are plain letters in any encoding: a kit saved in another one is a kit with an error, not another file.
+  const plain = text ?? Buffer.from(bytes).toString('latin1').replaceAll('\0', '');
+  if (file.endsWith('.ts')) return SCRIPT.test(plain) ? 'script' : 'none';
+  const value = text === undefined || text.length > LONGEST_TEXT ? undefined : parseText(text, file).value;
+  const kit = value === undefined ? KEY.test(plain) : isKitLike(value) && !isFigures(value);
+  return kit ? 'kit' : 'none';
 }
+
+/** Figures of a kit as `--json` prints them bear its id, and are no kit. */
+const isFigures = (value: unknown): boolean =>
+  typeof value === 'object' &&
+  value !== null &&
+  'pickups' in value &&
+  ('states' in value || 'effects' in value) &&
+  !('parts' in value) &&
+  !('joints' in value);

@@ -8,6 +8,7 @@ import { nearest } from '../common/nearest.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import type { Page } from '../draw/head.ts';
 import { type Arrangement, arrangementSchema } from '../place/arrangement.ts';
+import { isBytes, LARGEST_KIT, readBytes, whyNot } from './read-file.ts';
 
 /** The package's folder, from wherever in it this file runs. */
 function packageRoot(): string {
@@ -41,9 +42,10 @@ export function findArrangement(name: string): Arrangement | string {
   const own = /\.ya?ml$/.test(name);
   if (!own && !arrangementNames().includes(name)) return UNKNOWN;
   const file = own ? name : join(layoutFolder(), `${name}.yaml`);
-  if (!existsSync(file)) return `${file}: there is no such file`;
+  const bytes = readBytes(file, LARGEST_KIT);
+  if (!isBytes(bytes)) return `${file}: ${whyNot(bytes)}`;
   try {
-    const value: unknown = parse(readFileSync(file, 'utf8'));
+    const value: unknown = parse(Buffer.from(bytes).toString('utf8'));
     const read = arrangementSchema.safeParse(value);
     if (!read.success) return `${file}: ${slipOf(value, read.error.issues[0])}`;
     known.set(name, read.data);

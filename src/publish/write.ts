@@ -1,6 +1,20 @@
 /** Files written whole or not at all: beside the target first, then put in its place in one step. */
-import { mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
-import { dirname } from 'node:path';
+import { createHash, randomBytes } from 'node:crypto';
+import {
+  closeSync,
+  fchmodSync,
+  lstatSync,
+  mkdirSync,
+  openSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
+import { hostname } from 'node:os';
+import { dirname, join } from 'node:path';
 
 /** A file that could not be written; the old one, if any, is as it was. */
 export class Unwritable extends Error {
@@ -16,26 +30,66 @@ export class Unwritable extends Error {
 }
 
 /**
+ * Writes beside the target and puts that in its place in one step. Where a link stands in the target's place the link is
+ * replaced, and what it leads to is left alone.
+ *
  * @returns whether the file changed; one that holds the same already is left untouched
  * @throws Unwritable, and the old file is then as it was
  */
 export function writeWhole(file: string, content: string | Uint8Array): boolean {
   if (holds(file, content)) return false;
-  const beside = `${file}.${process.pid}.part`;
-  let begun = false;
+  const folder = dirname(file);
+  let beside: string | undefined;
   try {
-    makeFolder(dirname(file));
+    makeFolder(folder);
     // A file that is there keeps its permissions.
-    const old = statSync(file, { throwIfNoEntry: false });
+    const old = lstatSync(file, { throwIfNoEntry: false });
     if (old?.isDirectory()) throw new Error('EISDIR');
-    begun = true;
-    writeFileSync(beside, content, old === undefined ? {} : { mode: old.mode });
-    renameSync(beside, file);
+    clearOld(folder);
+    const name = join(folder, partName(process.pid));
+    // Exclusively: whatever lies there, a link above all, is not ours and is never written through.
+    const open = openSync(name, 'wx', old?.isFile() ? old.mode : 0o666);
+    beside = name;
+    try {
+      writeFileSync(open, content);
+      if (old?.isFile()) fchmodSync(open, old.mode);
+    } finally {
+      closeSync(open);
+    }
+    renameSync(name, file);
   } catch (thrown) {
-    if (begun) rmSync(beside, { force: true });
+    if (beside !== undefined) rmSync(beside, { force: true });
     throw new Unwritable(file, thrown);
   }
   return true;
+}
+
+/** Names of files being written: this program's, on this machine, by the process that writes them. */
+const PREFIX = `.solderleaf-${createHash('sha256').update(hostname()).digest('hex').slice(0, 8)}-`;
+/** A name that nobody can guess, for a file that a process is writing. */
+export const partName = (pid: number): string => `${PREFIX}${pid}-${randomBytes(6).toString('hex')}.part`;
+const cleared = new Set<string>();
+
+/** Takes away what runs that were killed left half written; what a run that is still alive writes is let be. */
+function clearOld(folder: string): void {
+  if (cleared.has(folder)) return;
+  cleared.add(folder);
+  for (const name of readdirSync(folder)) {
+    const pid = name.startsWith(PREFIX)
+      ? /^(\d+)-[0-9a-f]{12}\.part$/.exec(name.slice(PREFIX.length))?.[1]
+      : undefined;
+    if (pid !== undefined && !isAlive(Number(pid))) rmSync(join(folder, name), { force: true });
+  }
+}
+
+function isAlive(pid: number): boolean {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch (thrown) {
+    // Another user's process may not be asked, and is alive.
+    return !(thrown instanceof Error && 'code' in thrown && thrown.code === 'ESRCH');
+  }
 }
 
 /** Folder by folder from the top: told to do it in one go, Node tries for ever where the system lets none be made. */
@@ -62,6 +116,7 @@ const REASONS: Readonly<Record<string, string>> = {
   ENOSPC: 'the disk is full',
   EFBIG: 'the file grew larger than the system allows',
   ENAMETOOLONG: 'the name is too long',
+  ELOOP: 'links lead round in a circle',
 };
 
 function reasonOf(thrown: unknown): string {
@@ -72,7 +127,9 @@ function reasonOf(thrown: unknown): string {
 /** Whether a file exists and holds just this. */
 export function holds(file: string, content: string | Uint8Array): boolean {
   try {
-    return readFileSync(file).equals(Buffer.from(content));
+    const wanted = Buffer.from(content);
+    const found = statSync(file);
+    return found.isFile() && found.size === wanted.length && readFileSync(file).equals(wanted);
   } catch {
     return false;
   }

@@ -97,9 +97,14 @@ function sizeFaults(kit: Kit): readonly Problem[] {
   const pickups = kit.parts.filter(isPickup).length;
   const states = kit.parts.reduce((count, part) => count * Math.max(1, contactsOf(part).length), 1);
   const most = (what: string, count: number, limit: number): readonly Problem[] =>
-    count > limit ? [problem('too-many', ['parts'], { what, count: String(count), most: limit }, 'key')] : [];
+    count > limit
+      ? [problem('too-many', ['parts'], { what, count: countWords(count), most: limit }, 'key')]
+      : [];
   return [
     ...most('pickups', pickups, MOST_PICKUPS),
     ...most('settings of its switches', states, MOST_STATES),
   ];
 }
+
+/** A count that grew by multiplication may be more than anybody reads, or than a number holds. */
+const countWords = (count: number): string => (count > 1e6 ? 'more than a million' : String(count));

@@ -61,6 +61,8 @@ test('the samples show nearly every fault of a description there is', () => {
     'first-not-bridge',
     'same-label',
     'no-way',
+    'file-too-large',
+    'output-taken',
     'drawing-misleads',
     'drawing-untidy',
     'control-idle',

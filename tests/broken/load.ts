@@ -1,22 +1,20 @@
 /** Reads a kit file the way the command line does: bytes, text, problems; a script is run. */
 import { readFileSync } from 'node:fs';
-import { pathToFileURL } from 'node:url';
-import { tsImport } from 'tsx/esm/api';
 import type { Problem, Report } from '../../src/common/problem.ts';
 import { decode } from '../../src/describe/decode.ts';
-import { failedScript, kitFromValue, type Reading, readKit } from '../../src/describe/read.ts';
+import { type Reading, readKit } from '../../src/describe/read.ts';
 import { report } from '../../src/describe/report.ts';
 import { valueSource } from '../../src/describe/source.ts';
+import { runScript } from '../../src/publish/script.ts';
 import { findFaults } from '../../src/solve/faults.ts';
 
 export async function load(path: string, file: string): Promise<Reading> {
   if (file.endsWith('.ts')) {
-    try {
-      const loaded: { default?: unknown } = await tsImport(pathToFileURL(path).href, import.meta.url);
-      return kitFromValue(loaded.default, file);
-    } catch (thrown) {
-      return failedScript(thrown, file);
-    }
+    const run = await runScript(path);
+    return {
+      ...run,
+      source: { ...run.source, placeOf: (found) => ({ ...run.source.placeOf(found), file }) },
+    };
   }
   const { text, problems } = decode(readFileSync(path));
   return text === undefined ? { problems, source: valueSource(file) } : readKit(text, file);

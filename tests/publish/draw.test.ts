@@ -6,9 +6,8 @@ import { describe, expect, it } from 'vitest';
 import type { Kit } from '../../src/describe/kit.ts';
 import { prepare, render } from '../../src/pipeline.ts';
 import type { Arrangement } from '../../src/place/arrangement.ts';
-import { type DrawOptions, drawKit, loadKits } from '../../src/publish/draw-kits.ts';
+import { type DrawOptions, drawKits, type Outcome } from '../../src/publish/draw-kits.ts';
 import { pageNames } from '../../src/publish/layouts.ts';
-import { loadKit } from '../../src/publish/load.ts';
 import { inMode } from '../../src/publish/modes.ts';
 
 const file = 'samples/wren-sh.yaml';
@@ -19,10 +18,17 @@ const drawer = {
   render,
 };
 
+async function outcomesOf(files: readonly string[], options: DrawOptions): Promise<readonly Outcome[]> {
+  const outcomes: Outcome[] = [];
+  for await (const outcome of drawKits(files, options, drawer)) outcomes.push(outcome);
+  return outcomes;
+}
+
 async function drawn(options: Partial<DrawOptions>) {
   const out = mkdtempSync(join(tmpdir(), 'solderleaf-'));
   const all = { out, formats: ['svg'], mode: 'static', check: false, ...options } as const;
-  const outcome = await drawKit(file, await loadKit(file), all, drawer, new Map());
+  const [outcome] = await outcomesOf([file], all);
+  if (!outcome) throw new Error('nothing came of it');
   const texts = new Map(readdirSync(out).map((name) => [name, readFileSync(join(out, name), 'utf8')]));
   return { ...outcome, texts };
 }
@@ -55,21 +61,33 @@ describe('draw', () => {
     const folder = mkdtempSync(join(tmpdir(), 'solderleaf-'));
     const copy = join(folder, 'copy.yaml');
     writeFileSync(copy, readFileSync(file, 'utf8'));
-    const { loaded, bearers } = await loadKits([copy, file]);
-    for (const [i, one] of [copy, file].entries()) {
-      const kit = loaded[i];
-      if (!kit) throw new Error('not loaded');
-      const outcome = await drawKit(
-        one,
-        kit,
-        { out: folder, formats: ['svg'], mode: 'static', check: false },
-        drawer,
-        bearers,
-      );
-      expect(outcome.failed).toBe(true);
-      expect(outcome.reports.map(({ code }) => code)).toContain('kit-id-taken');
+    const all = { out: folder, formats: ['svg'], mode: 'static', check: false } as const;
+    for (const { failed, reports } of await outcomesOf([copy, file], all)) {
+      expect(failed).toBe(true);
+      expect(reports.map(({ code }) => code)).toContain('kit-id-taken');
     }
     expect(readdirSync(folder)).toEqual(['copy.yaml']);
+  });
+
+  it('draws neither of two kits whose drawings would bear one name, and goes on with a third', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'solderleaf-'));
+    const text = readFileSync(file, 'utf8');
+    const files = ['a', 'a-pickguard', 'b'].map((id) => {
+      const copy = join(folder, `${id}.yaml`);
+      writeFileSync(
+        copy,
+        text
+          .replace(/^kit: .*/m, `kit: ${id}`)
+          .replace(/^arrangement: .*/m, `arrangement: ${id === 'a' ? 'plate-row' : 'pickguard'}`),
+      );
+      return copy;
+    });
+    const out = join(folder, 'out');
+    const all = { out, formats: ['svg'], mode: 'static', check: false, arrangement: 'pickguard' } as const;
+    const outcomes = await outcomesOf(files, all);
+    expect(outcomes.map(({ failed }) => failed)).toEqual([true, true, false]);
+    expect(outcomes[0]?.reports.map(({ code }) => code)).toContain('output-taken');
+    expect(readdirSync(out)).toEqual(['b.svg']);
   });
 
   it('says what there is when a state, a step or a page is not', async () => {

@@ -113,7 +113,7 @@ describe('what is no kit', () => {
       'kit.ts': 'export default { kit: "a" };\n',
     };
     for (const [name, content] of Object.entries(files)) writeFileSync(join(kits, name), content);
-    const { files: found, passed } = kitFiles([kits]);
+    const { files: found, passed, scripts } = kitFiles([kits]);
     expect(passed.map((file) => file.slice(kits.length + 1))).toEqual([
       'package.json',
       'tsconfig.json',
@@ -121,11 +121,13 @@ describe('what is no kit', () => {
     ]);
     expect(found.map((file) => file.slice(kits.length + 1))).toEqual([
       'broken.yaml',
-      'kit.ts',
       'misspelt.yaml',
       'sound.yaml',
     ]);
+    // A script is code: one that lies in a folder is not run.
+    expect(scripts).toEqual([join(kits, 'kit.ts')]);
     const { stdout } = run('check', kits);
+    expect(stdout).toContain(`not run   ${join(kits, 'kit.ts')}: `);
     expect(stdout).toContain(`no kit    ${join(kits, 'package.json')}\n`);
   }, 30_000);
 

@@ -3,9 +3,10 @@
  * reads few of them. Native and lazily loaded packages stay outside.
  */
 import { chmodSync } from 'node:fs';
-import { build } from 'rolldown';
+import { fileURLToPath } from 'node:url';
+import { type BuildOptions, build } from 'rolldown';
 
-await build({
+const options: BuildOptions = {
   input: { cli: 'src/cli.ts', index: 'src/index.ts' },
   platform: 'node',
   external: ['@resvg/resvg-js', 'subset-font', /^tsx/],
@@ -32,7 +33,13 @@ await build({
     chunkFileNames: '[name].js',
     minify: { mangle: false, compress: false, codegen: true },
   },
-});
+};
 
-// Linked or run by npx, the file is executed itself; npm sets the bit only when it links.
-chmodSync('dist/cli.js', 0o755);
+/** Builds; the test runner calls it before the first test. */
+export async function setup(): Promise<void> {
+  await build(options);
+  // Linked or run by npx, the file is executed itself; npm sets the bit only when it links.
+  chmodSync('dist/cli.js', 0o755);
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) await setup();

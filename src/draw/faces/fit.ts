@@ -6,8 +6,8 @@ import type { LabelSlot } from '../../place/outlines/outline.ts';
 /** From the largest to the smallest tried; smaller would be hard to read. */
 const SIZES = [14, 13, 12, 11, 10, 9, 8, 7] as const;
 /** How far a line's ink may reach from the middle of its capitals: an accented capital above, a tail below; per size. */
-const UP = 0.64;
-const DOWN = 0.585;
+const UP = 0.68;
+const DOWN = 0.6;
 const MOST_LINES = 4;
 
 /** The labels as they are if `fits` says yes to each one's box, else the largest setting of them that it does. */

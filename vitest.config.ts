@@ -1,0 +1,6 @@
+/** Tests run the program as it is shipped: it is built anew before them, so that none tests what was built earlier. */
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: { include: ['tests/**/*.test.ts'], globalSetup: 'tests/tools/build.ts', testTimeout: 30_000 },
+});
