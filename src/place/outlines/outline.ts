@@ -3,6 +3,7 @@
  * All of it in drawing units from the part's top left corner, upright and unmirrored; lugs and ports lie on the grid.
  */
 import { PITCH, type Point, type Rect } from '../../common/geometry.ts';
+import { textWidth } from '../../common/text.ts';
 
 /** One way a wire may arrive at a lug. */
 export interface Port {
@@ -81,3 +82,32 @@ export function tagPorts(tag: Rect, x: number, y: number, sides: readonly Side[]
 
 /** Sizes of type, drawing units; see the style guide. */
 export const TYPE = { title: 22, name: 14, value: 12, lug: 12 } as const;
+
+/** A text in lines no wider than `width`, broken between words, and a word that is too long by itself anywhere. */
+export function wrapped(
+  text: string,
+  width: number,
+  size: number,
+  weight: LabelSlot['weight'],
+): readonly string[] {
+  const fits = (line: string): boolean => textWidth(line, size, weight) <= width;
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(' ')) {
+    const longer = line === '' ? word : `${line} ${word}`;
+    if (fits(longer)) {
+      line = longer;
+      continue;
+    }
+    if (line !== '') lines.push(line);
+    line = '';
+    for (const letter of word) {
+      if (!fits(line + letter) && line !== '') {
+        lines.push(line);
+        line = '';
+      }
+      line += letter;
+    }
+  }
+  return [...lines, line].filter((one) => one !== '');
+}

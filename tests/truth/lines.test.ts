@@ -1,0 +1,196 @@
+/** What lines look like, what runs beneath, and what must keep clear. */
+import { describe, expect, it } from 'vitest';
+import type { Kit } from '../../src/describe/kit.ts';
+import { themes } from '../../src/draw/theme.ts';
+import { drawn, sample, samples } from './draw.ts';
+import type { Drawing, Point, Wire } from './reader.ts';
+
+/** Lugs that joints hold together, of the net that a lug is in. */
+function netOf(kit: Kit, lug: string): ReadonlySet<string> {
+  const net = new Set([lug]);
+  for (let before = 0; before !== net.size; ) {
+    before = net.size;
+    for (const { from, to } of kit.joints) {
+      const [a, b] = [`${from.part}.${from.lug}`, `${to.part}.${to.lug}`];
+      if (net.has(a)) net.add(b);
+      else if (net.has(b)) net.add(a);
+    }
+  }
+  return net;
+}
+
+/** What the key must call each joint's line: common practice, no source; the net decides for wires, the kind for the rest. */
+function roleOf(kit: Kit, joint: Kit['joints'][number]): RegExp {
+  const part = (name: string) => kit.parts.find((one) => one.name === name);
+  if (joint.kind === 'leg') {
+    const sleeved = [joint.from, joint.to].some((end) => {
+      const own = part(end.part);
+      return own && 'sleeved' in own && own.sleeved.includes(end.lug as '1' | '2');
+    });
+    return sleeved ? /sleev/ : /leg, bare|bare.*leg/;
+  }
+  if (joint.kind === 'link') return /link|jumper/;
+  if (joint.kind === 'bend') return /bent/;
+  if (joint.kind === 'braid') return /braid/;
+  const net = [...netOf(kit, `${joint.from.part}.${joint.from.lug}`)];
+  if (net.some((lug) => lug.endsWith('.sleeve'))) return /^ground$/;
+  if (net.some((lug) => lug.endsWith('.tip'))) return /output/;
+  const hot = net.filter((lug) => lug.endsWith('.hot'));
+  const [only] = hot;
+  if (hot.length === 1 && only) return new RegExp(`^${part(only.split('.')[0] ?? '')?.label}, hot$`);
+  return /switch|tone|other/;
+}
+
+const look = (strokes: Wire['strokes']): string =>
+  strokes.map(({ stroke, width, dash }) => `${stroke} ${width} ${dash}`).join(' | ');
+
+describe('every line looks as the key says', () => {
+  it.each(samples)('%s', async (name) => {
+    const kit = sample(name);
+    const { wires, key } = await drawn(kit);
+    const seen = new Set<string>();
+    for (const [i, joint] of kit.joints.entries()) {
+      const ends = [`${joint.from.part}.${joint.from.lug}`, `${joint.to.part}.${joint.to.lug}`];
+      const wire = wires.find(({ ends: drawnEnds }) =>
+        [drawnEnds, [...drawnEnds].reverse()].some((pair) =>
+          pair.every(
+            (end, k) =>
+              end === ends[k] ||
+              (/\.(left|right)$/.test(end) && end.split('.')[0] === ends[k]?.split('.')[0]),
+          ),
+        ),
+      );
+      if (!wire) throw new Error(`joint ${i + 1} is not drawn`);
+      const entry = key.find(({ strokes }) => look(strokes) === look(wire.strokes));
+      expect(entry?.words, ends.join(' > ')).toMatch(roleOf(kit, joint));
+      seen.add(entry?.words ?? '');
+    }
+    // The key has no line that is not on the sheet, and no two that look alike.
+    const lines = key.filter(({ strokes }) => strokes.length > 0);
+    expect(new Set(lines.map(({ words }) => words))).toEqual(seen);
+    expect(new Set(lines.map(({ strokes }) => look(strokes))).size).toBe(lines.length);
+  });
+});
+
+interface Stretch {
+  readonly a: Point;
+  readonly b: Point;
+}
+const stretchesOf = (piece: readonly Point[]): readonly Stretch[] =>
+  piece.slice(1).map((b, i) => ({ a: piece[i] ?? b, b }));
+/** The ways of a wire as if it were unbroken, and the places where it is broken. */
+function wayOf({ pieces }: Wire): { readonly way: readonly Stretch[]; readonly gaps: readonly Point[] } {
+  const joined = pieces.flat();
+  const gaps = pieces.slice(1).map((piece, i) => {
+    const [p, q] = [pieces[i]?.at(-1), piece[0]];
+    return { x: ((p?.x ?? 0) + (q?.x ?? 0)) / 2, y: ((p?.y ?? 0) + (q?.y ?? 0)) / 2 };
+  });
+  return { way: stretchesOf(joined), gaps };
+}
+
+const isGround = (kit: Kit, { ends }: Wire): boolean => {
+  const ground = netOf(kit, `${kit.parts.find((part) => part.kind === 'jack')?.name}.sleeve`);
+  return ends.some((end) => ground.has(end));
+};
+
+/** Where one wire's level stretch crosses another's upright one. */
+function crossings(
+  wires: readonly Wire[],
+): readonly { readonly at: Point; readonly one: Wire; readonly other: Wire }[] {
+  const found: { at: Point; one: Wire; other: Wire }[] = [];
+  for (const one of wires)
+    for (const other of wires) {
+      if (one === other) continue;
+      for (const h of wayOf(one).way)
+        for (const v of wayOf(other).way) {
+          if (h.a.y !== h.b.y || v.a.x !== v.b.x) continue;
+          const at = { x: v.a.x, y: h.a.y };
+          if ((at.x - h.a.x) * (at.x - h.b.x) < 0 && (at.y - v.a.y) * (at.y - v.b.y) < 0)
+            found.push({ at, one, other });
+        }
+    }
+  return found;
+}
+
+const brokenAt = (wire: Wire, at: Point): boolean =>
+  wayOf(wire).gaps.some((gap) => Math.hypot(gap.x - at.x, gap.y - at.y) < 1);
+
+it('where two cross, one alone is open, and ground runs beneath signal (common practice, no source)', async () => {
+  let mixed = 0;
+  for (const name of samples)
+    for (const arrangement of ['free-flow', 'pickguard', 'plate-row']) {
+      const kit = sample(name);
+      const { wires } = await drawn(kit, { arrangement });
+      for (const { at, one, other } of crossings(wires)) {
+        expect([one, other].filter((wire) => brokenAt(wire, at))).toHaveLength(1);
+        const [a, b] = [isGround(kit, one), isGround(kit, other)];
+        // Bare legs to ground are no wires of the ground's look; what is said is of ground wires.
+        const wired = (wire: Wire): boolean =>
+          wire.strokes.length === 2 && (wire.strokes[0]?.width ?? 0) === 6;
+        if (a === b || !wired(a ? one : other)) continue;
+        mixed++;
+        expect(brokenAt(a ? one : other, at), `${one.ends.join(' > ')} and ${other.ends.join(' > ')}`).toBe(
+          true,
+        );
+      }
+    }
+  expect(mixed).toBeGreaterThan(20);
+});
+
+describe('what keeps clear', () => {
+  /** Drawing units from a line's middle to the nearest edge of a lug that is not its own. */
+  const LUG_CLEARANCE = 6;
+  it.each(samples)('%s: no wire comes near a lug that is not its own', async (name) => {
+    for (const arrangement of ['free-flow', sample(name).arrangement, 'pickguard']) {
+      const { parts, wires } = await drawn(sample(name), { arrangement });
+      for (const wire of wires)
+        for (const { name: part, tags } of parts)
+          for (const { name: lug, box } of tags) {
+            if (wire.ends.includes(`${part}.${lug}`)) continue;
+            for (const { a, b } of wayOf(wire).way) {
+              const dx = Math.max(box.x - Math.max(a.x, b.x), Math.min(a.x, b.x) - box.x - box.w, 0);
+              const dy = Math.max(box.y - Math.max(a.y, b.y), Math.min(a.y, b.y) - box.y - box.h, 0);
+              expect(
+                Math.hypot(dx, dy),
+                `${wire.ends.join(' > ')} near ${part}.${lug}`,
+              ).toBeGreaterThanOrEqual(LUG_CLEARANCE - 1e-6);
+            }
+          }
+    }
+  });
+});
+
+/** Contrast of two inks by WCAG 2.2, “relative luminance” and “contrast ratio” (from memory). */
+function contrast(one: string, other: string): number {
+  const luminance = (ink: string): number => {
+    const [r = 0, g = 0, b = 0] = [1, 3, 5].map((i) => {
+      const c = Number.parseInt(ink.slice(i, i + 2), 16) / 255;
+      return c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;
+    });
+    return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+  };
+  const [a, b] = [luminance(one), luminance(other)];
+  return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
+}
+
+/** The uppermost filled box or circle that a text stands on. */
+function groundUnder({ rects, circles }: Drawing, p: Point, order: number): string {
+  const hit = [
+    ...rects.filter((r) => p.x >= r.x && p.x <= r.x + r.w && p.y >= r.y && p.y <= r.y + r.h),
+    ...circles.filter((c) => Math.hypot(c.x - p.x, c.y - p.y) <= c.r),
+  ].filter((mark) => mark.order < order && mark.fill !== 'none');
+  return hit.sort((a, b) => b.order - a.order)[0]?.fill ?? '#ffffff';
+}
+
+it.each(Object.keys(themes) as (keyof typeof themes)[])(
+  '%s: every text has a contrast of 4.5 to what it stands on (WCAG 2.2, 1.4.3)',
+  async (theme) => {
+    for (const name of samples) {
+      const drawing = await drawn(sample(name), { theme });
+      for (const text of drawing.texts) {
+        const ground = groundUnder(drawing, { x: text.middle, y: text.y - 4 }, text.order);
+        expect(contrast(text.fill, ground), `${name}: ${text.words}`).toBeGreaterThanOrEqual(4.5);
+      }
+    }
+  },
+);
