@@ -60,6 +60,11 @@ export interface Drawing {
   readonly page: Rect;
   /** Millimetres to a unit, where the page has a size in millimetres. */
   readonly scale?: number;
+  /** That size. */
+  readonly millimetres?: { readonly width: number; readonly height: number };
+  /** How far the drawn area is moved on the sheet. */
+  readonly offset: Point;
+  readonly root: Element;
   readonly marks: readonly Mark[];
   readonly shapes: readonly Shape[];
   readonly lines: readonly Line[];
@@ -93,6 +98,8 @@ export function readDrawing(svg: string): Drawing | Finding {
     id,
     page,
     ...scaleOf(root, page),
+    offset: offsetOf(root, id),
+    root,
     marks,
     shapes,
     lines,
@@ -119,10 +126,18 @@ function pageOf({ attributes }: Element): Rect | undefined {
 }
 
 /** A page with its size in millimetres is a printed one; the smaller scale holds, as the picture is fitted in whole. */
-function scaleOf({ attributes }: Element, page: Rect): { readonly scale?: number } {
+function scaleOf({ attributes }: Element, page: Rect): Pick<Drawing, 'scale' | 'millimetres'> {
   const mm = (key: string): number => Number(/^([\d.]+)mm$/.exec(attributes.get(key) ?? '')?.[1]);
-  const scales = [mm('width') / page.width, mm('height') / page.height].filter((scale) => scale > 0);
-  return scales.length === 0 ? {} : { scale: Math.min(...scales) };
+  const [width, height] = [mm('width'), mm('height')];
+  const scales = [width / page.width, height / page.height].filter((scale) => scale > 0);
+  return scales.length === 0 ? {} : { scale: Math.min(...scales), millimetres: { width, height } };
+}
+
+function offsetOf(root: Element, id: string): Point {
+  const group = root.children.find(({ attributes }) => attributes.get('id') === `${id}-drawing`);
+  const [, x = '0', y = '0'] =
+    /^translate\(\s*(-?[\d.]+)[\s,]+(-?[\d.]+)\s*\)$/.exec(group?.attributes.get('transform') ?? '') ?? [];
+  return { x: Number(x), y: Number(y) };
 }
 
 const wordsIn = (area: Area, texts: readonly Text[]): string =>

@@ -49,6 +49,11 @@ const WORDS = {
   opening: (d: { wire: string }) => `${d.wire} is open where nothing crosses it`,
   knock: (d: { wire: string; other: string }) => `${d.wire} turns or ends upon ${d.other}`,
   broken: (d: { wire: string }) => `${d.wire} is not one line with short openings`,
+  // Drawn again in the same places.
+  'unknown-aspect': (d: { id: string }) =>
+    `${q(d.id)} does not say which drawing of the kit this is: its view, state, step or theme`,
+  'drawn-otherwise': (d: { what: string; drawn: string; described: string }) =>
+    `${q(d.what)}: drawn is ${d.drawn.slice(0, 120)}, the kit gives ${d.described.slice(0, 120)}`,
   // What is joined to what.
   'loose-end': (d: { wire: string }) => `${d.wire} ends on no lug`,
   lug: (d: { part: string; what: string }) => `${d.part} ${d.what}`,

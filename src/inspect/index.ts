@@ -5,6 +5,7 @@
 import type { Kit } from '../describe/kit.ts';
 import { type Drawing, readDrawing } from './drawing.ts';
 import { type Finding, finding } from './finding.ts';
+import { redrawFindings } from './redraw.ts';
 import { chipFindings } from './rules/chips.ts';
 import { contrastFindings } from './rules/contrast.ts';
 import { drawnFindings } from './rules/drawn.ts';
@@ -12,6 +13,7 @@ import { jointFindings } from './rules/joints.ts';
 import { pageFindings } from './rules/page.ts';
 import { textFindings } from './rules/texts.ts';
 import { wireFindings } from './rules/wires.ts';
+import { type Solved, solve } from './solved.ts';
 
 export { type Finding, printFinding, type Weight } from './finding.ts';
 
@@ -31,11 +33,20 @@ export interface Inspection {
   readonly kit?: Kit;
 }
 
-/** Everything found in a drawing, compared with the one of these descriptions that it is of. */
+/**
+ * Everything found in a drawing, compared with the one of these descriptions that it is of: by what it joins and shows, and
+ * by drawing the kit again in the same places.
+ */
 export function inspectAmong(svg: string, kits: readonly Kit[]): Inspection {
+  return inspectWith(svg, kits, true);
+}
+
+/** @param redraw draw the kit again; of no use to a drawing that was only just made so */
+function inspectWith(svg: string, kits: readonly Kit[], redraw: boolean, known?: Solved): Inspection {
   const drawing = readDrawing(svg);
   if ('rule' in drawing) return { findings: [drawing] };
   const kit = kitOf(drawing.id, kits);
+  const solved = kit && (known ?? solve(kit));
   const described =
     kit || kits.length === 0
       ? []
@@ -45,7 +56,8 @@ export function inspectAmong(svg: string, kits: readonly Kit[]): Inspection {
     findings: [
       ...drawing.findings,
       ...described,
-      ...(kit ? jointFindings(drawing, kit) : []),
+      ...(solved ? jointFindings(drawing, solved) : []),
+      ...(solved && redraw ? redrawFindings(drawing, solved) : []),
       ...RULES.flatMap((rule) => rule(drawing)),
     ],
   };
@@ -63,3 +75,7 @@ const kitOf = (id: string, kits: readonly Kit[]): Kit | undefined =>
 /** Everything found in a drawing; without a description what is joined to what is not compared. */
 export const inspect = (svg: string, kit?: Kit): readonly Finding[] =>
   inspectAmong(svg, kit ? [kit] : []).findings;
+
+/** What a drawing shows read back as it is made, before it is written: everything but drawing it again. */
+export const proofread = (svg: string, solved: Solved): readonly Finding[] =>
+  inspectWith(svg, [solved.circuit.kit], false, solved).findings;

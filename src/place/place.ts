@@ -28,6 +28,9 @@ const MARGIN = 8;
 /** Grid units kept free between parts: tried one after the other until every wire has a way. */
 const SPREADS = [3, 4, 5, 6, 8, 11, 15] as const;
 
+/** Grid units between parts as the layered layout leaves them. */
+const APART = 2;
+
 export interface PlaceOptions {
   readonly effort?: Effort;
   readonly hand?: Hand;
@@ -56,7 +59,7 @@ export async function place(
   for (const between of SPREADS) {
     const by = 1 + (between - SPREADS[0]) / 10;
     const stands = firstStands(parts, arrangement, hand, seeds, by);
-    const settled = settle(apart(stands, between), kit.joints, { between }, reach);
+    const settled = settle(apart(stands, Math.max(APART, between - SPREADS[0])), kit.joints, { between }, reach);
     const wiring = new Wiring(settled, kit.joints, MARGIN);
     if (!wiring.layAll(1)) continue;
     improve(wiring, kit.joints, between, effort);

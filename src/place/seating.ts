@@ -86,7 +86,7 @@ function inOrder(parts: readonly Outlined[], laid: ReadonlyMap<string, Seed>): R
   return ordered;
 }
 /** Grid units between one pickup and the next. */
-const BELOW = 3;
+const BELOW = 2;
 
 function otherHand(stand: Stand): Stand {
   const { x0, x1 } = boxOf(stand);

@@ -6,7 +6,7 @@ import { type Problem, problem, type Report } from '../common/problem.ts';
 import type { Hand, Kit } from '../describe/kit.ts';
 import { report } from '../describe/report.ts';
 import { type Aspect, drawingName, type Prepared } from '../draw/compose.ts';
-import { inspect, printFinding, type Weight } from '../inspect/index.ts';
+import { printFinding, proofread, type Weight } from '../inspect/index.ts';
 import type { Arrangement } from '../place/arrangement.ts';
 import { DEFAULT_EFFORT } from '../place/improve.ts';
 import { NoWay, type PlaceOptions } from '../place/place.ts';
@@ -155,7 +155,7 @@ async function drawPlan(plan: Plan, options: DrawOptions, drawer: Drawer): Promi
   const drawn = plan.drawings.map(({ aspect, target }) => ({ ...drawer.render(prepared, aspect), target }));
   // A drawing is read back before anything of its kit is written.
   const proofs = report(
-    drawn.flatMap(({ name, svg }) => proofOf(name, svg, kit)),
+    drawn.flatMap(({ name, svg }) => proofOf(name, svg, prepared)),
     loaded.source,
   );
   const warnings = report(notesOf(prepared.circuit, prepared.loads), loaded.source).filter(
@@ -189,8 +189,8 @@ async function drawPlan(plan: Plan, options: DrawOptions, drawer: Drawer): Promi
 const MOST_FINDINGS = 3;
 
 /** What the check of a drawing finds in it, as problems of its kit. */
-function proofOf(drawing: string, svg: string, kit: Kit): readonly Problem[] {
-  const found = inspect(svg, kit);
+function proofOf(drawing: string, svg: string, prepared: Prepared): readonly Problem[] {
+  const found = proofread(svg, prepared);
   const of = (weight: Weight) => {
     const all = found.filter((one) => one.weight === weight).map(printFinding);
     return { drawing, findings: all.slice(0, MOST_FINDINGS), more: Math.max(0, all.length - MOST_FINDINGS) };

@@ -120,6 +120,8 @@ const tamperings: Readonly<Record<Rule, () => string>> = {
     change(`<g id="${ID}-part-neck"`, `<g transform="translate(0 70)" id="${ID}-part-neck"`),
   'other-kit': () => svg.replaceAll(`"${ID}-`, '"wren-hs-'),
   part: () => change('>tip</text>', '>top</text>'),
+  'unknown-aspect': () => svg.replaceAll(`"${ID}-`, `"${ID}-sideways-`),
+  'drawn-otherwise': () => change(/( d="M[^"]*" stroke=")#[\da-f]{6}(" stroke-width="4")/, '$1#ffffff$2'),
   'joint-missing': () => change(new RegExp(`<g id="${ID}-joint-3".*?</g>`, 's'), ''),
   'joint-extra': () =>
     change(
@@ -171,7 +173,8 @@ describe('finer points', () => {
   it('a value other than the kit’s is found', () => {
     const found = inspect(change('250 kΩ log', '500 kΩ log'), kit);
     expect(found.map(({ rule, message }) => `${rule}: ${message}`)).toEqual([
-      expect.stringMatching(/^part: .*does not bear what it is, 250 kΩ log/),
+      'part: “tone-1” bears “Tone 1 500 kΩ log”; described is “Tone 1 250 kΩ log”',
+      'drawn-otherwise: “part-tone-1”: drawn is “500 kΩ log”, the kit gives “250 kΩ log”',
     ]);
   });
   it('a wire far from everything is let be', () => {

@@ -1,32 +1,49 @@
 /** The drawing against its description: the same parts, every lug and name once, the same joints, the same colours. */
+import { capacitorCode } from '../../annotate/marking.ts';
+import { padsOf } from '../../annotate/pads.ts';
+import { stepsOf } from '../../annotate/steps.ts';
 import type { Kit } from '../../describe/kit.ts';
 import { lugsOf, type Part } from '../../parts/index.ts';
 import { outlineOf } from '../../place/outlines/index.ts';
 import { type Drawing, type DrawnPart, wireWords } from '../drawing.ts';
 import { type Finding, finding } from '../finding.ts';
-import { centreOf } from '../space.ts';
+import type { Solved } from '../solved.ts';
+import { centreOf, inArea } from '../space.ts';
 import { wireOf } from './chips.ts';
 import { type NamedWire, nameWires, type Pair, pair, pairKey } from './legs.ts';
 
-export function jointFindings(drawing: Drawing, kit: Kit): readonly Finding[] {
+export function jointFindings(drawing: Drawing, solved: Solved): readonly Finding[] {
+  const { kit } = solved.circuit;
   const legs = new Map(
     drawing.parts.flatMap(({ name, lugs }) => {
       const ends = lugs.filter((lug) => lug.name === undefined);
       return ends.length > 0 ? [[name, ends] as const] : [];
     }),
   );
-  const described = kit.joints.map(({ from, to }) =>
+  const described = shownJoints(drawing.id.slice(kit.id.length), solved).map(({ from, to }) =>
     pair(`${from.part}.${from.lug}`, `${to.part}.${to.lug}`),
   );
   const named = nameWires(drawing.wires, legs, described);
-  const found = differences(named, described).filter(
-    // A drawing of a step shows the joints made up to then.
-    ({ rule }) => rule !== 'joint-missing' || !/-step-\d+\b/.test(drawing.id.slice(kit.id.length)),
-  );
-  return [...partFindings(drawing, kit), ...found, ...colourFindings(drawing, named, kit)];
+  return [
+    ...partFindings(drawing, solved),
+    ...differences(named, described),
+    ...colourFindings(drawing, named, kit),
+  ];
 }
 
-function partFindings({ parts }: Drawing, kit: Kit): readonly Finding[] {
+/** A drawing of a step shows the joints made up to then, any other all of them. */
+function shownJoints(rest: string, { circuit }: Solved): Kit['joints'] {
+  const step = /-step-(\d+)(?:-|$)/.exec(rest)?.[1];
+  if (step === undefined) return circuit.joints;
+  const made = new Set(
+    stepsOf(circuit).flatMap(({ number, joints }) => (number <= Number(step) ? joints : [])),
+  );
+  return circuit.joints.filter((_, i) => made.has(i));
+}
+
+function partFindings({ parts }: Drawing, { circuit, loads }: Solved): readonly Finding[] {
+  const { kit } = circuit;
+  const captions = new Map(padsOf(circuit, loads).map((pad) => [pad.part, pad.caption]));
   return [
     ...parts
       .filter(({ name }) => !kit.parts.some((part) => part.name === name))
@@ -34,21 +51,29 @@ function partFindings({ parts }: Drawing, kit: Kit): readonly Finding[] {
     ...kit.parts.flatMap((part) => {
       const drawn = parts.find(({ name }) => name === part.name);
       return drawn
-        ? compare(part, drawn)
+        ? compare(part, drawn, captions.get(part.name))
         : [finding('part', undefined, { part: part.name, what: 'is described and not drawn' })];
     }),
   ];
 }
 
 /** A part's own lugs, each once, and its label. */
-function compare(part: Part, { lugs, texts }: DrawnPart): readonly Finding[] {
+function compare(part: Part, { lugs, texts }: DrawnPart, caption: string | undefined): readonly Finding[] {
   const where = lugs[0] && centreOf(lugs[0].area);
   const say = (what: string): Finding => finding('part', where, { part: part.name, what });
   const wanted = lugsOf(part);
+  const labels = outlineOf(part, caption).labels.map(({ text }) => text);
+  const code = part.kind === 'capacitor' ? [capacitorCode(part.value.value)] : [];
   const named = wanted.filter(({ role }) => role !== 'leg').map(({ name }) => name);
   const legs = wanted.length - named.length;
   const ends = lugs.filter(({ name }) => name === undefined).length;
-  const written = texts.map(({ words }) => words).join(' ');
+  const tags = lugs.filter(({ name }) => name !== undefined && name !== 'case').map(({ area }) => area);
+  const own = texts
+    .filter(({ box }) => !tags.some((area) => inArea(area, centreOf(box))))
+    // A capacitor's code is painted before its name.
+    .sort((a, b) => Number(code.includes(a.words)) - Number(code.includes(b.words)))
+    .map(({ words }) => words)
+    .join(' ');
   return [
     ...named
       .filter((name) => !lugs.some((lug) => lug.name === name))
@@ -57,11 +82,10 @@ function compare(part: Part, { lugs, texts }: DrawnPart): readonly Finding[] {
       .flatMap(({ name }) => (name === undefined || named.includes(name) ? [] : [name]))
       .map((name) => say(`shows a lug ${name.slice(0, 40)} that it has not`)),
     ...(ends === legs ? [] : [say(`shows ${ends} legs in place of ${legs}`)]),
-    // A long name may stand in several lines, and a long word in several pieces.
-    ...(packed(written).includes(packed(part.label)) ? [] : [say(`does not bear its name, ${part.label}`)]),
-    ...outlineOf(part)
-      .labels.filter(({ text }) => !written.includes(text) && !part.label.includes(text))
-      .map(({ text }) => say(`does not bear what it is, ${text}`)),
+    // A long name may stand in several lines, and a long word in several pieces; nothing else may be written.
+    ...(packed(own) === packed([...labels, ...code].join(''))
+      ? []
+      : [say(`bears “${own.slice(0, 80)}”; described is “${[...labels, ...code].join(' ').slice(0, 80)}”`)]),
   ];
 }
 

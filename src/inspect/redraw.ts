@@ -1,0 +1,203 @@
+/**
+ * Everything visible accounted for: where parts and wires lie is read from a drawing, the kit is drawn again in those very
+ * places, and the two pictures must be one. So whatever was added, taken away, moved or inked otherwise since, wherever
+ * on the sheet, is found; that places themselves are right is what the other rules are for.
+ */
+import { padsOf } from '../annotate/pads.ts';
+import { stepsOf } from '../annotate/steps.ts';
+import type { Circuit } from '../circuit/circuit.ts';
+import { PITCH, type Point } from '../common/geometry.ts';
+import { type Hand, hands, type Kit, type View, views } from '../describe/kit.ts';
+import { type Aspect, type Prepared, sheetOf } from '../draw/compose.ts';
+import { EDGE, type Page } from '../draw/head.ts';
+import { sheetToSvg } from '../draw/headless.ts';
+import { type ThemeName, themes } from '../draw/theme.ts';
+import { extent, type Frame, rectToSheet, type Turn } from '../place/frame.ts';
+import { outlineOf } from '../place/outlines/index.ts';
+import type { Outline } from '../place/outlines/outline.ts';
+import type { PlacedPart, PlacedWire, Placement } from '../place/placement.ts';
+import { flipped } from '../place/view.ts';
+import type { Drawing, DrawnPart } from './drawing.ts';
+import { type Finding, finding } from './finding.ts';
+import { pictureFindings } from './picture.ts';
+import type { Solved } from './solved.ts';
+import { centreOf } from './space.ts';
+import { type Element, parseXml } from './xml.ts';
+
+/** What a drawing's id says it shows. */
+interface Shown extends Omit<Aspect, 'page'> {
+  readonly view: View;
+  readonly hand: Hand;
+}
+
+/** Findings where a drawing is not what its kit gives in the same places. */
+export function redrawFindings(drawing: Drawing, { circuit, loads }: Solved): readonly Finding[] {
+  const { kit } = circuit;
+  const shown = shownBy(drawing.id.slice(kit.id.length), kit, circuit);
+  if (!shown) return [finding('unknown-aspect', undefined, { id: drawing.id })];
+  const captions = new Map(padsOf(circuit, loads).map((pad) => [pad.part, pad.caption]));
+  const outlines = new Map(kit.parts.map((part) => [part.name, outlineOf(part, captions.get(part.name))]));
+  // A part that is missing, or whose lugs are not where they belong, has findings of its own.
+  if (kit.parts.some((part) => !frameIn(drawing, part.name, outlines))) return [];
+  const again = (mirrored: ReadonlySet<string>): Element | undefined =>
+    drawAgain(drawing, { circuit, loads, hand: shown.hand }, shown, outlines, mirrored);
+  const first = again(new Set());
+  if (!first) return [];
+  const found = pictureFindings(drawing, first, kit);
+  // Which way round a resistor lies cannot be told from its legs; those that differ are tried the other way.
+  const turned = new Set(
+    found.flatMap(({ part }) => (part !== undefined && isSymmetric(drawing, part) ? [part] : [])),
+  );
+  const second = turned.size === 0 ? undefined : again(turned);
+  const better = second ? pictureFindings(drawing, second, kit) : found;
+  const differs = (list: typeof found, part: string): boolean => list.some((one) => one.part === part);
+  const right = new Set([...turned].filter((part) => !differs(better, part)));
+  if (right.size === 0) return found.map((one) => one.finding);
+  const last = right.size === turned.size ? second : again(right);
+  return (last ? pictureFindings(drawing, last, kit) : found).map((one) => one.finding);
+}
+
+const isSymmetric = ({ parts }: Drawing, name: string): boolean =>
+  parts.some((part) => part.name === name && part.lugs.every((lug) => lug.name === undefined));
+
+/** `-component-side-left-handed-state-2-dark`, in this order, each left out where it is the usual one. */
+function shownBy(rest: string, kit: Kit, { states }: Circuit): Shown | undefined {
+  const pattern = new RegExp(
+    `^(?:-(${views.join('|')}))?(?:-(${hands.join('|')})-handed)?(?:-state-(\\d+))?(?:-step-(\\d+))?(?:-(${Object.keys(themes).join('|')}))?$`,
+  );
+  const found = pattern.exec(rest);
+  if (!found) return undefined;
+  const [, view, hand, state, step, theme] = found;
+  if (state !== undefined && !states[Number(state) - 1]) return undefined;
+  return {
+    view: (view as View | undefined) ?? kit.view,
+    hand: (hand as Hand | undefined) ?? kit.hand,
+    ...(state === undefined ? {} : { state: Number(state) - 1 }),
+    ...(step === undefined ? {} : { step: Number(step) }),
+    ...(theme === undefined ? {} : { theme: theme as ThemeName }),
+  };
+}
+
+function drawAgain(
+  drawing: Drawing,
+  prepared: Omit<Prepared, 'placement'>,
+  shown: Shown,
+  outlines: ReadonlyMap<string, Outline>,
+  mirrored: ReadonlySet<string>,
+): Element | undefined {
+  const { circuit } = prepared;
+  const { step } = shown;
+  if (step !== undefined && !stepsOf(circuit).some(({ number }) => number === step)) return undefined;
+  const parts = circuit.kit.parts.flatMap((part): PlacedPart[] => {
+    const frame = frameIn(drawing, part.name, outlines, mirrored.has(part.name));
+    const outline = outlines.get(part.name);
+    return frame && outline ? [{ part, frame, outline }] : [];
+  });
+  const wires = circuit.joints.map((joint, i): PlacedWire => {
+    const wire = drawing.wires.find(({ id }) => id === `${drawing.id}-joint-${i + 1}`);
+    return {
+      joint,
+      own: ownOf(circuit.kit, joint),
+      points: (wire?.points ?? []).map((p) => moved(p, drawing.offset)),
+    };
+  });
+  const placement = sized(drawing, parts, wires, step !== undefined);
+  const { view } = shown;
+  const { hand: _, ...aspect } = shown;
+  const page = pageOf(drawing);
+  const sheet = sheetOf(
+    { ...prepared, placement: view === 'component-side' ? flipped(placement) : placement },
+    { ...aspect, ...(page ? { page } : {}) },
+  );
+  const parsed = parseXml(sheetToSvg(sheet, themes[shown.theme ?? 'light']));
+  return 'root' in parsed ? parsed.root : undefined;
+}
+
+const moved = (p: Point, by: Point): Point => ({ x: num(p.x - by.x), y: num(p.y - by.y) });
+const num = (n: number): number => Math.round(n * 100) / 100 + 0;
+
+const ownOf = ({ parts }: Kit, { from, to }: Circuit['joints'][number]): readonly string[] =>
+  parts.flatMap(({ kind, name }) =>
+    (kind === 'resistor' || kind === 'capacitor') && (name === from.part || name === to.part) ? [name] : [],
+  );
+
+/**
+ * The size of the drawn area: what is drawn and a margin about it. In a drawing of a step wires are missing that it was
+ * measured with; there the room left between head and foot tells.
+ */
+function sized(
+  drawing: Drawing,
+  parts: readonly PlacedPart[],
+  wires: readonly PlacedWire[],
+  partly: boolean,
+): Placement {
+  const points = wires.flatMap((wire) => wire.points);
+  const right = Math.max(
+    ...parts.map(({ frame }) => frame.x + extent(frame).width),
+    ...points.map(({ x }) => x),
+  );
+  const bottom = Math.max(
+    ...parts.map(({ frame }) => frame.y + extent(frame).height),
+    ...points.map(({ y }) => y),
+  );
+  const work = drawing.shapes.find(({ groups }) => groups.includes(`${drawing.id}-work`))?.area;
+  const { page, offset } = drawing;
+  const across = drawing.scale === undefined ? page.width : page.width + 2 * page.x;
+  return partly && work
+    ? {
+        width: across - 2 * EDGE - 2 * (offset.x - EDGE),
+        // A step's first box stands six below the foot's top, which is eight below the drawing.
+        height: work.y - 14 - offset.y,
+        parts,
+        wires,
+      }
+    : { width: num(right + PITCH), height: num(bottom + PITCH), parts, wires };
+}
+
+/** The printed page that a drawing is fitted to, from its size in millimetres and its view box. */
+function pageOf({ page, scale, millimetres }: Drawing): Page | undefined {
+  if (scale === undefined || !millimetres) return undefined;
+  return { ...millimetres, margin: num(-page.y * (millimetres.width / page.width)) };
+}
+
+const TURNS: readonly Turn[] = [0, 1, 2, 3];
+
+/** The frame in which a part's lugs and body lie where the drawing has them. */
+function frameIn(
+  { parts, offset }: Drawing,
+  name: string,
+  outlines: ReadonlyMap<string, Outline>,
+  mirrored = false,
+): Frame | undefined {
+  const drawn = parts.find((part) => part.name === name);
+  const outline = outlines.get(name);
+  if (!drawn || !outline) return undefined;
+  const { width, height } = outline;
+  const frames = TURNS.flatMap((turn) =>
+    [mirrored, !mirrored].map((mirror): Frame => ({ x: 0, y: 0, width, height, turn, mirror })),
+  );
+  for (const frame of frames) {
+    const at = fitOf(frame, outline, drawn);
+    if (at) return { ...frame, x: Math.round(at.x - offset.x), y: Math.round(at.y - offset.y) };
+  }
+  return undefined;
+}
+
+/** How far a frame must be moved for its lugs and its body to lie where they are drawn; absent where that is no one way. */
+function fitOf(frame: Frame, outline: Outline, drawn: DrawnPart): Point | undefined {
+  const body = drawn.bodies[0]?.area;
+  if (!body) return undefined;
+  const [want, have] = [centreOf(rectToSheet(frame, outline.body)), centreOf(body)];
+  const by = { x: have.x - want.x, y: have.y - want.y };
+  const fits = outline.lugs.every(({ lug, tag }) => {
+    const p = centreOf(rectToSheet(frame, tag));
+    // A leg's end may be drawn further out, where several joints meet on it.
+    const near = drawn.lugs.some(({ name, area }) => {
+      const q = centreOf(area);
+      const off = Math.abs(p.x + by.x - q.x) + Math.abs(p.y + by.y - q.y);
+      return name === undefined ? off <= 10.5 : name === lug && off <= 1;
+    });
+    return near;
+  });
+  return fits ? by : undefined;
+}
