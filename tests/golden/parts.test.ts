@@ -1,0 +1,102 @@
+/** Every kind of part, from either side, for either hand, in every position of it: one small sheet of pictures a kind. */
+import { describe, expect, it } from 'vitest';
+import { hands, type Kit, views } from '../../src/describe/kit.ts';
+import { kitFromValue } from '../../src/describe/read.ts';
+import { contactsOf, type Kind, kinds } from '../../src/parts/index.ts';
+import { prepare, render } from '../../src/pipeline.ts';
+import { findArrangement } from '../../src/publish/layouts.ts';
+import { expectPicture } from './picture.ts';
+
+const base = {
+  parts: { pickup: { kind: 'single-coil', resistance: '6.1k' }, output: { kind: 'jack' } },
+  joints: [{ wire: 'pickup.hot > output.tip' }, { wire: 'pickup.ground > output.sleeve' }],
+};
+
+/** For each kind the part that is shown, and how it is joined. */
+const shown: Readonly<Record<Kind, { readonly part: object; readonly joints: readonly object[] }>> = {
+  'single-coil': {
+    part: { kind: 'single-coil', resistance: '5.7k' },
+    joints: wires('hot > output.tip', 'ground > output.sleeve'),
+  },
+  humbucker: {
+    part: { kind: 'humbucker', resistance: '8.2k' },
+    joints: wires('hot > output.tip', 'ground > output.sleeve'),
+  },
+  pot: {
+    part: { kind: 'pot', value: '250k' },
+    joints: wires('3 > output.tip', '1 > output.sleeve', 'case > output.sleeve'),
+  },
+  'lever-3': { part: { kind: 'lever-3' }, joints: wires('A0 > output.tip', 'B2 > pickup.hot') },
+  'lever-5': { part: { kind: 'lever-5' }, joints: wires('A0 > output.tip', 'B2 > pickup.hot') },
+  resistor: { part: { kind: 'resistor', value: '237k', tolerance: '1%' }, joints: legs() },
+  capacitor: { part: { kind: 'capacitor', value: '22n' }, joints: legs() },
+  jack: { part: { kind: 'jack' }, joints: [] },
+  'ground-point': { part: { kind: 'ground-point', label: 'Strings' }, joints: wires('1 > output.sleeve') },
+};
+
+function wires(...ends: readonly string[]): readonly object[] {
+  return ends.map((end) => ({ wire: `shown.${end}` }));
+}
+function legs(): readonly object[] {
+  return [{ leg: 'shown.1 > output.tip' }, { leg: 'shown.2 > output.sleeve' }];
+}
+
+function kitWith(kind: Kind): Kit {
+  const { part, joints } = shown[kind];
+  const own = kind === 'jack' ? 'output' : 'shown';
+  const { kit, problems } = kitFromValue(
+    {
+      kit: `part-${kind}`,
+      title: kind,
+      parts: { ...base.parts, ...(own === 'shown' ? { shown: { label: 'Shown', ...part } } : {}) },
+      joints: [...base.joints, ...joints],
+    },
+    'parts.ts',
+  );
+  if (!kit) throw new Error(JSON.stringify(problems));
+  return kit;
+}
+
+const CELL = { width: 260, height: 260 };
+
+async function sheet(kind: Kind): Promise<string> {
+  const kit = kitWith(kind);
+  const name = kind === 'jack' ? 'output' : 'shown';
+  const part = kit.parts.find((one) => one.name === name);
+  const arrangement = findArrangement('free-flow');
+  if (!part || typeof arrangement === 'string') throw new Error('nothing to show');
+  const states = contactsOf(part).length === 0 ? [undefined] : contactsOf(part).map((_, i) => i);
+  const rows: string[][] = [];
+  for (const hand of hands) {
+    const prepared = await prepare(kit, arrangement, { hand, effort: { steps: 0, seed: 1 } });
+    for (const view of views) {
+      rows.push(
+        states.map((state) => {
+          const { svg } = render(prepared, { view, ...(state === undefined ? {} : { state }) });
+          const placed = prepared.placement.parts.find((one) => one.part === part);
+          const [, x = '0'] =
+            new RegExp(`<g id="[^"]*-part-${name}">.*?(?:x|cx)="([-\\d.]+)"`, 's').exec(svg) ?? [];
+          const group = new RegExp(`<g id="[^"]*-part-${name}">.*?</g>`, 's').exec(svg)?.[0] ?? '';
+          const from = { x: Number(x) - 120, y: (placed?.frame.y ?? 0) - 16 };
+          return `<g transform="translate(${-from.x} ${-from.y})">${group.replace(/ id="[^"]*"/, '')}</g>`;
+        }),
+      );
+    }
+  }
+  const across = states.length * CELL.width;
+  const down = rows.length * CELL.height;
+  const cells = rows.flatMap((row, r) =>
+    row.map((cell, c) => `<g transform="translate(${c * CELL.width} ${r * CELL.height})">${cell}</g>`),
+  );
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${across} ${down}" width="${across}" height="${down}" font-family="Inter" text-anchor="middle"><rect x="0" y="0" width="${across}" height="${down}" fill="#ffffff"></rect>${cells.join('')}</svg>`;
+}
+
+describe('every kind of part', () => {
+  it.each(Object.keys(kinds) as Kind[])('%s', async (kind) => {
+    const svg = await sheet(kind);
+    expect(svg.match(/<g transform/g)?.length).toBeGreaterThanOrEqual(8);
+    await expectPicture(`part-${kind}`, svg, contactsWide(kind));
+  });
+});
+
+const contactsWide = (kind: Kind): number => (kind === 'lever-5' ? 800 : kind === 'lever-3' ? 480 : 220);

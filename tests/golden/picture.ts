@@ -1,0 +1,37 @@
+/** A picture against the one that was looked at. `npm run accept` takes the new ones: look at them first. */
+import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import pixelmatch from 'pixelmatch';
+import { PNG } from 'pngjs';
+import { expect } from 'vitest';
+import { svgToPng } from '../../src/publish/png.ts';
+
+const FOLDER = 'tests/golden';
+const accept = process.env.SOLDERLEAF_ACCEPT === '1';
+
+/** Fails where the drawing does not look as its picture in this folder does, and puts the new one beside it. */
+export async function expectPicture(name: string, svg: string, width: number): Promise<void> {
+  const drawn = Buffer.from(await svgToPng(svg, width));
+  const file = `${FOLDER}/${name}.png`;
+  const changed = `${FOLDER}/${name}-changed.png`;
+  const difference = `${FOLDER}/${name}-difference.png`;
+  for (const left of [changed, difference]) rmSync(left, { force: true });
+  if (accept) writeFileSync(file, drawn);
+  expect(existsSync(file), `${file} is missing: look at the drawing, then npm run accept`).toBe(true);
+  const [now, then] = [PNG.sync.read(drawn), PNG.sync.read(readFileSync(file))];
+  const sameSize = now.width === then.width && now.height === then.height;
+  if (!sameSize) writeFileSync(changed, drawn);
+  expect(
+    [now.width, now.height],
+    `the size changed: compare ${changed} with ${file}, then npm run accept`,
+  ).toEqual([then.width, then.height]);
+  const marks = new PNG({ width: now.width, height: now.height });
+  const off = pixelmatch(now.data, then.data, marks.data, now.width, now.height, { threshold: 0.1 });
+  if (off > 0) {
+    writeFileSync(changed, drawn);
+    writeFileSync(difference, PNG.sync.write(marks));
+  }
+  expect(
+    off,
+    `the picture changed: see ${difference}, compare ${changed} with ${file}, then npm run accept`,
+  ).toBe(0);
+}
