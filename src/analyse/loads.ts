@@ -37,6 +37,8 @@ export interface StateLoads {
   readonly state: State;
   /** One entry a sounding pickup, in the order written. */
   readonly loads: readonly PickupLoads[];
+  /** Decibels at 1 kHz, 0 or less; see `relations.ts`. */
+  readonly output: number;
   /** Two or more sound each by itself, and cancel one another. */
   readonly silentTogether: boolean;
 }
@@ -52,7 +54,7 @@ export function solveLoads(circuit: Circuit, options: LoadOptions = {}): readonl
   const levelOf = ({ name }: Pickup): number => references.get(name)?.level ?? 1;
   return circuit.states.map((state, index) => {
     const netlist = makeNetlist(circuit, state);
-    const { of, silentTogether } = relationsIn(circuit, state, levelOf);
+    const { of, output, silentTogether } = relationsIn(circuit, state, levelOf);
     const loads = pickups.flatMap((pickup) => {
       const port = pickupPort(pickup, netlist);
       const reference = references.get(pickup.name)?.loads;
@@ -66,7 +68,7 @@ export function solveLoads(circuit: Circuit, options: LoadOptions = {}): readonl
       };
       return [{ pickup: pickup.name, ...own, reference, total, difference, ...relation }];
     });
-    return { index, state, loads, silentTogether };
+    return { index, state, loads, output, silentTogether };
   });
 }
 

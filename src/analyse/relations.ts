@@ -18,10 +18,7 @@ import { decibels } from './peak.ts';
 
 /** One sounding pickup beside the others of its state. */
 export interface Relation {
-  /**
-   * Decibels at 1 kHz, 0 or less: below the loudest pickup of the state; of the loudest, and of one that sounds alone,
-   * below what it gives in the harness it was made for.
-   */
+  /** Decibels at 1 kHz, 0 or less: below the loudest pickup of the state; of one that sounds alone, the state's output. */
   readonly level: number;
   /** A positive voltage in the coil gives a negative one at the jack: its leads are exchanged. */
   readonly reversed: boolean;
@@ -34,6 +31,11 @@ export interface Relation {
 export interface Relations {
   /** By pickup, in the order written. */
   readonly of: ReadonlyMap<string, Relation>;
+  /**
+   * Decibels at 1 kHz, 0 or less: how far the output is below that of the reference harness, for the pickup that loses
+   * least on its way to the jack, those in parallel to it taken out.
+   */
+  readonly output: number;
   /** Two or more sound each by itself, and cancel one another. */
   readonly silentTogether: boolean;
 }
@@ -56,27 +58,30 @@ export function relationsIn(
   const branches = [...netlist.branches, ...outside(graph.kit.surroundings, netlist.jack)];
   const at = transfersAt(branches, netlist.jack);
   const low = transfersAt(branches, netlist.jack, LOW);
-  const loudest = pickups.reduce<Pickup | undefined>(
-    (best, one) => (best && sizeOf(at(best.name)) >= sizeOf(at(one.name)) ? best : one),
-    undefined,
-  );
+  const loudest = Math.max(...pickups.map(({ name }) => sizeOf(at(name))));
   const inSeries = seriesPairs(branches, netlist.jack, pickups);
-  const of = new Map(
-    pickups.map((pickup): [string, Relation] => {
-      const { name } = pickup;
-      const others = pickups.filter((one) => one !== pickup).map((one) => one.name);
+  const chains = new Map(
+    pickups.map(({ name }) => {
+      const others = pickups.filter((one) => one.name !== name).map((one) => one.name);
       const series = others.filter((other) => inSeries(name, other));
-      const parallel = others.filter((other) => !series.includes(other));
-      const level =
-        pickup === loudest
-          ? alone(branches, netlist.jack, name, parallel) / referenceLevel(pickup)
-          : sizeOf(at(name)) / sizeOf(loudest && at(loudest.name));
-      const down = decibels(level);
+      return [name, { others, series, parallel: others.filter((other) => !series.includes(other)) }] as const;
+    }),
+  );
+  const output = down(
+    Math.max(
+      ...pickups.map((pickup) => {
+        const parallel = chains.get(pickup.name)?.parallel ?? [];
+        return alone(branches, netlist.jack, pickup.name, parallel) / referenceLevel(pickup);
+      }),
+    ),
+  );
+  const of = new Map(
+    pickups.map(({ name }): [string, Relation] => {
+      const { others = [], series = [], parallel = [] } = chains.get(name) ?? {};
       return [
         name,
         {
-          // Two alike differ by rounding only, and then neither is down.
-          level: down > -1e-9 ? 0 : down,
+          level: others.length === 0 ? output : down(sizeOf(at(name)) / loudest),
           reversed: (low(name)?.re ?? 0) < 0,
           series,
           parallel,
@@ -85,7 +90,14 @@ export function relationsIn(
       ];
     }),
   );
-  return { of, silentTogether: pickups.length > 1 && cancel(branches, netlist.jack, state.sounding) };
+  const silentTogether = pickups.length > 1 && cancel(branches, netlist.jack, state.sounding);
+  return { of, output: pickups.length === 0 ? 0 : output, silentTogether };
+}
+
+/** A share in decibels, 0 at most; two alike differ by rounding only, and then neither is down. */
+function down(share: number): number {
+  const level = decibels(share);
+  return level > -1e-9 ? 0 : level;
 }
 
 type Port = Netlist['jack'];

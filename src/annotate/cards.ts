@@ -42,10 +42,16 @@ export interface Card {
 export const cardsSay = (cards: readonly Card[]): readonly string[] => [
   'DC load: ohms from a pickup’s hot lead to ground, pickups out; signal load: the same at signal frequency, with the tone path.',
   'Bar: signal load in this position; tick: the load the pickup was made for. Meter: pickups fitted, controls at full.',
-  ...(cards.some((card) => card.rows.some((row) => row.level !== undefined)) ? [LEVEL_SAYS] : []),
+  ...(cards.some((card) => card.rows.some((row) => row.level !== undefined)) || joinedSays(cards, ' dB down')
+    ? [LEVEL_SAYS]
+    : []),
+  ...(joinedSays(cards, 'in series') ? [SERIES_SAYS] : []),
 ];
 const LEVEL_SAYS =
-  'dB down: at 1 kHz for the same voltage in each coil, below the loudest here; alone, below the harness it was made for.';
+  'dB down: at 1 kHz for the same voltage in each coil, below the loudest here; alone or all, below the harness it was made for.';
+const SERIES_SAYS = 'In series: each pickup’s load includes the windings of the others in its chain.';
+const joinedSays = (cards: readonly Card[], words: string): boolean =>
+  cards.some(({ joined }) => joined?.includes(words) === true);
 
 export const CARD_TYPE = { title: 14, row: 13, small: 12 } as const;
 

@@ -8,13 +8,21 @@ export type Labels = (pickup: string) => string;
 const DOWN = 1;
 
 /** `5.0 dB down`; absent where it is less than a decibel. */
-export const levelWords = ({ level }: PickupLoads): string | undefined =>
+export const levelWords = ({ level }: Pick<PickupLoads, 'level'>): string | undefined =>
   level < -DOWN ? `${(-level).toFixed(1)} dB down` : undefined;
 
 /** Absent where fewer than two sound. */
-export function joiningWords({ loads, silentTogether }: StateLoads, label: Labels): string | undefined {
+export function joiningWords(
+  { loads, output, silentTogether }: StateLoads,
+  label: Labels,
+): string | undefined {
   if (loads.length < 2) return undefined;
-  const words = [joined(loads, label), ...phaseWords(loads, label)];
+  const all = levelWords({ level: output });
+  const words = [
+    joined(loads, label),
+    ...phaseWords(loads, label),
+    ...(all === undefined ? [] : [`all ${all}`]),
+  ];
   return `${words.join(', ')}${silentTogether ? ': silent together' : ''}`;
 }
 

@@ -59,7 +59,12 @@ export async function place(
   for (const between of SPREADS) {
     const by = 1 + (between - SPREADS[0]) / 10;
     const stands = firstStands(parts, arrangement, hand, seeds, by);
-    const settled = settle(apart(stands, Math.max(APART, between - SPREADS[0])), kit.joints, { between }, reach);
+    const settled = settle(
+      apart(stands, Math.max(APART, between - SPREADS[0])),
+      kit.joints,
+      { between },
+      reach,
+    );
     const wiring = new Wiring(settled, kit.joints, MARGIN);
     if (!wiring.layAll(1)) continue;
     improve(wiring, kit.joints, between, effort);

@@ -32,13 +32,14 @@ export function loadsData({ circuit, loads, response, readings, spread }: Figure
     frequency: kit.surroundings.frequency.value,
     coupling: 'none',
     pickups: Object.fromEntries(kit.parts.filter(isPickup).map((part) => [part.name, pickupData(part)])),
-    states: loads.map(({ index, state, loads: entries, silentTogether }) => {
+    states: loads.map(({ index, state, loads: entries, output, silentTogether }) => {
       const curves = response[index];
       const wide = spread?.states[index];
       const meter = readings[index];
       return {
         state: state.settings,
         sounding: state.sounding,
+        output,
         silentTogether,
         pickups: Object.fromEntries(
           entries.map((entry) => [

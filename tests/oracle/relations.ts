@@ -158,18 +158,21 @@ export async function relationFaults(circuits: readonly Circuit[]): Promise<read
     const short = (name: string, other: string) => size(runs.at1k(`${entry.id} ${name} short ${other}`));
     const gap = (name: string, other: string) => size(runs.at1k(`${entry.id} ${name} gap ${other}`));
     const at = (name: string) => runs.at1k(`${entry.id} ${name}`);
-    const loudest = entry.sounding.reduce<string | undefined>(
-      (best, one) => (best !== undefined && size(at(best)) >= size(at(one)) ? best : one),
-      undefined,
-    );
-    const parallel = entry.sounding.filter(
-      (other) => loudest !== undefined && other !== loudest && !(short(loudest, other) > gap(loudest, other)),
-    );
-    return { ...entry, short, gap, at, loudest, parallel };
+    const loudest = Math.max(...entry.sounding.map((name) => size(at(name))));
+    return { ...entry, short, gap, at, loudest };
   });
   await runs.run(
-    chained.flatMap(({ id, net, loudest, parallel }) =>
-      loudest === undefined ? [] : [{ key: `${id} alone`, job: job(without(net, parallel), loudest) }],
+    chained.flatMap(({ id, net, sounding, short, gap }) =>
+      sounding.map((name) => ({
+        key: `${id} ${name} alone`,
+        job: job(
+          without(
+            net,
+            sounding.filter((other) => other !== name && !(short(name, other) > gap(name, other))),
+          ),
+          name,
+        ),
+      })),
     ),
   );
 
@@ -186,13 +189,24 @@ export async function relationFaults(circuits: readonly Circuit[]): Promise<read
     const cancelled = sumsOver(sounding.map((name) => runs.row(`${id} ${name}`)));
     if (Math.abs(cancelled - 1) > NEAR && cancelled < 1 !== ours.get(circuit)?.[s]?.silentTogether)
       say(`together ${cancelled / 100} of the loudest by ngspice`);
+    const c = id.split(' ')[0];
+    const losses = sounding.map(
+      (name) => size(runs.at1k(`${id} ${name} alone`)) / size(runs.at1k(`${c} reference ${name}`)),
+    );
+    const output = Math.min(1, Math.max(0, ...losses));
+    const own = ours.get(circuit)?.[s]?.output ?? 0;
+    // Where a pair is at the border of series and parallel, either is taken out.
+    const bordering = sounding.some((name) =>
+      sounding.some((other) => other !== name && Math.abs(short(name, other) / gap(name, other) - 1) < NEAR),
+    );
+    if (
+      !bordering &&
+      sounding.length > 0 &&
+      !(Math.abs(10 ** (own / 20) / output - 1) < NEAR || output < 1e-6)
+    )
+      say(`output at ${20 * Math.log10(output)} dB by ngspice, ours ${own} dB`);
     for (const { pickup, level, series, outOfPhase } of ours.get(circuit)?.[s]?.loads ?? []) {
-      const c = id.split(' ')[0];
-      const gain =
-        pickup === loudest
-          ? size(runs.at1k(`${id} alone`)) / size(runs.at1k(`${c} reference ${pickup}`))
-          : size(at(pickup)) / size(loudest === undefined ? undefined : at(loudest));
-      const expected = Math.min(1, gain);
+      const expected = sounding.length === 1 ? output : Math.min(1, size(at(pickup)) / loudest);
       if (!(Math.abs(10 ** (level / 20) / expected - 1) < NEAR || expected < 1e-6))
         say(`${pickup} at ${20 * Math.log10(expected)} dB by ngspice, ours ${level} dB`);
       for (const other of sounding.filter((name) => name !== pickup)) {

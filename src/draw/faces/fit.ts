@@ -9,6 +9,7 @@ const SIZES = [14, 13, 12, 11, 10, 9, 8, 7] as const;
 const UP = 0.68;
 const DOWN = 0.6;
 const MOST_LINES = 4;
+const MUCH_LONGER = 1.6;
 
 /** The labels as they are if `fits` says yes to each one's box, else the largest setting of them that it does. */
 export function fitLabels(labels: readonly LabelSlot[], fits: (box: Rect) => boolean): readonly LabelSlot[] {
@@ -52,7 +53,11 @@ function broken(label: LabelSlot, lines: number): readonly LabelSlot[] {
     return [words.slice(0, i + 1).join(' '), ...rest.map(({ text }) => text)];
   });
   const best = ways.reduce((a, b) => (widest(b) < widest(a) ? b : a));
-  return best.map((text) => ({ ...label, text }));
+  const pieces = inPieces(label, lines);
+  // A word much longer than the others would keep all of them small.
+  return widest(best) > MUCH_LONGER * widest(pieces.map(({ text }) => text))
+    ? pieces
+    : best.map((text) => ({ ...label, text }));
 }
 
 /** A label cut into pieces of like length, at a blank where one is near. */

@@ -1,6 +1,7 @@
 /** Every text stands out from what is painted below it. */
 import type { Drawing } from '../drawing.ts';
 import { type Finding, finding } from '../finding.ts';
+import { Near } from '../near.ts';
 import type { Text } from '../paint.ts';
 import { centreOf, overlap, touchesArea } from '../space.ts';
 import { groundOf } from './texts.ts';
@@ -10,8 +11,11 @@ const LEAST = 4.5;
 /** What a drawing without a painted page lies on. */
 const PAPER = '#ffffff';
 
-export function contrastFindings({ texts, shapes, lines }: Drawing): readonly Finding[] {
-  return texts.flatMap((text): readonly Finding[] => {
+export function contrastFindings(drawing: Drawing): readonly Finding[] {
+  const nearShapes = new Near(drawing.shapes, ({ outer }) => outer);
+  const nearLines = new Near(drawing.lines, ({ box }) => box);
+  return drawing.texts.flatMap((text): readonly Finding[] => {
+    const [shapes, lines] = [nearShapes.to(text.box), nearLines.to(text.box)];
     const ground = groundOf(text, shapes);
     const between = (order: number): boolean => order > (ground?.order ?? -1) && order < text.order;
     // A text partly on another ink must stand out from both.

@@ -1,15 +1,24 @@
 /** Texts keep off one another, off every line, and off every edge; what a text belongs to holds it whole. */
 import { type Drawing, type DrawnPart, IS } from '../drawing.ts';
 import { type Finding, finding } from '../finding.ts';
+import { Near } from '../near.ts';
 import type { Line, Shape, Text } from '../paint.ts';
 import { centreOf, grownArea, holdsBox, inks, overlap, touchesArea } from '../space.ts';
 
 export function textFindings(drawing: Drawing): readonly Finding[] {
-  const shapes = drawing.shapes.filter(({ is }) => !is.includes(IS.paper));
+  const shapes = new Near(
+    drawing.shapes.filter(({ is }) => !is.includes(IS.paper)),
+    ({ outer }) => outer,
+  );
+  const lines = new Near(drawing.lines, ({ box }) => box);
+  const texts = new Near(drawing.texts, ({ box }) => box);
   return [
-    ...drawing.texts.flatMap((text, i) => [
-      ...onTexts(text, drawing.texts.slice(i + 1)),
-      ...onPaint(text, drawing, shapes),
+    ...drawing.texts.flatMap((text) => [
+      ...onTexts(
+        text,
+        texts.to(text.box).filter((other) => other.order > text.order),
+      ),
+      ...onPaint(text, lines.to(text.box), shapes.to(text.box), drawing.id),
     ]),
     ...drawing.parts.flatMap(outside),
     ...outsideCards(drawing),
@@ -26,7 +35,12 @@ export const groundOf = (text: Text, shapes: readonly Shape[]): Shape | undefine
       text.ink.every((box) => holdsBox(area, box)),
   );
 
-function onPaint(text: Text, { lines, id }: Drawing, shapes: readonly Shape[]): readonly Finding[] {
+function onPaint(
+  text: Text,
+  lines: readonly Line[],
+  shapes: readonly Shape[],
+  id: string,
+): readonly Finding[] {
   const ground = groundOf(text, shapes)?.order ?? -1;
   return [
     ...onLines(text, lines, ground),
