@@ -41,7 +41,8 @@ export interface Card {
 /** What the cards’ bars, ticks and readings are, once for all of them. */
 export const cardsSay = (cards: readonly Card[]): readonly string[] => [
   'DC load: ohms from a pickup’s hot lead to ground, pickups out; signal load: the same at signal frequency, with the tone path.',
-  'Bar: signal load in this position; tick: the load the pickup was made for. Meter: pickups fitted, controls at full.',
+  'Bar: signal load in this position; tick: the load the pickup was made for.',
+  'Meter: pickups fitted, controls at full.',
   ...(cards.some((card) => card.rows.some((row) => row.level !== undefined)) || joinedSays(cards, ' dB down')
     ? [LEVEL_SAYS]
     : []),

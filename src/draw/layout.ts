@@ -32,7 +32,20 @@ export interface Layout {
 }
 
 /** Room for the lines below the cards. */
-const caption = (cards: readonly Card[]): number => 26 + 18 * (cardsSay(cards).length - 1);
+const captionHeight = (cards: readonly Card[], inner: number): number =>
+  26 + 18 * (captionOf(cards, inner).length - 1);
+
+/** What the cards say below them, in as few lines as the width allows. */
+export function captionOf(cards: readonly Card[], inner: number): readonly string[] {
+  const lines: string[] = [];
+  for (const sentence of cardsSay(cards)) {
+    const last = lines.at(-1);
+    const longer = `${last} ${sentence}`;
+    if (last !== undefined && textWidth(longer, 12) <= inner) lines[lines.length - 1] = longer;
+    else lines.push(sentence);
+  }
+  return lines;
+}
 
 /** No card is wider than reads well. */
 const MOST_CARD = 390;
@@ -67,7 +80,8 @@ function withCards(room: Room, inner: number, most: number): Layout {
   const rows = Math.ceil(cards.length / Math.max(1, Math.min(cards.length, most)));
   const perRow = Math.max(1, Math.ceil(cards.length / Math.max(1, rows)));
   const height = cardHeight(cards);
-  const foot = rows > 0 ? rows * (height + CARD_GAP) - CARD_GAP + caption(cards) : work.length * WORK_LINE;
+  const foot =
+    rows > 0 ? rows * (height + CARD_GAP) - CARD_GAP + captionHeight(cards, inner) : work.length * WORK_LINE;
   return {
     inner,
     width: Math.ceil(inner + 2 * EDGE),

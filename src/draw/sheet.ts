@@ -1,6 +1,6 @@
 /** The whole sheet: title, view line and key above, the drawing, the load cards below. */
 import type { Container } from '@svgdotjs/svg.js';
-import { type Card, cardsSay } from '../annotate/cards.ts';
+import type { Card } from '../annotate/cards.ts';
 import type { Line } from '../annotate/lines.ts';
 import { at } from '../common/geometry.ts';
 import type { Placement } from '../place/placement.ts';
@@ -10,7 +10,7 @@ import { drawChips } from './chips.ts';
 import { faces } from './faces/index.ts';
 import { EDGE, openSheet, type Page } from './head.ts';
 import { drawKey, keyOf } from './key.ts';
-import { layOutSheet } from './layout.ts';
+import { captionOf, layOutSheet } from './layout.ts';
 import { num, Pen } from './pen.ts';
 import { type Theme, themes } from './theme.ts';
 import { drawMarks, drawWires, type Emphasis } from './wires.ts';
@@ -83,7 +83,7 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
   drawChips(drawing.group({ id: `${id}-colours` }), placement, theme, emphasis);
 
   if (work.length > 0) drawWork(pen.group({ id: `${id}-work` }), work, EDGE, layout.footTop, theme);
-  const said = cards.length === 0 ? [] : cardsSay(cards);
+  const said = cards.length === 0 ? [] : captionOf(cards, layout.inner);
   said.forEach((line, i) => {
     const y = height - EDGE - 4 - 18 * (said.length - 1 - i);
     pen.text(line, at(EDGE, y), { size: 12, fill: theme.quiet, anchor: 'start' });

@@ -42,15 +42,21 @@ describe('left-handed, in every state, up to every step, on a page', () => {
 });
 
 describe('colour codes', () => {
-  it.each(sampleKits())('out/$id.svg: every wire whose colour is given bears it', (kit) => {
-    const drawing = readDrawing(readFileSync(`out/${kit.id}.svg`, 'utf8'));
-    if ('rule' in drawing) throw new Error(drawing.message);
-    expect(drawing.chips.map(({ code }) => code).sort()).toEqual(
-      kit.joints.flatMap(({ colour }) => colour ?? []).sort(),
-    );
-  });
+  it.skipIf(process.env.SOLDERLEAF_WITHOUT_OUT === '1').each(sampleKits())(
+    'out/$id.svg: every wire whose colour is given bears it',
+    (kit) => {
+      const drawing = readDrawing(readFileSync(`out/${kit.id}.svg`, 'utf8'));
+      if ('rule' in drawing) throw new Error(drawing.message);
+      expect(drawing.chips.map(({ code }) => code).sort()).toEqual(
+        kit.joints.flatMap(({ colour }) => colour ?? []).sort(),
+      );
+    },
+  );
 });
 
-it.each(sampleKits())('out/$id.svg as committed: nothing is found', (kit) => {
-  expect(inspect(readFileSync(`out/${kit.id}.svg`, 'utf8'), kit).map(printFinding)).toEqual([]);
-});
+it.skipIf(process.env.SOLDERLEAF_WITHOUT_OUT === '1').each(sampleKits())(
+  'out/$id.svg as committed: nothing is found',
+  (kit) => {
+    expect(inspect(readFileSync(`out/${kit.id}.svg`, 'utf8'), kit).map(printFinding)).toEqual([]);
+  },
+);

@@ -1,0 +1,172 @@
+/**
+ * `npm run mutate`: small changes to `src/`, one at a time, each with the tests that are concerned. Pictures and `out/` are left
+ * out of account: an assertion must notice. It takes about an hour, and is no part of `npm test`.
+ *
+ * Arguments: how many changes (320), the seed (60063), how many at a time (2).
+ */
+import { spawn } from 'node:child_process';
+import { cpSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { chooseMutants, type Mutant } from './mutants.ts';
+
+const [count = 320, seed = 60063, workers = 2] = process.argv.slice(2, 5).map(Number);
+/** Milliseconds; a change that makes a test hang is noticed too. */
+const LIMIT = 180_000;
+
+/** Tests concerned by the room a file is in, those first that take least time. */
+const CONCERNED: readonly (readonly [RegExp, readonly string[]])[] = [
+  [
+    /^common\//,
+    ['common', 'describe', 'reference', 'annotate', 'analyse', 'truth', 'place', 'publish/loads'],
+  ],
+  [/^parts\//, ['circuit', 'describe', 'annotate', 'analyse', 'truth', 'oracle']],
+  [/^describe\//, ['describe', 'broken', 'publish/draw', 'truth/parts', 'publish/pad']],
+  [/^circuit\//, ['circuit', 'broken', 'annotate', 'analyse', 'describe', 'truth']],
+  [/^solve\//, ['circuit', 'reference', 'annotate', 'analyse/loads', 'broken', 'oracle', 'publish/files']],
+  [/^analyse\/pad/, ['analyse/pad', 'publish/pad']],
+  [/^analyse\//, ['annotate', 'analyse', 'reference', 'response', 'publish/loads', 'publish/pad', 'oracle']],
+  [/^annotate\//, ['annotate', 'truth', 'publish/loads', 'response/plot', 'inspect/rules']],
+  [/^place\//, ['place', 'truth', 'inspect/rules', 'random/ways', 'inspect/tamperings']],
+  [/^draw\/plot/, ['response']],
+  [/^draw\//, ['truth', 'inspect/rules', 'response/plot', 'publish/draw', 'inspect/tamperings']],
+  [
+    /^inspect\//,
+    [
+      'inspect/rules',
+      'inspect/contrast',
+      'inspect/legs',
+      'inspect/reading',
+      'inspect/text-ink',
+      'inspect/tamperings',
+      'inspect/samples',
+    ],
+  ],
+  [
+    /^publish\/(pad|columns|table|loads|meter|response)/,
+    ['publish/loads', 'publish/pad', 'response', 'publish/commands'],
+  ],
+  [
+    /^publish\//,
+    ['publish/draw', 'publish/files', 'broken', 'publish/commands', 'publish/hostile', 'response'],
+  ],
+  [
+    /^(commands|cli)/,
+    ['publish/commands', 'publish/files', 'inspect/command', 'response/command', 'publish/hostile'],
+  ],
+  [/^pipeline/, ['truth', 'publish/commands', 'response']],
+];
+
+interface Result {
+  readonly mutant: Mutant;
+  /** The test that noticed, or `undefined`. */
+  readonly by?: string;
+}
+
+function workplace(): string {
+  const folder = mkdtempSync(join(tmpdir(), 'mutate-'));
+  for (const name of [
+    'src',
+    'tests',
+    'samples',
+    'layouts',
+    'out',
+    'package.json',
+    'tsconfig.json',
+    'vitest.config.ts',
+    'README.md',
+  ])
+    cpSync(name, join(folder, name), { recursive: true });
+  symlinkSync(resolve('node_modules'), join(folder, 'node_modules'));
+  return folder;
+}
+
+/** Runs the tests concerned, in order, until one notices. */
+function noticed(folder: string, mutant: Mutant): Promise<string | undefined> {
+  const tests = CONCERNED.find(([room]) => room.test(mutant.file))?.[1] ?? ['truth'];
+  const args = [
+    'vitest',
+    'run',
+    ...tests.map((name) => `tests/${name}`),
+    '--bail=1',
+    '--maxWorkers=1',
+    '--no-isolate',
+    '--pool=threads',
+    '--exclude=tests/golden/**',
+    '--reporter=json',
+  ];
+  return new Promise((settle) => {
+    const child = spawn('npx', args, {
+      cwd: folder,
+      detached: true,
+      stdio: ['ignore', 'pipe', 'ignore'],
+      env: { ...process.env, SOLDERLEAF_WITHOUT_OUT: '1' },
+    });
+    let text = '';
+    child.stdout.on('data', (bytes: Buffer) => {
+      text += bytes.toString();
+    });
+    const limit = setTimeout(() => {
+      if (child.pid !== undefined) process.kill(-child.pid, 'SIGKILL');
+      settle('the limit of time');
+    }, LIMIT);
+    child.on('close', (code) => {
+      clearTimeout(limit);
+      settle(code === 0 ? undefined : failedIn(text));
+    });
+  });
+}
+
+function failedIn(text: string): string {
+  try {
+    const { testResults } = JSON.parse(text.slice(text.indexOf('{'))) as {
+      readonly testResults: readonly {
+        readonly name: string;
+        readonly message: string;
+        readonly assertionResults: readonly { readonly status: string; readonly fullName: string }[];
+      }[];
+    };
+    for (const { name, message, assertionResults } of testResults) {
+      const failed = assertionResults.find(({ status }) => status === 'failed');
+      if (failed) return failed.fullName;
+      if (message !== '') return `${name}: ${message.split('\n', 1)[0]}`;
+    }
+  } catch {
+    // It ended before it could say.
+  }
+  return 'a run that broke off';
+}
+
+const mutants = chooseMutants(count, seed);
+const queue = mutants.entries();
+const results: Result[] = [];
+
+async function work(): Promise<void> {
+  const folder = workplace();
+  for (const [, mutant] of queue) {
+    const path = join(folder, 'src', mutant.file);
+    const text = readFileSync(path, 'utf8');
+    writeFileSync(path, text.slice(0, mutant.at) + mutant.to + text.slice(mutant.at + mutant.from.length));
+    const by = await noticed(folder, mutant);
+    writeFileSync(path, text);
+    results.push({ mutant, ...(by === undefined ? {} : { by }) });
+    const { file, line, what } = mutant;
+    console.log(
+      `${by === undefined ? 'SURVIVED' : 'noticed '}  src/${file}:${line}  ${what}${by === undefined ? '' : `  (${by.slice(0, 90)})`}`,
+    );
+  }
+  rmSync(folder, { recursive: true, force: true });
+}
+
+await Promise.all(Array.from({ length: workers }, work));
+const survivors = results.filter(({ by }) => by === undefined);
+console.log(
+  `\n${results.length} changes, ${results.length - survivors.length} noticed (${((1 - survivors.length / results.length) * 100).toFixed(1)} %)`,
+);
+for (const {
+  mutant: { file, line, what, from, to },
+} of survivors)
+  console.log(
+    `src/${file}:${line}  ${what}\n    - ${from.replaceAll('\n', ' ').slice(0, 110)}\n    + ${to.replaceAll('\n', ' ').slice(0, 110)}`,
+  );
+process.exitCode = survivors.length <= results.length / 10 ? 0 : 1;
