@@ -14,48 +14,41 @@ const [count = 320, seed = 60063, workers = 2] = process.argv.slice(2, 5).map(Nu
 /** Milliseconds; a change that makes a test hang is noticed too. */
 const LIMIT = 180_000;
 
-/** Tests concerned by the room a file is in, those first that take least time. */
+/** Tests concerned by the room a file is in, run after one another until one notices, those first that take least time. */
 const CONCERNED: readonly (readonly [RegExp, readonly string[]])[] = [
-  [
-    /^common\//,
-    ['common', 'describe', 'reference', 'annotate', 'analyse', 'truth', 'place', 'publish/loads'],
-  ],
-  [/^parts\//, ['circuit', 'describe', 'annotate', 'analyse', 'truth', 'oracle']],
-  [/^describe\//, ['describe', 'broken', 'publish/draw', 'truth/parts', 'publish/pad']],
-  [/^circuit\//, ['circuit', 'broken', 'annotate', 'analyse', 'describe', 'truth']],
-  [/^solve\//, ['circuit', 'reference', 'annotate', 'analyse/loads', 'broken', 'oracle', 'publish/files']],
-  [/^analyse\/pad/, ['analyse/pad', 'publish/pad']],
-  [/^analyse\//, ['annotate', 'analyse', 'reference', 'response', 'publish/loads', 'publish/pad', 'oracle']],
-  [/^annotate\//, ['annotate', 'truth', 'publish/loads', 'response/plot', 'inspect/rules']],
-  [/^place\//, ['place', 'truth', 'inspect/rules', 'random/ways', 'inspect/tamperings']],
+  [/^common\//, ['common reference describe annotate', 'analyse publish/loads', 'truth place']],
+  [/^parts\//, ['circuit annotate analyse/loads', 'describe truth', 'oracle']],
+  [/^describe\//, ['describe broken', 'publish/draw publish/pad truth/parts']],
+  [/^circuit\//, ['circuit annotate broken', 'analyse describe', 'truth']],
+  [/^solve\//, ['circuit reference annotate analyse/loads', 'oracle broken', 'publish/files']],
+  [/^analyse\/pad/, ['analyse/pad publish/pad']],
+  [/^analyse\//, ['annotate reference analyse', 'response publish/loads publish/pad', 'oracle']],
+  [/^annotate\/plot/, ['response']],
+  [/^annotate\//, ['annotate publish/loads', 'truth', 'response/plot inspect/rules']],
+  [/^place\//, ['truth/parts place', 'truth/lines random/ways', 'inspect/rules', 'inspect/tamperings']],
   [/^draw\/plot/, ['response']],
-  [/^draw\//, ['truth', 'inspect/rules', 'response/plot', 'publish/draw', 'inspect/tamperings']],
+  [/^draw\//, ['truth', 'inspect/rules publish/draw', 'inspect/tamperings']],
   [
     /^inspect\//,
     [
-      'inspect/rules',
-      'inspect/contrast',
-      'inspect/legs',
-      'inspect/reading',
-      'inspect/text-ink',
+      'inspect/rules inspect/contrast inspect/legs inspect/reading inspect/text-ink',
       'inspect/tamperings',
       'inspect/samples',
     ],
   ],
   [
     /^publish\/(pad|columns|table|loads|meter|response)/,
-    ['publish/loads', 'publish/pad', 'response', 'publish/commands'],
+    ['publish/loads publish/pad', 'response publish/commands'],
   ],
-  [
-    /^publish\//,
-    ['publish/draw', 'publish/files', 'broken', 'publish/commands', 'publish/hostile', 'response'],
-  ],
+  [/^publish\//, ['publish/draw broken', 'publish/files publish/commands', 'publish/hostile']],
   [
     /^(commands|cli)/,
-    ['publish/commands', 'publish/files', 'inspect/command', 'response/command', 'publish/hostile'],
+    ['publish/commands publish/files', 'inspect/command response/command', 'publish/hostile publish/pad'],
   ],
-  [/^pipeline/, ['truth', 'publish/commands', 'response']],
+  [/^pipeline/, ['truth', 'publish/commands response']],
 ];
+/** Tests that run the built program; the others need no build. */
+const BUILT = /publish\/(commands|files|hostile)|command/;
 
 interface Result {
   readonly mutant: Mutant;
@@ -82,12 +75,18 @@ function workplace(): string {
 }
 
 /** Runs the tests concerned, in order, until one notices. */
-function noticed(folder: string, mutant: Mutant): Promise<string | undefined> {
-  const tests = CONCERNED.find(([room]) => room.test(mutant.file))?.[1] ?? ['truth'];
-  const args = [
-    'vitest',
-    'run',
-    ...tests.map((name) => `tests/${name}`),
+async function noticed(folder: string, mutant: Mutant): Promise<string | undefined> {
+  const groups = CONCERNED.find(([room]) => room.test(mutant.file))?.[1] ?? ['truth'];
+  for (const group of groups) {
+    const by = await failing(folder, group);
+    if (by !== undefined) return by;
+  }
+  return undefined;
+}
+
+function failing(folder: string, group: string): Promise<string | undefined> {
+  const tests = group.split(' ').map((name) => `tests/${name}`);
+  const options = [
     '--bail=1',
     '--maxWorkers=1',
     '--no-isolate',
@@ -96,11 +95,15 @@ function noticed(folder: string, mutant: Mutant): Promise<string | undefined> {
     '--reporter=json',
   ];
   return new Promise((settle) => {
-    const child = spawn('npx', args, {
+    const child = spawn('node_modules/.bin/vitest', ['run', ...tests, ...options], {
       cwd: folder,
       detached: true,
       stdio: ['ignore', 'pipe', 'ignore'],
-      env: { ...process.env, SOLDERLEAF_WITHOUT_OUT: '1' },
+      env: {
+        ...process.env,
+        SOLDERLEAF_WITHOUT_OUT: '1',
+        ...(BUILT.test(group) ? {} : { SOLDERLEAF_WITHOUT_BUILD: '1' }),
+      },
     });
     let text = '';
     child.stdout.on('data', (bytes: Buffer) => {
