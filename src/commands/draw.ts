@@ -77,7 +77,11 @@ export function addDraw(program: Command): void {
       ];
       if (wrong.length > 0) return refuse(wrong);
       const files = filesOf(paths);
-      for await (const outcome of drawKits(files, { ...rest, formats: format }, { prepare, render })) {
+      for await (const outcome of drawKits(
+        files,
+        { ...rest, formats: format, progress: complainOf },
+        { prepare, render },
+      )) {
         complain(outcome.reports);
         for (const line of outcome.lines) say(line);
         for (const trouble of outcome.troubles) complainOf(trouble);

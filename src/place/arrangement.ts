@@ -8,7 +8,10 @@ import type { Kind } from '../parts/index.ts';
 import { kinds } from '../parts/index.ts';
 
 const KINDS = Object.keys(kinds) as [Kind, ...Kind[]];
-const pair = z.tuple([z.number().int(), z.number().int()]);
+/** Grid units; a sheet is some sixty across, and what stands further out was mistyped. */
+const FARTHEST = 400;
+const unit = z.number().int().min(-FARTHEST).max(FARTHEST);
+const pair = z.tuple([unit, unit]);
 
 export const arrangementSchema = z.strictObject({
   arrangement: z
@@ -27,7 +30,7 @@ export const arrangementSchema = z.strictObject({
         step: pair.default([0, 0]).describe('From one to the next, in grid units'),
         wrap: z
           .strictObject({
-            after: z.number().int().min(1).describe('How many stand in one row'),
+            after: z.number().int().min(1).max(FARTHEST).describe('How many stand in one row'),
             step: pair.describe('From one row to the next, in grid units'),
           })
           .optional()
@@ -39,6 +42,7 @@ export const arrangementSchema = z.strictObject({
         mirror: z.boolean().default(false).describe('Left and right exchanged'),
       }),
     )
+    .max(100)
     .describe('Where parts sit; the rest is placed between them'),
 });
 

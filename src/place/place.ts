@@ -11,6 +11,7 @@ import type { Arrangement } from './arrangement.ts';
 import { elkGraph, layOut } from './elk.ts';
 import { DEFAULT_EFFORT, type Effort, improve } from './improve.ts';
 import { outlineOf } from './outlines/index.ts';
+import { packed } from './pack.ts';
 import type { Placement, Stand } from './placement.ts';
 import { firstStands } from './seating.ts';
 import { apart, settle } from './settle.ts';
@@ -21,6 +22,11 @@ export type Captions = ReadonlyMap<string, string>;
 
 /** A kit whose wires find no way at any spacing: an error of that kit, and of no other. */
 export class NoWay extends Error {}
+
+/** Beyond so many parts there is no search for better places: it would take minutes and gain little. */
+const MANY = 100;
+/** Grid units between the parts of such a kit, besides twice what is kept free in any. */
+const PACKED = 10;
 
 /** Free columns and rows around the parts. */
 const MARGIN = 8;
@@ -34,6 +40,8 @@ const APART = 2;
 export interface PlaceOptions {
   readonly effort?: Effort;
   readonly hand?: Hand;
+  /** Told what is being done, which for a large kit takes seconds. */
+  readonly progress?: (stage: string) => void;
 }
 
 /**
@@ -45,29 +53,33 @@ export async function place(
   circuit: Circuit,
   arrangement: Arrangement,
   captions: Captions,
-  { effort = DEFAULT_EFFORT, hand = 'right' }: PlaceOptions = {},
+  { effort = DEFAULT_EFFORT, hand = 'right', progress = () => undefined }: PlaceOptions = {},
 ): Promise<Placement> {
   const { kit } = circuit;
   const parts = kit.parts.map((part) => ({ part, outline: outlineOf(part, captions.get(part.name)) }));
-  const seeds = await layOut(
-    elkGraph(
-      parts.map(({ part, outline }) => ({ name: part.name, outline })),
-      kit.joints,
-    ),
-  );
+  progress('finding places');
+  const many = parts.length > MANY;
+  const seeds = many
+    ? undefined
+    : await layOut(
+        elkGraph(
+          parts.map(({ part, outline }) => ({ name: part.name, outline })),
+          kit.joints,
+        ),
+      );
   const reach = arrangement.seats.length > 0 ? 60 : 6;
   for (const between of SPREADS) {
     const by = 1 + (between - SPREADS[0]) / 10;
-    const stands = firstStands(parts, arrangement, hand, seeds, by);
-    const settled = settle(
-      apart(stands, Math.max(APART, between - SPREADS[0])),
-      kit.joints,
-      { between },
-      reach,
-    );
+    const laid = seeds ?? packed(parts, kit.joints, PACKED + 2 * between);
+    const stands = firstStands(parts, arrangement, hand, laid, by);
+    const spaced = apart(stands, Math.max(APART, between - SPREADS[0]));
+    // What is packed has its room for wires, which settling would take away.
+    const settled = many ? spaced : settle(spaced, kit.joints, { between }, reach);
+    progress(`laying ${kit.joints.length} wires`);
     const wiring = new Wiring(settled, kit.joints, MARGIN);
     if (!wiring.layAll(1)) continue;
-    improve(wiring, kit.joints, between, effort);
+    if (!many) progress('searching for better places');
+    if (!many) improve(wiring, kit.joints, between, effort);
     return finish(wiring.stands, wiring.result());
   }
   throw new NoWay(`no way found for every wire of ${kit.id}`);

@@ -37,7 +37,12 @@ export interface DrawOptions extends Wanted {
   readonly effort?: number;
   /** Write nothing; only compare. */
   readonly check: boolean;
+  /** Told what is being done with a kit so large that it takes seconds. */
+  readonly progress?: (line: string) => void;
 }
+
+/** Parts from which a kit takes seconds to draw. */
+const LARGE = 80;
 
 /** What became of one kit: its reports, what is to be said of each file, and what could not be written. */
 export interface Outcome {
@@ -146,6 +151,9 @@ async function drawPlan(plan: Plan, options: DrawOptions, drawer: Drawer): Promi
     .prepare(kit, plan.arrangement, {
       ...(options.hand ? { hand: options.hand } : {}),
       ...(options.effort === undefined ? {} : { effort: { ...DEFAULT_EFFORT, steps: options.effort } }),
+      ...(kit.parts.length < LARGE
+        ? {}
+        : { progress: (stage) => options.progress?.(`${file}: ${kit.parts.length} parts, ${stage}`) }),
     })
     .catch((thrown: unknown) => {
       if (thrown instanceof NoWay) return undefined;

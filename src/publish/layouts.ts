@@ -2,7 +2,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { parse } from 'yaml';
+import { isNode, LineCounter, parse, parseDocument } from 'yaml';
 import { z } from 'zod';
 import { nearest } from '../common/nearest.ts';
 import { type Problem, problem } from '../common/problem.ts';
@@ -45,25 +45,41 @@ export function findArrangement(name: string): Arrangement | string {
   const bytes = readBytes(file, LARGEST_KIT);
   if (!isBytes(bytes)) return `${file}: ${whyNot(bytes)}`;
   try {
-    const value: unknown = parse(Buffer.from(bytes).toString('utf8'));
+    const lines = new LineCounter();
+    const document = parseDocument(Buffer.from(bytes).toString('utf8'), { lineCounter: lines });
+    const [slip] = document.errors;
+    if (slip) return `${file}:${slip.linePos?.[0].line ?? 1}: ${slip.message.split('\n', 1)[0]}`;
+    const value: unknown = document.toJS();
     const read = arrangementSchema.safeParse(value);
-    if (!read.success) return `${file}: ${slipOf(value, read.error.issues[0])}`;
-    known.set(name, read.data);
-    return read.data;
+    if (read.success) {
+      known.set(name, read.data);
+      return read.data;
+    }
+    const [issue] = read.error.issues;
+    const node = document.getIn(
+      (issue?.path ?? []).filter((step) => typeof step !== 'symbol'),
+      true,
+    );
+    const offset = isNode(node) ? (node.range?.[0] ?? 0) : 0;
+    return `${file}:${lines.linePos(offset).line}: ${slipOf(value, issue)}`;
   } catch (thrown) {
     return `${file}: ${thrown instanceof Error ? thrown.message.split('\n', 1)[0] : 'not readable'}`;
   }
 }
 
 /** What keeps a file from being an arrangement: the commonest slip is to name a kit. */
-function slipOf(value: unknown, issue: { readonly path: readonly PropertyKey[] } | undefined): string {
+function slipOf(value: unknown, issue: z.core.$ZodIssue | undefined): string {
   const keys = typeof value === 'object' && value !== null ? Object.keys(value) : [];
   if (keys.includes('joints')) return 'it is a kit and no arrangement';
   if (!keys.includes('seats')) return 'it is no arrangement, as it has no seats';
   const path = issue?.path.map(String) ?? [];
   const [first = ''] = path;
   if (path.length === 0) return 'it has a key that no arrangement has';
-  return `${path.join('.')}: ${path.length === 1 && !keys.includes(first) ? 'it is missing' : 'it is not written as it should be'}`;
+  const where = path.join('.');
+  if (path.length === 1 && !keys.includes(first)) return `${where}: it is missing`;
+  if (issue?.code === 'too_big') return `${where}: it is too large; at most ${issue.maximum}`;
+  if (issue?.code === 'too_small') return `${where}: it is too small; at least ${issue.minimum}`;
+  return `${where}: it is not written as it should be`;
 }
 
 /** What is wrong with a name that no arrangement could be found by; nothing when one is. */

@@ -9,6 +9,8 @@ import { type Prices, Search } from './search.ts';
 const PRICE = { step: 2, bend: 7, crossing: 44, crumb: 24, hook: 10 } as const;
 /** Rounds of laying again before the placement is judged too tight. */
 const ROUNDS = 40;
+/** From this round on the wires that end at the same lugs are laid again too. */
+const STUBBORN = 10;
 /** The price of sharing when negotiation begins. */
 const OPENING_PRICE = 12;
 /** The first ways need not be the cheapest: every wire is laid again before they count. */
@@ -160,10 +162,21 @@ export class Router {
       for (let slot = 0; slot < used.length; slot++)
         if ((used[slot] ?? 0) > 1) history[slot] = (history[slot] ?? 0) + Math.max(6, conflict >> 3);
       conflict = Math.min(FORBIDDEN, Math.round(conflict * 1.5));
-      for (const i of this.#shortFirst(clashing)) this.#lay(i, conflict, haste);
+      const again = round < STUBBORN ? clashing : this.#withNeighbours(clashing);
+      for (const i of this.#shortFirst(again)) this.#lay(i, conflict, haste);
     }
     history.fill(0);
     return true;
+  }
+
+  /** Some wires with those that end at the same lugs: these may be what keeps them from their gates. */
+  #withNeighbours(some: readonly number[]): readonly number[] {
+    const gatesOf = (i: number): readonly number[] => {
+      const task = this.#tasks[i];
+      return task ? [...task.from, ...task.to].map(({ node }) => node) : [];
+    };
+    const gates = new Set(some.flatMap(gatesOf));
+    return this.#tasks.flatMap((_, i) => (gatesOf(i).some((node) => gates.has(node)) ? [i] : []));
   }
 
   #shares(i: number): boolean {
