@@ -177,6 +177,20 @@ describe('finer points', () => {
       'drawn-otherwise: “part-tone-1”: drawn is “500 kΩ log”, the kit gives “250 kΩ log”',
     ]);
   });
+  it('the limits themselves: text at 4.4:1 is found and at 4.6:1 is not; a wire 5.5 from a lug is found, 6.5 is not', () => {
+    // #787878 and #757575 on white, by the formula of WCAG 2.2 (from memory): 4.42 and 4.61.
+    const inked = (ink: string) =>
+      rules(onTop(`<text x="700" y="30" font-size="12" fill="${ink}">grey</text>`));
+    expect(inked('#787878')).toContain('contrast');
+    expect(inked('#757575')).not.toContain('contrast');
+    const { x, y, width, height } = lug('3', 'volume');
+    const below = (by: number) =>
+      inspect(wireOf({ x: x - 4, y: y + height + by }, { x: x + width / 2, y: y + height + by })).filter(
+        ({ rule, message }) => rule === 'lug-too-near' && message.includes('volume.3'),
+      );
+    expect(below(5.5)).toHaveLength(1);
+    expect(below(6.5)).toHaveLength(0);
+  });
   it('a wire far from everything is let be', () => {
     const y = drawing.page.height - 3;
     const found = inspect(wireOf({ x: 40, y }, { x: 200, y }));
