@@ -2,5 +2,10 @@
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
-  test: { include: ['tests/**/*.test.ts'], globalSetup: 'tests/tools/build.ts', testTimeout: 30_000 },
+  test: {
+    include: ['tests/**/*.test.ts'],
+    globalSetup: 'tests/tools/build.ts',
+    testTimeout: 60_000,
+    maxWorkers: '100%',
+  },
 });

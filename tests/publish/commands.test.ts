@@ -96,7 +96,7 @@ it('answers 2 to wrong usage and 1 to a kit or an arrangement that is not there'
   writeFileSync(own, 'arrangement: own\nseats: []\n');
   const wrong = run('draw', 'samples/heron-ss.yaml', '--out', folder, '--arrangement', own);
   expect(wrong.status).toBe(1);
-  expect(wrong.stderr).toMatch(/bad-arrangement[\s\S]*own-layout\.yaml: about: it is missing/);
+  expect(wrong.stderr).toMatch(/bad-arrangement[\s\S]*own-layout\.yaml:1: about: it is missing/);
   expect(
     run('draw', 'samples/heron-ss.yaml', '--out', folder, '--arrangement', 'none.yaml').stderr,
   ).toContain('none.yaml: there is no such file');
