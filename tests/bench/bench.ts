@@ -4,7 +4,8 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { readKit } from '../../src/describe/read.ts';
-import { draw } from '../../src/pipeline.ts';
+import { proofread } from '../../src/inspect/index.ts';
+import { draw, prepare, render } from '../../src/pipeline.ts';
 import { layOut } from '../../src/place/elk.ts';
 import { DEFAULT_EFFORT } from '../../src/place/improve.ts';
 import { findArrangement } from '../../src/publish/layouts.ts';
@@ -71,8 +72,28 @@ const row = (name: string, pairs: readonly (readonly [number, number])[], target
   const ratio = median(pairs.map((p) => p[0] / p[1])).toFixed(2);
   return `${name.padEnd(46)}ours ${ours.toFixed(0)} ms  elkjs alone ${elk.toFixed(0)} ms  ratio ${ratio}${target === undefined ? '' : `  (target ${target})`}`;
 };
+/** Reading a drawing back before it is written, beside making it as by default. */
+async function proved(rounds: number): Promise<readonly number[]> {
+  const shares: number[] = [];
+  for (let i = 0; i < rounds * 2; i++) {
+    let prepared: Awaited<ReturnType<typeof prepare>> | undefined;
+    let svg = '';
+    const making = await timed(async () => {
+      prepared = await prepare(kit, arrangement);
+      svg = render(prepared).svg;
+    });
+    const reading = await timed(() => prepared && proofread(svg, prepared));
+    if (i >= rounds) shares.push(reading / making);
+  }
+  return shares;
+}
+const shares = await proved(8);
+
 console.log(row('draw one kit, cold, placement not searched', cold, 1.5));
 console.log(row('draw one kit, cold, as by default', coldSearched));
 console.log(row('whole pipeline, warm, placement not searched', warm, 1.3));
 console.log(row('the same against elkjs asked for places alone', warmPlaces));
 console.log(row('whole pipeline, warm, as by default', warmSearched));
+console.log(
+  `${'reading a drawing back, share of making it'.padEnd(46)}${(median(shares) * 100).toFixed(1)} %  (target 15 %)`,
+);

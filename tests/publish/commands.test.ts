@@ -100,10 +100,17 @@ it('answers 2 to wrong usage and 1 to a kit or an arrangement that is not there'
   expect(
     run('draw', 'samples/heron-ss.yaml', '--out', folder, '--arrangement', 'none.yaml').stderr,
   ).toContain('none.yaml: there is no such file');
+  writeFileSync(
+    own,
+    'arrangement: own\nabout: far off\nseats:\n  - kinds: [pot]\n    at: [0, 0]\n    step: [1000000000, 0]\n',
+  );
+  expect(run('draw', 'samples/heron-ss.yaml', '--out', folder, '--arrangement', own).stderr).toMatch(
+    /own-layout\.yaml:6: seats\.0\.step\.0: it is too large; at most 400/,
+  );
   // No line of the kit is to blame for what the command line names.
   expect(wrong.stderr).not.toContain('heron-ss.yaml');
   const kit = run('draw', 'samples/heron-ss.yaml', '--out', folder, '--arrangement', 'samples/heron-ss.yaml');
-  expect(kit.stderr).toContain('samples/heron-ss.yaml: it is a kit and no arrangement');
+  expect(kit.stderr).toContain('samples/heron-ss.yaml:1: it is a kit and no arrangement');
   expect(run('--version').status).toBe(0);
   expect(run('--help').status).toBe(0);
 });
