@@ -166,11 +166,15 @@ function chipsOf(
 
 function partsOf(id: string, marks: readonly Mark[]): readonly DrawnPart[] {
   const prefix = `${id}-part-`;
-  const nameOf = (mark: Mark): string | undefined =>
-    mark.groups.find((group) => group.startsWith(prefix))?.slice(prefix.length);
-  const names = [...new Set(marks.flatMap((mark) => nameOf(mark) ?? []))];
-  return names.map((name) => {
-    const own = marks.filter((mark) => nameOf(mark) === name);
+  const ofPart = new Map<string, Mark[]>();
+  for (const mark of marks) {
+    const name = mark.groups.find((group) => group.startsWith(prefix))?.slice(prefix.length);
+    if (name === undefined) continue;
+    const own = ofPart.get(name);
+    if (own) own.push(mark);
+    else ofPart.set(name, [mark]);
+  }
+  return [...ofPart].map(([name, own]) => {
     const shapes = own.filter((mark) => mark.kind === 'area');
     const texts = own.filter((mark) => mark.kind === 'text');
     const lugs = shapes.flatMap(({ is, area }): DrawnLug[] => {

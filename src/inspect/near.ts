@@ -6,7 +6,7 @@ const SIDE = 96;
 
 export class Near<T> {
   readonly #items: readonly T[];
-  readonly #squares = new Map<string, number[]>();
+  readonly #squares = new Map<number, number[]>();
 
   /** @param boxOf what of an item is to be found; items keep their order */
   constructor(items: readonly T[], boxOf: (item: T) => Rect) {
@@ -31,8 +31,8 @@ export class Near<T> {
 /** Boxes beyond this many squares across or down are of drawings that no sheet can hold. */
 const MOST = 2000;
 
-function* squaresOf({ x, y, width, height }: Rect): Generator<string> {
+function* squaresOf({ x, y, width, height }: Rect): Generator<number> {
   const clamped = (n: number): number => Math.max(-MOST, Math.min(MOST, Math.floor(n / SIDE)));
   for (let row = clamped(y); row <= clamped(y + height); row++)
-    for (let column = clamped(x); column <= clamped(x + width); column++) yield `${column} ${row}`;
+    for (let column = clamped(x); column <= clamped(x + width); column++) yield row * 2 * (MOST + 1) + column;
 }

@@ -35,6 +35,13 @@ export const boxOf = (points: readonly Point[]): Rect => {
   return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
 };
 
+export const boxOfStretch = ({ a, b }: Stretch): Rect => ({
+  x: Math.min(a.x, b.x),
+  y: Math.min(a.y, b.y),
+  width: Math.abs(a.x - b.x),
+  height: Math.abs(a.y - b.y),
+});
+
 export const boundsOf = (boxes: readonly Rect[]): Rect =>
   boxOf(boxes.flatMap((b) => [b, { x: b.x + b.width, y: b.y + b.height }]));
 
@@ -86,7 +93,7 @@ export function inks(line: Stretch, half: number, cap: number, box: Rect): boole
   const { a, b } = line;
   if (a.x !== b.x && a.y !== b.y) return slantInks(line, half, box);
   const [along, across] = a.y === b.y ? [cap, half] : [half, cap];
-  const ink = boxOf([a, b]);
+  const ink = boxOfStretch(line);
   return overlap(box, {
     x: ink.x - along,
     y: ink.y - across,

@@ -3,11 +3,17 @@
  * such a kit out to many times the size, and wires across all of that take minutes to lay.
  */
 import { PITCH } from '../common/geometry.ts';
+import { seeded } from '../common/random.ts';
 import type { Joint } from '../describe/kit.ts';
 import type { Outlined, Seed } from './seating.ts';
 
+/** Exchanges tried for every part: beyond this the wires become hardly shorter. */
+const EXCHANGES = 3000;
+/** How much longer an exchange may leave the wires at first, cells; it falls to nothing along the way. */
+const WARMTH = 3;
+
 /**
- * Top left corners by part name, drawing units; parts in the order in which joints lead to them from the first.
+ * Top left corners by part name, drawing units.
  *
  * @param gap grid units kept free between cells, for wires
  */
@@ -16,34 +22,80 @@ export function packed(
   joints: readonly Joint[],
   gap: number,
 ): ReadonlyMap<string, Seed> {
-  const order = byNeighbourhood(parts, joints);
-  const width = Math.max(...parts.map(({ outline }) => outline.width));
-  const cell = { width: Math.min(width, typical(parts)) + gap * PITCH };
   const across = Math.ceil(Math.sqrt(parts.length));
-  const outlines = new Map(parts.map(({ part, outline }) => [part.name, outline]));
-  const seeds = new Map<string, Seed>();
-  let y = 0;
-  for (let row = 0; row * across < order.length; row++) {
-    const names = order.slice(row * across, (row + 1) * across);
-    // Every other row runs back, so that what follows one another stays near.
-    const line = row % 2 === 0 ? names : [...names].reverse();
-    let x = 0;
-    let tallest = 0;
-    for (const name of line) {
-      const outline = outlines.get(name);
-      if (!outline) continue;
-      seeds.set(name, { x: Math.round(x / PITCH) * PITCH, y });
-      x += Math.max(cell.width, outline.width + gap * PITCH);
-      tallest = Math.max(tallest, outline.height);
-    }
-    y += tallest + gap * PITCH;
+  const cellOf = shortened(byNeighbourhood(parts, joints), joints, across);
+  const columns = Array.from({ length: across }, () => 0);
+  const rows = Array.from({ length: Math.ceil(parts.length / across) }, () => 0);
+  for (const { part, outline } of parts) {
+    const cell = cellOf.get(part.name) ?? 0;
+    const [x, y] = [cell % across, Math.floor(cell / across)];
+    columns[x] = Math.max(columns[x] ?? 0, outline.width);
+    rows[y] = Math.max(rows[y] ?? 0, outline.height);
   }
-  return seeds;
+  const [lefts, tops] = [edges(columns, gap), edges(rows, gap)];
+  return new Map(
+    parts.map(({ part }) => {
+      const cell = cellOf.get(part.name) ?? 0;
+      return [part.name, { x: lefts[cell % across] ?? 0, y: tops[Math.floor(cell / across)] ?? 0 }];
+    }),
+  );
 }
 
-/** Width that half of the parts do not exceed. */
-const typical = (parts: readonly Outlined[]): number =>
-  parts.map(({ outline }) => outline.width).sort((a, b) => a - b)[parts.length >> 1] ?? 0;
+/** Where each of a row of extents begins, on the grid, `gap` grid units between one and the next. */
+function edges(extents: readonly number[], gap: number): readonly number[] {
+  let next = 0;
+  return extents.map((extent) => {
+    const edge = next;
+    next += Math.ceil(extent / PITCH + gap) * PITCH;
+    return edge;
+  });
+}
+
+/**
+ * A cell for every part: at first one after another, every other row backwards, then parts exchanged by chance, by a
+ * seeded generator, where that makes the wires shorter, or in the beginning little longer.
+ */
+function shortened(
+  order: readonly string[],
+  joints: readonly Joint[],
+  across: number,
+): ReadonlyMap<string, number> {
+  const number = new Map(order.map((name, i) => [name, i]));
+  const beside: number[][] = order.map(() => []);
+  for (const { from, to } of joints) {
+    const [a, b] = [number.get(from.part) ?? 0, number.get(to.part) ?? 0];
+    if (a === b) continue;
+    beside[a]?.push(b);
+    beside[b]?.push(a);
+  }
+  const cells = order.length;
+  const xOf = Int16Array.from({ length: cells }, (_, i) =>
+    Math.floor(i / across) % 2 === 0 ? i % across : across - 1 - (i % across),
+  );
+  const yOf = Int16Array.from({ length: cells }, (_, i) => Math.floor(i / across));
+  const lengthAt = (part: number, x: number, y: number, but: number): number => {
+    let sum = 0;
+    for (const other of beside[part] ?? [])
+      if (other !== but) sum += Math.abs((xOf[other] ?? 0) - x) + Math.abs((yOf[other] ?? 0) - y);
+    return sum;
+  };
+  const random = seeded(cells);
+  const tries = EXCHANGES * cells;
+  for (let i = 0; i < tries; i++) {
+    const a = Math.floor(random() * cells);
+    const b = Math.floor(random() * cells);
+    if (a === b) continue;
+    const [ax, ay, bx, by] = [xOf[a] ?? 0, yOf[a] ?? 0, xOf[b] ?? 0, yOf[b] ?? 0];
+    const longer =
+      lengthAt(a, bx, by, b) + lengthAt(b, ax, ay, a) - lengthAt(a, ax, ay, b) - lengthAt(b, bx, by, a);
+    if (longer > WARMTH * (1 - i / tries) * random()) continue;
+    xOf[a] = bx;
+    yOf[a] = by;
+    xOf[b] = ax;
+    yOf[b] = ay;
+  }
+  return new Map(order.map((name, i) => [name, (yOf[i] ?? 0) * across + (xOf[i] ?? 0)]));
+}
 
 /** Breadth first from the first part, through joints; what nothing leads to comes last. */
 function byNeighbourhood(parts: readonly Outlined[], joints: readonly Joint[]): readonly string[] {

@@ -76,7 +76,7 @@ export async function place(
     // What is packed has its room for wires, which settling would take away.
     const settled = many ? spaced : settle(spaced, kit.joints, { between }, reach);
     progress(`laying ${kit.joints.length} wires`);
-    const wiring = new Wiring(settled, kit.joints, MARGIN);
+    const wiring = new Wiring(settled, kit.joints, MARGIN, many);
     if (!wiring.layAll(1)) continue;
     if (!many) progress('searching for better places');
     if (!many) improve(wiring, kit.joints, between, effort);

@@ -68,8 +68,11 @@ export class Wiring {
   #stands: readonly Stand[] = [];
   #tasks: readonly Task[] = [];
 
-  /** `margin` is kept free around the parts, grid units, for wires that go round the outside and for parts to move to. */
-  constructor(stands: readonly Stand[], joints: readonly Joint[], margin: number) {
+  /**
+   * @param margin kept free around the parts, grid units, for wires that go round the outside and for parts to move to
+   * @param many whether there are too many parts for wires to keep clear of one another
+   */
+  constructor(stands: readonly Stand[], joints: readonly Joint[], margin: number, many: boolean) {
     const box = bounds(stands);
     this.#joints = joints;
     // One more on every side for the field's closed edge.
@@ -82,7 +85,7 @@ export class Wiring {
     this.#stands = stands;
     this.#ways = joints.flatMap((joint, i) => (this.#strapOf(joint) ? [] : [i]));
     this.#tasks = this.#ways.map((i) => this.#taskOf(i));
-    this.#router = new Router(this.#field, this.#tasks);
+    this.#router = new Router(this.#field, this.#tasks, many);
   }
 
   get stands(): readonly Stand[] {

@@ -3,14 +3,34 @@ import { type Drawing, type DrawnPart, IS } from '../drawing.ts';
 import { type Finding, finding } from '../finding.ts';
 import { Near } from '../near.ts';
 import type { Line, Shape, Text } from '../paint.ts';
-import { centreOf, grownArea, holdsBox, inks, overlap, touchesArea } from '../space.ts';
+import {
+  boxOfStretch,
+  centreOf,
+  grown,
+  grownArea,
+  holdsBox,
+  inks,
+  overlap,
+  type Stretch,
+  touchesArea,
+} from '../space.ts';
+
+/** A stretch of a line. */
+interface Run {
+  readonly line: Line;
+  readonly stretch: Stretch;
+}
 
 export function textFindings(drawing: Drawing): readonly Finding[] {
   const shapes = new Near(
     drawing.shapes.filter(({ is }) => !is.includes(IS.paper)),
     ({ outer }) => outer,
   );
-  const lines = new Near(drawing.lines, ({ box }) => box);
+  // By stretches: a wire's whole box spans half the sheet.
+  const lines = new Near(
+    drawing.lines.flatMap((line) => line.stretches.map((stretch): Run => ({ line, stretch }))),
+    ({ line, stretch }) => grown(boxOfStretch(stretch), Math.max(line.half, line.cap)),
+  );
   const texts = new Near(drawing.texts, ({ box }) => box);
   return [
     ...drawing.texts.flatMap((text) => [
@@ -37,7 +57,7 @@ export const groundOf = (text: Text, shapes: readonly Shape[]): Shape | undefine
 
 function onPaint(
   text: Text,
-  lines: readonly Line[],
+  lines: readonly Run[],
   shapes: readonly Shape[],
   id: string,
 ): readonly Finding[] {
@@ -53,18 +73,18 @@ const onTexts = (text: Text, others: readonly Text[]): readonly Finding[] =>
     .filter(({ box, ink }) => overlap(text.box, box) && text.ink.some((a) => ink.some((b) => overlap(a, b))))
     .map((other) => finding('text-on-text', centreOf(text.box), { text: text.words, other: other.words }));
 
-function onLines(text: Text, lines: readonly Line[], ground: number): readonly Finding[] {
+function onLines(text: Text, lines: readonly Run[], ground: number): readonly Finding[] {
   return lines
     .filter(
-      ({ order, box, stretches, half, cap }) =>
+      ({ line: { order, half, cap }, stretch }) =>
         order > ground &&
-        overlap(box, text.box) &&
-        stretches.some(
-          (line) => inks(line, half, cap, text.box) && text.ink.some((ink) => inks(line, half, cap, ink)),
-        ),
+        inks(stretch, half, cap, text.box) &&
+        text.ink.some((ink) => inks(stretch, half, cap, ink)),
     )
     .slice(0, 1)
-    .map((line) => finding('text-on-line', centreOf(text.box), { text: text.words, line: lineWords(line) }));
+    .map(({ line }) =>
+      finding('text-on-line', centreOf(text.box), { text: text.words, line: lineWords(line) }),
+    );
 }
 
 /** An area the text does not stand in must not be touched, one that it stands in must be its own and hold it whole. */

@@ -1,5 +1,5 @@
 /** Wires keep off parts and off one another, cross squarely, and open only where they are crossed. */
-import type { Point } from '../../common/geometry.ts';
+import type { Point, Rect } from '../../common/geometry.ts';
 import {
   type Drawing,
   type DrawnLug,
@@ -10,8 +10,19 @@ import {
   wireWords,
 } from '../drawing.ts';
 import { type Finding, finding } from '../finding.ts';
+import { Near } from '../near.ts';
 import type { Shape } from '../paint.ts';
-import { boxOf, centreOf, distanceTo, grownArea, isRound, near, type Stretch } from '../space.ts';
+import {
+  boundsOf,
+  boxOfStretch,
+  centreOf,
+  distanceTo,
+  grown,
+  grownArea,
+  isRound,
+  near,
+  type Stretch,
+} from '../space.ts';
 
 /** Nearest that two wires may run side by side, and nearest to a lug that is not their own; centre lines, drawing units. */
 const GAP = 10;
@@ -21,19 +32,61 @@ const DEPTH = 12;
 /** Less than what drawings are rounded to. */
 const TOUCH = 0.5;
 
+/** A stretch of a wire and which wire it is of, by its place in the drawing. */
+interface Run {
+  readonly line: Stretch;
+  readonly box: Rect;
+  readonly of: number;
+}
+
+/** A stretch of one wire and one of another near it. */
+interface Pair {
+  readonly run: Run;
+  readonly to: Run;
+}
+
 export function wireFindings(drawing: Drawing): readonly Finding[] {
-  const { wires, parts, shapes } = drawing;
+  const { wires, shapes } = drawing;
   const fields = shapes.filter(({ is }) => is.includes(IS.field));
-  return wires.flatMap((wire, i) => [
-    ...wire.stretches.filter(slants).map(({ a }) => finding('askew', a, { wire: wireWords(wire) })),
-    ...parts.flatMap((part) => [...lugsNear(wire, part), ...under(wire, part)]),
-    ...fields.flatMap((field) => acrossField(wire, field)),
-    ...wires.slice(i + 1).flatMap((other) => together(wire, other)),
-    ...wires.flatMap((other) => (other === wire ? [] : knocks(wire, other))),
-    ...wire.openings
-      .filter((p) => !crossedAt(p, wire, wires))
-      .map((p) => finding('opening', p, { wire: wireWords(wire) })),
-  ]);
+  const parts = new Near(drawing.parts, ({ lugs, bodies }) =>
+    boundsOf([...lugs, ...bodies].map(({ area }) => area)),
+  );
+  const runs = wires.map(({ stretches }, of) =>
+    stretches.map((line): Run => ({ line, box: boxOfStretch(line), of })),
+  );
+  const all = new Near(runs.flat(), ({ box }) => box);
+  return wires.flatMap((wire, i) => {
+    const own = runs[i] ?? [];
+    const reach = grown(boundsOf(own.map(({ box }) => box)), Math.max(CLEARANCE, wire.half));
+    const beside = new Map<number, Pair[]>();
+    for (const run of own)
+      for (const to of all.to(grown(run.box, GAP)))
+        if (to.of !== i) beside.set(to.of, [...(beside.get(to.of) ?? []), { run, to }]);
+    // In the drawing's order, and so are the findings.
+    const others = [...beside].sort(([a], [b]) => a - b);
+    return [
+      ...wire.stretches.filter(slants).map(({ a }) => finding('askew', a, { wire: wireWords(wire) })),
+      ...parts.to(reach).flatMap((part) => [...lugsNear(wire, part), ...under(wire, part)]),
+      ...fields.flatMap((field) => acrossField(wire, field)),
+      ...others.flatMap(([of, pairs]) => {
+        const other = wires[of];
+        return other && of > i ? pairs.flatMap(({ run, to }) => together(wire, run, other, to)) : [];
+      }),
+      ...others.flatMap(([of, pairs]) => {
+        const other = wires[of];
+        return other
+          ? knocks(
+              wire,
+              other,
+              pairs.map(({ to }) => to.line),
+            )
+          : [];
+      }),
+      ...wire.openings
+        .filter((p) => !others.some(([, pairs]) => pairs.some(({ to }) => distanceTo(p, to.line) < TOUCH)))
+        .map((p) => finding('opening', p, { wire: wireWords(wire) })),
+    ];
+  });
 }
 
 const slants = ({ a, b }: Stretch): boolean => a.x !== b.x && a.y !== b.y;
@@ -81,44 +134,44 @@ const acrossField = (wire: DrawnWire, { area, groups }: Shape): readonly Finding
       }),
     );
 
-/** Two wires side by side, or across one another. */
-function together(wire: DrawnWire, other: DrawnWire): readonly Finding[] {
-  const names = { wire: wireWords(wire), other: wireWords(other) };
-  return wire.stretches.flatMap((s) =>
-    other.stretches.flatMap((t): readonly Finding[] => {
-      if (slants(s) || slants(t)) return [];
-      const [p, q] = [boxOf([s.a, s.b]), boxOf([t.a, t.b])];
-      if (level(s) !== level(t)) {
-        const [h, v] = level(s) ? [p, q] : [q, p];
-        const at = { x: v.x, y: h.y };
-        if (!(at.x > h.x && at.x < h.x + h.width && at.y > v.y && at.y < v.y + v.height)) return [];
-        const open = [wire, other].filter(({ openings }) => openings.some((o) => same(o, at))).length;
-        return open === 1 ? [] : [finding('crossing', at, { ...names, open })];
-      }
-      const shared = level(s)
-        ? Math.min(p.x + p.width, q.x + q.width) - Math.max(p.x, q.x)
-        : Math.min(p.y + p.height, q.y + q.height) - Math.max(p.y, q.y);
-      const gap = level(s) ? Math.abs(p.y - q.y) : Math.abs(p.x - q.x);
-      if (shared <= TOUCH || gap >= GAP) return [];
-      return gap < TOUCH
-        ? [finding('shared-stretch', middle(s), names)]
-        : [finding('parallel-gap', middle(s), { ...names, gap, least: GAP })];
-    }),
-  );
+/** Two wires side by side, or across one another, by a stretch of each. */
+function together(
+  wire: DrawnWire,
+  { line: s, box: p }: Run,
+  other: DrawnWire,
+  { line: t, box: q }: Run,
+): readonly Finding[] {
+  if (slants(s) || slants(t)) return [];
+  const names = (): { readonly wire: string; readonly other: string } => ({
+    wire: wireWords(wire),
+    other: wireWords(other),
+  });
+  if (level(s) !== level(t)) {
+    const [h, v] = level(s) ? [p, q] : [q, p];
+    const at = { x: v.x, y: h.y };
+    if (!(at.x > h.x && at.x < h.x + h.width && at.y > v.y && at.y < v.y + v.height)) return [];
+    const open = [wire, other].filter(({ openings }) => openings.some((o) => same(o, at))).length;
+    return open === 1 ? [] : [finding('crossing', at, { ...names(), open })];
+  }
+  const shared = level(s)
+    ? Math.min(p.x + p.width, q.x + q.width) - Math.max(p.x, q.x)
+    : Math.min(p.y + p.height, q.y + q.height) - Math.max(p.y, q.y);
+  const gap = level(s) ? Math.abs(p.y - q.y) : Math.abs(p.x - q.x);
+  if (shared <= TOUCH || gap >= GAP) return [];
+  return gap < TOUCH
+    ? [finding('shared-stretch', middle(s), names())]
+    : [finding('parallel-gap', middle(s), { ...names(), gap, least: GAP })];
 }
 
 const same = (p: Point, q: Point): boolean => Math.hypot(p.x - q.x, p.y - q.y) < 1;
 
-/** Corners and ends of a wire on another wire: neither a crossing nor a joint, unless both end on one lug there. */
-function knocks(wire: DrawnWire, other: DrawnWire): readonly Finding[] {
+/** Corners and ends of a wire on a stretch of another: neither a crossing nor a joint, unless both end on one lug there. */
+function knocks(wire: DrawnWire, other: DrawnWire, stretches: readonly Stretch[]): readonly Finding[] {
   const shared = (lug: DrawnLug | undefined): boolean => lug !== undefined && other.ends.includes(lug);
   return wire.points
     .filter((p, i) => {
       const lug = i === 0 ? wire.ends[0] : i === wire.points.length - 1 ? wire.ends[1] : undefined;
-      return !shared(lug) && other.stretches.some((line) => distanceTo(p, line) < TOUCH);
+      return !shared(lug) && stretches.some((line) => distanceTo(p, line) < TOUCH);
     })
     .map((p) => finding('knock', p, { wire: wireWords(wire), other: wireWords(other) }));
 }
-
-const crossedAt = (p: Point, wire: DrawnWire, wires: readonly DrawnWire[]): boolean =>
-  wires.some((other) => other !== wire && other.stretches.some((line) => distanceTo(p, line) < TOUCH));

@@ -6,35 +6,37 @@
 import type { Field, Task, Track } from './field.ts';
 import { type Prices, Search } from './search.ts';
 
-const PRICE = { step: 2, bend: 7, crossing: 44, crumb: 24, hook: 10 } as const;
+/** What a wire pays on the way, and whether it hurries; see `search.ts`. */
+type Tariff = Pick<Prices, 'step' | 'bend' | 'crossing' | 'crumb' | 'hook' | 'haste'>;
+/** The first ways need not be the cheapest: every wire is laid again before they count. */
+const FEW: Tariff = { step: 2, bend: 7, crossing: 44, crumb: 24, hook: 10, haste: 2 };
+/**
+ * Among hundreds of parts no wire comes through without crossing many: at the full price each would look for a way
+ * round the whole sheet, and laying them would take minutes.
+ */
+const MANY: Tariff = { ...FEW, crossing: 10, crumb: 5, haste: 0 };
 /** Rounds of laying again before the placement is judged too tight. */
 const ROUNDS = 40;
 /** From this round on the wires that end at the same lugs are laid again too. */
 const STUBBORN = 10;
 /** The price of sharing when negotiation begins. */
 const OPENING_PRICE = 12;
-/** The first ways need not be the cheapest: every wire is laid again before they count. */
-const HASTE = 2;
 /** Sharing is never worth this. */
 const FORBIDDEN = 4000;
-
-const pricesOf = (task: Task, conflict: number, haste = 0): Prices => ({
-  ...PRICE,
-  step: PRICE.step * task.weight,
-  conflict,
-  haste,
-});
 
 export class Router {
   readonly #field: Field;
   readonly #search: Search;
+  readonly #tariff: Tariff;
   #tasks: readonly Task[];
   #tracks: (Track | undefined)[];
   /** Least distance between any two gates of each task, grid steps: short wires are laid first. */
   #spans: readonly number[];
 
-  constructor(field: Field, tasks: readonly Task[]) {
+  /** @param many whether there are too many parts for wires to keep clear of one another */
+  constructor(field: Field, tasks: readonly Task[], many: boolean) {
     this.#field = field;
+    this.#tariff = many ? MANY : FEW;
     this.#search = new Search(field);
     this.#tasks = tasks;
     this.#tracks = tasks.map(() => undefined);
@@ -50,7 +52,7 @@ export class Router {
     return this.#layThese(
       this.#tasks.map((_, i) => i),
       Number.POSITIVE_INFINITY,
-      HASTE,
+      this.#tariff.haste,
     );
   }
 
@@ -112,7 +114,7 @@ export class Router {
       const task = this.#tasks[i];
       if (!task || !track) return;
       this.#field.mark(task, track, -1);
-      const prices = pricesOf(task, 0);
+      const prices = this.#pricesOf(task, 0);
       // Either wire of a crossing meets it.
       cost += this.#search.price(task, track, { ...prices, crossing: prices.crossing / 2 });
       this.#field.mark(task, track, 1);
@@ -131,7 +133,7 @@ export class Router {
     const [task, track] = [this.#tasks[i], this.#tracks[i]];
     if (!task || !track) return;
     this.#lift(i);
-    const prices = pricesOf(task, FORBIDDEN);
+    const prices = this.#pricesOf(task, FORBIDDEN);
     const way = this.#search.run(task, prices, this.#search.price(task, track, prices) - 1)?.track ?? track;
     this.#field.mark(task, way, 1);
     this.#tracks[i] = way;
@@ -142,7 +144,7 @@ export class Router {
     const task = this.#tasks[i];
     if (!task) return undefined;
     this.#lift(i);
-    const found = this.#search.run(task, pricesOf(task, conflict, haste), most);
+    const found = this.#search.run(task, this.#pricesOf(task, conflict, haste), most);
     if (!found) return undefined;
     this.#field.mark(task, found.track, 1);
     this.#tracks[i] = found.track;
@@ -177,6 +179,10 @@ export class Router {
     };
     const gates = new Set(some.flatMap(gatesOf));
     return this.#tasks.flatMap((_, i) => (gatesOf(i).some((node) => gates.has(node)) ? [i] : []));
+  }
+
+  #pricesOf(task: Task, conflict: number, haste = 0): Prices {
+    return { ...this.#tariff, step: this.#tariff.step * task.weight, conflict, haste };
   }
 
   #shares(i: number): boolean {
