@@ -79,8 +79,6 @@ export type Element =
 /** One setting of a switch: the groups of its lugs that touch. */
 export interface Contact {
   readonly position: number;
-  /** Short name on a card, such as `1`. */
-  readonly label: string;
   readonly joins: readonly (readonly string[])[];
 }
 

@@ -12,6 +12,5 @@ export const leverLugs: readonly LugSpec[] = POLES.flatMap((pole) =>
 export const leverContacts = (throws: readonly (readonly number[])[]): readonly Contact[] =>
   throws.map((touched, i) => ({
     position: i + 1,
-    label: String(i + 1),
     joins: POLES.map((pole) => [0, ...touched].map((n) => `${pole}${n}`)),
   }));

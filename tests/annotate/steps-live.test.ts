@@ -44,6 +44,11 @@ describe('steps', () => {
       // The pad's leg at the switch goes in a tube.
       'Leg (470 kΩ, yellow violet yellow gold, in sleeving): Neck pad to Selector A3',
     );
+    // IEC 60062 and EIA-198: 22 nF is 22 × 10³ pF, marked 223.
+    expect(steps[2]?.lines.filter((line) => line.includes('nF'))).toEqual([
+      expect.stringMatching(/^Leg \(22 nF, marked 223\): /),
+      expect.stringMatching(/^Leg \(22 nF, marked 223\): /),
+    ]);
     expect(stepOf('volume.case > tone-1.case')).toBe(1);
     expect(stepOf('volume.1 > volume.case')).toBe(2);
     expect(stepOf('pad-neck.1 > selector.A3')).toBe(3);

@@ -171,6 +171,10 @@ describe('what is heard nowhere', () => {
     expect(said({ parts: { ...parts, s: lever }, joints })).toEqual([
       'warning first-not-bridge: position 1 of “s” sounds neck, not “bridge”',
     ]);
+    const twice = [...base, 'neck.hot > s.A1', 'bridge.hot > s.A2', 'bridge.hot > s.A3'];
+    expect(said({ parts: { ...parts, s: lever }, joints: twice })).toEqual([
+      'warning first-not-bridge: position 1 of “s” sounds neck, not “bridge”',
+    ]);
     const right = [...base, 'bridge.hot > s.A1', 'bridge.hot > s.A2', 'neck.hot > s.A3'];
     expect(said({ parts: { ...parts, s: lever }, joints: right })).toEqual([]);
   });

@@ -53,6 +53,13 @@ describe('places', () => {
     ]);
   });
 
+  test('a whole joint, and an end that is not written, by where the joint begins', () => {
+    const joints = 'joints:\n  - wire: "neck.hot"\n';
+    expect(at(joints, ['joints', 0, 'wire', 'to'])).toBe('2:11');
+    expect(at(joints, ['joints', 0, 'wire', 'to', 'lug'])).toBe('2:11');
+    expect(at(joints, ['joints', 0, 'wire', 'other'])).toBe('2:11');
+  });
+
   test('an alias is pointed at where its anchor stands', () => {
     const { problems, source } = readKit(
       'kit: a\ntitle: a\nparts:\n  x: &p { kind: potty }\n  y: *p\njoints: []\n',

@@ -2,7 +2,8 @@
  * `npm run mutate`: small changes to `src/`, one at a time, each with the tests that are concerned. Pictures and `out/` are left
  * out of account: an assertion must notice. It takes about an hour, and is no part of `npm test`.
  *
- * Arguments: how many changes (320), the seed (60063), how many at a time (2).
+ * Arguments: how many changes (320), the seed (60063), how many at a time (2), and what an earlier run of the same source
+ * printed, as a file: what it says was noticed is taken from there, so that only the rest is tried.
  */
 import { spawn } from 'node:child_process';
 import { cpSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
@@ -11,6 +12,7 @@ import { join, resolve } from 'node:path';
 import { chooseMutants, type Mutant } from './mutants.ts';
 
 const [count = 320, seed = 60063, workers = 2] = process.argv.slice(2, 5).map(Number);
+const earlier = process.argv[5] === undefined ? '' : readFileSync(process.argv[5], 'utf8');
 /** Milliseconds; a change that makes a test hang is noticed too. */
 const LIMIT = 180_000;
 
@@ -48,7 +50,7 @@ const CONCERNED: readonly (readonly [RegExp, readonly string[]])[] = [
   [/^pipeline/, ['truth', 'publish/commands response']],
 ];
 /** Tests that run the built program; the others need no build. */
-const BUILT = /publish\/(commands|files|hostile)|command/;
+const BUILT = /publish\/(commands|files|hostile)|command|response(?!\/)/;
 
 interface Result {
   readonly mutant: Mutant;
@@ -140,9 +142,22 @@ function failedIn(text: string): string {
   return 'a run that broke off';
 }
 
-const mutants = chooseMutants(count, seed);
-const queue = mutants.entries();
+const wordsOf = ({ file, line, what }: Mutant): string => `src/${file}:${line}  ${what}`;
+
 const results: Result[] = [];
+/** What an earlier run noticed, by the words of the change, and by what. */
+const known = new Map(
+  [...earlier.matchAll(/^noticed {3}(.*?) {2}\((.*)\)$/gm)].map(([, words = '', by = '']) => [words, by]),
+);
+const mutants = chooseMutants(count, seed);
+const untried = mutants.filter((mutant) => {
+  // Of changes that are called the same, which was noticed is not known.
+  const alike = mutants.filter((other) => wordsOf(other) === wordsOf(mutant));
+  const by = alike.length > 1 ? undefined : known.get(wordsOf(mutant));
+  if (by !== undefined) results.push({ mutant, by });
+  return by === undefined;
+});
+const queue = untried.entries();
 
 async function work(): Promise<void> {
   const folder = workplace();
@@ -153,10 +168,8 @@ async function work(): Promise<void> {
     const by = await noticed(folder, mutant);
     writeFileSync(path, text);
     results.push({ mutant, ...(by === undefined ? {} : { by }) });
-    const { file, line, what } = mutant;
-    console.log(
-      `${by === undefined ? 'SURVIVED' : 'noticed '}  src/${file}:${line}  ${what}${by === undefined ? '' : `  (${by.slice(0, 90)})`}`,
-    );
+    const words = wordsOf(mutant);
+    console.log(by === undefined ? `SURVIVED  ${words}` : `noticed   ${words}  (${by.slice(0, 90)})`);
   }
   rmSync(folder, { recursive: true, force: true });
 }
@@ -166,10 +179,10 @@ const survivors = results.filter(({ by }) => by === undefined);
 console.log(
   `\n${results.length} changes, ${results.length - survivors.length} noticed (${((1 - survivors.length / results.length) * 100).toFixed(1)} %)`,
 );
-for (const {
-  mutant: { file, line, what, from, to },
-} of survivors)
+for (const { mutant } of survivors) {
+  const { from, to } = mutant;
   console.log(
-    `src/${file}:${line}  ${what}\n    - ${from.replaceAll('\n', ' ').slice(0, 110)}\n    + ${to.replaceAll('\n', ' ').slice(0, 110)}`,
+    `${wordsOf(mutant)}\n    - ${from.replaceAll('\n', ' ').slice(0, 110)}\n    + ${to.replaceAll('\n', ' ').slice(0, 110)}`,
   );
+}
 process.exitCode = survivors.length <= results.length / 10 ? 0 : 1;

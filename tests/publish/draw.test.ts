@@ -57,6 +57,45 @@ describe('draw', () => {
     expect([...(await drawn(options)).texts.keys()]).toEqual([name]);
   });
 
+  describe('a drawing that would mislead', () => {
+    /** Wires of so many joints left out of the drawing. */
+    const without = (count: number) => ({
+      ...drawer,
+      render: (...args: Parameters<typeof render>) => {
+        const { name, svg } = render(...args);
+        let left = count;
+        return {
+          name,
+          svg: svg.replace(/<g id="[^"]*-joint-\d+".*?<\/g>/gs, (group) => (left-- > 0 ? '' : group)),
+        };
+      },
+    });
+    const outcomeWithout = async (count: number) => {
+      const out = mkdtempSync(join(tmpdir(), 'solderleaf-'));
+      const options = { out, formats: ['svg'], mode: 'static', check: false } as const;
+      for await (const outcome of drawKits([file], options, without(count)))
+        return { ...outcome, written: readdirSync(out) };
+      throw new Error('nothing came of it');
+    };
+    it.each([1, 5])('is not written, and what is wrong is said, %i wires left out', async (count) => {
+      const { failed, reports, written } = await outcomeWithout(count);
+      expect(failed).toBe(true);
+      expect(written).toEqual([]);
+      const [told] = reports.filter(({ severity }) => severity === 'fault');
+      expect(told).toMatchObject({ code: 'drawing-misleads', place: { line: 3 } });
+      // Three are told of in full.
+      const [first = '', ...others] = (told?.message ?? '').split('; ');
+      expect(first).toContain('wren-sh would mislead, and is not written: ');
+      if (count === 1) expect(others.filter((one) => one.startsWith('and '))).toEqual([]);
+      else
+        expect(others).toEqual([
+          expect.any(String),
+          expect.any(String),
+          expect.stringMatching(/^and [1-9]\d* more$/),
+        ]);
+    });
+  });
+
   it('draws neither of two kits that bear one id', async () => {
     const folder = mkdtempSync(join(tmpdir(), 'solderleaf-'));
     const copy = join(folder, 'copy.yaml');

@@ -70,6 +70,15 @@ describe('the report', () => {
     expect(dc).toContain('neck    fits: DC load 500 kΩ at selector 3');
   });
 
+  it('gives the bands of a pad that is there by its own tolerance', () => {
+    const wren = textOf('samples/wren-hs.yaml').replace(
+      'value: 470k, tolerance: 5%',
+      'value: 100k, tolerance: 1%',
+    );
+    // IEC 60062: five bands for E96 and 1 %, brown at the end.
+    expect(report(wren)).toMatch(/bands [A-Z ]+ BN for ±1 %/);
+  });
+
   it('shows both neighbours with their loads', () => {
     for (const [value, which] of [
       [390e3, 'next below'],

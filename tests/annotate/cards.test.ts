@@ -1,0 +1,58 @@
+/** The load cards as text: what a card says of each pickup, and that it is as wide as its longest line needs. */
+import { describe, expect, it } from 'vitest';
+import { type Card, cardsSay, cardWidth } from '../../src/annotate/cards.ts';
+
+const switchDrawn = { part: {} as never, closed: [] };
+const card = (more: Partial<Card>): Card => ({
+  badge: '1',
+  title: 'Neck',
+  rows: [],
+  switches: [],
+  meter: '6.00 kΩ',
+  ...more,
+});
+const row = {
+  pickup: 'n',
+  label: 'Neck',
+  dcLoad: '250 kΩ',
+  signalLoad: '125 kΩ',
+  ratio: 1,
+  verdict: 'as made for',
+};
+const LONG = 'Neck, middle and bridge with a title of its own';
+
+describe('a card', () => {
+  it('has the least width whatever is short', () =>
+    expect(cardWidth([card({}), card({ switches: [switchDrawn] })])).toBe(236));
+  it('grows by a drawn switch for each after the first; without any there is room for one', () => {
+    const width = (switches: number): number =>
+      cardWidth([card({ title: LONG, switches: Array.from({ length: switches }, () => switchDrawn) })]);
+    expect(width(1)).toBe(width(0));
+    expect(width(2) - width(1)).toBe(46);
+    expect(width(3) - width(2)).toBe(46);
+  });
+  it('grows with its title, its badge, how pickups are joined, a row and the reading', () => {
+    const least = 236;
+    for (const more of [
+      { title: LONG },
+      { badge: '1·2·3·4·5·6·7·8·9·10·11·12·13·14·15' },
+      { joined: `in parallel, out of phase, ${LONG}` },
+      { rows: [{ ...row, label: LONG }] },
+      { rows: [{ ...row, verdict: LONG }] },
+      { meter: LONG },
+    ])
+      expect(cardWidth([card(more)])).toBeGreaterThan(least);
+  });
+});
+
+describe('what the cards say once for all', () => {
+  const said = (cards: readonly Card[], word: string): boolean =>
+    cardsSay(cards).some((line) => line.startsWith(word));
+  it('explains a level where one is given, and series where there is any', () => {
+    expect([said([card({})], 'dB down'), said([card({})], 'In series')]).toEqual([false, false]);
+    expect(said([card({}), card({ rows: [{ ...row, level: '5.0 dB down' }] })], 'dB down')).toBe(true);
+    expect(said([card({ joined: 'in parallel, 5.0 dB down' })], 'dB down')).toBe(true);
+    expect(said([card({ joined: 'in series' })], 'In series')).toBe(true);
+    expect(said([card({ joined: 'in parallel' })], 'In series')).toBe(false);
+  });
+});

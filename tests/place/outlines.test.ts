@@ -1,0 +1,94 @@
+/** What a part takes up on the sheet: names wrapped without losing a letter, plates that grow with them, first places. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { PITCH } from '../../src/common/geometry.ts';
+import { textWidth } from '../../src/common/text.ts';
+import { outlineOf } from '../../src/place/outlines/index.ts';
+import { wrapped } from '../../src/place/outlines/outline.ts';
+import { firstStands } from '../../src/place/seating.ts';
+import { makeKit } from '../analyse/kits.ts';
+
+const [SIZE, WIDTH] = [12, 60];
+const letters = fc.string({
+  unit: fc.constantFrom(...'aMiW Äß 9'),
+  minLength: 1,
+  maxLength: 40,
+});
+const packed = (text: string): string => text.replaceAll(' ', '');
+
+describe('a text in lines', () => {
+  it('keeps every letter in its order, and no line is wider than it may be', () =>
+    fc.assert(
+      fc.property(letters, (text) => {
+        const lines = wrapped(text, WIDTH, SIZE, 'bold');
+        expect(packed(lines.join(''))).toBe(packed(text));
+        for (const line of lines) expect(textWidth(line, SIZE, 'bold')).toBeLessThanOrEqual(WIDTH);
+      }),
+      { seed: 60331, numRuns: 500 },
+    ));
+
+  it('breaks between words where they fit, and takes as few lines as can be', () => {
+    expect(wrapped('Blend pot', 200, SIZE, 'bold')).toEqual(['Blend pot']);
+    expect(wrapped('Blend pot two', textWidth('Blend pot', SIZE, 'bold'), SIZE, 'bold')).toEqual([
+      'Blend pot',
+      'two',
+    ]);
+    expect(wrapped('a Extraordinarily', textWidth('Extra', SIZE, 'bold'), SIZE, 'bold')[0]).toBe('a');
+  });
+});
+
+const outline = (kind: string, label: string, more: object = {}) => {
+  const [part] = makeKit({ parts: { x: { kind, label, ...more } }, joints: [] }).parts;
+  if (!part) throw new Error('no part');
+  return outlineOf(part, undefined);
+};
+
+describe('a lever', () => {
+  const [short, long] = [outline('lever-5', 'Selector'), outline('lever-5', 'Selector of the three pickups')];
+  it('bears a short name in one line, in the size of names', () => {
+    expect(short.labels.map(({ text }) => text)).toEqual(['Selector', 'five-way']);
+    expect(short.labels[0]?.size).toBeGreaterThan(short.labels[1]?.size ?? 99);
+  });
+  it('bears a long name in several smaller lines, and grows by a grid step for each', () => {
+    const lines = long.labels.slice(0, -1);
+    expect(lines.length).toBeGreaterThan(1);
+    expect(lines.map(({ text }) => text).join(' ')).toBe('Selector of the three pickups');
+    expect(lines[0]?.size).toBeLessThan(short.labels[0]?.size ?? 0);
+    expect(long.height - short.height).toBe((lines.length - 1) * PITCH);
+    // The lugs move down with the plate's end, so that names and lugs keep apart.
+    const top = ({ lugs }: typeof long): number => Math.min(...lugs.map(({ tag }) => tag.y));
+    expect(top(long) - top(short)).toBe((lines.length - 1) * PITCH);
+  });
+});
+
+describe('first places', () => {
+  const kit = makeKit({
+    parts: {
+      neck: { kind: 'single-coil' },
+      middle: { kind: 'single-coil' },
+      bridge: { kind: 'single-coil' },
+      out: { kind: 'jack' },
+    },
+    joints: [],
+  });
+  const parts = kit.parts.map((part) => ({ part, outline: outlineOf(part, undefined) }));
+  const laid = new Map([
+    ['neck', { x: 40 * PITCH, y: 30 * PITCH }],
+    ['middle', { x: 10 * PITCH, y: 0 }],
+    ['bridge', { x: 20 * PITCH, y: 2 * PITCH }],
+    ['out', { x: 90 * PITCH, y: 5 * PITCH }],
+  ]);
+  const stands = firstStands(parts, { id: 'free-flow', title: '', seats: [] } as never, 'right', laid, 1);
+  it('has pickups in the order written, one below the other, as far left as the layout has any', () => {
+    const [neck, middle, bridge] = stands;
+    expect([neck?.column, middle?.column, bridge?.column]).toEqual([10, 10, 10]);
+    expect(neck?.row).toBe(0);
+    for (const [upper, lower] of [
+      [neck, middle],
+      [middle, bridge],
+    ] as const)
+      expect(lower?.row).toBeGreaterThanOrEqual((upper?.row ?? 0) + (upper?.outline.height ?? 0) / PITCH + 2);
+  });
+  it('leaves the others where the layout has them', () =>
+    expect(stands[3]).toMatchObject({ column: 90, row: 5 }));
+});
