@@ -1,10 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { solveLoads } from '../../src/analyse/index.ts';
+import { differenceOf } from '../../src/analyse/loads.ts';
 import { type Compact, makeCircuit, mixedSet, sampleCircuit } from './kits.ts';
 
 /** Relative distance. */
 const off = (value: number, expected: number): number => Math.abs(value / expected - 1);
 const par = (...ohms: number[]): number => 1 / ohms.reduce((sum, r) => sum + 1 / r, 0);
+
+it('the difference of a load from its reference: ohms and per cent, and none between two that are open', () => {
+  expect(differenceOf(125e3, 250e3)).toEqual({ ohms: -125e3, percent: -50 });
+  expect(differenceOf(250e3, 250e3)).toEqual({ ohms: 0, percent: 0 });
+  expect(differenceOf(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY)).toEqual({ ohms: 0, percent: 0 });
+});
 
 describe('loads of the HSS set, five-way, 500k volume, 250k and 500k tones, 470k pads', () => {
   // Source: worked by hand from the parallel law (Kuphaldt, Lessons in Electric Circuits I, ch. 5), tone capacitor a short.

@@ -1,0 +1,95 @@
+/** Arrangements: parts sit where the file says, in the order the kit names them; what a file may say has limits. */
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { parse } from 'yaml';
+import { PITCH } from '../../src/common/geometry.ts';
+import { prepare } from '../../src/pipeline.ts';
+import { arrangementSchema } from '../../src/place/arrangement.ts';
+import { outlineOf } from '../../src/place/outlines/index.ts';
+import type { Stand } from '../../src/place/placement.ts';
+import { bounds } from '../../src/place/wiring.ts';
+import { arrangementNames } from '../../src/publish/layouts.ts';
+import { makeKit, sampleCircuit } from '../analyse/kits.ts';
+
+interface Seat {
+  readonly kinds: readonly string[];
+  readonly at: readonly [number, number];
+  readonly step?: readonly [number, number];
+  readonly wrap?: { readonly after: number; readonly step: readonly [number, number] };
+  readonly turn?: number;
+}
+const written = (name: string): { readonly seats: readonly Seat[] } =>
+  parse(readFileSync(`layouts/${name}.yaml`, 'utf8'));
+
+describe.each(arrangementNames().filter((name) => written(name).seats.length > 0))('%s', (name) => {
+  it.each(['kestrel-hss', 'osprey-hsh'])('seats the parts of %s by its columns and rows', async (id) => {
+    const { kit } = sampleCircuit(id);
+    const { placement } = await prepare(kit, arrangementSchema.parse(written(name)), {
+      effort: { steps: 0, seed: 1 },
+    });
+    const wanted = written(name).seats.flatMap(({ kinds, at, step = [0, 0], wrap, turn = 0 }) =>
+      kit.parts
+        .filter(({ kind }) => kinds.includes(kind))
+        .map((part, i) => {
+          const [row, nth] = wrap ? [Math.floor(i / wrap.after), i % wrap.after] : [0, i];
+          return {
+            part: part.name,
+            column: at[0] + nth * step[0] + row * (wrap?.step[0] ?? 0),
+            row: at[1] + nth * step[1] + row * (wrap?.step[1] ?? 0),
+            turn,
+          };
+        }),
+    );
+    expect(wanted.length).toBeGreaterThan(3);
+    // Where on the sheet the first one is depends on the rest; the others are so far from it.
+    const framed = wanted.map((one) => ({
+      ...one,
+      frame: placement.parts.find(({ part }) => part.name === one.part)?.frame,
+    }));
+    const [first] = framed;
+    for (const { part, column, row, turn, frame } of framed)
+      expect({ part, x: frame?.x, y: frame?.y, turn: frame?.turn }).toEqual({
+        part,
+        x: (first?.frame?.x ?? 0) + (column - (first?.column ?? 0)) * PITCH,
+        y: (first?.frame?.y ?? 0) + (row - (first?.row ?? 0)) * PITCH,
+        turn,
+      });
+  });
+});
+
+describe('what an arrangement may say', () => {
+  const seat = { kinds: ['pot'], at: [0, 0] };
+  const fits = (more: object): boolean =>
+    arrangementSchema.safeParse({ arrangement: 'a', about: 'b', seats: [{ ...seat, ...more }] }).success;
+  it.each([
+    [{}, true],
+    [{ at: [400, -400] }, true],
+    [{ at: [401, 0] }, false],
+    [{ at: [0, -401] }, false],
+    [{ at: [0.5, 0] }, false],
+    [{ wrap: { after: 1, step: [0, 1] } }, true],
+    [{ wrap: { after: 400, step: [0, 1] } }, true],
+    [{ wrap: { after: 0, step: [0, 1] } }, false],
+    [{ wrap: { after: 401, step: [0, 1] } }, false],
+    [{ turn: 3 }, true],
+    [{ turn: 4 }, false],
+    [{ kinds: [] }, false],
+    [{ seat: 1 }, false],
+  ])('%j: %s', (more, may) => expect(fits(more)).toBe(may));
+});
+
+it('the extent of parts reaches from the first edge to the last, whatever their order', () => {
+  const kit = makeKit({ parts: { a: { kind: 'pot', value: '250k' }, b: { kind: 'jack' } }, joints: [] });
+  const [a, b] = kit.parts.map((part) => outlineOf(part, undefined));
+  if (!a || !b) throw new Error('no outline');
+  const stand = (outline: typeof a, column: number, row: number) =>
+    ({ part: kit.parts[0], outline, column, row, turn: 0, mirror: false, fixed: false }) as Stand;
+  const far = [stand(a, -4, 50), stand(b, 30, -7)];
+  for (const stands of [far, [...far].reverse()])
+    expect(bounds(stands)).toEqual({
+      x: -4,
+      y: -7,
+      width: 30 + b.width / PITCH + 4,
+      height: 50 + a.height / PITCH + 7,
+    });
+});

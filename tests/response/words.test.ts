@@ -1,0 +1,49 @@
+/** What a plot says of a pickup beside its reference: words for every case there can be. */
+import { describe, expect, it } from 'vitest';
+import { knobsAtFull, type PickupCurve, solveResponse } from '../../src/analyse/index.ts';
+import { plotOf } from '../../src/annotate/plot.ts';
+import { sampleCircuit } from '../analyse/kits.ts';
+
+const circuit = sampleCircuit('heron-ss');
+const response = solveResponse(circuit, { points: 40 });
+
+/** The words where every pickup's curve is changed so. */
+function wordsWith(change: (curve: PickupCurve) => PickupCurve): readonly string[] {
+  const states = response.states.map((state) => ({ ...state, pickups: state.pickups.map(change) }));
+  return plotOf(circuit, { ...response, states }, knobsAtFull).states.flatMap(({ rows }) =>
+    rows.map(({ words }) => words),
+  );
+}
+const apart = (percent: number | undefined, height: number | undefined) => (curve: PickupCurve) =>
+  ({ ...curve, difference: { ...curve.difference, percent, height } }) as PickupCurve;
+const peakless = ({ resonance: _, ...shape }: PickupCurve['shape']) => shape as PickupCurve['shape'];
+
+describe('a pickup beside the harness it was made for', () => {
+  it.each([
+    [0, 0, 'as made for'],
+    [0.4, -0.04, 'as made for'],
+    [0, 1.26, '0 % in frequency, +1.3 dB'],
+    [12.4, 0, '+12 % in frequency, 0.0 dB'],
+    [-31, -2, '−31 % in frequency, −2.0 dB'],
+  ])('%s %% and %s dB: %s', (percent, height, words) =>
+    expect(new Set(wordsWith(apart(percent, height)))).toEqual(new Set([words])),
+  );
+  it('where one has no peak, or neither', () => {
+    const none = apart(undefined, undefined);
+    expect(new Set(wordsWith(none))).toEqual(new Set(['a peak; the reference has none']));
+    const bare = (curve: PickupCurve): PickupCurve => none({ ...curve, shape: peakless(curve.shape) });
+    expect(new Set(wordsWith(bare))).toEqual(new Set(['no peak; the reference has one']));
+    expect(
+      new Set(
+        wordsWith((curve) => {
+          const { reference } = curve;
+          return bare({ ...curve, reference: { ...reference, shape: peakless(reference.shape) } });
+        }),
+      ),
+    ).toEqual(new Set(['no peak in either']));
+  });
+  it('where nothing is heard', () =>
+    expect(new Set(wordsWith((curve) => ({ ...curve, shape: { ...curve.shape, plateau: 0 } })))).toEqual(
+      new Set(['silent']),
+    ));
+});
