@@ -11,7 +11,8 @@ import { buildCircuit } from '../../src/solve/build.ts';
 import { DEFAULT_EFFORT, drawingFaults, kitOfSeed, LOW, solvingFaults } from './proof.ts';
 
 const [count = 3000, first = 1] = process.argv.slice(2, 4).map(Number);
-const share = process.env.SOLDERLEAF_SHARE?.split('/').map(Number);
+/** Seeds of one process: what solves the circuits for comparison keeps its memory for as long as it runs. */
+const CHUNK = 100;
 
 /** One kit in thirty is searched with the usual effort. */
 const CARE = 30;
@@ -25,14 +26,14 @@ interface Tally {
   faults: string[];
 }
 
-async function prove([part = 0, of = 1]: readonly number[]): Promise<Tally> {
+async function prove(): Promise<Tally> {
   const tally: Tally = { kits: 0, drawings: 0, refused: {}, faults: [] };
   let waiting: ReturnType<typeof buildCircuit>[] = [];
   const solve = async () => {
     tally.faults.push(...(await solvingFaults(waiting)));
     waiting = [];
   };
-  for (let seed = first + part; seed < first + count; seed += of) {
+  for (let seed = first; seed < first + count; seed++) {
     const kit = kitOfSeed(seed);
     if (!('parts' in kit)) {
       for (const code of kit) tally.refused[code] = (tally.refused[code] ?? 0) + 1;
@@ -47,35 +48,44 @@ async function prove([part = 0, of = 1]: readonly number[]): Promise<Tally> {
     }
     waiting.push(buildCircuit(kit));
     if (waiting.length === BATCH) await solve();
-    if ((seed - first) % 100 < of)
-      process.stderr.write(`${seed - first + 1} of ${count}, ${tally.faults.length} findings\n`);
   }
   await solve();
   return tally;
 }
 
-if (share) console.log(JSON.stringify(await prove(share)));
-else {
-  const shares = availableParallelism();
-  const tallies = await Promise.all(
-    Array.from({ length: shares }, (_, i) => {
-      const child = spawn(
-        process.execPath,
-        ['--import', 'tsx', fileURLToPath(import.meta.url), String(count), String(first)],
-        { stdio: ['ignore', 'pipe', 'inherit'], env: { ...process.env, SOLDERLEAF_SHARE: `${i}/${shares}` } },
-      );
-      return new Promise<Tally>((done, fail) => {
-        let text = '';
-        child.stdout.on('data', (bytes: Buffer) => {
-          text += bytes.toString();
-        });
-        child.on('close', (code) =>
-          code === 0 ? done(JSON.parse(text) as Tally) : fail(new Error(`exit ${code}`)),
-        );
-      });
-    }),
+function proveApart(from: number, seeds: number): Promise<Tally> {
+  const child = spawn(
+    process.execPath,
+    ['--import', 'tsx', fileURLToPath(import.meta.url), String(seeds), String(from)],
+    { stdio: ['ignore', 'pipe', 'inherit'], env: { ...process.env, SOLDERLEAF_CHUNK: '1' } },
   );
+  return new Promise<Tally>((done, fail) => {
+    let text = '';
+    child.stdout.on('data', (bytes: Buffer) => {
+      text += bytes.toString();
+    });
+    child.on('close', (code) =>
+      code === 0
+        ? done(JSON.parse(text) as Tally)
+        : fail(new Error(`seeds from ${from} ended with ${code ?? 'a signal'}`)),
+    );
+  });
+}
+
+if (process.env.SOLDERLEAF_CHUNK) console.log(JSON.stringify(await prove()));
+else {
+  const tallies: Tally[] = [];
   const sum = (of: (tally: Tally) => number): number => tallies.reduce((all, tally) => all + of(tally), 0);
+  const starts = Array.from({ length: Math.ceil(count / CHUNK) }, (_, i) => first + i * CHUNK).values();
+  const work = async (): Promise<void> => {
+    for (const from of starts) {
+      tallies.push(await proveApart(from, Math.min(CHUNK, first + count - from)));
+      process.stderr.write(
+        `${sum(({ kits }) => kits)} kits drawn ${sum(({ drawings }) => drawings)} times, ${sum(({ faults }) => faults.length)} findings\n`,
+      );
+    }
+  };
+  await Promise.all(Array.from({ length: availableParallelism() }, work));
   const refused: Record<string, number> = {};
   for (const tally of tallies)
     for (const [code, times] of Object.entries(tally.refused)) refused[code] = (refused[code] ?? 0) + times;
