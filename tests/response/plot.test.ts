@@ -185,6 +185,23 @@ it('says so where nothing is heard', () => {
   expect(pointsOf(group(svg, 'heron-ss-response-line-1'))).toEqual([]);
 });
 
+it.each(sampleNames())(
+  '%s: one pickup is a solid line of its tint, several take turns in dashes of theirs',
+  (name) => {
+    const svg = svgOf(name);
+    const seen = new Map<string, number>();
+    circuits.get(name)?.states.forEach(({ sounding }, i) => {
+      const line = group(svg, `${idOf(name)}-line-${i + 1}`);
+      const dashes = [...line.matchAll(/stroke-dasharray="(\d+) (\d+)"/g)].map((found) => Number(found[1]));
+      const before = seen.get(sounding.join()) ?? 0;
+      seen.set(sounding.join(), before + 1);
+      const tints = [...line.matchAll(/stroke="(#[\da-f]{6})"/g)].map((found) => found[1]);
+      expect(new Set(tints).size, `state ${i + 1}`).toBe(sounding.length);
+      expect(dashes).toHaveLength(sounding.length === 1 && before === 0 ? 0 : sounding.length);
+    });
+  },
+);
+
 it('tells second and third states of the same pickups apart without colour', () => {
   const svg = svgOf('nine');
   const dashes = [1, 2, 3].map(

@@ -194,3 +194,37 @@ it.each(Object.keys(themes) as (keyof typeof themes)[])(
     }
   },
 );
+
+describe('solder dots', () => {
+  /** No larger circle is a dot: these cover a line’s end. */
+  const DOT = 4;
+  it.each(samples)(
+    '%s: one at every end of every joint but where a component’s own leg goes on alone',
+    async (name) => {
+      const kit = sample(name);
+      const drawing = await drawn(kit);
+      const soldered = kit.joints.flatMap(({ kind, from, to }) => {
+        const own = [from, to].filter(({ part }) =>
+          ['resistor', 'capacitor'].includes(kit.parts.find((one) => one.name === part)?.kind ?? ''),
+        );
+        return [from, to].filter((end) => {
+          const meet = kit.joints.filter((joint) =>
+            [joint.from, joint.to].some(({ part, lug }) => part === end.part && lug === end.lug),
+          );
+          return !(kind === 'leg' && own.includes(end) && meet.length === 1);
+        });
+      });
+      const ends = drawing.wires.flatMap(({ pieces }) => [pieces[0]?.[0], pieces.at(-1)?.at(-1)]);
+      const dots = ends.filter(
+        (end) =>
+          end &&
+          drawing.circles.some(
+            ({ group, x, y, r }) =>
+              group.includes('-joint-') && r <= DOT && Math.hypot(x - end.x, y - end.y) < 0.5,
+          ),
+      );
+      expect(ends).toHaveLength(2 * kit.joints.length);
+      expect(dots).toHaveLength(soldered.length);
+    },
+  );
+});
