@@ -3,7 +3,8 @@
  *
  * - **In series or parallel**: of two pickups, the one is shorted and then taken out. In series a short lets the other's
  *   signal pass and a gap stops it; in parallel it is the other way round. So this holds with padding resistors, treble
- *   bleeds and whatever else lies beside them, where a path could not be traced.
+ *   bleeds and whatever else lies beside them, where a path could not be traced. Every part counts with the size of its
+ *   impedance only: a capacitor and a winding in resonance would pass for a gap, or for a short.
  * - **Out of phase**: the voltages that the two give at the jack have opposite signs.
  * - **Silent together**: with one volt in each, what reaches the jack is below −40 dB of the louder one everywhere.
  */
@@ -119,8 +120,20 @@ const alone = (branches: readonly Branch[], jack: Port, name: string, parallel: 
     )(name),
   );
 
+/** A network in which nothing can resonate: resistances of the size that the impedances have at 1 kHz. */
+const sizesOnly = (branches: readonly Branch[]): readonly Branch[] =>
+  branches.map((branch): Branch => {
+    const { of, a, b, pickup } = branch;
+    const ends = { of, a, b, ...(pickup === undefined ? {} : { pickup }) };
+    const omega = 2 * Math.PI * AT;
+    if (branch.kind === 'capacitor') return { kind: 'resistor', ...ends, ohms: 1 / (omega * branch.farads) };
+    if (branch.kind === 'resistor') return branch;
+    return { kind: 'winding', ...ends, ohms: Math.hypot(branch.ohms, omega * branch.henries), henries: 0 };
+  });
+
 /** Whether a pickup has another one in its chain: that one shorted lets more of its signal pass than that one taken out. */
-function seriesPairs(branches: readonly Branch[], jack: Port, pickups: readonly Pickup[]) {
+function seriesPairs(network: readonly Branch[], jack: Port, pickups: readonly Pickup[]) {
+  const branches = sizesOnly(network);
   const pairs = new Set<string>();
   for (const { name: other } of pickups.length < 2 ? [] : pickups) {
     const gap = transfersAt(

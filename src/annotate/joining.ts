@@ -34,8 +34,11 @@ function joined(loads: readonly PickupLoads[], label: Labels): string {
   );
   if (!straight) return 'in series and in parallel';
   if (chains.length === 1) return 'in series';
-  const named = chains.map((chain) => chain.map(({ pickup }) => label(pickup)).join(' + '));
-  return `${named.map((names, i) => ((chains[i]?.length ?? 0) > 1 ? `${names} in series` : names)).join('; ')}; in parallel`;
+  const named = chains.map((chain) => {
+    const names = chain.map(({ pickup }) => label(pickup)).join(' + ');
+    return chain.length > 1 ? `${names} in series` : names;
+  });
+  return `${named.join(', in parallel with ')}`;
 }
 
 /** Pickups that chains hold together, in the order written. */

@@ -47,6 +47,7 @@ export interface Details extends NoteDetails {
   'no-jack': Record<never, never>;
   'several-jacks': { parts: readonly string[] };
   'jack-free': { part: string; lug: string };
+  'jack-exchanged': { part: string; on: readonly string[] };
   'no-pickup': Record<never, never>;
   'pickup-no-hot': { part: string };
   'pickup-no-ground': { part: string };
@@ -206,6 +207,11 @@ export const wording: Wording = {
       d.lug === 'sleeve'
         ? `Join ${bare(d.part)}.sleeve to the grounded case of a pot.`
         : `Join ${bare(d.part)}.tip to the volume pot, or to the switch.`,
+    ),
+  'jack-exchanged': (d) =>
+    fault(
+      `tip and sleeve of ${q(d.part)} are exchanged: ${list(d.on)} ${d.on.length === 1 ? 'is' : 'are'} joined to the tip`,
+      `Join ${bare(d.part)}.sleeve to ground, and ${bare(d.part)}.tip to the volume pot, or to the switch.`,
     ),
   'pickup-no-hot': (d) =>
     fault(

@@ -30,12 +30,31 @@ export function groundFaults(kit: Kit, states: readonly State[]): readonly Probl
   });
 }
 
+/**
+ * A jack whose tip and sleeve are exchanged: cases of pots or the strings are joined to the tip, none to the sleeve. It
+ * sounds, and hums, with the signal on every shield.
+ */
+export function jackFaults(kit: Kit): readonly Problem[] {
+  const jack = kit.parts.find((part) => part.kind === 'jack');
+  if (!jack) return [];
+  const nets = jointNets(kit);
+  const grounds = kit.parts.flatMap((part) =>
+    lugsOf(part).flatMap(({ name, role }) =>
+      role === 'case' || role === 'point' ? [lugId(part.name, name)] : [],
+    ),
+  );
+  const on = (lug: string): readonly string[] =>
+    grounds.filter((ground) => nets.same(ground, lugId(jack.name, lug)));
+  return on('tip').length === 0 || on('sleeve').length > 0
+    ? []
+    : [problem('jack-exchanged', ['parts', jack.name], { part: jack.name, on: on('tip') }, 'key')];
+}
+
 /** Ground points that joints alone do not tie to the jack's sleeve: strings that hum, or strings on the signal. */
 export function groundPointFaults(kit: Kit): readonly Problem[] {
   const jack = kit.parts.find((part) => part.kind === 'jack');
   if (!jack) return [];
-  const nets = new Union();
-  for (const joint of kit.joints) nets.join(idOf(joint.from), idOf(joint.to));
+  const nets = jointNets(kit);
   const sleeve = lugId(jack.name, 'sleeve');
   return kit.parts
     .filter((part) => part.kind === 'ground-point')
@@ -43,6 +62,13 @@ export function groundPointFaults(kit: Kit): readonly Problem[] {
     .map((part) =>
       problem('ground-point-no-ground', ['parts', part.name], { part: part.name, sleeve }, 'key'),
     );
+}
+
+/** What joints alone hold together. */
+function jointNets(kit: Kit): Union {
+  const nets = new Union();
+  for (const joint of kit.joints) nets.join(idOf(joint.from), idOf(joint.to));
+  return nets;
 }
 
 function reachWithout(pickup: Part, kit: Kit): Union {

@@ -9,7 +9,7 @@ import { type Problem, problem } from '../common/problem.ts';
 import type { Draft, Kit } from '../describe/kit.ts';
 import { contactsOf, elementsOf, isPickup, lugsOf, type Part, whatIs } from '../parts/index.ts';
 import { buildCircuit } from './build.ts';
-import { groundFaults, groundPointFaults, stateFaults } from './fault-states.ts';
+import { groundFaults, groundPointFaults, jackFaults, stateFaults } from './fault-states.ts';
 
 /** More than these no guitar has; the count of states and paths grows by multiplication. */
 const MOST_PICKUPS = 12;
@@ -38,6 +38,9 @@ function pathFaults(kit: Kit, free: readonly Problem[]): readonly Problem[] {
   const unjoined = (part: Part): boolean =>
     free.some((fault) => fault.code !== 'leg-free' && fault.path[1] === part.name);
   if (!jack || jacks.length > 1 || unjoined(jack) || !kit.parts.some(isPickup)) return [];
+  const jackFault = jackFaults(kit);
+  // Every other word about ground would tell to join it to the signal.
+  if (jackFault.length > 0) return jackFault;
   const { states } = buildCircuit(kit);
   const grounds = groundFaults(kit, states).filter(
     (fault) => !kit.parts.some((part) => isOf(fault, part) && unjoined(part)),

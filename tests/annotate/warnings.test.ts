@@ -72,7 +72,7 @@ describe('three pickups, two of them in series', () => {
   const three = { ...parts, middle: coil };
   it('the chain beside the third', () => {
     const joints = [...inSeries, 'middle.hot > volume.3', 'middle.ground > out.sleeve'];
-    expect(joined({ parts: three, joints })).toEqual(['neck + bridge in series; middle; in parallel']);
+    expect(joined({ parts: three, joints })).toEqual(['neck + bridge in series, in parallel with middle']);
     // The one in parallel is taken out, the one in the chain stays.
     const dc = loadsOf({ parts: three, joints })[0]?.loads.map(({ dcLoad }) => Math.round(dcLoad));
     expect(dc).toEqual([256e3, 256e3, 250e3]);
@@ -192,5 +192,24 @@ it('two parts of one label cannot be told apart', () => {
   const labelled = { ...parts, neck: { ...coil, label: 'Pickup' }, bridge: { ...coil, label: 'pickup ' } };
   expect(said({ parts: labelled, joints: inSeries })).toEqual([
     'warning same-label: “pickup ” is the label of “neck” too',
+  ]);
+});
+
+it('a capacitor that leads to ground only through another pickup is not across the signal: half out of phase', () => {
+  const joints = [
+    'neck.hot > volume.3',
+    'neck.ground > out.sleeve',
+    'bridge.hot > out.sleeve',
+    'bridge.ground > c.1',
+    'c.2 > volume.3',
+    ...harness,
+  ];
+  const half = { ...parts, c: { kind: 'capacitor', value: '10n' } };
+  expect(said({ parts: half, joints }).map((text) => text.split(':')[0])).toEqual(['warning out-of-phase']);
+  expect(joined({ parts: half, joints })[0]).toContain('in parallel, out of phase');
+  // In a series chain the others of the chain stay: without them nothing would sound, and nothing be lost.
+  const across = [...inSeries, 'c.1 > volume.3', 'c.2 > out.sleeve'];
+  expect(said({ parts: half, joints: across }).map((text) => text.split(':')[0])).toEqual([
+    'fault capacitor-across-always',
   ]);
 });

@@ -100,6 +100,16 @@ function shorted(one: Played, pickup: string): Played {
   };
 }
 
+/** The same with resistors of the size of every impedance at 1 kHz, in which nothing resonates. */
+const sizesOnly = (one: Played): Played => ({
+  ...one,
+  lines: one.lines.map((line): Line => {
+    if (line.kind === 'R') return line;
+    if (line.kind !== 'coil') return { ...line, kind: 'R', value: 1 / (2000 * Math.PI * line.value) };
+    return { ...line, ohms: Math.sqrt(line.ohms ** 2 + (2000 * Math.PI * line.henries) ** 2), henries: 0 };
+  }),
+});
+
 /** How far the sum of all comes above a hundredth of the loudest, at the frequency where it is most; over 1 alone. */
 const sumsOver = (rows: readonly (readonly Complex[])[]): number =>
   rows.length < 2
@@ -148,8 +158,8 @@ export async function relationFaults(circuits: readonly Circuit[]): Promise<read
         ...sounding
           .filter((name) => name !== other)
           .flatMap((name) => [
-            { key: `${id} ${name} short ${other}`, job: job(shorted(net, other), name) },
-            { key: `${id} ${name} gap ${other}`, job: job(without(net, [other]), name) },
+            { key: `${id} ${name} short ${other}`, job: job(shorted(sizesOnly(net), other), name) },
+            { key: `${id} ${name} gap ${other}`, job: job(without(sizesOnly(net), [other]), name) },
           ]),
       ]),
     ]),
