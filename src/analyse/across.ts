@@ -6,9 +6,7 @@
 
 import type { Circuit, State } from '../circuit/circuit.ts';
 import { type ExchangedLugs, exchanged } from '../circuit/exchange.ts';
-import { isPickup } from '../parts/index.ts';
 import { buildCircuit } from '../solve/build.ts';
-import { chainOf } from './loads.ts';
 import { shapeOf } from './peak.ts';
 import { heardIn } from './response.ts';
 import { isLost, ownGain, referenceCutoffs, trebleOf } from './treble.ts';
@@ -46,24 +44,13 @@ export function capacitorsAcross(circuit: Circuit): readonly Across[] {
   const blamed = lost.filter((one) => !still(bare, one));
   return capacitors.flatMap((capacitor): Across[] => {
     const only = without(capacitor);
-    const own = blamed.filter((one) => still(only, one) && stillAlone(only, one));
+    const own = blamed.filter((one) => still(only, one));
     return own.length === 0 ? [] : [{ capacitor, ...blame(circuit, only, own), lost: own }];
   });
 }
 
 const still = (circuit: Circuit, { state, pickup, reference }: Lost, controls = {}): boolean =>
   isLost(circuit, state, pickup, reference, controls);
-
-/**
- * Whether the treble is lost with the pickups taken out that sound beside this one. A capacitor that leads to ground only
- * through another pickup is not across the signal: it holds back that pickup's bass, as is meant.
- */
-function stillAlone(circuit: Circuit, one: Lost): boolean {
-  const chain = [one.pickup, ...chainOf(circuit, one.state, one.pickup)];
-  const parts = circuit.kit.parts.filter((part) => !isPickup(part) || chain.includes(part.name));
-  const state = { ...one.state, sounding: one.state.sounding.filter((name) => chain.includes(name)) };
-  return still({ ...circuit, kit: { ...circuit.kit, parts } }, { ...one, state });
-}
 
 function lostIn(circuit: Circuit): readonly Lost[] {
   const found = trebleOf(circuit);

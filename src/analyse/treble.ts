@@ -6,12 +6,13 @@
 import type { Circuit, State } from '../circuit/circuit.ts';
 import { isPickup, type Pickup } from '../parts/index.ts';
 import type { Controls } from '../solve/netlist.ts';
+import { chainOf } from './loads.ts';
 import { decibels, type Gain, HIGHEST, PLATEAU } from './peak.ts';
 import { referenceCircuit } from './reference.ts';
 import { gainOf, type Heard, heardIn } from './response.ts';
 
 export interface Treble {
-  /** The −3 dB point lies below half the reference's. */
+  /** The −3 dB point lies below half the reference's, and not for what leads through another pickup only. */
   readonly lost: boolean;
   /** Decibels at the reference's −3 dB point, above what the reference has there. */
   readonly level: number;
@@ -29,7 +30,9 @@ export function trebleOf(circuit: Circuit): readonly ReadonlyMap<string, Treble>
     return new Map(
       state.sounding.flatMap((pickup) => {
         const cutoff = cutoffs.get(pickup);
-        return heard && cutoff !== undefined ? [[pickup, trebleAt(ownGain(heard, pickup), cutoff)]] : [];
+        if (!heard || cutoff === undefined) return [];
+        const treble = trebleAt(ownGain(heard, pickup), cutoff);
+        return [[pickup, { ...treble, lost: treble.lost && lostAlone(circuit, state, pickup, cutoff) }]];
       }),
     );
   });
@@ -45,6 +48,17 @@ export function isLost(
 ): boolean {
   const heard = heardIn(circuit, state, controls);
   return heard !== undefined && trebleAt(ownGain(heard, pickup), cutoff).lost;
+}
+
+/**
+ * Whether the treble is lost with the pickups taken out that sound beside this one. A capacitor that leads to ground only
+ * through another pickup does not shorten this one's treble: it holds back that pickup's bass, as is meant.
+ */
+function lostAlone(circuit: Circuit, state: State, pickup: string, cutoff: number): boolean {
+  const chain = [pickup, ...chainOf(circuit, state, pickup)];
+  const parts = circuit.kit.parts.filter((part) => !isPickup(part) || chain.includes(part.name));
+  const sounding = state.sounding.filter((name) => chain.includes(name));
+  return isLost({ ...circuit, kit: { ...circuit.kit, parts } }, { ...state, sounding }, pickup, cutoff);
 }
 
 export const ownGain = (heard: Heard, pickup: string): Gain =>
