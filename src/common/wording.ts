@@ -72,6 +72,11 @@ type Wording = { readonly [C in keyof Details]: (detail: Details[C]) => Words };
 /** The first findings of a drawing, and how many more there are. */
 const found = ({ findings, more }: { findings: readonly string[]; more: number }): string =>
   `${findings.map((one) => one.replace(/[\p{Cc}\p{Cf}]/gu, ' ')).join('; ')}${more > 0 ? `; and ${more} more` : ''}`;
+/** A character by itself and by its number in Unicode: some cannot be seen, and some would turn the line round. */
+const glyphWords = (glyph: string): string => {
+  const number = `U+${(glyph.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`;
+  return /[\p{C}\p{Z}\p{M}]/u.test(glyph) ? number : `${glyph} (${number})`;
+};
 const fault = (message: string, remedy: string): Words => ({ severity: 'fault', message, remedy });
 export const wording: Wording = {
   'file-unreadable': (d) =>
@@ -259,7 +264,7 @@ export const wording: Wording = {
     fault(`“${d.id}” is the id of ${d.file} too`, 'Give each kit an id of its own: it names the files.'),
   'missing-glyph': (d) =>
     fault(
-      `${q(d.text)} has a character the drawing’s font lacks: ${d.glyph}`,
+      `${q(d.text)} has a character the drawing’s font lacks: ${glyphWords(d.glyph)}`,
       'Write it with other characters.',
     ),
   'no-way': () =>

@@ -99,9 +99,11 @@ export function typeName(value: unknown): string {
   switch (typeof value) {
     case 'string':
       return 'text';
-    case 'number':
     case 'bigint':
       return 'a number';
+    case 'number':
+      if (Number.isNaN(value)) return 'what is no number';
+      return Number.isFinite(value) ? 'a number' : 'a number that is too large';
     case 'boolean':
       return `the word ${value}, which stands for yes or no`;
     case 'object':

@@ -1,6 +1,7 @@
 /** The load cards as text: what a card says of each pickup, and that it is as wide as its longest line needs. */
 import { describe, expect, it } from 'vitest';
 import { type Card, cardsSay, cardWidth } from '../../src/annotate/cards.ts';
+import { textWidth } from '../../src/common/text.ts';
 
 const switchDrawn = { part: {} as never, closed: [] };
 const card = (more: Partial<Card>): Card => ({
@@ -30,6 +31,15 @@ describe('a card', () => {
     expect(width(1)).toBe(width(0));
     expect(width(2) - width(1)).toBe(46);
     expect(width(3) - width(2)).toBe(46);
+  });
+  it('leaves the same room between the two texts of either line of a row', () => {
+    const width = (more: object): number => cardWidth([card({ rows: [{ ...row, ...more }] })]);
+    const named = width({ label: LONG }) - textWidth(LONG, 13, 'bold') - textWidth(row.dcLoad, 13, 'bold');
+    const judged = width({ verdict: LONG }) - textWidth(LONG, 12) - textWidth('DC load', 12);
+    expect(named).toBeCloseTo(judged, 6);
+    // A level stands between the name and the load, a little off the name.
+    const level = '5.0 dB down';
+    expect(width({ label: LONG, level }) - width({ label: LONG })).toBeCloseTo(8 + textWidth(level, 12), 6);
   });
   it('grows with its title, its badge, how pickups are joined, a row and the reading', () => {
     const least = 236;

@@ -106,3 +106,24 @@ it('m is asked about with resistances only where it is beyond reason', () => {
   expect(words('0.01')).not.toContain('did you mean');
   expect(words('470m')).toBe('');
 });
+
+it('names the key that is empty, or what a value that is no value is', () => {
+  expect(told('kind: lever-3 }', "kind: lever-3, label: '' }")).toEqual([
+    '5:37 bad-value “label” is empty / Write something there, or leave the key out.',
+  ]);
+  expect(told('resistance: 5.7k', 'resistance: .inf')[0]).toContain('found a number that is too large');
+  expect(told('resistance: 5.7k', 'resistance: .nan')[0]).toContain('found what is no number');
+});
+
+it('a character that the font lacks is named by its number, and shown where it can be seen', async () => {
+  const { glyphFaults } = await import('../../src/annotate/notes.ts');
+  const glyphs = (label: string): readonly string[] => {
+    const { kit, source } = readKit(
+      TEXT.replace('kind: lever-3 }', `kind: lever-3, label: "${label}" }`),
+      'x.yaml',
+    );
+    return report(kit ? glyphFaults(kit) : [], source).map(({ message }) => message.split(': ').at(-1) ?? '');
+  };
+  expect(glyphs('Neck 漢')).toEqual(['漢 (U+6F22)']);
+  expect(glyphs('\\u202eNeck')).toEqual(['U+202E']);
+});

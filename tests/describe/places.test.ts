@@ -219,3 +219,28 @@ describe('nearest names', () => {
     expect(nearest('x'.repeat(100), ['x'])).toBeUndefined();
   });
 });
+
+test.each([
+  ['{"a" 1}', 5, 'a colon is missing after the key'],
+  ['{"a": 1 "b": 2}', 8, 'a comma or a closing bracket is missing here'],
+  ['{"a": 1} 2', 9, 'the kit ended before this; nothing may follow'],
+  ['{"a": 1,}', 8, 'a comma stands before this closing bracket; JSON allows none there'],
+  ['[1,]', 3, 'a comma stands before this closing bracket; JSON allows none there'],
+  ['{a: 1}', 1, 'a key in double quotes should stand here'],
+  ['{"a": b}', 6, 'this is no JSON value; text stands in double quotes'],
+])('%s: what is wrong with JSON, and where', (text, offset, reason) =>
+  expect(findJsonSlip(text)).toEqual({ offset, reason }),
+);
+
+test('fifty reports are printed in full, and of more it is said how many', () => {
+  const { source } = parseText('a: 1\n', 'x.yaml');
+  const printed = (count: number): string =>
+    printReports(
+      report(
+        Array.from({ length: count }, (_, i) => problem('bad-name', ['a', i], { name: `k${i}` } as never)),
+        source,
+      ),
+    );
+  expect(printed(50)).not.toContain('more');
+  expect(printed(53)).toMatch(/\n\nand 3 more$/);
+});

@@ -79,6 +79,12 @@ describe('the report', () => {
     expect(report(wren)).toMatch(/bands [A-Z ]+ BN for ±1 %/);
   });
 
+  it('shows what all pads do together where there are two or more', () => {
+    expect(dc).not.toContain('All pads together');
+    const two = report(mixedSetText.replace('kind: humbucker', 'kind: single-coil'));
+    expect(two).toContain('All pads together');
+  });
+
   it('shows both neighbours with their loads', () => {
     for (const [value, which] of [
       [390e3, 'next below'],
