@@ -237,7 +237,7 @@ test('fifty reports are printed in full, and of more it is said how many', () =>
   const printed = (count: number): string =>
     printReports(
       report(
-        Array.from({ length: count }, (_, i) => problem('bad-name', ['a', i], { name: `k${i}` } as never)),
+        Array.from({ length: count }, (_, i) => problem('bad-name', ['a', i], { got: `k${i}` })),
         source,
       ),
     );
