@@ -13,6 +13,7 @@ import { type Complex, type Job, runSpice } from './spice.ts';
 
 /** Ten a decade over whole decades, so that every third octave and 1 kHz are on it. */
 const GRID = 'dec 10 100 10000';
+const AT_1K = 'lin 1 1000 1000';
 const MOST = 5050;
 /** Nearer than this to a limit either answer is right. */
 const NEAR = 1e-6;
@@ -27,18 +28,21 @@ interface Wanted {
 
 class Runs {
   readonly #found = new Map<string, readonly Complex[]>();
-  #frequencies: readonly number[] = [];
+  /** What of a row lies at 1 kHz. */
+  readonly #at1k = new Map<string, Complex | undefined>();
 
-  async run(wanted: readonly Wanted[]): Promise<void> {
+  async run(wanted: readonly Wanted[], grid: string): Promise<void> {
     for (let i = 0; i < wanted.length; i += BATCH) {
       const batch = wanted.slice(i, i + BATCH);
       const { frequencies, results } = await runSpice(
         batch.map(({ job }) => job),
-        GRID,
+        grid,
       );
-      this.#frequencies = frequencies.filter((frequency) => frequency < MOST);
-      batch.forEach(({ key }, k) => {
-        this.#found.set(key, (results[k] ?? []).slice(0, this.#frequencies.length));
+      const heard = frequencies.filter((frequency) => frequency < MOST).length;
+      const k = frequencies.findIndex((f) => Math.abs(f / 1000 - 1) < 1e-9);
+      batch.forEach(({ key }, n) => {
+        this.#found.set(key, (results[n] ?? []).slice(0, heard));
+        this.#at1k.set(key, results[n]?.[k]);
       });
     }
   }
@@ -50,9 +54,8 @@ class Runs {
   }
 
   at1k(key: string): Complex {
-    const k = this.#frequencies.findIndex((f) => Math.abs(f / 1000 - 1) < 1e-9);
-    const value = this.row(key)[k];
-    if (!value) throw new Error('1 kHz is not on the grid');
+    const value = this.#at1k.get(key);
+    if (!value) throw new Error(`1 kHz is not on the grid: ${key}`);
     return value;
   }
 }
@@ -129,19 +132,22 @@ export async function relationFaults(circuits: readonly Circuit[]): Promise<read
     circuit.states.map((state, s) => ({ circuit, state, s, id: `${c} ${s}`, net: played(circuit, state) })),
   );
   const pickupsOf = (circuit: Circuit) => circuit.kit.parts.filter(isPickup);
-  await runs.run([
-    ...all.flatMap(({ circuit, id, net }) =>
-      pickupsOf(circuit).map(({ name }) => ({ key: `${id} ${name}`, job: job(net, name) })),
-    ),
-    ...circuits.flatMap((circuit, c) =>
-      pickupsOf(circuit).map((pickup) => {
-        const plain = referenceCircuit(pickup, circuit.kit.surroundings);
-        const [state] = plain.states;
-        if (!state) throw new Error('a reference harness has a state');
-        return { key: `${c} reference ${pickup.name}`, job: job(played(plain, state), pickup.name) };
-      }),
-    ),
-  ]);
+  await runs.run(
+    [
+      ...all.flatMap(({ circuit, id, net }) =>
+        pickupsOf(circuit).map(({ name }) => ({ key: `${id} ${name}`, job: job(net, name) })),
+      ),
+      ...circuits.flatMap((circuit, c) =>
+        pickupsOf(circuit).map((pickup) => {
+          const plain = referenceCircuit(pickup, circuit.kit.surroundings);
+          const [state] = plain.states;
+          if (!state) throw new Error('a reference harness has a state');
+          return { key: `${c} reference ${pickup.name}`, job: job(played(plain, state), pickup.name) };
+        }),
+      ),
+    ],
+    GRID,
+  );
 
   const heard = all.map((entry) => {
     const names = pickupsOf(entry.circuit).map(({ name }) => name);
@@ -163,6 +169,7 @@ export async function relationFaults(circuits: readonly Circuit[]): Promise<read
           ]),
       ]),
     ]),
+    AT_1K,
   );
   const chained = heard.map((entry) => {
     const short = (name: string, other: string) => size(runs.at1k(`${entry.id} ${name} short ${other}`));
@@ -184,6 +191,7 @@ export async function relationFaults(circuits: readonly Circuit[]): Promise<read
         ),
       })),
     ),
+    AT_1K,
   );
 
   const ours = new Map(circuits.map((circuit) => [circuit, solveLoads(circuit)]));
