@@ -56,10 +56,7 @@ export function findArrangement(name: string): Arrangement | string {
       return read.data;
     }
     const [issue] = read.error.issues;
-    const node = document.getIn(
-      (issue?.path ?? []).filter((step) => typeof step !== 'symbol'),
-      true,
-    );
+    const node = document.getIn(pathOf(issue), true);
     const offset = isNode(node) ? (node.range?.[0] ?? 0) : 0;
     return `${file}:${lines.linePos(offset).line}: ${slipOf(value, issue)}`;
   } catch (thrown) {
@@ -67,16 +64,22 @@ export function findArrangement(name: string): Arrangement | string {
   }
 }
 
+/** Where an issue is; of a key that should not be there, that key. */
+const pathOf = (issue: z.core.$ZodIssue | undefined): readonly (string | number)[] => [
+  ...(issue?.path ?? []).filter((step) => typeof step !== 'symbol'),
+  ...(issue?.code === 'unrecognized_keys' ? issue.keys.slice(0, 1) : []),
+];
+
 /** What keeps a file from being an arrangement: the commonest slip is to name a kit. */
 function slipOf(value: unknown, issue: z.core.$ZodIssue | undefined): string {
   const keys = typeof value === 'object' && value !== null ? Object.keys(value) : [];
   if (keys.includes('joints')) return 'it is a kit and no arrangement';
   if (!keys.includes('seats')) return 'it is no arrangement, as it has no seats';
-  const path = issue?.path.map(String) ?? [];
+  const path = pathOf(issue);
   const [first = ''] = path;
-  if (path.length === 0) return 'it has a key that no arrangement has';
   const where = path.join('.');
-  if (path.length === 1 && !keys.includes(first)) return `${where}: it is missing`;
+  if (issue?.code === 'unrecognized_keys') return `${where}: no arrangement has this key`;
+  if (path.length === 1 && !keys.includes(String(first))) return `${where}: it is missing`;
   if (issue?.code === 'too_big') return `${where}: it is too large; at most ${issue.maximum}`;
   if (issue?.code === 'too_small') return `${where}: it is too small; at least ${issue.minimum}`;
   return `${where}: it is not written as it should be`;

@@ -100,6 +100,10 @@ it('answers 2 to wrong usage and 1 to a kit or an arrangement that is not there'
   expect(
     run('draw', 'samples/heron-ss.yaml', '--out', folder, '--arrangement', 'none.yaml').stderr,
   ).toContain('none.yaml: there is no such file');
+  writeFileSync(own, 'arrangement: own\nabout: mine\nseats: []\nrows: 2\n');
+  expect(run('draw', 'samples/heron-ss.yaml', '--out', folder, '--arrangement', own).stderr).toContain(
+    'own-layout.yaml:4: rows: no arrangement has this key',
+  );
   writeFileSync(
     own,
     'arrangement: own\nabout: far off\nseats:\n  - kinds: [pot]\n    at: [0, 0]\n    step: [1000000000, 0]\n',
@@ -121,4 +125,13 @@ it('every command’s help ends with an example of itself', { timeout: 30_000 },
   expect(commands).toEqual(expect.arrayContaining(['draw', 'loads', 'response', 'pad', 'check', 'schema']));
   for (const name of commands.filter((one) => one !== 'help'))
     expect(run(name, '--help').stdout).toMatch(new RegExp(`\\nexample: solderleaf ${name}\\b`));
+});
+
+it('loads prints the spread when it is asked for, and else not', { timeout: 60_000 }, () => {
+  const [plain, wide] = [[], ['--spread', '--draws', '50']].map((more) =>
+    run('loads', 'samples/heron-ss.yaml', ...more),
+  );
+  expect([plain?.status, wide?.status]).toEqual([0, 0]);
+  expect(plain?.stdout).not.toMatch(/seed|draws/);
+  expect(wide?.stdout).toMatch(/50 draws/);
 });

@@ -188,3 +188,18 @@ describe('small words', () => {
   it('a column that is empty throughout is left out', () =>
     expect(columns(['a', '', 'c'], [['x', '', '1']], 1)).toBe('a  c\nx  1'));
 });
+
+it('a difference of nothing has no sign', () => {
+  const [state] = solveLoads(kestrel);
+  if (!state) throw new Error('no state');
+  const off = (ohms: number): string => {
+    const changed = state.loads.map((one) => ({
+      ...one,
+      difference: { dcLoad: { ohms, percent: 0 }, signalLoad: { ohms, percent: 0 } },
+    }));
+    return loadsTable([{ ...state, loads: changed }]);
+  };
+  expect(off(0)).toMatch(/ 0 Ω /);
+  expect(off(0)).not.toContain('+0 Ω');
+  expect(off(1000)).toContain('+1 kΩ');
+});

@@ -103,6 +103,9 @@ describe.each(names)('%s', (name) => {
     const flags = textsOf(group(svg, `${id}-flags`)).map(({ words }) => words);
     const dots = circlesOf(group(svg, `${id}-flags`));
     const all = axesOf(svg, `${id}-axes`);
+    // A pin leads from each flag down to the resonance it tells of.
+    const pins = [...group(svg, `${id}-flags`).matchAll(/<path d="M[^"]*L([\d.]+) ([\d.]+)"/g)];
+    expect(pins.map(([, x, y]) => [Number(x), Number(y)])).toEqual(dots.map(([x, y]) => [x, y]));
     expect(dots).toHaveLength(states.filter(({ together }) => together?.shape.resonance).length);
     for (const { index, together, state } of states) {
       const { resonance, cutoff } = together?.shape ?? {};
