@@ -16,6 +16,7 @@ export {
 export type { Method, Range } from './extremes.ts';
 export { type Hidden, hiddenPickups } from './hidden.ts';
 export { type IdleControl, idleControls } from './idle.ts';
+export { idleComponents, idleSwitches } from './idle-parts.ts';
 export type { NewResistor } from './kit-changes.ts';
 export { type Difference, type LoadOptions, type PickupLoads, type StateLoads, solveLoads } from './loads.ts';
 export {

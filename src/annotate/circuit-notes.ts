@@ -1,5 +1,12 @@
 /** Notes on what the solved circuit does that nobody can have meant: treble lost to a capacitor, pots that do nothing. */
-import { type Across, capacitorsAcross, idleControls } from '../analyse/index.ts';
+import {
+  type Across,
+  capacitorsAcross,
+  idleComponents,
+  idleControls,
+  idleSwitches,
+  type StateLoads,
+} from '../analyse/index.ts';
 import { type Circuit, lugId } from '../circuit/circuit.ts';
 import { type Path, type Problem, problem } from '../common/problem.ts';
 import { printHertz } from './figures.ts';
@@ -65,6 +72,15 @@ export const idleNotes = (circuit: Circuit): readonly Problem[] =>
       'key',
     );
   });
+
+/** One warning for each component that no signal passes, and for each switch that changes nothing. */
+export const idlePartNotes = (circuit: Circuit, loads: readonly StateLoads[]): readonly Problem[] => [
+  ...idleComponents(circuit).map((part) => {
+    const what = circuit.kit.parts.find(({ name }) => name === part)?.kind ?? 'part';
+    return problem('component-idle', ['parts', part], { part, what }, 'key');
+  }),
+  ...idleSwitches(circuit, loads).map((part) => problem('switch-idle', ['parts', part], { part }, 'key')),
+];
 
 /** One note for each pot whose case floats. */
 export const caseNotes = (circuit: Circuit): readonly Problem[] =>

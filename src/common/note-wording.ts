@@ -26,6 +26,8 @@ export interface NoteDetails {
   'first-not-bridge': { part: string; bridge: string; sounding: readonly string[]; found: readonly string[] };
   'same-label': { label: string; other: string };
   'control-idle': { part: string; fall?: string; free: readonly string[]; floating?: string };
+  'component-idle': { part: string; what: string };
+  'switch-idle': { part: string };
   'case-not-grounded': { part: string; on: readonly string[] };
   'value-unlikely': {
     what: string;
@@ -98,6 +100,16 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
           ? 'A volume has the signal at lug 3, the output at 2 and ground at 1; a tone lies between 1 and 2, its capacitor between it and ground.'
           : `A volume needs ground at lug 1: bend ${bare(d.part)}.1 onto its case, and join the case to ground.`
       }`,
+    ),
+  'component-idle': (d) =>
+    warning(
+      `${q(d.part)} is in circuit in no state: no signal passes this ${d.what}`,
+      'See where each of its legs leads: both must reach the signal or ground in the same position of the switches. Or leave it out.',
+    ),
+  'switch-idle': (d) =>
+    warning(
+      `${q(d.part)} changes nothing: every position sounds the same`,
+      'Join its common lugs and its throws so that each position selects what it should, or leave it out.',
     ),
   'case-not-grounded': (d) =>
     warning(

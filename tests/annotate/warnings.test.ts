@@ -150,6 +150,7 @@ describe('what is heard nowhere', () => {
   it('a pickup that is never selected', () => {
     const joints = [...base, 'bridge.hot > s.A1', 's.A1 > s.A2', 's.A2 > s.A3', 'neck.hot > s.B1'];
     expect(said({ parts: { ...parts, s: lever }, joints })).toEqual([
+      'warning switch-idle: “s” changes nothing: every position sounds the same',
       'warning never-sounds: “neck” is never selected: it is heard in no position of the switches',
     ]);
   });
@@ -212,4 +213,40 @@ it('a capacitor that leads to ground only through another pickup is not across t
   expect(said({ parts: half, joints: across }).map((text) => text.split(':')[0])).toEqual([
     'fault capacitor-across-always',
   ]);
+});
+
+describe('parts that do nothing', () => {
+  const lever = { kind: 'lever-3' };
+  const pad = { kind: 'resistor', value: '470k' };
+  const all = { ...parts, s: lever, pad };
+  const selected = [
+    'neck.hot > s.A3',
+    'bridge.hot > s.A1',
+    's.A2 > s.A3',
+    's.A0 > volume.3',
+    'neck.ground > out.sleeve',
+    'bridge.ground > out.sleeve',
+    ...harness,
+  ];
+  const idle = (more: readonly string[], given: Compact['parts'] = all): readonly string[] =>
+    said({ parts: given, joints: [...selected, ...more] }).filter((text) => text.includes('-idle'));
+  it('a pad to a throw whose common is free, one that hangs by a leg, and one shorted by its own net', () => {
+    const told = ['warning component-idle: “pad” is in circuit in no state: no signal passes this resistor'];
+    expect(idle(['pad.1 > s.B1', 'pad.2 > out.sleeve'])).toEqual(told);
+    expect(idle(['pad.1 > s.B1', 'pad.2 > s.B2'])).toEqual(told);
+    expect(idle(['pad.1 > s.A2', 'pad.2 > s.A3'])).toEqual(told);
+  });
+  it('not a pad that one position selects, nor what works only with a control turned down', () => {
+    expect(idle(['pad.1 > s.A1', 'pad.2 > out.sleeve'])).toEqual([]);
+    // A treble bleed: at full the wiper shorts it.
+    expect(idle(['pad.1 > volume.3', 'pad.2 > volume.2'])).toEqual([]);
+    expect(idle(['pad.1 > s.B1', 'pad.2 > out.sleeve', 's.B0 > volume.3'])).toEqual([]);
+  });
+  it('a switch that changes nothing, and not one that does', () => {
+    const { pad: _, ...without } = all;
+    const joints = ['neck.hot > volume.3', 'bridge.hot > volume.3', 'neck.ground > out.sleeve', ...harness];
+    const told = said({ parts: without, joints: [...joints, 'bridge.ground > out.sleeve', 's.A0 > s.A1'] });
+    expect(told).toEqual(['warning switch-idle: “s” changes nothing: every position sounds the same']);
+    expect(idle([], without)).toEqual([]);
+  });
 });

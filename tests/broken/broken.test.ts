@@ -66,6 +66,8 @@ test('the samples show nearly every fault of a description there is', () => {
     'drawing-misleads',
     'drawing-untidy',
     'control-idle',
+    'component-idle',
+    'switch-idle',
     'case-not-grounded',
     'value-unlikely',
     'kit-id-taken',

@@ -1,0 +1,92 @@
+/**
+ * Resistors and capacitors that no current of the signal passes in any state, and switches that change nothing. Told from
+ * the network alone, so that it costs next to nothing: the signal's current passes just those branches that lie on a
+ * ring with the jack, which are those of its block in the graph's sense.
+ */
+import type { Circuit } from '../circuit/circuit.ts';
+import { contactsOf } from '../parts/index.ts';
+import { makeNetlist } from '../solve/netlist.ts';
+import type { Branch } from '../solve/network.ts';
+import { outside } from '../solve/output.ts';
+import type { StateLoads } from './loads.ts';
+
+/** Names of the resistors and capacitors in circuit in no state, wherever the controls stand. */
+export function idleComponents(circuit: Circuit): readonly string[] {
+  const { parts, surroundings } = circuit.kit;
+  const components = parts.filter(({ kind }) => kind === 'resistor' || kind === 'capacitor');
+  if (components.length === 0) return [];
+  // Between its ends no wiper shorts what lies beside its track.
+  const midway = Object.fromEntries(parts.map(({ name }) => [name, 0.5]));
+  const used = new Set<string>();
+  for (const state of circuit.states) {
+    const netlist = makeNetlist(circuit, state, midway);
+    const branches = [...netlist.branches, ...outside(surroundings, netlist.jack)];
+    for (const { of } of blockOf(branches, 'amplifier')) used.add(of.split('.')[0] ?? of);
+    if (components.every(({ name }) => used.has(name))) return [];
+  }
+  return components.flatMap(({ name }) => (used.has(name) ? [] : [name]));
+}
+
+/** The branches that lie on a ring with a branch of that element, itself included (Hopcroft and Tarjan's blocks). */
+function blockOf(branches: readonly Branch[], element: string): readonly Branch[] {
+  const at = new Map<number, Branch[]>();
+  for (const branch of branches) {
+    if (branch.a === branch.b) continue;
+    for (const node of [branch.a, branch.b]) at.set(node, [...(at.get(node) ?? []), branch]);
+  }
+  const first = branches.find(({ of }) => of === element);
+  if (!first) return [];
+  const found = new Map<number, number>();
+  const trail: Branch[] = [];
+  let block: readonly Branch[] = [];
+  /** Numbers a node and all behind it; answers the lowest number that a way from there leads back to. */
+  const visit = (node: number, through: Branch | undefined): number => {
+    const own = found.size;
+    found.set(node, own);
+    let low = own;
+    for (const branch of at.get(node) ?? []) {
+      if (branch === through) continue;
+      const next = branch.a === node ? branch.b : branch.a;
+      const seen = found.get(next);
+      if (seen !== undefined) {
+        // From the later end it was on the trail already.
+        if (seen < own) trail.push(branch);
+        low = Math.min(low, seen);
+        continue;
+      }
+      const start = trail.push(branch) - 1;
+      const back = visit(next, branch);
+      low = Math.min(low, back);
+      if (back < own) continue;
+      const ring = trail.splice(start);
+      if (ring.includes(first)) block = ring;
+    }
+    return low;
+  };
+  visit(first.a, undefined);
+  return block;
+}
+
+/** Names of the switches that change nothing: wherever the others stand, all their positions sound the same. */
+export const idleSwitches = (circuit: Circuit, loads: readonly StateLoads[]): readonly string[] =>
+  circuit.kit.parts
+    .filter((part) => contactsOf(part).length > 0)
+    .map(({ name }) => name)
+    .filter((name) => {
+      const heard = new Map<string, string>();
+      return loads.every((one) => {
+        const others = JSON.stringify({ ...one.state.settings, [name]: undefined });
+        const first = heard.get(others) ?? soundOf(one);
+        heard.set(others, first);
+        return soundOf(one) === first;
+      });
+    });
+
+/** What sounds, how loud, into which loads; rounded to what solving twice may differ by. */
+const soundOf = ({ loads, output }: StateLoads): string =>
+  [
+    output.toFixed(6),
+    ...loads.map(({ pickup, dcLoad, signalLoad, level, outOfPhase }) =>
+      [pickup, dcLoad.toPrecision(9), signalLoad.toPrecision(9), level.toFixed(6), outOfPhase].join(' '),
+    ),
+  ].join('; ');
