@@ -244,3 +244,12 @@ test('fifty reports are printed in full, and of more it is said how many', () =>
   expect(printed(50)).not.toContain('more');
   expect(printed(53)).toMatch(/\n\nand 3 more$/);
 });
+
+test('names the key that is empty', () => {
+  const text = "kit: a\ntitle: ''\nparts:\n  x: { kind: jack, label: '' }\njoints: []\n";
+  const { problems, source } = readKit(text, 'x.yaml');
+  expect(report(problems, source).map(({ place, message }) => `${place.line}: ${message}`)).toEqual([
+    '2: “title” is empty',
+    '4: “label” is empty',
+  ]);
+});

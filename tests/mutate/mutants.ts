@@ -12,6 +12,8 @@ export interface Mutant {
   readonly to: string;
   /** Offset of `from` in the file. */
   readonly at: number;
+  /** Nothing the program does can show it; see `mutantsIn`. */
+  readonly moot?: true;
 }
 
 /** Changes that would do harm at the bench, by name; each must be found in the source, else the list is out of date. */
@@ -136,19 +138,39 @@ interface Node {
 const isNode = (value: unknown): value is Node =>
   typeof value === 'object' && value !== null && 'type' in value && 'start' in value;
 
-/** Every change that the kinds of node allow. */
+/** `!x`, `x === undefined`, and several of them with `||`. */
+const ABSENT = /^(?:!\w+|\w+ === undefined)(?: \|\| (?:!\w+|\w+ === undefined))*$/;
+const GIVES_UP = /^(?:continue|return(?: undefined)?);$/;
+/** Whole numbers are compared with these; between measured quantities the limit itself is never met. */
+const WHOLE = /^\d+$|\.length$|\.size$/;
+
+/**
+ * Every change that the kinds of node allow. Moot are those that can show nowhere: the number behind `??` where the type
+ * checker asks what if an element is not there; a guard of the same kind, which gives up when something it knows to be
+ * there is absent; and the limit itself left out of, or let into, a comparison of measured quantities.
+ */
 function mutantsIn(file: string, text: string): readonly Mutant[] {
   const found: Mutant[] = [];
   const looks = LOOKS.test(file);
-  const put = (node: { readonly start: number; readonly end: number }, to: string, what: string): void => {
+  const moot = new Set<Node>();
+  const put = (
+    node: { readonly start: number; readonly end: number },
+    to: string,
+    what: string,
+    isMoot = false,
+  ): void => {
     const from = text.slice(node.start, node.end);
     if (from === to) return;
-    found.push({ file, line: text.slice(0, node.start).split('\n').length, what, from, to, at: node.start });
+    const line = text.slice(0, node.start).split('\n').length;
+    found.push({ file, line, what, from, to, at: node.start, ...(isMoot ? { moot: true } : {}) });
   };
   const source = (node: unknown): string => (isNode(node) ? text.slice(node.start, node.end) : '');
   const visit = (node: Node, inType: boolean): void => {
     const type = inType || node.type.startsWith('TS');
     const { left, right, operator } = node;
+    if (operator === '??' && isNode(right)) moot.add(right);
+    if (node.type === 'LogicalExpression' && moot.has(node))
+      for (const side of [left, right]) if (isNode(side)) moot.add(side);
     if (
       (node.type === 'BinaryExpression' || node.type === 'LogicalExpression') &&
       isNode(left) &&
@@ -165,10 +187,11 @@ function mutantsIn(file: string, text: string): readonly Mutant[] {
           { start: left.end, end: right.start },
           gap.replace(String(operator), by),
           `${operator} for ${by}`,
+          moot.has(node) || (/[<>]/.test(by) && !WHOLE.test(source(right))),
         );
     }
     if (node.type === 'Literal' && typeof node.value === 'number' && !type && !looks)
-      put(node, String(node.value === 0 ? 1 : node.value * 2), 'another number');
+      put(node, String(node.value === 0 ? 1 : node.value * 2), 'another number', moot.has(node));
     if (node.type === 'Literal' && typeof node.value === 'boolean' && !type)
       put(node, String(!node.value), 'the other truth');
     if (node.type === 'ConditionalExpression') {
@@ -177,8 +200,11 @@ function mutantsIn(file: string, text: string): readonly Mutant[] {
     }
     if (node.type === 'UnaryExpression' && node.operator === '!')
       put(node, source(node.argument), 'not left out');
-    if (node.type === 'IfStatement' && node.alternate === null)
-      put(node, ';', 'a condition’s statement left out');
+    if (node.type === 'IfStatement' && node.alternate === null) {
+      const guard = ABSENT.test(source(node.test)) && GIVES_UP.test(source(node.consequent));
+      if (guard && isNode(node.test)) moot.add(node.test);
+      put(node, ';', 'a condition’s statement left out', guard);
+    }
     if (
       node.type === 'ExpressionStatement' &&
       isNode(node.expression) &&
@@ -214,6 +240,7 @@ export function chooseMutants(count: number, seed: number): readonly Mutant[] {
   const drawn = all
     .map((mutant) => ({ mutant, key: random() }))
     .sort((a, b) => a.key - b.key)
-    .map(({ mutant }) => mutant);
+    .map(({ mutant }) => mutant)
+    .filter((mutant) => mutant.moot === undefined);
   return [...named, ...drawn.slice(0, Math.max(0, count - named.length))];
 }

@@ -1,8 +1,9 @@
 /** What a part takes up on the sheet: names wrapped without losing a letter, plates that grow with them, first places. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { PITCH } from '../../src/common/geometry.ts';
+import { PITCH, type Point, type Rect } from '../../src/common/geometry.ts';
 import { textWidth } from '../../src/common/text.ts';
+import { kinds } from '../../src/parts/index.ts';
 import { outlineOf } from '../../src/place/outlines/index.ts';
 import { wrapped } from '../../src/place/outlines/outline.ts';
 import { firstStands } from '../../src/place/seating.ts';
@@ -59,6 +60,41 @@ describe('a lever', () => {
     const top = ({ lugs }: typeof long): number => Math.min(...lugs.map(({ tag }) => tag.y));
     expect(top(long) - top(short)).toBe((lines.length - 1) * PITCH);
   });
+});
+
+describe('ways into a lug', () => {
+  it.each(Object.keys(kinds) as (keyof typeof kinds)[])(
+    '%s: each ends on the lug, and comes from outside',
+    (kind) => {
+      const value = { resistor: '470k', capacitor: '22n', pot: '250k' }[kind as string];
+      const { lugs, body, width, height } = outline(kind, 'Name', value === undefined ? {} : { value });
+      const inside = (box: Rect, { x, y }: Point, slack = 0): boolean =>
+        x >= box.x - slack &&
+        x <= box.x + box.width + slack &&
+        y >= box.y - slack &&
+        y <= box.y + box.height + slack;
+      for (const { lug, tag, ports } of lugs) {
+        expect(ports.length, lug).toBeGreaterThan(0);
+        for (const { node, inward, spot, via } of ports) {
+          // From the node, straight on, to the spot or to the corner before it.
+          const target = via ?? spot;
+          const [dx, dy] = [target.x - node.x, target.y - node.y];
+          expect(dx * inward.y - dy * inward.x, `${lug} in line`).toBeCloseTo(0, 6);
+          expect(dx * inward.x + dy * inward.y, `${lug} ahead`).toBeGreaterThanOrEqual(0);
+          expect(inside(tag, spot, 0.01) || lug === 'case', `${lug} spot`).toBe(true);
+          expect(Math.abs(node.x % PITCH) + Math.abs(node.y % PITCH), `${lug} on the grid`).toBe(0);
+          if (lug !== 'case' && kind !== 'resistor' && kind !== 'capacitor')
+            expect(inside(body, node), `${lug} off the body`).toBe(false);
+          expect(inside({ x: 0, y: 0, width, height }, node, 3 * PITCH), `${lug} near the part`).toBe(true);
+        }
+      }
+      // A leg of a component is left from its own side, or up or down: never back over the component.
+      if (kind === 'resistor' || kind === 'capacitor')
+        for (const [i, { ports }] of lugs.entries())
+          for (const { inward } of ports)
+            expect(inward.x === 0 || Math.sign(inward.x) === (i === 0 ? 1 : -1), `leg ${i + 1}`).toBe(true);
+    },
+  );
 });
 
 describe('first places', () => {

@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest';
 import type { Kit } from '../../src/describe/kit.ts';
 import { prepare, render } from '../../src/pipeline.ts';
 import type { Arrangement } from '../../src/place/arrangement.ts';
+import { NoWay } from '../../src/place/place.ts';
 import { type DrawOptions, drawKits, type Outcome } from '../../src/publish/draw-kits.ts';
 import { pageNames } from '../../src/publish/layouts.ts';
 import { inMode } from '../../src/publish/modes.ts';
@@ -94,6 +95,23 @@ describe('draw', () => {
           expect.stringMatching(/^and [1-9]\d* more$/),
         ]);
     });
+  });
+
+  it('a kit whose wires find no way is an error of its own, and the others are drawn', async () => {
+    const out = mkdtempSync(join(tmpdir(), 'solderleaf-'));
+    const stuck = {
+      ...drawer,
+      prepare: (...args: Parameters<typeof drawer.prepare>) =>
+        args[0].id === 'wren-sh' ? Promise.reject(new NoWay('none')) : drawer.prepare(...args),
+    };
+    const options = { out, formats: ['svg'], mode: 'static', check: false } as const;
+    const outcomes: Outcome[] = [];
+    for await (const one of drawKits([file, 'samples/heron-ss.yaml'], options, stuck)) outcomes.push(one);
+    expect(outcomes.map(({ failed, reports }) => [failed, reports.map(({ code }) => code)])).toEqual([
+      [true, ['no-way']],
+      [false, []],
+    ]);
+    expect(readdirSync(out)).toEqual(['heron-ss.svg']);
   });
 
   it('draws neither of two kits that bear one id', async () => {

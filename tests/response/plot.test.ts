@@ -180,6 +180,32 @@ it.each(sampleNames())('%s: no line runs through a text', (name) => {
   }
 });
 
+it.each(sampleNames())('%s: what clears the lines behind a text lies behind a text', (name) => {
+  const svg = svgOf(name);
+  const paper = /<rect[^>]*fill="(#[\da-f]{6})"/.exec(svg)?.[1] ?? '';
+  const texts = textsOf(svg);
+  const cleared = [
+    ...svg.matchAll(/<rect x="([\d.]+)" y="([\d.]+)" width="([\d.]+)" height="([\d.]+)"([^>]*)>/g),
+  ].filter(
+    ([, , , width, height, style = '']) =>
+      style.includes(`fill="${paper}"`) && Number(height) < 24 && Number(width) < 200,
+  );
+  expect(cleared.length).toBeGreaterThan(0);
+  for (const [, x, y, width, height] of cleared) {
+    const [left, top, right, bottom] = [
+      Number(x),
+      Number(y),
+      Number(x) + Number(width),
+      Number(y) + Number(height),
+    ];
+    const behind = texts.filter(
+      (one) =>
+        one.left >= left - 1 && one.right <= right + 1 && one.top >= top - 6 && one.bottom <= bottom + 6,
+    );
+    expect(behind.length, `${x},${y}`).toBeGreaterThan(0);
+  }
+});
+
 it('says so where nothing is heard', () => {
   const svg = svgOf('heron-ss', { volume: 0, tone: 10 });
   const words = textsOf(svg).map((one) => one.words);
