@@ -19,11 +19,17 @@ interface Leaf {
   readonly element: Element;
 }
 
-/** What may differ: where the whole is put, and for what page. */
-const FREE: ReadonlySet<string> = new Set(['viewBox', 'width', 'height', 'version', 'xmlns']);
+/** Where the paper lies and how large it is: the rules of the page look at that. */
+const PLACE: ReadonlySet<string> = new Set(['x', 'y', 'width', 'height']);
+/** The size of a sheet, of which a page may be made. */
+const SIZE: ReadonlySet<string> = new Set(['viewBox', 'width', 'height']);
 
 export function pictureFindings(drawing: Drawing, expected: Element, kit: Kit): readonly PictureFinding[] {
-  const [drawn, wanted] = [leavesOf(drawing.root, drawing), leavesOf(expected, drawing)];
+  const [{ leaves: drawn, order }, { leaves: wanted, order: given }] = [
+    leavesOf(drawing.root, drawing),
+    leavesOf(expected, drawing),
+  ];
+  const whole = wholeFindings(drawing, expected);
   const groups = [...new Set([...drawn.keys(), ...wanted.keys()])];
   const found = groups.flatMap((group) =>
     differences(drawn.get(group) ?? [], wanted.get(group) ?? []).map((one): PictureFinding => {
@@ -31,29 +37,55 @@ export function pictureFindings(drawing: Drawing, expected: Element, kit: Kit): 
       return { finding: inWords(group, one, drawing), ...(part === undefined ? {} : { part }) };
     }),
   );
-  const order = (leaves: typeof drawn): string => [...leaves.keys()].join(' ');
-  return found.length === 0 && order(drawn) !== order(wanted)
-    ? [
-        {
-          finding: finding('drawn-otherwise', undefined, {
-            what: 'the order of painting',
-            drawn: 'changed',
-            described: 'as given',
-          }),
-        },
-      ]
-    : found;
+  if (found.length > 0 || order === given) return [...whole, ...found];
+  return [...whole, { finding: otherwise('the order of painting', 'changed', 'as given') }];
+}
+
+const otherwise = (what: string, drawn: string, described: string): Finding =>
+  finding('drawn-otherwise', undefined, { what, drawn, described });
+
+/** What holds for everything on the sheet: its size, its inks and type by default, what a screen reader makes of it. */
+function wholeFindings(drawing: Drawing, expected: Element): readonly PictureFinding[] {
+  const { root, id } = drawing;
+  const drawingIn = ({ children }: Element): Element | undefined =>
+    children.find(({ attributes }) => attributes.get('id') === `${id}-drawing`);
+  const said = (element: Element | undefined, skip: ReadonlySet<string>): string =>
+    element ? attributesOf(element, skip) : 'nothing';
+  const pairs = [
+    ['the whole sheet', said(root, SIZE), said(expected, SIZE)],
+    [
+      'the whole drawing',
+      said(drawingIn(root), new Set(['transform'])),
+      said(drawingIn(expected), new Set(['transform'])),
+    ],
+  ] as const;
+  const { page, millimetres } = drawing;
+  const size = ['width', 'height'].map((key) => root.attributes.get(key) ?? 'nothing').join(' by ');
+  const own = `${page.width} by ${page.height}`;
+  return [
+    ...pairs.flatMap(([what, drawn, wanted]) => (drawn === wanted ? [] : [otherwise(what, drawn, wanted)])),
+    ...(millimetres || size === own ? [] : [otherwise('the size of the sheet', size, own)]),
+  ].map((one): PictureFinding => ({ finding: one }));
 }
 
 const partIn = (group: string, { id }: Drawing, { parts }: Kit): string | undefined =>
   parts.find(({ name }) => group === `${id}-part-${name}`)?.name;
 
-/** Leaves by the innermost named group, in the order of painting. */
-function leavesOf(root: Element, { id }: Drawing): ReadonlyMap<string, readonly Leaf[]> {
+interface Leaves {
+  /** By the innermost named group, in the order of painting. */
+  readonly leaves: ReadonlyMap<string, readonly Leaf[]>;
+  /** The groups in the order of painting, each as often as it comes again after another. */
+  readonly order: string;
+}
+
+function leavesOf(root: Element, { id }: Drawing): Leaves {
   const leaves = new Map<string, Leaf[]>();
+  const order: string[] = [];
   // In a drawing of a step the codes stand as they do in the whole, which is not to be told from it.
   const skipped = /-step-\d+/.test(id) ? `${id}-colours` : undefined;
   const put = (group: string, leaf: Leaf): void => {
+    // What is only spoken is painted nowhere.
+    if (group !== order.at(-1) && !/^(title|desc)$/.test(leaf.element.name)) order.push(group);
     const known = leaves.get(group);
     if (known) known.push(leaf);
     else leaves.set(group, [leaf]);
@@ -76,13 +108,13 @@ function leavesOf(root: Element, { id }: Drawing): ReadonlyMap<string, readonly 
     for (const child of element.children) visit(child, own, here, down);
   };
   visit(root, '', { x: 0, y: 0 }, '');
-  return leaves;
+  return { leaves, order: order.join(' ') };
 }
 
 /** The paper alone may be of another size. */
 function wordsOf(element: Element): string {
   const paper = element.attributes.get('class') === 'sl-paper';
-  const skip = paper ? new Set(['x', 'y', ...FREE]) : undefined;
+  const skip = paper ? PLACE : undefined;
   return `<${element.name} ${attributesOf(element, skip)}>${element.text.trim()}${element.children.map(wordsOf).join('')}`;
 }
 

@@ -26,7 +26,7 @@ const DEEPEST = 32;
 const NAME = '[A-Za-z_][\\w:.-]*';
 const QUOTED = `"[^"<]*"|'[^'<]*'`;
 const TOKEN = new RegExp(
-  `<!--[^]*?-->|<\\?xml\\s[^>]*\\?>|</(${NAME})\\s*>|<(${NAME})((?:\\s+${NAME}\\s*=\\s*(?:${QUOTED}))*)\\s*(/?)>|([^<]+)`,
+  `<!--(?!-?>)(?:(?!--)[^])*-->|</(${NAME})\\s*>|<(${NAME})((?:\\s+${NAME}\\s*=\\s*(?:${QUOTED}))*)\\s*(/?)>|([^<]+)`,
   'y',
 );
 const ATTRIBUTE = new RegExp(`(${NAME})\\s*=\\s*(${QUOTED})`, 'g');
@@ -34,8 +34,12 @@ const ENTITIES: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>',
 /** Control characters and what a decoder puts in place of bytes that are no text. */
 const NO_TEXT = /[\p{Cc}\uFFFD\uFFFE\uFFFF]/u;
 
+/** The declaration, which may stand at the very beginning only. The text was read as UTF-8; a viewer must do the same. */
+const DECLARATION =
+  /^<\?xml\s+version\s*=\s*(?:"1\.[01]"|'1\.[01]')(?:\s+encoding\s*=\s*(?:"utf-8"|'utf-8'))?(?:\s+standalone\s*=\s*(?:"(?:yes|no)"|'(?:yes|no)'))?\s*\?>/i;
+
 export function parseXml(source: string): Parsed {
-  const text = source.replace(/^\uFEFF/, '');
+  const text = source.replace(/^\uFEFF/, '').replace(DECLARATION, '');
   if (text.trim() === '') return { fault: 'it is empty' };
   if (NO_TEXT.test(text.replace(/[\t\n\r]/g, ''))) return { fault: 'it is not text' };
   try {
