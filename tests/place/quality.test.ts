@@ -5,8 +5,8 @@
 import { expect, it } from 'vitest';
 import { prepare } from '../../src/pipeline.ts';
 import { findArrangement } from '../../src/publish/layouts.ts';
-import { sampleCircuit } from '../analyse/kits.ts';
 import { measure } from '../bench/measure.ts';
+import { sample } from '../truth/draw.ts';
 
 type Limits = readonly [crossings: number, bends: number, length: number];
 
@@ -21,7 +21,7 @@ it.each<[string, Limits, Limits]>([
   const arrangement = findArrangement('free-flow');
   if (typeof arrangement === 'string') throw new Error(arrangement);
   for (const [i, steps] of [0, 200].entries()) {
-    const { placement } = await prepare(sampleCircuit(id).kit, arrangement, { effort: { steps, seed: 1 } });
+    const { placement } = await prepare(sample(id), arrangement, { effort: { steps, seed: 1 } });
     const { crossings, bends, length } = measure(placement.wires.map(({ points }) => points));
     const found = [crossings, bends, Math.ceil(length)];
     expect(
