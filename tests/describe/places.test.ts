@@ -5,7 +5,7 @@ import { decode } from '../../src/describe/decode.ts';
 import { findJsonSlip } from '../../src/describe/json.ts';
 import { readKit } from '../../src/describe/read.ts';
 import { printReport, printReports, report } from '../../src/describe/report.ts';
-import { parseText } from '../../src/describe/source.ts';
+import { parseText, valueSource } from '../../src/describe/source.ts';
 
 const at = (
   text: string,
@@ -252,4 +252,23 @@ test('names the key that is empty', () => {
     '2: “title” is empty',
     '4: “label” is empty',
   ]);
+});
+
+test('of a value without lines a problem is told by its path, a joint as a whole', () => {
+  const told = (path: readonly (string | number)[]): string | undefined =>
+    report([problem('no-jack', path, {})], valueSource('kit.ts'))[0]?.message.split(': ')[0];
+  expect(told(['joints', 3, 'wire', 'to', 'lug'])).toBe('joints[3]');
+  expect(told(['parts', 'to', 'value'])).toBe('parts.to.value');
+});
+
+test.each([
+  ['resistance', '0.1', '1e9', '0.09', '1.1e9'],
+  ['inductance', '1e-6', '1e3', '9e-7', '1.1e3'],
+  ['capacitance', '1e-13', '1e-3', '9e-14', '1.1e-3'],
+])('%s: from %s to %s, and neither %s nor %s', (field, ...values) => {
+  const good = values.map((value) => {
+    const text = `kit: a\ntitle: a\nparts:\n  x: { kind: single-coil, ${field}: ${value} }\njoints: []\n`;
+    return readKit(text, 'x.yaml').problems.length === 0;
+  });
+  expect(good).toEqual([true, true, false, false]);
 });
