@@ -27,5 +27,8 @@ describe('code of a capacitor', () => {
     [47e-9, '473'],
     [22e-12, '220'],
     [4.7e-12, '4p7'],
+    // What three digits do not hold is written out, with the prefix for the point.
+    [1.234e-6, '1µ234'],
+    [1.234e-9, '1n234'],
   ])('%d farads', (farads, code) => expect(capacitorCode(farads)).toBe(code));
 });

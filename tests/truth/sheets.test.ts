@@ -87,6 +87,18 @@ describe('steps', () => {
         expect(marked.map(({ ends }) => ends.join(' > ')).sort()).toEqual([...own].sort());
         expect(drawing.marked).toHaveLength(own.length);
         expect(drawing.head.join(' ')).toContain(`Step ${step} of `);
+        // The key explains the colours of wires that are there, and no others.
+        const coloured = kit.joints.flatMap(({ from, to, colour }) => {
+          const ends = [from, to].map(({ part, lug }) => `${part}.${lug}`);
+          const here = now.some(
+            (joint) => joint === ends.join(' > ') || joint === [...ends].reverse().join(' > '),
+          );
+          return colour !== undefined && here ? [colour] : [];
+        });
+        const explained = drawing.key.flatMap(({ code }) => code ?? []);
+        for (const colour of coloured) expect(explained, `step ${step}`).toContain(colour);
+        const ever = kit.joints.flatMap(({ colour }) => colour ?? []);
+        expect(explained.filter((code) => !ever.includes(code))).toEqual([]);
         before = now;
       }
       expect(before).toEqual(whole);
@@ -118,4 +130,16 @@ describe('the words for those who cannot see the picture', () => {
         .sort(),
     );
   });
+});
+
+it.each(samples)('%s: names of parts are bold, values are not', async (name) => {
+  const kit = sample(name);
+  const { svg } = await drawn(kit);
+  const set = (words: string): readonly boolean[] =>
+    [...svg.matchAll(/<text([^>]*)>([^<]*)<\/text>/g)]
+      .filter(([, , text]) => text === words)
+      .map(([, attributes = '']) => attributes.includes('font-weight="700"'));
+  for (const { label, kind } of kit.parts) if (kind === 'pot') expect(set(label), label).toContain(true);
+  expect(set('five-way').concat(set('three-way'))).toEqual([false]);
+  expect(set('mono jack')).toEqual([false]);
 });
