@@ -1,5 +1,5 @@
 /** Which files are meant by paths: a file is itself, a folder the kits that lie in it. */
-import { readdirSync, statSync } from 'node:fs';
+import { readdirSync, realpathSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { decode } from '../describe/decode.ts';
 import { isKitLike } from '../describe/read.ts';
@@ -18,13 +18,14 @@ export interface FoundKits {
 
 type Sort = 'kit' | 'none' | 'script';
 
-const KIT_FILE = /\.(ya?ml|json|ts)$/;
-const NO_KIT = /\.schema\.json$|\.d\.ts$/;
+const KIT_FILE = /\.(ya?ml|json|ts)$/i;
+/** Files that begin with a dot are hidden: an editor's locks and what it keeps for itself. */
+const NO_KIT = /^\.|\.schema\.json$|\.d\.ts$/i;
 
 /** A file that is named is taken at its word, whatever it holds; those of a folder are looked into, by name. */
 export function kitFiles(paths: readonly string[]): FoundKits {
   const closed: { folder: string; reason: string }[] = [];
-  const found = [...new Set(paths)].flatMap((path): readonly { file: string; sort: Sort }[] => {
+  const named = paths.flatMap((path): readonly { file: string; sort: Sort }[] => {
     if (!isFolder(path)) return [{ file: path, sort: 'kit' }];
     try {
       return readdirSync(path)
@@ -36,8 +37,23 @@ export function kitFiles(paths: readonly string[]): FoundKits {
       return [];
     }
   });
+  // A file that is named twice, by itself and by its folder or by two paths, is one kit.
+  const seen = new Set<string>();
+  const found = named.filter(({ file }) => {
+    const before = seen.size;
+    return seen.add(realPath(file)).size > before;
+  });
   const those = (sort: Sort) => found.filter((one) => one.sort === sort).map((one) => one.file);
   return { files: those('kit'), passed: those('none'), scripts: those('script'), closed };
+}
+
+function realPath(file: string): string {
+  try {
+    return realpathSync(file);
+  } catch {
+    // What is not there is told where it is loaded.
+    return file;
+  }
 }
 
 export function isFolder(path: string): boolean {
@@ -61,7 +77,7 @@ function sortOf(file: string): Sort {
   const { text } = decode(bytes);
   // Keys are plain letters in any encoding: a kit saved in another one is a kit with an error, not another file.
   const plain = text ?? Buffer.from(bytes).toString('latin1').replaceAll('\0', '');
-  if (file.endsWith('.ts')) return SCRIPT.test(plain) ? 'script' : 'none';
+  if (/\.ts$/i.test(file)) return SCRIPT.test(plain) ? 'script' : 'none';
   const value = text === undefined || text.length > LONGEST_TEXT ? undefined : parseText(text, file).value;
   const kit = value === undefined ? KEY.test(plain) : isKitLike(value) && !isFigures(value);
   return kit ? 'kit' : 'none';
