@@ -1,7 +1,7 @@
 /**
  * Capacitors that lie straight across the signal with the controls at full, and what puts them there. Found by solving:
  * the treble is lost with that capacitor alone in circuit, and there with none. The pot to blame is the one that,
- * turned back, brings it there again; and exchanging its lugs 1 and 3 is proposed only when that, solved, mends it.
+ * turned back, brings it there again; and exchanging its lugs 1 and 3 is proposed only when that, solved, fixes it.
  */
 
 import type { Circuit, State } from '../circuit/circuit.ts';
@@ -23,7 +23,7 @@ export interface Across {
   readonly capacitor: string;
   /** The pot that at full puts it there; absent when no pot has a say. */
   readonly control?: string;
-  /** Absent when exchanging the pot's lugs 1 and 3 would not mend it. */
+  /** Absent when exchanging the pot's lugs 1 and 3 would not fix it. */
   readonly exchange?: ExchangedLugs;
   /** Never empty. */
   readonly lost: readonly Lost[];
@@ -66,7 +66,7 @@ function lostIn(circuit: Circuit): readonly Lost[] {
   });
 }
 
-/** The pot to blame, and whether exchanging its lugs mends it. */
+/** The pot to blame, and whether exchanging its lugs fixes it. */
 function blame(circuit: Circuit, only: Circuit, lost: readonly Lost[]): Pick<Across, 'control' | 'exchange'> {
   const pots = circuit.kit.parts.filter((part) => part.kind === 'pot').map((part) => part.name);
   const control = pots.find((pot) =>
@@ -74,8 +74,8 @@ function blame(circuit: Circuit, only: Circuit, lost: readonly Lost[]): Pick<Acr
   );
   if (control === undefined) return {};
   const exchange = exchanged(circuit.kit, control);
-  const mended = buildCircuit(exchange.kit);
-  return lostIn(mended).length === 0 && mended.states.every((state, i) => same(state, circuit.states[i]))
+  const fixed = buildCircuit(exchange.kit);
+  return lostIn(fixed).length === 0 && fixed.states.every((state, i) => same(state, circuit.states[i]))
     ? { control, exchange }
     : { control };
 }

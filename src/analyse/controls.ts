@@ -5,7 +5,7 @@
  * - **volume**: turned down, it takes a coil's direct voltage at the jack to less than a tenth;
  * - **tone**: it leaves the direct voltage, and takes at least 1 dB off somewhere from 500 Hz to 10 kHz: its path to ground
  *   holds a capacitor;
- * - **other**: neither, in any state (a blend between two coils, a pot joined to nothing).
+ * - **other**: neither, in any state (a blend between two coils, a pot not connected).
  */
 import type { Circuit } from '../circuit/circuit.ts';
 import { elementsOf } from '../parts/index.ts';

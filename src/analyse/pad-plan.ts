@@ -65,7 +65,7 @@ export type PadAdvice =
       readonly causes: readonly Cause[];
       readonly alternatives: readonly Alternative[];
     })
-  /** A resistor would help, but the nearest to be had leaves the load further off than it is now. */
+  /** A resistor would help, but the nearest available leaves the load further off than it is now. */
   | (Judged & { readonly kind: 'no-stock'; readonly ideal: number; readonly nearest: Option })
   /** It meets its reference without the pads it has. */
   | (Judged & { readonly kind: 'needless'; readonly pads: readonly string[]; readonly without: number })

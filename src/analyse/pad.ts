@@ -1,6 +1,6 @@
 /**
  * The padding choice: for every pickup whose load is off its reference, the resistor from its own lug to ground that
- * mends it, found by solving; what is to be had near that value, and what it does to every other position.
+ * fixes it, found by solving; what is available near that value, and what it does to every other position.
  */
 
 import type { Circuit, LugId } from '../circuit/circuit.ts';

@@ -5,7 +5,9 @@
  *   signal pass and a gap stops it; in parallel it is the other way round. So this holds with padding resistors, treble
  *   bleeds and whatever else lies beside them, where a path could not be traced. Every part counts with the size of its
  *   impedance only: a capacitor and a winding in resonance would pass for a gap, or for a short.
- * - **Out of phase**: the voltages that the two give at the jack have opposite signs.
+ * - **Out of phase**: the voltages that the two give at the jack have opposite signs, in the same network of sizes: near the
+ *   resonance of a winding with a capacitor in its path the sign is the other for a few hundred hertz, and says nothing of
+ *   which lead goes where.
  * - **Silent together**: with one volt in each, what reaches the jack is below −40 dB of the louder one everywhere.
  */
 import type { Graph, State } from '../circuit/circuit.ts';
@@ -43,8 +45,6 @@ export interface Relations {
 
 /** Hertz. */
 const AT = 1000;
-/** Hertz below every resonance, where a coil's polarity shows at the jack. */
-const LOW = 100;
 
 /** @param referenceLevel volts at the jack per volt at 1 kHz in the pickup's reference harness */
 export function relationsIn(
@@ -58,9 +58,10 @@ export function relationsIn(
   const netlist = makeNetlist(graph, state);
   const branches = [...netlist.branches, ...outside(graph.kit.surroundings, netlist.jack)];
   const at = transfersAt(branches, netlist.jack);
-  const low = transfersAt(branches, netlist.jack, LOW);
+  const sizes = sizesOnly(branches);
+  const sign = transfersAt(sizes, netlist.jack);
   const loudest = Math.max(...pickups.map(({ name }) => sizeOf(at(name))));
-  const inSeries = seriesPairs(branches, netlist.jack, pickups);
+  const inSeries = seriesPairs(sizes, netlist.jack, pickups);
   const chains = new Map(
     pickups.map(({ name }) => {
       const others = pickups.filter((one) => one.name !== name).map((one) => one.name);
@@ -83,10 +84,10 @@ export function relationsIn(
         name,
         {
           level: others.length === 0 ? output : down(sizeOf(at(name)) / loudest),
-          reversed: (low(name)?.re ?? 0) < 0,
+          reversed: (sign(name)?.re ?? 0) < 0,
           series,
           parallel,
-          outOfPhase: others.filter((other) => opposite(at(name), at(other))),
+          outOfPhase: others.filter((other) => opposite(sign(name), sign(other))),
         },
       ];
     }),
@@ -103,13 +104,13 @@ function down(share: number): number {
 
 type Port = Netlist['jack'];
 
-const transfersAt = (branches: readonly Branch[], jack: Port, frequency = AT) => {
-  const found = transfersOf(branches, jack, [frequency]);
+const transfersAt = (branches: readonly Branch[], jack: Port) => {
+  const found = transfersOf(branches, jack, [AT]);
   return (pickup: string): Complex | undefined => found.get(pickup)?.[0];
 };
 
 const opposite = (a: Complex | undefined, b: Complex | undefined): boolean =>
-  a !== undefined && b !== undefined && a.re * b.re + a.im * b.im < 0;
+  a !== undefined && b !== undefined && a.re * b.re < 0;
 
 /** What a pickup gives with those in parallel to it taken out. */
 const alone = (branches: readonly Branch[], jack: Port, name: string, parallel: readonly string[]): number =>
@@ -132,8 +133,7 @@ const sizesOnly = (branches: readonly Branch[]): readonly Branch[] =>
   });
 
 /** Whether a pickup has another one in its chain: that one shorted lets more of its signal pass than that one taken out. */
-function seriesPairs(network: readonly Branch[], jack: Port, pickups: readonly Pickup[]) {
-  const branches = sizesOnly(network);
+function seriesPairs(branches: readonly Branch[], jack: Port, pickups: readonly Pickup[]) {
   const pairs = new Set<string>();
   for (const { name: other } of pickups.length < 2 ? [] : pickups) {
     const gap = transfersAt(

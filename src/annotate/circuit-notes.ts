@@ -82,9 +82,19 @@ export const idlePartNotes = (circuit: Circuit, loads: readonly StateLoads[]): r
   ...idleSwitches(circuit, loads).map((part) => problem('switch-idle', ['parts', part], { part }, 'key')),
 ];
 
-/** One note for each pot whose case floats. */
+/** One warning for each pot whose case is not grounded: it floats, or it is on the signal. */
 export const caseNotes = (circuit: Circuit): readonly Problem[] =>
-  floatingCases(circuit).map((found) => problem('case-not-grounded', ['parts', found.part], found, 'key'));
+  floatingCases(circuit).map(({ part, on }) => {
+    const path = ['parts', part];
+    const signal = on.filter((lug) => /^(?:hot|tip)$/.test(circuit.lugs.get(lug)?.role ?? ''));
+    if (signal.length === 0) return problem('case-not-grounded', path, { part, on }, 'key');
+    const own = lugId(part, 'case');
+    const joined = circuit.joints.flatMap(({ from, to }) => {
+      const [a, b] = [lugId(from.part, from.lug), lugId(to.part, to.lug)];
+      return a === own ? [b] : b === own ? [a] : [];
+    });
+    return problem('case-on-signal', path, { part, on: signal, joined }, 'key');
+  });
 
 /** Pots whose case is not on the net of the jack's sleeve, and the lugs that end on it. */
 const floatingCases = ({ kit, lugs, nets }: Circuit): readonly { part: string; on: readonly string[] }[] =>

@@ -179,7 +179,7 @@ function rowOf({ shape, reference, difference }: PickupCurve, label: string): Pl
   }
   const [apart, higher] = [printSigned(percent, 0), printDecibels(height)];
   const same = Number(apart) === 0 && higher === '0.0 dB';
-  return { label, words: same ? 'as made for' : `${apart} % in frequency, ${higher}` };
+  return { label, words: same ? 'as designed' : `${apart} % in frequency, ${higher}` };
 }
 
 function descriptionOf({ lines, states }: Pick<Plot, 'lines' | 'states'>): string {

@@ -29,6 +29,7 @@ export interface NoteDetails {
   'component-idle': { part: string; what: string };
   'switch-idle': { part: string };
   'case-not-grounded': { part: string; on: readonly string[] };
+  'case-on-signal': { part: string; on: readonly string[]; joined: readonly string[] };
   'value-unlikely': {
     what: string;
     got: string;
@@ -95,7 +96,7 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
       d.fall === undefined
         ? `turning ${q(d.part)} changes nothing at the jack`
         : `turned down to 0, ${q(d.part)} takes only ${d.fall} off at 1 kHz`,
-      `${d.floating === undefined ? (d.free.length === 0 ? '' : `Joined to nothing: lug ${list(d.free)}. `) : `What is soldered to its case ends there: ${bare(d.floating)} is not joined to ground. `}${
+      `${d.floating === undefined ? (d.free.length === 0 ? '' : `Not connected: lug ${list(d.free)}. `) : `What is soldered to its case ends there: ${bare(d.floating)} is not joined to ground. `}${
         d.fall === undefined
           ? 'A volume has the signal at lug 3, the output at 2 and ground at 1; a tone lies between 1 and 2, its capacitor between it and ground.'
           : `A volume needs ground at lug 1: bend ${bare(d.part)}.1 onto its case, and join the case to ground.`
@@ -110,6 +111,11 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     warning(
       `${q(d.part)} changes nothing: every position sounds the same`,
       'Join its common lugs and its throws so that each position selects what it should, or leave it out.',
+    ),
+  'case-on-signal': (d) =>
+    warning(
+      `the case of ${q(d.part)} carries the signal: it is connected to ${list(d.on)}`,
+      `First take ${list(d.joined)} off the case; then join ${bare(d.part)}.case to ground. Grounded as it is, it would short the signal.`,
     ),
   'case-not-grounded': (d) =>
     warning(

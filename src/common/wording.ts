@@ -100,7 +100,7 @@ export const wording: Wording = {
     ),
   'not-text': () => fault('the file is not text in UTF-8', 'Save the description as plain text in UTF-8.'),
   'bad-syntax': (d) =>
-    fault(d.reason, 'Mend the text at this place; indent with spaces and close every quote and bracket.'),
+    fault(d.reason, 'Fix the text at this place; indent with spaces and close every quote and bracket.'),
   'duplicate-key': (d) =>
     fault(`${q(d.key)} stands here twice`, 'Give each part, and each key, a name of its own.'),
   'too-many-aliases': () =>
@@ -174,13 +174,13 @@ export const wording: Wording = {
       meant(d.nearest, `Its lugs: ${list(d.allowed)}.`),
     ),
   'never-joined': (d) =>
-    fault(`${q(d.part)} (${d.what}) is joined to nothing`, 'Add its joints, or take it out of parts.'),
+    fault(`${q(d.part)} (${d.what}) is not connected`, 'Add its joints, or take it out of parts.'),
   'lug-to-itself': (d) => fault(`${bare(d.lug)} is joined to itself`, 'Name the other end.'),
   'joined-twice': (d) =>
     fault(`${bare(d.a)} and ${bare(d.b)} are joined twice`, 'Keep one of the two joints.'),
   'leg-free': (d) =>
     fault(
-      `leg ${bare(d.leg)} of ${q(d.part)} (${d.what}) is joined to nothing`,
+      `leg ${bare(d.leg)} of ${q(d.part)} (${d.what}) is not connected`,
       'Join it, or take the part out.',
     ),
   'leg-is-no-leg': (d) =>
@@ -208,7 +208,7 @@ export const wording: Wording = {
   'no-pickup': () => fault('the kit has no pickup', 'Add a part of kind single-coil or humbucker.'),
   'jack-free': (d) =>
     fault(
-      `the ${bare(d.lug)} of ${q(d.part)} is joined to nothing`,
+      `the ${bare(d.lug)} of ${q(d.part)} is not connected`,
       d.lug === 'sleeve'
         ? `Join ${bare(d.part)}.sleeve to the grounded case of a pot.`
         : `Join ${bare(d.part)}.tip to the volume pot, or to the switch.`,
@@ -220,7 +220,7 @@ export const wording: Wording = {
     ),
   'pickup-no-hot': (d) =>
     fault(
-      `the hot lead of ${q(d.part)} is joined to nothing`,
+      `the hot lead of ${q(d.part)} is not connected`,
       `Join ${bare(d.part)}.hot to the switch or the volume pot.`,
     ),
   'pickup-no-ground': (d) =>
@@ -258,7 +258,7 @@ export const wording: Wording = {
   'bad-arrangement': (d) =>
     fault(
       `the arrangement cannot be used: ${d.reason}`,
-      'Name another, or mend that file; those in layouts/ show the form.',
+      'Name another, or fix that file; those in layouts/ show the form.',
     ),
   'kit-id-taken': (d) =>
     fault(`“${d.id}” is the id of ${d.file} too`, 'Give each kit an id of its own: it names the files.'),

@@ -154,6 +154,10 @@ function translate(issue: Issue, context: Context): Problem {
     const meant = meantColour(got);
     return problem('bad-colour', path, { got, allowed: colours, ...(meant ? { nearest: meant } : {}) });
   }
+  const empty = (): Problem =>
+    size(path, `${quoted(at.at(-1))} is empty`, 'Write something there, or leave the key out.');
+  // Of a title and a label only a visible character is required.
+  if (issue.code === 'invalid_format' && issue.pattern === String(/\S/)) return empty();
   switch (issue.code) {
     case 'custom':
       return quantity(issue, path, got);
@@ -162,7 +166,7 @@ function translate(issue: Issue, context: Context): Problem {
     case 'invalid_union':
       return union(issue, path, written);
     case 'too_small':
-      return size(path, `${quoted(at.at(-1))} is empty`, 'Write something there, or leave the key out.');
+      return empty();
     case 'too_big':
       return size(path, `${quoted(at.at(-1))} is longer than ${issue.maximum} characters`, 'Shorten it.');
     default:

@@ -77,7 +77,7 @@ export const headFields = {
     .regex(ID)
     .max(ID_LONGEST)
     .describe('Id of the kit, which names its files: lower-case words joined by hyphens'),
-  title: z.string().min(1).max(80).describe('Title above the drawing'),
+  title: z.string().regex(/\S/).max(80).describe('Title above the drawing'),
   arrangement: z
     .string()
     .min(1)

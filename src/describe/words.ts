@@ -107,7 +107,7 @@ export const lengthField = z
         : metres <= 0
           ? 'a length must be more than zero'
           : metres > LENGTH_MOST
-            ? 'a length beyond reason'
+            ? 'a length out of range'
             : undefined;
     if (metres === undefined || why !== undefined) {
       ctx.addIssue({

@@ -58,7 +58,7 @@ function tokensOf(text: string): Token[] | { readonly tooDeepAt: number } {
 function syntaxErrors(doc: Document.Parsed | Document, text: string): readonly Misprint[] {
   const quotes = openingQuotes(doc);
   return [...doc.errors, ...doc.warnings].map(({ code, message, pos }) => {
-    // A quote left open is noticed at the end of the file; the place to mend is where it was opened.
+    // A quote left open is noticed at the end of the file; the place to fix is where it was opened.
     const quote = code === 'MISSING_CHAR' && /quote/.test(message) ? quotes.get(pos[0]) : undefined;
     const reason =
       quote === undefined ? explainYaml(code, message) : 'a quote is opened here and never closed';

@@ -41,7 +41,7 @@ const quantity = (unit: Unit) =>
           : value <= 0
             ? `${WHAT[unit]} must be more than zero`
             : value < least || value > most
-              ? `${WHAT[unit]} beyond reason; allowed: ${printQuantity(least, unit)} to ${printQuantity(most, unit)}${milli(written, unit)}`
+              ? `${WHAT[unit]} out of range; allowed: ${printQuantity(least, unit)} to ${printQuantity(most, unit)}${milli(written, unit)}`
               : undefined;
       if (value === undefined || wrong !== undefined) {
         ctx.addIssue({
@@ -86,7 +86,7 @@ export const LABEL_LONGEST = 24;
 export const commonFields = {
   label: z
     .string()
-    .min(1)
+    .regex(/\S/)
     .max(LABEL_LONGEST)
     .optional()
     .describe('What the drawing calls the part; by default its name'),

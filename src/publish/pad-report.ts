@@ -49,7 +49,7 @@ function verdictOf(circuit: Circuit, match: Match, advice: PadAdvice): string {
       return `no resistor helps, its load is too heavy already: ${sees}; a resistor to ground only lowers it`;
     case 'no-stock': {
       const { ohms, load, percent } = advice.nearest;
-      return `nothing to be had helps: ${ohmsText(ohms)} would give ${ohmsText(load)} (${percentText(percent)}); now ${sees}; ideal ${ohmsText(advice.ideal)}`;
+      return `no available value helps: ${ohmsText(ohms)} would give ${ohmsText(load)} (${percentText(percent)}); now ${sees}; ideal ${ohmsText(advice.ideal)}`;
     }
     case 'needless':
       return `take out ${advice.pads.join(' and ')}: without, ${ohmsText(advice.without)}; with, ${sees}`;
@@ -64,7 +64,7 @@ function padVerdict(circuit: Circuit, advice: Advised<'pad'>): string {
   const { chosen, part, replaces, present, from, to } = advice;
   const value = ohmsText(chosen.ohms);
   const result = `${ohmsText(chosen.load)}, ${percentText(chosen.percent)}`;
-  if (present) return `keep ${part}, ${value}, the nearest to be had: ${result}`;
+  if (present) return `keep ${part}, ${value}, the nearest available: ${result}`;
   const old = circuit.kit.parts.find((one) => one.name === part);
   const [, ...others] = replaces;
   const out = others.length === 0 ? '' : `, take out ${others.join(' and ')}`;
@@ -156,7 +156,7 @@ function neighbours(match: Match, { below, chosen, above }: Advised<'pad'>): str
   const rows = [...row(below, 'next below'), ...row(chosen, 'chosen'), ...row(above, 'next above')];
   const none = [below ? '' : 'smaller', above ? '' : 'larger'].filter((word) => word !== '');
   const note = none.length === 0 ? '' : `\n  none ${none.join(' and none ')} in stock`;
-  return columns(['to be had', '', LOAD[match], 'off by'], rows, 2, '  ') + note;
+  return columns(['available', '', LOAD[match], 'off by'], rows, 2, '  ') + note;
 }
 
 const shared = (effect: Effect): boolean => effect.state.sounding.length > 1;
@@ -187,7 +187,7 @@ function effectTable(effects: readonly Effect[], match: Match, indent = '  '): s
     `${match === 'dc' ? 'DC' : 'signal'} reference`,
     'off by',
   ];
-  return rows.length === 0 ? `${indent}there is none` : columns(heads, rows, 2, indent);
+  return rows.length === 0 ? `${indent}none` : columns(heads, rows, 2, indent);
 }
 
 /**

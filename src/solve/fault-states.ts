@@ -102,7 +102,7 @@ export function stateFaults(kit: Kit, states: readonly State[], explained: boole
   ];
 }
 
-/** Where exchanging lugs 1 and 3 of a pot mends every state, the joint at its clockwise end is the place to look at. */
+/** Where exchanging lugs 1 and 3 of a pot fixes every state, the joint at its clockwise end is the place to look at. */
 function shortFaults(kit: Kit, path: Path, settings: readonly string[]): readonly Problem[] {
   const backwards = settings.length === 0 ? undefined : backwardsPot(kit);
   const move = backwards?.joints[0];

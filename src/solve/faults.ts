@@ -45,7 +45,7 @@ function pathFaults(kit: Kit, free: readonly Problem[]): readonly Problem[] {
   const grounds = groundFaults(kit, states).filter(
     (fault) => !kit.parts.some((part) => isOf(fault, part) && unjoined(part)),
   );
-  // A part of the signal's path that is not joined accounts for silence; once it is mended the states are looked at.
+  // A part of the signal's path that is not joined accounts for silence; once it is fixed the states are looked at.
   const explained = grounds.length > 0 || kit.parts.some((part) => carriesSignal(part) && unjoined(part));
   const points = groundPointFaults(kit).filter(
     (found) => !kit.parts.some((part) => isOf(found, part) && unjoined(part)),
@@ -69,7 +69,7 @@ function countFaults(kit: Kit, opaque: readonly string[]): readonly Problem[] {
   ];
 }
 
-/** Parts joined to nothing, and lugs that must not be left free. */
+/** Parts not connected, and lugs that must not be left free. */
 function freeFaults(kit: Kit): readonly Problem[] {
   const joined = new Set(
     kit.joints.flatMap(({ from, to }) => [lugId(from.part, from.lug), lugId(to.part, to.lug)]),
@@ -95,7 +95,7 @@ function freeFaults(kit: Kit): readonly Problem[] {
   });
 }
 
-/** Kits beyond reason, before anything multiplies. */
+/** Kits out of range, checked before anything multiplies. */
 function sizeFaults(kit: Kit): readonly Problem[] {
   const pickups = kit.parts.filter(isPickup).length;
   const states = kit.parts.reduce((count, part) => count * Math.max(1, contactsOf(part).length), 1);

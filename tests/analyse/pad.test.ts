@@ -130,7 +130,7 @@ describe('other answers', () => {
     });
   });
 
-  it('a pad that is the nearest to be had is left in, however far off', () => {
+  it('a pad that is the nearest available is left in, however far off', () => {
     const series = { stock: [390e3] };
     const once = choosePads(mixed, { series });
     expect(once.kit).not.toBe(mixed.kit);

@@ -36,7 +36,7 @@ describe('which pot is what', () => {
       }),
       'tone',
     ],
-    ['joined to nothing', one(['only.hot > out.tip']), 'other'],
+    ['not connected', one(['only.hot > out.tip']), 'other'],
   ] as const)('%s', (_, compact, role) => {
     expect(rolesOf(makeCircuit(compact)).get('knob')).toBe(role);
   });

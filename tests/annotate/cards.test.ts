@@ -18,7 +18,7 @@ const row = {
   dcLoad: '250 kΩ',
   signalLoad: '125 kΩ',
   ratio: 1,
-  verdict: 'as made for',
+  verdict: 'as designed',
 };
 const LONG = 'Neck, middle and bridge with a title of its own';
 

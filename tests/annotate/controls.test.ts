@@ -1,4 +1,4 @@
-/** Pots that turn nothing, values that no guitar has, and what was taken for granted: common practice, no source. */
+/** Pots that turn nothing, unusual values, and what was taken for granted: common practice, no source. */
 import { describe, expect, it } from 'vitest';
 import { readJack, solveLoads } from '../../src/analyse/index.ts';
 import { CARD_TYPE, cardsOf, cardWidth, METER_WORDS } from '../../src/annotate/cards.ts';
@@ -97,7 +97,7 @@ describe('a case that floats', () => {
   });
 });
 
-describe('values that no guitar has', () => {
+describe('unusual values', () => {
   const asked = (part: string, field: string, value: string): readonly unknown[] => {
     const described = { ...mixedSet.parts[part], kind: mixedSet.parts[part]?.kind ?? '', [field]: value };
     return notes(makeCircuit({ ...mixedSet, parts: { ...mixedSet.parts, [part]: described } }))

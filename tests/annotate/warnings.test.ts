@@ -250,3 +250,60 @@ describe('parts that do nothing', () => {
     expect(idle([], without)).toEqual([]);
   });
 });
+
+describe('a capacitor in the path of one of two pickups in parallel, which cuts its bass', () => {
+  // Its resonance with the windings turns the sign of one for a few hundred hertz; the leads are right all the same.
+  it.each(['1n', '2.2n', '4.7n', '10n', '22n', '47n'])(
+    '%s: in parallel, in phase, no lead to be exchanged',
+    (value) => {
+      const joints = [
+        'neck.hot > c.1',
+        'c.2 > volume.3',
+        'bridge.hot > volume.3',
+        'neck.ground > out.sleeve',
+        'bridge.ground > out.sleeve',
+        ...harness,
+      ];
+      const cut = { ...parts, c: { kind: 'capacitor', value } };
+      expect(said({ parts: cut, joints })).toEqual([]);
+      expect(joined({ parts: cut, joints })[0]).not.toMatch(/series|out of phase/);
+      const [first, , third, fourth, ...rest] = joints;
+      const exchanged = [first, fourth, third, ...rest, 'c.2 > volume.3'].map((joint) =>
+        (joint ?? '')
+          .replace('neck.hot', 'NECK')
+          .replace('neck.ground', 'neck.hot')
+          .replace('NECK', 'neck.ground'),
+      );
+      expect(said({ parts: cut, joints: exchanged }).map((text) => text.split(':')[0])).toEqual([
+        'warning out-of-phase',
+      ]);
+    },
+  );
+});
+
+it('a case on the signal is not told to be grounded as it is', () => {
+  const tone = { kind: 'pot', value: '250k' };
+  const all = { ...parts, tone, c: { kind: 'capacitor', value: '22n' } };
+  const joints = [
+    'neck.hot > volume.3',
+    'neck.ground > out.sleeve',
+    'bridge.hot > volume.3',
+    'bridge.ground > out.sleeve',
+    'tone.1 > tone.case',
+    'tone.1 > volume.3',
+    'tone.2 > c.1',
+    'c.2 > out.sleeve',
+    ...harness,
+  ];
+  const circuit = makeCircuit({ parts: all, joints });
+  const found = report(notesOf(circuit, solveLoads(circuit)), { ...valueSource('a'), exact: true }).filter(
+    ({ code }) => code.startsWith('case-'),
+  );
+  expect(found.map(({ code, message, remedy }) => [code, message, remedy.split(';')[0]])).toEqual([
+    [
+      'case-on-signal',
+      'the case of “tone” carries the signal: it is connected to neck.hot, bridge.hot',
+      'First take tone.1 off the case',
+    ],
+  ]);
+});

@@ -69,6 +69,7 @@ test('the samples show nearly every fault of a description there is', () => {
     'component-idle',
     'switch-idle',
     'case-not-grounded',
+    'case-on-signal',
     'value-unlikely',
     'kit-id-taken',
     'bad-arrangement',

@@ -123,7 +123,7 @@ describe('states', () => {
     expect(found?.place.excerpt).toContain('v.3 > out.sleeve');
     expect(found?.remedy).toContain('Exchange lugs 1 and 3 of “v”');
   });
-  test('no exchange is proposed that would not mend it', () => {
+  test('no exchange is proposed that would not fix it', () => {
     const volume = { kind: 'pot', value: '250k' };
     const { draft, source } = readKit(
       JSON.stringify({

@@ -85,7 +85,7 @@ describe('nets of coils', () => {
   test('two in series beside a third', () => {
     expect(heard(['a', 'tip', 'x'], ['b', 'x', 'sleeve'], ['c', 'tip', 'sleeve'])).toEqual(['a', 'b', 'c']);
   });
-  test('a coil that hangs by one end, or is joined to nothing, is out of circuit', () => {
+  test('a coil that hangs by one end, or is not connected, is out of circuit', () => {
     expect(heard(['a', 'tip', 'sleeve'], ['b', 'tip', 'x'], ['c', 'sleeve', 'y'], ['d', 'v', 'w'])).toEqual([
       'a',
     ]);

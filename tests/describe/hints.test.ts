@@ -38,7 +38,7 @@ function told(piece: string, by: string): readonly string[] {
 
 it('the text itself is sound', () => expect(told('robin', 'robin')).toEqual([]));
 
-describe('one slip, one message that mends it', () => {
+describe('one slip, one message that fixes it', () => {
   it.each([
     ['colour: BU', 'colour: blue', '13:45 bad-colour', 'Did you mean BU?'],
     ['colour: BU', 'colour: bk', '13:45 bad-colour', 'Did you mean BK?'],
@@ -99,7 +99,7 @@ describe('colours', () => {
   );
 });
 
-it('m is asked about with resistances only where it is beyond reason', () => {
+it('m is asked about with resistances only where it is out of range', () => {
   const words = (written: unknown) => ohms('').safeParse(written).error?.issues[0]?.message ?? '';
   expect(words('1mΩ')).toContain('did you mean 1M?');
   expect(words('2.2m')).toContain('did you mean 2.2M?');

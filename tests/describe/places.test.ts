@@ -246,11 +246,13 @@ test('fifty reports are printed in full, and of more it is said how many', () =>
 });
 
 test('names the key that is empty', () => {
-  const text = "kit: a\ntitle: ''\nparts:\n  x: { kind: jack, label: '' }\njoints: []\n";
+  const text =
+    "kit: a\ntitle: ''\nparts:\n  x: { kind: jack, label: '' }\n  y: { kind: jack, label: '\u00a0 ' }\njoints: []\n";
   const { problems, source } = readKit(text, 'x.yaml');
   expect(report(problems, source).map(({ place, message }) => `${place.line}: ${message}`)).toEqual([
     '2: “title” is empty',
     '4: “label” is empty',
+    '5: “label” is empty',
   ]);
 });
 

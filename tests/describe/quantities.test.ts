@@ -78,7 +78,7 @@ describe('quantities', () => {
   });
 });
 
-describe('values of nothing, and beyond reason', () => {
+describe('values of nothing, and out of range', () => {
   const words =
     (field: { safeParse: (written: unknown) => { error?: { issues: { message: string }[] } } }) =>
     (written: unknown) =>
@@ -87,13 +87,13 @@ describe('values of nothing, and beyond reason', () => {
   test.each([
     ['0', 'a resistance must be more than zero'],
     ['-470k', 'a resistance must be more than zero'],
-    ['0.01', 'a resistance beyond reason; allowed: 100 mΩ to 1 GΩ'],
-    ['250G', 'a resistance beyond reason; allowed: 100 mΩ to 1 GΩ'],
+    ['0.01', 'a resistance out of range; allowed: 100 mΩ to 1 GΩ'],
+    ['250G', 'a resistance out of range; allowed: 100 mΩ to 1 GΩ'],
     ['many', 'not a resistance'],
   ])('%s: %s', (written, why) => expect(words(ohms(''))(written)).toBe(why));
 
   test('each says what is allowed', () => {
-    expect(words(farads(''))('470F')).toBe('a capacitance beyond reason; allowed: 0.1 pF to 1 mF');
+    expect(words(farads(''))('470F')).toBe('a capacitance out of range; allowed: 0.1 pF to 1 mF');
     expect(words(henries(''))('0')).toBe('an inductance must be more than zero');
     expect(words(henries(''))('2k')).toBe('not an inductance');
     for (const share of ['120%', '100%', '0', '-5%', 5, '', 'half'])

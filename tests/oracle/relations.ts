@@ -160,6 +160,7 @@ export async function relationFaults(circuits: readonly Circuit[]): Promise<read
   });
   await runs.run(
     heard.flatMap(({ id, net, sounding }) => [
+      ...sounding.map((name) => ({ key: `${id} ${name} sizes`, job: job(sizesOnly(net), name) })),
       ...sounding.flatMap((other) => [
         ...sounding
           .filter((name) => name !== other)
@@ -228,10 +229,13 @@ export async function relationFaults(circuits: readonly Circuit[]): Promise<read
       if (!(Math.abs(10 ** (level / 20) / expected - 1) < NEAR || expected < 1e-6))
         say(`${pickup} at ${20 * Math.log10(expected)} dB by ngspice, ours ${level} dB`);
       for (const other of sounding.filter((name) => name !== pickup)) {
-        const [a, b] = [at(pickup), at(other)];
-        const cosine = (a.re * b.re + a.im * b.im) / (size(a) * size(b));
-        if (Math.abs(cosine) > NEAR && cosine < 0 !== outOfPhase.includes(other))
-          say(`${pickup} and ${other}: cosine ${cosine} by ngspice`);
+        const [a, b] = [pickup, other].map((name) => runs.at1k(`${id} ${name} sizes`).re);
+        // A bridge in balance lets nothing through, and its sign is chance.
+        if (a !== undefined && b !== undefined && Math.min(Math.abs(a), Math.abs(b)) > NEAR)
+          if (a * b < 0 !== outOfPhase.includes(other))
+            say(
+              `${pickup} and ${other}: ${a} and ${b} by ngspice, ${outOfPhase.join()} out of phase by ours`,
+            );
         const [through, round] = [short(pickup, other), gap(pickup, other)];
         if (Math.abs(through - round) > NEAR * Math.max(through, round))
           if (through > round !== series.includes(other))

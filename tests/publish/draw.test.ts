@@ -114,6 +114,30 @@ describe('draw', () => {
     expect(readdirSync(out)).toEqual(['heron-ss.svg']);
   });
 
+  it('replaces a drawing of its own, and nothing else', async () => {
+    const out = mkdtempSync(join(tmpdir(), 'solderleaf-'));
+    const target = join(out, 'wren-sh.svg');
+    const draw = async (options: Partial<DrawOptions> = {}) => {
+      const all = { out, formats: ['svg'], mode: 'static', check: false, ...options } as const;
+      const [outcome] = await outcomesOf([file], all);
+      return { failed: outcome?.failed, troubles: outcome?.troubles.join() ?? '' };
+    };
+    expect(await draw()).toEqual({ failed: false, troubles: '' });
+    const own = readFileSync(target, 'utf8');
+    writeFileSync(target, own.replace('Volume', 'Older'));
+    expect((await draw()).failed).toBe(false);
+    expect(readFileSync(target, 'utf8')).toBe(own);
+    for (const other of ['precious', own.replaceAll('wren-sh', 'wren-sh-print')]) {
+      writeFileSync(target, other);
+      const { failed, troubles } = await draw();
+      expect(failed).toBe(true);
+      expect(troubles).toContain(
+        `not written ${target}: the file that stands there is no drawing of this kit`,
+      );
+      expect(readFileSync(target, 'utf8')).toBe(other);
+    }
+  });
+
   it('draws neither of two kits that bear one id', async () => {
     const folder = mkdtempSync(join(tmpdir(), 'solderleaf-'));
     const copy = join(folder, 'copy.yaml');

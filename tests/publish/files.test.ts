@@ -33,14 +33,15 @@ describe('a file is written whole or not at all', () => {
   it('one whose writing breaks off midway is as it was, with nothing left beside it', () => {
     const out = fresh('midway');
     const old = join(out, 'small.svg');
-    writeFileSync(old, 'the old drawing');
+    const before = '<svg aria-labelledby="small-title small-desc">the old drawing</svg>';
+    writeFileSync(old, before);
     // The system lets no file grow beyond 2 KiB here, as a full disk would not.
     const { status, stderr } = shell(
       `ulimit -f 2; exec "${process.execPath}" dist/cli.js draw "${small}" --out "${out}"`,
     );
     expect(status).toBe(1);
     expect(stderr).toContain(`cannot write to ${out}: the file grew larger than the system allows`);
-    expect(readFileSync(old, 'utf8')).toBe('the old drawing');
+    expect(readFileSync(old, 'utf8')).toBe(before);
     expect(readdirSync(out)).toEqual(['small.svg']);
   }, 30_000);
 

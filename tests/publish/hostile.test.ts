@@ -86,7 +86,7 @@ describe('a run that is killed', () => {
     expect(torn).toBe(0);
     expect(midway).toBeGreaterThan(0);
     for (const out of outs) {
-      writeFileSync(join(out, 'a.svg'), 'stale');
+      writeFileSync(join(out, 'a.svg'), before.files['a.svg'] ?? '');
       expect(run('draw', is, '--out', out).status).toBe(0);
       expect(readdirSync(out).sort()).toEqual(['a.svg', 'b.svg', 'c.svg']);
       expect(drawings(out)).toEqual(after.files);
@@ -129,13 +129,14 @@ describe('a disk that is full', () => {
   it.skipIf(!mounted)(
     'is one line and exit 1; the old drawing is whole, and nothing is left beside it',
     () => {
-      writeFileSync(join(disk, 'full.svg'), 'the old drawing');
+      const before = '<svg aria-labelledby="full-title full-desc">the old drawing</svg>';
+      writeFileSync(join(disk, 'full.svg'), before);
       writeFileSync(join(folder, 'full.yaml'), text('full'));
       const done = run('draw', join(folder, 'full.yaml'), '--out', disk);
       expect(done.status).toBe(1);
       expect(done.stderr).toContain('the disk is full');
       civil(done);
-      expect(readFileSync(join(disk, 'full.svg'), 'utf8')).toBe('the old drawing');
+      expect(readFileSync(join(disk, 'full.svg'), 'utf8')).toBe(before);
       expect(readdirSync(disk)).toEqual(['full.svg']);
     },
   );

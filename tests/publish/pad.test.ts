@@ -129,7 +129,7 @@ describe('the report', () => {
 
   it('says that nothing in stock helps, and what the nearest would do', () =>
     expect(report(mixedSetText, { series: { stock: [22e3] } })).toContain(
-      `nothing to be had helps: 22 kΩ would give ${kilo(par(500e3, 22e3))}`,
+      `no available value helps: 22 kΩ would give ${kilo(par(500e3, 22e3))}`,
     ));
 
   it('says which pads are needless, kept and shared', () => {
@@ -138,7 +138,7 @@ describe('the report', () => {
       /neck +take out pad: without, 500 kΩ; with, 242\.3 kΩ at selector 3, reference 500 kΩ, -51\.5 %/,
     );
     expect(report(wren.replace('value: 470k', 'value: 1M'), { series: { stock: [1e6] } })).toMatch(
-      /bridge +keep pad, 1 MΩ, the nearest to be had: 333\.3 kΩ, \+33\.3 %/,
+      /bridge +keep pad, 1 MΩ, the nearest available: 333\.3 kΩ, \+33\.3 %/,
     );
     // A link makes one net of both pickups’ lugs.
     const joined = mixedSetText

@@ -20,8 +20,8 @@ const peakless = ({ resonance: _, ...shape }: PickupCurve['shape']) => shape as 
 
 describe('a pickup beside the harness it was made for', () => {
   it.each([
-    [0, 0, 'as made for'],
-    [0.4, -0.04, 'as made for'],
+    [0, 0, 'as designed'],
+    [0.4, -0.04, 'as designed'],
     [0, 1.26, '0 % in frequency, +1.3 dB'],
     [12.4, 0, '+12 % in frequency, 0.0 dB'],
     [-31, -2, '−31 % in frequency, −2.0 dB'],
