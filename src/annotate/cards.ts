@@ -40,9 +40,9 @@ export interface Card {
 
 /** What the cards’ bars, ticks and readings are, once for all of them. */
 export const cardsSay = (cards: readonly Card[]): readonly string[] => [
-  'DC load: ohms from a pickup’s hot lead to ground, pickups out; signal load: the same at signal frequency, with the tone path.',
+  'DC load: ohms from a pickup’s hot lead to ground, pickups disconnected; signal load: the same at signal frequency, with the tone path.',
   'Bar: signal load in this position; tick: the load the pickup was made for.',
-  'Meter: pickups fitted, controls at full.',
+  'Multimeter: pickups connected, all controls on 10.',
   ...(cards.some((card) => card.rows.some((row) => row.level !== undefined)) || joinedSays(cards, ' dB down')
     ? [LEVEL_SAYS]
     : []),
@@ -159,7 +159,7 @@ export const badgeWidth = (badge: string): number =>
   Math.max(26, Math.ceil(textWidth(badge, CARD_TYPE.title, 'bold')) + 14);
 
 /** What stands before a card's reading. */
-export const METER_WORDS = 'meter, tip to sleeve';
+export const METER_WORDS = 'multimeter, tip to sleeve';
 const MARGINS = 28;
 /** Between a pickup's name and its level. */
 export const LEVEL_GAP = 8;

@@ -51,7 +51,7 @@ function lookOf(joint: Joint, tint: string, parts: ReadonlyMap<string, Part>): L
   }
 }
 
-/** A net's tint: one pickup's own; what the switch has chosen, up to the volume; from there to the jack; a tone's; or none of these. */
+/** A net's tint: one pickup's own; switch output, up to the volume; from there to the jack; a tone's; or none of these. */
 function tintOf(circuit: Circuit, index: number, parts: ReadonlyMap<string, Part>): string {
   const net = circuit.nets[index];
   if (!net) return 'other';

@@ -21,7 +21,7 @@ export function stateLine(
 ): string {
   const switches = kit.parts.filter((part) => contactsOf(part).length > 0);
   const drawn = switches.map((part) => `${part.label} in position ${settings?.[part.name] ?? 1}`);
-  return `${drawn.length === 0 ? '' : `${drawn.join(', ')}. `}Controls at full. Where wires cross, the one with the opening passes below. ${coloured ? 'Line colours say what a wire carries, letters the colour of its insulation.' : 'Letters say the colour of a wire’s insulation.'}`;
+  return `${drawn.length === 0 ? '' : `${drawn.join(', ')}. `}All controls on 10. At a crossing, the broken line passes underneath. ${coloured ? 'Line colours say what a wire carries, letters the colour of its insulation.' : 'Letters say the colour of a wire’s insulation.'}`;
 }
 
 /** What sounds and what each pickup sees, state by state, then the joints one by one. */

@@ -47,7 +47,7 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
   const views = [
     viewLine(view, hand),
     ...(step
-      ? [`Step ${step.number} of ${steps.length}: ${step.title.toLowerCase()}. What is new is marked.`]
+      ? [`Step ${step.number} of ${steps.length}: ${step.title.toLowerCase()}. New joints are highlighted.`]
       : []),
     ...(step ? [] : [stateLine(kit, state?.settings, aspect.theme !== 'print')]),
     ...(state

@@ -20,10 +20,10 @@ const SIZE = 12;
 const WORDS: Readonly<Record<Line['look'], string>> = {
   signal: 'signal',
   ground: 'ground',
-  leg: 'component’s own leg, bare',
-  sleeved: 'leg in sleeving',
-  link: 'short bare link',
-  bend: 'lug bent to the case',
+  leg: 'bare component leg',
+  sleeved: 'sleeved leg',
+  link: 'bare jumper',
+  bend: 'lug bent back and soldered to the case',
   braid: 'bare braid, to be kept off lugs',
 };
 
@@ -37,7 +37,7 @@ export function keyOf(
 ): readonly KeyEntry[] {
   const tints = new Map([
     ...pickups,
-    ['chosen', 'what the switch has chosen'],
+    ['chosen', 'switch output'],
     ['output', 'to the output'],
     ['tone', 'tone'],
     ['other', 'other'],
@@ -58,7 +58,7 @@ export function keyOf(
   const inks = new Set(signals.map(({ line }) => theme.tints[line?.tint ?? '']));
   const [first] = signals;
   const told = first?.line && inks.size === 1 ? [{ line: first.line, words: WORDS.signal }] : signals;
-  return [...told, ...others, ...(empty ? [{ words: 'lug left empty' }] : []), ...letters];
+  return [...told, ...others, ...(empty ? [{ words: 'unused lug' }] : []), ...letters];
 }
 
 /** A code of two colours needs more room than a line does. */

@@ -15,7 +15,7 @@ const TEXTS = [
   'SS, three-way lever, volume and tone',
   'Neck alone: 242 kΩ',
   '−35 %, darker',
-  'component’s own leg, bare',
+  'bare component leg',
 ];
 
 it.each(['regular', 'bold'] as const)('%s text is as wide as the font says', (weight) => {
