@@ -14,7 +14,7 @@ export interface CardRow {
   readonly signalLoad: string;
   /** Signal load as a multiple of the reference; 1 is the harness the pickup was made for. */
   readonly ratio: number;
-  /** `as designed`, `+31 %, brighter`, `−35 %, darker`; `treble shorted` where the load is not what one hears. */
+  /** `as designed`, `+31 %, brighter`, `−35 %, darker`; `treble cut` where the load is not what one hears. */
   readonly verdict: string;
   /** `5.0 dB down`, where it is quieter than the others. */
   readonly level?: string;
@@ -131,7 +131,7 @@ const DULL = 1;
  * resistance shows, so the word follows the solved treble where the two disagree.
  */
 function verdictOf(ratio: number, treble: Treble | undefined): string {
-  if (treble?.lost) return 'treble shorted';
+  if (treble?.lost) return 'treble cut';
   if (!Number.isFinite(ratio)) return 'no load';
   const percent = Math.round((ratio - 1) * 100);
   if (percent === 0) return treble && treble.level < -DULL ? '±0 %, duller' : 'as designed';

@@ -104,18 +104,18 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     ),
   'component-idle': (d) =>
     warning(
-      `${q(d.part)} is in circuit in no state: no signal passes this ${d.what}`,
-      'See where each of its legs leads: both must reach the signal or ground in the same position of the switches. Or leave it out.',
+      `${q(d.part)} is never in circuit: no signal flows through this ${d.what} in any switch position`,
+      'Check where each leg is connected: in some switch position both must reach the signal or ground. Otherwise leave it out.',
     ),
   'switch-idle': (d) =>
     warning(
       `${q(d.part)} changes nothing: every position sounds the same`,
-      'Join its common lugs and its throws so that each position selects what it should, or leave it out.',
+      'Connect its commons and throws so that each position selects what it should, or leave it out.',
     ),
   'case-on-signal': (d) =>
     warning(
       `the case of ${q(d.part)} carries the signal: it is connected to ${list(d.on)}`,
-      `First take ${list(d.joined)} off the case; then join ${bare(d.part)}.case to ground. Grounded as it is, it would short the signal.`,
+      `First disconnect ${list(d.joined)} from the case; then connect ${bare(d.part)}.case to ground. Grounding it now would short the signal.`,
     ),
   'case-not-grounded': (d) =>
     warning(

@@ -215,8 +215,8 @@ export const wording: Wording = {
     ),
   'jack-exchanged': (d) =>
     fault(
-      `tip and sleeve of ${q(d.part)} are exchanged: ${list(d.on)} ${d.on.length === 1 ? 'is' : 'are'} joined to the tip`,
-      `Join ${bare(d.part)}.sleeve to ground, and ${bare(d.part)}.tip to the volume pot, or to the switch.`,
+      `tip and sleeve of ${q(d.part)} are swapped: ${list(d.on)} ${d.on.length === 1 ? 'is' : 'are'} connected to the tip`,
+      `Connect ${bare(d.part)}.sleeve to ground, and ${bare(d.part)}.tip to the volume control or the switch.`,
     ),
   'pickup-no-hot': (d) =>
     fault(

@@ -102,7 +102,7 @@ export function typeName(value: unknown): string {
     case 'bigint':
       return 'a number';
     case 'number':
-      if (Number.isNaN(value)) return 'what is no number';
+      if (Number.isNaN(value)) return 'a value that is not a number';
       return Number.isFinite(value) ? 'a number' : 'a number that is too large';
     case 'boolean':
       return `the word ${value}, which stands for yes or no`;

@@ -237,7 +237,7 @@ function compared(target: string, content: string | Uint8Array): Said {
 function written(target: string, content: string | Uint8Array): Said {
   if (isForeign(target, content))
     return {
-      text: `not written ${target}: the file that stands there is no drawing of this kit; move it, or choose another folder with --out`,
+      text: `not written ${target}: another file is there, not a drawing of this kit; move it, or choose another folder with --out`,
       failed: true,
       trouble: true,
     };
@@ -253,12 +253,12 @@ function written(target: string, content: string | Uint8Array): Said {
 const SIGNATURE = Uint8Array.of(0x89, 0x50, 0x4e, 0x47);
 const idIn = (svg: string): string | undefined => /aria-labelledby="(\S+)-title /.exec(svg)?.[1];
 
-/** Whether a file stands there that is something else than this drawing as it was: nothing of anybody's is lost. */
+/** Whether the target is a file other than an earlier version of this drawing: it is never overwritten. */
 function isForeign(target: string, content: string | Uint8Array): boolean {
   // A link is replaced, and what it leads to is left alone.
   if (lstatSync(target, { throwIfNoEntry: false })?.isFile() !== true) return false;
   const there = readBytes(target, LARGEST_DRAWING);
-  // What is no file, or cannot be read, is told where it is written.
+  // A file that cannot be read is reported when it is written.
   if (!isBytes(there) || there.length === 0) return false;
   return typeof content === 'string'
     ? idIn(Buffer.from(there).toString('utf8')) !== idIn(content)

@@ -78,7 +78,7 @@ function slipOf(value: unknown, issue: z.core.$ZodIssue | undefined): string {
   const path = pathOf(issue);
   const [first = ''] = path;
   const where = path.join('.');
-  if (issue?.code === 'unrecognized_keys') return `${where}: no arrangement has this key`;
+  if (issue?.code === 'unrecognized_keys') return `${where}: unknown key`;
   if (path.length === 1 && !keys.includes(String(first))) return `${where}: it is missing`;
   if (issue?.code === 'too_big') return `${where}: it is too large; at most ${issue.maximum}`;
   if (issue?.code === 'too_small') return `${where}: it is too small; at least ${issue.minimum}`;

@@ -31,7 +31,7 @@ export function groundFaults(kit: Kit, states: readonly State[]): readonly Probl
 }
 
 /**
- * A jack whose tip and sleeve are exchanged: cases of pots or the strings are joined to the tip, none to the sleeve. It
+ * A jack whose tip and sleeve are swapped: pot cases or the strings are connected to the tip, none to the sleeve. It
  * sounds, and hums, with the signal on every shield.
  */
 export function jackFaults(kit: Kit): readonly Problem[] {
@@ -45,7 +45,12 @@ export function jackFaults(kit: Kit): readonly Problem[] {
   );
   const on = (lug: string): readonly string[] =>
     grounds.filter((ground) => nets.same(ground, lugId(jack.name, lug)));
-  return on('tip').length === 0 || on('sleeve').length > 0
+  // With a pickup's return on the sleeve the jack is right, and a case is on the signal.
+  const returns = kit.parts.flatMap((part) =>
+    lugsOf(part).flatMap(({ name, role }) => (role === 'return' ? [lugId(part.name, name)] : [])),
+  );
+  const grounded = returns.some((lug) => nets.same(lug, lugId(jack.name, 'sleeve')));
+  return grounded || on('tip').length === 0 || on('sleeve').length > 0
     ? []
     : [problem('jack-exchanged', ['parts', jack.name], { part: jack.name, on: on('tip') }, 'key')];
 }

@@ -52,8 +52,8 @@ describe('a tone pot that at full lays its capacitor across the signal', () => {
     for (const name of sampleNames()) expect(across(sampleCircuit(name)), name).toEqual([]);
   });
   it('its cards say what is heard', () => {
-    expect(new Set(verdicts(shorting))).toEqual(new Set(['treble shorted']));
-    expect(verdicts(right)).not.toContain('treble shorted');
+    expect(new Set(verdicts(shorting))).toEqual(new Set(['treble cut']));
+    expect(verdicts(right)).not.toContain('treble cut');
   });
 });
 

@@ -231,7 +231,9 @@ describe('parts that do nothing', () => {
   const idle = (more: readonly string[], given: Compact['parts'] = all): readonly string[] =>
     said({ parts: given, joints: [...selected, ...more] }).filter((text) => text.includes('-idle'));
   it('a pad to a throw whose common is free, one that hangs by a leg, and one shorted by its own net', () => {
-    const told = ['warning component-idle: “pad” is in circuit in no state: no signal passes this resistor'];
+    const told = [
+      'warning component-idle: “pad” is never in circuit: no signal flows through this resistor in any switch position',
+    ];
     expect(idle(['pad.1 > s.B1', 'pad.2 > out.sleeve'])).toEqual(told);
     expect(idle(['pad.1 > s.B1', 'pad.2 > s.B2'])).toEqual(told);
     expect(idle(['pad.1 > s.A2', 'pad.2 > s.A3'])).toEqual(told);
@@ -303,7 +305,7 @@ it('a case on the signal is not told to be grounded as it is', () => {
     [
       'case-on-signal',
       'the case of “tone” carries the signal: it is connected to neck.hot, bridge.hot',
-      'First take tone.1 off the case',
+      'First disconnect tone.1 from the case',
     ],
   ]);
 });

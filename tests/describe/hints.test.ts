@@ -107,9 +107,9 @@ it('m is asked about with resistances only where it is out of range', () => {
   expect(words('470m')).toBe('');
 });
 
-it('says what a value that is no value is', () => {
+it('says what an infinite or undefined number is', () => {
   expect(told('resistance: 5.7k', 'resistance: .inf')[0]).toContain('found a number that is too large');
-  expect(told('resistance: 5.7k', 'resistance: .nan')[0]).toContain('found what is no number');
+  expect(told('resistance: 5.7k', 'resistance: .nan')[0]).toContain('found a value that is not a number');
 });
 
 it('a character that the font lacks is named by its number, and shown where it can be seen', async () => {

@@ -102,7 +102,7 @@ it('answers 2 to wrong usage and 1 to a kit or an arrangement that is not there'
   ).toContain('none.yaml: there is no such file');
   writeFileSync(own, 'arrangement: own\nabout: mine\nseats: []\nrows: 2\n');
   expect(run('draw', 'samples/heron-ss.yaml', '--out', folder, '--arrangement', own).stderr).toContain(
-    'own-layout.yaml:4: rows: no arrangement has this key',
+    'own-layout.yaml:4: rows: unknown key',
   );
   writeFileSync(
     own,

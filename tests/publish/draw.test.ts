@@ -131,9 +131,7 @@ describe('draw', () => {
       writeFileSync(target, other);
       const { failed, troubles } = await draw();
       expect(failed).toBe(true);
-      expect(troubles).toContain(
-        `not written ${target}: the file that stands there is no drawing of this kit`,
-      );
+      expect(troubles).toContain(`not written ${target}: another file is there, not a drawing of this kit`);
       expect(readFileSync(target, 'utf8')).toBe(other);
     }
   });
