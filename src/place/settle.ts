@@ -121,10 +121,16 @@ function bestStand(
     const turned = { ...stand, mirror };
     const own = boxOf(turned);
     const pulls = pullsOn(turned, placed, joints);
+    // What a move across costs is the same however far it goes down.
+    const along = (axis: 'x' | 'y'): readonly number[] =>
+      Array.from({ length: 2 * reach + 1 }, (_, i) =>
+        pulls.reduce((sum, pull) => sum + pull.weight * Math.abs(pull[axis] + i - reach), 0),
+      );
+    const [across, down] = [along('x'), along('y')];
     for (let dy = -reach; dy <= reach; dy++)
       for (let dx = -reach; dx <= reach; dx++) {
-        let cost = dx === 0 && dy === 0 ? -1 : 0;
-        for (const pull of pulls) cost += pull.weight * (Math.abs(pull.x + dx) + Math.abs(pull.y + dy));
+        const stays = dx === 0 && dy === 0 ? 1 : 0;
+        const cost = (across[dx + reach] ?? 0) + (down[dy + reach] ?? 0) - stays;
         if (cost >= least) continue;
         const box = { x0: own.x0 + dx, y0: own.y0 + dy, x1: own.x1 + dx, y1: own.y1 + dy };
         if (others.some((other) => clash(box, other, room.between))) continue;

@@ -167,22 +167,24 @@ export function read(svg: string): Drawing {
   visit(root, 0, 0, '', new Map());
 
   const all: Marks = { rects, circles, paths, texts };
-  const id = /^(.*)-drawing$/m.exec([...groupsOf(root)].join('\n'))?.[1] ?? '';
-  const parts = [...groupsOf(root)]
+  const groups = [...groupsOf(root)];
+  const id = /^(.*)-drawing$/m.exec(groups.join('\n'))?.[1] ?? '';
+  const within = ofGroups(all);
+  const parts = groups
     .filter((group) => group.startsWith(`${id}-part-`))
-    .map((group) => partOf(group.slice(`${id}-part-`.length), within(all, group)));
+    .map((group) => partOf(group.slice(`${id}-part-`.length), within(group)));
   return {
     ...all,
     title,
     description,
     parts,
     wires: wiresOf(all, id, parts),
-    head: within(all, `${id}-head`).texts.map(({ words }) => words),
-    key: keyOf(within(all, `${id}-key`)),
-    cards: [...groupsOf(root)]
+    head: within(`${id}-head`).texts.map(({ words }) => words),
+    key: keyOf(within(`${id}-key`)),
+    cards: groups
       .filter((group) => new RegExp(`^${id}-state-\\d+$`).test(group))
-      .map((group) => cardOf(within(all, group))),
-    marked: within(all, `${id}-marks`).paths,
+      .map((group) => cardOf(within(group))),
+    marked: within(`${id}-marks`).paths,
   };
 }
 
@@ -196,15 +198,25 @@ function groupsOf(root: Node): ReadonlySet<string> {
   return found;
 }
 
-const within = ({ rects, circles, paths, texts }: Marks, group: string): Marks => {
-  const own = (mark: Mark): boolean => mark.group === group;
-  return {
-    rects: rects.filter(own),
-    circles: circles.filter(own),
-    paths: paths.filter(own),
-    texts: texts.filter(own),
+/** The marks of each group. */
+function ofGroups({ rects, circles, paths, texts }: Marks): (group: string) => Marks {
+  const sorted = <T extends Mark>(marks: readonly T[]): ReadonlyMap<string, readonly T[]> => {
+    const groups = new Map<string, T[]>();
+    for (const mark of marks) {
+      const group = groups.get(mark.group);
+      if (group) group.push(mark);
+      else groups.set(mark.group, [mark]);
+    }
+    return groups;
   };
-};
+  const [r, c, p, t] = [sorted(rects), sorted(circles), sorted(paths), sorted(texts)];
+  return (group) => ({
+    rects: r.get(group) ?? [],
+    circles: c.get(group) ?? [],
+    paths: p.get(group) ?? [],
+    texts: t.get(group) ?? [],
+  });
+}
 
 function piecesOf(d: string, dx: number, dy: number): readonly (readonly Point[])[] {
   const pieces: Point[][] = [];
