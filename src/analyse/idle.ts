@@ -1,5 +1,5 @@
 /**
- * Pots that do nothing, and volumes that hardly do anything. A pot is idle when no coil in any state comes out
+ * Pots that do nothing, volumes that hardly do anything, and tones that silence. A pot is idle when no coil in any state comes out
  * differently at the jack with it at 10, 5 and 0. A volume is a pot that all of a coil's direct current to the tip goes
  * through: without its track there is silence. It is weak when at 0 it takes less than 20 dB off at 1 kHz.
  */
@@ -8,7 +8,7 @@ import { type Circuit, lugId } from '../circuit/circuit.ts';
 import { given } from '../common/units.ts';
 import { elementsOf } from '../parts/index.ts';
 import { buildCircuit } from '../solve/build.ts';
-import { gains, PROBES } from './controls.ts';
+import { gains, PROBES, rolesOf } from './controls.ts';
 import { decibels } from './peak.ts';
 
 export interface IdleControl {
@@ -32,9 +32,7 @@ type Rows = readonly (readonly number[])[];
 
 export function idleControls(circuit: Circuit): readonly IdleControl[] {
   const full = gains(circuit, {});
-  const joined = new Set(
-    circuit.joints.flatMap(({ from, to }) => [lugId(from.part, from.lug), lugId(to.part, to.lug)]),
-  );
+  const joined = joinedLugs(circuit);
   return circuit.kit.parts.flatMap((part): IdleControl[] => {
     const track = elementsOf(part).find((element) => element.kind === 'track');
     if (track?.kind !== 'track') return [];
@@ -47,6 +45,24 @@ export function idleControls(circuit: Circuit): readonly IdleControl[] {
     return fall < LEAST_FALL && carries(circuit, pot, full) ? [{ pot, fall, free }] : [];
   });
 }
+
+/**
+ * Pots with one end of the track free that silence a coil all the same: the track itself leads to ground, as that of a
+ * tone whose capacitor was forgotten.
+ */
+export function shuntControls(circuit: Circuit): readonly { readonly pot: string; readonly free: string }[] {
+  const joined = joinedLugs(circuit);
+  const roles = rolesOf(circuit);
+  return circuit.kit.parts.flatMap((part) => {
+    const track = elementsOf(part).find((element) => element.kind === 'track');
+    if (track?.kind !== 'track' || roles.get(part.name) !== 'volume') return [];
+    const free = [track.anticlockwise, track.clockwise].find((lug) => !joined.has(lugId(part.name, lug)));
+    return free === undefined ? [] : [{ pot: part.name, free }];
+  });
+}
+
+const joinedLugs = (circuit: Circuit): ReadonlySet<string> =>
+  new Set(circuit.joints.flatMap(({ from, to }) => [lugId(from.part, from.lug), lugId(to.part, to.lug)]));
 
 const alike = (a: Rows, b: Rows): boolean =>
   a.every((row, i) => row.every((gain, k) => Math.abs(decibels(gain) - decibels(b[i]?.[k] ?? 0)) < HEARD));

@@ -15,7 +15,7 @@ export {
 } from './controls.ts';
 export type { Method, Range } from './extremes.ts';
 export { type Hidden, hiddenPickups } from './hidden.ts';
-export { type IdleControl, idleControls } from './idle.ts';
+export { type IdleControl, idleControls, shuntControls } from './idle.ts';
 export { idleComponents, idleSwitches } from './idle-parts.ts';
 export type { NewResistor } from './kit-changes.ts';
 export { type Difference, type LoadOptions, type PickupLoads, type StateLoads, solveLoads } from './loads.ts';

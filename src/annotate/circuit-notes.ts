@@ -6,6 +6,7 @@ import {
   idleControls,
   idleSwitches,
   type StateLoads,
+  shuntControls,
 } from '../analyse/index.ts';
 import { type Circuit, lugId } from '../circuit/circuit.ts';
 import { type Path, type Problem, problem } from '../common/problem.ts';
@@ -31,6 +32,7 @@ export const acrossNotes = (circuit: Circuit, across = capacitorsAcross(circuit)
           pickup: first.pickup,
           cutoff: printHertz(first.cutoff),
           reference: printHertz(first.reference),
+          whole: isWhole(one),
           ...(control === undefined ? {} : { control }),
           ...(exchange ? { exchange: exchange.used } : {}),
         },
@@ -39,10 +41,20 @@ export const acrossNotes = (circuit: Circuit, across = capacitorsAcross(circuit)
     ];
   });
 
-/** Whether the treble is lost in every position that sounds at all, and no control brings it back: nobody means that. */
-const isAlways = ({ states }: Circuit, { lost, control }: Across): boolean =>
-  control === undefined &&
-  states.every((state) => state.sounding.length === 0 || lost.some((one) => one.state === state));
+/**
+ * Whether all that sounds has lost its treble, in every position and with no control that brings it back: nobody means
+ * that. One coil of a series pair may well be bridged by a capacitor.
+ */
+const isAlways = ({ states }: Circuit, one: Across): boolean =>
+  one.control === undefined &&
+  isWhole(one) &&
+  states.every((state) => state.sounding.length === 0 || one.lost.some((lost) => lost.state === state));
+
+/** Whether no pickup keeps its treble where another has lost it. */
+const isWhole = ({ lost }: Across): boolean =>
+  lost.every(({ state }) =>
+    state.sounding.every((pickup) => lost.some((one) => one.state === state && one.pickup === pickup)),
+  );
 
 /** Capacitors straight across the signal in every position, which stop the drawing. */
 export const acrossFaults = (circuit: Circuit): readonly Problem[] =>
@@ -72,6 +84,12 @@ export const idleNotes = (circuit: Circuit): readonly Problem[] =>
       'key',
     );
   });
+
+/** One warning for each pot of two lugs that shorts the signal where a tone would cut its treble. */
+export const shuntNotes = (circuit: Circuit): readonly Problem[] =>
+  shuntControls(circuit).map(({ pot, free }) =>
+    problem('shunt-control', ['parts', pot], { part: pot, free }, 'key'),
+  );
 
 /** One warning for each component that no signal passes, and for each switch that changes nothing. */
 export const idlePartNotes = (circuit: Circuit, loads: readonly StateLoads[]): readonly Problem[] => [

@@ -5,7 +5,7 @@ import { type Problem, problem } from '../common/problem.ts';
 import { missingGlyph } from '../common/text.ts';
 import { printQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
-import { acrossNotes, caseNotes, idleNotes, idlePartNotes } from './circuit-notes.ts';
+import { acrossNotes, caseNotes, idleNotes, idlePartNotes, shuntNotes } from './circuit-notes.ts';
 import { stateWords } from './state-words.ts';
 import { valueNotes } from './value-notes.ts';
 import { soundWarnings } from './warnings.ts';
@@ -22,6 +22,7 @@ export function notesOf(circuit: Circuit, loads: readonly StateLoads[]): readonl
     ...acrossNotes(circuit, across),
     ...caseNotes(circuit),
     ...idleNotes(circuit),
+    ...shuntNotes(circuit),
     ...idlePartNotes(circuit, loads),
     ...soundWarnings(circuit, loads),
     ...loadNotes(loads, lost),

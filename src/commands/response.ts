@@ -3,11 +3,12 @@ import { type Command, InvalidArgumentError } from 'commander';
 import { type Knobs, solveKnobSteps, solveResponse } from '../analyse/index.ts';
 import type { Kit } from '../describe/kit.ts';
 import { drawResponse } from '../pipeline.ts';
+import { isForeign } from '../publish/foreign.ts';
 import { svgToPng } from '../publish/png.ts';
 import { responseCsv, responseHead, responseTable } from '../publish/response-table.ts';
 import { writeWhole } from '../publish/write.ts';
 import { buildCircuit } from '../solve/build.ts';
-import { oneKit, say } from './console.ts';
+import { complainOf, fail, oneKit, say } from './console.ts';
 
 interface Options {
   readonly out?: string;
@@ -61,7 +62,14 @@ export function addResponse(program: Command): void {
       if (!kit) return;
       const { out } = options;
       if (out === undefined) return say(textOf(kit, options));
-      say(`${writeWhole(out, await contentOf(kit, out, options)) ? 'written ' : 'as drawn'}  ${out}`);
+      const content = await contentOf(kit, out, options);
+      if (isForeign(out, content)) {
+        complainOf(
+          `not written ${out}: another file is there, not ${VALUES.includes(endingOf(out)) ? 'a table' : 'a plot'} of this kit; move it, or give another name to --out`,
+        );
+        return fail();
+      }
+      say(`${writeWhole(out, content) ? 'written ' : 'as drawn'}  ${out}`);
     });
 }
 

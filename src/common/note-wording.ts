@@ -14,6 +14,8 @@ export interface NoteDetails {
     capacitor: string;
     states: string;
     pickup: string;
+    /** Whether all that sounds has lost its treble, and not one pickup among others. */
+    whole: boolean;
     cutoff: string;
     reference: string;
     control?: string;
@@ -26,6 +28,7 @@ export interface NoteDetails {
   'first-not-bridge': { part: string; bridge: string; sounding: readonly string[]; found: readonly string[] };
   'same-label': { label: string; other: string };
   'control-idle': { part: string; fall?: string; free: readonly string[]; floating?: string };
+  'shunt-control': { part: string; free: string };
   'component-idle': { part: string; what: string };
   'switch-idle': { part: string };
   'case-not-grounded': { part: string; on: readonly string[] };
@@ -53,9 +56,11 @@ const lugMove = (used: readonly string[] | undefined): string => {
 };
 
 const acrossWords = (d: NoteDetails['capacitor-across']): readonly [string, string] => [
-  `${q(d.capacitor)} lies straight across the signal${d.control === undefined ? '' : ` with ${q(d.control)} at full`}, ${bare(d.states)}: ${q(d.pickup)} is 3 dB down at ${d.cutoff}, in the harness it was made for at ${d.reference}`,
+  `${q(d.capacitor)} lies straight across ${d.whole ? 'the signal' : q(d.pickup)}${d.control === undefined ? '' : ` with ${q(d.control)} at full`}, ${bare(d.states)}: ${q(d.pickup)} is 3 dB down at ${d.cutoff}, in the harness it was made for at ${d.reference}`,
   d.control === undefined
-    ? 'Put the lugs 1 and 2 of a tone pot in its way to ground, or take it off the signal.'
+    ? d.whole
+      ? 'Put the lugs 1 and 2 of a tone pot in its way to ground, or take it off the signal.'
+      : `Leave it if ${bare(d.pickup)} is meant to give its bass only; else put the lugs 1 and 2 of a tone pot in its way, or take it out.`
     : `Check which lug of ${q(d.control)} goes where${lugMove(d.exchange)}. A tone lies between its lugs 1 and 2: at full its whole track then stands before the capacitor.`,
 ];
 
@@ -64,7 +69,7 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     note(
       `${q(d.part)} has a signal load of ${d.load} with ${bare(d.state)}, ${Math.abs(d.percent)} % ${d.percent < 0 ? 'below' : 'above'} its reference of ${d.reference}; notes begin at ${d.limit} %`,
       d.percent < 0
-        ? 'If that is not wanted, use larger pots; a padding resistor only makes a load heavier.'
+        ? 'If that is not wanted, use larger pots, and a larger resistor where one lies across the signal; another padding resistor only makes a load heavier.'
         : 'If that is not wanted, use a smaller pot or a padding resistor; “solderleaf pad KIT --match signal” shows both with their figures.',
     ),
   'capacitor-across': (d) => warning(...acrossWords(d)),
@@ -101,6 +106,11 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
           ? 'A volume has the signal at lug 3, the output at 2 and ground at 1; a tone lies between 1 and 2, its capacitor between it and ground.'
           : `A volume needs ground at lug 1: bend ${bare(d.part)}.1 onto its case, and join the case to ground.`
       }`,
+    ),
+  'shunt-control': (d) =>
+    warning(
+      `${q(d.part)} works as a volume: turned down, it shorts the signal to ground with no capacitor in its way`,
+      `For a tone control put a capacitor between ${q(d.part)} and ground. For a volume connect lug ${d.free} too: the signal to lug 3, the output to 2, ground to 1.`,
     ),
   'component-idle': (d) =>
     warning(

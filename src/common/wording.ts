@@ -52,7 +52,7 @@ export interface Details extends NoteDetails {
   'pickup-no-hot': { part: string };
   'pickup-no-ground': { part: string };
   'ground-point-no-ground': { part: string; sleeve: string };
-  'dead-state': { state: string };
+  'dead-state': { state: string; pot?: string };
   'hot-shorted': { state: string; pot?: string };
   'too-many': { what: string; count: string; most: number };
   'crowded-lug': { lug: string; count: number; most: number };
@@ -77,6 +77,9 @@ const glyphWords = (glyph: string): string => {
   const number = `U+${(glyph.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`;
   return /[\p{C}\p{Z}\p{M}]/u.test(glyph) ? number : `${glyph} (${number})`;
 };
+const exchangeLugs = (pot: string): string =>
+  `Exchange lugs 1 and 3 of ${q(pot)}: at full its wiper stands at lug 3, so that ground belongs at lug 1.`;
+
 const fault = (message: string, remedy: string): Words => ({ severity: 'fault', message, remedy });
 export const wording: Wording = {
   'file-unreadable': (d) =>
@@ -236,14 +239,16 @@ export const wording: Wording = {
   'dead-state': (d) =>
     fault(
       `nothing sounds with ${bare(d.state)}`,
-      'Follow the path from the tip back to a pickup in that position and add the missing joint.',
+      d.pot === undefined
+        ? 'Follow the path from the tip back to a pickup in that position and add the missing joint.'
+        : exchangeLugs(d.pot),
     ),
   'hot-shorted': (d) =>
     fault(
       `the tip is joined to ground with ${bare(d.state)}`,
       d.pot === undefined
         ? 'Find the joint that ties the signal to ground and move it.'
-        : `Exchange lugs 1 and 3 of ${q(d.pot)}: a volume has the signal at lug 3, where its wiper stands at full, and ground at 1.`,
+        : exchangeLugs(d.pot),
     ),
   'too-many': (d) => fault(`the kit has ${d.count} ${d.what}`, `Use at most ${d.most} in one kit.`),
   'crowded-lug': (d) =>

@@ -1,5 +1,5 @@
 /** `draw` for many kits: each is drawn for itself, so that one bad kit does not stop the others. */
-import { existsSync, lstatSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { join, parse } from 'node:path';
 import { notesOf } from '../annotate/notes.ts';
 import { type Problem, problem, type Report } from '../common/problem.ts';
@@ -12,11 +12,11 @@ import { DEFAULT_EFFORT } from '../place/improve.ts';
 import { NoWay, type PlaceOptions } from '../place/place.ts';
 import { buildCircuit } from '../solve/build.ts';
 import { aspectsOf, type Wanted } from './aspects.ts';
+import { isForeign } from './foreign.ts';
 import { arrangementFaults, findArrangement, findPage, pageFaults } from './layouts.ts';
 import { type Loaded, loadKit } from './load.ts';
 import { inMode, type Mode } from './modes.ts';
 import { svgToPng } from './png.ts';
-import { isBytes, LARGEST_DRAWING, readBytes } from './read-file.ts';
 import { holds, Unwritable, writeWhole } from './write.ts';
 
 export type Format = 'svg' | 'png';
@@ -248,21 +248,6 @@ function written(target: string, content: string | Uint8Array): Said {
     const text = `cannot write to ${thrown.folder}: ${thrown.reason} (${target}); choose another with --out`;
     return { text, failed: true, trouble: true };
   }
-}
-
-const SIGNATURE = Uint8Array.of(0x89, 0x50, 0x4e, 0x47);
-const idIn = (svg: string): string | undefined => /aria-labelledby="(\S+)-title /.exec(svg)?.[1];
-
-/** Whether the target is a file other than an earlier version of this drawing: it is never overwritten. */
-function isForeign(target: string, content: string | Uint8Array): boolean {
-  // A link is replaced, and what it leads to is left alone.
-  if (lstatSync(target, { throwIfNoEntry: false })?.isFile() !== true) return false;
-  const there = readBytes(target, LARGEST_DRAWING);
-  // A file that cannot be read is reported when it is written.
-  if (!isBytes(there) || there.length === 0) return false;
-  return typeof content === 'string'
-    ? idIn(Buffer.from(there).toString('utf8')) !== idIn(content)
-    : !SIGNATURE.every((byte, i) => there[i] === byte);
 }
 
 /** Smallest type that reads on a printed page, millimetres: the size of the type, as printers measure it. */

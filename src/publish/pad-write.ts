@@ -8,7 +8,7 @@ import { type AddedPart, editKit, type KitEdit, linesToAdd } from '../describe/e
 import { readKit } from '../describe/read.ts';
 import { buildCircuit } from '../solve/build.ts';
 import { findFaults } from '../solve/faults.ts';
-import { writeWhole } from './write.ts';
+import { reasonOf, Unwritable, writeWhole } from './write.ts';
 
 export interface PadWriting {
   /** `refused`: there was something to write, and it was not written. */
@@ -71,7 +71,6 @@ const MARK = '\uFEFF';
 function writeText(file: string, plan: PadPlan, edit: KitEdit): PadWriting {
   // Behind a symbolic link the file it leads to is written, and one that may not be written stays as it is.
   const target = realpathSync(file);
-  accessSync(target, constants.W_OK);
   const bytes = readFileSync(target);
   const text = decode(bytes).text ?? '';
   const edited = editKit(text, file, edit);
@@ -83,7 +82,13 @@ function writeText(file: string, plan: PadPlan, edit: KitEdit): PadWriting {
     );
   // The decoder drops a byte order mark; the file keeps it.
   const mark = bytes.subarray(0, 3).equals(Buffer.from(MARK)) ? MARK : '';
-  writeWhole(target, mark + edited);
+  try {
+    accessSync(target, constants.W_OK);
+    writeWhole(target, mark + edited);
+  } catch (thrown) {
+    const why = thrown instanceof Unwritable ? thrown.reason : reasonOf(thrown);
+    return refuse(file, `${why}; add by hand:`, linesToAdd(edit, false));
+  }
   return {
     outcome: 'written',
     lines: [`written   ${file}`, ...linesToAdd(edit, false).map((l) => `    ${l}`)],

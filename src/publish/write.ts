@@ -119,7 +119,7 @@ const REASONS: Readonly<Record<string, string>> = {
   ELOOP: 'links lead round in a circle',
 };
 
-function reasonOf(thrown: unknown): string {
+export function reasonOf(thrown: unknown): string {
   const message = thrown instanceof Error ? thrown.message : String(thrown);
   return REASONS[/^E[A-Z]+/.exec(message)?.[0] ?? ''] ?? message;
 }

@@ -55,7 +55,10 @@ export function jackFaults(kit: Kit): readonly Problem[] {
     : [problem('jack-exchanged', ['parts', jack.name], { part: jack.name, on: on('tip') }, 'key')];
 }
 
-/** Ground points that joints alone do not tie to the jack's sleeve: strings that hum, or strings on the signal. */
+/**
+ * Ground points that joints do not tie to the jack's sleeve: strings that hum, or strings on the signal. A resistor and a
+ * capacitor may lie between, against shocks, when nothing but their legs meets the strings.
+ */
 export function groundPointFaults(kit: Kit): readonly Problem[] {
   const jack = kit.parts.find((part) => part.kind === 'jack');
   if (!jack) return [];
@@ -64,9 +67,26 @@ export function groundPointFaults(kit: Kit): readonly Problem[] {
   return kit.parts
     .filter((part) => part.kind === 'ground-point')
     .filter((part) => lugsOf(part).some((lug) => !nets.same(lugId(part.name, lug.name), sleeve)))
+    .filter((part) => !isProtected(kit, nets, part, sleeve))
     .map((part) =>
       problem('ground-point-no-ground', ['parts', part.name], { part: part.name, sleeve }, 'key'),
     );
+}
+
+/** Whether components lead from a ground point to the sleeve, and all that is joined to it are their legs. */
+function isProtected(kit: Kit, nets: Union, point: Part, sleeve: string): boolean {
+  const on = kit.parts.flatMap((part) =>
+    lugsOf(part).flatMap((lug) =>
+      lugsOf(point).some(({ name }) => nets.same(lugId(part.name, lug.name), lugId(point.name, name)))
+        ? [{ part, lug }]
+        : [],
+    ),
+  );
+  const others = on.filter(({ lug }) => lug.role !== 'point');
+  const leads = others.some(({ part }) =>
+    lugsOf(part).some(({ name }) => nets.same(lugId(part.name, name), sleeve)),
+  );
+  return leads && others.every(({ lug }) => lug.role === 'leg');
 }
 
 /** What joints alone hold together. */
@@ -100,24 +120,27 @@ const idOf = (end: Joint['from']): string => lugId(end.part, end.lug);
 export function stateFaults(kit: Kit, states: readonly State[], explained: boolean): readonly Problem[] {
   const shorted = states.filter((state) => state.shorted);
   const dead = explained ? [] : states.filter((state) => !state.shorted && state.sounding.length === 0);
-  const path = placeOf(kit);
   return [
-    ...shortFaults(kit, path, settingsOf(shorted, states)),
-    ...settingsOf(dead, states).map((state) => problem('dead-state', path, { state }, 'key')),
+    ...silentFaults(kit, 'hot-shorted', settingsOf(shorted, states)),
+    ...silentFaults(kit, 'dead-state', settingsOf(dead, states)),
   ];
 }
 
 /** Where exchanging lugs 1 and 3 of a pot fixes every state, the joint at its clockwise end is the place to look at. */
-function shortFaults(kit: Kit, path: Path, settings: readonly string[]): readonly Problem[] {
+function silentFaults(
+  kit: Kit,
+  code: 'hot-shorted' | 'dead-state',
+  settings: readonly string[],
+): readonly Problem[] {
   const backwards = settings.length === 0 ? undefined : backwardsPot(kit);
   const move = backwards?.joints[0];
   return settings.map((state) =>
     backwards && move
-      ? problem('hot-shorted', ['joints', move.joint.index, move.joint.kind, move.end, 'lug'], {
+      ? problem(code, ['joints', move.joint.index, move.joint.kind, move.end, 'lug'], {
           state,
           pot: backwards.pot,
         })
-      : problem('hot-shorted', path, { state }, 'key'),
+      : problem(code, placeOf(kit), { state }, 'key'),
   );
 }
 

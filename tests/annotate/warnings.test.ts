@@ -309,3 +309,24 @@ it('a case on the signal is not told to be grounded as it is', () => {
     ],
   ]);
 });
+
+describe('what is wired so on purpose, and what is not', () => {
+  const capacitor = { kind: 'capacitor', value: '22n' };
+  it('a capacitor across one coil of a series pair is a warning that names it, not a fault', () => {
+    const joints = [...inSeries, 'c.1 > bridge.hot', 'c.2 > out.sleeve'];
+    const [across] = said({ parts: { ...parts, c: capacitor }, joints });
+    expect(across).toMatch(/^warning capacitor-across: “c” lies straight across “bridge”, in every state/);
+    const whole = [...inSeries, 'c.1 > neck.hot', 'c.2 > out.sleeve'];
+    const [fault] = said({ parts: { ...parts, c: capacitor }, joints: whole });
+    expect(fault).toMatch(/^fault capacitor-across-always: “c” lies straight across the signal/);
+  });
+  it('a tone without its capacitor silences', () => {
+    const tone = { kind: 'pot', value: '250k' };
+    const hots = ['neck.hot > volume.3', 'neck.ground > out.sleeve', 'tone.case > out.sleeve', ...harness];
+    const one = { neck: coil, volume, tone, out: { kind: 'jack' } };
+    const bare = said({ parts: one, joints: [...hots, 'tone.1 > volume.3', 'tone.2 > tone.case'] });
+    expect(bare).toEqual([expect.stringMatching(/^warning shunt-control: “tone” works as a volume/)]);
+    const right = ['tone.1 > volume.3', 'tone.2 > c.1', 'c.2 > tone.case'];
+    expect(said({ parts: { ...one, c: capacitor }, joints: [...hots, ...right] })).toEqual([]);
+  });
+});

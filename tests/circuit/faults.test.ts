@@ -80,6 +80,21 @@ describe('the way back to ground', () => {
   });
 });
 
+describe('strings', () => {
+  const network = { r: { kind: 'resistor', value: '220k' }, c: { kind: 'capacitor', value: '1n5' } };
+  const parts = { a: coil, out: jack, g: { kind: 'ground-point' }, ...network };
+  const sound = ['a.hot > out.tip', 'a.ground > out.sleeve'];
+  const across = (end: string) => [`r.1 > ${end}`, 'r.2 > out.sleeve', `c.1 > ${end}`, 'c.2 > out.sleeve'];
+  test('may go to ground through a resistor and a capacitor, against shocks', () => {
+    expect(codes(parts, [...sound, ...across('g.1')])).toEqual([]);
+  });
+  test('may not stand on the signal with the same across it, nor end at components that go elsewhere', () => {
+    expect(codes(parts, [...sound, 'g.1 > r.1', ...across('a.hot')])).toEqual(['ground-point-no-ground']);
+    const elsewhere = ['g.1 > r.1', 'r.2 > out.tip', 'g.1 > c.1', 'c.2 > out.tip'];
+    expect(codes(parts, [...sound, ...elsewhere])).toEqual(['ground-point-no-ground']);
+  });
+});
+
 describe('states', () => {
   const joints = ['n.ground > out.sleeve', 'b.ground > out.sleeve', 's.A0 > out.tip'];
   const parts = { n: coil, b: coil, s: lever, out: jack };
@@ -106,6 +121,26 @@ describe('states', () => {
     expect(found).toEqual(
       [1, 2, 3].map((n) => `hot-shorted the tip is joined to ground with s at ${n}, t at 2`),
     );
+  });
+  test('so is one that silences at full because the pickup is at its wiper', () => {
+    const volume = { a: coil, v: { kind: 'pot', value: '250k' }, out: jack };
+    const backwards = ['v.3 > v.case', 'v.case > out.sleeve', 'v.1 > out.tip', 'a.hot > v.2'];
+    const { draft } = readKit(
+      JSON.stringify({
+        kit: 'a',
+        title: 'a',
+        parts: volume,
+        joints: [...backwards, 'a.ground > out.sleeve'],
+      }),
+      'a.json',
+    );
+    const [found, ...more] = draft ? findFaults(draft) : [];
+    expect(more).toEqual([]);
+    expect(found).toMatchObject({
+      code: 'dead-state',
+      detail: { pot: 'v' },
+      path: ['joints', 0, 'wire', 'from', 'lug'],
+    });
   });
   test('a volume with its ends exchanged is named, at the joint to move', () => {
     const volume = { kind: 'pot', value: '250k' };

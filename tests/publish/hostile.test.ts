@@ -140,6 +140,21 @@ describe('a disk that is full', () => {
       expect(readdirSync(disk)).toEqual(['full.svg']);
     },
   );
+  it.skipIf(!mounted)('leaves the advice of pad to be read, and what to add by hand', () => {
+    rmSync(join(disk, 'full.svg'));
+    const kit = join(disk, 'kit.yaml');
+    const bare = readFileSync('samples/kestrel-hss.yaml', 'utf8');
+    writeFileSync(kit, bare);
+    // What is left of the disk: a page.
+    writeFileSync(join(disk, 'filler'), Buffer.alloc(4096));
+    const done = run('pad', kit, '--write', '--match', 'signal');
+    expect([done.status, done.stderr]).toEqual([
+      1,
+      expect.stringContaining('the disk is full; add by hand:'),
+    ]);
+    expect(done.stdout.length).toBeGreaterThan(200);
+    expect(readFileSync(kit, 'utf8')).toBe(bare);
+  });
 });
 
 describe('pipes that close', () => {

@@ -138,3 +138,23 @@ it('answers 1 to a kit with faults, and writes nothing', () => {
   expect(stderr).toContain('bad-kit-id');
   expect(existsSync(out)).toBe(false);
 });
+
+it.each([
+  ['notes.csv', 'date,hours\n', 'a table'],
+  ['logo.svg', '<svg xmlns="http://www.w3.org/2000/svg"/>', 'a plot'],
+])('leaves %s alone, which somebody else wrote', (name, text, what) => {
+  const file = join(folder, name);
+  writeFileSync(file, text);
+  const { status, stdout, stderr } = run(SAMPLE, '--out', file);
+  expect([status, stdout]).toEqual([1, '']);
+  expect(stderr).toContain(`not written ${file}: another file is there, not ${what} of this kit`);
+  expect(readFileSync(file, 'utf8')).toBe(text);
+});
+
+it.each(['again.csv', 'again.svg'])('puts %s in the place of its own earlier version', (name) => {
+  const file = join(folder, name);
+  expect(run(SAMPLE, '--out', file, '--tone', '5').status).toBe(0);
+  const before = readFileSync(file, 'utf8');
+  expect(run(SAMPLE, '--out', file).stdout).toBe(`written   ${file}\n`);
+  expect(readFileSync(file, 'utf8')).not.toBe(before);
+});

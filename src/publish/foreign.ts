@@ -1,0 +1,21 @@
+/** Files of somebody else's: what is written is put in the place of an earlier version of itself, and of nothing else. */
+import { lstatSync } from 'node:fs';
+import { isBytes, LARGEST_DRAWING, readBytes } from './read-file.ts';
+
+const SIGNATURE = Uint8Array.of(0x89, 0x50, 0x4e, 0x47);
+const idIn = (svg: string): string | undefined => /aria-labelledby="(\S+)-title /.exec(svg)?.[1];
+const firstLine = (text: string): string | undefined => /^[^\r\n]*/.exec(text)?.[0];
+/** What two versions of a text have in common: a drawing its id, a table its head. */
+const kept = (text: string): string | undefined => (text.startsWith('<') ? idIn(text) : firstLine(text));
+
+/** Whether the target is a file other than an earlier version of the content. */
+export function isForeign(target: string, content: string | Uint8Array): boolean {
+  // A link is replaced, and what it leads to is left alone.
+  if (lstatSync(target, { throwIfNoEntry: false })?.isFile() !== true) return false;
+  const there = readBytes(target, LARGEST_DRAWING);
+  // A file that cannot be read is reported when it is written.
+  if (!isBytes(there) || there.length === 0) return false;
+  return typeof content === 'string'
+    ? kept(Buffer.from(there).toString('utf8')) !== kept(content)
+    : !SIGNATURE.every((byte, i) => there[i] === byte);
+}
