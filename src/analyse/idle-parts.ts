@@ -24,8 +24,17 @@ export function idleComponents(circuit: Circuit): readonly string[] {
     for (const { of } of blockOf(branches, 'amplifier')) used.add(of.split('.')[0] ?? of);
     if (components.every(({ name }) => used.has(name))) return [];
   }
-  return components.flatMap(({ name }) => (used.has(name) ? [] : [name]));
+  const guards = guarding(circuit);
+  return components.flatMap(({ name }) => (used.has(name) || guards.has(name) ? [] : [name]));
 }
+
+/** Parts that stand between the strings and ground, against shocks: no signal is to pass them. */
+const guarding = ({ nets, lugs }: Circuit): ReadonlySet<string> =>
+  new Set(
+    nets
+      .filter(({ role, lugs: on }) => role !== 'ground' && on.some((lug) => lugs.get(lug)?.role === 'point'))
+      .flatMap(({ lugs: on }) => on.map((lug) => lugs.get(lug)?.part ?? '')),
+  );
 
 /** The branches that lie on a ring with a branch of that element, itself included (Hopcroft and Tarjan's blocks). */
 function blockOf(branches: readonly Branch[], element: string): readonly Branch[] {

@@ -4,11 +4,11 @@
  * through: without its track there is silence. It is weak when at 0 it takes less than 20 dB off at 1 kHz.
  */
 
-import { type Circuit, lugId } from '../circuit/circuit.ts';
+import { type Circuit, lugId, type State } from '../circuit/circuit.ts';
 import { given } from '../common/units.ts';
 import { elementsOf } from '../parts/index.ts';
 import { buildCircuit } from '../solve/build.ts';
-import { gains, PROBES, rolesOf } from './controls.ts';
+import { gains, PROBES } from './controls.ts';
 import { decibels } from './peak.ts';
 
 export interface IdleControl {
@@ -23,6 +23,8 @@ export interface IdleControl {
 const HEARD = 0.5;
 /** A volume that takes off less turns nothing down. Common practice, no source. */
 const LEAST_FALL = 20;
+/** A coil further down than this is not heard. Decibels. */
+const LEAST_LEVEL = 40;
 /** Ohms that let nothing through, and yet leave no node afloat. */
 const NO_TRACK = 1e12;
 /** 1 kHz, after the direct voltage in a row of gains. */
@@ -47,18 +49,30 @@ export function idleControls(circuit: Circuit): readonly IdleControl[] {
 }
 
 /**
- * Pots with one end of the track free that silence a coil all the same: the track itself leads to ground, as that of a
- * tone whose capacitor was forgotten.
+ * Pots with one end of the track free that silence all that sounds in some state: the track itself leads to ground, as
+ * that of a tone whose capacitor was forgotten.
  */
 export function shuntControls(circuit: Circuit): readonly { readonly pot: string; readonly free: string }[] {
   const joined = joinedLugs(circuit);
-  const roles = rolesOf(circuit);
   return circuit.kit.parts.flatMap((part) => {
     const track = elementsOf(part).find((element) => element.kind === 'track');
-    if (track?.kind !== 'track' || roles.get(part.name) !== 'volume') return [];
+    if (track?.kind !== 'track') return [];
     const free = [track.anticlockwise, track.clockwise].find((lug) => !joined.has(lugId(part.name, lug)));
-    return free === undefined ? [] : [{ pot: part.name, free }];
+    return free === undefined || !circuit.states.some((state) => silences(circuit, part.name, state))
+      ? []
+      : [{ pot: part.name, free }];
   });
+}
+
+/** Whether turning a pot down silences every coil that is heard in a state. */
+function silences(circuit: Circuit, pot: string, state: State): boolean {
+  const alone = { ...circuit, states: [state] };
+  const full = gains(alone, {}).map((row) => row[AT] ?? 0);
+  const zero = gains(alone, { [pot]: 0 }).map((row) => row[AT] ?? 0);
+  const heard = full.flatMap((gain, i) =>
+    decibels(gain) > -LEAST_LEVEL ? [[gain, zero[i] ?? 0] as const] : [],
+  );
+  return heard.length > 0 && heard.every(([at10, at0]) => decibels(at10) - decibels(at0) >= LEAST_FALL);
 }
 
 const joinedLugs = (circuit: Circuit): ReadonlySet<string> =>

@@ -329,4 +329,16 @@ describe('what is wired so on purpose, and what is not', () => {
     const right = ['tone.1 > volume.3', 'tone.2 > c.1', 'c.2 > tone.case'];
     expect(said({ parts: { ...one, c: capacitor }, joints: [...hots, ...right] })).toEqual([]);
   });
+  it('a pot across one of two pickups in series silences that one alone, as is meant', () => {
+    const pot = { ...parts, w: { kind: 'pot', value: '500k' } };
+    const joints = [...inSeries, 'w.1 > bridge.hot', 'w.2 > out.sleeve', 'w.case > out.sleeve'];
+    expect(said({ parts: pot, joints })).toEqual([]);
+  });
+  it('no signal need pass what stands between the strings and ground', () => {
+    const network = { g: { kind: 'ground-point' }, r: { kind: 'resistor', value: '220k' }, c: capacitor };
+    const joints = [...inSeries, 'g.1 > r.1', 'r.1 > c.1', 'r.2 > volume.case', 'c.2 > volume.case'];
+    expect(said({ parts: { ...parts, ...network }, joints })).toEqual([]);
+    const idle = [...inSeries, 'g.1 > volume.case', 'r.1 > volume.case', 'r.2 > c.1', 'c.2 > volume.case'];
+    expect(said({ parts: { ...parts, ...network }, joints: idle })).toHaveLength(2);
+  });
 });
