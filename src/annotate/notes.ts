@@ -2,7 +2,7 @@
 import { capacitorsAcross, type Lost, type StateLoads } from '../analyse/index.ts';
 import type { Circuit } from '../circuit/circuit.ts';
 import { type Problem, problem } from '../common/problem.ts';
-import { missingGlyph } from '../common/text.ts';
+import { missingGlyphs } from '../common/text.ts';
 import { printQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
 import { acrossNotes, caseNotes, idleNotes, idlePartNotes, shuntNotes } from './circuit-notes.ts';
@@ -67,7 +67,7 @@ export function glyphFaults(kit: Kit): readonly Problem[] {
     ...kit.parts.map((part) => ({ text: part.label, path: ['parts', part.name, 'label'] })),
   ];
   return texts.flatMap(({ text, path }) => {
-    const glyph = missingGlyph(text);
-    return glyph === undefined ? [] : [problem('missing-glyph', path, { text, glyph })];
+    const glyphs = missingGlyphs(text);
+    return glyphs.length === 0 ? [] : [problem('missing-glyph', path, { text, glyphs })];
   });
 }

@@ -43,9 +43,10 @@ export function textWidth(text: string, size: number, weight: Weight = 'regular'
   return (units / unitsPerEm) * size;
 }
 
-/** The first character the drawing's font lacks, if any: another font would be put in its place. */
-export const missingGlyph = (text: string): string | undefined =>
-  [...text].find((character) => !tableOf('regular').advances.has(character));
+/** The characters the drawing's font lacks, each once: another font would be put in their place. */
+export const missingGlyphs = (text: string): readonly string[] => [
+  ...new Set([...text].filter((character) => !tableOf('regular').advances.has(character))),
+];
 
 /** Height of a capital letter at font size 1. */
 export const CAP_HEIGHT = fontMetrics.regular.capHeight / fontMetrics.regular.unitsPerEm;

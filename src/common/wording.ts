@@ -60,7 +60,7 @@ export interface Details extends NoteDetails {
   'bad-arrangement': { reason: string };
   'unknown-page': { got: string; nearest?: string; allowed: readonly string[] };
   'kit-id-taken': { id: string; file: string };
-  'missing-glyph': { text: string; glyph: string };
+  'missing-glyph': { text: string; glyphs: readonly string[] };
   // Drawing.
   'no-way': Record<never, never>;
   'drawing-misleads': { drawing: string; findings: readonly string[]; more: number };
@@ -269,8 +269,8 @@ export const wording: Wording = {
     fault(`“${d.id}” is the id of ${d.file} too`, 'Give each kit an id of its own: it names the files.'),
   'missing-glyph': (d) =>
     fault(
-      `${q(d.text)} has a character the drawing’s font lacks: ${glyphWords(d.glyph)}`,
-      'Write it with other characters.',
+      `${q(d.text)} has ${d.glyphs.length === 1 ? 'a character' : 'characters'} the drawing’s font lacks: ${list(d.glyphs.map(glyphWords))}`,
+      `Write ${d.glyphs.length === 1 ? 'it' : 'them'} with other characters.`,
     ),
   'no-way': () =>
     fault(

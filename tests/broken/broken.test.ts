@@ -66,6 +66,7 @@ test('the samples show nearly every fault of a description there is', () => {
     'drawing-misleads',
     'drawing-untidy',
     'control-idle',
+    'shunt-control',
     'component-idle',
     'switch-idle',
     'case-not-grounded',

@@ -123,4 +123,6 @@ it('a character that the font lacks is named by its number, and shown where it c
   };
   expect(glyphs('Neck 漢')).toEqual(['漢 (U+6F22)']);
   expect(glyphs('\\u202eNeck')).toEqual(['U+202E']);
+  // All of them at once, each once.
+  expect(glyphs('漢字 漢')).toEqual(['漢 (U+6F22), 字 (U+5B57)']);
 });
