@@ -1,6 +1,6 @@
 export default {
   kit: 'robin',
-  title: 'A script with two slips',
+  title: 'A script with two mistakes',
   parts: {
     neck: { kind: 'single-coil', resistance: '5,7k' },
     output: { kind: 'jack' },

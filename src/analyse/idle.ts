@@ -1,6 +1,6 @@
 /**
- * Pots that do nothing, volumes that hardly do anything, and tones that silence. A pot is idle when no coil in any state comes out
- * differently at the jack with it at 10, 5 and 0. A volume is a pot that all of a coil's direct current to the tip goes
+ * Pots that do nothing, volume controls that hardly do anything, and tone controls that silence. A pot is idle when no coil
+ * in any state comes out differently at the jack with it at 10, 5 and 0. A volume is a pot that all of a coil's direct current to the tip goes
  * through: without its track there is silence. It is weak when at 0 it takes less than 20 dB off at 1 kHz.
  */
 

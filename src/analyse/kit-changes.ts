@@ -20,7 +20,7 @@ export interface NewResistor {
   readonly label?: string;
   /** Whether its first leg gets a tube, as one that passes a switch should. */
   readonly sleeved?: boolean;
-  /** Wires the change needs besides the resistor's own legs. */
+  /** Wires the change needs besides the resistor's legs. */
   readonly wires?: readonly (readonly [LugId, LugId])[];
 }
 

@@ -34,7 +34,7 @@ import type { Judged, Option, PadAdvice, PadOptions, PadPlan } from './pad-plan.
 /**
  * Chooses the pads of a kit, pickup by pickup in the order written, each with those before it fitted.
  *
- * @throws RangeError when the stock is empty or holds a value that no resistor has, or `near` is no fraction
+ * @throws RangeError when the stock is empty or holds a value that no resistor has, or `near` is not a fraction
  */
 export function choosePads(circuit: Circuit, options: PadOptions = {}): PadPlan {
   const { match = 'dc', series = 'E12', near = 0.05 } = options;
@@ -161,7 +161,7 @@ function endsOf(
 ): readonly [LugId, LugId] | undefined {
   const [own, bareNet] = [hotNet(circuit, pickup), hotNet(bare, pickup)];
   const there = pad === undefined || own === undefined ? undefined : placeOfPad(circuit, pad, own);
-  // A net may have been held together by the pad's own legs; then the lug is looked for anew.
+  // A net may have been held together by the pad's legs; then the lug is looked for anew.
   if (there && bare.lugs.get(there[0])?.net === bareNet && there.every((lug) => bare.lugs.has(lug)))
     return there;
   const from = bareNet === undefined ? undefined : lugFor(bare, bareNet);

@@ -24,7 +24,7 @@ export interface Shape {
 export const LOWEST = 20;
 export const HIGHEST = 20_000;
 export const PLATEAU = 100;
-/** A bump lower than this is no resonance that a player could hear. Decibels. */
+/** A resonance lower than this cannot be heard. Decibels. */
 const LEAST_HEIGHT = 0.1;
 /** Silence, so that the figures stay finite. */
 const FLOOR = 1e-10;

@@ -95,7 +95,7 @@ export function solveSpread(circuit: Circuit, options: SpreadOptions = {}): Spre
   const { seed = DEFAULT_SEED, draws = DEFAULT_DRAWS, temperatures = roomTemperatures } = options;
   whole('seed', seed, 0, MOST_SEED);
   whole('draws', draws, 1, MOST_DRAWS);
-  // Below freezing nobody plays, above 100 °C nobody solders a pickup; a slip of unit is caught.
+  // Below freezing nobody plays, above 100 °C nobody solders a pickup; a mistaken unit is caught.
   if (!(temperatures.low >= -50 && temperatures.low <= temperatures.high && temperatures.high <= 100))
     throw new RangeError('temperatures run from a low to a high one, between −50 and 100 °C');
   const variables = variablesOf(circuit.kit, temperatures);
@@ -222,7 +222,7 @@ function resonanceSpread(
 function peakNear(gain: (f: number) => number, nominal: number) {
   const [low, high] = [nominal / REACH, nominal * REACH];
   const frequency = highestBetween(gain, low, high, PRECISION);
-  // At an end of the reach it is no peak yet: the whole curve must be looked at.
+  // At an end of the reach it is not a peak yet: the whole curve must be looked at.
   if (frequency < low * 1.01 || frequency > high / 1.01) return shapeOf(gain).resonance;
   return { frequency, height: decibels(gain(frequency)) - decibels(gain(PLATEAU)) };
 }

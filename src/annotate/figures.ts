@@ -1,12 +1,12 @@
 /** Figures of a response as people read them: `4.42 kHz`, `+3.2 dB`. */
 
-/** Hertz with three significant figures, noughts too, so that figures beside each other are equally exact. */
+/** Hertz with three significant figures, zeros too, so that figures beside each other are equally exact. */
 export function printHertz(hertz: number): string {
   const rounded = Number(hertz.toPrecision(3));
   return rounded >= 1000 ? `${(rounded / 1000).toPrecision(3)} kHz` : `${rounded.toPrecision(3)} Hz`;
 }
 
-/** A number with its sign, a true minus, and so many decimals; nought carries no sign. */
+/** A number with its sign, a true minus, and so many decimals; zero has no sign. */
 export function printSigned(value: number, decimals: number): string {
   const digits = Math.abs(value).toFixed(decimals);
   return Number(digits) === 0 ? digits : `${value < 0 ? '−' : '+'}${digits}`;

@@ -3,7 +3,7 @@ import { type Circuit, lugId } from '../circuit/circuit.ts';
 import type { Joint } from '../describe/kit.ts';
 import { isPickup, type Part } from '../parts/index.ts';
 
-/** `sleeved` is a component's own leg under a tube. */
+/** `sleeved` is a component leg in sleeving. */
 export type LineLook = 'signal' | 'ground' | 'leg' | 'sleeved' | 'link' | 'bend' | 'braid';
 
 export interface Line {

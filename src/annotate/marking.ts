@@ -34,15 +34,15 @@ export function resistorBands(ohms: number, tolerance: number): readonly string[
 }
 
 /**
- * The three-digit code of a capacitor: two figures and the number of noughts in picofarads (223 is 22 nF). A value the
+ * The three-digit code of a capacitor: two figures and the number of zeros in picofarads (223 is 22 nF). A value the
  * code cannot hold, below 10 pF or with a third figure, is written out with the prefix as the decimal point (4p7).
  */
 export function capacitorCode(farads: number): string {
   const [mantissa = '0', exponent = '0'] = (farads * 1e12).toExponential(5).split('e');
   const value = Number(mantissa);
-  const noughts = Number(exponent) - 1;
+  const zeros = Number(exponent) - 1;
   const figures = Math.round(value * 10 * 1e4) / 1e4;
-  if (noughts >= 0 && noughts <= 7 && Number.isInteger(figures)) return `${figures}${noughts}`;
+  if (zeros >= 0 && zeros <= 7 && Number.isInteger(figures)) return `${figures}${zeros}`;
   const [prefix, scale] = farads >= 1e-6 ? ['µ', 1e6] : farads >= 1e-9 ? ['n', 1e9] : ['p', 1e12];
   const text = String(Number((farads * scale).toPrecision(4)));
   return text.includes('.') ? text.replace('.', prefix) : text + prefix;

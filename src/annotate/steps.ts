@@ -61,12 +61,12 @@ function stepOf({ kit, lugs, nets }: Circuit, { kind, from, to }: Joint): number
 const VERBS: Readonly<Record<Joint['kind'], string>> = {
   wire: 'Wire',
   leg: 'Leg',
-  link: 'Bare link',
+  link: 'Bare jumper',
   bend: 'Bend',
   braid: 'Braid',
 };
 
-/** What the component is, so that the right one is picked up: its value, and the bands or code it bears. */
+/** What the component is, so that the right one is picked up: its value, and its bands or code. */
 function markOf(part: Part | undefined): readonly string[] {
   if (part?.kind === 'resistor') {
     const bands = resistorBands(part.value.value, part.tolerance.value).map(colourName);

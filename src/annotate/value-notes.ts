@@ -32,7 +32,7 @@ function unlikely(
   unit: 'ohm' | 'farad',
 ): readonly Problem[] {
   if (value >= least && value <= most) return [];
-  // A prefix forgotten, or one too many; milli for mega is six and three noughts.
+  // A prefix forgotten, or one too many; milli for mega is a factor of a thousand million.
   const likely = [1e3, 1e6, 1e9, 1e-3, 1e-6].map((f) => value * f).find((v) => v >= least && v <= most);
   return [
     problem('value-unlikely', path, {

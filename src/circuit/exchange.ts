@@ -1,4 +1,4 @@
-/** A kit with the two ends of one pot's track exchanged: the slip that a pot seen from the wrong side invites. */
+/** A kit with the two ends of one pot's track exchanged: the usual mistake with a pot seen from the wrong side. */
 import type { End, Joint, Kit } from '../describe/kit.ts';
 
 export interface ExchangedLugs {

@@ -130,7 +130,7 @@ class Names {
   }
 }
 
-/** `B5` is no misspelling of `B0`: of two letters or digits, one replaced names another lug. */
+/** `B5` is not a misspelling of `B0`: of two letters or digits, one replaced names another lug. */
 const isOtherLug = (word: string, name: string): boolean =>
   word.length <= 2 &&
   word.length === name.length &&

@@ -12,7 +12,7 @@ export const shown = (text: string): string => text.replace(/[^\P{C}\n\t]/gu, '\
 
 export const say = (text: string): void => void process.stdout.write(`${shown(text)}\n`);
 
-/** JSON, with everything escaped that is no plain letter to a terminal. */
+/** JSON, with everything escaped that a terminal would not show as a plain letter. */
 export const sayJson = (text: string): void =>
   void process.stdout.write(
     `${text.replace(/[^\P{C}\n]|[\p{Zl}\p{Zp}]/gu, (found) =>

@@ -16,14 +16,14 @@ function formats(written: string): readonly Format[] {
       `“${written}” has a comma too many; write svg,png without a space between`,
     );
   const wrong = names.find((name) => name !== 'svg' && name !== 'png');
-  if (wrong !== undefined) throw new InvalidArgumentError(`“${wrong}” is no format; allowed: svg, png`);
+  if (wrong !== undefined) throw new InvalidArgumentError(`“${wrong}” is not a format; allowed: svg, png`);
   return [...new Set(names)] as readonly Format[];
 }
 
 function steps(written: string): number {
   const count = Number(written);
   if (!/^\d+$/.test(written) || count > MOST_STEPS)
-    throw new InvalidArgumentError(`“${written}” is no number of steps; allowed: 0 to ${MOST_STEPS}`);
+    throw new InvalidArgumentError(`“${written}” is not a number of steps; allowed: 0 to ${MOST_STEPS}`);
   return count;
 }
 

@@ -22,14 +22,15 @@ interface PadFlags {
 const [LEAST, MOST] = ohmBounds;
 const ALLOWED = `allowed: resistances from ${printQuantity(LEAST, 'ohm')} to ${printQuantity(MOST, 'ohm')} with a comma between, such as 220k,270k,470k`;
 
-/** Every value of the list or none: one that cannot be read is a slip of the hand, not a value less. */
+/** Every value of the list or none: one that cannot be read is a typing mistake, not a value fewer. */
 export function stockList(written: string): readonly number[] {
   if (written.trim() === '') throw new InvalidArgumentError(`the stock is empty; ${ALLOWED}`);
   return written.split(',').map((item) => {
     const ohms = parseQuantity(item, 'ohm');
     if (item.trim() === '')
       throw new InvalidArgumentError(`a value is missing between two commas; ${ALLOWED}`);
-    if (ohms === undefined) throw new InvalidArgumentError(`“${item.trim()}” is no resistance; ${ALLOWED}`);
+    if (ohms === undefined)
+      throw new InvalidArgumentError(`“${item.trim()}” is not a resistance; ${ALLOWED}`);
     if (!(ohms >= LEAST && ohms <= MOST))
       throw new InvalidArgumentError(`“${item.trim()}” is a value no resistor has; ${ALLOWED}`);
     return ohms;

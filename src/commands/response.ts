@@ -28,7 +28,7 @@ function outFile(written: string): string {
   const allowed = [...PLOTS, ...VALUES];
   if (!allowed.includes(endingOf(written)))
     throw new InvalidArgumentError(
-      `“${written}” is no plot or table; it must end in one of: ${allowed.join(', ')}`,
+      `“${written}” is not a plot or table; it must end in one of: ${allowed.join(', ')}`,
     );
   return written;
 }
@@ -36,7 +36,7 @@ function outFile(written: string): string {
 function knob(written: string): number {
   const value = written.trim() === '' ? Number.NaN : Number(written);
   if (!(value >= 0 && value <= FULL))
-    throw new InvalidArgumentError(`“${written}” is no setting of a knob; allowed: 0 to ${FULL}`);
+    throw new InvalidArgumentError(`“${written}” is not a knob setting; allowed: 0 to ${FULL}`);
   return value;
 }
 

@@ -43,7 +43,7 @@ export function nearest(word: string, names: readonly string[]): string | undefi
   for (const name of names.slice(0, MOST)) {
     if (Math.abs(name.length - word.length) >= least) continue;
     const edits = distance(word, name, least);
-    // A single letter or digit replaced whole is no misspelling of it.
+    // Another single letter or digit is not a misspelling of it.
     if (edits < least && edits < Math.max(word.length, name.length)) {
       best = name;
       least = edits;

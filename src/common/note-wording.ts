@@ -56,11 +56,11 @@ const lugMove = (used: readonly string[] | undefined): string => {
 };
 
 const acrossWords = (d: NoteDetails['capacitor-across']): readonly [string, string] => [
-  `${q(d.capacitor)} lies straight across ${d.whole ? 'the signal' : q(d.pickup)}${d.control === undefined ? '' : ` with ${q(d.control)} at full`}, ${bare(d.states)}: ${q(d.pickup)} is 3 dB down at ${d.cutoff}, in the harness it was made for at ${d.reference}`,
+  `${q(d.capacitor)} lies straight across ${d.whole ? 'the signal' : q(d.pickup)}${d.control === undefined ? '' : ` with ${q(d.control)} at full`}, ${bare(d.states)}: ${q(d.pickup)} is 3 dB down at ${d.cutoff}, in its reference harness at ${d.reference}`,
   d.control === undefined
     ? d.whole
-      ? 'Put the lugs 1 and 2 of a tone pot in its way to ground, or take it off the signal.'
-      : `Leave it if ${bare(d.pickup)} is meant to give its bass only; else put the lugs 1 and 2 of a tone pot in its way, or take it out.`
+      ? 'Connect it to ground through lugs 1 and 2 of a tone pot, or disconnect it from the signal.'
+      : `If ${bare(d.pickup)} should give its bass only, leave it so; otherwise connect ${q(d.capacitor)} through lugs 1 and 2 of a tone pot, or remove it.`
     : `Check which lug of ${q(d.control)} goes where${lugMove(d.exchange)}. A tone lies between its lugs 1 and 2: at full its whole track then stands before the capacitor.`,
 ];
 
@@ -69,7 +69,7 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     note(
       `${q(d.part)} has a signal load of ${d.load} with ${bare(d.state)}, ${Math.abs(d.percent)} % ${d.percent < 0 ? 'below' : 'above'} its reference of ${d.reference}; notes begin at ${d.limit} %`,
       d.percent < 0
-        ? 'If that is not wanted, use larger pots, and a larger resistor where one lies across the signal; another padding resistor only makes a load heavier.'
+        ? 'If that is not wanted, use larger pots, or a larger resistor where one is connected across the signal; another padding resistor only makes the load heavier.'
         : 'If that is not wanted, use a smaller pot or a padding resistor; “solderleaf pad KIT --match signal” shows both with their figures.',
     ),
   'capacitor-across': (d) => warning(...acrossWords(d)),
@@ -109,8 +109,8 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     ),
   'shunt-control': (d) =>
     warning(
-      `${q(d.part)} works as a volume: turned down, it shorts the signal to ground with no capacitor in its way`,
-      `For a tone control put a capacitor between ${q(d.part)} and ground. For a volume connect lug ${d.free} too: the signal to lug 3, the output to 2, ground to 1.`,
+      `${q(d.part)} works as a volume control: on 0 it shorts the signal to ground, with no capacitor in series`,
+      `For a tone control put a capacitor between ${q(d.part)} and ground. For a volume control connect lug ${d.free} too: the signal to lug 3, the output to 2, ground to 1.`,
     ),
   'component-idle': (d) =>
     warning(

@@ -38,7 +38,7 @@ export interface Nearest {
  * The value nearest to `wanted` by ratio: a part of 250k is as far from 500k as one of 1M. Of two equally near, the
  * larger, as it loads less. `undefined` when there is nothing to be near to.
  *
- * @throws RangeError when the stock is empty or holds what is no value: it is never passed over in silence
+ * @throws RangeError when the stock is empty or holds something other than a value: it is never ignored silently
  */
 export function nearest(wanted: number, choice: Choice): Nearest | undefined {
   const stock = typeof choice === 'string' ? undefined : inOrder(choice.stock);

@@ -43,7 +43,7 @@ const UNIT_NAMES: Readonly<Record<Unit, RegExp>> = {
   henry: /(?:H|henr(?:y|ies))$/,
 };
 
-/** Prefixes that make sense for a unit; `m` is milli, `M` mega, and a mix-up is the commonest slip. */
+/** Prefixes that make sense for a unit; `m` is milli, `M` mega, and mixing them up is the most common mistake. */
 const ALLOWED: Readonly<Record<Unit, string>> = {
   ohm: 'm R r k K M G',
   farad: 'p n u µ μ m',
@@ -99,7 +99,7 @@ const SCALE: readonly (readonly [number, string])[] = [
 
 /**
  * Prints a quantity for people: `470 kΩ`, `22 nF`, `2.4 H`, with at most `figures` significant figures and
- * no trailing noughts. An infinite resistance reads `open`.
+ * no trailing zeros. An infinite resistance reads `open`.
  */
 export function printQuantity(value: number, unit: Unit, figures = 3): string {
   if (!Number.isFinite(value)) return 'open';

@@ -78,7 +78,7 @@ const glyphWords = (glyph: string): string => {
   return /[\p{C}\p{Z}\p{M}]/u.test(glyph) ? number : `${glyph} (${number})`;
 };
 const exchangeLugs = (pot: string): string =>
-  `Exchange lugs 1 and 3 of ${q(pot)}: at full its wiper stands at lug 3, so that ground belongs at lug 1.`;
+  `Exchange lugs 1 and 3 of ${q(pot)}: on 10 its wiper is at lug 3, so ground belongs at lug 1.`;
 
 const fault = (message: string, remedy: string): Words => ({ severity: 'fault', message, remedy });
 export const wording: Wording = {
@@ -98,7 +98,7 @@ export const wording: Wording = {
     fault('the file is empty', 'Write at least kit, title, parts and joints; the README has a first kit.'),
   'no-kit': () =>
     fault(
-      'this is no kit: it has neither kit nor parts nor joints',
+      'not a kit: it has neither kit nor parts nor joints',
       'Name another file; the README has a first kit.',
     ),
   'not-text': () => fault('the file is not text in UTF-8', 'Save the description as plain text in UTF-8.'),
@@ -123,8 +123,7 @@ export const wording: Wording = {
       `the file is longer than ${d.most / 1000} thousand characters`,
       'Give one kit’s description; a usual one has a few thousand characters.',
     ),
-  'unknown-key': (d) =>
-    fault(`${q(d.key)} is no key known here`, meant(d.nearest, `Allowed: ${list(d.allowed)}.`)),
+  'unknown-key': (d) => fault(`unknown key ${q(d.key)}`, meant(d.nearest, `Allowed: ${list(d.allowed)}.`)),
   'decimal-comma': (d) =>
     fault(
       `${q(d.got)}: inside braces a comma ends a value`,
@@ -162,7 +161,7 @@ export const wording: Wording = {
     ),
   'bad-colour': (d) =>
     fault(
-      `${q(d.got)} is no IEC 60757 colour code`,
+      `${q(d.got)} is not an IEC 60757 colour code`,
       meant(
         d.nearest,
         `Allowed: ${list(d.allowed)}; or two together in this order, green and yellow only as GNYE.`,

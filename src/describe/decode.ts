@@ -2,12 +2,12 @@
 import { type Problem, problem } from '../common/problem.ts';
 
 export interface Decoded {
-  /** Absent when the bytes are no text. */
+  /** Absent when the bytes are not text. */
   readonly text?: string;
   readonly problems: readonly Problem[];
 }
 
-/** Reads UTF-8, with or without a byte order mark. A NUL byte or a broken sequence means it is no text. */
+/** Reads UTF-8, with or without a byte order mark. A NUL byte or a broken sequence means it is not text. */
 export function decode(bytes: Uint8Array): Decoded {
   if (bytes.includes(0)) return { problems: [problem('not-text', [], {})] };
   try {

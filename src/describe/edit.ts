@@ -92,7 +92,7 @@ export function linesToAdd(edit: KitEdit, script: boolean): readonly string[] {
 
 /** Text that YAML takes for text as it is, even within braces. */
 const PLAIN = /^[A-Za-z0-9](?:[A-Za-z0-9 ._>-]*[A-Za-z0-9])?$/;
-/** Plain words that are no text. */
+/** Plain words that YAML does not read as text. */
 const NO_TEXT = /^(?:true|false|null)$/i;
 
 function scalar(value: string | number, json: boolean): string {

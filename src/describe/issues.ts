@@ -26,7 +26,7 @@ export function problemsOf(issues: readonly Issue[], context: Context): readonly
   // A misspelt key is one problem, not two: the key it was meant to be is not reported as missing as well.
   const guessed = new Set(unknown.map((found) => `${found.inside}.${found.nearest}`));
   return issues.flatMap((issue) => {
-    // The half of a number before the comma is no value of its own.
+    // The part of a number before the comma is not a value.
     if (commas.halves.has(joined(steps(issue)))) return [];
     if (issue.code === 'unrecognized_keys')
       return unknownKeys(issue, context).map((found) => commas.at.get(joined(found.path)) ?? found.problem);

@@ -11,13 +11,13 @@ const SPACE = /[ \t\r\n]*/y;
 /** What may come next: a value, a key, either of them or the closing bracket, a colon, or what follows a value. */
 type Want = 'value' | 'key' | 'value-or-close' | 'key-or-close' | 'colon' | 'after';
 
-export interface Slip {
+export interface JsonError {
   readonly offset: number;
   readonly reason: string;
 }
 
 /** The first place where the text breaks the rules of JSON (RFC 8259), or `undefined`. */
-export function findJsonSlip(text: string): Slip | undefined {
+export function findJsonError(text: string): JsonError | undefined {
   const open: ('{' | '[')[] = [];
   let want: Want = 'value';
   let offset = 0;
@@ -73,5 +73,5 @@ function complain(want: Want, token: string | undefined, inside: '{' | '[' | und
     return inside === undefined
       ? 'the kit ended before this; nothing may follow'
       : 'a comma or a closing bracket is missing here';
-  return 'this is no JSON value; text stands in double quotes';
+  return 'not a JSON value; text goes in double quotes';
 }

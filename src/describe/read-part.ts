@@ -32,12 +32,15 @@ function kindProblem(name: string, value: Readonly<Record<string, unknown>>): Pr
   const path = ['parts', name];
   const kind = value.kind;
   if (kind === undefined) {
-    const slip = Object.keys(value).find((key) => key !== 'label' && nearest(key, ['kind']) !== undefined);
-    if (slip === undefined) return problem('missing-key', path, { key: 'kind', what: `“${name}”` }, 'key');
+    const misspelt = Object.keys(value).find(
+      (key) => key !== 'label' && nearest(key, ['kind']) !== undefined,
+    );
+    if (misspelt === undefined)
+      return problem('missing-key', path, { key: 'kind', what: `“${name}”` }, 'key');
     return problem(
       'unknown-key',
-      [...path, slip],
-      { key: slip, nearest: 'kind', allowed: ['kind', 'label'] },
+      [...path, misspelt],
+      { key: misspelt, nearest: 'kind', allowed: ['kind', 'label'] },
       'key',
     );
   }
@@ -60,7 +63,7 @@ function readFields(name: string, kind: Kind, value: Readonly<Record<string, unk
   if (read.success) return { part: build(name, kind, read.data), problems: [] };
   const what = `“${name}” (${kinds[kind].what})`;
   const problems = problemsOf(read.error.issues, { schema, value, path: ['parts', name], what });
-  // A slip in a field that may be left out leaves the part what it is, and its joints can still be checked.
+  // A mistake in an optional field leaves the part what it is, and its joints can still be checked.
   const faulty = new Set(read.error.issues.flatMap((issue) => issue.path[0] ?? keysOf(issue)));
   const rest = Object.fromEntries(Object.entries(value).filter(([key]) => !faulty.has(key)));
   const again = schema.safeParse(rest);

@@ -56,8 +56,8 @@ export const isKitLike = (value: unknown): boolean =>
 
 /** A script that could not be run: what it threw, without its stack, at the place a compiler names if one does. */
 export function failedScript(message: string, file: string): Reading {
-  const [, line, column, slip] = /:(\d+):(\d+): ERROR: (.*)/.exec(message) ?? [];
-  const reason = slip ?? message.split('\n', 1)[0]?.trim();
+  const [, line, column, error] = /:(\d+):(\d+): ERROR: (.*)/.exec(message) ?? [];
+  const reason = error ?? message.split('\n', 1)[0]?.trim();
   const problems = [problem('script-failed', [], { reason: reason || 'it threw an error without words' })];
   const place = { file, line: Number(line ?? 1), column: Number(column ?? 0) + 1, excerpt: '' };
   return { problems, source: { ...valueSource(file), placeOf: () => place } };

@@ -28,7 +28,7 @@ const nameSchema = z.string().regex(ID).max(NAME_LONGEST).describe('Name of a pa
 
 const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
   wire: 'A wire, cut and stripped: PART.LUG > PART.LUG',
-  leg: 'A component’s own leg: PART.LUG > PART.LUG',
+  leg: 'A bare component leg: PART.LUG > PART.LUG',
   link: 'A short link between lugs of one part: PART.LUG > PART.LUG',
   bend: 'A pot’s lug bent back onto its own case: POT.1 > POT.case',
   braid: 'The screen of a shielded lead: PART.LUG > PART.LUG',

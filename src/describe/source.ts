@@ -1,8 +1,8 @@
 /** A description's text with its places: from a problem's path to file, line, column and excerpt. */
 import { type Path, type Place, type Problem, problem } from '../common/problem.ts';
-import { findJsonSlip } from './json.ts';
+import { findJsonError } from './json.ts';
 import { lineFinder } from './lines.ts';
-import type { Misprint, Node, Parsed } from './tree.ts';
+import type { Node, Parsed, SyntaxProblem } from './tree.ts';
 import { parseYaml } from './yaml.ts';
 
 /** As long as eighty kits; beyond it something else was given by mistake. */
@@ -25,28 +25,30 @@ export interface SourceText {
 /** Parses a text, JSON when the file's name says so and YAML otherwise. */
 export function parseText(text: string, file: string): SourceText {
   const parsed = parse(text, file);
-  const misprints = new Map(parsed.misprints.map((misprint) => [misprint.problem, misprint.offset]));
+  const syntaxProblems = new Map(
+    parsed.syntaxProblems.map((syntaxProblem) => [syntaxProblem.problem, syntaxProblem.offset]),
+  );
   const find = lineFinder(text);
   const placeOf = (found: Problem): Place => ({
     file,
-    ...find(misprints.get(found) ?? offsetOf(parsed.root, text, found.path, found.at)),
+    ...find(syntaxProblems.get(found) ?? offsetOf(parsed.root, text, found.path, found.at)),
   });
   return {
     source: { file, exact: true, placeOf },
-    problems: parsed.misprints.map((misprint) => misprint.problem),
+    problems: parsed.syntaxProblems.map((syntaxProblem) => syntaxProblem.problem),
     ...('value' in parsed ? { value: parsed.value } : {}),
   };
 }
 
 function parse(text: string, file: string): Parsed {
   const root: Node = { start: 0, end: text.length };
-  const fails = (misprint: Misprint): Parsed => ({ root, misprints: [misprint] });
+  const fails = (syntaxProblem: SyntaxProblem): Parsed => ({ root, syntaxProblems: [syntaxProblem] });
   if (text.trim() === '') return fails({ problem: problem('file-empty', [], {}), offset: 0 });
   if (text.length > LONGEST_TEXT)
     return fails({ problem: problem('too-long', [], { most: LONGEST_TEXT }), offset: 0 });
-  const slip = /\.json$/i.test(file) ? findJsonSlip(text) : undefined;
-  if (slip)
-    return fails({ problem: problem('bad-syntax', [], { reason: slip.reason }), offset: slip.offset });
+  const mistake = /\.json$/i.test(file) ? findJsonError(text) : undefined;
+  if (mistake)
+    return fails({ problem: problem('bad-syntax', [], { reason: mistake.reason }), offset: mistake.offset });
   return parseYaml(text);
 }
 

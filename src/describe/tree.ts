@@ -15,7 +15,7 @@ export interface Entry {
 }
 
 /** A problem the text itself has, which no path leads to. */
-export interface Misprint {
+export interface SyntaxProblem {
   readonly problem: Problem;
   readonly offset: number;
 }
@@ -24,5 +24,5 @@ export interface Parsed {
   /** Absent when the text could not be parsed at all. */
   readonly value?: unknown;
   readonly root: Node;
-  readonly misprints: readonly Misprint[];
+  readonly syntaxProblems: readonly SyntaxProblem[];
 }

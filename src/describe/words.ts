@@ -1,4 +1,4 @@
-/** Fields of the description that are no part's: ids, names, colours, lengths, joints. */
+/** Fields of the description outside its parts: ids, names, colours, lengths, joints. */
 import { z } from 'zod';
 
 export const ID = /^[a-z][a-z0-9]*(?:-[a-z0-9]+)*$/;
@@ -91,7 +91,7 @@ const LENGTH_EXAMPLES = '180mm, 18cm or 0.18m';
 /** Metres; far longer than any lead in a guitar. */
 const LENGTH_MOST = 10;
 
-/** Metres from `180mm`; `undefined` when it is no length. The exponent is appended, so 180mm is exactly 0.18. */
+/** Metres from `180mm`; `undefined` when it is not a length. The exponent is appended, so 180mm is exactly 0.18. */
 export function parseLength(text: string): number | undefined {
   const found = /^([+-]?(?:\d+\.?\d*|\.\d+))\s*(mm|cm|m)$/.exec(text.trim());
   return found ? Number(`${found[1]}e${METRES[found[2] ?? 'm'] ?? 0}`) : undefined;
@@ -142,5 +142,5 @@ export const hertzField = z
   })
   .describe('Frequency at which signal loads are taken; 1 kHz by default');
 
-/** Two ends and the arrow between them. Wide on purpose: a misspelt name is no misformed joint. */
+/** Two ends and the arrow between them. Wide on purpose: a misspelt name is not a malformed joint. */
 export const JOINT = /^\s*([^\s.>]+)\s*\.\s*([^\s.>]+)\s*>\s*([^\s.>]+)\s*\.\s*([^\s.>]+)\s*$/;

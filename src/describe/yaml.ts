@@ -15,7 +15,7 @@ import {
   visit,
 } from 'yaml';
 import { type Problem, problem } from '../common/problem.ts';
-import type { Entry, Misprint, Node, Parsed } from './tree.ts';
+import type { Entry, Node, Parsed, SyntaxProblem } from './tree.ts';
 import { explainYaml } from './yaml-words.ts';
 
 /** Deeper than any kit: a joint's colour stands at the fourth level. */
@@ -29,17 +29,17 @@ export function parseYaml(text: string): Parsed {
   const root: Node = { start: 0, end: text.length };
   const tokens = tokensOf(text);
   if (!Array.isArray(tokens))
-    return { root, misprints: [{ problem: problem('too-deep', [], {}), offset: tokens.tooDeepAt }] };
+    return { root, syntaxProblems: [{ problem: problem('too-deep', [], {}), offset: tokens.tooDeepAt }] };
   const composer = new Composer({ uniqueKeys: false, prettyErrors: false });
   const [doc, second] = [...composer.compose(tokens, true, text.length)];
-  if (!doc) return { root, misprints: [] };
-  const misprints = oneALine(text, syntaxErrors(doc, text));
+  if (!doc) return { root, syntaxProblems: [] };
+  const syntaxProblems = oneALine(text, syntaxErrors(doc, text));
   if (second)
-    misprints.push({
+    syntaxProblems.push({
       problem: problem('bad-syntax', [], { reason: explainYaml('MULTIPLE_DOCS') }),
       offset: second.range[0],
     });
-  if (misprints.length > 0) return { root, misprints };
+  if (syntaxProblems.length > 0) return { root, syntaxProblems };
   return new Walk().run(doc as Document.Parsed, root);
 }
 
@@ -55,7 +55,7 @@ function tokensOf(text: string): Token[] | { readonly tooDeepAt: number } {
   return tokens;
 }
 
-function syntaxErrors(doc: Document.Parsed | Document, text: string): readonly Misprint[] {
+function syntaxErrors(doc: Document.Parsed | Document, text: string): readonly SyntaxProblem[] {
   const quotes = openingQuotes(doc);
   return [...doc.errors, ...doc.warnings].map(({ code, message, pos }) => {
     // A quote left open is noticed at the end of the file; the place to fix is where it was opened.
@@ -77,14 +77,14 @@ function openingQuotes(doc: Document.Parsed | Document): ReadonlyMap<number, num
   return starts;
 }
 
-/** One slip often upsets the parser several times; the first word on a line is the one that helps. */
-function oneALine(text: string, found: readonly Misprint[]): Misprint[] {
-  const kept: Misprint[] = [];
+/** One mistake often gives several errors; the first on a line is the one that helps. */
+function oneALine(text: string, found: readonly SyntaxProblem[]): SyntaxProblem[] {
+  const kept: SyntaxProblem[] = [];
   let lineEnd = -1;
-  for (const misprint of [...found].sort((a, b) => a.offset - b.offset)) {
-    if (misprint.offset <= lineEnd) continue;
-    kept.push(misprint);
-    const next = text.indexOf('\n', misprint.offset);
+  for (const syntaxProblem of [...found].sort((a, b) => a.offset - b.offset)) {
+    if (syntaxProblem.offset <= lineEnd) continue;
+    kept.push(syntaxProblem);
+    const next = text.indexOf('\n', syntaxProblem.offset);
     lineEnd = next < 0 ? text.length : next;
   }
   return kept;
@@ -105,7 +105,7 @@ class Unfolds extends Error {
 }
 
 class Walk {
-  readonly #misprints: Misprint[] = [];
+  readonly #syntaxProblems: SyntaxProblem[] = [];
   readonly #anchors = new Map<string, ParsedNode>();
   readonly #open = new Set<ParsedNode>();
   #aliases = 0;
@@ -116,16 +116,21 @@ class Walk {
   run(doc: Document.Parsed, root: Node): Parsed {
     try {
       const read = this.#read(doc.contents, 0);
-      return { value: read.value, node: read.node, root: read.node, misprints: this.#misprints } as Parsed;
+      return {
+        value: read.value,
+        node: read.node,
+        root: read.node,
+        syntaxProblems: this.#syntaxProblems,
+      } as Parsed;
     } catch (thrown) {
       if (!(thrown instanceof Unfolds)) throw thrown;
       this.#report(problem('too-many-aliases', [], {}), thrown.offset);
-      return { root, misprints: this.#misprints };
+      return { root, syntaxProblems: this.#syntaxProblems };
     }
   }
 
   #report(found: Problem, offset: number): void {
-    this.#misprints.push({ problem: found, offset });
+    this.#syntaxProblems.push({ problem: found, offset });
   }
 
   #read(node: ParsedNode | null, fallback: number): Read {

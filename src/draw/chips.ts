@@ -3,6 +3,8 @@ import { around, type Point, type Rect } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
 import { rectToSheet, toSheet } from '../place/frame.ts';
 import type { PlacedWire, Placement } from '../place/placement.ts';
+import type { Look } from './faces/face.ts';
+import { highlightBox } from './highlight.ts';
 import type { Pen } from './pen.ts';
 import { LINE, type Theme } from './theme.ts';
 import type { Emphasis } from './wires.ts';
@@ -48,7 +50,10 @@ const OFFSETS: readonly Point[] = Array.from({ length: 29 * 29 }, (_, i) => ({
   .sort((p, q) => p.x ** 2 + p.y ** 2 - q.x ** 2 - q.y ** 2);
 
 /** A chip for every wire with a colour: on a free stretch of it where there is one, else beside it with a leader. */
-export function chipsOf({ wires, parts, width: across, height: down }: Placement): readonly Chip[] {
+export function chipsOf(
+  { wires, parts, width: across, height: down }: Placement,
+  highlighted: ReadonlySet<string>,
+): readonly Chip[] {
   const chips: Chip[] = [];
   // Beyond the drawing's own margin there is the key, the cards or the edge of the page.
   const far = 1e6;
@@ -58,7 +63,8 @@ export function chipsOf({ wires, parts, width: across, height: down }: Placement
     { x: -far, y: -far, width: far - SIDE, height: 2 * far },
     { x: across + SIDE, y: -far, width: far, height: 2 * far },
   ];
-  const bodies = parts.flatMap(({ frame, outline }) => [
+  const bodies = parts.flatMap(({ part, frame, outline }) => [
+    ...(highlighted.has(part.name) ? [rectToSheet(frame, highlightBox(outline))] : []),
     ...[outline.body, ...outline.lugs.map((lug) => lug.tag)].map((rect) => rectToSheet(frame, rect)),
     ...outline.labels.map(({ text, centre, size, weight }) => {
       const p = toSheet(frame, centre);
@@ -191,10 +197,10 @@ const touches = ({ rects }: Run, rect: Rect): boolean => rects.some((one) => ove
 export function drawChips(
   pen: Pen,
   placement: Placement,
-  theme: Theme,
+  { theme, highlighted }: Pick<Look, 'theme' | 'highlighted'>,
   emphasis: readonly Emphasis[] = [],
 ): void {
-  for (const { code, rect, leader, wire } of chipsOf(placement)) {
+  for (const { code, rect, leader, wire } of chipsOf(placement, highlighted)) {
     if (emphasis[wire] === 'absent') continue;
     if (leader) pen.line(leader, { stroke: theme.quiet, 'stroke-width': 1, 'stroke-dasharray': '2 1.5' });
     drawChip(pen, code, rect, theme);

@@ -66,7 +66,7 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
     cards,
     tints: new Map(pickups.map((part) => [part.name, tintOfPickup(circuit, part.name)])),
     pickups: new Map(pickups.map((part) => [tintOfPickup(circuit, part.name), `${part.label}, hot`])),
-    heroes: new Set(padsOf(circuit, loads).map((pad) => pad.part)),
+    highlighted: new Set(padsOf(circuit, loads).map((pad) => pad.part)),
     closed: new Map(
       kit.parts.flatMap((part) => {
         const contacts = contactsOf(part);

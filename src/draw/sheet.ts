@@ -32,7 +32,7 @@ export interface Sheet {
   readonly tints: ReadonlyMap<string, string>;
   /** Label by tint, for the key. */
   readonly pickups: ReadonlyMap<string, string>;
-  readonly heroes: ReadonlySet<string>;
+  readonly highlighted: ReadonlySet<string>;
   /** Contacts drawn closed, by switch. */
   readonly closed: ReadonlyMap<string, readonly (readonly string[])[]>;
   /** How each joint stands out, where not all are alike. */
@@ -74,13 +74,13 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
   if (emphasis.includes('new'))
     drawMarks(drawing.group({ id: `${id}-marks` }), placement.wires, theme, emphasis);
   const meeting = new Set([...ends].filter(([, count]) => count > 1).map(([lug]) => lug));
-  const look = { theme, closed: sheet.closed, heroes: sheet.heroes, joined, meeting };
+  const look = { theme, closed: sheet.closed, highlighted: sheet.highlighted, joined, meeting };
   for (const placed of placement.parts) {
     const group = new Pen(drawing.into.group().attr({ id: `${id}-part-${placed.part.name}` }), placed.frame);
     faces[placed.part.kind](group, placed, look);
   }
   drawWires(drawing.group({ id: `${id}-wires` }), id, placement.wires, lines, theme, emphasis);
-  drawChips(drawing.group({ id: `${id}-colours` }), placement, theme, emphasis);
+  drawChips(drawing.group({ id: `${id}-colours` }), placement, look, emphasis);
 
   if (work.length > 0) drawWork(pen.group({ id: `${id}-work` }), work, EDGE, layout.footTop, theme);
   const said = cards.length === 0 ? [] : captionOf(cards, layout.inner);

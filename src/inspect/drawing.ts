@@ -15,7 +15,7 @@ export const IS = {
   plate: 'sl-plate',
   case: 'sl-case',
   body: 'sl-body',
-  field: 'sl-field',
+  highlight: 'sl-highlight',
   tag: 'sl-tag',
   legEnd: 'sl-leg-end',
   chip: 'sl-chip',
@@ -24,7 +24,7 @@ export const IS = {
 
 export interface DrawnLug {
   readonly part: string;
-  /** What its tag says; `case` for a case; absent for a component's leg, which bears no name in the hand either. */
+  /** What its tag says; `case` for a case; absent for a component's leg, which has no name in reality either. */
   readonly name?: string;
   readonly area: Area;
 }
@@ -223,7 +223,7 @@ function wiresOf(
   return { wires, broken };
 }
 
-/** The lug a wire's end lies on. A tag may stand close below a case: it is the nearer thing; two tags are no answer. */
+/** The lug a wire's end lies on. A tag may stand close below a case: it is the nearer thing; two tags are ambiguous. */
 function lugAt(lugs: readonly DrawnLug[], p: Point | undefined): DrawnLug | undefined {
   if (!p) return undefined;
   const hit = lugs.filter(({ area }) => inArea(area, p, 0.01));

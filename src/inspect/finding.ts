@@ -21,7 +21,7 @@ const n = (value: number): number => Math.round(value * 100) / 100;
 
 const WORDS = {
   // Reading.
-  unreadable: (d: { reason: string }) => `this is no drawing to check: ${d.reason}`,
+  unreadable: (d: { reason: string }) => `not a drawing that can be checked: ${d.reason}`,
   'not-read': (d: { what: string }) => `${d.what} is not read by this check`,
   // Texts.
   'text-on-text': (d: { text: string; other: string }) => `${q(d.text)} touches ${q(d.other)}`,
@@ -66,7 +66,7 @@ const WORDS = {
   'joint-missing': (d: { joint: string }) => `${d.joint} is described and not drawn`,
   'joint-extra': (d: { joint: string }) => `${d.joint} is drawn and not described`,
   colour: (d: { joint: string; drawn: string; described: string }) =>
-    `${d.joint} bears the colour code ${q(d.drawn)}; described is ${d.described}`,
+    `${d.joint} has the colour code ${q(d.drawn)}; the kit says ${d.described}`,
 } as const;
 
 export type Rule = keyof typeof WORDS;

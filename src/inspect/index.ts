@@ -29,7 +29,7 @@ const RULES: readonly ((drawing: Drawing) => readonly Finding[])[] = [
 
 export interface Inspection {
   readonly findings: readonly Finding[];
-  /** The description the drawing was compared with: the one that bears its id. */
+  /** The description the drawing was compared with: the one with its id. */
   readonly kit?: Kit;
 }
 

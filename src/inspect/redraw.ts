@@ -183,7 +183,7 @@ function frameIn(
   return undefined;
 }
 
-/** How far a frame must be moved for its lugs and its body to lie where they are drawn; absent where that is no one way. */
+/** How far a frame must be moved for its lugs and its body to lie where they are drawn; absent where the moves differ. */
 function fitOf(frame: Frame, outline: Outline, drawn: DrawnPart): Point | undefined {
   const body = drawn.bodies[0]?.area;
   if (!body) return undefined;

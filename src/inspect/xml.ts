@@ -31,7 +31,7 @@ const TOKEN = new RegExp(
 );
 const ATTRIBUTE = new RegExp(`(${NAME})\\s*=\\s*(${QUOTED})`, 'g');
 const ENTITIES: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'" };
-/** Control characters and what a decoder puts in place of bytes that are no text. */
+/** Control characters and what a decoder puts in place of bytes that are not text. */
 const NO_TEXT = /[\p{Cc}\uFFFD\uFFFE\uFFFF]/u;
 
 /** The declaration, which may stand at the very beginning only. The text was read as UTF-8; a viewer must do the same. */

@@ -13,7 +13,7 @@ const WHAT: Readonly<Record<Unit, string>> = {
   henry: 'an inductance',
 };
 
-/** Sanity bounds, SI, inclusive: far outside anything a passive guitar holds, so a slip of prefix is caught. */
+/** Sanity bounds, SI, inclusive: far outside anything a passive guitar holds, so that a mistaken prefix is caught. */
 const BOUNDS: Readonly<Record<Unit, readonly [number, number]>> = {
   ohm: [0.1, 1e9],
   farad: [1e-13, 1e-3],
@@ -23,7 +23,7 @@ const BOUNDS: Readonly<Record<Unit, readonly [number, number]>> = {
 /** What a resistor may be, ohms, both included. */
 export const ohmBounds = BOUNDS.ohm;
 
-/** The commonest slip of all with resistances: `1m` is a thousandth of an ohm. */
+/** The most common mistake with resistances: `1m` is a thousandth of an ohm. */
 function milli(written: string | number, unit: Unit): string {
   const digits = unit === 'ohm' ? /^\s*([\d.]+)\s*m/.exec(String(written))?.[1] : undefined;
   return digits === undefined ? '' : `; m stands for a thousandth, M for million: did you mean ${digits}M?`;

@@ -39,7 +39,7 @@ const answers = (part: Part): Answers => kinds[part.kind] as unknown as Answers;
 
 export const lugsOf = (part: Part): readonly LugSpec[] => answers(part).lugs(part);
 export const elementsOf = (part: Part): readonly Element[] => answers(part).elements(part);
-/** Empty for a part that is no switch. */
+/** Empty for a part that is not a switch. */
 export const contactsOf = (part: Part): readonly Contact[] => answers(part).contacts?.(part) ?? [];
 export const whatIs = (part: Part): string => answers(part).what;
 

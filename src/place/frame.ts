@@ -46,7 +46,7 @@ export function toSheet(frame: Frame, p: Point): Point {
 /** A direction of the part on the sheet. */
 export function directionToSheet(frame: Frame, d: Point): Point {
   const [o, p] = [toSheet(frame, { x: 0, y: 0 }), toSheet(frame, d)];
-  // `+ 0` turns a negative nought, which would print as -0, into nought.
+  // `+ 0` turns negative zero, which would print as -0, into zero.
   return { x: p.x - o.x + 0, y: p.y - o.y + 0 };
 }
 

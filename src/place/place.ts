@@ -85,7 +85,7 @@ export async function place(
   throw new NoWay(`no way found for every wire of ${kit.id}`);
 }
 
-/** Crops the field to what is drawn, one pitch of margin about it. */
+/** Crops the grid to what is drawn, one pitch of margin about it. */
 function finish(stands: readonly Stand[], wired: Wired): Placement {
   const boxes = stands.map((stand) => {
     const frame = wired.frames.get(stand.part.name);

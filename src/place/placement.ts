@@ -15,7 +15,7 @@ export interface PlacedWire {
   readonly joint: Joint;
   /** Corners from the spot at the joint's first end to the spot at its second; every leg of it level or upright. */
   readonly points: readonly Point[];
-  /** Names of the two-legged parts among its ends, whose own leg a `leg` is. */
+  /** Names of the two-legged parts among its ends, whose bare leg a `leg` is. */
   readonly own: readonly string[];
 }
 

@@ -37,7 +37,7 @@ export const boxOf = (stand: Stand): Box => {
  */
 export const mayMirror = ({ part }: Stand): boolean => part.kind !== 'pot' && contactsOf(part).length === 0;
 
-/** A component's own legs are short, so they pull harder than a wire does. */
+/** A component's legs are short, so they pull harder than a wire does. */
 const PULL = { wire: 2, leg: 5, link: 2, bend: 2, braid: 2 } as const;
 
 /** Moves the stands that are not fixed; `reach` is how far from where it stands each may go, grid units. */

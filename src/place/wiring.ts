@@ -1,5 +1,5 @@
 /**
- * From parts standing on the grid to wires: the field of free nodes, the gates of every lug, the routed lines. Parts
+ * From parts standing on the grid to wires: the grid of free nodes, the gates of every lug, the routed lines. Parts
  * can be moved afterwards; only the wires concerned are then laid again, which is what makes a search affordable.
  */
 import { PITCH, type Point, type Rect } from '../common/geometry.ts';
@@ -7,18 +7,18 @@ import type { Joint } from '../describe/kit.ts';
 import { directionToSheet, extent, type Frame, rectToSheet, toSheet } from './frame.ts';
 import type { Port } from './outlines/outline.ts';
 import type { PlacedWire, Stand } from './placement.ts';
-import { type Direction, Field, type Gate, type Task, type Track } from './route/field.ts';
+import { type Direction, type Gate, Grid, type Task, type Track } from './route/grid.ts';
 import { Router } from './route/route.ts';
 
 /** No wire's centre line comes nearer to a lug than this, drawing units. */
 const LUG_CLEARANCE = 6;
 /** Price of the node outside a lug: a wire that only passes there hides where the lug's own wire begins. */
-const DEAR = 120;
+const BESIDE_LUG = 120;
 
-/** A step of a component's own leg counts as so many of a wire. */
+/** A step of a component's leg counts as so many of a wire. */
 const LEG_WEIGHT = 3;
 
-/** A part's frame with the field's corner as origin. */
+/** A part's frame with the grid's corner as origin. */
 export const frameOf = (stand: Stand, left: number, top: number): Frame => ({
   x: (stand.column - left) * PITCH,
   y: (stand.row - top) * PITCH,
@@ -59,7 +59,7 @@ export class Wiring {
   readonly #ways: readonly number[];
   readonly #left: number;
   readonly #top: number;
-  readonly #field: Field;
+  readonly #grid: Grid;
   readonly #router: Router;
   readonly #needed: ReadonlySet<string>;
   /** How many joints end at each lug. */
@@ -75,17 +75,17 @@ export class Wiring {
   constructor(stands: readonly Stand[], joints: readonly Joint[], margin: number, many: boolean) {
     const box = bounds(stands);
     this.#joints = joints;
-    // One more on every side for the field's closed edge.
+    // One more on every side for the grid's closed edge.
     this.#left = box.x - margin - 1;
     this.#top = box.y - margin - 1;
-    this.#field = new Field(Math.ceil(box.width) + 2 * margin + 3, Math.ceil(box.height) + 2 * margin + 3);
+    this.#grid = new Grid(Math.ceil(box.width) + 2 * margin + 3, Math.ceil(box.height) + 2 * margin + 3);
     this.#ends = endsOf(joints);
     this.#needed = new Set(this.#ends.keys());
     for (const stand of stands) this.#stand(stand, 1);
     this.#stands = stands;
     this.#ways = joints.flatMap((joint, i) => (this.#strapOf(joint) ? [] : [i]));
     this.#tasks = this.#ways.map((i) => this.#taskOf(i));
-    this.#router = new Router(this.#field, this.#tasks, many);
+    this.#router = new Router(this.#grid, this.#tasks, many);
   }
 
   get stands(): readonly Stand[] {
@@ -129,8 +129,8 @@ export class Wiring {
     if (
       box.x < this.#left + room ||
       box.y < this.#top + room ||
-      box.x + box.width > this.#left + this.#field.columns - room ||
-      box.y + box.height > this.#top + this.#field.rows - room
+      box.x + box.width > this.#left + this.#grid.columns - room ||
+      box.y + box.height > this.#top + this.#grid.rows - room
     )
       return false;
     const moved = this.#replace(stands);
@@ -159,7 +159,7 @@ export class Wiring {
         own: this.#twoLegged(joint),
         points: track
           ? line(
-              this.#field,
+              this.#grid,
               track,
               met(port(joint.from, track.from), this.#meets(joint.from)),
               met(port(joint.to, track.to), this.#meets(joint.to)),
@@ -175,7 +175,7 @@ export class Wiring {
     return (this.#ends.get(endOf(end)) ?? 0) > 1;
   }
 
-  /** Takes stands that differ off the field and puts them where they stand now; answers whose they are. */
+  /** Takes stands that differ off the grid and puts them where they stand now; answers whose they are. */
   #replace(stands: readonly Stand[]): ReadonlySet<string> {
     const moved = new Set<string>();
     stands.forEach((stand, i) => {
@@ -189,17 +189,17 @@ export class Wiring {
     return moved;
   }
 
-  /** Puts a part on the field (`by` 1) or takes it off (`by` −1). */
+  /** Puts a part on the grid (`by` 1) or takes it off (`by` −1). */
   #stand(stand: Stand, by: 1 | -1): void {
     const frame = frameOf(stand, this.#left, this.#top);
-    for (const rect of stand.outline.blocked) block(this.#field, rectToSheet(frame, rect), 0, by);
+    for (const rect of stand.outline.blocked) block(this.#grid, rectToSheet(frame, rect), 0, by);
     for (const lug of stand.outline.lugs) {
-      if (lug.lug !== 'case') block(this.#field, rectToSheet(frame, lug.tag), LUG_CLEARANCE, by);
+      if (lug.lug !== 'case') block(this.#grid, rectToSheet(frame, lug.tag), LUG_CLEARANCE, by);
       const end = `${stand.part.name}.${lug.lug}`;
       const ports = lug.ports.map((port) => portToSheet(frame, port));
       this.#ports.set(end, ports);
       if (this.#needed.has(end))
-        for (const { node } of ports) this.#field.charge(this.#nodeOf(node), by * DEAR);
+        for (const { node } of ports) this.#grid.charge(this.#nodeOf(node), by * BESIDE_LUG);
     }
   }
 
@@ -239,7 +239,7 @@ export class Wiring {
   }
 
   #nodeOf(p: Point): number {
-    return this.#field.node(Math.round(p.x / PITCH), Math.round(p.y / PITCH));
+    return this.#grid.node(Math.round(p.x / PITCH), Math.round(p.y / PITCH));
   }
 }
 
@@ -268,23 +268,22 @@ const portToSheet = (frame: Frame, port: Port): Port => ({
 const heading = (d: Point): Direction => (d.x > 0 ? 0 : d.x < 0 ? 2 : d.y > 0 ? 1 : 3);
 
 /** Closes (or opens again) every node within `clearance` of a rectangle; its bounds count as inside when there is none. */
-function block(field: Field, rect: Rect, clearance: number, by: 1 | -1): void {
+function block(grid: Grid, rect: Rect, clearance: number, by: 1 | -1): void {
   const near = clearance === 0 ? 0 : clearance - 0.01;
   const [x0, x1] = [Math.ceil((rect.x - near) / PITCH), Math.floor((rect.x + rect.width + near) / PITCH)];
   const [y0, y1] = [Math.ceil((rect.y - near) / PITCH), Math.floor((rect.y + rect.height + near) / PITCH)];
-  for (let y = Math.max(0, y0); y <= Math.min(field.rows - 1, y1); y++)
-    for (let x = Math.max(0, x0); x <= Math.min(field.columns - 1, x1); x++)
-      field.close(field.node(x, y), by);
+  for (let y = Math.max(0, y0); y <= Math.min(grid.rows - 1, y1); y++)
+    for (let x = Math.max(0, x0); x <= Math.min(grid.columns - 1, x1); x++) grid.close(grid.node(x, y), by);
 }
 
 /** A track's corners, from spot to spot. */
-function line(field: Field, track: Track, from: Port | undefined, to: Port | undefined): readonly Point[] {
+function line(grid: Grid, track: Track, from: Port | undefined, to: Port | undefined): readonly Point[] {
   const path = [
     ...(from ? [from.spot] : []),
     ...(from?.via ? [from.via] : []),
     ...track.nodes.map((node) => ({
-      x: (node % field.columns) * PITCH,
-      y: Math.floor(node / field.columns) * PITCH,
+      x: (node % grid.columns) * PITCH,
+      y: Math.floor(node / grid.columns) * PITCH,
     })),
     ...(to?.via ? [to.via] : []),
     ...(to ? [to.spot] : []),

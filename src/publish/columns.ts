@@ -28,7 +28,7 @@ export const ohmsText = (value: number): string => printQuantity(value, 'ohm', 4
 export const percentText = (percent: number): string =>
   Number.isFinite(percent) ? `${signed(percent, 1)} %` : 'open';
 
-/** With its sign and so many digits after the point; nought has no sign. */
+/** With its sign and so many digits after the point; zero has no sign. */
 export function signed(value: number, digits: number): string {
   const text = value.toFixed(digits);
   if (Number(text) === 0) return (0).toFixed(digits);

@@ -83,7 +83,7 @@ function sortOf(file: string): Sort {
   return kit ? 'kit' : 'none';
 }
 
-/** Figures of a kit as `--json` prints them bear its id, and are no kit. */
+/** Figures of a kit as `--json` prints them have its id, and are not a kit. */
 const isFigures = (value: unknown): boolean =>
   typeof value === 'object' &&
   value !== null &&

@@ -47,8 +47,8 @@ export function findArrangement(name: string): Arrangement | string {
   try {
     const lines = new LineCounter();
     const document = parseDocument(Buffer.from(bytes).toString('utf8'), { lineCounter: lines });
-    const [slip] = document.errors;
-    if (slip) return `${file}:${slip.linePos?.[0].line ?? 1}: ${slip.message.split('\n', 1)[0]}`;
+    const [error] = document.errors;
+    if (error) return `${file}:${error.linePos?.[0].line ?? 1}: ${error.message.split('\n', 1)[0]}`;
     const value: unknown = document.toJS();
     const read = arrangementSchema.safeParse(value);
     if (read.success) {
@@ -70,11 +70,11 @@ const pathOf = (issue: z.core.$ZodIssue | undefined): readonly (string | number)
   ...(issue?.code === 'unrecognized_keys' ? issue.keys.slice(0, 1) : []),
 ];
 
-/** What keeps a file from being an arrangement: the commonest slip is to name a kit. */
+/** What keeps a file from being an arrangement: the most common mistake is to name a kit. */
 function slipOf(value: unknown, issue: z.core.$ZodIssue | undefined): string {
   const keys = typeof value === 'object' && value !== null ? Object.keys(value) : [];
   if (keys.includes('joints')) return 'it is a kit and no arrangement';
-  if (!keys.includes('seats')) return 'it is no arrangement, as it has no seats';
+  if (!keys.includes('seats')) return 'it is not an arrangement, as it has no seats';
   const path = pathOf(issue);
   const [first = ''] = path;
   const where = path.join('.');

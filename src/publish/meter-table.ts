@@ -14,7 +14,7 @@ import type { Kit } from '../describe/kit.ts';
 import { isPickup } from '../parts/index.ts';
 import { columns, ohmsText, stateText } from './columns.ts';
 
-/** The lug of a net that a probe reaches before the pickups are fitted: one that is no pickup's own. */
+/** The lug of a net that a probe reaches before the pickups are fitted: one that does not belong to a pickup. */
 export function probeLug(kit: Kit, lugs: readonly LugId[]): LugId {
   const pickups = new Set(kit.parts.filter(isPickup).map((part) => part.name));
   return lugs.find((id) => !pickups.has(id.slice(0, id.lastIndexOf('.')))) ?? lugs[0] ?? '';

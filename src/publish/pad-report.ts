@@ -37,7 +37,7 @@ const inState = ({ states }: Circuit, index: number): string => {
 
 /** What to do about one pickup, on one line. */
 function verdictOf(circuit: Circuit, match: Match, advice: PadAdvice): string {
-  if (advice.kind === 'silent') return 'sounds in no state: nothing to choose';
+  if (advice.kind === 'silent') return 'never selected: nothing to choose';
   const off = percentText(advice.percent);
   const sees = `${ohmsText(advice.load)}${inState(circuit, advice.state)}, reference ${ohmsText(advice.reference)}, ${off}`;
   switch (advice.kind) {

@@ -114,7 +114,7 @@ function referenceColumns(circuit: Circuit, states: readonly StateResponse[]): r
 const labelOf = ({ kit }: Circuit, name: string): string =>
   kit.parts.find((part) => part.name === name)?.label ?? name;
 
-/** Adding nought turns −0.000 into 0.000. */
+/** Adding zero turns −0.000 into 0.000. */
 const level = (gain: number): string => (Math.round(decibels(gain) * 1000) / 1000 + 0).toFixed(3);
 
 /** Quoted where a comma, a quote or a line's end would be misread (RFC 4180, section 2). */

@@ -84,7 +84,7 @@ describe('edges', () => {
     expect(solveLoads(circuit)[0]?.loads[0]).toMatchObject({ dcLoad: Infinity, signalLoad: Infinity });
   });
 
-  it('a capacitor alone is no load either', () => {
+  it('a capacitor alone is not a load either', () => {
     const circuit = makeCircuit({
       parts: {
         only: { kind: 'single-coil' },

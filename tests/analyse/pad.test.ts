@@ -103,7 +103,7 @@ describe('other answers', () => {
     (stock) => expect(() => choosePads(mixed, { series: { stock } })).toThrow(RangeError),
   );
 
-  it('so is a nearness that is no fraction', () => {
+  it('so is a nearness that is not a fraction', () => {
     for (const near of [-0.1, 1, NaN]) expect(() => choosePads(mixed, { near })).toThrow(RangeError);
   });
 

@@ -325,7 +325,7 @@ describe('what is wired so on purpose, and what is not', () => {
     const hots = ['neck.hot > volume.3', 'neck.ground > out.sleeve', 'tone.case > out.sleeve', ...harness];
     const one = { neck: coil, volume, tone, out: { kind: 'jack' } };
     const bare = said({ parts: one, joints: [...hots, 'tone.1 > volume.3', 'tone.2 > tone.case'] });
-    expect(bare).toEqual([expect.stringMatching(/^warning shunt-control: “tone” works as a volume/)]);
+    expect(bare).toEqual([expect.stringMatching(/^warning shunt-control: “tone” works as a volume control/)]);
     const right = ['tone.1 > volume.3', 'tone.2 > c.1', 'c.2 > tone.case'];
     expect(said({ parts: { ...one, c: capacitor }, joints: [...hots, ...right] })).toEqual([]);
   });

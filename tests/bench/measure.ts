@@ -10,7 +10,7 @@ export interface Measured {
   readonly length: number;
 }
 
-/** Counts over lines whose stretches are level or upright. Meeting ends are no crossings. */
+/** Counts over lines whose stretches are level or upright. Meeting ends are not crossings. */
 export function measure(lines: readonly (readonly Spot[])[]): Measured {
   const stretches = lines.flatMap((points, line) =>
     points.slice(1).map((b, i) => ({ line, a: points[i] ?? b, b })),

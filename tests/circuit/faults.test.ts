@@ -197,7 +197,7 @@ describe('what cannot be read is not guessed at', () => {
       codes({ neck: { kind: 'single-coyl' }, out: jack }, ['neck.x > out.tip', 'neck.y > out.sleeve']),
     ).toEqual(['bad-choice']);
   });
-  test('a slip in a field that may be left out lets the part be checked', () => {
+  test('a mistake in an optional field lets the part be checked', () => {
     expect(
       codes({ neck: { kind: 'single-coil', resistance: '-5' }, out: jack }, [
         'neck.hto > out.tip',

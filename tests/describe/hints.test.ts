@@ -1,4 +1,4 @@
-/** What a message proposes for the slips that beginners make. Trade words and abbreviations: common practice, no source. */
+/** What a message proposes for the mistakes that beginners make. Trade words and abbreviations: common practice, no source. */
 import { describe, expect, it } from 'vitest';
 import { readKit } from '../../src/describe/read.ts';
 import { report } from '../../src/describe/report.ts';
@@ -38,7 +38,7 @@ function told(piece: string, by: string): readonly string[] {
 
 it('the text itself is sound', () => expect(told('robin', 'robin')).toEqual([]));
 
-describe('one slip, one message that fixes it', () => {
+describe('one mistake, one message that fixes it', () => {
   it.each([
     ['colour: BU', 'colour: blue', '13:45 bad-colour', 'Did you mean BU?'],
     ['colour: BU', 'colour: bk', '13:45 bad-colour', 'Did you mean BK?'],

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { distance, nearest } from '../../src/common/nearest.ts';
 import { problem } from '../../src/common/problem.ts';
 import { decode } from '../../src/describe/decode.ts';
-import { findJsonSlip } from '../../src/describe/json.ts';
+import { findJsonError } from '../../src/describe/json.ts';
 import { readKit } from '../../src/describe/read.ts';
 import { printReport, printReports, report } from '../../src/describe/report.ts';
 import { parseText, valueSource } from '../../src/describe/source.ts';
@@ -95,7 +95,7 @@ describe('decoding', () => {
     expect(decode(bytes()).text).toBe('');
   });
   test.each([[[0x6b, 0]], [[0xff, 0xfe, 0x6b]], [[0xc3, 0x28]], [[0xe2, 0x82]]])(
-    '%j is no text',
+    '%j is not text',
     (values) => {
       expect(decode(bytes(...values)).problems.map(({ code }) => code)).toEqual(['not-text']);
     },
@@ -152,7 +152,7 @@ describe('JSON', () => {
     } catch {
       valid = false;
     }
-    expect(findJsonSlip(text) === undefined).toBe(valid);
+    expect(findJsonError(text) === undefined).toBe(valid);
   });
 });
 
@@ -227,9 +227,9 @@ test.each([
   ['{"a": 1,}', 8, 'a comma stands before this closing bracket; JSON allows none there'],
   ['[1,]', 3, 'a comma stands before this closing bracket; JSON allows none there'],
   ['{a: 1}', 1, 'a key in double quotes should stand here'],
-  ['{"a": b}', 6, 'this is no JSON value; text stands in double quotes'],
+  ['{"a": b}', 6, 'not a JSON value; text goes in double quotes'],
 ])('%s: what is wrong with JSON, and where', (text, offset, reason) =>
-  expect(findJsonSlip(text)).toEqual({ offset, reason }),
+  expect(findJsonError(text)).toEqual({ offset, reason }),
 );
 
 test('fifty reports are printed in full, and of more it is said how many', () => {

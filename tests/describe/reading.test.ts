@@ -109,7 +109,7 @@ describe('defaults', () => {
 });
 
 describe('values a script may export', () => {
-  test.each([undefined, null, 5, 'kit', [], () => 1])('%s is no kit', (value) => {
+  test.each([undefined, null, 5, 'kit', [], () => 1])('%s is not a kit', (value) => {
     const { kit, problems } = kitFromValue(value, 'kit.ts');
     expect(kit).toBeUndefined();
     expect(problems.map(({ code }) => code)).toEqual(['wrong-type']);

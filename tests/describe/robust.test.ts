@@ -26,8 +26,8 @@ function check(text: string, file: string): readonly string[] {
   return [printReports(reports)];
 }
 
-/** One slip of the hand: a piece cut out, a piece put in, or a line written twice. */
-const slip = fc.record({
+/** One typing mistake: a piece cut out, a piece put in, or a line written twice. */
+const mistake = fc.record({
   at: fc.double({ min: 0, max: 1, noNaN: true }),
   cut: fc.integer({ min: 0, max: 12 }),
   put: fc.oneof(
@@ -56,15 +56,15 @@ const slip = fc.record({
   ),
 });
 
-test('a sample with slips of the hand never throws, and every word about it has a place', () => {
+test('a sample with typing mistakes never throws, and every word about it has a place', () => {
   fc.assert(
     fc.property(
       fc.constantFrom(...samples),
-      fc.array(slip, { minLength: 1, maxLength: 5 }),
+      fc.array(mistake, { minLength: 1, maxLength: 5 }),
       fc.boolean(),
-      (sample, slips, json) => {
+      (sample, mistakes, json) => {
         let text = sample;
-        for (const { at, cut, put } of slips) {
+        for (const { at, cut, put } of mistakes) {
           const start = Math.floor(at * text.length);
           text = text.slice(0, start) + put + text.slice(start + cut);
         }

@@ -14,7 +14,7 @@ const kits = readdirSync('samples')
   .filter((name) => name.endsWith('.yaml'))
   .map((name): Kit => {
     const { kit } = readKit(readFileSync(`samples/${name}`, 'utf8'), name);
-    if (!kit) throw new Error(`${name} is no kit`);
+    if (!kit) throw new Error(`${name} is not a kit`);
     return kit;
   });
 

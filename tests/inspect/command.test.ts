@@ -39,7 +39,9 @@ it('gives each finding a line with its place, and exits 1', { timeout: 30_000 },
   expect(stdout).toMatch(/moved\.svg: \d+ findings, joints and values compared with samples\/heron-ss\.yaml/);
 });
 
-it('fails a drawing of another kit, what is no drawing, and what is not there', { timeout: 30_000 }, () => {
+it('fails a drawing of another kit, what is not a drawing, and what is not there', {
+  timeout: 30_000,
+}, () => {
   const other = run('samples/wren-hs.yaml', '--drawing', good);
   expect(other.status).toBe(1);
   expect(other.stdout).toContain('the drawing is of “heron-ss”; described is “wren-hs”');

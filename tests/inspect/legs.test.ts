@@ -1,4 +1,4 @@
-/** Legs bear no names: joints are compared up to swapping the two legs of a part, and no further. */
+/** Legs have no names: joints are compared up to swapping the two legs of a part, and no further. */
 import { expect, it } from 'vitest';
 import type { DrawnLug, DrawnWire } from '../../src/inspect/drawing.ts';
 import { nameWires, pair, pairKey } from '../../src/inspect/rules/legs.ts';

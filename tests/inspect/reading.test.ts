@@ -1,4 +1,4 @@
-/** Files that are no drawings of ours get a plain answer, and nothing makes the reading throw. */
+/** Files that are not our drawings get a plain answer, and nothing makes the reading throw. */
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -47,7 +47,7 @@ it.each([
   ['<svg xmlns="http://www.w3.org/2000/svg"><rect/></svg>', 'no group in it is a wiring drawing'],
   [svg.replace(/viewBox="[^"]*"/, 'viewBox="0 0 wide 3"'), 'its viewBox is not four numbers'],
   [svg.replace(/viewBox="[^"]*"/, ''), 'its viewBox is not four numbers'],
-])('refuses what is no drawing of ours: %.40s', (text, words) => {
+])('refuses what is not our drawing: %.40s', (text, words) => {
   const [only, ...others] = inspect(text);
   expect(others).toEqual([]);
   expect(only?.rule).toBe('unreadable');

@@ -2,7 +2,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Point } from '../../src/common/geometry.ts';
 import type { Kit } from '../../src/describe/kit.ts';
-import { type Drawing, type DrawnWire, readDrawing } from '../../src/inspect/drawing.ts';
+import { type Drawing, type DrawnWire, IS, readDrawing } from '../../src/inspect/drawing.ts';
 import type { Rule } from '../../src/inspect/finding.ts';
 import { inspect } from '../../src/inspect/index.ts';
 import { drawnIn, sampleKits } from './variants.ts';
@@ -173,7 +173,7 @@ describe('finer points', () => {
   it('a value other than the kit’s is found', () => {
     const found = inspect(change('250 kΩ log', '500 kΩ log'), kit);
     expect(found.map(({ rule, message }) => `${rule}: ${message}`)).toEqual([
-      'part: “tone-1” bears “Tone 1 500 kΩ log”; described is “Tone 1 250 kΩ log”',
+      'part: “tone-1” has “Tone 1 500 kΩ log”; described is “Tone 1 250 kΩ log”',
       'drawn-otherwise: “part-tone-1”: drawn is “500 kΩ log”, the kit gives “250 kΩ log”',
     ]);
   });
@@ -231,4 +231,13 @@ describe('finer points', () => {
     ])
       expect(rules(onTop(markup)), markup).toContain('not-read');
   });
+});
+
+it('a colour code on the highlight of a part is found', () => {
+  const box = must(drawing.shapes.find(({ is }) => is.includes(IS.highlight))).area;
+  const code = must(drawing.chips[0]).shape.area;
+  const [dx, dy] = [box.x - code.x, box.y - code.y];
+  const moved = change(`<g id="${ID}-colours">`, `<g id="${ID}-colours" transform="translate(${dx} ${dy})">`);
+  const found = inspect(moved, kit).filter(({ rule }) => rule === 'chip-place');
+  expect(found.map(({ message }) => message)).toContainEqual(expect.stringContaining('touches a highlight'));
 });

@@ -43,7 +43,7 @@ describe('left-handed, in every state, up to every step, on a page', () => {
 
 describe('colour codes', () => {
   it.skipIf(process.env.SOLDERLEAF_WITHOUT_OUT === '1').each(sampleKits())(
-    'out/$id.svg: every wire whose colour is given bears it',
+    'out/$id.svg: every wire whose colour is given shows it',
     (kit) => {
       const drawing = readDrawing(readFileSync(`out/${kit.id}.svg`, 'utf8'));
       if ('rule' in drawing) throw new Error(drawing.message);

@@ -178,7 +178,7 @@ function mutantsIn(file: string, text: string): readonly Mutant[] {
     ) {
       const by = SWAPS[String(operator)];
       const gap = text.slice(left.end, right.start);
-      // Joining texts is no sum.
+      // Joining texts is not adding.
       const words = /['"`]/.test(source(left) + source(right)) && operator === '+';
       // Sizes and places are left to the pictures.
       const size = looks && /^[+\-*/]$/.test(String(operator));

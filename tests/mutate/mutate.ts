@@ -1,6 +1,6 @@
 /**
  * `npm run mutate`: small changes to `src/`, one at a time, each with the tests that are concerned. Pictures and `out/` are left
- * out of account: an assertion must notice. It takes about an hour, and is no part of `npm test`.
+ * out of account: an assertion must notice. It takes about an hour, and is not part of `npm test`.
  *
  * Arguments: how many changes (320), the seed (60063), how many at a time (2), and what an earlier run of the same source
  * printed, as a file: what it says was noticed is taken from there, so that only the rest is tried.

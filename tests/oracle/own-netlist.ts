@@ -1,6 +1,6 @@
 /**
  * A second way from a kit to a network, written apart from the program's: by kind of part instead of by element, with
- * a merging of its own. A slip in `analyse/netlist.ts` would have to be made twice to go unseen.
+ * a merging of its own. A mistake in `analyse/netlist.ts` would have to be made twice to go unseen.
  */
 import type { State } from '../../src/circuit/circuit.ts';
 import type { Kit } from '../../src/describe/kit.ts';

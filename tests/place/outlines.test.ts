@@ -46,11 +46,11 @@ const outline = (kind: string, label: string, more: object = {}) => {
 
 describe('a lever', () => {
   const [short, long] = [outline('lever-5', 'Selector'), outline('lever-5', 'Selector of the three pickups')];
-  it('bears a short name in one line, in the size of names', () => {
+  it('has a short name in one line, in the size of names', () => {
     expect(short.labels.map(({ text }) => text)).toEqual(['Selector', 'five-way']);
     expect(short.labels[0]?.size).toBeGreaterThan(short.labels[1]?.size ?? 99);
   });
-  it('bears a long name in several smaller lines, and grows by a grid step for each', () => {
+  it('has a long name in several smaller lines, and grows by a grid step for each', () => {
     const lines = long.labels.slice(0, -1);
     expect(lines.length).toBeGreaterThan(1);
     expect(lines.map(({ text }) => text).join(' ')).toBe('Selector of the three pickups');

@@ -4,7 +4,7 @@
  */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Direction, Field, type Gate, type Task } from '../../src/place/route/field.ts';
+import { type Direction, type Gate, Grid, type Task } from '../../src/place/route/grid.ts';
 import { Queue } from '../../src/place/route/queue.ts';
 import { type Prices, Search } from '../../src/place/route/search.ts';
 
@@ -22,33 +22,33 @@ const gate = fc
 const scene = fc.record({
   blocked: fc.array(inner.map(nodeOf), { maxLength: 12 }),
   used: fc.array(fc.record({ node: inner.map(nodeOf), axis: fc.nat({ max: 1 }) }), { maxLength: 16 }),
-  dear: fc.array(inner.map(nodeOf), { maxLength: 4 }),
+  extraCost: fc.array(inner.map(nodeOf), { maxLength: 4 }),
   from: fc.array(gate, { minLength: 1, maxLength: 3 }),
   to: fc.array(gate, { minLength: 1, maxLength: 3 }),
   weight: fc.constantFrom(1, 3),
 });
 type Scene = typeof scene extends fc.Arbitrary<infer T> ? T : never;
 
-const BASE = { step: 2, bend: 7, crossing: 44, crumb: 24, hook: 10, conflict: 12, haste: 0 };
+const BASE = { step: 2, bend: 7, crossing: 44, closeCrossing: 24, hook: 10, conflict: 12, overestimate: 0 };
 const pricesOf = (task: Task): Prices => ({ ...BASE, step: BASE.step * task.weight });
 
-function set({ blocked, used, dear, from, to, weight }: Scene): { field: Field; task: Task } {
-  const field = new Field(COLUMNS, ROWS);
-  for (const node of blocked) if (!field.blocked[node]) field.close(node, 1);
-  for (const { node, axis } of used) field.used[node * 2 + axis] = 1;
-  for (const node of dear) field.charge(node, 60);
-  return { field, task: { from, to, weight } };
+function set({ blocked, used, extraCost, from, to, weight }: Scene): { grid: Grid; task: Task } {
+  const grid = new Grid(COLUMNS, ROWS);
+  for (const node of blocked) if (!grid.blocked[node]) grid.close(node, 1);
+  for (const { node, axis } of used) grid.used[node * 2 + axis] = 1;
+  for (const node of extraCost) grid.charge(node, 60);
+  return { grid, task: { from, to, weight } };
 }
 
 /** Least cost of all ways, by relaxing every state until nothing falls any more. */
-function plainly(field: Field, { from, to }: Task, prices: Prices): number {
+function plainly(grid: Grid, { from, to }: Task, prices: Prices): number {
   const STEPS = [1, COLUMNS, -1, -COLUMNS];
   const own = new Set(to.map(({ node }) => node));
-  const taken = (node: number, axis: number): boolean => (field.used[node * 2 + axis] ?? 0) > 0;
+  const taken = (node: number, axis: number): boolean => (grid.used[node * 2 + axis] ?? 0) > 0;
   const shared = (node: number, axis: number): number => (taken(node, axis) ? prices.conflict : 0);
   const least = new Map<string, number>();
   for (const { node, inward, price } of from) {
-    if (field.blocked[node]) continue;
+    if (grid.blocked[node]) continue;
     const state = `${node} ${(inward + 2) % 4}`;
     least.set(state, Math.min(least.get(state) ?? Infinity, price + shared(node, inward % 2)));
   }
@@ -58,7 +58,7 @@ function plainly(field: Field, { from, to }: Task, prices: Prices): number {
       const [node = 0, heading = 0] = state.split(' ').map(Number);
       for (let next = 0; next < 4; next++) {
         const there = node + (STEPS[next] ?? 0);
-        if (next === (heading + 2) % 4 || field.blocked[there]) continue;
+        if (next === (heading + 2) % 4 || grid.blocked[there]) continue;
         const turns = next !== heading;
         const before = node - (STEPS[heading] ?? 0);
         const crosses = taken(there, 1 - (next % 2));
@@ -66,11 +66,11 @@ function plainly(field: Field, { from, to }: Task, prices: Prices): number {
           cost +
           prices.step +
           shared(there, next % 2) +
-          (own.has(there) ? 0 : (field.dear[there] ?? 0)) +
+          (own.has(there) ? 0 : (grid.extraCost[there] ?? 0)) +
           (turns ? prices.bend + shared(node, next % 2) + (taken(before, next % 2) ? prices.hook : 0) : 0) +
           (crosses ? prices.crossing : 0) +
           (crosses && turns ? prices.hook : 0) +
-          (crosses && !turns && taken(node, 1 - (next % 2)) ? prices.crumb : 0);
+          (crosses && !turns && taken(node, 1 - (next % 2)) ? prices.closeCrossing : 0);
         const key = `${there} ${next}`;
         if (sum >= (least.get(key) ?? Infinity)) continue;
         least.set(key, sum);
@@ -95,10 +95,10 @@ describe('the search for a way', () => {
   it('finds the cheapest, or that there is none', () => {
     let ways = 0;
     check((one) => {
-      const { field, task } = set(one);
+      const { grid, task } = set(one);
       const prices = pricesOf(task);
-      const found = new Search(field).run(task, prices);
-      expect(found?.cost ?? Infinity).toBe(plainly(field, task, prices));
+      const found = new Search(grid).run(task, prices);
+      expect(found?.cost ?? Infinity).toBe(plainly(grid, task, prices));
       if (found) ways++;
     });
     expect(ways).toBeGreaterThan(300);
@@ -106,28 +106,28 @@ describe('the search for a way', () => {
 
   it('prices a way as it prices it when looking', () =>
     check((one) => {
-      const { field, task } = set(one);
-      const search = new Search(field);
+      const { grid, task } = set(one);
+      const search = new Search(grid);
       const found = search.run(task, pricesOf(task));
       if (found) expect(search.price(task, found.track, pricesOf(task))).toBe(found.cost);
     }));
 
   it('answers nothing dearer than it may cost, and what costs just that', () =>
     check((one) => {
-      const { field, task } = set(one);
-      const search = new Search(field);
+      const { grid, task } = set(one);
+      const search = new Search(grid);
       const found = search.run(task, pricesOf(task));
       if (!found) return;
       expect(search.run(task, pricesOf(task), found.cost)?.cost).toBe(found.cost);
       expect(search.run(task, pricesOf(task), found.cost - 1)).toBeUndefined();
     }));
 
-  it('in haste finds a way wherever there is one, and never one cheaper than the cheapest', () =>
+  it('in overestimate finds a way wherever there is one, and never one cheaper than the cheapest', () =>
     check((one) => {
-      const { field, task } = set(one);
-      const search = new Search(field);
+      const { grid, task } = set(one);
+      const search = new Search(grid);
       const best = search.run(task, pricesOf(task));
-      const hasty = search.run(task, { ...pricesOf(task), haste: 4 });
+      const hasty = search.run(task, { ...pricesOf(task), overestimate: 4 });
       expect(hasty === undefined).toBe(best === undefined);
       if (best && hasty) expect(hasty.cost).toBeGreaterThanOrEqual(best.cost);
     }));

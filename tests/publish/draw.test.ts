@@ -136,7 +136,7 @@ describe('draw', () => {
     }
   });
 
-  it('draws neither of two kits that bear one id', async () => {
+  it('draws neither of two kits with one id', async () => {
     const folder = mkdtempSync(join(tmpdir(), 'solderleaf-'));
     const copy = join(folder, 'copy.yaml');
     writeFileSync(copy, readFileSync(file, 'utf8'));
@@ -148,7 +148,7 @@ describe('draw', () => {
     expect(readdirSync(folder)).toEqual(['copy.yaml']);
   });
 
-  it('draws neither of two kits whose drawings would bear one name, and goes on with a third', async () => {
+  it('draws neither of two kits whose drawings would have one name, and goes on with a third', async () => {
     const folder = mkdtempSync(join(tmpdir(), 'solderleaf-'));
     const text = readFileSync(file, 'utf8');
     const files = ['a', 'a-pickguard', 'b'].map((id) => {

@@ -1,4 +1,4 @@
-/** Files and folders as users have them: folders that cannot be written, disks that fill up, files that are no kits. */
+/** Files and folders as users have them: folders that cannot be written, disks that fill up, files that are not kits. */
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -101,7 +101,7 @@ describe('draw', () => {
   });
 });
 
-describe('what is no kit', () => {
+describe('what is not a kit', () => {
   it('is passed over in a folder, with a line, and a misspelt kit is not', () => {
     const kits = fresh('mixed');
     const files: Readonly<Record<string, string>> = {

@@ -47,7 +47,7 @@ function report(text: string, options: PadOptions = {}): string {
 
 async function write(file: string, options: PadOptions = {}) {
   const { kit } = await loadKit(file);
-  if (!kit) throw new Error(`${file} is no kit`);
+  if (!kit) throw new Error(`${file} is not a kit`);
   return writePads(file, choosePads(buildCircuit(kit), options));
 }
 

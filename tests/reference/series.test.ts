@@ -24,7 +24,7 @@ describe('IEC 60063', () => {
     expect(series.E48).toEqual(E96.filter((_, i) => i % 2 === 0));
   });
 
-  it('eight values of E24 are no rounded geometric step', () => {
+  it('eight values of E24 are not a rounded geometric step', () => {
     const odd = series.E24.filter((value, i) => value !== Math.round(10 * 10 ** (i / 24)));
     expect(odd).toEqual([27, 30, 33, 36, 39, 43, 47, 82]);
   });
@@ -46,7 +46,7 @@ describe('nearest by ratio', () => {
     expect(nearest(500e3, { stock: [1e6, 250e3] })).toEqual({ value: 1e6, below: 250e3 });
   });
 
-  it('refuses a stock that is empty or holds what is no value', () => {
+  it('refuses a stock that is empty or holds something other than a value', () => {
     for (const stock of [[], [0], [470e3, -5], [NaN], [Infinity]])
       expect(() => nearest(500e3, { stock }), String(stock)).toThrow(RangeError);
     expect(() => nearest(0, { stock: [] })).toThrow('the stock is empty');

@@ -17,7 +17,7 @@ export const samples = readdirSync('samples')
 
 export function sample(name: string): Kit {
   const { kit } = readKit(readFileSync(`samples/${name}.yaml`, 'utf8'), name);
-  if (!kit) throw new Error(`${name} is no kit`);
+  if (!kit) throw new Error(`${name} is not a kit`);
   return kit;
 }
 

@@ -124,7 +124,7 @@ it('where two cross, one alone is open, and ground runs beneath signal (common p
       for (const { at, one, other } of crossings(wires)) {
         expect([one, other].filter((wire) => brokenAt(wire, at))).toHaveLength(1);
         const [a, b] = [isGround(kit, one), isGround(kit, other)];
-        // Bare legs to ground are no wires of the ground's look; what is said is of ground wires.
+        // Bare legs to ground do not look like ground wires; this is about ground wires.
         const wired = (wire: Wire): boolean =>
           wire.strokes.length === 2 && (wire.strokes[0]?.width ?? 0) === 6;
         if (a === b || !wired(a ? one : other)) continue;
@@ -199,7 +199,7 @@ describe('solder dots', () => {
   /** No larger circle is a dot: these cover a line’s end. */
   const DOT = 4;
   it.each(samples)(
-    '%s: one at every end of every joint but where a component’s own leg goes on alone',
+    '%s: one at every end of every joint but where a bare component leg goes on alone',
     async (name) => {
       const kit = sample(name);
       const drawing = await drawn(kit);

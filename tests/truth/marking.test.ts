@@ -49,7 +49,7 @@ function bandsOf({ rects }: Part): readonly string[] {
   return (last > first ? bands : bands.reverse()).map(({ fill }) => colourOf(fill));
 }
 
-/** Ohms and tolerance that bands stand for: two or three figures, how many noughts, the tolerance. */
+/** Ohms and tolerance that bands stand for: two or three figures, how many zeros, the tolerance. */
 function meantBy(bands: readonly string[]): { readonly ohms: number; readonly tolerance: string } {
   const figures = bands.slice(0, -2).map((band) => FIGURES.indexOf(band));
   const power = Object.entries(MULTIPLIERS).find(([, band]) => band === bands.at(-2))?.[0];
@@ -121,7 +121,7 @@ describe('a resistor’s bands', () => {
   );
 });
 
-it('a capacitor’s code: two figures and how many noughts follow, in picofarads (IEC 60062)', async () => {
+it('a capacitor’s code: two figures and how many zeros follow, in picofarads (IEC 60062)', async () => {
   const list = E12.flatMap((value) => [`${value}0p`, `${value}n`]);
   const { parts } = await drawn(
     chain(

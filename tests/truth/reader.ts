@@ -344,7 +344,7 @@ interface Described {
 }
 
 /**
- * What is drawn and not described, and the other way round. Legs bear no names: those of a part may be taken either way,
+ * What is drawn and not described, and the other way round. Legs have no names: those of a part may be taken either way,
  * and are the same when what is soldered to the one and to the other is.
  */
 export function jointFaults(drawing: Drawing, kit: Described): readonly string[] {

@@ -1,6 +1,6 @@
 import { capacitorCode } from '../../annotate/marking.ts';
 import { type Face, labels } from './face.ts';
-import { hero, legs } from './two-leg.ts';
+import { highlight, legs } from './two-leg.ts';
 
 /** A capacitor with its three-digit code. */
 export const capacitorFace: Face = (pen, placed, look) => {
@@ -9,7 +9,7 @@ export const capacitorFace: Face = (pen, placed, look) => {
   // A little lower than the room it has, so that a name above it with a p or a g keeps clear.
   const room = placed.outline.body;
   const body = { ...room, y: room.y + 1, height: room.height - 2 };
-  hero(pen, placed, look);
+  highlight(pen, placed, look);
   legs(pen, placed, look);
   pen.rect(body, {
     class: 'sl-body',

@@ -15,7 +15,7 @@ export interface Look {
   /** `part.lug` of every lug that several joints of the kit meet at. */
   readonly meeting: ReadonlySet<string>;
   /** Parts drawn with the accent: padding resistors. */
-  readonly heroes: ReadonlySet<string>;
+  readonly highlighted: ReadonlySet<string>;
 }
 
 export type Face = (pen: Pen, placed: PlacedPart, look: Look) => void;

@@ -1,14 +1,14 @@
 import { resistorBands } from '../../annotate/marking.ts';
 import { around } from '../../common/geometry.ts';
 import { type Face, labels } from './face.ts';
-import { hero, legs } from './two-leg.ts';
+import { highlight, legs } from './two-leg.ts';
 
 /** A resistor with its colour bands. */
 export const resistorFace: Face = (pen, placed, look) => {
   if (placed.part.kind !== 'resistor') return;
   const { theme } = look;
   const { body } = placed.outline;
-  hero(pen, placed, look);
+  highlight(pen, placed, look);
   legs(pen, placed, look);
   pen.rect(body, {
     class: 'sl-body',

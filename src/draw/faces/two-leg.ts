@@ -1,6 +1,8 @@
 /** What resistor and capacitor faces share: the legs, and the accent of a part that matters most. */
+
 import { at } from '../../common/geometry.ts';
 import type { PlacedPart } from '../../place/placement.ts';
+import { highlightBox } from '../highlight.ts';
 import type { Pen } from '../pen.ts';
 import { LINE } from '../theme.ts';
 import type { Look } from './face.ts';
@@ -20,18 +22,14 @@ export function legs(pen: Pen, { part, outline }: PlacedPart, { theme, meeting }
   for (const x of ends) pen.circle(at(x, y), LINE.leg / 2, { class: 'sl-leg-end', fill: theme.leg });
 }
 
-/** A pale field behind a padding resistor: it is what the kit is about. */
-export function hero(pen: Pen, { part, outline }: PlacedPart, { theme, heroes }: Look): void {
-  if (!heroes.has(part.name)) return;
-  const [inset, w, h] = [16, outline.width, outline.height];
-  pen.rect(
-    { x: inset, y: -6, width: w - 2 * inset, height: h + 10 },
-    {
-      class: 'sl-field',
-      rx: 10,
-      fill: theme.accentFill,
-      stroke: theme.accent,
-      'stroke-width': 1,
-    },
-  );
+/** A pale box behind a padding resistor: it is what the kit is about. */
+export function highlight(pen: Pen, { part, outline }: PlacedPart, { theme, highlighted }: Look): void {
+  if (!highlighted.has(part.name)) return;
+  pen.rect(highlightBox(outline), {
+    class: 'sl-highlight',
+    rx: 10,
+    fill: theme.accentFill,
+    stroke: theme.accent,
+    'stroke-width': 1,
+  });
 }

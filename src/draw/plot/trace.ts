@@ -19,7 +19,7 @@ export function spotsOf(frequencies: readonly number[], trace: Trace, axes: Axes
   return within.filter((run) => run.length > 1);
 }
 
-/** Splits a line where `inside` falls below nought, with a new end on the border. */
+/** Splits a line where `inside` falls below zero, with a new end on the border. */
 function cut(spots: readonly Spot[], inside: (spot: Spot) => number): Runs {
   const runs: Spot[][] = [];
   let run: Spot[] | undefined;

@@ -85,7 +85,7 @@ function compare(part: Part, { lugs, texts }: DrawnPart, caption: string | undef
     // A long name may stand in several lines, and a long word in several pieces; nothing else may be written.
     ...(packed(own) === packed([...labels, ...code].join(''))
       ? []
-      : [say(`bears “${own.slice(0, 80)}”; described is “${[...labels, ...code].join(' ').slice(0, 80)}”`)]),
+      : [say(`has “${own.slice(0, 80)}”; described is “${[...labels, ...code].join(' ').slice(0, 80)}”`)]),
   ];
 }
 
@@ -105,7 +105,7 @@ function differences(named: readonly NamedWire[], described: readonly Pair[]): r
   ];
 }
 
-/** A colour code on a wire is the one described for that joint. A wire too short for its code bears none. */
+/** A colour code on a wire is the one described for that joint. A wire too short for its code has none. */
 function colourFindings(
   { chips, wires }: Drawing,
   named: readonly NamedWire[],

@@ -1,6 +1,6 @@
 /**
- * Joints of a drawing against those described. The two legs of a resistor or capacitor bear no names in a drawing, as
- * they bear none in the hand, and are electrically alike; so the joints are the same when they can be made so by
+ * Joints of a drawing against those described. The two legs of a resistor or capacitor have no names in a drawing, as
+ * they have none in reality, and are electrically alike; so the joints are the same when they can be made so by
  * naming each such part's legs one way or the other.
  */
 import type { DrawnLug, DrawnWire } from '../drawing.ts';

@@ -47,7 +47,7 @@ interface Pair {
 
 export function wireFindings(drawing: Drawing): readonly Finding[] {
   const { wires, shapes } = drawing;
-  const fields = shapes.filter(({ is }) => is.includes(IS.field));
+  const highlights = shapes.filter(({ is }) => is.includes(IS.highlight));
   const parts = new Near(drawing.parts, ({ lugs, bodies }) =>
     boundsOf([...lugs, ...bodies].map(({ area }) => area)),
   );
@@ -67,7 +67,7 @@ export function wireFindings(drawing: Drawing): readonly Finding[] {
     return [
       ...wire.stretches.filter(slants).map(({ a }) => finding('askew', a, { wire: wireWords(wire) })),
       ...parts.to(reach).flatMap((part) => [...lugsNear(wire, part), ...under(wire, part)]),
-      ...fields.flatMap((field) => acrossField(wire, field)),
+      ...highlights.flatMap((highlight) => acrossHighlight(wire, highlight)),
       ...others.flatMap(([of, pairs]) => {
         const other = wires[of];
         return other && of > i ? pairs.flatMap(({ run, to }) => together(wire, run, other, to)) : [];
@@ -123,14 +123,14 @@ function under(wire: DrawnWire, { name, bodies }: DrawnPart): readonly Finding[]
   });
 }
 
-const acrossField = (wire: DrawnWire, { area, groups }: Shape): readonly Finding[] =>
+const acrossHighlight = (wire: DrawnWire, { area, groups }: Shape): readonly Finding[] =>
   wire.stretches
     .filter((line) => near(line, area, wire.half))
     .slice(0, 1)
     .map((line) =>
       finding('under-part', middle(line), {
         wire: wireWords(wire),
-        part: `the field of ${groups[groups.length - 1]}`,
+        part: `the highlight of ${groups[groups.length - 1]}`,
       }),
     );
 

@@ -3,18 +3,18 @@
  * laid again and again while the price of sharing rises, until none share; at last each is lifted and laid once more
  * among the others to spare crossings, bends and length.
  */
-import type { Field, Task, Track } from './field.ts';
+import type { Grid, Task, Track } from './grid.ts';
 import { type Prices, Search } from './search.ts';
 
 /** What a wire pays on the way, and whether it hurries; see `search.ts`. */
-type Tariff = Pick<Prices, 'step' | 'bend' | 'crossing' | 'crumb' | 'hook' | 'haste'>;
+type Tariff = Pick<Prices, 'step' | 'bend' | 'crossing' | 'closeCrossing' | 'hook' | 'overestimate'>;
 /** The first ways need not be the cheapest: every wire is laid again before they count. */
-const FEW: Tariff = { step: 2, bend: 7, crossing: 44, crumb: 24, hook: 10, haste: 2 };
+const FEW: Tariff = { step: 2, bend: 7, crossing: 44, closeCrossing: 24, hook: 10, overestimate: 2 };
 /**
  * Among hundreds of parts no wire comes through without crossing many: at the full price each would look for a way
  * round the whole sheet, and laying them would take minutes.
  */
-const MANY: Tariff = { ...FEW, crossing: 10, crumb: 5, haste: 0 };
+const MANY: Tariff = { ...FEW, crossing: 10, closeCrossing: 5, overestimate: 0 };
 /** Rounds of laying again before the placement is judged too tight. */
 const ROUNDS = 40;
 /** From this round on the wires that end at the same lugs are laid again too. */
@@ -25,7 +25,7 @@ const OPENING_PRICE = 12;
 const FORBIDDEN = 4000;
 
 export class Router {
-  readonly #field: Field;
+  readonly #grid: Grid;
   readonly #search: Search;
   readonly #tariff: Tariff;
   #tasks: readonly Task[];
@@ -34,10 +34,10 @@ export class Router {
   #spans: readonly number[];
 
   /** @param many whether there are too many parts for wires to keep clear of one another */
-  constructor(field: Field, tasks: readonly Task[], many: boolean) {
-    this.#field = field;
+  constructor(grid: Grid, tasks: readonly Task[], many: boolean) {
+    this.#grid = grid;
     this.#tariff = many ? MANY : FEW;
-    this.#search = new Search(field);
+    this.#search = new Search(grid);
     this.#tasks = tasks;
     this.#tracks = tasks.map(() => undefined);
     this.#spans = tasks.map((task) => this.#spanOf(task));
@@ -52,7 +52,7 @@ export class Router {
     return this.#layThese(
       this.#tasks.map((_, i) => i),
       Number.POSITIVE_INFINITY,
-      this.#tariff.haste,
+      this.#tariff.overestimate,
     );
   }
 
@@ -69,15 +69,15 @@ export class Router {
     return this.#layThese(which, most - this.cost, 0);
   }
 
-  /** Lays wires that are lifted; see `relay`, and `haste` in `search.ts`. */
-  #layThese(which: readonly number[], most: number, haste: number): boolean {
+  /** Lays wires that are lifted; see `relay`, and `overestimate` in `search.ts`. */
+  #layThese(which: readonly number[], most: number, overestimate: number): boolean {
     let left = most;
     for (const i of this.#shortFirst(which)) {
-      const cost = this.#lay(i, OPENING_PRICE, haste, left);
+      const cost = this.#lay(i, OPENING_PRICE, overestimate, left);
       if (cost === undefined) return false;
       left -= cost;
     }
-    return this.#negotiate(haste);
+    return this.#negotiate(overestimate);
   }
 
   /** Lifts and lays every wire `passes` times among the others, long ones first. */
@@ -98,13 +98,13 @@ export class Router {
     this.#tracks = [...tracks];
     this.#tracks.forEach((track, i) => {
       const task = tasks[i];
-      if (task && track) this.#field.mark(task, track, 1);
+      if (task && track) this.#grid.mark(task, track, 1);
     });
   }
 
   /** Whether a wire runs where none may be any more. */
   blocked(i: number): boolean {
-    return this.#tracks[i]?.nodes.some((node) => this.#field.blocked[node]) ?? false;
+    return this.#tracks[i]?.nodes.some((node) => this.#grid.blocked[node]) ?? false;
   }
 
   /** What all wires pay together, each crossing once. */
@@ -113,18 +113,18 @@ export class Router {
     this.#tracks.forEach((track, i) => {
       const task = this.#tasks[i];
       if (!task || !track) return;
-      this.#field.mark(task, track, -1);
+      this.#grid.mark(task, track, -1);
       const prices = this.#pricesOf(task, 0);
       // Either wire of a crossing meets it.
       cost += this.#search.price(task, track, { ...prices, crossing: prices.crossing / 2 });
-      this.#field.mark(task, track, 1);
+      this.#grid.mark(task, track, 1);
     });
     return cost;
   }
 
   #lift(i: number): void {
     const [task, track] = [this.#tasks[i], this.#tracks[i]];
-    if (task && track) this.#field.mark(task, track, -1);
+    if (task && track) this.#grid.mark(task, track, -1);
     this.#tracks[i] = undefined;
   }
 
@@ -135,24 +135,24 @@ export class Router {
     this.#lift(i);
     const prices = this.#pricesOf(task, FORBIDDEN);
     const way = this.#search.run(task, prices, this.#search.price(task, track, prices) - 1)?.track ?? track;
-    this.#field.mark(task, way, 1);
+    this.#grid.mark(task, way, 1);
     this.#tracks[i] = way;
   }
 
   /** Lays a wire its cheapest way and answers what that costs; `undefined` when there is none for `most` or less. */
-  #lay(i: number, conflict: number, haste: number, most?: number): number | undefined {
+  #lay(i: number, conflict: number, overestimate: number, most?: number): number | undefined {
     const task = this.#tasks[i];
     if (!task) return undefined;
     this.#lift(i);
-    const found = this.#search.run(task, this.#pricesOf(task, conflict, haste), most);
+    const found = this.#search.run(task, this.#pricesOf(task, conflict, overestimate), most);
     if (!found) return undefined;
-    this.#field.mark(task, found.track, 1);
+    this.#grid.mark(task, found.track, 1);
     this.#tracks[i] = found.track;
     return found.cost;
   }
 
-  #negotiate(haste: number): boolean {
-    const { used, history } = this.#field;
+  #negotiate(overestimate: number): boolean {
+    const { used, history } = this.#grid;
     let conflict = OPENING_PRICE;
     for (let round = 0; ; round++) {
       const clashing = this.#tasks.flatMap((_, i) => (this.#shares(i) ? [i] : []));
@@ -165,7 +165,7 @@ export class Router {
         if ((used[slot] ?? 0) > 1) history[slot] = (history[slot] ?? 0) + Math.max(6, conflict >> 3);
       conflict = Math.min(FORBIDDEN, Math.round(conflict * 1.5));
       const again = round < STUBBORN ? clashing : this.#withNeighbours(clashing);
-      for (const i of this.#shortFirst(again)) this.#lay(i, conflict, haste);
+      for (const i of this.#shortFirst(again)) this.#lay(i, conflict, overestimate);
     }
     history.fill(0);
     return true;
@@ -181,16 +181,16 @@ export class Router {
     return this.#tasks.flatMap((_, i) => (gatesOf(i).some((node) => gates.has(node)) ? [i] : []));
   }
 
-  #pricesOf(task: Task, conflict: number, haste = 0): Prices {
-    return { ...this.#tariff, step: this.#tariff.step * task.weight, conflict, haste };
+  #pricesOf(task: Task, conflict: number, overestimate = 0): Prices {
+    return { ...this.#tariff, step: this.#tariff.step * task.weight, conflict, overestimate };
   }
 
   #shares(i: number): boolean {
     const [task, track] = [this.#tasks[i], this.#tracks[i]];
     let shares = false;
     if (task && track)
-      this.#field.eachSlot(task, track, (slot) => {
-        shares ||= (this.#field.used[slot] ?? 0) > 1;
+      this.#grid.eachSlot(task, track, (slot) => {
+        shares ||= (this.#grid.used[slot] ?? 0) > 1;
       });
     return shares;
   }
@@ -204,7 +204,7 @@ export class Router {
   }
 
   #spanOf(task: Task): number {
-    const { columns } = this.#field;
+    const { columns } = this.#grid;
     let least = Number.POSITIVE_INFINITY;
     for (const a of task.from)
       for (const b of task.to) {

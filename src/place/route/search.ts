@@ -2,7 +2,7 @@
  * The cheapest way for one wire: A* over (node, heading), with a bucket queue since every cost is a small whole number.
  * Placing spends its time here, so the loop reads typed arrays and allocates next to nothing.
  */
-import { type Field, STEP_X, STEP_Y, type Task, type Track } from './field.ts';
+import { type Grid, STEP_X, STEP_Y, type Task, type Track } from './grid.ts';
 import { Queue } from './queue.ts';
 
 /** What a wire pays, in half grid steps. */
@@ -10,14 +10,14 @@ export interface Prices {
   readonly step: number;
   readonly bend: number;
   readonly crossing: number;
-  /** For a crossing right behind another, which leaves but a crumb of the wire to be seen between them. */
-  readonly crumb: number;
+  /** For a crossing right behind another, which leaves too little of the wire to be seen between them. */
+  readonly closeCrossing: number;
   /** For a bend right before or behind a crossing, where what is left of the wire looks like a hook. */
   readonly hook: number;
   /** For each wire already on a node along the same axis; rises while conflicts last. */
   readonly conflict: number;
   /** By how many quarters the way still to go is overrated: 0 finds the cheapest way, more a good one sooner. */
-  readonly haste: number;
+  readonly overestimate: number;
 }
 
 /** A way found and what it costs. */
@@ -27,7 +27,7 @@ export interface Found {
 }
 
 export class Search {
-  readonly #field: Field;
+  readonly #grid: Grid;
   /** By state, which is `node * 4 + heading`: the least cost found, and the state it was found from. */
   readonly #cost: Int32Array;
   /** A state, or a gate of the wire's beginning as `-1 - gate`. */
@@ -46,9 +46,9 @@ export class Search {
   readonly #queue = new Queue();
   #round = 0;
 
-  constructor(field: Field) {
-    this.#field = field;
-    const { columns, rows } = field;
+  constructor(grid: Grid) {
+    this.#grid = grid;
+    const { columns, rows } = grid;
     const nodes = columns * rows;
     this.#ways = [1, columns, -1, -columns];
     this.#cost = new Int32Array(nodes * 4);
@@ -68,10 +68,10 @@ export class Search {
 
   /** The cheapest way, or `undefined` when there is no way, or none for `most` or less. */
   run(task: Task, prices: Prices, most = 1e9): Found | undefined {
-    const { blocked, used, history, dear } = this.#field;
+    const { blocked, used, history, extraCost } = this.#grid;
     const [costs, parents, stamps, targets] = [this.#cost, this.#parent, this.#stamp, this.#target];
     const [columnOf, rowOf, ways, queue] = [this.#columnOf, this.#rowOf, this.#ways, this.#queue];
-    const { step, bend, crossing, crumb, hook, conflict, haste } = prices;
+    const { step, bend, crossing, closeCrossing, hook, conflict, overestimate } = prices;
     const round = ++this.#round;
     this.#aim(task);
     queue.clear();
@@ -84,7 +84,7 @@ export class Search {
       costs[state] = cost;
       parents[state] = -1 - i;
       const rest = this.#rest(columnOf[gate.node] ?? 0, rowOf[gate.node] ?? 0, state & 3, step, bend);
-      queue.push(state, cost + rest + ((rest * haste) >> 2));
+      queue.push(state, cost + rest + ((rest * overestimate) >> 2));
     });
     let bestCost = most + 1;
     let bestState = -1;
@@ -117,15 +117,15 @@ export class Search {
         const axis = next & 1;
         const slot = to * 2 + axis;
         let arrived = cost + step + (used[slot] ?? 0) * conflict + (history[slot] ?? 0);
-        // A wire's own lug is not dear to it, which also keeps the search from spreading before it arrives.
-        if (targets[to] !== round) arrived += dear[to] ?? 0;
+        // A wire's own lug costs it nothing extra, which also keeps the search from spreading before it arrives.
+        if (targets[to] !== round) arrived += extraCost[to] ?? 0;
         if (next !== heading) {
           arrived += bend + this.#slotPrice(node, axis, conflict);
           // Along the new axis lies what crosses the old one.
           if (used[(node - (ways[heading] ?? 0)) * 2 + axis]) arrived += hook;
         }
         if (used[slot ^ 1])
-          arrived += crossing + (next !== heading ? hook : used[node * 2 + 1 - axis] ? crumb : 0);
+          arrived += crossing + (next !== heading ? hook : used[node * 2 + 1 - axis] ? closeCrossing : 0);
         const there = to * 4 + next;
         if ((stamps[there] ?? 0) >= 2 * round && (costs[there] ?? 0) <= arrived) continue;
         const rest = this.#rest(x + (STEP_X[next] ?? 0), y + (STEP_Y[next] ?? 0), next, step, bend);
@@ -133,16 +133,16 @@ export class Search {
         stamps[there] = 2 * round;
         costs[there] = arrived;
         parents[there] = state;
-        queue.push(there, arrived + rest + ((rest * haste) >> 2));
+        queue.push(there, arrived + rest + ((rest * overestimate) >> 2));
       }
     }
     return bestState < 0 ? undefined : { track: this.#trackTo(bestState, bestGate), cost: bestCost };
   }
 
-  /** What a track costs by the same reckoning as `run`'s; the track itself must not be marked on the field. */
+  /** What a track costs by the same reckoning as `run`'s; the track itself must not be marked on the grid. */
   price(task: Task, { from, to, nodes }: Track, prices: Prices): number {
-    const { used, dear } = this.#field;
-    const { step, bend, crossing, crumb, hook, conflict } = prices;
+    const { used, extraCost } = this.#grid;
+    const { step, bend, crossing, closeCrossing, hook, conflict } = prices;
     const [begin, end] = [task.from[from], task.to[to]];
     if (!begin || !end) return Number.POSITIVE_INFINITY;
     const own = new Set(task.to.map(({ node }) => node));
@@ -150,15 +150,15 @@ export class Search {
     let cost = begin.price + end.price + this.#slotPrice(begin.node, heading & 1, conflict);
     for (let i = 1; i < nodes.length; i++) {
       const [node, to] = [nodes[i - 1] ?? 0, nodes[i] ?? 0];
-      const next = this.#field.heading(node, to);
+      const next = this.#grid.heading(node, to);
       const axis = next & 1;
-      cost += step + this.#slotPrice(to, axis, conflict) + (own.has(to) ? 0 : (dear[to] ?? 0));
+      cost += step + this.#slotPrice(to, axis, conflict) + (own.has(to) ? 0 : (extraCost[to] ?? 0));
       if (next !== heading) {
         cost += bend + this.#slotPrice(node, axis, conflict);
         if (used[(node - (this.#ways[heading] ?? 0)) * 2 + axis]) cost += hook;
       }
       if (used[to * 2 + 1 - axis])
-        cost += crossing + (next !== heading ? hook : used[node * 2 + 1 - axis] ? crumb : 0);
+        cost += crossing + (next !== heading ? hook : used[node * 2 + 1 - axis] ? closeCrossing : 0);
       heading = next;
     }
     return heading === end.inward ? cost : cost + bend + this.#slotPrice(end.node, end.inward & 1, conflict);
@@ -202,6 +202,6 @@ export class Search {
 
   #slotPrice(node: number, axis: number, conflict: number): number {
     const slot = node * 2 + axis;
-    return (this.#field.used[slot] ?? 0) * conflict + (this.#field.history[slot] ?? 0);
+    return (this.#grid.used[slot] ?? 0) * conflict + (this.#grid.history[slot] ?? 0);
   }
 }

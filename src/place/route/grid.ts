@@ -21,7 +21,7 @@ export interface Gate {
 export interface Task {
   readonly from: readonly Gate[];
   readonly to: readonly Gate[];
-  /** How many times a step counts: a component's own leg is short, a wire is cut to length. */
+  /** How many times a step counts: a component's leg is short, a wire is cut to length. */
   readonly weight: number;
 }
 
@@ -32,13 +32,13 @@ export interface Track {
   readonly nodes: readonly number[];
 }
 
-export class Field {
+export class Grid {
   readonly columns: number;
   readonly rows: number;
   /** How many parts forbid a node; 0 where wires may be. */
   readonly blocked: Uint8Array;
   /** What a node costs beyond the step to it: outside lugs that other wires need. */
-  readonly dear: Uint16Array;
+  readonly extraCost: Uint16Array;
   /** How many wires use a node along an axis: index `node * 2 + axis`. */
   readonly used: Uint16Array;
   /** What past conflicts add to the cost of a node and axis. */
@@ -48,10 +48,10 @@ export class Field {
     this.columns = columns;
     this.rows = rows;
     this.blocked = new Uint8Array(columns * rows);
-    this.dear = new Uint16Array(columns * rows);
+    this.extraCost = new Uint16Array(columns * rows);
     this.used = new Uint16Array(columns * rows * 2);
     this.history = new Int32Array(columns * rows * 2);
-    // The outermost nodes are closed, so that no search has to look where the field ends.
+    // The outermost nodes are closed, so that no search has to look where the grid ends.
     for (let x = 0; x < columns; x++) for (const y of [0, rows - 1]) this.close(this.node(x, y), 1);
     for (let y = 1; y < rows - 1; y++) for (const x of [0, columns - 1]) this.close(this.node(x, y), 1);
   }
@@ -67,7 +67,7 @@ export class Field {
 
   /** Adds to what a node costs. */
   charge(node: number, price: number): void {
-    this.dear[node] = (this.dear[node] ?? 0) + price;
+    this.extraCost[node] = (this.extraCost[node] ?? 0) + price;
   }
 
   /** Adds (`by` 1) or takes away (`by` −1) a track's use of its nodes. */
