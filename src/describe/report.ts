@@ -38,7 +38,9 @@ const wordsOf = <C extends ProblemCode>(code: C, detail: Details[C]) => wording[
  * what to do. Ends without a line break.
  */
 export function printReport({ code, severity, place, message, remedy }: Report): string {
-  const head = `${place.file}:${place.line}:${place.column}  ${severity}  ${code}\n    ${message}`;
+  // A line break in a file's name would make two lines of this one.
+  const file = place.file.replace(/[\n\t]/g, '\uFFFD');
+  const head = `${file}:${place.line}:${place.column}  ${severity}  ${code}\n    ${message}`;
   const gutter = String(place.line);
   const { shown, caret } = crop(place.excerpt, place.column - 1);
   const excerpt =

@@ -12,6 +12,7 @@ const WORDS: Readonly<Record<string, string>> = {
   BLOCK_AS_IMPLICIT_KEY: 'a second key on this line; it belongs on a line of its own, or in quotes',
   BLOCK_IN_FLOW: 'a bracket or brace opened above is not closed before this line',
   KEY_OVER_1024_CHARS: 'a key is longer than 1024 characters',
+  MERGE_KEY: 'a merge key (<<) takes an alias (*) of a map',
   MISSING_CHAR: 'a bracket, brace, comma, colon or space is missing here',
   MULTILINE_IMPLICIT_KEY: 'a key runs over several lines; a colon may be missing on the line above',
   MULTIPLE_ANCHORS: 'two anchors (&) on one value',

@@ -20,6 +20,8 @@ import { explainYaml } from './yaml-words.ts';
 
 /** Deeper than any kit: a joint's colour stands at the fourth level. */
 const DEEPEST = 60;
+/** Takes over the keys of another map; no part of YAML 1.2, and common all the same. */
+const MERGE = '<<';
 /** Values that aliases may add to a file. */
 const UNFOLDED = 10_000;
 
@@ -169,6 +171,12 @@ class Walk {
   #map(map: { items: readonly unknown[] }, [start, end]: readonly [number, number]): Read {
     const value: Record<string, unknown> = {};
     const entries = new Map<string, Entry>();
+    // Defined, not assigned: a key `__proto__` must become a key.
+    const add = (key: string, entry: Entry, its: unknown): void => {
+      entries.set(key, entry);
+      Object.defineProperty(value, key, { value: its, enumerable: true, configurable: true, writable: true });
+    };
+    const merged: Read[] = [];
     for (const item of map.items as readonly { key: ParsedNode; value: ParsedNode | null }[]) {
       const at = item.key.range[0];
       const key = isScalar(item.key) && item.key.value !== null ? String(item.key.value) : undefined;
@@ -176,16 +184,16 @@ class Walk {
         this.#report(problem('bad-syntax', [], { reason: explainYaml('NON_STRING_KEY') }), at);
       else if (entries.has(key)) this.#report(problem('duplicate-key', [], { key }), at);
       const read = this.#read(item.value, at);
-      if (key === undefined || entries.has(key)) continue;
-      entries.set(key, { key: at, node: read.node });
-      // Defined, not assigned: a key `__proto__` must become a key.
-      Object.defineProperty(value, key, {
-        value: read.value,
-        enumerable: true,
-        configurable: true,
-        writable: true,
-      });
+      if (key === MERGE) {
+        if (read.node.entries === undefined || Array.isArray(read.value))
+          this.#report(problem('bad-syntax', [], { reason: explainYaml('MERGE_KEY') }), at);
+        else merged.push(read);
+      } else if (key !== undefined && !entries.has(key)) add(key, { key: at, node: read.node }, read.value);
     }
+    // What the map says itself comes first, wherever the merge key stands.
+    for (const { value: from, node } of merged)
+      for (const [key, entry] of node.entries ?? [])
+        if (!entries.has(String(key))) add(String(key), entry, (from as Record<string, unknown>)[key]);
     return { value, node: { start, end, entries } };
   }
 

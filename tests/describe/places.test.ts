@@ -72,6 +72,24 @@ describe('places', () => {
   });
 });
 
+describe('merge keys', () => {
+  const kit = (tone: string) =>
+    `kit: a\ntitle: a\nparts:\n  v: &pot { kind: pot, value: 500k, taper: linear }\n  t: ${tone}\njoints: []\n`;
+  const toneOf = (tone: string) => parseText(kit(tone), 'x.yaml').value as { parts: { t: unknown } };
+  test('take over what the part does not say itself, wherever they stand', () => {
+    for (const tone of ['{ <<: *pot, value: 250k }', '{ value: 250k, <<: *pot }'])
+      expect(toneOf(tone).parts.t).toEqual({ kind: 'pot', value: '250k', taper: 'linear' });
+  });
+  test('a mistake in what was taken over is told where it was written', () => {
+    const { problems, source } = readKit(kit('{ <<: *pot }').replace('linear', 'straight'), 'x.yaml');
+    expect(problems.map(source.placeOf).map(({ line }) => line)).toEqual([4, 4]);
+  });
+  test.each(['{ <<: 3 }', '{ <<: [*pot] }', '{ <<: }'])('%s is an error', (tone) => {
+    const { problems } = readKit(kit(tone), 'x.yaml');
+    expect(problems[0]?.code).toBe('bad-syntax');
+  });
+});
+
 test('tags are refused, known to YAML or not', () => {
   for (const tagged of [
     '!!binary aGk=',
@@ -85,6 +103,11 @@ test('tags are refused, known to YAML or not', () => {
     expect(problems[0]?.code).toBe('bad-syntax');
     expect(problems.slice(0, 1).map(source.placeOf)).toMatchObject([{ line: 2 }]);
   }
+});
+
+test('a line break in the name of a file does not break the line that names it', () => {
+  const { problems, source } = readKit('kit: 3\n', 'a\nb.yaml');
+  expect(printReports(report(problems, source)).split('\n')[0]).toMatch(/^a\uFFFDb\.yaml:1:\d+ {2}fault/);
 });
 
 describe('decoding', () => {
