@@ -91,6 +91,8 @@ export function crosses({ a, b }: Stretch, box: Rect): boolean {
 /** Whether a stroke's ink comes into a box; a slanting stroke's ends are taken as round. */
 export function inks(line: Stretch, half: number, cap: number, box: Rect): boolean {
   const { a, b } = line;
+  // A stretch without length is painted by its caps alone (SVG 2, 13.5.4; from memory).
+  if (cap === 0 && a.x === b.x && a.y === b.y) return false;
   if (a.x !== b.x && a.y !== b.y) return slantInks(line, half, box);
   const [along, across] = a.y === b.y ? [cap, half] : [half, cap];
   const ink = boxOfStretch(line);
