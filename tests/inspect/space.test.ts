@@ -1,6 +1,11 @@
-/** What of a stroke is painted (SVG 2, 13.5.4, stroke-linecap; from memory). */
-import { expect, it } from 'vitest';
-import { inks } from '../../src/inspect/space.ts';
+/** What is painted and what touches, on drawings of a few shapes. Caps: SVG 2, 13.5.4, stroke-linecap; from memory. */
+import { describe, expect, it } from 'vitest';
+import { readDrawing } from '../../src/inspect/drawing.ts';
+import { paint } from '../../src/inspect/paint.ts';
+import { pageFindings } from '../../src/inspect/rules/page.ts';
+import { wireFindings } from '../../src/inspect/rules/wires.ts';
+import { inks, touchesArea } from '../../src/inspect/space.ts';
+import { parseXml } from '../../src/inspect/xml.ts';
 
 const box = { x: 0, y: 0, width: 10, height: 10 };
 const point = { a: { x: 5, y: 12 }, b: { x: 5, y: 12 } };
@@ -13,4 +18,72 @@ it('a stretch with length is painted as wide as the stroke', () => {
   const level = { a: { x: 2, y: 12 }, b: { x: 8, y: 12 } };
   expect(inks(level, 4, 0, box)).toBe(true);
   expect(inks(level, 1, 0, box)).toBe(false);
+});
+
+it('corners no rounder than the area is small: a pill and a circle are touched where they are', () => {
+  const pill = { x: 0, y: 0, width: 40, height: 20, radius: 99 };
+  const at = (x: number, y: number) => ({ x, y, width: 1, height: 1 });
+  // The corner of its box lies outside its round end, the middle of its side does not.
+  expect(touchesArea(pill, at(0.2, 0.2))).toBe(false);
+  expect(touchesArea(pill, at(3, 3))).toBe(true);
+  expect(touchesArea(pill, at(1.2, 1.2))).toBe(false);
+  expect(touchesArea(pill, at(20, 0.2))).toBe(true);
+});
+
+describe('wires near one another', () => {
+  const sheet = (first: string, second: string): string =>
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 400 400"><g id="k-drawing">${[first, second]
+      .map(
+        (d, i) =>
+          `<g id="k-joint-${i + 1}"><path d="${d}" fill="none" stroke="#000000" stroke-width="4"></path></g>`,
+      )
+      .join('')}</g></svg>`;
+  const rules = (first: string, second: string): readonly string[] => {
+    const drawing = readDrawing(sheet(first, second));
+    if ('rule' in drawing) throw new Error(drawing.message);
+    return [...new Set(wireFindings(drawing).map(({ rule }) => rule))].filter((rule) => rule !== 'loose-end');
+  };
+  it.each([
+    ['level', 'M10 100L200 100', 'M10 109L200 109', 'M10 120L200 120'],
+    ['upright', 'M100 10L100 200', 'M109 10L109 200', 'M120 10L120 200'],
+  ])('%s: too near by 9 units, and far enough by 20', (_, wire, near, far) => {
+    expect(rules(wire, near)).toEqual(['parallel-gap']);
+    expect(rules(wire, far)).toEqual([]);
+    expect(rules(wire, wire)).toContain('shared-stretch');
+  });
+  it('a wire that ends on another knocks against it, at whichever of its ends', () => {
+    for (const wire of ['M50 50L50 100', 'M50 100L50 50', 'M50 100L50 150', 'M20 50L50 50L50 100'])
+      expect(rules('M10 100L200 100', wire), wire).toEqual(['knock']);
+  });
+});
+
+it('what reaches over any edge of the page is off it, and what touches the edge is not', () => {
+  const sheet = (box: string): readonly string[] => {
+    const drawing = readDrawing(
+      `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 400 300"><g id="k-drawing"><rect ${box} fill="#000000"></rect></g></svg>`,
+    );
+    if ('rule' in drawing) throw new Error(drawing.message);
+    return pageFindings(drawing).map(({ rule }) => rule);
+  };
+  expect(sheet('x="0" y="0" width="400" height="300"')).toEqual([]);
+  for (const box of [
+    'x="-1" y="10" width="20" height="20"',
+    'x="10" y="-1" width="20" height="20"',
+    'x="381" y="10" width="20" height="20"',
+    'x="10" y="281" width="20" height="20"',
+  ])
+    expect(sheet(box), box).toEqual(['off-page']);
+});
+
+it('a line without a cap ends where it ends', () => {
+  const line = (attributes: string) => {
+    const parsed = parseXml(
+      `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><path d="M1 1L8 1" fill="none" stroke="#000000" stroke-width="2" ${attributes}></path></svg>`,
+    );
+    if (!('root' in parsed)) throw new Error('not read');
+    return paint(parsed.root).marks.map((mark) => (mark.kind === 'line' ? mark.cap : undefined));
+  };
+  expect(line('')).toEqual([0]);
+  expect(line('stroke-linecap="round"')).toEqual([1]);
+  expect(line('stroke-linecap="square"')).toEqual([1]);
 });
