@@ -108,3 +108,29 @@ describe('the word on a card', () => {
     }
   });
 });
+
+it('a capacitor across the signal in one position of two is a warning, in every position an error', () => {
+  const parts = {
+    bridge: { kind: 'single-coil' },
+    selector: { kind: 'lever-3' },
+    cap: { kind: 'capacitor', value: '100n' },
+    volume: { kind: 'pot', value: '250k' },
+    output: { kind: 'jack' },
+  };
+  const joints = [
+    'bridge.hot > selector.A1',
+    'selector.A1 > selector.A2',
+    'selector.A2 > selector.A3',
+    'selector.A0 > volume.3',
+    'volume.2 > output.tip',
+    'volume.1 > output.sleeve',
+    'bridge.ground > output.sleeve',
+    'cap.2 > output.sleeve',
+  ];
+  const codes = (...more: readonly string[]) =>
+    notes(makeCircuit({ parts, joints: [...joints, ...more] }))
+      .map(({ code }) => code)
+      .filter((code) => code.startsWith('capacitor'));
+  expect(codes('cap.1 > selector.B2', 'selector.B0 > selector.A0')).toEqual(['capacitor-across']);
+  expect(codes('cap.1 > selector.A0')).toEqual(['capacitor-across-always']);
+});

@@ -316,3 +316,36 @@ describe('--stock', () => {
     (text) => expect(() => stockList(text)).toThrow(/allowed: resistances from 100 mΩ to 1 GΩ/),
   );
 });
+
+it('a pickup that fits says that the other load is there to be judged, for DC only', () => {
+  const fitting = mixedSetText.replaceAll('500k', '250k');
+  const line = (match: Match) =>
+    report(fitting, { match })
+      .split('\n')
+      .filter((text) => /\bfits:/.test(text));
+  expect(line('dc').join('\n')).toContain('--match signal judges it');
+  expect(line('signal').length).toBeGreaterThan(0);
+  expect(line('signal').join('\n')).not.toContain('--match');
+});
+
+it('the resistors in stock stand one below the other, figures flush right', () => {
+  const text = report(mixedSetText, { series: { stock: [220e3, 470e3, 1e6] } }).split('\n');
+  const head = text.findIndex((one) => /^ +available/.test(one));
+  const rows = text.slice(head, head + 4).filter((one) => one.startsWith('  ') && one.trim() !== '');
+  expect(rows.length).toBeGreaterThan(2);
+  expect(new Set(rows.slice(0, 3).map((one) => one.length)).size).toBe(1);
+  // The value begins where its heading begins.
+  expect(rows[1]?.search(/\S/)).toBe(rows[0]?.search(/\S/));
+});
+
+it('the same resistor at the volume’s input is offered, where the signal meets it in every position', () => {
+  const circuit = buildCircuit(kitOf(mixedSetText));
+  const offered = choosePads(circuit).advice.flatMap((advice) =>
+    advice.kind === 'pad'
+      ? advice.alternatives.flatMap((one) => (one.kind === 'elsewhere' ? [one.pad.from] : []))
+      : [],
+  );
+  const input = circuit.lugs.get('volume.3')?.net;
+  expect(offered.length).toBeGreaterThan(0);
+  for (const lug of offered) expect(circuit.lugs.get(lug)?.net).toBe(input);
+});
