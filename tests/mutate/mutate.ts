@@ -19,7 +19,7 @@ const LIMIT = 180_000;
 /** Tests concerned by the room a file is in, run after one another until one notices, those first that take least time. */
 const CONCERNED: readonly (readonly [RegExp, readonly string[]])[] = [
   [/^common\//, ['common reference describe annotate', 'analyse publish/loads', 'truth place']],
-  [/^parts\//, ['circuit annotate analyse/loads', 'describe truth', 'oracle']],
+  [/^parts\//, ['circuit annotate analyse/loads', 'truth describe', 'oracle']],
   [/^describe\//, ['describe broken', 'publish/draw publish/pad truth/parts']],
   [/^circuit\//, ['circuit annotate broken', 'analyse describe', 'truth']],
   [/^solve\//, ['circuit reference annotate analyse/loads', 'oracle broken', 'publish/files']],
@@ -27,22 +27,34 @@ const CONCERNED: readonly (readonly [RegExp, readonly string[]])[] = [
   [/^analyse\//, ['annotate reference analyse', 'response publish/loads publish/pad', 'oracle']],
   [/^annotate\/plot/, ['response']],
   [/^annotate\//, ['annotate publish/loads', 'truth', 'response/plot inspect/rules']],
-  [/^place\//, ['truth/parts place', 'truth/lines random/ways', 'inspect/rules', 'inspect/tamperings']],
+  [
+    /^place\//,
+    [
+      'truth/parts truth/values place',
+      'truth/lines random/ways',
+      'inspect/rules',
+      'inspect/tamperings',
+      'random/seated',
+    ],
+  ],
   [/^draw\/plot/, ['response']],
-  [/^draw\//, ['truth', 'inspect/rules publish/draw', 'inspect/tamperings']],
+  [/^draw\//, ['truth', 'inspect/rules publish/draw', 'inspect/tamperings', 'random/seated']],
   [
     /^inspect\//,
     [
-      'inspect/rules inspect/contrast inspect/legs inspect/reading inspect/text-ink',
+      'inspect/rules inspect/space inspect/path inspect/contrast inspect/legs inspect/reading inspect/text-ink',
       'inspect/tamperings',
-      'inspect/samples',
+      'inspect/samples truth/values',
     ],
   ],
   [
     /^publish\/(pad|columns|table|loads|meter|response)/,
     ['publish/loads publish/pad', 'response publish/commands'],
   ],
-  [/^publish\//, ['publish/draw broken', 'publish/files publish/commands', 'publish/hostile']],
+  [
+    /^publish\//,
+    ['publish/draw publish/foreign broken', 'publish/files publish/commands', 'publish/hostile'],
+  ],
   [
     /^(commands|cli)/,
     ['publish/commands publish/files', 'inspect/command response/command', 'publish/hostile publish/pad'],
