@@ -28,6 +28,9 @@ it('corners no rounder than the area is small: a pill and a circle are touched w
   expect(touchesArea(pill, at(3, 3))).toBe(true);
   expect(touchesArea(pill, at(1.2, 1.2))).toBe(false);
   expect(touchesArea(pill, at(20, 0.2))).toBe(true);
+  const upright = { x: 0, y: 0, width: 20, height: 40, radius: 99 };
+  expect(touchesArea(upright, at(1.2, 1.2))).toBe(false);
+  expect(touchesArea(upright, at(3, 3))).toBe(true);
 });
 
 describe('wires near one another', () => {
