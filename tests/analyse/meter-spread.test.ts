@@ -155,3 +155,34 @@ describe('the whole analysis', () => {
     expect(range.low).toBeLessThan(range.high);
   });
 });
+
+describe('which figures the spread has', () => {
+  const circuit = makeCircuit(mixedSet);
+  it('every net of two lugs or more that is not ground, in every state', () => {
+    const nets = circuit.nets.filter(({ role, lugs }) => role !== 'ground' && lugs.length >= 2);
+    expect(nets.some(({ lugs }) => lugs.length === 2)).toBe(true);
+    for (const { lugs } of solveSpread(circuit, { draws: 1 }).states)
+      expect(lugs.map(({ net }) => net)).toEqual(nets.map(({ index }) => index));
+  });
+  it('a twentieth of the draws lies below p5 and above p95: of a figure that is nearly linear, a twentieth of the range', () => {
+    const parts = Object.fromEntries(
+      Object.entries(mixedSet.parts).map(([name, part]) => [
+        name,
+        /lever|jack|point/.test(part.kind)
+          ? part
+          : { ...part, tolerance: name === 'volume' ? '2%' : '0.001%' },
+      ]),
+    );
+    const [state] = solveSpread(makeCircuit({ ...mixedSet, parts }), {
+      draws: 2000,
+      temperatures: { low: 20, high: 20 },
+    }).states;
+    const height = state?.pickups[0]?.resonance?.height;
+    if (!height) throw new Error('no resonance');
+    const share = (value: number): number => (value - height.low) / (height.high - height.low);
+    expect(share(height.p5)).toBeGreaterThan(0.03);
+    expect(share(height.p5)).toBeLessThan(0.075);
+    expect(share(height.p95)).toBeGreaterThan(0.925);
+    expect(share(height.p95)).toBeLessThan(0.97);
+  });
+});
