@@ -1,30 +1,28 @@
-/** Which pickups are told to be out of phase, from what was solved of each. */
-import { describe, expect, it } from 'vitest';
-import type { PickupLoads } from '../../src/analyse/index.ts';
-import { exchangedAmong } from '../../src/annotate/joining.ts';
+/** How pickups are said to be joined: chains in the order in which their first pickup is written. */
+import { expect, it } from 'vitest';
+import { solveLoads } from '../../src/analyse/index.ts';
+import { joiningWords } from '../../src/annotate/joining.ts';
+import { makeCircuit } from '../analyse/kits.ts';
 
-const one = (pickup: string, outOfPhase: readonly string[], reversed = false) =>
-  ({ pickup, outOfPhase, reversed }) as unknown as PickupLoads;
-
-describe('of pickups out of phase, those to blame', () => {
-  it('are those whose leads are exchanged', () =>
-    expect(
-      exchangedAmong([
-        one('neck', ['bridge']),
-        one('middle', ['bridge']),
-        one('bridge', ['neck', 'middle'], true),
-      ]),
-    ).toEqual(['bridge']));
-  it('or, where all or none are, the one that is against most of the others', () => {
-    for (const reversed of [true, false])
-      expect(
-        exchangedAmong([
-          one('neck', ['middle'], reversed),
-          one('middle', ['neck', 'bridge'], reversed),
-          one('bridge', ['middle'], reversed),
-        ]),
-      ).toEqual(['middle']);
+it('a chain comes where its first pickup comes', () => {
+  const circuit = makeCircuit({
+    parts: {
+      a: { kind: 'single-coil' },
+      b: { kind: 'single-coil' },
+      c: { kind: 'single-coil' },
+      volume: { kind: 'pot', value: '250k' },
+      out: { kind: 'jack' },
+    },
+    joints: [
+      'a.hot > volume.3',
+      'a.ground > c.hot',
+      'c.ground > out.sleeve',
+      'b.hot > volume.3',
+      'b.ground > out.sleeve',
+      'volume.2 > out.tip',
+      'volume.1 > out.sleeve',
+    ],
   });
-  it('none where all are in phase', () =>
-    expect(exchangedAmong([one('neck', []), one('bridge', [], true)])).toEqual([]));
+  const [loads] = solveLoads(circuit);
+  expect(loads && joiningWords(loads, (name) => name)).toMatch(/^a \+ c in series, in parallel with b/);
 });

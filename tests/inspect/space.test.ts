@@ -1,6 +1,7 @@
 /** What is painted and what touches, on drawings of a few shapes. Caps: SVG 2, 13.5.4, stroke-linecap; from memory. */
 import { describe, expect, it } from 'vitest';
 import { readDrawing } from '../../src/inspect/drawing.ts';
+import { finding, printFinding } from '../../src/inspect/finding.ts';
 import { paint } from '../../src/inspect/paint.ts';
 import { pageFindings } from '../../src/inspect/rules/page.ts';
 import { wireFindings } from '../../src/inspect/rules/wires.ts';
@@ -53,6 +54,10 @@ describe('wires near one another', () => {
     expect(rules(wire, near)).toEqual(['parallel-gap']);
     expect(rules(wire, far)).toEqual([]);
     expect(rules(wire, wire)).toContain('shared-stretch');
+    const drawing = readDrawing(sheet(wire, near));
+    if ('rule' in drawing) throw new Error(drawing.message);
+    const [found] = wireFindings(drawing).filter(({ rule }) => rule === 'parallel-gap');
+    expect([found?.where?.x, found?.where?.y].sort()).toEqual([100, 105]);
   });
   it('a wire that ends on another knocks against it, at whichever of its ends', () => {
     for (const wire of ['M50 50L50 100', 'M50 100L50 50', 'M50 100L50 150', 'M20 50L50 50L50 100'])
@@ -89,4 +94,10 @@ it('a line without a cap ends where it ends', () => {
   expect(line('')).toEqual([0]);
   expect(line('stroke-linecap="round"')).toEqual([1]);
   expect(line('stroke-linecap="square"')).toEqual([1]);
+});
+
+it('a finding is printed with its place, or with a dash where it concerns the whole', () => {
+  const found = finding('askew', { x: 12.5, y: 40 }, { wire: 'a wire' });
+  expect(printFinding(found)).toMatch(/^12\.5,40 {2}askew {2}a wire/);
+  expect(printFinding(finding('askew', undefined, { wire: 'a wire' }))).toMatch(/^- {2}askew/);
 });

@@ -144,6 +144,13 @@ const GIVES_UP = /^(?:continue|return(?: undefined)?);$/;
 /** Whole numbers are compared with these; between measured quantities the limit itself is never met. */
 const WHOLE = /^\d+$|\.length$|\.size$/;
 
+/** A node and all that is in it. */
+function within(node: Node, into: Set<Node>): void {
+  into.add(node);
+  for (const value of Object.values(node))
+    for (const child of Array.isArray(value) ? value : [value]) if (isNode(child)) within(child, into);
+}
+
 /**
  * Every change that the kinds of node allow. Moot are those that can show nowhere: the number behind `??` where the type
  * checker asks what if an element is not there; a guard of the same kind, which gives up when something it knows to be
@@ -168,7 +175,11 @@ function mutantsIn(file: string, text: string): readonly Mutant[] {
   const visit = (node: Node, inType: boolean): void => {
     const type = inType || node.type.startsWith('TS');
     const { left, right, operator } = node;
-    if (operator === '??' && isNode(right)) moot.add(right);
+    if (operator === '??' && isNode(right)) within(right, moot);
+    // So are the defaults of a list whose length is known.
+    if (node.type === 'ArrayPattern')
+      for (const one of Array.isArray(node.elements) ? node.elements : [])
+        if (isNode(one) && one.type === 'AssignmentPattern' && isNode(one.right)) within(one.right, moot);
     if (node.type === 'LogicalExpression' && moot.has(node))
       for (const side of [left, right]) if (isNode(side)) moot.add(side);
     if (
