@@ -13,9 +13,9 @@ import { addSchema } from './commands/schema.ts';
 const { version } = createRequire(import.meta.url)('../package.json') as { version: string };
 
 const program = new Command('solderleaf')
-  .description('Wiring diagrams of guitar kits, annotated with what the circuit really does.')
+  .description('Wiring diagrams of guitar kits, annotated with the solved loads.')
   .version(version)
-  .showHelpAfterError('(solderleaf --help shows how it is used)')
+  .showHelpAfterError('(see solderleaf --help)')
   .configureOutput({
     writeErr: (text) => void process.stderr.write(shown(text)),
     writeOut: (text) => void process.stdout.write(shown(text)),
@@ -35,7 +35,7 @@ try {
 } catch (thrown) {
   if (thrown instanceof CommanderError) process.exitCode = thrown.exitCode === 0 ? 0 : 2;
   else {
-    // What the file system says, or a fault of ours: one line, never a trace.
+    // What the file system says, or an error of ours: one line, never a trace.
     complainOf(`solderleaf: ${thrown instanceof Error ? thrown.message : String(thrown)}`);
     process.exitCode = 1;
   }

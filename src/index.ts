@@ -3,6 +3,8 @@ export {
   type Curve,
   choosePads,
   type Knobs,
+  type LimitOptions,
+  type Limits,
   type PadAdvice,
   type PadOptions,
   type PadPlan,
@@ -12,16 +14,14 @@ export {
   readMeter,
   type Shape,
   type ShapeDifference,
-  type Spread,
-  type SpreadOptions,
   type StateLoads,
   type StateReadings,
   type StateResponse,
   type SweepOptions,
   solveKnobSteps,
+  solveLimits,
   solveLoads,
   solveResponse,
-  solveSpread,
 } from './analyse/index.ts';
 export type { Plot, PlotState } from './annotate/plot.ts';
 export type { Circuit, State } from './circuit/circuit.ts';
@@ -35,4 +35,4 @@ export type { Aspect, Prepared } from './draw/compose.ts';
 export { analyse, composeResponse, draw, drawResponse, prepare, render } from './pipeline.ts';
 export { type Arrangement, arrangementSchema } from './place/arrangement.ts';
 export { buildCircuit } from './solve/build.ts';
-export { findFaults } from './solve/faults.ts';
+export { findErrors } from './solve/errors.ts';

@@ -15,10 +15,12 @@ const ROOMS = [
   'place',
   'draw',
   'inspect',
+  'prepare.ts',
   'pipeline.ts',
   'publish',
   'commands',
   'index.ts',
+  'browser.ts',
   'cli.ts',
 ];
 
@@ -70,6 +72,12 @@ describe('the structure', () => {
   it('imports elkjs in one file', () => expect(importersOf(/^elkjs/)).toEqual(['place/elk.ts']));
   it('draws with svg.js in one room', () =>
     expect(importersOf(/^(@svgdotjs|svgdom)/).filter((file) => !file.startsWith('draw/'))).toEqual([]));
+  it('reaches no svgdom and no machine from what a page is given', () => {
+    const seen = new Set(['browser.ts']);
+    for (const file of seen) for (const name of imports.get(file) ?? []) seen.add(name);
+    expect(seen.size).toBeGreaterThan(50);
+    expect(importersOf(/^(svgdom|node:)/).filter((file) => seen.has(file))).toEqual([]);
+  });
   it('touches the machine only in publish and the command line', () =>
     expect(importersOf(/^node:/).filter((file) => !/^publish\/|^commands\/|^cli\.ts$/.test(file))).toEqual(
       [],

@@ -6,6 +6,7 @@
 
 import type { Circuit, State } from '../circuit/circuit.ts';
 import { type ExchangedLugs, exchanged } from '../circuit/exchange.ts';
+import { elementsLike, is, type Part } from '../parts/index.ts';
 import { buildCircuit } from '../solve/build.ts';
 import { shapeOf } from './peak.ts';
 import { heardIn } from './response.ts';
@@ -32,12 +33,12 @@ export interface Across {
 export function capacitorsAcross(circuit: Circuit): readonly Across[] {
   const lost = lostIn(circuit);
   if (lost.length === 0) return [];
-  const capacitors = circuit.kit.parts.filter((part) => part.kind === 'capacitor').map((part) => part.name);
+  const capacitors = circuit.kit.parts.filter(isCapacitor).map((part) => part.name);
   const without = (kept: string | undefined): Circuit => ({
     ...circuit,
     kit: {
       ...circuit.kit,
-      parts: circuit.kit.parts.filter((part) => part.kind !== 'capacitor' || part.name === kept),
+      parts: circuit.kit.parts.filter((part) => !isCapacitor(part) || part.name === kept),
     },
   });
   const bare = without(undefined);
@@ -48,6 +49,8 @@ export function capacitorsAcross(circuit: Circuit): readonly Across[] {
     return own.length === 0 ? [] : [{ capacitor, ...blame(circuit, only, own), lost: own }];
   });
 }
+
+const isCapacitor = (part: Part): boolean => elementsLike(part, 'capacitance').length > 0;
 
 const still = (circuit: Circuit, { state, pickup, reference }: Lost, controls = {}): boolean =>
   isLost(circuit, state, pickup, reference, controls);
@@ -68,7 +71,7 @@ function lostIn(circuit: Circuit): readonly Lost[] {
 
 /** The pot to blame, and whether exchanging its lugs fixes it. */
 function blame(circuit: Circuit, only: Circuit, lost: readonly Lost[]): Pick<Across, 'control' | 'exchange'> {
-  const pots = circuit.kit.parts.filter((part) => part.kind === 'pot').map((part) => part.name);
+  const pots = circuit.kit.parts.filter((part) => is(part, 'pot')).map((part) => part.name);
   const control = pots.find((pot) =>
     lost.every((one) => !still(only, one, { [pot]: 0 }) && sounds(only, one, { [pot]: 0 })),
   );

@@ -1,10 +1,10 @@
 /** Everything the analysis says of a circuit, in one value that can be written as JSON. */
 import type { Circuit } from '../circuit/circuit.ts';
 import { type ControlRole, rolesOf } from './controls.ts';
+import { type LimitOptions, type Limits, solveLimits } from './limits.ts';
 import { type LoadOptions, type StateLoads, solveLoads } from './loads.ts';
 import { readMeter, type StateReadings } from './meter.ts';
 import { type StateResponse, solveKnobSteps } from './response.ts';
-import { type Spread, type SpreadOptions, solveSpread } from './spread.ts';
 
 export interface Analysis {
   readonly kit: string;
@@ -15,20 +15,20 @@ export interface Analysis {
   /** Shapes of the curves at every knob setting; their points are left to `solveResponse`. */
   readonly response: readonly StateResponse[];
   readonly meter: readonly StateReadings[];
-  readonly spread: Spread;
+  readonly limits: Limits;
 }
 
 /** All figures of the handbook's table. */
-export function analyse(circuit: Circuit, options: LoadOptions & SpreadOptions = {}): Analysis {
+export function analyse(circuit: Circuit, options: LoadOptions & LimitOptions = {}): Analysis {
   const roles = rolesOf(circuit);
   return {
     kit: circuit.kit.id,
-    frequency: options.frequency ?? circuit.kit.surroundings.frequency.value,
+    frequency: options.frequency ?? circuit.kit.outputLoad.frequency.value,
     controls: Object.fromEntries(roles),
     loads: solveLoads(circuit, options),
     response: solveKnobSteps(circuit),
     meter: readMeter(circuit, roles),
-    spread: solveSpread(circuit, options),
+    limits: solveLimits(circuit, options),
   };
 }
 

@@ -8,7 +8,7 @@
  * - **other**: neither, in any state (a blend between two coils, a pot not connected).
  */
 import type { Circuit } from '../circuit/circuit.ts';
-import { elementsOf } from '../parts/index.ts';
+import { elementsLike, is } from '../parts/index.ts';
 import { type Controls, makeNetlist } from '../solve/netlist.ts';
 import type { Winding } from '../solve/network.ts';
 import { outside } from '../solve/output.ts';
@@ -28,9 +28,7 @@ export const knobsAtFull: Knobs = { volume: 10, tone: 10 };
 export type Roles = ReadonlyMap<string, ControlRole>;
 
 export function rolesOf(circuit: Circuit): Roles {
-  const pots = circuit.kit.parts.filter((part) =>
-    elementsOf(part).some((element) => element.kind === 'track'),
-  );
+  const pots = circuit.kit.parts.filter((part) => is(part, 'pot'));
   return new Map(pots.map((part) => [part.name, roleOf(circuit, part.name)] as const));
 }
 
@@ -72,7 +70,7 @@ function roleOf(circuit: Circuit, pot: string): ControlRole {
 export function gains(circuit: Circuit, controls: Controls): readonly (readonly number[])[] {
   return circuit.states.flatMap((state) => {
     const netlist = makeNetlist(circuit, state, controls);
-    const branches = [...netlist.branches, ...outside(circuit.kit.surroundings, netlist.jack)];
+    const branches = [...netlist.branches, ...outside(circuit.kit.outputLoad, netlist.jack)];
     const coils = netlist.branches.filter((branch): branch is Winding => branch.kind === 'winding');
     if (!netlist.jack) return [];
     const [direct, full] = [
@@ -81,14 +79,11 @@ export function gains(circuit: Circuit, controls: Controls): readonly (readonly 
     ];
     // A coil that both settings short out has no branch; keeping rows by pickup keeps the two lists in step.
     return circuit.kit.parts.flatMap((part) =>
-      elementsOf(part).flatMap((element) => {
-        if (element.kind !== 'coil') return [];
+      elementsLike(part, 'coil').map((element) => {
         const coil = coils.find((one) => one.of === `${part.name}.${element.id}`);
-        return [
-          coil
-            ? [gain(direct, coil, 0), ...PROBES.map((f) => gain(full, coil, f))]
-            : [0, ...PROBES.map(() => 0)],
-        ];
+        return coil
+          ? [gain(direct, coil, 0), ...PROBES.map((f) => gain(full, coil, f))]
+          : [0, ...PROBES.map(() => 0)];
       }),
     );
   });

@@ -4,8 +4,8 @@ import type { Branch, Port } from '../solve/network.ts';
 import { Solver } from '../solve/solver.ts';
 import type { Variable } from './variables.ts';
 
-/** How the ends were found: `corners` is exact, `draws` is the range that chance reached. */
-export type Method = 'corners' | 'draws';
+/** How the ends were found: `corners` is exact, `samples` is the range that chance reached. */
+export type Method = 'corners' | 'samples';
 
 export interface Range {
   readonly low: number;
@@ -34,16 +34,16 @@ export function resistanceRange(
   return { low: at((v) => v.low), nominal: at(() => 1), high: at((v) => v.high), method: 'corners' };
 }
 
-/** A signal load, 1 / Re(Y): corners where it proves monotone, and draws besides where it does not. */
+/** A signal load, 1 / Re(Y): corners where it proves monotone, and samples besides where it does not. */
 export function signalLoadRange(
   branches: readonly Branch[],
   port: Port,
   frequency: number,
   variables: readonly Variable[],
-  draws: readonly Factors[],
+  samples: readonly Factors[],
 ): Range {
   const solver = new Solver(branches, port);
-  return extremes(variables, draws, (factors) => {
+  return extremes(variables, samples, (factors) => {
     solver.scale(factors);
     return parallelResistanceOf(solver, frequency);
   });
@@ -55,18 +55,18 @@ const MOST_VARIABLES = 10;
 /**
  * The ends of any figure. Variables that move it are sorted out first; then every corner of their box is solved, and
  * the middle of every edge. Where no middle lies outside its edge's ends the figure is monotone along each variable
- * and the corners hold its ends; else, or with too many variables to visit, the draws are searched as well.
+ * and the corners hold its ends; else, or with too many variables to visit, the samples are searched as well.
  */
 export function extremes(
   variables: readonly Variable[],
-  draws: readonly Factors[],
+  samples: readonly Factors[],
   figure: (factors: Factors) => number,
 ): Range {
   const nominal = figure(new Map());
   const moving = variables.filter(({ of, low, high }) =>
     [low, high].some((factor) => figure(new Map([[of, factor]])) !== nominal),
   );
-  if (moving.length > MOST_VARIABLES) return byDraws(draws, figure, [nominal], nominal);
+  if (moving.length > MOST_VARIABLES) return bySamples(samples, figure, [nominal], nominal);
   const corners = cornersOf(moving);
   const values = corners.map((corner) => figure(new Map(corner)));
   const monotone = moving.every((variable, bit) =>
@@ -77,7 +77,7 @@ export function extremes(
       return between(middle, value, other);
     }),
   );
-  if (!monotone) return byDraws(draws, figure, [nominal, ...values], nominal);
+  if (!monotone) return bySamples(samples, figure, [nominal, ...values], nominal);
   return { low: Math.min(...values), nominal, high: Math.max(...values), method: 'corners' };
 }
 
@@ -93,18 +93,18 @@ function between(middle: number, a: number, b: number): boolean {
   return middle >= Math.min(a, b) - slack && middle <= Math.max(a, b) + slack;
 }
 
-function byDraws(
-  draws: readonly Factors[],
+function bySamples(
+  samples: readonly Factors[],
   figure: (factors: Factors) => number,
   known: readonly number[],
   nominal: number,
 ): Range {
   let low = Math.min(...known);
   let high = Math.max(...known);
-  for (const factors of draws) {
+  for (const factors of samples) {
     const value = figure(factors);
     low = Math.min(low, value);
     high = Math.max(high, value);
   }
-  return { low, nominal, high, method: 'draws' };
+  return { low, nominal, high, method: 'samples' };
 }

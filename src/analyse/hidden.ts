@@ -1,6 +1,6 @@
 /** Pots that at full keep a pickup down, as a blend does: figures are given at full, where it is hardly heard. */
 import type { Circuit, State } from '../circuit/circuit.ts';
-import { elementsOf, isPickup } from '../parts/index.ts';
+import { is, isPickup } from '../parts/index.ts';
 import { type Controls, makeNetlist } from '../solve/netlist.ts';
 import { outside } from '../solve/output.ts';
 import { sizeOf, transfersOf } from '../solve/sounding.ts';
@@ -23,7 +23,7 @@ const BROUGHT_OUT = 0.1;
 
 export function hiddenPickups(circuit: Circuit): readonly Hidden[] {
   const { kit, states } = circuit;
-  const pots = kit.parts.filter((part) => elementsOf(part).some(({ kind }) => kind === 'track'));
+  const pots = kit.parts.filter((part) => is(part, 'pot'));
   const pickups = kit.parts.filter(isPickup).map(({ name }) => name);
   const found = new Map<string, { pickup: string; pot: string; states: State[] }>();
   for (const state of states) {
@@ -49,6 +49,6 @@ export function hiddenPickups(circuit: Circuit): readonly Hidden[] {
 /** Volts at the jack per volt in each pickup. */
 function sizesIn(circuit: Circuit, state: State, controls: Controls): (pickup: string) => number {
   const { branches, jack } = makeNetlist(circuit, state, controls);
-  const found = transfersOf([...branches, ...outside(circuit.kit.surroundings, jack)], jack, [AT]);
+  const found = transfersOf([...branches, ...outside(circuit.kit.outputLoad, jack)], jack, [AT]);
   return (pickup) => sizeOf(found.get(pickup)?.[0]);
 }

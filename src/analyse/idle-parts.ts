@@ -4,7 +4,7 @@
  * ring with the jack, which are those of its block in the graph's sense.
  */
 import type { Circuit } from '../circuit/circuit.ts';
-import { contactsOf } from '../parts/index.ts';
+import { contactsOf, is } from '../parts/index.ts';
 import { makeNetlist } from '../solve/netlist.ts';
 import type { Branch } from '../solve/network.ts';
 import { outside } from '../solve/output.ts';
@@ -12,15 +12,15 @@ import type { StateLoads } from './loads.ts';
 
 /** Names of the resistors and capacitors in circuit in no state, wherever the controls stand. */
 export function idleComponents(circuit: Circuit): readonly string[] {
-  const { parts, surroundings } = circuit.kit;
-  const components = parts.filter(({ kind }) => kind === 'resistor' || kind === 'capacitor');
+  const { parts, outputLoad } = circuit.kit;
+  const components = parts.filter((part) => is(part, 'component'));
   if (components.length === 0) return [];
   // Between its ends no wiper shorts what lies beside its track.
   const midway = Object.fromEntries(parts.map(({ name }) => [name, 0.5]));
   const used = new Set<string>();
   for (const state of circuit.states) {
     const netlist = makeNetlist(circuit, state, midway);
-    const branches = [...netlist.branches, ...outside(surroundings, netlist.jack)];
+    const branches = [...netlist.branches, ...outside(outputLoad, netlist.jack)];
     for (const { of } of blockOf(branches, 'amplifier')) used.add(of.split('.')[0] ?? of);
     if (components.every(({ name }) => used.has(name))) return [];
   }

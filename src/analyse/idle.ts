@@ -5,8 +5,7 @@
  */
 
 import { type Circuit, lugId, type State } from '../circuit/circuit.ts';
-import { given } from '../common/units.ts';
-import { elementsOf } from '../parts/index.ts';
+import { elementsLike, withOhms } from '../parts/index.ts';
 import { buildCircuit } from '../solve/build.ts';
 import { gains, PROBES } from './controls.ts';
 import { decibels } from './peak.ts';
@@ -36,8 +35,8 @@ export function idleControls(circuit: Circuit): readonly IdleControl[] {
   const full = gains(circuit, {});
   const joined = joinedLugs(circuit);
   return circuit.kit.parts.flatMap((part): IdleControl[] => {
-    const track = elementsOf(part).find((element) => element.kind === 'track');
-    if (track?.kind !== 'track') return [];
+    const [track] = elementsLike(part, 'track');
+    if (!track) return [];
     const pot = part.name;
     const ends = [track.anticlockwise, track.wiper, track.clockwise];
     const free = ends.filter((lug) => !joined.has(lugId(pot, lug)));
@@ -55,8 +54,8 @@ export function idleControls(circuit: Circuit): readonly IdleControl[] {
 export function shuntControls(circuit: Circuit): readonly { readonly pot: string; readonly free: string }[] {
   const joined = joinedLugs(circuit);
   return circuit.kit.parts.flatMap((part) => {
-    const track = elementsOf(part).find((element) => element.kind === 'track');
-    if (track?.kind !== 'track') return [];
+    const [track] = elementsLike(part, 'track');
+    if (!track) return [];
     const free = [track.anticlockwise, track.clockwise].find((lug) => !joined.has(lugId(part.name, lug)));
     return free === undefined || !circuit.states.some((state) => silences(circuit, part.name, state))
       ? []
@@ -87,9 +86,7 @@ const fallOf = (full: Rows, zero: Rows): number =>
 
 /** Whether some coil is heard through this pot's track and in no other way, as past it through a capacitor. */
 function carries(circuit: Circuit, pot: string, full: Rows): boolean {
-  const open = circuit.kit.parts.map((part) =>
-    part.name === pot && part.kind === 'pot' ? { ...part, value: given(NO_TRACK) } : part,
-  );
+  const open = circuit.kit.parts.map((part) => (part.name === pot ? withOhms(part, NO_TRACK) : part));
   const cut = gains(buildCircuit({ ...circuit.kit, parts: open }), { [pot]: 0 });
   return full.some((row, i) => [0, AT].every((k) => (row[k] ?? 0) > 0.1 && (cut[i]?.[k] ?? 0) < 1e-3));
 }

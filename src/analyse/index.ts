@@ -17,7 +17,21 @@ export type { Method, Range } from './extremes.ts';
 export { type Hidden, hiddenPickups } from './hidden.ts';
 export { type IdleControl, idleControls, shuntControls } from './idle.ts';
 export { idleComponents, idleSwitches } from './idle-parts.ts';
-export type { NewResistor } from './kit-changes.ts';
+export { legsOf, type NewResistor } from './kit-changes.ts';
+export {
+  DEFAULT_SAMPLES,
+  DEFAULT_SEED,
+  type LimitOptions,
+  type Limits,
+  MOST_SAMPLES,
+  MOST_SEED,
+  type PickupLimits,
+  type ReadingLimits,
+  type ResonanceLimits,
+  type SampledRange,
+  type StateLimits,
+  solveLimits,
+} from './limits.ts';
 export { type Difference, type LoadOptions, type PickupLoads, type StateLoads, solveLoads } from './loads.ts';
 export {
   type HarnessReadings,
@@ -43,19 +57,6 @@ export {
   solveKnobSteps,
   solveResponse,
 } from './response.ts';
-export {
-  DEFAULT_DRAWS,
-  DEFAULT_SEED,
-  type DrawnRange,
-  MOST_DRAWS,
-  MOST_SEED,
-  type PickupSpread,
-  type ReadingSpread,
-  type ResonanceSpread,
-  type Spread,
-  type SpreadOptions,
-  type StateSpread,
-  solveSpread,
-} from './spread.ts';
+export { toneControlsIn } from './tone-controls.ts';
 export { type Treble, trebleOf } from './treble.ts';
 export { roomTemperatures, type Temperatures } from './variables.ts';

@@ -3,11 +3,13 @@
  * kit, which is built and solved like any other; nothing is worked out from the old one's figures.
  */
 import { type Circuit, type LugId, lugId } from '../circuit/circuit.ts';
-import { given } from '../common/units.ts';
+import { must } from '../common/must.ts';
 import type { End, Joint, Kit } from '../describe/kit.ts';
 import { LABEL_LONGEST } from '../parts/fields.ts';
-import type { Part } from '../parts/index.ts';
-import { resistor } from '../parts/resistor.ts';
+import { lugsWith, type Part, resistorOf, withOhms } from '../parts/index.ts';
+import { LUG_ROOM, make } from '../parts/kind.ts';
+import { newResistor, resistor } from '../parts/resistor.ts';
+import { twoLegs } from '../parts/two-leg.ts';
 
 /** A resistor to be soldered between two lugs, and what must be done besides. */
 export interface NewResistor {
@@ -29,18 +31,25 @@ export const endOf = (id: LugId): End => {
   return { part: id.slice(0, dot), lug: id.slice(dot + 1) };
 };
 
+/** Both legs of a new resistor, each with what it is soldered to. */
+export function legsOf({ part, from, to }: Pick<NewResistor, 'part' | 'from' | 'to'>) {
+  const [first, second] = twoLegs;
+  return [
+    [lugId(part, first.name), from],
+    [lugId(part, second.name), to],
+  ] as const;
+}
+
 /** The kit with a resistor more, its joints last. */
 export function withResistor(kit: Kit, added: NewResistor): Kit {
-  const base = { kind: 'resistor', name: added.part, label: added.label ?? added.part } as const;
-  const written = { value: added.ohms, ...(added.sleeved ? { sleeve: 1 as const } : {}) };
+  const part = make(resistor, { name: added.part, label: added.label ?? added.part }, newResistor(added));
   const joints: readonly (readonly [Joint['kind'], LugId, LugId])[] = [
     ...(added.wires ?? []).map(([from, to]) => ['wire', from, to] as const),
-    ['leg', lugId(added.part, '1'), added.from],
-    ['leg', lugId(added.part, '2'), added.to],
+    ...legsOf(added).map(([leg, to]) => ['leg', leg, to] as const),
   ];
   return {
     ...kit,
-    parts: [...kit.parts, resistor.build(base, written)],
+    parts: [...kit.parts, part],
     joints: [
       ...kit.joints,
       ...joints.map(
@@ -67,9 +76,7 @@ export const withValues = (kit: Kit, values: Readonly<Record<string, number>>): 
   ...kit,
   parts: kit.parts.map((part): Part => {
     const ohms = Object.hasOwn(values, part.name) ? values[part.name] : undefined;
-    return (part.kind === 'pot' || part.kind === 'resistor') && ohms !== undefined
-      ? { ...part, value: given(ohms) }
-      : part;
+    return ohms === undefined ? part : withOhms(part, ohms);
   }),
 });
 
@@ -78,8 +85,8 @@ export function padsOf(circuit: Circuit, pickup: string): readonly string[] {
   const hot = hotNet(circuit, pickup);
   const ground = circuit.nets.find((net) => net.role === 'ground')?.index;
   return circuit.kit.parts.flatMap((part) => {
-    if (part.kind !== 'resistor' || hot === undefined || ground === undefined || hot === ground) return [];
-    const nets = ['1', '2'].map((leg) => circuit.lugs.get(lugId(part.name, leg))?.net);
+    if (!resistorOf(part) || hot === undefined || ground === undefined || hot === ground) return [];
+    const nets = lugsWith(part, 'leg').map((leg) => circuit.lugs.get(lugId(part.name, leg))?.net);
     return nets.includes(hot) && nets.includes(ground) ? [part.name] : [];
   });
 }
@@ -90,7 +97,11 @@ export function placeOfPad(circuit: Circuit, pad: string, net: number): readonly
     const joint = circuit.joints.find(({ from, to }) => idOf(from) === leg || idOf(to) === leg);
     return joint && (idOf(joint.from) === leg ? idOf(joint.to) : idOf(joint.from));
   };
-  const legs = ['1', '2'].map((leg) => lugId(pad, leg));
+  const part = must(
+    circuit.kit.parts.find(({ name }) => name === pad),
+    `part ${pad}`,
+  );
+  const legs = lugsWith(part, 'leg').map((leg) => lugId(pad, leg));
   const [hot, other] = circuit.lugs.get(legs[0] ?? '')?.net === net ? legs : [...legs].reverse();
   const [from, to] = [far(hot ?? ''), far(other ?? '')];
   return from === undefined || to === undefined ? undefined : [from, to];
@@ -101,9 +112,6 @@ const idOf = (end: End): LugId => lugId(end.part, end.lug);
 export const hotNet = (circuit: Circuit, pickup: string): number | undefined =>
   [...circuit.lugs.values()].find((lug) => lug.part === pickup && lug.role === 'hot')?.net;
 
-/** More than these a lug does not hold well (common practice, no source). */
-const MOST_JOINTS = 3;
-
 /**
  * Where a pad's leg is soldered on a net: best on the switch, else on a pot, else wherever the net is; where there is
  * the choice, on a lug that has room.
@@ -112,7 +120,7 @@ export function lugFor(circuit: Circuit, net: number): LugId | undefined {
   const all = [...circuit.lugs.values()].filter((lug) => lug.net === net);
   const joints = (id: LugId) =>
     circuit.joints.filter(({ from, to }) => idOf(from) === id || idOf(to) === id).length;
-  const roomy = all.filter((lug) => joints(lug.id) < MOST_JOINTS);
+  const roomy = all.filter((lug) => joints(lug.id) < (lug.room ?? LUG_ROOM));
   const lugs = [...roomy, ...all];
   const first = (...roles: readonly string[]) => lugs.find((lug) => roles.includes(lug.role))?.id;
   return (

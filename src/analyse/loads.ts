@@ -1,7 +1,7 @@
 /** What each sounding pickup works into, in every state, beside what it was made to work into. */
 import { type Circuit, lugId, type State } from '../circuit/circuit.ts';
-import type { Surroundings } from '../describe/kit.ts';
-import { elementsOf, isPickup, lugsOf, type Part, type Pickup } from '../parts/index.ts';
+import type { OutputLoad } from '../describe/kit.ts';
+import { elementsLike, isPickup, lugsWith, type Part, type Pickup } from '../parts/index.ts';
 import { type Loads, loadsOf } from '../solve/measure.ts';
 import { makeNetlist, type Netlist } from '../solve/netlist.ts';
 import { type Branch, type Port, withoutPickups } from '../solve/network.ts';
@@ -45,11 +45,11 @@ export interface StateLoads {
 
 /** Loads of every sounding pickup in every state, all controls at full. */
 export function solveLoads(circuit: Circuit, options: LoadOptions = {}): readonly StateLoads[] {
-  const frequency = options.frequency ?? circuit.kit.surroundings.frequency.value;
-  const { surroundings } = circuit.kit;
+  const frequency = options.frequency ?? circuit.kit.outputLoad.frequency.value;
+  const { outputLoad } = circuit.kit;
   const pickups = circuit.kit.parts.filter(isPickup);
   const references = new Map(
-    pickups.map((pickup) => [pickup.name, referenceOf(pickup, surroundings, frequency)] as const),
+    pickups.map((pickup) => [pickup.name, referenceOf(pickup, outputLoad, frequency)] as const),
   );
   const levelOf = ({ name }: Pickup): number => references.get(name)?.level ?? 1;
   return circuit.states.map((state, index) => {
@@ -91,13 +91,13 @@ interface Reference {
 }
 
 /** The two loads of the plain harness that a pickup was made for, and what it gives there. */
-function referenceOf(pickup: Pickup, surroundings: Surroundings, frequency: number): Reference {
-  const circuit = referenceCircuit(pickup, surroundings);
+function referenceOf(pickup: Pickup, outputLoad: OutputLoad, frequency: number): Reference {
+  const circuit = referenceCircuit(pickup, outputLoad);
   const state = circuit.states[0];
   const netlist = state && makeNetlist(circuit, state);
   const port = netlist && pickupPort(pickup, netlist);
   if (!netlist || !port) return { loads: { dcLoad: Infinity, signalLoad: Infinity }, level: 1 };
-  const branches = [...netlist.branches, ...outside(surroundings, netlist.jack)];
+  const branches = [...netlist.branches, ...outside(outputLoad, netlist.jack)];
   return {
     loads: loadsOf(loading(netlist, []), port, frequency),
     level: sizeOf(transfersOf(branches, netlist.jack, [1000]).get(pickup.name)?.[0]) || 1,
@@ -106,8 +106,8 @@ function referenceOf(pickup: Pickup, surroundings: Surroundings, frequency: numb
 
 /** A pickup's own two terminals at the harness: its hot lug and its return. */
 export function pickupPort(pickup: Part, netlist: Netlist): Port | undefined {
-  const coil = elementsOf(pickup).find((element) => element.kind === 'coil');
-  const lug = (role: 'hot' | 'return') => lugsOf(pickup).find((spec) => spec.role === role)?.name;
+  const coil = elementsLike(pickup, 'coil')[0];
+  const lug = (role: 'hot' | 'return') => lugsWith(pickup, role)[0];
   const from = netlist.nodeOf.get(lugId(pickup.name, lug('hot') ?? coil?.hot ?? ''));
   const to = netlist.nodeOf.get(lugId(pickup.name, lug('return') ?? coil?.return ?? ''));
   return from === undefined || to === undefined ? undefined : { from, to };
@@ -116,7 +116,7 @@ export function pickupPort(pickup: Part, netlist: Netlist): Port | undefined {
 /** The network as played, without the one pickup that is looked out of and those that are silent. */
 export function played(circuit: Circuit, state: State, netlist: Netlist, own: string): readonly Branch[] {
   const gone = (name: string) => name === own || !state.sounding.includes(name);
-  return [...withoutPickups(netlist.branches, gone), ...outside(circuit.kit.surroundings, netlist.jack)];
+  return [...withoutPickups(netlist.branches, gone), ...outside(circuit.kit.outputLoad, netlist.jack)];
 }
 
 /** Signed distance from a reference; of two infinite figures, none. */

@@ -7,10 +7,10 @@ import { controlsAt, type Roles, rolesOf } from './controls.ts';
 
 /** Ohms: infinite when the meter shows an open circuit, zero when it shows none. */
 export interface Reading {
-  /** Before the pickups are fitted. */
-  readonly unfitted: number;
-  /** With the pickups fitted. */
-  readonly fitted: number;
+  /** Before the pickups are connected. */
+  readonly disconnected: number;
+  /** With the pickups connected. */
+  readonly connected: number;
 }
 
 /** From the lugs of one net, which any joint holds together, to the jack's sleeve. */
@@ -49,8 +49,8 @@ function readAt(circuit: Circuit, state: State, roles: Roles, volume: number): H
   if (!jack) return undefined;
   const bare = withoutPickups(branches, () => true);
   const read = (from: number): Reading => ({
-    unfitted: directResistance(bare, { from, to: jack.to }),
-    fitted: directResistance(branches, { from, to: jack.to }),
+    disconnected: directResistance(bare, { from, to: jack.to }),
+    connected: directResistance(branches, { from, to: jack.to }),
   });
   const lugs = circuit.nets.flatMap((net): LugReading[] => {
     const from = nodeOf.get(net.lugs[0] ?? '');
@@ -62,7 +62,7 @@ function readAt(circuit: Circuit, state: State, roles: Roles, volume: number): H
 }
 
 /**
- * Tip to sleeve of every state with all controls at full and the pickups fitted, ohms: the one reading a load card
+ * Tip to sleeve of every state with all controls at full and the pickups connected, ohms: the one reading a load card
  * shows. Empty for a kit without a jack.
  */
 export const readJack = (circuit: Circuit): readonly number[] =>

@@ -1,6 +1,6 @@
 /** What can be done instead of a pad on the pickup's own lug, each solved; and what makes a load too heavy. */
 import type { Circuit, LugId, State } from '../circuit/circuit.ts';
-import { contactsOf, isPickup } from '../parts/index.ts';
+import { contactsOf, elementsLike, is, isPickup, resistorOf } from '../parts/index.ts';
 import { loadsOf } from '../solve/measure.ts';
 import { makeNetlist } from '../solve/netlist.ts';
 import type { Branch } from '../solve/network.ts';
@@ -41,11 +41,11 @@ export function causesOf(circuit: Circuit, pickup: string, index: number, match:
   const port = netlist && own && pickupPort(own, netlist);
   if (!netlist || !port) return [];
   const bare = loading(netlist, chainOf(circuit, state, pickup));
-  const frequency = circuit.kit.surroundings.frequency.value;
+  const frequency = circuit.kit.outputLoad.frequency.value;
   const load = (branches: readonly Branch[]) => loadFor(match, loadsOf(branches, port, frequency));
   const now = load(bare);
   return circuit.kit.parts
-    .filter((part) => part.kind === 'pot' || part.kind === 'resistor')
+    .filter((part) => is(part, 'pot') || resistorOf(part) !== undefined)
     .map((part) => ({
       part: part.name,
       without: load(bare.filter(({ of }) => !of.startsWith(`${part.name}.`))),
@@ -151,10 +151,11 @@ export function otherPots(
   const loading = new Set(causesOf(circuit, pickup, state, match).map((cause) => cause.part));
   const pots: Record<string, number> = {};
   for (const [name, role] of rolesOf(circuit)) {
-    const pot = circuit.kit.parts.find((part) => part.name === name);
+    const [track] = circuit.kit.parts.flatMap((part) =>
+      part.name === name ? elementsLike(part, 'track') : [],
+    );
     const wanted = role === 'volume' ? reference.volume.value : reference.tone.value;
-    if (role !== 'other' && loading.has(name) && pot?.kind === 'pot' && pot.value.value !== wanted)
-      pots[name] = wanted;
+    if (role !== 'other' && loading.has(name) && track && track.ohms.value !== wanted) pots[name] = wanted;
   }
   if (Object.keys(pots).length === 0) return [];
   const after = withValues(circuit.kit, pots);

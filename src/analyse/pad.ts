@@ -7,7 +7,7 @@ import type { Circuit, LugId } from '../circuit/circuit.ts';
 import { type Choice, nearest } from '../common/series.ts';
 import type { Kit } from '../describe/kit.ts';
 import { ohmBounds } from '../parts/fields.ts';
-import { isPickup } from '../parts/index.ts';
+import { isPickup, resistorOf } from '../parts/index.ts';
 import { buildCircuit } from '../solve/build.ts';
 import { parallelResistanceOf, resistanceOf } from '../solve/measure.ts';
 import { makeNetlist } from '../solve/netlist.ts';
@@ -149,7 +149,7 @@ const farOff = (load: number, reference: number): number => Math.abs(Math.log(lo
 
 function ohmsOf(kit: Kit, name: string): number | undefined {
   const part = kit.parts.find((one) => one.name === name);
-  return part?.kind === 'resistor' ? part.value.value : undefined;
+  return part && resistorOf(part)?.ohms.value;
 }
 
 /** Where the pad's two legs go: where the one that is there has them, else on the pickup's own net and on ground. */
@@ -211,7 +211,7 @@ function idealPad(
   if (!netlist || !port || a === undefined || b === undefined) return undefined;
   const branches = [...loading(netlist, chainOf(circuit, state, pickup)), resistor(a, b, 1, 'pad')];
   const solver = new Solver(branches, port, { direct: match === 'dc' });
-  const frequency = circuit.kit.surroundings.frequency.value;
+  const frequency = circuit.kit.outputLoad.frequency.value;
   const load = (ohms: number): number => {
     solver.scale(new Map([['pad', ohms]]));
     return match === 'dc' ? resistanceOf(solver) : parallelResistanceOf(solver, frequency);

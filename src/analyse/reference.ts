@@ -4,56 +4,47 @@
  */
 
 import type { Circuit } from '../circuit/circuit.ts';
-import type { Joint, Surroundings } from '../describe/kit.ts';
+import { must } from '../common/must.ts';
+import type { End, Joint, OutputLoad } from '../describe/kit.ts';
 import { capacitor } from '../parts/capacitor.ts';
-import type { Part, Pickup } from '../parts/index.ts';
+import { lugsWith, type Part, type Pickup } from '../parts/index.ts';
 import { jack } from '../parts/jack.ts';
+import { type LugRole, make } from '../parts/kind.ts';
 import { pot } from '../parts/pot.ts';
 import { buildCircuit } from '../solve/build.ts';
 
 /** Farads. 22 nF serves humbuckers and single coils alike; common practice, no source. */
 const TONE_CAPACITOR = 22e-9;
 
-/** Names that a pickup's own cannot clash with, as `+` is in no part's name. */
-const VOLUME = '+volume';
-const TONE = '+tone';
-const CAPACITOR = '+capacitor';
-const JACK = '+jack';
-
-const base = <K extends Part['kind']>(kind: K, name: string) => ({ kind, name, label: name });
-
-/** The reference harness with this very pickup in it. */
-export function referenceCircuit(pickup: Pickup, surroundings: Surroundings): Circuit {
-  const { volume, tone } = pickup.reference;
-  const parts: readonly Part[] = [
-    pickup,
-    pot.build(base('pot', VOLUME), { value: volume.value }),
-    pot.build(base('pot', TONE), { value: tone.value }),
-    capacitor.build(base('capacitor', CAPACITOR), { value: TONE_CAPACITOR }),
-    jack.build(base('jack', JACK), {}),
-  ];
+/** The reference harness with this very pickup in it. `+` is in no name that a person may write. */
+export function referenceCircuit(pickup: Pickup, outputLoad: OutputLoad): Circuit {
+  const volume = make(pot, { name: '+volume' }, { value: pickup.reference.volume.value });
+  const tone = make(pot, { name: '+tone' }, { value: pickup.reference.tone.value });
+  const cap = make(capacitor, { name: '+capacitor' }, { value: TONE_CAPACITOR });
+  const output = make(jack, { name: '+jack' }, {});
+  const [near, far] = lugsWith(cap, 'leg').map((lug): End => ({ part: cap.name, lug }));
   const joints = [
-    [`${pickup.name}.hot`, `${VOLUME}.3`],
-    [`${pickup.name}.ground`, `${JACK}.sleeve`],
-    [`${VOLUME}.2`, `${JACK}.tip`],
-    [`${VOLUME}.1`, `${JACK}.sleeve`],
-    [`${TONE}.2`, `${VOLUME}.3`],
-    [`${TONE}.1`, `${CAPACITOR}.1`],
-    [`${CAPACITOR}.2`, `${JACK}.sleeve`],
-  ].map(([from = '', to = ''], index): Joint => ({ kind: 'wire', from: end(from), to: end(to), index }));
+    [at(pickup, 'hot'), at(volume, 'clockwise')],
+    [at(pickup, 'return'), at(output, 'sleeve')],
+    [at(volume, 'wiper'), at(output, 'tip')],
+    [at(volume, 'anticlockwise'), at(output, 'sleeve')],
+    [at(tone, 'wiper'), at(volume, 'clockwise')],
+    [at(tone, 'anticlockwise'), must(near, 'first leg')],
+    [must(far, 'second leg'), at(output, 'sleeve')],
+  ] as const;
   return buildCircuit({
     id: 'reference',
     title: `What ${pickup.label} was made for`,
     arrangement: '',
     view: 'solder-side',
     hand: 'right',
-    parts,
-    joints,
-    surroundings,
+    parts: [pickup, volume, tone, cap, output],
+    joints: joints.map(([from, to], index): Joint => ({ kind: 'wire', from, to, index })),
+    outputLoad,
   });
 }
 
-const end = (id: string) => {
-  const dot = id.lastIndexOf('.');
-  return { part: id.slice(0, dot), lug: id.slice(dot + 1) };
-};
+const at = (part: Part, role: LugRole): End => ({
+  part: part.name,
+  lug: must(lugsWith(part, role)[0], `lug of ${part.name} that is its ${role}`),
+});

@@ -56,7 +56,7 @@ export function relationsIn(
     (part): part is Pickup => isPickup(part) && state.sounding.includes(part.name),
   );
   const netlist = makeNetlist(graph, state);
-  const branches = [...netlist.branches, ...outside(graph.kit.surroundings, netlist.jack)];
+  const branches = [...netlist.branches, ...outside(graph.kit.outputLoad, netlist.jack)];
   const at = transfersAt(branches, netlist.jack);
   const sizes = sizesOnly(branches);
   const sign = transfersAt(sizes, netlist.jack);

@@ -2,7 +2,7 @@
  * Response: volts at the jack per volt induced in a coil, with cable and amplifier connected, for every state.
  *
  * Beside each pickup's own curve stands `together`: one volt induced in every sounding coil at once, in phase. That
- * is the curve a plot draws for a state; two equal coils side by side give the level of one, end to end of two.
+ * is the curve a plot samples for a state; two equal coils side by side give the level of one, end to end of two.
  */
 import type { Circuit, State } from '../circuit/circuit.ts';
 import { isPickup, type Pickup } from '../parts/index.ts';
@@ -70,7 +70,7 @@ export interface Heard {
 export function heardIn(circuit: Circuit, state: State, controls: Controls = {}): Heard | undefined {
   const netlist = makeNetlist(circuit, state, controls);
   if (!netlist.jack) return undefined;
-  const branches = [...netlist.branches, ...outside(circuit.kit.surroundings, netlist.jack)];
+  const branches = [...netlist.branches, ...outside(circuit.kit.outputLoad, netlist.jack)];
   const windings = branches.filter((branch) => soundsIn(state, branch));
   return windings.length === 0 ? undefined : { solver: new Solver(branches, netlist.jack), windings };
 }
@@ -190,7 +190,7 @@ function referenceCurve(
   frequencies: readonly number[],
   knobs: Knobs,
 ): Curve {
-  const plain = referenceCircuit(pickup, circuit.kit.surroundings);
+  const plain = referenceCircuit(pickup, circuit.kit.outputLoad);
   const state = plain.states[0];
   const heard = state && heardIn(plain, state, controlsAt(rolesOf(plain), knobs));
   const curve = heard && curvesOf(heard, [heard.windings], frequencies)[0];

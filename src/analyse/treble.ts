@@ -83,7 +83,7 @@ export const referenceCutoffs = (circuit: Circuit): ReadonlyMap<string, number> 
   );
 
 function referenceCutoff(circuit: Circuit, pickup: Pickup): number {
-  const plain = referenceCircuit(pickup, circuit.kit.surroundings);
+  const plain = referenceCircuit(pickup, circuit.kit.outputLoad);
   const state = plain.states[0];
   const heard = state && heardIn(plain, state);
   return heard ? cutoffFromAbove(gainOf(heard, heard.windings)) : HIGHEST;

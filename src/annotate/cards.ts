@@ -14,7 +14,7 @@ export interface CardRow {
   readonly signalLoad: string;
   /** Signal load as a multiple of the reference; 1 is the harness the pickup was made for. */
   readonly ratio: number;
-  /** `as designed`, `+31 %, brighter`, `−35 %, darker`; `treble cut` where the load is not what one hears. */
+  /** `as designed`, `+31 %, brighter`, `−35 %, heavier load`; `treble cut` where the load is not what one hears. */
   readonly verdict: string;
   /** `5.0 dB down`, where it is quieter than the others. */
   readonly level?: string;
@@ -41,7 +41,7 @@ export interface Card {
 /** What the cards’ bars, ticks and readings are, once for all of them. */
 export const cardsSay = (cards: readonly Card[]): readonly string[] => [
   'DC load: ohms from a pickup’s hot lead to ground, pickups disconnected; signal load: the same at signal frequency, with the tone path.',
-  'Bar: signal load in this position; tick: the load the pickup was made for.',
+  'Bar: signal load in this position; tick: the pickup’s reference load.',
   'Multimeter: pickups connected, all controls on 10.',
   ...(cards.some((card) => card.rows.some((row) => row.level !== undefined)) || joinedSays(cards, ' dB down')
     ? [LEVEL_SAYS]
@@ -49,7 +49,7 @@ export const cardsSay = (cards: readonly Card[]): readonly string[] => [
   ...(joinedSays(cards, 'in series') ? [SERIES_SAYS] : []),
 ];
 const LEVEL_SAYS =
-  'dB down: at 1 kHz for the same voltage in each coil, below the loudest here; alone or all, below the harness it was made for.';
+  'dB down: at 1 kHz for the same voltage in each coil, below the loudest here; alone or all, below the reference harness.';
 const SERIES_SAYS = 'In series: each pickup’s load includes the windings of the others in its chain.';
 const joinedSays = (cards: readonly Card[], words: string): boolean =>
   cards.some(({ joined }) => joined?.includes(words) === true);
@@ -126,17 +126,22 @@ function row(loads: PickupLoads, label: string, treble: Treble | undefined): Car
 /** Decibels at the reference's −3 dB point that an ear takes for a loss of treble (common practice, no source). */
 const DULL = 1;
 
+/** Per cent from the reference within which a load is as designed: less than pots differ by (common practice, no source). */
+const AS_DESIGNED = 10;
+
 /**
- * A load is heavy when its resistance is low: fewer ohms take more from the pickup. What a capacitor takes no
- * resistance shows, so the word follows the solved treble where the two disagree.
+ * A load is heavy when its resistance is low: fewer ohms take more from the pickup. What a capacitor takes no resistance shows, and
+ * pickups in parallel have their resonance higher in spite of a heavier load, so the word follows the solved treble.
  */
 function verdictOf(ratio: number, treble: Treble | undefined): string {
   if (treble?.lost) return 'treble cut';
   if (!Number.isFinite(ratio)) return 'no load';
   const percent = Math.round((ratio - 1) * 100);
-  if (percent === 0) return treble && treble.level < -DULL ? '±0 %, duller' : 'as designed';
-  if (percent < 0) return `−${-percent} %, darker`;
-  return `+${percent} %, ${treble?.lower ? 'duller' : 'brighter'}`;
+  const figure = percent === 0 ? '±0 %' : `${percent < 0 ? '−' : '+'}${Math.abs(percent)} %`;
+  if (Math.abs(percent) <= AS_DESIGNED)
+    return treble && treble.level < -DULL ? `${figure}, duller` : 'as designed';
+  if (percent < 0) return `${figure}, ${treble?.lower === false ? 'heavier load' : 'darker'}`;
+  return `${figure}, ${treble?.lower ? 'duller' : 'brighter'}`;
 }
 
 /** Width a card needs for its longest line. */

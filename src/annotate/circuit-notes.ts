@@ -8,10 +8,12 @@ import {
   type StateLoads,
   shuntControls,
 } from '../analyse/index.ts';
-import { type Circuit, lugId } from '../circuit/circuit.ts';
+import { type Circuit, type LugId, lugId } from '../circuit/circuit.ts';
+import { whereWords } from '../circuit/position.ts';
+import { printHertz } from '../common/figures.ts';
+import { must } from '../common/must.ts';
 import { type Path, type Problem, problem } from '../common/problem.ts';
-import { printHertz } from './figures.ts';
-import { statesWords } from './state-words.ts';
+import { elementsLike, lugsWith, whatIs } from '../parts/index.ts';
 
 /** One note for each capacitor that lies straight across the signal at full. */
 export const acrossNotes = (circuit: Circuit, across = capacitorsAcross(circuit)): readonly Problem[] =>
@@ -25,7 +27,7 @@ export const acrossNotes = (circuit: Circuit, across = capacitorsAcross(circuit)
         placeOf(one),
         {
           capacitor,
-          states: statesWords(
+          where: whereWords(
             circuit,
             one.lost.map(({ state }) => state),
           ),
@@ -34,7 +36,7 @@ export const acrossNotes = (circuit: Circuit, across = capacitorsAcross(circuit)
           reference: printHertz(first.reference),
           whole: isWhole(one),
           ...(control === undefined ? {} : { control }),
-          ...(exchange ? { exchange: exchange.used } : {}),
+          ...(exchange ? { exchange: { used: exchange.used, ends: exchange.ends } } : {}),
         },
         exchange ? 'value' : 'key',
       ),
@@ -57,8 +59,8 @@ const isWhole = ({ lost }: Across): boolean =>
   );
 
 /** Capacitors straight across the signal in every position, which stop the drawing. */
-export const acrossFaults = (circuit: Circuit): readonly Problem[] =>
-  circuit.kit.parts.some(({ kind }) => kind === 'capacitor')
+export const acrossErrors = (circuit: Circuit): readonly Problem[] =>
+  circuit.kit.parts.some((part) => elementsLike(part, 'capacitance').length > 0)
     ? acrossNotes(circuit).filter(({ code }) => code === 'capacitor-across-always')
     : [];
 
@@ -71,15 +73,15 @@ function placeOf({ capacitor, exchange }: Across): Path {
 /** One note for each pot that turns nothing, or for a volume that hardly turns anything down. */
 export const idleNotes = (circuit: Circuit): readonly Problem[] =>
   idleControls(circuit).map(({ pot, fall, free }) => {
-    const floats = floatingCases(circuit).some(({ part, on }) => part === pot && on.length > 0);
+    const floating = floatingCases(circuit).find(({ part, on }) => part === pot && on.length > 0);
     return problem(
-      'control-idle',
+      'control-no-effect',
       ['parts', pot],
       {
         part: pot,
         free,
         ...(fall === undefined ? {} : { fall: `${fall.toFixed(1)} dB` }),
-        ...(floats ? { floating: `${pot}.case` } : {}),
+        ...(floating ? { floating: floating.lug } : {}),
       },
       'key',
     );
@@ -94,32 +96,47 @@ export const shuntNotes = (circuit: Circuit): readonly Problem[] =>
 /** One warning for each component that no signal passes, and for each switch that changes nothing. */
 export const idlePartNotes = (circuit: Circuit, loads: readonly StateLoads[]): readonly Problem[] => [
   ...idleComponents(circuit).map((part) => {
-    const what = circuit.kit.parts.find(({ name }) => name === part)?.kind ?? 'part';
-    return problem('component-idle', ['parts', part], { part, what }, 'key');
+    const what = whatIs(
+      must(
+        circuit.kit.parts.find(({ name }) => name === part),
+        `part ${part}`,
+      ),
+    );
+    return problem('component-no-effect', ['parts', part], { part, what }, 'key');
   }),
-  ...idleSwitches(circuit, loads).map((part) => problem('switch-idle', ['parts', part], { part }, 'key')),
+  ...idleSwitches(circuit, loads).map((part) =>
+    problem('switch-no-effect', ['parts', part], { part }, 'key'),
+  ),
 ];
 
-/** One warning for each pot whose case is not grounded: it floats, or it is on the signal. */
+/** One warning for each case that is not grounded: it floats, or it is on the signal. */
 export const caseNotes = (circuit: Circuit): readonly Problem[] =>
-  floatingCases(circuit).map(({ part, on }) => {
+  floatingCases(circuit).map(({ part, lug, on }) => {
     const path = ['parts', part];
-    const signal = on.filter((lug) => /^(?:hot|tip)$/.test(circuit.lugs.get(lug)?.role ?? ''));
-    if (signal.length === 0) return problem('case-not-grounded', path, { part, on }, 'key');
-    const own = lugId(part, 'case');
+    const signal = on.filter((other) => /^(?:hot|tip)$/.test(circuit.lugs.get(other)?.role ?? ''));
+    if (signal.length === 0) return problem('case-not-grounded', path, { part, lug, on }, 'key');
     const joined = circuit.joints.flatMap(({ from, to }) => {
       const [a, b] = [lugId(from.part, from.lug), lugId(to.part, to.lug)];
-      return a === own ? [b] : b === own ? [a] : [];
+      return a === lug ? [b] : b === lug ? [a] : [];
     });
-    return problem('case-on-signal', path, { part, on: signal, joined }, 'key');
+    return problem('case-on-signal', path, { part, lug, on: signal, joined }, 'key');
   });
 
-/** Pots whose case is not on the net of the jack's sleeve, and the lugs that end on it. */
-const floatingCases = ({ kit, lugs, nets }: Circuit): readonly { part: string; on: readonly string[] }[] =>
-  kit.parts.flatMap(({ kind, name }) => {
-    const own = lugId(name, 'case');
-    const net = nets[lugs.get(own)?.net ?? -1];
-    return kind !== 'pot' || net?.role === 'ground'
-      ? []
-      : [{ part: name, on: (net?.lugs ?? []).filter((lug) => lug !== own) }];
-  });
+interface FloatingCase {
+  readonly part: string;
+  readonly lug: LugId;
+  /** The lugs that end on it. */
+  readonly on: readonly LugId[];
+}
+
+/** Cases that are not on the net of the jack's sleeve. */
+const floatingCases = ({ kit, lugs, nets }: Circuit): readonly FloatingCase[] =>
+  kit.parts.flatMap((part) =>
+    lugsWith(part, 'case').flatMap((name) => {
+      const lug = lugId(part.name, name);
+      const net = nets[lugs.get(lug)?.net ?? -1];
+      return net?.role === 'ground'
+        ? []
+        : [{ part: part.name, lug, on: (net?.lugs ?? []).filter((other) => other !== lug) }];
+    }),
+  );

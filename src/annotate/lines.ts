@@ -1,10 +1,10 @@
 /** How each joint is to be drawn: its look, which says what it is made of, and its tint, which says what it carries. */
 import { type Circuit, lugId } from '../circuit/circuit.ts';
 import type { Joint } from '../describe/kit.ts';
-import { isPickup, type Part } from '../parts/index.ts';
+import { componentOf, elementsLike, isPickup, type Part } from '../parts/index.ts';
 
 /** `sleeved` is a component leg in sleeving. */
-export type LineLook = 'signal' | 'ground' | 'leg' | 'sleeved' | 'link' | 'bend' | 'braid';
+export type LineLook = 'signal' | 'ground' | 'leg' | 'sleeved' | 'jumper' | 'bend' | 'braid';
 
 export interface Line {
   readonly look: LineLook;
@@ -40,11 +40,11 @@ function lookOf(joint: Joint, tint: string, parts: ReadonlyMap<string, Part>): L
     case 'leg':
       return [joint.from, joint.to].some((end) => {
         const part = parts.get(end.part);
-        return (part?.kind === 'resistor' || part?.kind === 'capacitor') && part.sleeved.includes(end.lug);
+        return part && componentOf(part)?.sleeved.includes(end.lug);
       })
         ? 'sleeved'
         : 'leg';
-    case 'link':
+    case 'jumper':
     case 'bend':
     case 'braid':
       return joint.kind;
@@ -60,10 +60,9 @@ function tintOf(circuit: Circuit, index: number, parts: ReadonlyMap<string, Part
   const lugs = net.lugs.flatMap((id) => circuit.lugs.get(id) ?? []);
   if (lugs.some((lug) => lug.role === 'common') && lugs.some((lug) => lug.role === 'clockwise'))
     return 'chosen';
-  const tone = lugs.some(
-    (lug) =>
-      parts.get(lug.part)?.kind === 'capacitor' ||
-      (lug.role === 'anticlockwise' && parts.get(lug.part)?.kind === 'pot'),
-  );
+  const tone = lugs.some((lug) => {
+    const part = parts.get(lug.part);
+    return lug.role === 'anticlockwise' || (part && elementsLike(part, 'capacitance').length > 0);
+  });
   return tone ? 'tone' : 'other';
 }

@@ -1,6 +1,6 @@
 /** Which joints carry a state's signal: those between the sounding pickups and the jack, and those that load them. */
 import { type Circuit, lugId, type State } from '../circuit/circuit.ts';
-import { elementsOf, isPickup, terminalsOf } from '../parts/index.ts';
+import { elementsOf, isPickup, lugsWith, terminalsOf } from '../parts/index.ts';
 
 /**
  * Indices of the joints that are live in a state: on a net from which the signal can go on, through closed contacts,
@@ -47,10 +47,11 @@ function liveNets(circuit: Circuit, state: State): ReadonlySet<number> {
     circuit.nets.filter(({ role }) => role === 'ground' || role === 'output').map((n) => n.index),
   );
   for (const part of circuit.kit.parts)
-    if (isPickup(part) && state.sounding.includes(part.name)) {
-      const hot = netOf(lugId(part.name, 'hot'));
-      if (hot !== undefined) ends.add(hot);
-    }
+    if (isPickup(part) && state.sounding.includes(part.name))
+      for (const name of lugsWith(part, 'hot')) {
+        const hot = netOf(lugId(part.name, name));
+        if (hot !== undefined) ends.add(hot);
+      }
   let kept: readonly Edge[] = edges;
   for (;;) {
     const count = new Map<number, number>();

@@ -2,6 +2,7 @@
 import type { StateLoads } from '../analyse/index.ts';
 import { type Circuit, lugId } from '../circuit/circuit.ts';
 import { printQuantity } from '../common/units.ts';
+import { resistorOf } from '../parts/index.ts';
 
 export interface Pad {
   readonly part: string;
@@ -14,8 +15,9 @@ export interface Pad {
 export function padsOf(circuit: Circuit, loads: readonly StateLoads[]): readonly Pad[] {
   const netOf = (part: string, lug: string) => circuit.nets[circuit.lugs.get(lugId(part, lug))?.net ?? -1];
   return circuit.kit.parts.flatMap((part): Pad[] => {
-    if (part.kind !== 'resistor') return [];
-    const nets = [netOf(part.name, '1'), netOf(part.name, '2')];
+    const body = resistorOf(part);
+    if (!body) return [];
+    const nets = [netOf(part.name, body.a), netOf(part.name, body.b)];
     const pickup = nets.find((net) => net?.pickup !== undefined)?.pickup;
     if (pickup === undefined || !nets.some((net) => net?.role === 'ground')) return [];
     const alone = loads.find(({ state }) => state.sounding.length === 1 && state.sounding[0] === pickup);

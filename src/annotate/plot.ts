@@ -9,9 +9,9 @@ import {
   type StateResponse,
 } from '../analyse/index.ts';
 import type { Circuit } from '../circuit/circuit.ts';
+import { printDecibels, printHertz, printSigned } from '../common/figures.ts';
 import { printQuantity } from '../common/units.ts';
 import { badgeOf, soundingIn } from './cards.ts';
-import { printDecibels, printHertz, printSigned } from './figures.ts';
 import { tintOfPickup } from './lines.ts';
 
 /** A point of a curve that is marked, and what is written at it. */
@@ -109,11 +109,11 @@ export function plotOf(circuit: Circuit, response: Response, knobs: Knobs): Plot
 }
 
 function linesUnderTitle({ kit }: Circuit, knobs: Knobs): readonly string[] {
-  const cable = printQuantity(kit.surroundings.cable.value, 'farad');
-  const amplifier = printQuantity(kit.surroundings.amplifier.value, 'ohm');
+  const cable = printQuantity(kit.outputLoad.cable.value, 'farad');
+  const amplifier = printQuantity(kit.outputLoad.amplifier.value, 'ohm');
   return [
     `Response: volts at the jack per volt in each sounding coil. Volume ${knobs.volume}, tone ${knobs.tone}; cable ${cable}, amplifier ${amplifier}.`,
-    'Dashed grey: the harness a pickup was made for, at the same setting. Peak heights are above the level at 100 Hz.',
+    'Dashed grey: the pickup’s reference harness, at the same setting. Peak heights are above the level at 100 Hz.',
   ];
 }
 
@@ -169,7 +169,7 @@ const marksOf = ({ plateau, resonance, cutoff }: Shape): Omit<Trace, 'levels'> =
 
 function rowOf({ shape, reference, difference }: PickupCurve, label: string): PlotRow {
   const { percent, height } = difference;
-  if (shape.plateau <= SILENT) return { label, words: 'silent' };
+  if (shape.plateau <= SILENT) return { label, words: 'no output' };
   if (percent === undefined || height === undefined) {
     if (shape.resonance) return { label, words: 'a peak; the reference has none' };
     return {
@@ -184,7 +184,7 @@ function rowOf({ shape, reference, difference }: PickupCurve, label: string): Pl
 
 function descriptionOf({ lines, states }: Pick<Plot, 'lines' | 'states'>): string {
   const each = states.map(({ badge, name, trace, rows }) => {
-    if (!trace) return `Position ${badge}: ${name}, silent.`;
+    if (!trace) return `Position ${badge}: ${name}, no output.`;
     const { resonance, cutoff } = trace;
     const peak = resonance ? `resonance ${resonance.words.join(', ')}` : 'no resonance';
     const fall = cutoff ? `, ${cutoff.words.join(' ')}` : '';

@@ -1,13 +1,11 @@
 /**
- * The order of soldering: what is hard to reach later comes first, what heat would harm comes last. Ground, then links
+ * The order of soldering: what is hard to reach later comes first, what heat would harm comes last. Ground, then jumpers
  * and bent lugs, then components, then the wires between switch and pots, then the way out, pickups at the end. Common
  * practice, no source. A joint's own `step` in the description goes before what is worked out here.
  */
 import type { Circuit } from '../circuit/circuit.ts';
-import { printQuantity } from '../common/units.ts';
 import type { Joint } from '../describe/kit.ts';
-import { isPickup, type Part } from '../parts/index.ts';
-import { capacitorCode, resistorBands } from './marking.ts';
+import { componentOf, is, isPickup, type Part } from '../parts/index.ts';
 import { colourName } from './words.ts';
 
 export interface Step {
@@ -22,7 +20,7 @@ export interface Step {
 
 const TITLES: Readonly<Record<number, string>> = {
   1: 'Ground',
-  2: 'Links and bent lugs',
+  2: 'Jumpers and bent lugs',
   3: 'Components',
   4: 'Switch and pots',
   5: 'Output',
@@ -51,35 +49,35 @@ export function stepsOf(circuit: Circuit): readonly Step[] {
 function stepOf({ kit, lugs, nets }: Circuit, { kind, from, to }: Joint): number {
   const parts = [from, to].flatMap((end) => kit.parts.find((part) => part.name === end.part) ?? []);
   if (parts.some(isPickup)) return 6;
-  if (kind === 'link' || kind === 'bend') return 2;
+  if (kind === 'jumper' || kind === 'bend') return 2;
   if (kind === 'leg') return 3;
   const net = nets[lugs.get(`${from.part}.${from.lug}`)?.net ?? -1];
   if (net?.role === 'ground') return 1;
-  return parts.some((part) => part.kind === 'jack') ? 5 : 4;
+  return parts.some((part) => is(part, 'jack')) ? 5 : 4;
 }
 
 const VERBS: Readonly<Record<Joint['kind'], string>> = {
   wire: 'Wire',
   leg: 'Leg',
-  link: 'Bare jumper',
+  jumper: 'Bare jumper',
   bend: 'Bend',
   braid: 'Braid',
 };
 
 /** What the component is, so that the right one is picked up: its value, and its bands or code. */
-function markOf(part: Part | undefined): readonly string[] {
-  if (part?.kind === 'resistor') {
-    const bands = resistorBands(part.value.value, part.tolerance.value).map(colourName);
-    return [printQuantity(part.value.value, 'ohm'), bands.join(' ')];
-  }
-  if (part?.kind === 'capacitor')
-    return [printQuantity(part.value.value, 'farad'), `marked ${capacitorCode(part.value.value)}`];
-  return [];
+function markOf(part: Part): readonly string[] {
+  const facts = componentOf(part);
+  if (!facts) return [];
+  const { value, bands, print } = facts;
+  return [
+    value,
+    ...(bands ? [bands.map(colourName).join(' ')] : []),
+    ...(print === undefined ? [] : [`marked ${print}`]),
+  ];
 }
 
 const sleevedAt = (part: Part, ends: readonly Joint['from'][]): boolean =>
-  (part.kind === 'resistor' || part.kind === 'capacitor') &&
-  ends.some((end) => end.part === part.name && part.sleeved.includes(end.lug));
+  ends.some((end) => end.part === part.name && componentOf(part)?.sleeved.includes(end.lug));
 
 function lineOf({ kit }: Circuit, { kind, from, to, colour, length }: Joint): string {
   const component = [from, to].flatMap((one) => kit.parts.find((part) => part.name === one.part) ?? []);
@@ -87,7 +85,7 @@ function lineOf({ kit }: Circuit, { kind, from, to, colour, length }: Joint): st
     const part = kit.parts.find((one) => one.name === name);
     const label = part?.label ?? name;
     // The two legs of a component are alike in the hand; a bare number after a name would read as part of it.
-    if (part?.kind === 'resistor' || part?.kind === 'capacitor') return label;
+    if (part && is(part, 'component')) return label;
     return /^\d+$/.test(lug) ? `${label}, lug ${lug}` : `${label} ${lug}`;
   };
   const cut = [

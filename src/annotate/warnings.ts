@@ -1,11 +1,11 @@
 /** Warnings: what the solved circuit does that a workshop hardly means, and labels that cannot be told apart. */
 import { hiddenPickups, type StateLoads } from '../analyse/index.ts';
 import type { Circuit, State } from '../circuit/circuit.ts';
+import { whereWords } from '../circuit/position.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import type { Kit } from '../describe/kit.ts';
 import { contactsOf, isPickup } from '../parts/index.ts';
 import { exchangedAmong } from './joining.ts';
-import { statesWords } from './state-words.ts';
 
 export const soundWarnings = (circuit: Circuit, loads: readonly StateLoads[]): readonly Problem[] => [
   ...silentWarnings(circuit),
@@ -24,12 +24,12 @@ function silentWarnings(circuit: Circuit): readonly Problem[] {
       !hidden.some(({ pickup }) => pickup === part.name),
   );
   return [
-    ...never.map(({ name }) => problem('never-sounds', ['parts', name], { part: name }, 'key')),
+    ...never.map(({ name }) => problem('never-selected', ['parts', name], { part: name }, 'key')),
     ...hidden.map(({ pickup, pot, states }) =>
       problem(
         'hidden-by-pot',
         ['parts', pickup],
-        { part: pickup, pot, states: statesWords(circuit, states) },
+        { part: pickup, pot, where: whereWords(circuit, states) },
         'key',
       ),
     ),
@@ -57,7 +57,7 @@ function phaseWarnings(circuit: Circuit, loads: readonly StateLoads[]): readonly
       problem(
         'out-of-phase',
         ['parts', part],
-        { part, others: [...others], states: statesWords(circuit, states), silent },
+        { part, others: [...others], where: whereWords(circuit, states), silent },
         'key',
       ),
     ];

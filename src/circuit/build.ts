@@ -4,7 +4,7 @@ import { contactsOf, lugsOf } from '../parts/index.ts';
 import { type Graph, type Lug, type LugId, lugId, type Net, type Setting } from './circuit.ts';
 import { Union } from './union.ts';
 
-/** The graph of a kit whose joints name existing parts and lugs; `faults.ts` has checked that. */
+/** The graph of a kit whose joints name existing parts and lugs; `errors.ts` has checked that. */
 export function buildGraph(kit: Kit): Graph {
   const joined = new Union();
   for (const joint of kit.joints) joined.join(endId(joint.from), endId(joint.to));

@@ -1,4 +1,5 @@
 /** `check`: problems and notes of kits; with `--drawing` also what is wrong with drawings of them, read as they are written. */
+import { statSync } from 'node:fs';
 import type { Command } from 'commander';
 import { notesOf } from '../annotate/notes.ts';
 import type { Problem } from '../common/problem.ts';
@@ -8,7 +9,8 @@ import type { Kit } from '../describe/kit.ts';
 import { printReports, report } from '../describe/report.ts';
 import { inspectAmong, printFinding } from '../inspect/index.ts';
 import { analyse } from '../pipeline.ts';
-import { arrangementFaults, pageFaults } from '../publish/layouts.ts';
+import { isFolder } from '../publish/find-kits.ts';
+import { arrangementErrors, pageErrors } from '../publish/layouts.ts';
 import { loadKit } from '../publish/load.ts';
 import { isBytes, LARGEST_DRAWING, readBytes, whyNot } from '../publish/read-file.ts';
 import { fail, filesOf, say } from './console.ts';
@@ -16,11 +18,12 @@ import { fail, filesOf, say } from './console.ts';
 export function addCheck(program: Command): void {
   program
     .command('check')
-    .description('problems and notes, without drawing')
+    .description('errors, warnings and notes, without drawing')
     .argument('[kit...]', 'kit files, or folders of them')
-    .option('--drawing <file...>', 'SVG files to check by their geometry, and against those kits where given')
+    .option('--drawing <file...>', 'SVG files to check, against the kits where they are given')
     .addHelpText('after', '\nexample: solderleaf check my-kit.yaml samples')
-    .action(async (paths: string[], { drawing }: { drawing?: string[] }, command: Command) => {
+    .action(async (named: string[], options: { drawing?: string[] }, command: Command) => {
+      const { paths, drawing } = sorted(named, options.drawing);
       if (paths.length === 0 && !drawing) command.error('error: name a kit, or a drawing with --drawing');
       const kits = new Map<string, Kit>();
       for (const file of paths.length > 0 ? filesOf(paths) : []) {
@@ -31,10 +34,23 @@ export function addCheck(program: Command): void {
     });
 }
 
+/** `--drawing` takes every name after it, and a kit may be among them: what is no kit by its ending or its kind is a drawing. */
+function sorted(named: readonly string[], drawing: readonly string[] | undefined) {
+  const isKit = (path: string): boolean =>
+    isFolder(path) ||
+    (/\.(ya?ml|json|ts)$/i.test(path) && statSync(path, { throwIfNoEntry: false })?.isFile() === true);
+  const isDrawing = (path: string): boolean => /\.svg$/i.test(path);
+  const drawings = [...(drawing ?? []).filter((path) => !isKit(path)), ...named.filter(isDrawing)];
+  return {
+    paths: [...named.filter((path) => !isDrawing(path)), ...(drawing ?? []).filter(isKit)],
+    ...(drawings.length > 0 ? { drawing: drawings } : {}),
+  };
+}
+
 /** What a kit names of `layouts/`. */
-const layoutFaults = (kit: Kit): readonly Problem[] => [
-  ...arrangementFaults(kit.arrangement),
-  ...(kit.page === undefined ? [] : pageFaults(kit.page)),
+const layoutErrors = (kit: Kit): readonly Problem[] => [
+  ...arrangementErrors(kit.arrangement),
+  ...(kit.page === undefined ? [] : pageErrors(kit.page)),
 ];
 
 function notesIn(kit: Kit): readonly Problem[] {
@@ -44,13 +60,13 @@ function notesIn(kit: Kit): readonly Problem[] {
 
 async function checkKit(file: string): Promise<Kit | undefined> {
   const { kit, reports, source } = await loadKit(file);
-  const notes = kit ? report([...layoutFaults(kit), ...notesIn(kit)], source) : [];
+  const notes = kit ? report([...layoutErrors(kit), ...notesIn(kit)], source) : [];
   const all = [...reports, ...notes];
   if (all.length > 0) say(`${printReports(all)}\n`);
   const of = (severity: Severity): number => all.filter((one) => one.severity === severity).length;
   const warnings = of('warning') === 0 ? '' : `${count(of('warning'), 'warning')}, `;
-  say(`${file}: ${count(of('fault'), 'fault')}, ${warnings}${count(of('note'), 'note')}`);
-  if (of('fault') > 0) fail();
+  say(`${file}: ${count(of('error'), 'error')}, ${warnings}${count(of('note'), 'note')}`);
+  if (of('error') > 0) fail();
   return kit;
 }
 
@@ -76,7 +92,7 @@ function readText(file: string): { readonly text?: string; readonly reason: stri
   const bytes = readBytes(file, LARGEST_DRAWING);
   if (!isBytes(bytes)) return { reason: whyNot(bytes) };
   const { text } = decode(bytes);
-  return { ...(text === undefined ? {} : { text }), reason: 'it is not text in UTF-8, so no SVG drawing' };
+  return { ...(text === undefined ? {} : { text }), reason: 'not an SVG drawing: it is not text in UTF-8' };
 }
 
 const count = (n: number, what: string): string => `${n === 0 ? 'no' : n} ${what}${n === 1 ? '' : 's'}`;

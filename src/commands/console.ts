@@ -38,7 +38,7 @@ export function refuse(problems: readonly Problem[]): void {
   for (const one of problems) {
     const option = `--${one.path[0]}`;
     const [said] = report([one], { ...valueSource(option), exact: true });
-    if (said) complainOf(`${option}  fault  ${said.code}\n    ${said.message}\n\n    ${said.remedy}\n`);
+    if (said) complainOf(`${option}  error  ${said.code}\n    ${said.message}\n\n    ${said.remedy}\n`);
   }
   fail();
 }
@@ -46,10 +46,10 @@ export function refuse(problems: readonly Problem[]): void {
 /** Files to work on; says what it passes over, and fails when there are none. */
 export function filesOf(paths: readonly string[]): readonly string[] {
   const { files, passed, scripts, closed } = kitFiles(paths);
-  for (const file of passed) say(`no kit    ${file}`);
+  for (const file of passed) say(`not a kit ${file}`);
   for (const file of scripts) say(`not run   ${file}: a TypeScript kit is code; name it to have it run`);
   for (const { folder, reason } of closed) {
-    complainOf(`${folder}:1:1  fault  file-unreadable\n    the folder cannot be read: ${reason}\n`);
+    complainOf(`${folder}:1:1  error  file-unreadable\n    the folder cannot be read: ${reason}\n`);
     fail();
   }
   if (files.length === 0) {

@@ -1,28 +1,28 @@
 /** `loads`: what each pickup works into, what comes of it, and what a meter shows. */
 import { type Command, InvalidArgumentError } from 'commander';
 import {
-  DEFAULT_DRAWS,
+  DEFAULT_SAMPLES,
   DEFAULT_SEED,
-  MOST_DRAWS,
+  MOST_SAMPLES,
   MOST_SEED,
+  solveLimits,
   solveResponse,
-  solveSpread,
   toJson,
 } from '../analyse/index.ts';
 import { printQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
 import { analyse } from '../pipeline.ts';
 import { type Figures, loadsData } from '../publish/loads-data.ts';
-import { meterTable, spreadTables } from '../publish/meter-table.ts';
+import { limitTables, meterTable } from '../publish/meter-table.ts';
 import { responseTable } from '../publish/response-table.ts';
 import { assumptions, loadsTable, togetherTable } from '../publish/table.ts';
 import { oneKit, say, sayJson } from './console.ts';
 
 interface LoadsFlags {
   readonly json: boolean;
-  readonly spread: boolean;
+  readonly tolerance: boolean;
   readonly seed?: number;
-  readonly draws?: number;
+  readonly samples?: number;
 }
 
 /** A whole number as it is written: no sign, no point, no exponent. */
@@ -38,25 +38,25 @@ export const wholeNumber =
 export function addLoads(program: Command): void {
   const command = program.command('loads');
   command
-    .description('what each pickup works into in every state, its resonance, and meter readings')
+    .description('load and resonance of each pickup in every switch position, and multimeter readings')
     .argument('<kit>', 'kit file')
-    .option('--spread', 'smallest and largest of every figure under part tolerances; takes seconds', false)
+    .option('--tolerance', 'limits of every figure under part tolerances; takes seconds', false)
     .option(
       '--seed <number>',
-      `with --spread: seed of its draws (default: ${DEFAULT_SEED})`,
+      `with --tolerance: seed of the random samples (default: ${DEFAULT_SEED})`,
       wholeNumber(0, MOST_SEED),
     )
     .option(
-      '--draws <number>',
-      `with --spread: how many harnesses are drawn (default: ${DEFAULT_DRAWS})`,
-      wholeNumber(1, MOST_DRAWS),
+      '--samples <number>',
+      `with --tolerance: number of random samples (default: ${DEFAULT_SAMPLES})`,
+      wholeNumber(1, MOST_SAMPLES),
     )
     .option('--json', 'as JSON, in ohms, hertz and decibels, unrounded', false)
-    .addHelpText('after', '\nexample: solderleaf loads my-kit.yaml --spread --seed 7')
+    .addHelpText('after', '\nexample: solderleaf loads my-kit.yaml --tolerance --seed 7')
     .action(async (path: string, flags: LoadsFlags) => {
-      for (const name of ['seed', 'draws'] as const)
-        if (flags[name] !== undefined && !flags.spread)
-          command.error(`error: --${name} says how --spread draws; give --spread as well`);
+      for (const name of ['seed', 'samples'] as const)
+        if (flags[name] !== undefined && !flags.tolerance)
+          command.error(`error: --${name} needs --tolerance`);
       const kit = await oneKit(path, command);
       if (!kit) return;
       const figures = figuresOf(kit, flags);
@@ -65,31 +65,31 @@ export function addLoads(program: Command): void {
     });
 }
 
-function figuresOf(kit: Kit, { spread, seed, draws }: LoadsFlags): Figures {
+function figuresOf(kit: Kit, { tolerance, seed, samples }: LoadsFlags): Figures {
   const analysed = analyse(kit);
-  const options = { ...(seed === undefined ? {} : { seed }), ...(draws === undefined ? {} : { draws }) };
+  const options = { ...(seed === undefined ? {} : { seed }), ...(samples === undefined ? {} : { samples }) };
   return {
     ...analysed,
     // The shapes alone are asked for; of the curve one point is the least there is.
     response: solveResponse(analysed.circuit, { points: 1 }).states,
-    ...(spread ? { spread: solveSpread(analysed.circuit, options) } : {}),
+    ...(tolerance ? { limits: solveLimits(analysed.circuit, options) } : {}),
   };
 }
 
-function textOf({ circuit, loads, response, readings, spread }: Figures): string {
+function textOf({ circuit, loads, response, readings, limits }: Figures): string {
   const { kit } = circuit;
-  const { frequency, cable, amplifier } = kit.surroundings;
+  const { frequency, cable, amplifier } = kit.outputLoad;
   const into = `${printQuantity(cable.value, 'farad')} of cable and ${printQuantity(amplifier.value, 'ohm')}`;
   const together = togetherTable(loads);
   return [
     kit.title,
-    `Loads at DC and at ${frequency.value} Hz, controls at full; total: with cable, amplifier and the other pickups\n${loadsTable(loads)}`,
+    `Loads at DC and at ${frequency.value} Hz, all controls on 10; total: with cable, amplifier and the other pickups\n${loadsTable(loads)}`,
     ...(together === ''
       ? []
-      : [`Sounding together, levels at 1 kHz for the same voltage in each coil\n${together}`]),
-    `Response into ${into}, controls at full; reference: in the harness the pickup was made for\n${responseTable(response)}`,
-    `Meter readings, nothing plugged in; bare: before the pickups are fitted\n${meterTable(kit, readings)}`,
-    ...(spread ? [spreadTables(circuit, spread)] : []),
+      : [`Pickups that sound together; levels at 1 kHz for the same voltage in each coil\n${together}`]),
+    `Response into ${into}, all controls on 10; reference: in the pickup’s reference harness\n${responseTable(response)}`,
+    `Multimeter readings, nothing plugged in, with the pickups disconnected and connected\n${meterTable(kit, readings)}`,
+    ...(limits ? [limitTables(circuit, limits)] : []),
     assumptions(kit),
   ].join('\n\n');
 }

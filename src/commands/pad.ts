@@ -1,4 +1,4 @@
-/** `pad`: which resistor brings a pickup's load to its reference, and at what price. */
+/** `pad`: which resistor brings a pickup's load to its reference, and what else it changes. */
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import { choosePads, type Match, toJson } from '../analyse/index.ts';
 import { type Choice, type SeriesName, seriesNames } from '../common/series.ts';
@@ -32,7 +32,7 @@ export function stockList(written: string): readonly number[] {
     if (ohms === undefined)
       throw new InvalidArgumentError(`“${item.trim()}” is not a resistance; ${ALLOWED}`);
     if (!(ohms >= LEAST && ohms <= MOST))
-      throw new InvalidArgumentError(`“${item.trim()}” is a value no resistor has; ${ALLOWED}`);
+      throw new InvalidArgumentError(`“${item.trim()}” is out of range for a resistor; ${ALLOWED}`);
     return ohms;
   });
 }
@@ -40,10 +40,12 @@ export function stockList(written: string): readonly number[] {
 export function addPad(program: Command): void {
   const command = program.command('pad');
   command
-    .description('padding resistors: which value, between which lugs, and what it does to every state')
+    .description(
+      'padding resistors: which value, between which lugs, and its effect in every switch position',
+    )
     .argument('<kit>', 'kit file')
     .addOption(
-      new Option('--match <load>', 'the load that is to meet its reference')
+      new Option('--match <load>', 'the load that is matched to its reference')
         .choices(['dc', 'signal'])
         .default('dc'),
     )
@@ -58,7 +60,7 @@ export function addPad(program: Command): void {
       'resistors in stock, such as 220k,270k,470k; by default the kit’s own list',
       stockList,
     )
-    .option('--write', 'put the chosen pads into the kit’s file', false)
+    .option('--write', 'write the chosen resistors into the kit’s file', false)
     .option('--json', 'as JSON, in ohms, unrounded', false)
     .addHelpText('after', '\nexample: solderleaf pad my-kit.yaml --match signal --stock 220k,270k,470k')
     .action(async (path: string, flags: PadFlags) => {

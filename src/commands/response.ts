@@ -36,24 +36,24 @@ function outFile(written: string): string {
 function knob(written: string): number {
   const value = written.trim() === '' ? Number.NaN : Number(written);
   if (!(value >= 0 && value <= FULL))
-    throw new InvalidArgumentError(`“${written}” is not a knob setting; allowed: 0 to ${FULL}`);
+    throw new InvalidArgumentError(`“${written}” is not a control setting; allowed: 0 to ${FULL}`);
   return value;
 }
 
 export function addResponse(program: Command): void {
   program
     .command('response')
-    .description('what comes out at the jack from 20 Hz to 20 kHz, in every state')
+    .description('frequency response at the jack, 20 Hz to 20 kHz, in every switch position')
     .argument('<kit>', 'kit file')
     .option(
       '--out <file>',
-      'write a plot (.svg, .png) or the values (.csv) in place of printing a table',
+      'write a plot (.svg, .png) or the values (.csv) instead of printing a table',
       outFile,
     )
     .option('--csv', 'decibels at each frequency, to --out FILE.csv or to the terminal', false)
-    .option('--volume <number>', 'volume knobs, 0 to 10 (default: 10)', knob)
-    .option('--tone <number>', 'tone knobs, 0 to 10 (default: 10)', knob)
-    .option('--steps', 'the table at settings 10, 7, 5, 2, 0 of tone and of volume', false)
+    .option('--volume <number>', 'volume controls, 0 to 10 (default: 10)', knob)
+    .option('--tone <number>', 'tone controls, 0 to 10 (default: 10)', knob)
+    .option('--steps', 'the table with tone and volume on 10, 7, 5, 2 and 0', false)
     .addHelpText('after', '\nexample: solderleaf response my-kit.yaml --out response.svg --tone 7')
     .action(async (path: string, options: Options, command: Command) => {
       const wrong = misuse(options);
@@ -76,13 +76,13 @@ export function addResponse(program: Command): void {
 /** Options that do not go together, in words. */
 function misuse({ out, csv, steps, volume, tone }: Options): string | undefined {
   if (csv && out !== undefined && !VALUES.includes(endingOf(out)))
-    return `--csv writes values, so that --out must end in ${VALUES.join(' or ')}; got “${out}”`;
+    return `--csv writes values, so --out must end in ${VALUES.join(' or ')}; found “${out}”`;
   if (!steps) return undefined;
   if (out !== undefined || csv)
     return '--steps prints a table only; for a plot or values choose one setting with --volume and --tone';
   return volume === undefined && tone === undefined
     ? undefined
-    : '--steps takes every setting in turn; leave out --volume and --tone';
+    : '--steps uses every setting in turn; leave out --volume and --tone';
 }
 
 const knobsOf = ({ volume = FULL, tone = FULL }: Options): Knobs => ({ volume, tone });

@@ -1,39 +1,48 @@
 /** What solving the circuit brings up: likely mistakes, and what is right but worth a second look. */
+import { printSigned } from './figures.ts';
 import { bare, list, q, type Words } from './quoting.ts';
 
+/** The two ends of a track, and which of them have joints. */
+interface LugExchange {
+  readonly used: readonly string[];
+  readonly ends: readonly string[];
+}
+
+/** `where` is put behind a clause: empty, or with a blank before it. */
 export interface NoteDetails {
   'load-off-reference': {
     part: string;
-    state: string;
-    load: string;
+    /** A load, signed per cent off its reference, and where; never empty. */
+    figures: readonly { load: string; percent: number; where: string }[];
     reference: string;
-    percent: number;
-    limit: number;
+    /** Whether the load is too heavy in all of these positions. */
+    below: boolean;
   };
+  'two-tone-controls': { tones: readonly string[]; where: string; load: string };
   'capacitor-across': {
     capacitor: string;
-    states: string;
+    where: string;
     pickup: string;
     /** Whether all that sounds has lost its treble, and not one pickup among others. */
     whole: boolean;
     cutoff: string;
     reference: string;
     control?: string;
-    exchange?: readonly string[];
+    exchange?: LugExchange;
   };
   'capacitor-across-always': NoteDetails['capacitor-across'];
-  'never-sounds': { part: string };
-  'hidden-by-pot': { part: string; pot: string; states: string };
-  'out-of-phase': { part: string; others: readonly string[]; states: string; silent: boolean };
+  'never-selected': { part: string };
+  'hidden-by-pot': { part: string; pot: string; where: string };
+  'out-of-phase': { part: string; others: readonly string[]; where: string; silent: boolean };
   'first-not-bridge': { part: string; bridge: string; sounding: readonly string[]; found: readonly string[] };
   'same-label': { label: string; other: string };
-  'control-idle': { part: string; fall?: string; free: readonly string[]; floating?: string };
+  'control-no-effect': { part: string; fall?: string; free: readonly string[]; floating?: string };
   'shunt-control': { part: string; free: string };
-  'component-idle': { part: string; what: string };
-  'switch-idle': { part: string };
-  'case-not-grounded': { part: string; on: readonly string[] };
-  'case-on-signal': { part: string; on: readonly string[]; joined: readonly string[] };
-  'value-unlikely': {
+  'component-no-effect': { part: string; what: string };
+  'switch-no-effect': { part: string };
+  'case-not-grounded': { part: string; lug: string; on: readonly string[] };
+  'case-on-signal': { part: string; lug: string; on: readonly string[]; joined: readonly string[] };
+  'unusual-value': {
     what: string;
     got: string;
     least: string;
@@ -43,68 +52,73 @@ export interface NoteDetails {
   };
 }
 
-const fault = (message: string, remedy: string): Words => ({ severity: 'fault', message, remedy });
+const error = (message: string, remedy: string): Words => ({ severity: 'error', message, remedy });
 const warning = (message: string, remedy: string): Words => ({ severity: 'warning', message, remedy });
 const note = (message: string, remedy: string): Words => ({ severity: 'note', message, remedy });
 
 /** `: lug 1 in place of 3`, where exchanging them is known to help. */
-const lugMove = (used: readonly string[] | undefined): string => {
-  if (used === undefined) return '';
-  const [lug, other] = used;
+const lugMove = (exchange: LugExchange | undefined): string => {
+  if (exchange === undefined) return '';
+  const [lug, other] = exchange.used;
   if (other !== undefined) return `: exchange lugs ${lug} and ${other}`;
-  return `: lug ${lug === '3' ? '1 in place of 3' : '3 in place of 1'}`;
+  return `: lug ${exchange.ends.find((end) => end !== lug)} in place of ${lug}`;
 };
 
 const acrossWords = (d: NoteDetails['capacitor-across']): readonly [string, string] => [
-  `${q(d.capacitor)} lies straight across ${d.whole ? 'the signal' : q(d.pickup)}${d.control === undefined ? '' : ` with ${q(d.control)} at full`}, ${bare(d.states)}: ${q(d.pickup)} is 3 dB down at ${d.cutoff}, in its reference harness at ${d.reference}`,
+  `${q(d.capacitor)} is connected straight across ${d.whole ? 'the signal' : q(d.pickup)}${d.control === undefined ? '' : ` with ${q(d.control)} on 10`}${bare(d.where)}: ${q(d.pickup)} is 3 dB down at ${d.cutoff}, in its reference harness at ${d.reference}`,
   d.control === undefined
     ? d.whole
       ? 'Connect it to ground through lugs 1 and 2 of a tone pot, or disconnect it from the signal.'
       : `If ${bare(d.pickup)} should give its bass only, leave it so; otherwise connect ${q(d.capacitor)} through lugs 1 and 2 of a tone pot, or remove it.`
-    : `Check which lug of ${q(d.control)} goes where${lugMove(d.exchange)}. A tone lies between its lugs 1 and 2: at full its whole track then stands before the capacitor.`,
+    : `Check the lugs of ${q(d.control)}${lugMove(d.exchange)}. A tone control is wired between its lugs 1 and 2: on 10 its whole track is then in series with the capacitor.`,
 ];
 
 export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDetails[C]) => Words } = {
   'load-off-reference': (d) =>
     note(
-      `${q(d.part)} has a signal load of ${d.load} with ${bare(d.state)}, ${Math.abs(d.percent)} % ${d.percent < 0 ? 'below' : 'above'} its reference of ${d.reference}; notes begin at ${d.limit} %`,
-      d.percent < 0
-        ? 'If that is not wanted, use larger pots, or a larger resistor where one is connected across the signal; another padding resistor only makes the load heavier.'
-        : 'If that is not wanted, use a smaller pot or a padding resistor; “solderleaf pad KIT --match signal” shows both with their figures.',
+      `signal load of ${q(d.part)}: ${d.figures.map(({ load, percent, where }) => `${load} (${printSigned(percent, 0)} %)${bare(where)}`).join('; ')}; its reference is ${d.reference}`,
+      d.below
+        ? 'If this is not intended, use larger pots, or a larger resistor where one is connected across the signal; another padding resistor would load it more.'
+        : 'If this is not intended, use a padding resistor or a smaller pot; “solderleaf pad KIT --match signal” shows both with their loads.',
+    ),
+  'two-tone-controls': (d) =>
+    note(
+      `${d.tones.map(q).join(' and ')} both load the signal${bare(d.where)}: the signal load is ${d.load}`,
+      'This is usual where each pickup has a tone control of its own; if the load is too heavy, use larger tone pots or one tone control for both.',
     ),
   'capacitor-across': (d) => warning(...acrossWords(d)),
-  'capacitor-across-always': (d) => fault(...acrossWords(d)),
-  'never-sounds': (d) =>
+  'capacitor-across-always': (d) => error(...acrossWords(d)),
+  'never-selected': (d) =>
     warning(
-      `${q(d.part)} is never selected: it is heard in no position of the switches`,
-      'Follow its hot lead to the switch and its ground lead to ground; or take it out of the kit.',
+      `${q(d.part)} is never selected: it has no output in any switch position`,
+      'Follow its hot lead to the switch and its ground lead to ground; or remove it from the kit.',
     ),
   'hidden-by-pot': (d) =>
     warning(
-      `${q(d.part)} is hardly heard ${d.states} with ${q(d.pot)} at full; turned down, that brings it out`,
-      'If that is meant, as with a blend, mind that loads and cards are for the pot at full; else check which lug goes where.',
+      `${q(d.part)} has almost no output${bare(d.where)} with ${q(d.pot)} on 10; turning that down brings it in`,
+      'If this is intended, as with a blend control, note that loads and cards are for the pot on 10; otherwise check the lugs of the pot.',
     ),
   'out-of-phase': (d) =>
     warning(
-      `${q(d.part)} is out of phase with ${list(d.others)} ${d.states}${d.silent ? ': together they are silent' : ''}`,
-      `Exchange the hot and the ground lead of ${q(d.part)}, unless the thin sound is meant.`,
+      `${q(d.part)} is out of phase with ${list(d.others)}${bare(d.where)}${d.silent ? ': together they have no output' : ''}`,
+      `Exchange the hot and the ground lead of ${q(d.part)}, unless the thin sound is intended.`,
     ),
   'first-not-bridge': (d) =>
     warning(
-      `position 1 of ${q(d.part)} sounds ${list(d.sounding)}, not ${q(d.bridge)}`,
-      `By convention position 1 is nearest the bridge; ${bare(d.bridge)} sounds in position ${list(d.found)}. Check which pickup goes to which throw.`,
+      `position 1 of ${q(d.part)} selects ${list(d.sounding)}, not ${q(d.bridge)}`,
+      `By convention position 1 is nearest the bridge; ${bare(d.bridge)} is selected in position ${list(d.found)}. Check which pickup goes to which throw.`,
     ),
   'same-label': (d) =>
-    warning(`${q(d.label)} is the label of ${q(d.other)} too`, 'Give each part a label of its own.'),
-  'control-idle': (d) =>
+    warning(`${q(d.label)} is also the label of ${q(d.other)}`, 'Give each part a label of its own.'),
+  'control-no-effect': (d) =>
     warning(
       d.fall === undefined
         ? `turning ${q(d.part)} changes nothing at the jack`
-        : `turned down to 0, ${q(d.part)} takes only ${d.fall} off at 1 kHz`,
-      `${d.floating === undefined ? (d.free.length === 0 ? '' : `Not connected: lug ${list(d.free)}. `) : `What is soldered to its case ends there: ${bare(d.floating)} is not joined to ground. `}${
+        : `turned down to 0, ${q(d.part)} reduces the output by only ${d.fall} at 1 kHz`,
+      `${d.floating === undefined ? (d.free.length === 0 ? '' : `Not connected: lug ${list(d.free)}. `) : `${bare(d.floating)} is not connected to ground, nor is what is soldered to it. `}${
         d.fall === undefined
-          ? 'A volume has the signal at lug 3, the output at 2 and ground at 1; a tone lies between 1 and 2, its capacitor between it and ground.'
-          : `A volume needs ground at lug 1: bend ${bare(d.part)}.1 onto its case, and join the case to ground.`
+          ? 'A volume control has the signal at lug 3, the output at 2 and ground at 1; a tone control is wired between 1 and 2, its capacitor between it and ground.'
+          : 'A volume control needs ground at lug 1: bend it back onto the case, and connect the case to ground.'
       }`,
     ),
   'shunt-control': (d) =>
@@ -112,33 +126,33 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
       `${q(d.part)} works as a volume control: on 0 it shorts the signal to ground, with no capacitor in series`,
       `For a tone control put a capacitor between ${q(d.part)} and ground. For a volume control connect lug ${d.free} too: the signal to lug 3, the output to 2, ground to 1.`,
     ),
-  'component-idle': (d) =>
+  'component-no-effect': (d) =>
     warning(
       `${q(d.part)} is never in circuit: no signal flows through this ${d.what} in any switch position`,
       'Check where each leg is connected: in some switch position both must reach the signal or ground. Otherwise leave it out.',
     ),
-  'switch-idle': (d) =>
+  'switch-no-effect': (d) =>
     warning(
-      `${q(d.part)} changes nothing: every position sounds the same`,
+      `${q(d.part)} has no effect: all its positions sound the same`,
       'Connect its commons and throws so that each position selects what it should, or leave it out.',
     ),
   'case-on-signal': (d) =>
     warning(
       `the case of ${q(d.part)} carries the signal: it is connected to ${list(d.on)}`,
-      `First disconnect ${list(d.joined)} from the case; then connect ${bare(d.part)}.case to ground. Grounding it now would short the signal.`,
+      `First disconnect ${list(d.joined)} from the case; then connect ${bare(d.lug)} to ground. Grounding it now would short the signal.`,
     ),
   'case-not-grounded': (d) =>
     warning(
-      `the case of ${q(d.part)} is not joined to ground${d.on.length === 0 ? '' : `, nor is what is soldered to it: ${list(d.on)}`}`,
-      `Join ${bare(d.part)}.case to a case that is grounded, or to the jack’s sleeve; a case that floats picks up hum.`,
+      `the case of ${q(d.part)} is not connected to ground${d.on.length === 0 ? '' : `, nor is what is soldered to it: ${list(d.on)}`}`,
+      `Connect ${bare(d.lug)} to a grounded case or to the jack’s sleeve; a case that is not grounded picks up hum.`,
     ),
-  'value-unlikely': (d) =>
+  'unusual-value': (d) =>
     note(
-      `${d.what} of ${d.got}?${d.likely === undefined ? '' : ` Did you mean ${d.likely}?`}`,
-      `Usual are ${d.least} to ${d.most}; ${
+      `${d.got} is unusual for ${d.what}${d.likely === undefined ? '' : `; did you mean ${d.likely}?`}`,
+      `Usual values are ${d.least} to ${d.most}; ${
         d.unit === 'ohm'
-          ? 'k stands for thousand, M for million, m for a thousandth'
-          : 'u stands for a millionth, n for a thousandth of that, p for a thousandth again'
+          ? 'k means thousand, M million, m a thousandth'
+          : 'u means a millionth, n a thousandth of that, p a thousandth of that again'
       }.`,
     ),
 };

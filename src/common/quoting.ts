@@ -1,7 +1,7 @@
 /** What every message is made of: its severity, and the user's own words quoted within bounds. */
 
-/** A fault stops the drawing of that kit; a warning is of what is likely a mistake; a note informs. */
-export type Severity = 'fault' | 'warning' | 'note';
+/** An error stops the drawing of that kit; a warning is of what is likely a mistake; a note informs. */
+export type Severity = 'error' | 'warning' | 'note';
 
 export interface Words {
   readonly severity: Severity;

@@ -99,7 +99,7 @@ const SCALE: readonly (readonly [number, string])[] = [
 
 /**
  * Prints a quantity for people: `470 kΩ`, `22 nF`, `2.4 H`, with at most `figures` significant figures and
- * no trailing zeros. An infinite resistance reads `open`.
+ * no trailing zeros, a true minus. An infinite resistance reads `open`.
  */
 export function printQuantity(value: number, unit: Unit, figures = 3): string {
   if (!Number.isFinite(value)) return 'open';
@@ -109,5 +109,6 @@ export function printQuantity(value: number, unit: Unit, figures = 3): string {
   const scales = unit === 'farad' ? SCALE.slice(4) : SCALE;
   const [power, prefix] = scales.find(([p]) => size >= Number(`1e${p}`) * (1 - 1e-12)) ??
     scales[scales.length - 1] ?? [0, ''];
-  return `${Number((rounded / Number(`1e${power}`)).toPrecision(figures))} ${prefix}${SYMBOL[unit]}`;
+  const figure = String(Number((rounded / Number(`1e${power}`)).toPrecision(figures)));
+  return `${figure.replace('-', '−')} ${prefix}${SYMBOL[unit]}`;
 }

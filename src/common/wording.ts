@@ -12,7 +12,7 @@ export interface Details extends NoteDetails {
   'file-too-large': { most: number };
   'output-taken': { output: string; file: string };
   'file-empty': Record<never, never>;
-  'no-kit': Record<never, never>;
+  'not-a-kit': Record<never, never>;
   'not-text': Record<never, never>;
   'bad-syntax': { reason: string };
   'duplicate-key': { key: string };
@@ -25,6 +25,7 @@ export interface Details extends NoteDetails {
   'decimal-comma': { got: string; meant?: string };
   'missing-key': { key: string; what: string };
   'wrong-type': { expected: string; got: string };
+  'unsupported-kind': { got: string; allowed: readonly string[] };
   'bad-choice': { got: string; nearest?: string; allowed: readonly string[] };
   'bad-quantity': { got: string; why: string; examples: string };
   'bad-length': { got: string; why: string; examples: string };
@@ -37,23 +38,24 @@ export interface Details extends NoteDetails {
   // The circuit.
   'unknown-part': { part: string; nearest?: string; allowed: readonly string[] };
   'unknown-lug': { part: string; lug: string; what: string; nearest?: string; allowed: readonly string[] };
-  'never-joined': { part: string; what: string };
+  'not-connected': { part: string; what: string };
   'lug-to-itself': { lug: string };
   'joined-twice': { a: string; b: string };
-  'leg-free': { part: string; leg: string; what: string };
-  'leg-is-no-leg': { from: string; to: string };
-  'link-across-parts': { from: string; to: string };
+  'leg-not-connected': { part: string; leg: string; what: string };
+  'not-a-leg': { from: string; to: string };
+  'jumper-across-parts': { from: string; to: string };
   'bend-needs-case': { from: string; to: string };
   'no-jack': Record<never, never>;
   'several-jacks': { parts: readonly string[] };
-  'jack-free': { part: string; lug: string };
-  'jack-exchanged': { part: string; on: readonly string[] };
+  'jack-not-connected': { part: string; lug: string; signal: boolean };
+  'jack-swapped': { part: string; on: readonly string[]; tip: string; sleeve: string };
   'no-pickup': Record<never, never>;
-  'pickup-no-hot': { part: string };
-  'pickup-no-ground': { part: string };
+  'pickup-no-hot': { part: string; lug: string };
+  'pickup-no-ground': { part: string; lug: string };
   'ground-point-no-ground': { part: string; sleeve: string };
-  'dead-state': { state: string; pot?: string };
-  'hot-shorted': { state: string; pot?: string };
+  /** `where` is put behind a clause. */
+  'no-output': { where: string; pot?: string };
+  'output-shorted': { where: string; pot?: string };
   'too-many': { what: string; count: string; most: number };
   'crowded-lug': { lug: string; count: number; most: number };
   'unknown-arrangement': { got: string; nearest?: string; allowed: readonly string[] };
@@ -62,7 +64,7 @@ export interface Details extends NoteDetails {
   'kit-id-taken': { id: string; file: string };
   'missing-glyph': { text: string; glyphs: readonly string[] };
   // Drawing.
-  'no-way': Record<never, never>;
+  'no-route': Record<never, never>;
   'drawing-misleads': { drawing: string; findings: readonly string[]; more: number };
   'drawing-untidy': { drawing: string; findings: readonly string[]; more: number };
 }
@@ -80,211 +82,216 @@ const glyphWords = (glyph: string): string => {
 const exchangeLugs = (pot: string): string =>
   `Exchange lugs 1 and 3 of ${q(pot)}: on 10 its wiper is at lug 3, so ground belongs at lug 1.`;
 
-const fault = (message: string, remedy: string): Words => ({ severity: 'fault', message, remedy });
+const error = (message: string, remedy: string): Words => ({ severity: 'error', message, remedy });
 export const wording: Wording = {
   'file-unreadable': (d) =>
-    fault(`the file cannot be read: ${d.reason}`, 'Check the path and the permissions.'),
+    error(`the file cannot be read: ${d.reason}`, 'Check the path and the permissions.'),
   'file-too-large': (d) =>
-    fault(
-      `the file has more than ${d.most / 1e6} million bytes`,
-      'Name another file; a usual kit has a few thousand.',
+    error(
+      `the file is larger than ${d.most / 1e6} million bytes`,
+      'Name another file; a kit usually has a few thousand bytes.',
     ),
   'output-taken': (d) =>
-    fault(
-      `${bare(d.output)} is what ${d.file} is drawn as too`,
-      'Give one of the two kits another id, or draw them into two folders with --out.',
+    error(
+      `${bare(d.output)} is also the name of the drawing of ${d.file}`,
+      'Give one of the two kits another id, or draw them into separate folders with --out.',
     ),
   'file-empty': () =>
-    fault('the file is empty', 'Write at least kit, title, parts and joints; the README has a first kit.'),
-  'no-kit': () =>
-    fault(
+    error('the file is empty', 'Write at least kit, title, parts and joints; the README has a first kit.'),
+  'not-a-kit': () =>
+    error(
       'not a kit: it has neither kit nor parts nor joints',
       'Name another file; the README has a first kit.',
     ),
-  'not-text': () => fault('the file is not text in UTF-8', 'Save the description as plain text in UTF-8.'),
+  'not-text': () => error('the file is not text in UTF-8', 'Save the description as plain text in UTF-8.'),
   'bad-syntax': (d) =>
-    fault(d.reason, 'Fix the text at this place; indent with spaces and close every quote and bracket.'),
+    error(d.reason, 'Fix the text at this place; indent with spaces and close every quote and bracket.'),
   'duplicate-key': (d) =>
-    fault(`${q(d.key)} stands here twice`, 'Give each part, and each key, a name of its own.'),
+    error(`${q(d.key)} is given twice`, 'Give each part, and each key, a name of its own.'),
   'too-many-aliases': () =>
-    fault('aliases in this file unfold without end', 'Write the parts out instead of using aliases.'),
+    error('the aliases in this file expand without limit', 'Write the parts out instead of using aliases.'),
   'script-failed': (d) =>
-    fault(
+    error(
       `the file could not be run: ${d.reason}`,
       'It must export one kit by default: export default defineKit({ … }).',
     ),
   'too-deep': () =>
-    fault(
-      'brackets or indentation nest too deep for a kit',
-      'Close the brackets; a kit needs no more than four levels.',
+    error(
+      'brackets or indentation are nested too deeply for a kit',
+      'Close the brackets; a kit needs at most four levels.',
     ),
   'too-long': (d) =>
-    fault(
+    error(
       `the file is longer than ${d.most / 1000} thousand characters`,
-      'Give one kit’s description; a usual one has a few thousand characters.',
+      'Write one kit in a file; a kit usually has a few thousand characters.',
     ),
-  'unknown-key': (d) => fault(`unknown key ${q(d.key)}`, meant(d.nearest, `Allowed: ${list(d.allowed)}.`)),
+  'unknown-key': (d) => error(`unknown key ${q(d.key)}`, meant(d.nearest, `Allowed: ${list(d.allowed)}.`)),
   'decimal-comma': (d) =>
-    fault(
-      `${q(d.got)}: inside braces a comma ends a value`,
-      `The decimal sign is a point: ${d.meant === undefined ? 'write 5.7k, not 5,7k' : `write ${bare(d.meant)}`}. Thousands are written with k: 470k.`,
+    error(
+      `${q(d.got)}: a comma inside braces ends the value`,
+      `Use a decimal point: ${d.meant === undefined ? 'write 5.7k, not 5,7k' : `write ${bare(d.meant)}`}. For thousands write k: 470k.`,
     ),
-  'missing-key': (d) => fault(`${d.what} has no ${q(d.key)}`, `Add ${bare(d.key)}.`),
-  'wrong-type': (d) => fault(`expected ${headOf(d.expected)}, found ${d.got}`, `Write ${d.expected}.`),
+  'missing-key': (d) => error(`${d.what} has no ${q(d.key)}`, `Add ${bare(d.key)}.`),
+  'wrong-type': (d) => error(`expected ${headOf(d.expected)}, found ${d.got}`, `Write ${d.expected}.`),
+  'unsupported-kind': (d) =>
+    error(`${q(d.got)} is a part that is not supported yet`, `Supported kinds: ${list(d.allowed)}.`),
   'bad-choice': (d) =>
-    fault(`${q(d.got)} is not among the choices`, meant(d.nearest, `Allowed: ${list(d.allowed)}.`)),
-  'bad-quantity': (d) => fault(`${q(d.got)}: ${d.why}`, `Write a value such as ${d.examples}.`),
-  'bad-length': (d) => fault(`${q(d.got)}: ${d.why}`, `Write a length such as ${d.examples}.`),
+    error(`${q(d.got)} is not allowed here`, meant(d.nearest, `Allowed: ${list(d.allowed)}.`)),
+  'bad-quantity': (d) => error(`${q(d.got)}: ${d.why}`, `Write a value such as ${d.examples}.`),
+  'bad-length': (d) => error(`${q(d.got)}: ${d.why}`, `Write a length such as ${d.examples}.`),
   'bad-kit-id': (d) =>
-    fault(
-      `${q(d.got)} cannot name files`,
+    error(
+      `${q(d.got)} cannot be a file name`,
       'Use lower-case letters, digits and single hyphens, starting with a letter, at most 40 characters.',
     ),
   'bad-name': (d) =>
-    fault(
-      `${q(d.got)} cannot name a part`,
+    error(
+      `${q(d.got)} cannot be the name of a part`,
       'Use lower-case letters, digits and single hyphens, starting with a letter, at most 24 characters.',
     ),
   'bad-joint': (d) =>
-    fault(
+    error(
       `${q(d.got)} is not a joint`,
       d.arrow === undefined
         ? 'Write PART.LUG > PART.LUG, for example neck.hot > selector.A1.'
         : `Write > in place of ${d.arrow}, for example neck.hot > selector.A1.`,
     ),
   'joint-kind': (d) =>
-    fault(
+    error(
       d.found.length === 0
-        ? 'this joint does not say which lugs it joins'
-        : `this joint is of ${d.found.length} kinds at once: ${list(d.found)}`,
-      `Write exactly one of ${list(d.allowed)}, with PART.LUG > PART.LUG after it.`,
+        ? 'this joint does not say which lugs it connects'
+        : `this joint has ${d.found.length} kinds: ${list(d.found)}`,
+      `Write exactly one of ${list(d.allowed)}, followed by PART.LUG > PART.LUG.`,
     ),
   'bad-colour': (d) =>
-    fault(
+    error(
       `${q(d.got)} is not an IEC 60757 colour code`,
       meant(
         d.nearest,
-        `Allowed: ${list(d.allowed)}; or two together in this order, green and yellow only as GNYE.`,
+        `Allowed: ${list(d.allowed)}; or two of them in this order; green and yellow only as GNYE.`,
       ),
     ),
-  'bad-value': (d) => fault(d.why, d.remedy),
+  'bad-value': (d) => error(d.why, d.remedy),
   'unknown-part': (d) =>
-    fault(`there is no part ${q(d.part)}`, meant(d.nearest, `Parts of this kit: ${list(d.allowed)}.`)),
+    error(`unknown part ${q(d.part)}`, meant(d.nearest, `Parts of this kit: ${list(d.allowed)}.`)),
   'unknown-lug': (d) =>
-    fault(
+    error(
       `${q(d.part)} (${d.what}) has no lug ${q(d.lug)}`,
       meant(d.nearest, `Its lugs: ${list(d.allowed)}.`),
     ),
-  'never-joined': (d) =>
-    fault(`${q(d.part)} (${d.what}) is not connected`, 'Add its joints, or take it out of parts.'),
-  'lug-to-itself': (d) => fault(`${bare(d.lug)} is joined to itself`, 'Name the other end.'),
+  'not-connected': (d) =>
+    error(`${q(d.part)} (${d.what}) is not connected`, 'Add its joints, or remove it from parts.'),
+  'lug-to-itself': (d) => error(`${bare(d.lug)} is connected to itself`, 'Name the other end.'),
   'joined-twice': (d) =>
-    fault(`${bare(d.a)} and ${bare(d.b)} are joined twice`, 'Keep one of the two joints.'),
-  'leg-free': (d) =>
-    fault(
+    error(`${bare(d.a)} and ${bare(d.b)} are connected twice`, 'Remove one of the two joints.'),
+  'leg-not-connected': (d) =>
+    error(
       `leg ${bare(d.leg)} of ${q(d.part)} (${d.what}) is not connected`,
-      'Join it, or take the part out.',
+      'Connect it, or remove the part.',
     ),
-  'leg-is-no-leg': (d) =>
-    fault(
-      `neither ${bare(d.from)} nor ${bare(d.to)} is a component’s leg`,
-      'Use leg only for a resistor or capacitor soldered by its own wire; else use wire.',
+  'not-a-leg': (d) =>
+    error(
+      `neither ${bare(d.from)} nor ${bare(d.to)} is a component leg`,
+      'Use leg only for a component soldered by its own leg; otherwise use wire.',
     ),
-  'link-across-parts': (d) =>
-    fault(
-      `${bare(d.from)} and ${bare(d.to)} are on two parts`,
-      'A link joins lugs of one part; use wire between parts.',
+  'jumper-across-parts': (d) =>
+    error(
+      `${bare(d.from)} and ${bare(d.to)} are on different parts`,
+      'A jumper connects lugs of one part; use wire between parts.',
     ),
   'bend-needs-case': (d) =>
-    fault(
+    error(
       `${bare(d.from)} cannot be bent onto ${bare(d.to)}`,
-      'A bend runs from a lug of a pot to that pot’s own case.',
+      'Only a lug of a pot can be bent back, onto that pot’s own case; write bend: POT.LUG > POT.CASE.',
     ),
   'no-jack': () =>
-    fault('the kit has no output jack', 'Add a part of kind jack and join its tip and sleeve.'),
+    error('the kit has no output jack', 'Add a part of kind jack and connect its tip and sleeve.'),
   'several-jacks': (d) =>
-    fault(
+    error(
       `the kit has several jacks: ${list(d.parts)}`,
-      'Keep one; circuits with two outputs are not covered yet.',
+      'Keep one; circuits with two outputs are not supported yet.',
     ),
-  'no-pickup': () => fault('the kit has no pickup', 'Add a part of kind single-coil or humbucker.'),
-  'jack-free': (d) =>
-    fault(
+  'no-pickup': () => error('the kit has no pickup', 'Add a part of kind single-coil or humbucker.'),
+  'jack-not-connected': (d) =>
+    error(
       `the ${bare(d.lug)} of ${q(d.part)} is not connected`,
-      d.lug === 'sleeve'
-        ? `Join ${bare(d.part)}.sleeve to the grounded case of a pot.`
-        : `Join ${bare(d.part)}.tip to the volume pot, or to the switch.`,
+      d.signal
+        ? `Connect ${bare(d.part)}.${bare(d.lug)} to the volume control or the switch.`
+        : `Connect ${bare(d.part)}.${bare(d.lug)} to the grounded case of a pot.`,
     ),
-  'jack-exchanged': (d) =>
-    fault(
+  'jack-swapped': (d) =>
+    error(
       `tip and sleeve of ${q(d.part)} are swapped: ${list(d.on)} ${d.on.length === 1 ? 'is' : 'are'} connected to the tip`,
-      `Connect ${bare(d.part)}.sleeve to ground, and ${bare(d.part)}.tip to the volume control or the switch.`,
+      `Connect ${bare(d.sleeve)} to ground, and ${bare(d.tip)} to the volume control or the switch.`,
     ),
   'pickup-no-hot': (d) =>
-    fault(
+    error(
       `the hot lead of ${q(d.part)} is not connected`,
-      `Join ${bare(d.part)}.hot to the switch or the volume pot.`,
+      `Connect ${bare(d.part)}.${bare(d.lug)} to the switch or the volume control.`,
     ),
   'pickup-no-ground': (d) =>
-    fault(
-      `${q(d.part)} has no way to ground`,
-      `Join ${bare(d.part)}.ground to the grounded case of a pot or to the jack’s sleeve.`,
+    error(
+      `${q(d.part)} has no path to ground`,
+      `Connect ${bare(d.part)}.${bare(d.lug)} to the grounded case of a pot or to the jack’s sleeve.`,
     ),
   'ground-point-no-ground': (d) =>
-    fault(
-      `${q(d.part)} is not joined to ground`,
-      `Join it to a case that is joined to ${bare(d.sleeve)}; strings that float hum, and strings on the signal do worse.`,
+    error(
+      `${q(d.part)} is not connected to ground`,
+      `Connect it to a case that is connected to ${bare(d.sleeve)}; strings that are not grounded hum.`,
     ),
-  'dead-state': (d) =>
-    fault(
-      `nothing sounds with ${bare(d.state)}`,
+  'no-output': (d) =>
+    error(
+      `no output${bare(d.where)}`,
       d.pot === undefined
-        ? 'Follow the path from the tip back to a pickup in that position and add the missing joint.'
+        ? 'Follow the signal from the jack’s tip back to a pickup and add the missing joint.'
         : exchangeLugs(d.pot),
     ),
-  'hot-shorted': (d) =>
-    fault(
-      `the tip is joined to ground with ${bare(d.state)}`,
+  'output-shorted': (d) =>
+    error(
+      `the output is shorted: the tip is connected to ground${bare(d.where)}`,
       d.pot === undefined
-        ? 'Find the joint that ties the signal to ground and move it.'
+        ? 'Find the joint that connects the signal to ground and move it.'
         : exchangeLugs(d.pot),
     ),
-  'too-many': (d) => fault(`the kit has ${d.count} ${d.what}`, `Use at most ${d.most} in one kit.`),
+  'too-many': (d) => error(`the kit has ${d.count} ${d.what}`, `Use at most ${d.most} in one kit.`),
   'crowded-lug': (d) =>
-    fault(
-      `${d.count} joints meet at ${d.lug}, which has room for ${d.most}`,
-      'Join one of them to another lug of the same net, such as the other end of a wire that is there already.',
+    error(
+      `${d.count} joints at ${d.lug}, which has room for ${d.most}`,
+      'Move one of them to another lug of the same net, such as the other end of a wire that is already there.',
     ),
   'unknown-arrangement': (d) =>
-    fault(`there is no arrangement ${q(d.got)}`, meant(d.nearest, `Arrangements: ${list(d.allowed)}.`)),
+    error(`unknown arrangement ${q(d.got)}`, meant(d.nearest, `Arrangements: ${list(d.allowed)}.`)),
   'unknown-page': (d) =>
-    fault(`there is no page format ${q(d.got)}`, meant(d.nearest, `Page formats: ${list(d.allowed)}.`)),
+    error(`unknown page format ${q(d.got)}`, meant(d.nearest, `Page formats: ${list(d.allowed)}.`)),
   'bad-arrangement': (d) =>
-    fault(
+    error(
       `the arrangement cannot be used: ${d.reason}`,
-      'Name another, or fix that file; those in layouts/ show the form.',
+      'Name another, or fix that file; the files in layouts/ are examples.',
     ),
   'kit-id-taken': (d) =>
-    fault(`“${d.id}” is the id of ${d.file} too`, 'Give each kit an id of its own: it names the files.'),
-  'missing-glyph': (d) =>
-    fault(
-      `${q(d.text)} has ${d.glyphs.length === 1 ? 'a character' : 'characters'} the drawing’s font lacks: ${list(d.glyphs.map(glyphWords))}`,
-      `Write ${d.glyphs.length === 1 ? 'it' : 'them'} with other characters.`,
+    error(
+      `“${d.id}” is also the id of ${d.file}`,
+      'Give each kit an id of its own: its files are named by it.',
     ),
-  'no-way': () =>
-    fault(
-      'no way was found for every wire of this kit, so it is not drawn',
-      'Try another arrangement with --arrangement, or join some wires at other lugs of the same net. Please report it: no kit should bring this about.',
+  'missing-glyph': (d) =>
+    error(
+      `${q(d.text)} has ${d.glyphs.length === 1 ? 'a character' : 'characters'} that the drawing’s font does not have: ${list(d.glyphs.map(glyphWords))}`,
+      `Use other characters in place of ${d.glyphs.length === 1 ? 'it' : 'them'}.`,
+    ),
+  'no-route': () =>
+    error(
+      'not every wire of this kit could be routed, so it is not drawn',
+      'Try another arrangement with --arrangement, or connect some wires to other lugs of the same net. Please report this: it is an error in the program.',
     ),
   'drawing-misleads': (d) =>
-    fault(
-      `${bare(d.drawing)} would mislead, and is not written: ${found(d)}`,
-      'Try another arrangement with --arrangement, or a shorter label. Please report it: no kit should bring this about.',
+    error(
+      `${bare(d.drawing)} would be misread, and is not written: ${found(d)}`,
+      'Try another arrangement with --arrangement, or a shorter label. Please report this: it is an error in the program.',
     ),
   'drawing-untidy': (d) => ({
     severity: 'warning',
-    message: `${bare(d.drawing)} is not as neat as it should be: ${found(d)}`,
-    remedy: 'Look at it before you print it; a shorter label or another arrangement may help.',
+    message: `${bare(d.drawing)} is untidy: ${found(d)}`,
+    remedy: 'Check it before you print it; a shorter label or another arrangement may help.',
   }),
   ...noteWording,
 };

@@ -1,28 +1,10 @@
 /** Kits written in TypeScript: the same description, with the editor completing kinds, fields, parts and lugs. */
-import type { Kind } from '../parts/index.ts';
+import type { LugName } from '../parts/index.ts';
 import type { JointKind } from './kit.ts';
 import type { KitInput, PartInput } from './schema.ts';
 
-type LeverLug = `${'A' | 'B'}${0 | 1 | 2 | 3}`;
-
-/** Lugs by kind, for the type checker alone; a test holds them against the kinds' own. */
-export interface LugNames {
-  'single-coil': 'hot' | 'ground';
-  humbucker: 'hot' | 'ground';
-  pot: '1' | '2' | '3' | 'case';
-  'lever-3': LeverLug;
-  'lever-5': LeverLug;
-  resistor: '1' | '2';
-  capacitor: '1' | '2';
-  jack: 'tip' | 'sleeve';
-  'ground-point': '1';
-}
-
-/** A kind this table does not know yet takes any lug; reading the kit checks it all the same. */
-type LugOf<K extends Kind> = K extends keyof LugNames ? LugNames[K] : string;
-
 type Parts = Readonly<Record<string, PartInput>>;
-type EndOf<P extends Parts> = { [N in keyof P & string]: `${N}.${LugOf<P[N]['kind']>}` }[keyof P & string];
+type EndOf<P extends Parts> = { [N in keyof P & string]: `${N}.${LugName<P[N]['kind']>}` }[keyof P & string];
 type JointText<P extends Parts> = `${EndOf<P>} > ${EndOf<P>}`;
 
 type JointMap = Exclude<KitInput['joints'][number], string>;

@@ -70,7 +70,7 @@ function unknownKeys(issue: Issue, { schema, path }: Context) {
   const inside = steps(issue);
   const allowed = allowedAt(schema, inside);
   return issue.keys.map((key) => {
-    const meant = nearest(key, allowed);
+    const meant = meantBy(key, allowed);
     const detail = { key, allowed, ...(meant === undefined ? {} : { nearest: meant }) };
     return {
       path: [...inside, key],
@@ -190,6 +190,14 @@ function quantity(issue: z.core.$ZodIssueCustom, path: Path, got: string): Probl
 }
 
 /** What the trade calls some choices. */
+/** Parts that the trade has and this program does not yet; common practice, no source. */
+const UNSUPPORTED =
+  /toggle|push-?pull|push-?push|blend|rotary|slide|kill|button|stacked|concentric|dual-?gang|no-?load|stereo|4-?way|four-?way|lever-4|4-?pole|four-?lead|mini|preamp|diode|transformer|inductor/;
+
+/** Whether a word names such a part. */
+export const isUnsupported = (word: string): boolean =>
+  UNSUPPORTED.test(word.trim().toLowerCase().replaceAll(' ', '-'));
+
 const SYNONYMS: Readonly<Record<string, string>> = {
   audio: 'log',
   logarithmic: 'log',
@@ -199,6 +207,12 @@ const SYNONYMS: Readonly<Record<string, string>> = {
   'reverse-audio': 'reverse-log',
   potentiometer: 'pot',
   cap: 'capacitor',
+  link: 'jumper',
+  sleeve: 'sleeving',
+  tube: 'sleeving',
+  cable: 'output-load',
+  amplifier: 'output-load',
+  color: 'colour',
 };
 
 /** The choice a word stands for in the trade, or else the one it is nearest to. */

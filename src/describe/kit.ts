@@ -4,10 +4,10 @@ import type { Part } from '../parts/index.ts';
 
 /**
  * The five ways two lugs are joined. A drawing, a step and a cut list treat each differently: **wire** (cut and
- * stripped), **leg** (a component's own), **link** (short, between lugs of one part), **bend** (a lug bent back onto
+ * stripped), **leg** (a component's own), **jumper** (short, between lugs of one part), **bend** (a lug bent back onto
  * its own case), **braid** (a shielded lead's screen).
  */
-export const jointKinds = ['wire', 'leg', 'link', 'bend', 'braid'] as const;
+export const jointKinds = ['wire', 'leg', 'jumper', 'bend', 'braid'] as const;
 export type JointKind = (typeof jointKinds)[number];
 
 /** Which side a drawing is seen from. */
@@ -39,7 +39,7 @@ export interface Joint {
 }
 
 /** What stands between the harness and the listener, for the response. */
-export interface Surroundings {
+export interface OutputLoad {
   /** Farads, of the whole cable. */
   readonly cable: Sourced;
   /** Ohms, input of the amplifier. */
@@ -61,7 +61,7 @@ export interface Kit {
   /** In the order written; declaration order breaks every tie. */
   readonly parts: readonly Part[];
   readonly joints: readonly Joint[];
-  readonly surroundings: Surroundings;
+  readonly outputLoad: OutputLoad;
   /** Ohms of the resistors the workshop has, when given; never empty. */
   readonly stock?: readonly number[];
 }

@@ -1,7 +1,6 @@
 /** One joint of the description: its kind, its two ends, and what is said of the wire. */
-import { nearest } from '../common/nearest.ts';
 import { type Path, type Problem, problem } from '../common/problem.ts';
-import { problemsOf, typeName } from './issues.ts';
+import { meantBy, problemsOf, typeName } from './issues.ts';
 import { type End, type Joint, type JointKind, jointKinds } from './kit.ts';
 import { jointExtras, jointShapes } from './schema.ts';
 import { JOINT } from './words.ts';
@@ -37,7 +36,7 @@ function unclear(value: object, found: readonly JointKind[], path: Path): readon
   if (found.length > 0 || unknown.length === 0)
     return [problem('joint-kind', path, { found, allowed: jointKinds }, 'key')];
   return unknown.map((key) => {
-    const meant = nearest(key, allowed);
+    const meant = meantBy(key, allowed);
     const detail = { key, allowed, ...(meant === undefined ? {} : { nearest: meant }) };
     return problem('unknown-key', [...path, key], detail, 'key');
   });

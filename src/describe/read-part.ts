@@ -3,7 +3,7 @@ import { nearest } from '../common/nearest.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import { type Kind, kinds, type Part } from '../parts/index.ts';
 import type { PartBase } from '../parts/kind.ts';
-import { meantBy, problemsOf, typeName } from './issues.ts';
+import { isUnsupported, meantBy, problemsOf, typeName } from './issues.ts';
 import { partShapes } from './schema.ts';
 
 export interface ReadPart {
@@ -49,6 +49,8 @@ function kindProblem(name: string, value: Readonly<Record<string, unknown>>): Pr
       expected: `a kind: ${kindNames.join(', ')}`,
       got: typeName(kind),
     });
+  if (isUnsupported(kind))
+    return problem('unsupported-kind', [...path, 'kind'], { got: kind, allowed: kindNames });
   const meant = meantBy(kind, kindNames);
   return problem('bad-choice', [...path, 'kind'], {
     got: kind,

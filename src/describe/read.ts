@@ -27,7 +27,7 @@ export interface Reading {
 /** The arrangement of a kit that names none: parts where the wires are shortest. */
 const ARRANGEMENT = 'free-flow';
 /** Common practice, no source: 3 m of cable at 100 pF/m into 1 MΩ; loads are compared at 1 kHz. */
-const SURROUNDINGS = { cable: 300e-12, amplifier: 1e6, frequency: 1e3 };
+const OUTPUT_LOAD = { cable: 300e-12, amplifier: 1e6, frequency: 1e3 };
 
 /** Reads a text: JSON when the file's name ends so, else YAML. */
 export function readKit(text: string, file: string): Reading {
@@ -68,7 +68,7 @@ function readValue(value: unknown, source: Source, before: readonly Problem[]): 
     const expected = 'a kit: a map with kit, title, parts and joints';
     return { problems: [...before, problem('wrong-type', [], { expected, got: typeName(value) })], source };
   }
-  if (!isKitLike(value)) return { problems: [...before, problem('no-kit', [], {})], source };
+  if (!isKitLike(value)) return { problems: [...before, problem('not-a-kit', [], {})], source };
   const head = readHead(value);
   const parts = readParts(value);
   const joints = readJoints(value);
@@ -85,7 +85,7 @@ function readHead(value: Written): { kit: Omit<Kit, 'parts' | 'joints'>; problem
     ? []
     : problemsOf(read.error.issues, { schema: headSchema, value, path: [], what: 'the kit' });
   const written = read.success ? read.data : salvageHead(value);
-  const around = written.surroundings;
+  const load = written['output-load'];
   const kit = {
     id: written.kit,
     title: written.title,
@@ -93,10 +93,10 @@ function readHead(value: Written): { kit: Omit<Kit, 'parts' | 'joints'>; problem
     view: written.view ?? 'solder-side',
     hand: written.hand ?? 'right',
     ...(written.page === undefined ? {} : { page: written.page }),
-    surroundings: {
-      cable: givenOr(around?.cable, SURROUNDINGS.cable),
-      amplifier: givenOr(around?.amplifier, SURROUNDINGS.amplifier),
-      frequency: givenOr(around?.frequency, SURROUNDINGS.frequency),
+    outputLoad: {
+      cable: givenOr(load?.cable, OUTPUT_LOAD.cable),
+      amplifier: givenOr(load?.amplifier, OUTPUT_LOAD.amplifier),
+      frequency: givenOr(load?.frequency, OUTPUT_LOAD.frequency),
     },
     ...(written.stock === undefined ? {} : { stock: written.stock }),
   };
@@ -111,7 +111,7 @@ function salvageHead(value: Written) {
   const view = headFields.view.safeParse(value.view);
   const hand = headFields.hand.safeParse(value.hand);
   const page = headFields.page.safeParse(value.page);
-  const surroundings = headFields.surroundings.safeParse(value.surroundings);
+  const outputLoad = headFields['output-load'].safeParse(value['output-load']);
   const stock = headFields.stock.safeParse(value.stock);
   return {
     kit: kit.data ?? 'unnamed',
@@ -120,7 +120,7 @@ function salvageHead(value: Written) {
     view: view.data,
     hand: hand.data,
     page: page.data,
-    surroundings: surroundings.data,
+    'output-load': outputLoad.data,
     stock: stock.data,
   };
 }

@@ -8,8 +8,17 @@ import { type Kind, kinds } from '../parts/index.ts';
 import { hands, type JointKind, jointKinds, views } from './kit.ts';
 import { colourField, hertzField, ID, ID_LONGEST, JOINT, lengthField, NAME_LONGEST } from './words.ts';
 
-const shapeOf = <K extends string, S extends z.ZodRawShape>(kind: { kind: K; what: string; fields: S }) =>
-  z.strictObject({ kind: z.literal(kind.kind).describe(kind.what), ...commonFields, ...kind.fields });
+const shapeOf = <K extends string, S extends z.ZodRawShape>(kind: {
+  readonly kind: K;
+  readonly what: string;
+  readonly fields: S;
+  readonly lugs: readonly { readonly name: string }[];
+}) =>
+  z.strictObject({
+    kind: z.literal(kind.kind).describe(`${kind.what}; lugs ${kind.lugs.map(({ name }) => name).join(', ')}`),
+    ...commonFields,
+    ...kind.fields,
+  });
 
 type PartShapes = { readonly [K in Kind]: ReturnType<typeof shapeOf<K, (typeof kinds)[K]['fields']>> };
 
@@ -29,7 +38,7 @@ const nameSchema = z.string().regex(ID).max(NAME_LONGEST).describe('Name of a pa
 const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
   wire: 'A wire, cut and stripped: PART.LUG > PART.LUG',
   leg: 'A bare component leg: PART.LUG > PART.LUG',
-  link: 'A short link between lugs of one part: PART.LUG > PART.LUG',
+  jumper: 'A short bare wire between lugs of one part: PART.LUG > PART.LUG',
   bend: 'A pot’s lug bent back onto its own case: POT.1 > POT.case',
   braid: 'The screen of a shielded lead: PART.LUG > PART.LUG',
 };
@@ -45,7 +54,7 @@ export const jointExtras = {
     .max(99)
     .optional()
     .describe(
-      'Step of the soldering this joint belongs to, in place of the one worked out: 1 ground, 2 links and bends, 3 components, 4 switch to pots, 5 output, 6 pickups',
+      'Step of the soldering this joint belongs to, in place of the one worked out: 1 ground, 2 jumpers and bends, 3 components, 4 switch to pots, 5 output, 6 pickups',
     ),
 };
 
@@ -57,7 +66,7 @@ const jointShape = <K extends JointKind>(kind: K) =>
 export const jointShapes = {
   wire: jointShape('wire'),
   leg: jointShape('leg'),
-  link: jointShape('link'),
+  jumper: jointShape('jumper'),
   bend: jointShape('bend'),
   braid: jointShape('braid'),
 } as const satisfies Readonly<Record<JointKind, unknown>>;
@@ -65,7 +74,7 @@ export const jointShapes = {
 const jointSchema = z
   .union([jointText.describe(JOINT_WORDS.wire), ...jointKinds.map((kind) => jointShapes[kind])])
   .describe(
-    'How two lugs are joined: a wire written as PART.LUG > PART.LUG, or the kind of joint with its ends',
+    'How two lugs are connected: a wire written as PART.LUG > PART.LUG, or the kind of joint with its ends',
   );
 
 const STOCK_EXAMPLE = '[220k, 270k, 470k]';
@@ -90,6 +99,7 @@ export const headFields = {
   page: z
     .string()
     .min(1)
+    .toLowerCase()
     .optional()
     .describe('Page the sheet is fitted to: a4, a4-landscape, a5, a5-landscape, letter or letter-landscape'),
   stock: z
@@ -99,14 +109,14 @@ export const headFields = {
     .min(1)
     .optional()
     .describe('Resistors the workshop has, from which pads are chosen; any E12 value by default'),
-  surroundings: z
+  'output-load': z
     .strictObject({
       cable: farads('Capacitance of the whole cable; 300p by default, 3 m of 100 pF/m').optional(),
       amplifier: ohms('Input resistance of the amplifier; 1M by default').optional(),
       frequency: hertzField.optional(),
     })
     .optional()
-    .describe('What stands between the harness and the listener'),
+    .describe('What the harness works into: cable and amplifier; and the frequency of signal loads'),
 };
 
 /** The kit's fields with parts and joints left unread; `read.ts` reads those one by one. */
@@ -118,7 +128,7 @@ export const kitSchema = z
     parts: z.record(nameSchema, partSchema).describe('The parts, each under a name of its own'),
     joints: z.array(jointSchema).describe('The joints, in the order they are soldered'),
   })
-  .describe('A wiring kit: its parts and how they are joined');
+  .describe('A wiring kit: its parts and how they are connected');
 
 export type KitInput = z.input<typeof kitSchema>;
 export type PartInput = z.input<typeof partSchema>;

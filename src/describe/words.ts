@@ -87,13 +87,16 @@ export function meantColour(text: string): string | undefined {
 }
 
 const METRES: Readonly<Record<string, number>> = { mm: -3, cm: -2, m: 0 };
-const LENGTH_EXAMPLES = '180mm, 18cm or 0.18m';
+const LENGTH_EXAMPLES = '180mm, 18cm, 0.18m or 7in';
+/** Millimetres to the inch, exact since the agreement of 1959. */
+const INCH = 25.4;
 /** Metres; far longer than any lead in a guitar. */
 const LENGTH_MOST = 10;
 
 /** Metres from `180mm`; `undefined` when it is not a length. The exponent is appended, so 180mm is exactly 0.18. */
 export function parseLength(text: string): number | undefined {
-  const found = /^([+-]?(?:\d+\.?\d*|\.\d+))\s*(mm|cm|m)$/.exec(text.trim());
+  const found = /^([+-]?(?:\d+\.?\d*|\.\d+))\s*(mm|cm|m|in|")$/.exec(text.trim());
+  if (found && METRES[found[2] ?? ''] === undefined) return (Number(found[1]) * INCH) / 1000;
   return found ? Number(`${found[1]}e${METRES[found[2] ?? 'm'] ?? 0}`) : undefined;
 }
 
@@ -119,7 +122,7 @@ export const lengthField = z
     }
     return metres;
   })
-  .describe('Cut length with its unit, such as 180mm, 18cm or 0.18m');
+  .describe('Cut length with its unit, such as 180mm, 18cm, 0.18m or 7in');
 
 /** The range of hearing: a load at any other frequency says nothing. */
 const AUDIBLE: readonly [number, number] = [20, 20_000];

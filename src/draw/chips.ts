@@ -3,8 +3,8 @@ import { around, type Point, type Rect } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
 import { rectToSheet, toSheet } from '../place/frame.ts';
 import type { PlacedWire, Placement } from '../place/placement.ts';
-import type { Look } from './faces/face.ts';
 import { highlightBox } from './highlight.ts';
+import type { Look } from './part.ts';
 import type { Pen } from './pen.ts';
 import { LINE, type Theme } from './theme.ts';
 import type { Emphasis } from './wires.ts';
@@ -170,7 +170,7 @@ const overlap = (r: Rect, s: Rect): boolean =>
   r.x < s.x + s.width && s.x < r.x + r.width && r.y < s.y + s.height && s.y < r.y + r.height;
 
 /** Half of the widest line a wire is drawn with. */
-const WIDEST = LINE.sleeve / 2;
+const WIDEST = LINE.sleeving / 2;
 
 /** A wire with the room its stretches take. */
 interface Run {

@@ -51,7 +51,7 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
       : []),
     ...(step ? [] : [stateLine(kit, state?.settings, aspect.theme !== 'print')]),
     ...(state
-      ? [`${soundingIn(circuit, state)} sounding: what carries the signal is strong, the rest pale.`]
+      ? [`${soundingIn(circuit, state)} selected: the signal path is drawn strong, the rest pale.`]
       : []),
   ];
   const pickups = kit.parts.filter(isPickup);
@@ -90,7 +90,7 @@ export function drawingName(
     kit.id,
     ...(view === undefined || view === kit.view ? [] : [view]),
     ...(hand === kit.hand ? [] : [`${hand}-handed`]),
-    ...(state === undefined ? [] : [`state-${state + 1}`]),
+    ...(state === undefined ? [] : [`position-${state + 1}`]),
     ...(step === undefined ? [] : [`step-${step}`]),
     ...(theme === undefined || theme === 'light' ? [] : [theme]),
   ].join('-');

@@ -1,6 +1,6 @@
 /** Where a highlighted part has its box: faces draw it, colour codes keep off it. */
 import type { Rect } from '../common/geometry.ts';
-import type { Outline } from '../place/outlines/outline.ts';
+import type { Outline } from '../parts/outline.ts';
 
 const INSET = 16;
 

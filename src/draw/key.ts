@@ -4,7 +4,7 @@ import { colourName } from '../annotate/words.ts';
 import { around, at } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
 import { CHIP_HEIGHT, chipWidth, drawChip } from './chips.ts';
-import { tagLook } from './faces/face.ts';
+import { tagLook } from './part.ts';
 import type { Pen } from './pen.ts';
 import type { Theme } from './theme.ts';
 import { strokeAttributes, strokes } from './wires.ts';
@@ -22,7 +22,7 @@ const WORDS: Readonly<Record<Line['look'], string>> = {
   ground: 'ground',
   leg: 'bare component leg',
   sleeved: 'sleeved leg',
-  link: 'bare jumper',
+  jumper: 'bare jumper',
   bend: 'lug bent back and soldered to the case',
   braid: 'bare braid, to be kept off lugs',
 };
@@ -47,7 +47,7 @@ export function keyOf(
       ? [{ line: { look: 'signal', tint }, words }]
       : [],
   );
-  const others = (['ground', 'leg', 'sleeved', 'link', 'bend', 'braid'] as const).flatMap(
+  const others = (['ground', 'leg', 'sleeved', 'jumper', 'bend', 'braid'] as const).flatMap(
     (look): KeyEntry[] =>
       lines.some((line) => line.look === look)
         ? [{ line: { look, tint: 'ground' }, words: WORDS[look] }]

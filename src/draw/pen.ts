@@ -5,6 +5,7 @@
 import type { Container, Dom } from '@svgdotjs/svg.js';
 import type { Point, Rect } from '../common/geometry.ts';
 import { CAP_HEIGHT, textWidth, type Weight } from '../common/text.ts';
+import type { PathStep } from '../parts/shape.ts';
 import { type Frame, rectToSheet, toSheet } from '../place/frame.ts';
 
 export type Attributes = Readonly<Record<string, string | number>>;
@@ -25,15 +26,6 @@ function add(into: Container, name: string, attributes: Attributes): Dom {
     node.setAttributeNode(attribute);
   }
   return element;
-}
-
-/** One step of an outline: to a point, by a straight line or round a circle of the given radius. */
-export interface Step {
-  readonly to: Point;
-  readonly radius?: number;
-  /** The long way round, and clockwise, seen in the part's own unmirrored drawing. */
-  readonly large?: boolean;
-  readonly clockwise?: boolean;
 }
 
 export interface TextStyle {
@@ -78,7 +70,7 @@ export class Pen {
   }
 
   /** Strokes from point to point, straight or along circles; several runs make one element. */
-  path(runs: readonly (readonly Step[])[], attributes: Attributes): void {
+  path(runs: readonly (readonly PathStep[])[], attributes: Attributes): void {
     const flip = this.#frame.mirror;
     const d = runs
       .map((steps) =>

@@ -7,10 +7,10 @@ import type { Placement } from '../place/placement.ts';
 import { endsOf } from '../place/wiring.ts';
 import { CARD_GAP, drawCard } from './cards.ts';
 import { drawChips } from './chips.ts';
-import { faces } from './faces/index.ts';
 import { EDGE, openSheet, type Page } from './head.ts';
 import { drawKey, keyOf } from './key.ts';
 import { captionOf, layOutSheet } from './layout.ts';
+import { drawPart } from './part.ts';
 import { num, Pen } from './pen.ts';
 import { type Theme, themes } from './theme.ts';
 import { drawMarks, drawWires, type Emphasis } from './wires.ts';
@@ -53,7 +53,7 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
   const ends = endsOf(placement.wires.map(({ joint }) => joint));
   const joined = new Set(ends.keys());
   const empty = placement.parts.some(({ part, outline }) =>
-    outline.lugs.some(({ lug }) => lug !== 'case' && !joined.has(`${part.name}.${lug}`)),
+    outline.lugs.some(({ lug, surface }) => !surface && !joined.has(`${part.name}.${lug}`)),
   );
   const key = keyOf(
     lines.filter((_, i) => emphasis[i] !== 'absent'),
@@ -77,7 +77,7 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
   const look = { theme, closed: sheet.closed, highlighted: sheet.highlighted, joined, meeting };
   for (const placed of placement.parts) {
     const group = new Pen(drawing.into.group().attr({ id: `${id}-part-${placed.part.name}` }), placed.frame);
-    faces[placed.part.kind](group, placed, look);
+    drawPart(group, placed, look);
   }
   drawWires(drawing.group({ id: `${id}-wires` }), id, placement.wires, lines, theme, emphasis);
   drawChips(drawing.group({ id: `${id}-colours` }), placement, look, emphasis);
@@ -96,6 +96,6 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
       width: layout.cardWidth,
       height: layout.cardHeight,
     };
-    drawCard(pen.group({ id: `${id}-state-${i + 1}` }), card, box, sheet.tints, theme, i === sheet.shown);
+    drawCard(pen.group({ id: `${id}-position-${i + 1}` }), card, box, sheet.tints, theme, i === sheet.shown);
   });
 }

@@ -10,7 +10,7 @@ export interface Theme {
   readonly lug: string;
   readonly lugInk: string;
   readonly solder: string;
-  readonly link: string;
+  readonly jumper: string;
   readonly accent: string;
   readonly accentFill: string;
   /** Behind the joints of the step that is shown. */
@@ -18,7 +18,7 @@ export interface Theme {
   /** What does not count in the state that is shown. */
   readonly pale: string;
   readonly leg: string;
-  readonly sleeve: string;
+  readonly sleeving: string;
   readonly resistor: string;
   readonly capacitor: string;
   /** Ink of a capacitor's code. */
@@ -56,13 +56,13 @@ const LIGHT: Theme = {
   lug: '#e8d9a8',
   lugInk: '#1d2b36',
   solder: '#aab4bb',
-  link: '#8d979e',
+  jumper: '#8d979e',
   accent: '#7a4300',
   accentFill: '#fdeecb',
   mark: '#ffd75e',
   pale: '#cdd4d9',
   leg: '#6b7780',
-  sleeve: '#e4edf2',
+  sleeving: '#e4edf2',
   resistor: '#f3e7cf',
   capacitor: '#d9e6ea',
   capacitorInk: '#1d2b36',
@@ -90,13 +90,13 @@ const DARK: Theme = {
   lug: '#5a4c20',
   lugInk: '#fbf3d9',
   solder: '#78858f',
-  link: '#6f7c86',
+  jumper: '#6f7c86',
   accent: '#f2c681',
   accentFill: '#33290f',
   mark: '#7a5f00',
   pale: '#3b4650',
   leg: '#9ca8b1',
-  sleeve: '#2b3b47',
+  sleeving: '#2b3b47',
   resistor: '#d8c9a8',
   capacitor: '#27404b',
   capacitorInk: '#edf1f3',
@@ -125,13 +125,13 @@ const PRINT: Theme = {
   lug: '#ffffff',
   lugInk: '#000000',
   solder: '#ffffff',
-  link: '#8a8a8a',
+  jumper: '#8a8a8a',
   accent: '#000000',
   accentFill: '#ffffff',
   mark: '#cccccc',
   pale: '#c4c4c4',
   leg: '#555555',
-  sleeve: '#ffffff',
+  sleeving: '#ffffff',
   resistor: '#ffffff',
   capacitor: '#ffffff',
   capacitorInk: '#000000',
@@ -163,8 +163,8 @@ export const LINE = {
   braid: 8,
   mark: 16,
   leg: 2,
-  sleeve: 9,
-  link: 4,
+  sleeving: 9,
+  jumper: 4,
   bend: 6,
   bendRadius: 10,
   /** Half of the opening left in the wire that runs below at a crossing. */

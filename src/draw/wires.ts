@@ -109,14 +109,14 @@ export function strokes(line: Line, theme: Theme): readonly Stroke[] {
       return [{ stroke: theme.leg, width: LINE.leg }];
     case 'sleeved':
       return [
-        { stroke: theme.outline, width: LINE.sleeve },
-        { stroke: theme.sleeve, width: LINE.sleeve - 2 },
+        { stroke: theme.outline, width: LINE.sleeving },
+        { stroke: theme.sleeving, width: LINE.sleeving - 2 },
         { stroke: theme.leg, width: LINE.leg },
       ];
-    case 'link':
+    case 'jumper':
       return [
-        { stroke: theme.outline, width: LINE.link + 2 },
-        { stroke: theme.link, width: LINE.link },
+        { stroke: theme.outline, width: LINE.jumper + 2 },
+        { stroke: theme.jumper, width: LINE.jumper },
       ];
     case 'bend':
       return [
@@ -137,8 +137,8 @@ const paled = (theme: Theme): Theme => ({
   leg: theme.pale,
   lug: theme.paper,
   solder: theme.paper,
-  link: theme.pale,
-  sleeve: theme.paper,
+  jumper: theme.pale,
+  sleeving: theme.paper,
   tints: {},
 });
 

@@ -24,7 +24,9 @@ export const IS = {
 
 export interface DrawnLug {
   readonly part: string;
-  /** What its tag says; `case` for a case; absent for a component's leg, which has no name in reality either. */
+  /** A leg is the end of a component's own wire; a surface is a case, soldered to anywhere. */
+  readonly is: 'tag' | 'leg' | 'surface';
+  /** What its tag says; only a tag has a name, as in reality. */
   readonly name?: string;
   readonly area: Area;
 }
@@ -80,7 +82,7 @@ export interface Drawing {
 export function readDrawing(svg: string): Drawing | Finding {
   const parsed = parseXml(svg);
   const no = (reason: string): Finding => finding('unreadable', undefined, { reason });
-  if ('fault' in parsed) return no(parsed.fault);
+  if ('error' in parsed) return no(parsed.error);
   const { root } = parsed;
   if (root.name !== 'svg' || root.attributes.get('xmlns') !== 'http://www.w3.org/2000/svg')
     return no(`its root is <${root.name.slice(0, 40)}>, not an SVG drawing`);
@@ -178,9 +180,9 @@ function partsOf(id: string, marks: readonly Mark[]): readonly DrawnPart[] {
     const shapes = own.filter((mark) => mark.kind === 'area');
     const texts = own.filter((mark) => mark.kind === 'text');
     const lugs = shapes.flatMap(({ is, area }): DrawnLug[] => {
-      if (is.includes(IS.tag)) return [{ part: name, name: wordsIn(area, texts), area }];
-      if (is.includes(IS.case)) return [{ part: name, name: 'case', area }];
-      return is.includes(IS.legEnd) ? [{ part: name, area }] : [];
+      if (is.includes(IS.tag)) return [{ part: name, is: 'tag', name: wordsIn(area, texts), area }];
+      if (is.includes(IS.case)) return [{ part: name, is: 'surface', area }];
+      return is.includes(IS.legEnd) ? [{ part: name, is: 'leg', area }] : [];
     });
     const bodies = shapes.filter(({ is }) => [IS.plate, IS.case, IS.body].some((one) => is.includes(one)));
     return { name, lugs, bodies, texts };
@@ -227,13 +229,13 @@ function wiresOf(
 function lugAt(lugs: readonly DrawnLug[], p: Point | undefined): DrawnLug | undefined {
   if (!p) return undefined;
   const hit = lugs.filter(({ area }) => inArea(area, p, 0.01));
-  const tags = hit.filter(({ name }) => name !== 'case');
+  const tags = hit.filter((lug) => lug.is !== 'surface');
   const best = tags.length > 0 ? tags : hit;
   return best.length === 1 ? best[0] : undefined;
 }
 
 export const lugWords = (lug: DrawnLug | undefined): string =>
-  lug ? `${lug.part}.${lug.name ?? 'leg'}` : 'nowhere';
+  lug ? `${lug.part}.${lug.name ?? (lug.is === 'leg' ? 'leg' : 'case')}` : 'nowhere';
 
 export const wireWords = ({ ends }: Pick<DrawnWire, 'ends'>): string =>
   `the wire from ${lugWords(ends[0])} to ${lugWords(ends[1])}`;

@@ -27,13 +27,14 @@ const WORDS = {
   'text-on-text': (d: { text: string; other: string }) => `${q(d.text)} touches ${q(d.other)}`,
   'text-on-line': (d: { text: string; line: string }) => `${q(d.text)} touches ${d.line}`,
   'text-on-edge': (d: { text: string; area: string }) => `${q(d.text)} reaches over the edge of ${d.area}`,
-  'text-misplaced': (d: { text: string; area: string }) => `${q(d.text)} stands in ${d.area}, not in its own`,
-  'text-outside': (d: { text: string; area: string }) => `${q(d.text)} stands outside ${d.area}`,
+  'text-misplaced': (d: { text: string; area: string }) =>
+    `${q(d.text)} is in ${d.area}, not in its own place`,
+  'text-outside': (d: { text: string; area: string }) => `${q(d.text)} is outside ${d.area}`,
   'text-covered': (d: { text: string; area: string }) => `${q(d.text)} is covered by ${d.area}`,
   'small-type': (d: { text: string; size: number; least: number }) =>
-    `${q(d.text)} is ${n(d.size)} mm high on the page; the least is ${d.least} mm`,
+    `${q(d.text)} is ${n(d.size)} mm high on the page; at least ${d.least} mm is needed`,
   contrast: (d: { text: string; ink: string; ground: string; ratio: number; least: number }) =>
-    `${q(d.text)} has ${d.ink} on ${d.ground}, a contrast of ${n(d.ratio)}:1; the least is ${d.least}:1`,
+    `${q(d.text)} has ${d.ink} on ${d.ground}, a contrast of ${n(d.ratio)}:1; at least ${d.least}:1 is needed`,
   'chip-place': (d: { code: string; what: string }) => `the colour code ${q(d.code)} ${d.what}`,
   'off-page': (d: { what: string }) => `${d.what} reaches over the edge of the page`,
   // Wires.
@@ -42,16 +43,16 @@ const WORDS = {
   'under-part': (d: { wire: string; part: string }) => `${d.wire} runs under ${d.part}`,
   'shared-stretch': (d: { wire: string; other: string }) => `${d.wire} and ${d.other} share a stretch`,
   'parallel-gap': (d: { wire: string; other: string; gap: number; least: number }) =>
-    `${d.wire} and ${d.other} run ${n(d.gap)} apart; the least is ${d.least}`,
-  askew: (d: { wire: string }) => `${d.wire} runs askew`,
+    `${d.wire} and ${d.other} run ${n(d.gap)} apart; at least ${d.least} is needed`,
+  askew: (d: { wire: string }) => `${d.wire} is not horizontal or vertical`,
   crossing: (d: { wire: string; other: string; open: number }) =>
-    `${d.wire} and ${d.other} cross with ${d.open === 0 ? 'neither' : 'both'} of them open`,
-  opening: (d: { wire: string }) => `${d.wire} is open where nothing crosses it`,
-  knock: (d: { wire: string; other: string }) => `${d.wire} turns or ends upon ${d.other}`,
+    `${d.wire} and ${d.other} cross with ${d.open === 0 ? 'neither' : 'both'} of them broken`,
+  opening: (d: { wire: string }) => `${d.wire} is broken where nothing crosses it`,
+  knock: (d: { wire: string; other: string }) => `${d.wire} bends or ends on ${d.other}`,
   broken: (d: { wire: string }) => `${d.wire} is not one line with short openings`,
   // Drawn again in the same places.
   'unknown-aspect': (d: { id: string }) =>
-    `${q(d.id)} does not say which drawing of the kit this is: its view, state, step or theme`,
+    `${q(d.id)} does not say which drawing of the kit this is: its view, position, step or theme`,
   'drawn-otherwise': (d: { what: string; drawn: string; described: string }) =>
     `${q(d.what)}: drawn is ${d.drawn.slice(0, 120)}, the kit gives ${d.described.slice(0, 120)}`,
   // What is joined to what.

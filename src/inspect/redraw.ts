@@ -12,9 +12,9 @@ import { type Aspect, type Prepared, sheetOf } from '../draw/compose.ts';
 import { EDGE, type Page } from '../draw/head.ts';
 import { sheetToSvg } from '../draw/headless.ts';
 import { type ThemeName, themes } from '../draw/theme.ts';
+import { is, outlineOf } from '../parts/index.ts';
+import type { Outline } from '../parts/outline.ts';
 import { extent, type Frame, rectToSheet, type Turn } from '../place/frame.ts';
-import { outlineOf } from '../place/outlines/index.ts';
-import type { Outline } from '../place/outlines/outline.ts';
 import type { PlacedPart, PlacedWire, Placement } from '../place/placement.ts';
 import { flipped } from '../place/view.ts';
 import type { Drawing, DrawnPart } from './drawing.ts';
@@ -58,12 +58,12 @@ export function redrawFindings(drawing: Drawing, { circuit, loads }: Solved): re
 }
 
 const isSymmetric = ({ parts }: Drawing, name: string): boolean =>
-  parts.some((part) => part.name === name && part.lugs.every((lug) => lug.name === undefined));
+  parts.some((part) => part.name === name && part.lugs.every((lug) => lug.is === 'leg'));
 
-/** `-component-side-left-handed-state-2-dark`, in this order, each left out where it is the usual one. */
+/** `-component-side-left-handed-position-2-dark`, in this order, each left out where it is the usual one. */
 function shownBy(rest: string, kit: Kit, { states }: Circuit): Shown | undefined {
   const pattern = new RegExp(
-    `^(?:-(${views.join('|')}))?(?:-(${hands.join('|')})-handed)?(?:-state-(\\d+))?(?:-step-(\\d+))?(?:-(${Object.keys(themes).join('|')}))?$`,
+    `^(?:-(${views.join('|')}))?(?:-(${hands.join('|')})-handed)?(?:-position-(\\d+))?(?:-step-(\\d+))?(?:-(${Object.keys(themes).join('|')}))?$`,
   );
   const found = pattern.exec(rest);
   if (!found) return undefined;
@@ -117,8 +117,8 @@ const moved = (p: Point, by: Point): Point => ({ x: num(p.x - by.x), y: num(p.y 
 const num = (n: number): number => Math.round(n * 100) / 100 + 0;
 
 const ownOf = ({ parts }: Kit, { from, to }: Circuit['joints'][number]): readonly string[] =>
-  parts.flatMap(({ kind, name }) =>
-    (kind === 'resistor' || kind === 'capacitor') && (name === from.part || name === to.part) ? [name] : [],
+  parts.flatMap((part) =>
+    is(part, 'component') && (part.name === from.part || part.name === to.part) ? [part.name] : [],
   );
 
 /**
@@ -189,13 +189,14 @@ function fitOf(frame: Frame, outline: Outline, drawn: DrawnPart): Point | undefi
   if (!body) return undefined;
   const [want, have] = [centreOf(rectToSheet(frame, outline.body)), centreOf(body)];
   const by = { x: have.x - want.x, y: have.y - want.y };
-  const fits = outline.lugs.every(({ lug, tag }) => {
+  const fits = outline.lugs.every(({ lug, tag, surface }) => {
     const p = centreOf(rectToSheet(frame, tag));
     // A leg's end may be drawn further out, where several joints meet on it.
-    const near = drawn.lugs.some(({ name, area }) => {
-      const q = centreOf(area);
+    const near = drawn.lugs.some((one) => {
+      const q = centreOf(one.area);
       const off = Math.abs(p.x + by.x - q.x) + Math.abs(p.y + by.y - q.y);
-      return name === undefined ? off <= 10.5 : name === lug && off <= 1;
+      if (one.is === 'leg') return off <= 10.5;
+      return off <= 1 && (one.is === 'surface' ? surface === true : one.name === lug);
     });
     return near;
   });

@@ -11,7 +11,7 @@ export interface Element {
   readonly text: string;
 }
 
-export type Parsed = { readonly root: Element } | { readonly fault: string };
+export type Parsed = { readonly root: Element } | { readonly error: string };
 
 interface Open {
   readonly name: string;
@@ -40,12 +40,12 @@ const DECLARATION =
 
 export function parseXml(source: string): Parsed {
   const text = source.replace(/^\uFEFF/, '').replace(DECLARATION, '');
-  if (text.trim() === '') return { fault: 'it is empty' };
-  if (NO_TEXT.test(text.replace(/[\t\n\r]/g, ''))) return { fault: 'it is not text' };
+  if (text.trim() === '') return { error: 'it is empty' };
+  if (NO_TEXT.test(text.replace(/[\t\n\r]/g, ''))) return { error: 'it is not text' };
   try {
     return { root: build(text) };
   } catch (thrown) {
-    if (thrown instanceof Malformed) return { fault: thrown.message };
+    if (thrown instanceof Malformed) return { error: thrown.message };
     throw thrown;
   }
 }

@@ -1,7 +1,10 @@
-import { given, givenOr, type Sourced } from '../common/units.ts';
+import { at } from '../common/geometry.ts';
+import { capacitorCode } from '../common/marking.ts';
+import { given, givenOr, printQuantity, type Sourced } from '../common/units.ts';
 import { farads, fraction } from './fields.ts';
 import { definePart, type PartBase } from './kind.ts';
-import { sleeveField, sleeves, twoLegs } from './two-leg.ts';
+import { g } from './outline.ts';
+import { sleeves, sleevingField, twoLegOutline, twoLegs } from './two-leg.ts';
 
 export interface Capacitor extends PartBase<'capacitor'> {
   /** Farads. */
@@ -10,23 +13,52 @@ export interface Capacitor extends PartBase<'capacitor'> {
   readonly sleeved: readonly string[];
 }
 
-/** Capacitor with two legs, unpolarised. Tolerance ±10 % when not given (common practice, no source). */
+/** A capacitor's body is taller than a resistor's: a name with a tail must keep clear of it. */
+const BODY = { width: 44, height: 28, name: g(0.6) } as const;
+const [A, B] = twoLegs;
+
+/**
+ * Capacitor with two legs, unpolarised. Tolerance ±10 % when not given, and the range of usual values, are common practice, no
+ * source. Drawn with its three-digit code.
+ */
 export const capacitor = definePart({
   kind: 'capacitor',
   what: 'capacitor',
+  is: ['component'],
+  mirrors: true,
   fields: {
     value: farads('Capacitance'),
     tolerance: fraction('Tolerance').optional(),
-    sleeve: sleeveField,
+    sleeving: sleevingField,
   },
   build: (base, written): Capacitor => ({
     ...base,
     value: given(written.value),
     tolerance: givenOr(written.tolerance, 0.1),
-    sleeved: sleeves(written.sleeve),
+    sleeved: sleeves(written.sleeving),
   }),
-  lugs: () => twoLegs,
+  lugs: twoLegs,
   elements: (part) => [
-    { kind: 'capacitance', id: 'body', a: '1', b: '2', farads: part.value, tolerance: part.tolerance },
+    { kind: 'capacitance', id: 'body', a: A.name, b: B.name, farads: part.value, tolerance: part.tolerance },
   ],
+  component: ({ value, sleeved }) => ({
+    value: printQuantity(value.value, 'farad'),
+    print: capacitorCode(value.value),
+    sleeved,
+  }),
+  usual: ({ value }) => [
+    { field: 'value', what: 'a capacitor', value: value.value, unit: 'farad', least: 50e-12, most: 470e-9 },
+  ],
+  outline: (part, caption) =>
+    twoLegOutline(part.label, printQuantity(part.value.value, 'farad'), BODY, caption),
+  face: (part, { outline }) => {
+    // A little lower than the room it has, so that a name above it with a p or a g keeps clear.
+    const room = outline.body;
+    const body = { ...room, y: room.y + 1, height: room.height - 2 };
+    const centre = at(body.x + body.width / 2, body.y + body.height / 2);
+    return [
+      { shape: 'rect', role: 'capacitor-body', rect: body, radius: 8 },
+      { shape: 'text', role: 'print', text: capacitorCode(part.value.value), centre, size: 13 },
+    ];
+  },
 });

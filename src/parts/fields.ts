@@ -26,7 +26,7 @@ export const ohmBounds = BOUNDS.ohm;
 /** The most common mistake with resistances: `1m` is a thousandth of an ohm. */
 function milli(written: string | number, unit: Unit): string {
   const digits = unit === 'ohm' ? /^\s*([\d.]+)\s*m/.exec(String(written))?.[1] : undefined;
-  return digits === undefined ? '' : `; m stands for a thousandth, M for million: did you mean ${digits}M?`;
+  return digits === undefined ? '' : `; m means a thousandth, M million: did you mean ${digits}M?`;
 }
 
 const quantity = (unit: Unit) =>

@@ -1,13 +1,58 @@
-import { definePart, type PartBase } from './kind.ts';
+import { around, at } from '../common/geometry.ts';
+import { textWidth } from '../common/text.ts';
+import { definePart, type LugSpec, type PartBase, type Seen } from './kind.ts';
+import { g, type Outline, TYPE, tagPorts } from './outline.ts';
+import { conductor, plate, run, type Shape } from './shape.ts';
 
 export type GroundPoint = PartBase<'ground-point'>;
+
+const LUGS = [{ name: '1', role: 'point' }] as const satisfies readonly LugSpec[];
 
 /** A place outside the harness that is grounded: strings, bridge, cavity shield, tag. */
 export const groundPoint = definePart({
   kind: 'ground-point',
   what: 'ground point',
+  is: ['ground-point'],
+  mirrors: true,
   fields: {},
   build: (base): GroundPoint => base,
-  lugs: () => [{ name: '1', role: 'point' }],
+  lugs: LUGS,
   elements: () => [],
+  outline: (part) => groundPointOutline(part),
+  face: (_, seen) => groundPointFace(seen),
 });
+
+function groundPointOutline(part: GroundPoint): Outline {
+  const columns = Math.max(5, Math.ceil((textWidth(part.label, TYPE.name, 'bold') + 46) / g(1)));
+  const body = { x: g(1), y: 0, width: g(columns), height: g(2) };
+  const tag = around(g(0) + 2, g(1), 20, 20);
+  return {
+    width: g(columns + 1),
+    height: g(2),
+    body,
+    blocked: [body],
+    lugs: [{ lug: LUGS[0].name, tag, ports: tagPorts(tag, 0, 1, ['left', 'up', 'down']) }],
+    labels: [
+      {
+        text: part.label,
+        centre: { x: body.x + 18 + (body.width - 18) / 2, y: g(1) },
+        size: TYPE.name,
+        weight: 'bold',
+      },
+    ],
+  };
+}
+
+/** The ground symbol of IEC 60417 (5017). */
+function groundPointFace({ outline: { body } }: Seen): readonly Shape[] {
+  const x = body.x + 22;
+  const y = body.y + body.height / 2;
+  return [
+    plate(body, 10),
+    conductor(
+      1.8,
+      run(at(body.x, y), at(x - 4, y)),
+      ...[8, 5, 2].map((half, i) => run(at(x - 4 + 4 * i, y - half), at(x - 4 + 4 * i, y + half))),
+    ),
+  ];
+}

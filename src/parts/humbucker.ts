@@ -1,5 +1,13 @@
-import { definePart } from './kind.ts';
-import { buildPickup, coilOf, type PickupPart, pickupFields, pickupLugs } from './pickup.ts';
+import { definePart, type PickupPart } from './kind.ts';
+import {
+  buildPickup,
+  coilOf,
+  pickupFace,
+  pickupFields,
+  pickupLugs,
+  pickupOutline,
+  usualWinding,
+} from './pickup.ts';
 
 export type Humbucker = PickupPart<'humbucker'>;
 
@@ -10,9 +18,14 @@ export type Humbucker = PickupPart<'humbucker'>;
 export const humbucker = definePart({
   kind: 'humbucker',
   what: 'humbucker pickup with two leads',
+  is: ['pickup'],
+  mirrors: true,
   fields: pickupFields,
   build: (base, written): Humbucker =>
     buildPickup(base, written, { resistance: 8.2e3, inductance: 4.4, capacitance: 130e-12, pots: 500e3 }),
-  lugs: () => pickupLugs,
+  lugs: pickupLugs,
   elements: (part) => coilOf(part),
+  usual: (part) => usualWinding(part),
+  outline: (part) => pickupOutline(part, 'humbucker'),
+  face: (_, seen) => pickupFace(seen, [18, 41], 14),
 });

@@ -1,50 +1,81 @@
 /** All part kinds by name, and what the rest of the program asks of any part whatever its kind. */
-import { type Capacitor, capacitor } from './capacitor.ts';
-import { type GroundPoint, groundPoint } from './ground-point.ts';
-import { type Humbucker, humbucker } from './humbucker.ts';
-import { type Jack, jack } from './jack.ts';
-import type { Contact, Element, LugSpec, Terminal } from './kind.ts';
-import { type Lever3, lever3 } from './lever-3.ts';
-import { type Lever5, lever5 } from './lever-5.ts';
-import { type Pot, pot } from './pot.ts';
-import { type Resistor, resistor } from './resistor.ts';
-import { type SingleCoil, singleCoil } from './single-coil.ts';
+import type {
+  ComponentFacts,
+  Contact,
+  Element,
+  LugRole,
+  LugSpec,
+  PickupPart,
+  Seen,
+  Terminal,
+  Trait,
+  UsualValue,
+} from './kind.ts';
+import * as all from './kinds.ts';
+import type { Outline } from './outline.ts';
+import type { Shape } from './shape.ts';
 
-export type Part = SingleCoil | Humbucker | Pot | Lever3 | Lever5 | Resistor | Capacitor | Jack | GroundPoint;
-export type Kind = Part['kind'];
-export type PartOf<K extends Kind> = Extract<Part, { kind: K }>;
-export type Pickup = SingleCoil | Humbucker;
+type All = (typeof all)[keyof typeof all];
+type Kinds = { readonly [D in All as D['kind']]: D };
 
-/** Every kind, in the order messages list them. */
-export const kinds = {
-  'single-coil': singleCoil,
-  humbucker,
-  pot,
-  'lever-3': lever3,
-  'lever-5': lever5,
-  resistor,
-  capacitor,
-  jack,
-  'ground-point': groundPoint,
-} as const;
+/** Every kind by its name, in alphabetical order. */
+export const kinds = Object.fromEntries(Object.values(all).map((kind) => [kind.kind, kind])) as Kinds;
+
+export type Kind = keyof Kinds;
+export type Part = ReturnType<All['build']>;
+export type Pickup = Extract<Part, PickupPart<string>>;
+/** Names of a kind's lugs. */
+export type LugName<K extends Kind> = (typeof kinds)[K]['lugs'][number]['name'];
 
 /** What a kind answers about a part of its own; the table above guarantees that kind and part belong together. */
 interface Answers {
   readonly what: string;
-  readonly lugs: (part: Part) => readonly LugSpec[];
+  readonly is: readonly Trait[];
+  readonly mirrors: boolean;
+  readonly lugs: readonly LugSpec[];
   readonly elements: (part: Part) => readonly Element[];
   readonly contacts?: (part: Part) => readonly Contact[];
+  readonly component?: (part: Part) => ComponentFacts;
+  readonly usual?: (part: Part) => readonly UsualValue[];
+  readonly withOhms?: (part: Part, ohms: number) => Part;
+  readonly outline: (part: Part, caption?: string) => Outline;
+  readonly face: (part: Part, seen: Seen) => readonly Shape[];
 }
 const answers = (part: Part): Answers => kinds[part.kind] as unknown as Answers;
 
-export const lugsOf = (part: Part): readonly LugSpec[] => answers(part).lugs(part);
+export const whatIs = (part: Part): string => answers(part).what;
+export const is = (part: Part, trait: Trait): boolean => answers(part).is.includes(trait);
+export const isPickup = (part: Part): part is Pickup => is(part, 'pickup');
+/** As what an arrangement seats it. */
+export const seatOf = (part: Part): Trait | undefined => answers(part).is[0];
+export const mayMirror = (part: Part): boolean => answers(part).mirrors;
+
+export const lugsOf = (part: Part): readonly LugSpec[] => answers(part).lugs;
+/** Names of the lugs with a role. */
+export const lugsWith = (part: Part, role: LugRole): readonly string[] =>
+  lugsOf(part).flatMap((lug) => (lug.role === role ? [lug.name] : []));
 export const elementsOf = (part: Part): readonly Element[] => answers(part).elements(part);
 /** Empty for a part that is not a switch. */
 export const contactsOf = (part: Part): readonly Contact[] => answers(part).contacts?.(part) ?? [];
-export const whatIs = (part: Part): string => answers(part).what;
+/** Absent for a part that is not held by its own legs. */
+export const componentOf = (part: Part): ComponentFacts | undefined => answers(part).component?.(part);
+export const usualValuesOf = (part: Part): readonly UsualValue[] => answers(part).usual?.(part) ?? [];
+/** The part with another resistance; as it is where its kind has none to change. */
+export const withOhms = (part: Part, ohms: number): Part => answers(part).withOhms?.(part, ohms) ?? part;
+export const outlineOf = (part: Part, caption?: string): Outline => answers(part).outline(part, caption);
+export const faceOf = (part: Part, seen: Seen): readonly Shape[] => answers(part).face(part, seen);
 
-export const isPickup = (part: Part): part is Pickup =>
-  part.kind === 'single-coil' || part.kind === 'humbucker';
+type ElementOf<E extends Element['kind']> = Extract<Element, { readonly kind: E }>;
+
+/** The part's elements of one kind. */
+export const elementsLike = <E extends Element['kind']>(part: Part, kind: E): readonly ElementOf<E>[] =>
+  elementsOf(part).filter((element): element is ElementOf<E> => element.kind === kind);
+
+/** A component that is a resistance and nothing else: that element. */
+export function resistorOf(part: Part): ElementOf<'resistance'> | undefined {
+  const [only, ...more] = is(part, 'component') ? elementsOf(part) : [];
+  return only?.kind === 'resistance' && more.length === 0 ? only : undefined;
+}
 
 /** Every terminal of an element. */
 export function terminalsOf(element: Element): readonly Terminal[] {

@@ -1,11 +1,14 @@
 /**
- * The contract of a part kind. One kind, one file: what a person may write about it, its lugs, its contact
- * table, its electrical elements. To add a kind is to add a file and name it in `index.ts`.
+ * The contract of a part kind. One kind, one file: what a person may write about it, its lugs, its contact table, its
+ * electrical elements, its outline, how it looks, and what it is to the rest of the program. To add a kind is to add a file
+ * and name it in `index.ts`: nothing outside this folder goes by the name of a kind or of a lug.
  */
 import type { z } from 'zod';
-import type { Sourced } from '../common/units.ts';
+import type { Sourced, Unit } from '../common/units.ts';
+import type { Outline } from './outline.ts';
+import type { Shape } from './shape.ts';
 
-/** What a lug is for; drawing and faults go by the role, never by the lug's name. */
+/** What a lug is for; drawing and checks go by the role, never by the lug's name. */
 export type LugRole =
   | 'hot'
   | 'return'
@@ -21,11 +24,16 @@ export type LugRole =
   | 'point';
 
 /** A place to solder to. `pole` names the switch pole it belongs to. */
-export interface LugSpec {
-  readonly name: string;
+export interface LugSpec<N extends string = string> {
+  readonly name: N;
   readonly role: LugRole;
   readonly pole?: string;
+  /** How many joints it has room for; `LUG_ROOM` where it does not say. */
+  readonly room?: number;
 }
+
+/** More than three wires on a lug neither hold well nor can be told apart. Common practice, no source. */
+export const LUG_ROOM = 3;
 
 /** Resistance law of a track over rotation. IEC 60393 gives no midpoint for the log law, so it is a parameter. */
 export type Taper = 'linear' | 'log' | 'reverse-log';
@@ -76,7 +84,7 @@ export type Element =
       readonly tolerance: Sourced;
     };
 
-/** One setting of a switch: the groups of its lugs that touch. */
+/** One position of a switch: the groups of its lugs that touch. */
 export interface Contact {
   readonly position: number;
   readonly joins: readonly (readonly string[])[];
@@ -91,20 +99,115 @@ export interface PartBase<K extends string = string> {
   readonly label: string;
 }
 
-/** The contract itself. `S` is what may be written, `P` what the rest of the program reads. */
-export interface PartKind<K extends string, S extends z.ZodRawShape, P extends PartBase<K>> {
+/** The plain harness a pickup was made for: one volume pot, one tone pot. Ohms. */
+export interface ReferenceHarness {
+  readonly volume: Sourced;
+  readonly tone: Sourced;
+}
+
+export interface PickupPart<K extends string> extends PartBase<K> {
+  /** DC resistance of the whole pickup at 20 °C, ohms. */
+  readonly resistance: Sourced;
+  /** Inductance of the whole pickup, henries. */
+  readonly inductance: Sourced;
+  /** Winding and lead capacitance across the whole pickup, farads. */
+  readonly capacitance: Sourced;
+  /** Core loss as a resistor across the whole pickup, ohms; absent when not given. */
+  readonly coreLoss?: Sourced;
+  /** Tolerance of the winding's resistance, a fraction. */
+  readonly tolerance: Sourced;
+  readonly reference: ReferenceHarness;
+}
+
+/**
+ * What a part can be to the rest of the program. A part may be several of these; an arrangement seats it as the first that its
+ * kind names.
+ *
+ * - **pickup**: has a coil that gives the signal, and the fields of `PickupPart`
+ * - **switch**: has positions, each with its contacts
+ * - **pot**: has a track and a wiper
+ * - **component**: held by its own legs, which are its wires
+ * - **jack**: where the signal leaves
+ * - **ground-point**: grounded metal outside the harness
+ */
+export const traits = ['pickup', 'switch', 'pot', 'component', 'jack', 'ground-point'] as const;
+export type Trait = (typeof traits)[number];
+
+/** What a component shows of itself, so that the right one is picked up, and which of its legs get sleeving. */
+export interface ComponentFacts {
+  /** Its value as people read it: `470 kΩ`. */
+  readonly value: string;
+  /** Colour bands, IEC 60757 codes, first to last. */
+  readonly bands?: readonly string[];
+  /** What is printed on its body. */
+  readonly print?: string;
+  /** Names of the sleeved legs. */
+  readonly sleeved: readonly string[];
+}
+
+/** A value that people mistype, and what it usually is, both ends included; SI units. */
+export interface UsualValue {
+  /** The field it is written in. */
+  readonly field: string;
+  /** With its article: `a pot`. */
+  readonly what: string;
+  readonly value: number;
+  readonly unit: Exclude<Unit, 'henry'>;
+  readonly least: number;
+  readonly most: number;
+}
+
+/** What a face depends on besides its part. */
+export interface Seen {
+  readonly outline: Outline;
+  /** Lugs joined by the contacts that are drawn closed. */
+  readonly closed: readonly (readonly string[])[];
+}
+
+/** The contract itself. `S` is what may be written, `P` what the rest of the program reads, `N` the names of the lugs. */
+export interface PartKind<
+  K extends string,
+  S extends z.ZodRawShape,
+  P extends PartBase<K>,
+  N extends string = string,
+> {
   readonly kind: K;
   /** In words, for messages: `single coil pickup`. */
   readonly what: string;
+  /** Only a part with the fields of `PickupPart` may be a pickup. */
+  readonly is: readonly Trait[];
+  /** Whether it may be drawn left for right; not where the order of its lugs tells the side it is seen from. */
+  readonly mirrors: boolean;
   readonly fields: S;
   readonly build: (base: PartBase<K>, written: z.output<z.ZodObject<S>>) => P;
-  readonly lugs: (part: P) => readonly LugSpec[];
+  readonly lugs: readonly LugSpec<N>[];
   readonly elements: (part: P) => readonly Element[];
   /** Switches only. */
   readonly contacts?: (part: P) => readonly Contact[];
+  /** Components only. */
+  readonly component?: (part: P) => ComponentFacts;
+  readonly usual?: (part: P) => readonly UsualValue[];
+  /** The same part with another resistance, ohms; where one resistance is what it is about. */
+  readonly withOhms?: (part: P, ohms: number) => P;
+  /** Size, lugs and text, seen from the solder side; `caption` is what the annotation says beside the part, if anything. */
+  readonly outline: (part: P, caption?: string) => Outline;
+  /** What it looks like between its lugs' tags and under its labels. */
+  readonly face: (part: P, seen: Seen) => readonly Shape[];
 }
 
 /** Checks a kind against the contract while keeping its exact types. */
-export const definePart = <K extends string, S extends z.ZodRawShape, P extends PartBase<K>>(
-  kind: PartKind<K, S, P>,
-): PartKind<K, S, P> => kind;
+export const definePart = <
+  K extends string,
+  S extends z.ZodRawShape,
+  P extends PartBase<K>,
+  const N extends string,
+>(
+  kind: PartKind<K, S, P, N>,
+): PartKind<K, S, P, N> => kind;
+
+/** A part made by the program itself, by default labelled with its name. */
+export const make = <K extends string, S extends z.ZodRawShape, P extends PartBase<K>, N extends string>(
+  { kind, build }: PartKind<K, S, P, N>,
+  { name, label = name }: { readonly name: string; readonly label?: string },
+  written: z.output<z.ZodObject<S>>,
+): P => build({ kind, name, label }, written);

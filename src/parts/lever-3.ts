@@ -1,5 +1,5 @@
 import { definePart, type PartBase } from './kind.ts';
-import { leverContacts, leverLugs } from './lever.ts';
+import { leverContacts, leverFace, leverLugs, leverOutline } from './lever.ts';
 
 export type Lever3 = PartBase<'lever-3'>;
 
@@ -9,9 +9,13 @@ const CONTACTS = leverContacts([[1], [2], [3]]);
 export const lever3 = definePart({
   kind: 'lever-3',
   what: 'three-way lever switch',
+  is: ['switch'],
+  mirrors: false,
   fields: {},
   build: (base): Lever3 => base,
-  lugs: () => leverLugs,
+  lugs: leverLugs,
   elements: () => [],
   contacts: () => CONTACTS,
+  outline: (part) => leverOutline(part, 'three-way'),
+  face: (_, seen) => leverFace(seen),
 });

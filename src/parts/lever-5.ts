@@ -1,5 +1,5 @@
 import { definePart, type PartBase } from './kind.ts';
-import { leverContacts, leverLugs } from './lever.ts';
+import { leverContacts, leverFace, leverLugs, leverOutline } from './lever.ts';
 
 export type Lever5 = PartBase<'lever-5'>;
 
@@ -9,9 +9,13 @@ const CONTACTS = leverContacts([[1], [1, 2], [2], [2, 3], [3]]);
 export const lever5 = definePart({
   kind: 'lever-5',
   what: 'five-way lever switch',
+  is: ['switch'],
+  mirrors: false,
   fields: {},
   build: (base): Lever5 => base,
-  lugs: () => leverLugs,
+  lugs: leverLugs,
   elements: () => [],
   contacts: () => CONTACTS,
+  outline: (part) => leverOutline(part, 'five-way'),
+  face: (_, seen) => leverFace(seen),
 });

@@ -1,11 +1,20 @@
-/** What the lever switches of this folder share: two poles, three throws, lugs A0–A3 and B0–B3. */
-import type { Contact, LugSpec } from './kind.ts';
+/** What the lever switches of this folder share: two poles, three throws, lugs A0–A3 and B0–B3, and the look. */
+import { around, at, type Rect } from '../common/geometry.ts';
+import { textWidth } from '../common/text.ts';
+import { fitLabels } from './fit.ts';
+import type { Contact, LugSpec, PartBase, Seen } from './kind.ts';
+import { g, type LabelSlot, type Outline, TYPE, tagCentre, tagPorts, wrapped } from './outline.ts';
+import { conductor, plate, run, type Shape } from './shape.ts';
 
 const POLES = ['A', 'B'] as const;
+const THROWS = [1, 2, 3] as const;
+type LeverLug = `${(typeof POLES)[number]}${0 | (typeof THROWS)[number]}`;
 
 /** Pole letter, then throw number; 0 is the common. */
-export const leverLugs: readonly LugSpec[] = POLES.flatMap((pole) =>
-  [0, 1, 2, 3].map((n): LugSpec => ({ name: `${pole}${n}`, role: n === 0 ? 'common' : 'throw', pole })),
+export const leverLugs: readonly LugSpec<LeverLug>[] = POLES.flatMap((pole) =>
+  ([0, ...THROWS] as const).map(
+    (n): LugSpec<LeverLug> => ({ name: `${pole}${n}`, role: n === 0 ? 'common' : 'throw', pole }),
+  ),
 );
 
 /** Contacts from the throws each stop touches, the same on both poles; position 1 first. */
@@ -14,3 +23,94 @@ export const leverContacts = (throws: readonly (readonly number[])[]): readonly 
     position: i + 1,
     joins: POLES.map((pole) => [0, ...touched].map((n) => `${pole}${n}`)),
   }));
+
+/** Row of each lug by throw number, grid units; the common stands apart, below. */
+const ROWS = { 1: 3, 2: 6, 3: 9, 0: 12 } as const;
+/** Column of each pole's lugs. */
+const COLUMNS = { A: 1, B: 9 } as const;
+
+/** Room that a line of the name has between the plate's edges. */
+const LINE = g(6) - 10;
+/** How far inside the plate the throws' contacts and the common's rail lie. */
+const CONTACT = 15;
+const RAIL = 31;
+/** How far the rail reaches past the first throw. */
+const RAIL_RISE = 8;
+
+/**
+ * Lever switch with two poles: pole A's lugs on the left, pole B's on the right. A long name makes the plate longer.
+ *
+ * @param what the line below the name: `five-way`
+ */
+export function leverOutline(part: PartBase, what: string): Outline {
+  const short = textWidth(part.label, TYPE.name, 'bold') <= LINE;
+  const name = short ? [part.label] : wrapped(part.label, LINE, TYPE.value, 'bold');
+  const more = name.length - 1;
+  const height = g(13 + more);
+  const body = { x: g(2), y: g(0), width: g(6), height };
+  const centre = (line: number) => ({ x: g(5), y: g(0.85 + line) });
+  const labels: readonly LabelSlot[] = [
+    ...name.map((text, i) => ({
+      text,
+      centre: centre(i),
+      size: short ? TYPE.name : TYPE.value,
+      weight: 'bold' as const,
+    })),
+    { text: what, centre: centre(name.length), size: TYPE.value, weight: 'regular' },
+  ];
+  const railTop = g(ROWS[1] + more) - RAIL_RISE;
+  const fits = ({ x, y, width, height: tall }: Rect): boolean =>
+    x >= body.x + 3 && x + width <= body.x + body.width - 3 && y >= body.y + 1 && y + tall <= railTop - 1;
+  return {
+    width: g(10),
+    height,
+    body,
+    blocked: [body],
+    lugs: POLES.flatMap((pole) =>
+      ([...THROWS, 0] as const).map((n) => {
+        const [x, y] = [COLUMNS[pole], ROWS[n] + more];
+        const left = pole === 'A';
+        const tag = around(g(x) + (left ? 4 : -4), g(y), 26, 20);
+        return {
+          lug: `${pole}${n}`,
+          tag,
+          ports: tagPorts(tag, x, y, [left ? 'left' : 'right', 'up', 'down']),
+        };
+      }),
+    ),
+    labels: fitLabels(labels, fits),
+  };
+}
+
+/** Each pole's rail runs from its common past its throws; a bridge closes the contacts of the position drawn. */
+export function leverFace({ outline, closed }: Seen): readonly Shape[] {
+  const { body } = outline;
+  const touching = closed.flat();
+  const poles = POLES.flatMap((pole): readonly Shape[] => {
+    const inward = pole === 'A' ? 1 : -1;
+    const edge = pole === 'A' ? body.x : body.x + body.width;
+    const [contact, rail] = [edge + inward * CONTACT, edge + inward * RAIL];
+    const height = (n: keyof typeof ROWS): number => tagCentre(outline, `${pole}${n}`).y;
+    const common = height(0);
+    const bridged = touching.flatMap((lug) => THROWS.filter((n) => lug === `${pole}${n}`));
+    return [
+      conductor(
+        2,
+        run(at(edge, common), at(rail, common), at(rail, height(1) - RAIL_RISE)),
+        ...THROWS.map((n) => run(at(edge, height(n)), at(contact, height(n)))),
+      ),
+      ...THROWS.map(
+        (n): Shape => ({ shape: 'circle', role: 'contact', centre: at(contact, height(n)), radius: 4 }),
+      ),
+      ...bridged.map(
+        (n): Shape => ({
+          shape: 'path',
+          role: 'bridge',
+          runs: [run(at(contact, height(n)), at(rail, height(n)))],
+          width: 7,
+        }),
+      ),
+    ];
+  });
+  return [plate(body, 12), ...poles];
+}

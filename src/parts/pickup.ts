@@ -1,29 +1,13 @@
-/** What the two kinds of two-lead pickup share: the fields, the defaults' shape and the reference harness. */
+/** What the two kinds of two-lead pickup share: the fields, the defaults' shape, the reference harness and the look. */
 
 import { z } from 'zod';
-import { given, givenOr, type Sourced } from '../common/units.ts';
+import { around, at } from '../common/geometry.ts';
+import { textWidth } from '../common/text.ts';
+import { given, givenOr, printQuantity } from '../common/units.ts';
 import { farads, fraction, henries, ohms } from './fields.ts';
-import type { Element, LugSpec, PartBase } from './kind.ts';
-
-/** The plain harness a pickup was made for: one volume pot, one tone pot. Ohms. */
-export interface ReferenceHarness {
-  readonly volume: Sourced;
-  readonly tone: Sourced;
-}
-
-export interface PickupPart<K extends string> extends PartBase<K> {
-  /** DC resistance of the whole pickup at 20 °C, ohms. */
-  readonly resistance: Sourced;
-  /** Inductance of the whole pickup, henries. */
-  readonly inductance: Sourced;
-  /** Winding and lead capacitance across the whole pickup, farads. */
-  readonly capacitance: Sourced;
-  /** Core loss as a resistor across the whole pickup, ohms; absent when not given. */
-  readonly coreLoss?: Sourced;
-  /** Tolerance of the winding's resistance, a fraction. */
-  readonly tolerance: Sourced;
-  readonly reference: ReferenceHarness;
-}
+import type { Element, LugSpec, PartBase, PickupPart, Seen, UsualValue } from './kind.ts';
+import { g, type LabelSlot, type Outline, TYPE, tagCentre, tagPorts } from './outline.ts';
+import { conductor, plate, run, type Shape } from './shape.ts';
 
 export const pickupFields = {
   resistance: ohms('DC resistance at 20 °C').optional(),
@@ -68,21 +52,103 @@ export const buildPickup = <K extends string>(
   },
 });
 
-export const pickupLugs: readonly LugSpec[] = [
+export const pickupLugs = [
   { name: 'hot', role: 'hot' },
   { name: 'ground', role: 'return' },
-];
+] as const satisfies readonly LugSpec[];
+const [HOT, GROUND] = pickupLugs;
 
 /** The one winding a two-lead pickup is to its harness. */
 export const coilOf = (part: PickupPart<string>): readonly Element[] => [
   {
     kind: 'coil',
     id: 'coil',
-    hot: 'hot',
-    return: 'ground',
+    hot: HOT.name,
+    return: GROUND.name,
     resistance: part.resistance,
     inductance: part.inductance,
     capacitance: part.capacitance,
     ...(part.coreLoss ? { coreLoss: part.coreLoss } : {}),
   },
 ];
+
+/** Common practice, no source. */
+export const usualWinding = ({ resistance }: PickupPart<string>): readonly UsualValue[] => [
+  {
+    field: 'resistance',
+    what: 'a pickup',
+    value: resistance.value,
+    unit: 'ohm',
+    least: 100,
+    most: 100e3,
+  },
+];
+
+/** Room for the coils' symbol at the left of the body. */
+const SYMBOL = 54;
+
+/** A pickup lying down, its two leads leaving on the right. `what` is the second line's first word. */
+export function pickupOutline(part: PickupPart<string>, what: string): Outline {
+  const assumed = part.resistance.from === 'default' ? ' assumed' : '';
+  const resistance = `${printQuantity(part.resistance.value, 'ohm')}${assumed}`;
+  const texts = [part.label, `${what}, ${resistance}`] as const;
+  const text = Math.max(textWidth(texts[0], TYPE.name, 'bold'), textWidth(texts[1], TYPE.value));
+  const columns = Math.max(9, Math.ceil((SYMBOL + text + 26) / g(1)));
+  const body = { x: 0, y: g(0), width: g(columns), height: g(5) };
+  const lugX = columns + 2;
+  const label = (i: 0 | 1): LabelSlot => ({
+    text: texts[i],
+    centre: { x: SYMBOL + (body.width - SYMBOL - 20) / 2, y: g(2.5) + (i === 0 ? -8 : 9) },
+    size: i === 0 ? TYPE.name : TYPE.value,
+    weight: i === 0 ? 'bold' : 'regular',
+  });
+  return {
+    width: g(columns + 2),
+    height: g(5),
+    body,
+    blocked: [body],
+    lugs: pickupLugs.map(({ name: lug }, i) => {
+      const y = 1 + 3 * i;
+      const tag = { x: body.width - 16, y: g(y) - 10, width: 56, height: 20 };
+      return { lug, tag, ports: tagPorts(tag, lugX, y, ['right', 'up', 'down']) };
+    }),
+    labels: [label(0), label(1)],
+  };
+}
+
+const COIL = { width: 20, height: 56, turns: 3 } as const;
+
+/**
+ * Coils seen from above as the racetracks they are, and the two leads leaving them.
+ *
+ * @param centres of the coils, drawing units from the body's left edge
+ * @param radius of the cover's corners
+ */
+export function pickupFace({ outline }: Seen, centres: readonly number[], radius: number): readonly Shape[] {
+  const { body } = outline;
+  const middle = body.y + body.height / 2;
+  const turns = Array.from({ length: COIL.turns }, (_, turn) => ({
+    width: COIL.width - 6 * turn,
+    height: COIL.height - 6 * turn,
+    role: turn === 0 ? ('coil' as const) : ('turn' as const),
+  }));
+  const right = body.x + Math.max(...centres);
+  const lead = (lug: string, y: number) => {
+    const tag = tagCentre(outline, lug);
+    return run(at(right, y), at(right, tag.y), at(tag.x - 28, tag.y));
+  };
+  return [
+    plate(body, radius),
+    ...centres.flatMap((x) =>
+      turns.map(
+        ({ width, height, role }): Shape => ({
+          shape: 'rect',
+          role,
+          rect: around(body.x + x, middle, width, height),
+          radius: width / 2,
+        }),
+      ),
+    ),
+    conductor(1.5, lead(HOT.name, middle - COIL.height / 2), lead(GROUND.name, middle + COIL.height / 2)),
+  ];
+}

@@ -1,5 +1,13 @@
-import { definePart } from './kind.ts';
-import { buildPickup, coilOf, type PickupPart, pickupFields, pickupLugs } from './pickup.ts';
+import { definePart, type PickupPart } from './kind.ts';
+import {
+  buildPickup,
+  coilOf,
+  pickupFace,
+  pickupFields,
+  pickupLugs,
+  pickupOutline,
+  usualWinding,
+} from './pickup.ts';
 
 export type SingleCoil = PickupPart<'single-coil'>;
 
@@ -7,9 +15,14 @@ export type SingleCoil = PickupPart<'single-coil'>;
 export const singleCoil = definePart({
   kind: 'single-coil',
   what: 'single coil pickup',
+  is: ['pickup'],
+  mirrors: true,
   fields: pickupFields,
   build: (base, written): SingleCoil =>
     buildPickup(base, written, { resistance: 6e3, inductance: 2.4, capacitance: 110e-12, pots: 250e3 }),
-  lugs: () => pickupLugs,
+  lugs: pickupLugs,
   elements: (part) => coilOf(part),
+  usual: (part) => usualWinding(part),
+  outline: (part) => pickupOutline(part, 'single coil'),
+  face: (_, seen) => pickupFace(seen, [30], 34),
 });

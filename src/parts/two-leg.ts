@@ -1,14 +1,17 @@
-/** What resistor and capacitor share: two legs of their own, and a tube over either leg when asked for. */
+/** What resistor and capacitor share: two legs of their own, sleeving over either when asked for, and the outline. */
 import { z } from 'zod';
+import { around } from '../common/geometry.ts';
+import { textWidth } from '../common/text.ts';
 import type { LugSpec } from './kind.ts';
+import { g, type LabelSlot, type Outline, TYPE, tagPorts } from './outline.ts';
 
-export const twoLegs: readonly LugSpec[] = [
+export const twoLegs = [
   { name: '1', role: 'leg' },
   { name: '2', role: 'leg' },
-];
+] as const satisfies readonly LugSpec[];
 
 /** The legs that get sleeving: `1`, `2` or both. */
-export const sleeveField = z
+export const sleevingField = z
   .union([z.literal(1), z.literal(2), z.literal('both')])
   .optional()
   .describe('Which leg gets sleeving: 1, 2 or both');
@@ -16,3 +19,48 @@ export const sleeveField = z
 /** Sleeved legs by lug name. */
 export const sleeves = (written: 1 | 2 | 'both' | undefined): readonly string[] =>
   written === undefined ? [] : written === 'both' ? ['1', '2'] : [String(written)];
+
+/** Row of the legs. */
+const ROW = 2;
+
+/** How much of a leg the line that goes on from it takes over, drawing units. */
+const LEG = 10;
+
+/** What a kind of component gives its outline. */
+export interface Body {
+  /** Drawing units. */
+  readonly width: number;
+  readonly height: number;
+  /** Height of the name above the body. */
+  readonly name: number;
+}
+
+/** A component lying down: name above, value below, and below that what it does, where it does something. */
+export function twoLegOutline(label: string, value: string, size: Body, caption?: string): Outline {
+  const lines: readonly Omit<LabelSlot, 'centre'>[] = [
+    { text: label, size: TYPE.value, weight: 'bold' },
+    { text: value, size: TYPE.value, weight: 'regular' },
+    ...(caption === undefined ? [] : [{ text: caption, size: TYPE.value, weight: 'bold' } as const]),
+  ];
+  const text = Math.max(...lines.map((line) => textWidth(line.text, line.size, line.weight)));
+  const columns = Math.max(6, Math.ceil((text + 36) / g(1)));
+  const rows = caption === undefined ? 4 : 5;
+  const middle = g(columns / 2);
+  const heights = [size.name, g(3.45), g(4.45)];
+  return {
+    width: g(columns),
+    height: g(rows),
+    body: around(middle, g(ROW), size.width, size.height),
+    blocked: [{ x: g(1), y: 0, width: g(columns - 2), height: g(rows) }],
+    lugs: twoLegs.map(({ name: lug }, i) => {
+      const x = i * columns;
+      const tag = around(g(x) + (i === 0 ? LEG : -LEG), g(ROW), 10, 10);
+      // A leg's line begins on the leg itself, so that it bends as one piece of wire bends.
+      const via = { x: g(x), y: g(ROW) };
+      const spot = { x: g(x) + (i === 0 ? LEG : -LEG), y: g(ROW) };
+      const ports = tagPorts(tag, x, ROW, [i === 0 ? 'left' : 'right', 'up', 'down']);
+      return { lug, tag, ports: ports.map((port) => ({ ...port, spot, via })) };
+    }),
+    labels: lines.map((line, i) => ({ ...line, centre: { x: middle, y: heights[i] ?? 0 } })),
+  };
+}

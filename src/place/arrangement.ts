@@ -1,13 +1,11 @@
 /**
- * Arrangements: which part stands where, as data. A seat takes the parts of certain kinds in the order the kit
+ * Arrangements: which part stands where, as data. A seat takes pickups, switches, pots and so on in the order the kit
  * names them; parts without a seat are placed where their wires are shortest. An arrangement without seats leaves
  * everything to the layered layout.
  */
 import { z } from 'zod';
-import type { Kind } from '../parts/index.ts';
-import { kinds } from '../parts/index.ts';
+import { traits } from '../parts/kind.ts';
 
-const KINDS = Object.keys(kinds) as [Kind, ...Kind[]];
 /** Grid units; a sheet is some sixty across, and what stands further out was mistyped. */
 const FARTHEST = 400;
 const unit = z.number().int().min(-FARTHEST).max(FARTHEST);
@@ -22,10 +20,7 @@ export const arrangementSchema = z.strictObject({
   seats: z
     .array(
       z.strictObject({
-        kinds: z
-          .array(z.enum(KINDS))
-          .min(1)
-          .describe('Kinds of part that sit here, in the order the kit names them'),
+        seat: z.enum(traits).describe('What sits here, in the order the kit names them'),
         at: pair.describe('Column and row of the first one’s top left corner, in grid units'),
         step: pair.default([0, 0]).describe('From one to the next, in grid units'),
         wrap: z
@@ -48,3 +43,10 @@ export const arrangementSchema = z.strictObject({
 
 /** A control arrangement, read from `layouts/`. */
 export type Arrangement = z.output<typeof arrangementSchema>;
+
+/** No seats: everything where its wires are shortest. */
+export const freeFlow: Arrangement = {
+  arrangement: 'free-flow',
+  about: 'Signal from left to right, wherever the wires are shortest; no instrument in mind.',
+  seats: [],
+};

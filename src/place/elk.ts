@@ -7,7 +7,7 @@ import ELKBundled from 'elkjs/lib/elk.bundled.js';
 import type { ElkNode, ElkPort } from 'elkjs/lib/elk-api.js';
 import { PITCH } from '../common/geometry.ts';
 import type { Joint } from '../describe/kit.ts';
-import type { Outline, Port } from './outlines/outline.ts';
+import type { Outline, Port } from '../parts/outline.ts';
 
 // The package is CommonJS with a default export that TypeScript's node resolution wraps once more.
 const ELK = ELKBundled as unknown as typeof ELKBundled.default;

@@ -14,9 +14,9 @@
  */
 import { seeded } from '../common/random.ts';
 import type { Joint } from '../describe/kit.ts';
-import { isPickup } from '../parts/index.ts';
+import { isPickup, mayMirror } from '../parts/index.ts';
 import type { Stand } from './placement.ts';
-import { boxOf, clash, lugCentre, mayMirror } from './settle.ts';
+import { boxOf, clash, lugCentre } from './settle.ts';
 import { bounds, type Wiring } from './wiring.ts';
 
 export interface Effort {
@@ -90,7 +90,7 @@ function tidy(wiring: Wiring, loose: readonly number[], between: number): void {
     const stand = wiring.stands[i];
     if (!stand) continue;
     const tries: readonly Partial<Stand>[] = [
-      ...(mayMirror(stand) ? [{ mirror: !stand.mirror }] : []),
+      ...(mayMirror(stand.part) ? [{ mirror: !stand.mirror }] : []),
       ...ASIDE.map((by) => ({ column: stand.column + by })),
       ...ASIDE.map((by) => ({ row: stand.row + by })),
     ];
@@ -160,7 +160,7 @@ function step(
     const off = (): number => Math.floor(random() * (2 * reach + 1)) - reach;
     return put({ column: stand.column + off(), row: stand.row + off() });
   }
-  if (kind < 0.55) return mayMirror(stand) ? put({ mirror: !stand.mirror }) : undefined;
+  if (kind < 0.55) return mayMirror(stand.part) ? put({ mirror: !stand.mirror }) : undefined;
   if (kind < 0.85) return beside(stands, stand, joints, random, put);
   const other = stands[pick(loose, random) ?? 0];
   if (!other || other === stand) return undefined;
@@ -189,7 +189,7 @@ function beside(
   const [near, far] = joint.from.part === stand.part.name ? [joint.from, joint.to] : [joint.to, joint.from];
   const other = stands.find((one) => one.part.name === far.part);
   if (!other) return undefined;
-  const mirror = mayMirror(stand) && random() < 0.5 ? !stand.mirror : stand.mirror;
+  const mirror = mayMirror(stand.part) && random() < 0.5 ? !stand.mirror : stand.mirror;
   const a = lugCentre({ ...stand, mirror }, near.lug);
   const b = lugCentre(other, far.lug);
   const off = (): number => Math.floor(random() * 13) - 6;

@@ -7,10 +7,10 @@
 import type { Circuit } from '../circuit/circuit.ts';
 import { PITCH } from '../common/geometry.ts';
 import type { Hand } from '../describe/kit.ts';
+import { outlineOf } from '../parts/index.ts';
 import type { Arrangement } from './arrangement.ts';
 import { elkGraph, layOut } from './elk.ts';
 import { DEFAULT_EFFORT, type Effort, improve } from './improve.ts';
-import { outlineOf } from './outlines/index.ts';
 import { packed } from './pack.ts';
 import type { Placement, Stand } from './placement.ts';
 import { firstStands } from './seating.ts';

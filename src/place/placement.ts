@@ -2,8 +2,8 @@
 import type { Point } from '../common/geometry.ts';
 import type { Joint } from '../describe/kit.ts';
 import type { Part } from '../parts/index.ts';
+import type { Outline } from '../parts/outline.ts';
 import type { Frame } from './frame.ts';
-import type { Outline } from './outlines/outline.ts';
 
 export interface PlacedPart {
   readonly part: Part;

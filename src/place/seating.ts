@@ -1,11 +1,11 @@
 /** Where every part stands to begin with: on its seat where the arrangement has one, else where the layered layout puts it. */
 import { PITCH } from '../common/geometry.ts';
 import type { Hand } from '../describe/kit.ts';
-import { isPickup, type Part } from '../parts/index.ts';
+import { isPickup, mayMirror, type Part, seatOf } from '../parts/index.ts';
+import type { Outline } from '../parts/outline.ts';
 import type { Arrangement } from './arrangement.ts';
-import type { Outline } from './outlines/outline.ts';
 import type { Stand } from './placement.ts';
-import { boxOf, clash, mayMirror } from './settle.ts';
+import { boxOf, clash } from './settle.ts';
 
 export interface Seed {
   readonly x: number;
@@ -90,7 +90,7 @@ const BELOW = 2;
 
 function otherHand(stand: Stand): Stand {
   const { x0, x1 } = boxOf(stand);
-  return { ...stand, column: -x0 - (x1 - x0), mirror: mayMirror(stand) ? !stand.mirror : stand.mirror };
+  return { ...stand, column: -x0 - (x1 - x0), mirror: mayMirror(stand.part) ? !stand.mirror : stand.mirror };
 }
 
 type Seat = Pick<Stand, 'column' | 'row' | 'turn' | 'mirror'>;
@@ -99,7 +99,7 @@ function seatsOf(parts: readonly Part[], arrangement: Arrangement): ReadonlyMap<
   const taken = new Map<string, Seat>();
   for (const seat of arrangement.seats)
     parts
-      .filter((part) => seat.kinds.includes(part.kind))
+      .filter((part) => seatOf(part) === seat.seat)
       .forEach((part, i) => {
         const row = seat.wrap ? Math.floor(i / seat.wrap.after) : 0;
         const nth = seat.wrap ? i % seat.wrap.after : i;

@@ -5,7 +5,7 @@
  */
 import { PITCH } from '../common/geometry.ts';
 import type { Joint } from '../describe/kit.ts';
-import { contactsOf } from '../parts/index.ts';
+import { mayMirror } from '../parts/index.ts';
 import { extent, toSheet } from './frame.ts';
 import type { Stand } from './placement.ts';
 import { frameOf } from './wiring.ts';
@@ -32,13 +32,8 @@ export const boxOf = (stand: Stand): Box => {
   };
 };
 
-/**
- * Parts that may lie either way round. A pot or a switch may not: the order of its lugs tells the side it is seen from.
- */
-export const mayMirror = ({ part }: Stand): boolean => part.kind !== 'pot' && contactsOf(part).length === 0;
-
 /** A component's legs are short, so they pull harder than a wire does. */
-const PULL = { wire: 2, leg: 5, link: 2, bend: 2, braid: 2 } as const;
+const PULL = { wire: 2, leg: 5, jumper: 2, bend: 2, braid: 2 } as const;
 
 /** Moves the stands that are not fixed; `reach` is how far from where it stands each may go, grid units. */
 export function settle(
@@ -117,7 +112,7 @@ function bestStand(
   const others = [...placed.values()].filter((other) => other.part.name !== stand.part.name).map(boxOf);
   let best = stand;
   let least = Number.POSITIVE_INFINITY;
-  for (const mirror of mayMirror(stand) ? [false, true] : [stand.mirror]) {
+  for (const mirror of mayMirror(stand.part) ? [false, true] : [stand.mirror]) {
     const turned = { ...stand, mirror };
     const own = boxOf(turned);
     const pulls = pullsOn(turned, placed, joints);

@@ -4,8 +4,9 @@
  */
 import { PITCH, type Point, type Rect } from '../common/geometry.ts';
 import type { Joint } from '../describe/kit.ts';
+import { is } from '../parts/index.ts';
+import type { Port } from '../parts/outline.ts';
 import { directionToSheet, extent, type Frame, rectToSheet, toSheet } from './frame.ts';
-import type { Port } from './outlines/outline.ts';
 import type { PlacedWire, Stand } from './placement.ts';
 import { type Direction, type Gate, Grid, type Task, type Track } from './route/grid.ts';
 import { Router } from './route/route.ts';
@@ -194,7 +195,7 @@ export class Wiring {
     const frame = frameOf(stand, this.#left, this.#top);
     for (const rect of stand.outline.blocked) block(this.#grid, rectToSheet(frame, rect), 0, by);
     for (const lug of stand.outline.lugs) {
-      if (lug.lug !== 'case') block(this.#grid, rectToSheet(frame, lug.tag), LUG_CLEARANCE, by);
+      if (!lug.surface) block(this.#grid, rectToSheet(frame, lug.tag), LUG_CLEARANCE, by);
       const end = `${stand.part.name}.${lug.lug}`;
       const ports = lug.ports.map((port) => portToSheet(frame, port));
       this.#ports.set(end, ports);
@@ -231,10 +232,7 @@ export class Wiring {
 
   #twoLegged({ from, to }: Joint): readonly string[] {
     return this.#stands.flatMap(({ part }) =>
-      (part.kind === 'resistor' || part.kind === 'capacitor') &&
-      (part.name === from.part || part.name === to.part)
-        ? [part.name]
-        : [],
+      is(part, 'component') && (part.name === from.part || part.name === to.part) ? [part.name] : [],
     );
   }
 

@@ -10,12 +10,12 @@ export interface Wanted {
   readonly view?: View;
   readonly theme?: ThemeName;
   /** `selector=2`, several with a comma between, or `all`. */
-  readonly state?: string;
+  readonly position?: string;
   /** A number from 1, or `all`. */
   readonly step?: string;
 }
 
-/** The drawings wanted of a kit; in words what there is instead, when a state or step is named that it has not. */
+/** The drawings wanted of a kit; in words what there is instead, when a position or step is named that it has not. */
 export function aspectsOf(
   circuit: Circuit,
   wanted: Wanted,
@@ -26,8 +26,8 @@ export function aspectsOf(
     ...(wanted.theme === undefined ? {} : { theme: wanted.theme }),
     ...(page === undefined ? {} : { page }),
   };
-  if (wanted.state !== undefined) {
-    const states = statesOf(circuit, wanted.state);
+  if (wanted.position !== undefined) {
+    const states = statesOf(circuit, wanted.position);
     return typeof states === 'string' ? states : states.map((state) => ({ ...base, state }));
   }
   if (wanted.step !== undefined) {
@@ -37,7 +37,7 @@ export function aspectsOf(
     const step = Number(wanted.step);
     return numbers.includes(step)
       ? [{ ...base, step }]
-      : `there is no step ${wanted.step}; allowed: 1 to ${numbers.length}, or all`;
+      : `no step ${wanted.step}; allowed: 1 to ${numbers.length}, or all`;
   }
   return [base];
 }
@@ -60,6 +60,6 @@ function statesOf({ states }: Circuit, written: string): readonly number[] | str
     return `${name}=${positions[0]} to ${name}=${positions[positions.length - 1]}`;
   });
   return allowed.length === 0
-    ? `there is no state ${written}: the kit has no switch`
-    : `there is no state ${written}; allowed: ${allowed.join(', ')}, or all`;
+    ? `no position ${written}: the kit has no switch`
+    : `no position ${written}; allowed: ${allowed.join(', ')}, or all`;
 }

@@ -1,4 +1,5 @@
 /** Aligned columns of text for the terminal, and the figures in them. */
+import { printSigned } from '../common/figures.ts';
 import { printQuantity } from '../common/units.ts';
 
 /** A table: the first `left` columns flush left, the others flush right; columns that are empty throughout are left out. */
@@ -26,17 +27,4 @@ export const ohmsText = (value: number): string => printQuantity(value, 'ohm', 4
 
 /** `+30.5 %`; a distance from or to an open circuit has no figure. */
 export const percentText = (percent: number): string =>
-  Number.isFinite(percent) ? `${signed(percent, 1)} %` : 'open';
-
-/** With its sign and so many digits after the point; zero has no sign. */
-export function signed(value: number, digits: number): string {
-  const text = value.toFixed(digits);
-  if (Number(text) === 0) return (0).toFixed(digits);
-  return value > 0 ? `+${text}` : text;
-}
-
-/** `selector 2`; `always` for a kit without a switch. */
-export const stateText = (settings: Readonly<Record<string, number>>): string =>
-  Object.entries(settings)
-    .map(([name, position]) => `${name} ${position}`)
-    .join(', ') || 'always';
+  Number.isFinite(percent) ? `${printSigned(percent, 1)} %` : 'open';

@@ -13,7 +13,7 @@ import { NoWay, type PlaceOptions } from '../place/place.ts';
 import { buildCircuit } from '../solve/build.ts';
 import { aspectsOf, type Wanted } from './aspects.ts';
 import { isForeign } from './foreign.ts';
-import { arrangementFaults, findArrangement, findPage, pageFaults } from './layouts.ts';
+import { arrangementErrors, findArrangement, findPage, pageErrors } from './layouts.ts';
 import { type Loaded, loadKit } from './load.ts';
 import { inMode, type Mode } from './modes.ts';
 import { svgToPng } from './png.ts';
@@ -77,18 +77,18 @@ export async function* drawKits(
   for (const file of files) plans.push(planOf(file, await loadKit(file), options));
   const takers = takersOf(plans.filter(isPlan));
   for (const plan of plans) {
-    const fault = isPlan(plan) ? takenFault(plan, takers) : undefined;
+    const error = isPlan(plan) ? takenError(plan, takers) : undefined;
     if (!isPlan(plan)) yield plan;
-    else if (fault) yield refused(plan.file, plan.loaded, report([fault], plan.loaded.source));
+    else if (error) yield refused(plan.file, plan.loaded, report([error], plan.loaded.source));
     else yield await drawPlan(plan, options, drawer);
   }
 }
 
 const isPlan = (one: Plan | Outcome): one is Plan => 'drawings' in one;
 
-const refused = (file: string, { reports }: Loaded, faults: readonly Report[] = []): Outcome => ({
+const refused = (file: string, { reports }: Loaded, errors: readonly Report[] = []): Outcome => ({
   file,
-  reports: [...reports, ...faults],
+  reports: [...reports, ...errors],
   lines: [],
   troubles: [],
   failed: true,
@@ -100,11 +100,11 @@ function planOf(file: string, loaded: Loaded, options: DrawOptions): Plan | Outc
   const arrangementName = options.arrangement ?? kit.arrangement;
   const arrangement = findArrangement(arrangementName);
   if (typeof arrangement === 'string')
-    return refused(file, loaded, report(arrangementFaults(arrangementName), loaded.source));
+    return refused(file, loaded, report(arrangementErrors(arrangementName), loaded.source));
   const pageName = options.page ?? kit.page;
   const page = pageName === undefined ? undefined : findPage(pageName);
   if (pageName !== undefined && !page)
-    return refused(file, loaded, report(pageFaults(pageName), loaded.source));
+    return refused(file, loaded, report(pageErrors(pageName), loaded.source));
   const circuit = buildCircuit(kit);
   const aspects = aspectsOf(circuit, options, page);
   if (typeof aspects === 'string') return { ...refused(file, loaded), lines: [`${file}: ${aspects}`] };
@@ -131,7 +131,7 @@ function takersOf(plans: readonly Plan[]): ReadonlyMap<string, readonly string[]
   return takers;
 }
 
-function takenFault(
+function takenError(
   { file, kit, drawings }: Plan,
   takers: ReadonlyMap<string, readonly string[]>,
 ): Problem | undefined {
@@ -160,7 +160,7 @@ async function drawPlan(plan: Plan, options: DrawOptions, drawer: Drawer): Promi
       if (thrown instanceof NoWay) return undefined;
       throw thrown;
     });
-  if (!prepared) return refused(file, loaded, report([problem('no-way', ['kit'], {})], loaded.source));
+  if (!prepared) return refused(file, loaded, report([problem('no-route', ['kit'], {})], loaded.source));
   const drawn = plan.drawings.map(({ aspect, target }) => ({ ...drawer.render(prepared, aspect), target }));
   // A drawing is read back before anything of its kit is written.
   const proofs = report(
@@ -171,7 +171,7 @@ async function drawPlan(plan: Plan, options: DrawOptions, drawer: Drawer): Promi
     ({ severity }) => severity === 'warning',
   );
   const reports = [...loaded.reports, ...warnings, ...proofs];
-  if (proofs.some(({ severity }) => severity === 'fault'))
+  if (proofs.some(({ severity }) => severity === 'error'))
     return { file, reports, lines: [], troubles: [], failed: true };
   const lines: string[] = [];
   const troubles: string[] = [];
@@ -188,7 +188,7 @@ async function drawPlan(plan: Plan, options: DrawOptions, drawer: Drawer): Promi
     const small = plan.page === undefined ? undefined : smallestType(svg);
     if (small !== undefined && small < LEAST_TYPE)
       lines.push(
-        `note      ${name}: the smallest type on ${plan.page} is ${(Math.floor(small * 10) / 10).toFixed(1)} mm; ${LEAST_TYPE} mm is the least that reads. Take a larger page.`,
+        `note      ${name}: the smallest type on ${plan.page} is ${(Math.floor(small * 10) / 10).toFixed(1)} mm; ${LEAST_TYPE} mm is needed to be readable. Use a larger page.`,
       );
   }
   return { file, reports, lines, troubles, failed };

@@ -88,6 +88,6 @@ const isFigures = (value: unknown): boolean =>
   typeof value === 'object' &&
   value !== null &&
   'pickups' in value &&
-  ('states' in value || 'effects' in value) &&
+  ('positions' in value || 'effects' in value) &&
   !('parts' in value) &&
   !('joints' in value);

@@ -86,7 +86,7 @@ function slipOf(value: unknown, issue: z.core.$ZodIssue | undefined): string {
 }
 
 /** What is wrong with a name that no arrangement could be found by; nothing when one is. */
-export function arrangementFaults(got: string): readonly Problem[] {
+export function arrangementErrors(got: string): readonly Problem[] {
   const found = findArrangement(got);
   if (typeof found !== 'string') return [];
   const path = ['arrangement'];
@@ -112,7 +112,7 @@ export const pageNames = (): readonly string[] =>
     .sort();
 
 /** What is wrong with a name that no page format has; nothing when one has it. */
-export function pageFaults(got: string): readonly Problem[] {
+export function pageErrors(got: string): readonly Problem[] {
   const allowed = pageNames();
   if (allowed.includes(got)) return [];
   const near = nearest(got, allowed);

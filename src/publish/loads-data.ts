@@ -4,10 +4,10 @@
  */
 import type {
   HarnessReadings,
+  Limits,
   PickupCurve,
+  PickupLimits,
   PickupLoads,
-  PickupSpread,
-  Spread,
   StateLoads,
   StateReadings,
   StateResponse,
@@ -22,22 +22,22 @@ export interface Figures {
   readonly loads: readonly StateLoads[];
   readonly response: readonly StateResponse[];
   readonly readings: readonly StateReadings[];
-  readonly spread?: Spread;
+  readonly limits?: Limits;
 }
 
-export function loadsData({ circuit, loads, response, readings, spread }: Figures): object {
+export function loadsData({ circuit, loads, response, readings, limits }: Figures): object {
   const { kit } = circuit;
   return {
     kit: kit.id,
-    frequency: kit.surroundings.frequency.value,
+    frequency: kit.outputLoad.frequency.value,
     coupling: 'none',
     pickups: Object.fromEntries(kit.parts.filter(isPickup).map((part) => [part.name, pickupData(part)])),
-    states: loads.map(({ index, state, loads: entries, output, silentTogether }) => {
+    positions: loads.map(({ index, state, loads: entries, output, silentTogether }) => {
       const curves = response[index];
-      const wide = spread?.states[index];
+      const wide = limits?.states[index];
       const meter = readings[index];
       return {
-        state: state.settings,
+        switches: state.settings,
         sounding: state.sounding,
         output,
         silentTogether,
@@ -47,7 +47,7 @@ export function loadsData({ circuit, loads, response, readings, spread }: Figure
             {
               ...loadData(entry),
               ...curveData(curves?.pickups.find((one) => one.pickup === entry.pickup)),
-              ...spreadData(wide?.pickups.find((one) => one.pickup === entry.pickup)),
+              ...limitData(wide?.pickups.find((one) => one.pickup === entry.pickup)),
             },
           ]),
         ),
@@ -55,7 +55,7 @@ export function loadsData({ circuit, loads, response, readings, spread }: Figure
         ...(meter ? { meter: meterData(circuit, meter) } : {}),
         ...(wide
           ? {
-              spread: {
+              limits: {
                 ...(wide.jack ? { jack: wide.jack } : {}),
                 lugs: wide.lugs,
                 ...(wide.resonance ? { resonance: wide.resonance } : {}),
@@ -64,8 +64,8 @@ export function loadsData({ circuit, loads, response, readings, spread }: Figure
           : {}),
       };
     }),
-    ...(spread
-      ? { spread: { seed: spread.seed, draws: spread.draws, temperatures: spread.temperatures } }
+    ...(limits
+      ? { limits: { seed: limits.seed, samples: limits.samples, temperatures: limits.temperatures } }
       : {}),
   };
 }
@@ -97,24 +97,24 @@ const curveData = (curve: PickupCurve | undefined): object =>
     ? { response: { ...curve.shape, reference: curve.reference.shape, difference: curve.difference } }
     : {};
 
-function spreadData(wide: PickupSpread | undefined): object {
+function limitData(wide: PickupLimits | undefined): object {
   if (!wide) return {};
   const { pickup: _, ...figures } = wide;
-  return { spread: figures };
+  return { limits: figures };
 }
 
 const meterData = (circuit: Circuit, { volumeFull, volumeZero }: StateReadings): object => ({
-  volumeFull: harnessData(circuit, volumeFull),
-  volumeZero: harnessData(circuit, volumeZero),
+  volumeOn10: harnessData(circuit, volumeFull),
+  volumeOn0: harnessData(circuit, volumeZero),
 });
 
 /** `probe` is the lug the tables name. */
 const harnessData = ({ kit }: Circuit, { jack, lugs }: HarnessReadings): object => ({
   jack,
-  lugs: lugs.map(({ lugs: joined, unfitted, fitted }) => ({
+  lugs: lugs.map(({ lugs: joined, disconnected, connected }) => ({
     probe: probeLug(kit, joined),
     lugs: joined,
-    unfitted,
-    fitted,
+    disconnected,
+    connected,
   })),
 });

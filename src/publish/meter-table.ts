@@ -1,38 +1,41 @@
-/** Meter readings and the spread of every figure as aligned tables for the terminal. */
+/** Meter readings and the limits of every figure as aligned tables for the terminal. */
 import type {
-  DrawnRange,
   HarnessReadings,
+  Limits,
   Range,
   Reading,
-  ResonanceSpread,
-  Spread,
+  ResonanceLimits,
+  SampledRange,
   StateReadings,
 } from '../analyse/index.ts';
-import type { Circuit, LugId } from '../circuit/circuit.ts';
+import { type Circuit, type LugId, lugId } from '../circuit/circuit.ts';
+import { positionCell } from '../circuit/position.ts';
 import { printQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
-import { isPickup } from '../parts/index.ts';
-import { columns, ohmsText, stateText } from './columns.ts';
+import { isPickup, lugsWith } from '../parts/index.ts';
+import { columns, ohmsText } from './columns.ts';
 
-/** The lug of a net that a probe reaches before the pickups are fitted: one that does not belong to a pickup. */
+/** The lug of a net that a probe reaches before the pickups are connected: one that does not belong to a pickup. */
 export function probeLug(kit: Kit, lugs: readonly LugId[]): LugId {
   const pickups = new Set(kit.parts.filter(isPickup).map((part) => part.name));
   return lugs.find((id) => !pickups.has(id.slice(0, id.lastIndexOf('.')))) ?? lugs[0] ?? '';
 }
 
+const DISCONNECTED = 'disconnected';
+const CONNECTED = 'connected';
 const METER_HEADS = [
-  'state',
-  'from',
-  'volume full: bare',
-  'with pickups',
-  'volume at zero: bare',
-  'with pickups',
+  'position',
+  'measured from',
+  `volume on 10: ${DISCONNECTED}`,
+  CONNECTED,
+  `volume on 0: ${DISCONNECTED}`,
+  CONNECTED,
 ];
 
-/** Tip to sleeve, then each lug to ground, in every state; `bare` is before the pickups are fitted. */
+/** Tip to sleeve, then each lug to ground, in every position. */
 export function meterTable(kit: Kit, states: readonly StateReadings[]): string {
   const rows = states.flatMap(({ state, volumeFull, volumeZero }) => [
-    [stateText(state.settings), 'tip to sleeve', ...both(volumeFull.jack), ...both(volumeZero.jack)],
+    [positionCell(state.settings), 'tip to sleeve', ...both(volumeFull.jack), ...both(volumeZero.jack)],
     ...volumeFull.lugs
       // The tip's own net says the same as the line above.
       .filter(({ lugs }) => !isTip(kit, lugs))
@@ -47,10 +50,10 @@ export function meterTable(kit: Kit, states: readonly StateReadings[]): string {
 }
 
 const isTip = (kit: Kit, lugs: readonly LugId[]): boolean =>
-  kit.parts.some((part) => part.kind === 'jack' && lugs.includes(`${part.name}.tip`));
+  kit.parts.some((part) => lugsWith(part, 'tip').some((tip) => lugs.includes(lugId(part.name, tip))));
 
 const both = (reading: Reading | undefined): readonly string[] =>
-  reading ? [ohmsText(reading.unfitted), ohmsText(reading.fitted)] : ['', ''];
+  reading ? [ohmsText(reading.disconnected), ohmsText(reading.connected)] : ['', ''];
 
 const lugOf = (readings: HarnessReadings, net: number): Reading | undefined =>
   readings.lugs.find((one) => one.net === net);
@@ -67,21 +70,21 @@ function rangeText({ low, high }: Pick<Range, 'low' | 'high'>, text: (value: num
 
 const ohmRange = (range: Pick<Range, 'low' | 'high'>): string =>
   rangeText(range, (value) => printQuantity(value, 'ohm', 3));
-const hertzRange = (range: DrawnRange | undefined): string =>
+const hertzRange = (range: SampledRange | undefined): string =>
   range ? rangeText(range, (value) => `${Math.round(value)} Hz`) : '';
-const decibelRange = (range: DrawnRange | undefined): string =>
+const decibelRange = (range: SampledRange | undefined): string =>
   range ? rangeText(range, (value) => `${value.toFixed(1)} dB`) : '';
 
 /** Smallest and largest of every figure. */
-export function spreadTables({ kit, nets }: Circuit, spread: Spread): string {
-  const { temperatures, seed, draws } = spread;
-  const peak = (resonance: ResonanceSpread | undefined) => [
+export function limitTables({ kit, nets }: Circuit, limits: Limits): string {
+  const { temperatures, seed, samples } = limits;
+  const peak = (resonance: ResonanceLimits | undefined) => [
     hertzRange(resonance?.frequency) || 'no peak',
     decibelRange(resonance?.height),
   ];
-  const loads = spread.states.flatMap(({ state, pickups, resonance }) => {
+  const loads = limits.states.flatMap(({ state, pickups, resonance }) => {
     const each = pickups.map((one, i) => [
-      i === 0 ? stateText(state.settings) : '',
+      i === 0 ? positionCell(state.settings) : '',
       one.pickup,
       ohmRange(one.dcLoad),
       ohmRange(one.signalLoad),
@@ -90,27 +93,32 @@ export function spreadTables({ kit, nets }: Circuit, spread: Spread): string {
     ]);
     return pickups.length > 1 ? [...each, ['', 'together', '', '', '', ...peak(resonance)]] : each;
   });
-  const meter = spread.states.flatMap(({ state, jack, lugs }) => {
+  const meter = limits.states.flatMap(({ state, jack, lugs }) => {
     const tip = jack && [
       [
-        stateText(state.settings),
+        positionCell(state.settings),
         'tip to sleeve',
-        ohmRange(jack.volumeFull.unfitted),
-        ohmRange(jack.volumeFull.fitted),
+        ohmRange(jack.volumeFull.disconnected),
+        ohmRange(jack.volumeFull.connected),
       ],
     ];
     const rest = lugs
       .map((one) => ({ one, lugs: nets[one.net]?.lugs ?? [one.lug] }))
       .filter((entry) => !isTip(kit, entry.lugs))
-      .map(({ one, lugs: all }) => ['', probeLug(kit, all), ohmRange(one.unfitted), ohmRange(one.fitted)]);
+      .map(({ one, lugs: all }) => [
+        '',
+        probeLug(kit, all),
+        ohmRange(one.disconnected),
+        ohmRange(one.connected),
+      ]);
     return [...(tip ?? []), ...rest];
   });
   return [
-    `Spread, smallest to largest under part tolerances, ${temperatures.low} to ${temperatures.high} °C`,
-    `At the corners of tolerance, where that is exact; else, as with resonances, from ${draws} draws, seed ${seed}.`,
+    `Tolerance, smallest to largest under part tolerances, ${temperatures.low} to ${temperatures.high} °C`,
+    `At the corners of tolerance, where that is exact; else, as with resonances, from ${samples} samples, seed ${seed}.`,
     '',
-    columns(['state', 'sounding', 'DC load', 'signal load', 'total load', 'resonance', 'height'], loads),
+    columns(['position', 'sounding', 'DC load', 'signal load', 'total load', 'resonance', 'height'], loads),
     '',
-    columns(['state', 'from', 'volume full: bare', 'with pickups'], meter),
+    columns(['position', 'measured from', `volume on 10: ${DISCONNECTED}`, CONNECTED], meter),
   ].join('\n');
 }

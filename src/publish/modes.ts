@@ -31,7 +31,7 @@ const idOf = (svg: string): string => /aria-labelledby="(\S+)-title/.exec(svg)?.
 /** Inks that a page may set, as custom properties: `--solderleaf-ink` and so on. */
 const INKS = [
   ...(['paper', 'ink', 'quiet', 'plate', 'inside', 'outline', 'lug', 'accent'] as const),
-  ...(['accentFill', 'capacitor', 'sleeve', 'solder', 'link'] as const),
+  ...(['accentFill', 'capacitor', 'sleeving', 'solder', 'jumper'] as const),
 ];
 
 /** `accentFill` as a custom property is `--solderleaf-accent-fill`. */

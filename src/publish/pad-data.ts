@@ -13,7 +13,7 @@ export const padData = (circuit: Circuit, plan: PadPlan): object => ({
 function adviceData(circuit: Circuit, advice: PadAdvice): object {
   if (advice.kind === 'silent') return { verdict: advice.kind };
   const { kind, pickup: _, state, ...figures } = advice;
-  const base = { verdict: kind, state: circuit.states[state]?.settings ?? {}, ...figures };
+  const base = { verdict: kind, switches: circuit.states[state]?.settings ?? {}, ...figures };
   switch (advice.kind) {
     case 'pad':
       return {
@@ -37,11 +37,11 @@ const optionData = (option: Option): object => ({ ...option, effects: option.eff
 function alternativeData(circuit: Circuit, alternative: Alternative): object {
   const effects = alternative.effects.map(effectData);
   if (alternative.kind !== 'spare-pole') return { ...alternative, effects };
-  return { ...alternative, states: alternative.states.map((i) => circuit.states[i]?.settings), effects };
+  return { ...alternative, positions: alternative.states.map((i) => circuit.states[i]?.settings), effects };
 }
 
 const effectData = ({ state, pickup, before, after, reference, percent }: Effect): object => ({
-  state: state.settings,
+  switches: state.settings,
   sounding: state.sounding,
   pickup,
   before,

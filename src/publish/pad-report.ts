@@ -1,9 +1,11 @@
 /** The padding choice as a text that a workshop owner reads: one verdict a pickup, then its grounds and its price. */
 import type { Alternative, Effect, Match, Option, PadAdvice, PadPlan } from '../analyse/index.ts';
-import { resistorBands } from '../annotate/marking.ts';
 import type { Circuit } from '../circuit/circuit.ts';
+import { positionCell, positionWords } from '../circuit/position.ts';
+import { resistorBands } from '../common/marking.ts';
 import type { Choice } from '../common/series.ts';
-import { columns, ohmsText, percentText, stateText } from './columns.ts';
+import { resistorOf } from '../parts/index.ts';
+import { columns, ohmsText, percentText } from './columns.ts';
 
 type Advised<K extends PadAdvice['kind']> = Extract<PadAdvice, { readonly kind: K }>;
 
@@ -11,7 +13,7 @@ const LOAD: Readonly<Record<Match, string>> = { dc: 'DC load', signal: 'signal l
 
 /** @param other the same choice with the other load matched, so that the price of each can be seen */
 export function padReport(circuit: Circuit, plan: PadPlan, other: PadPlan): string {
-  const head = `${circuit.kit.title}\nPads for the ${LOAD[plan.match]}, from ${choiceText(plan.series)}. Loads are solved with the controls at full.`;
+  const head = `${circuit.kit.title}\nPadding resistors for the ${LOAD[plan.match]}, from ${choiceText(plan.series)}. Loads are solved with all controls on 10.`;
   const width = Math.max(...plan.advice.map(({ pickup }) => pickup.length));
   const each = plan.advice.map((advice) => {
     const rest = detailsOf(circuit, plan, other, advice);
@@ -19,7 +21,9 @@ export function padReport(circuit: Circuit, plan: PadPlan, other: PadPlan): stri
   });
   const chosen = plan.advice.filter((advice) => advice.kind === 'pad' && !advice.present);
   const together =
-    chosen.length < 2 ? [] : [`All pads together\n${effectTable(inOrder(plan.effects), plan.match)}`];
+    chosen.length < 2
+      ? []
+      : [`All padding resistors together\n${effectTable(inOrder(plan.effects), plan.match)}`];
   return [head, ...each, ...together].join('\n\n');
 }
 
@@ -27,17 +31,18 @@ export function padReport(circuit: Circuit, plan: PadPlan, other: PadPlan): stri
 const choiceText = (choice: Choice): string =>
   typeof choice === 'string' ? choice : `the stock (${choice.stock.map(ohmsText).join(', ')})`;
 
-const stateOf = (circuit: Circuit, index: number): string => stateText(circuit.states[index]?.settings ?? {});
+const stateOf = (circuit: Circuit, index: number): string =>
+  positionWords(circuit.states[index]?.settings ?? {});
 
-/** ` at selector 2`; nothing for a kit without a switch. */
+/** ` with selector in position 2`; nothing for a kit without a switch. */
 const inState = ({ states }: Circuit, index: number): string => {
   const settings = states[index]?.settings ?? {};
-  return Object.keys(settings).length === 0 ? '' : ` at ${stateText(settings)}`;
+  return Object.keys(settings).length === 0 ? '' : ` with ${positionWords(settings)}`;
 };
 
 /** What to do about one pickup, on one line. */
 function verdictOf(circuit: Circuit, match: Match, advice: PadAdvice): string {
-  if (advice.kind === 'silent') return 'never selected: nothing to choose';
+  if (advice.kind === 'silent') return 'never selected: no resistor to choose';
   const off = percentText(advice.percent);
   const sees = `${ohmsText(advice.load)}${inState(circuit, advice.state)}, reference ${ohmsText(advice.reference)}, ${off}`;
   switch (advice.kind) {
@@ -46,17 +51,17 @@ function verdictOf(circuit: Circuit, match: Match, advice: PadAdvice): string {
     case 'pad':
       return padVerdict(circuit, advice);
     case 'too-heavy':
-      return `no resistor helps, its load is too heavy already: ${sees}; a resistor to ground only lowers it`;
+      return `no resistor helps, its load is already too heavy: ${sees}; a resistor to ground would make it heavier`;
     case 'no-stock': {
       const { ohms, load, percent } = advice.nearest;
       return `no available value helps: ${ohmsText(ohms)} would give ${ohmsText(load)} (${percentText(percent)}); now ${sees}; ideal ${ohmsText(advice.ideal)}`;
     }
     case 'needless':
-      return `take out ${advice.pads.join(' and ')}: without, ${ohmsText(advice.without)}; with, ${sees}`;
+      return `remove ${advice.pads.join(' and ')}: without it ${ohmsText(advice.without)}, with it ${sees}`;
     case 'shares':
-      return `shares ${advice.pads.join(' and ')} with ${advice.owner}, to which it is joined in every state: ${sees}; one pad cannot suit both`;
+      return `shares ${advice.pads.join(' and ')} with ${advice.owner}, to which it is connected in every position: ${sees}; one resistor cannot suit both`;
     case 'out-of-reach':
-      return `no resistor to ground helps, its return is not at ground: ${sees}`;
+      return `no resistor to ground helps, its other lead is not at ground: ${sees}`;
   }
 }
 
@@ -65,11 +70,11 @@ function padVerdict(circuit: Circuit, advice: Advised<'pad'>): string {
   const value = ohmsText(chosen.ohms);
   const result = `${ohmsText(chosen.load)}, ${percentText(chosen.percent)}`;
   if (present) return `keep ${part}, ${value}, the nearest available: ${result}`;
-  const old = circuit.kit.parts.find((one) => one.name === part);
+  const body = bodyOf(circuit, part);
   const [, ...others] = replaces;
-  const out = others.length === 0 ? '' : `, take out ${others.join(' and ')}`;
-  return old?.kind === 'resistor'
-    ? `change ${part} from ${ohmsText(old.value.value)} to ${value}${out}: ${result}`
+  const out = others.length === 0 ? '' : `, remove ${others.join(' and ')}`;
+  return body
+    ? `change ${part} from ${ohmsText(body.ohms.value)} to ${value}${out}: ${result}`
     : `fit ${value} from ${from} to ${to}: ${result} in place of ${ohmsText(advice.load)}, ${percentText(advice.percent)}`;
 }
 
@@ -107,7 +112,7 @@ function padDetails(
   return [
     ...lines.map(([name = '', text]) => `  ${name.padEnd(12)}  ${text}`),
     `\n${neighbours(plan.match, advice)}`,
-    `\n  What ${ohmsText(chosen.ohms)} does in every other state, shared positions first\n${effectTable(elsewhereFirst(chosen.effects, state, pickup), plan.match)}`,
+    `\n  What ${ohmsText(chosen.ohms)} does in every other position, shared positions first\n${effectTable(elsewhereFirst(chosen.effects, state, pickup), plan.match)}`,
     ...instead(circuit, plan.match, advice.alternatives, advice.replaces),
     ...poleLine(circuit, advice),
   ];
@@ -119,10 +124,15 @@ function judgedText(circuit: Circuit, match: Match, { state, pickup, reference }
   return `${inState(circuit, state).trimStart()}${inState(circuit, state) === '' ? '' : ', '}${with_}; reference ${LOAD[match]} ${ohmsText(reference)}`;
 }
 
+/** The resistance of a part of that name, where it is there. */
+function bodyOf({ kit }: Circuit, name: string) {
+  const part = kit.parts.find((one) => one.name === name);
+  return part && resistorOf(part);
+}
+
 function resistorText(circuit: Circuit, { part, chosen }: Advised<'pad'>): string {
-  const old = circuit.kit.parts.find((one) => one.name === part);
   // A new one is an ordinary resistor of 5 % (common practice, no source).
-  const tolerance = old?.kind === 'resistor' ? old.tolerance.value : 0.05;
+  const tolerance = bodyOf(circuit, part)?.tolerance.value ?? 0.05;
   const bands = resistorBands(chosen.ohms, tolerance).join(' ');
   return `${ohmsText(chosen.ohms)}, bands ${bands} for ±${Number((tolerance * 100).toPrecision(3))} % (IEC 60062), part ${part}`;
 }
@@ -172,7 +182,7 @@ function effectTable(effects: readonly Effect[], match: Match, indent = '  '): s
   const change = (before: number, after: number) =>
     ohmsText(before) === ohmsText(after) ? ohmsText(after) : `${ohmsText(before)} → ${ohmsText(after)}`;
   const rows = effects.map((effect) => [
-    stateText(effect.state.settings),
+    positionCell(effect.state.settings),
     effect.pickup,
     change(effect.before.dcLoad, effect.after.dcLoad),
     change(effect.before.signalLoad, effect.after.signalLoad),
@@ -180,7 +190,7 @@ function effectTable(effects: readonly Effect[], match: Match, indent = '  '): s
     percentText(effect.percent),
   ]);
   const heads = [
-    'state',
+    'position',
     'pickup',
     'DC load',
     'signal load',
@@ -214,7 +224,7 @@ function poleLine(circuit: Circuit, { alternatives, state }: Advised<'pad'>): re
   const settings = circuit.states[state]?.settings ?? {};
   if (Object.keys(settings).length === 0) return [];
   return [
-    `\n  No switch pole is free at ${stateText(settings)}, so this pad cannot be in circuit in some positions only.`,
+    `\n  No switch pole is free with ${positionWords(settings)}, so this resistor is in circuit in every position of its lug.`,
   ];
 }
 
@@ -228,7 +238,7 @@ function alternativeText(circuit: Circuit, alternative: Alternative): string {
       const { pad, states } = alternative;
       const wires = (pad.wires ?? []).map(([from, to]) => `a wire from ${from} to ${to}`).join(', ');
       const where = states.map((index) => stateOf(circuit, index)).join('; ');
-      return `on a free pole, ${wires}, ${ohmsText(pad.ohms)} from ${pad.from} to ${pad.to}: in circuit at ${where} only`;
+      return `on a free pole, ${wires}, ${ohmsText(pad.ohms)} from ${pad.from} to ${pad.to}: in circuit with ${where} only`;
     }
     case 'pots': {
       const pots = Object.entries(alternative.pots).map(([name, ohms]) => `${name} ${ohmsText(ohms)}`);

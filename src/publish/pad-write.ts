@@ -1,13 +1,14 @@
 /** `pad --write`: the chosen pads into the kit's own file, which is written only when it then reads as was planned. */
 import { accessSync, constants, readFileSync, realpathSync } from 'node:fs';
 import { isDeepStrictEqual } from 'node:util';
-import { type PadAdvice, type PadPlan, solveLoads } from '../analyse/index.ts';
+import { legsOf, type PadAdvice, type PadPlan, solveLoads } from '../analyse/index.ts';
 import { writeQuantity } from '../common/units.ts';
 import { decode } from '../describe/decode.ts';
 import { type AddedPart, editKit, type KitEdit, linesToAdd } from '../describe/edit.ts';
 import { readKit } from '../describe/read.ts';
+import { newResistor, resistor } from '../parts/resistor.ts';
 import { buildCircuit } from '../solve/build.ts';
-import { findFaults } from '../solve/faults.ts';
+import { findErrors } from '../solve/errors.ts';
 import { reasonOf, Unwritable, writeWhole } from './write.ts';
 
 export interface PadWriting {
@@ -46,10 +47,9 @@ function editFor(chosen: readonly Chosen[]): KitEdit {
   const added = chosen.filter(({ replaces }) => replaces.length === 0);
   return {
     parts: added.map(partFor),
-    joints: added.flatMap(({ part, from, to }) => [
-      { kind: 'leg' as const, ends: `${part}.1 > ${from}` },
-      { kind: 'leg' as const, ends: `${part}.2 > ${to}` },
-    ]),
+    joints: added.flatMap((one) =>
+      legsOf(one).map(([leg, to]) => ({ kind: 'leg' as const, ends: `${leg} > ${to}` })),
+    ),
     values: chosen
       .filter(({ replaces }) => replaces.length > 0)
       .map(({ part, chosen: { ohms } }) => ({ part, text: writeQuantity(ohms, 'ohm'), number: ohms })),
@@ -59,10 +59,9 @@ function editFor(chosen: readonly Chosen[]): KitEdit {
 const partFor = ({ part, label, sleeved, chosen }: Chosen): AddedPart => ({
   name: part,
   fields: {
-    kind: 'resistor',
-    ...(label === undefined ? {} : { label }),
+    kind: resistor.kind,
+    ...newResistor({ ...(label === undefined ? {} : { label }), ohms: chosen.ohms, sleeved }),
     value: writeQuantity(chosen.ohms, 'ohm'),
-    ...(sleeved ? { sleeve: 1 } : {}),
   },
 });
 
@@ -95,10 +94,10 @@ function writeText(file: string, plan: PadPlan, edit: KitEdit): PadWriting {
   };
 }
 
-/** Whether a text reads as the very kit that was planned, without faults and with the very loads. */
+/** Whether a text reads as the very kit that was planned, without errors and with the very loads. */
 function reads(text: string, file: string, plan: PadPlan): boolean {
   const { kit } = readKit(text, file);
-  if (!kit || !isDeepStrictEqual(kit, plan.kit) || findFaults(kit).length > 0) return false;
+  if (!kit || !isDeepStrictEqual(kit, plan.kit) || findErrors(kit).length > 0) return false;
   const loads = solveLoads(buildCircuit(kit)).flatMap((state) => state.loads);
   return plan.effects.every(
     ({ after }, i) => after.dcLoad === loads[i]?.dcLoad && after.signalLoad === loads[i]?.signalLoad,

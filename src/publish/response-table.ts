@@ -9,10 +9,11 @@ import {
   type StateResponse,
 } from '../analyse/index.ts';
 import { soundingIn } from '../annotate/cards.ts';
-import { printSigned } from '../annotate/figures.ts';
 import type { Circuit } from '../circuit/circuit.ts';
+import { positionCell } from '../circuit/position.ts';
+import { printSigned } from '../common/figures.ts';
 import { printQuantity } from '../common/units.ts';
-import { columns, stateText } from './columns.ts';
+import { columns } from './columns.ts';
 
 const HEADS = ['resonance', 'height', '−3 dB at', 'reference', 'height', 'off by', '', ''];
 /** Lower than this nobody hears it. Decibels. */
@@ -25,11 +26,11 @@ const SILENT = -150;
  * @param steps also say the setting of the knobs, which differs from line to line
  */
 export function responseTable(states: readonly StateResponse[], steps = false): string {
-  const heads = ['state', ...(steps ? ['volume', 'tone'] : []), 'sounding', ...HEADS];
+  const heads = ['position', ...(steps ? ['volume', 'tone'] : []), 'sounding', ...HEADS];
   const rows = states.flatMap((entry, k) => {
     const first = states[k - 1]?.index !== entry.index;
     return linesOf(entry).map((line, i) => [
-      first && i === 0 ? stateText(entry.state.settings) : '',
+      first && i === 0 ? positionCell(entry.state.settings) : '',
       ...(steps ? [entry.knobs.volume, entry.knobs.tone].map((knob) => (i === 0 ? `${knob}` : '')) : []),
       ...line,
     ]);
@@ -43,7 +44,7 @@ function linesOf({ pickups, together }: StateResponse): readonly (readonly strin
 }
 
 function shapeCells({ shape }: Curve): readonly string[] {
-  if (shape.plateau <= SILENT) return ['silent', '', ''];
+  if (shape.plateau <= SILENT) return ['no output', '', ''];
   return [...peakCells(shape), shape.cutoff === undefined ? 'over 20 kHz' : hertz(shape.cutoff)];
 }
 
@@ -64,10 +65,10 @@ const hertz = (frequency: number): string => `${Math.round(frequency)} Hz`;
 
 /** What the figures hold for, in a line above the table. */
 export function responseHead({ kit }: Circuit, knobs?: Knobs): string {
-  const { cable, amplifier } = kit.surroundings;
+  const { cable, amplifier } = kit.outputLoad;
   const setting = knobs ? `volume ${knobs.volume}, tone ${knobs.tone}; ` : '';
-  const outside = `cable ${printQuantity(cable.value, 'farad')}, amplifier ${printQuantity(amplifier.value, 'ohm')}`;
-  return `${kit.title}\n${setting}${outside}; heights above the level at 100 Hz`;
+  const load = `cable ${printQuantity(cable.value, 'farad')}, amplifier ${printQuantity(amplifier.value, 'ohm')}`;
+  return `${kit.title}\n${setting}${load}; heights are above the level at 100 Hz`;
 }
 
 interface Column {
@@ -93,7 +94,7 @@ export function responseCsv(circuit: Circuit, { frequencies, states }: Response)
 }
 
 function columnsOf(circuit: Circuit, { state, pickups, together }: StateResponse): readonly Column[] {
-  const name = stateText(state.settings);
+  const name = positionCell(state.settings);
   const all = together ? [{ head: `${name}: ${soundingIn(circuit, state)}`, gain: together.gain }] : [];
   const alone = pickups.length > 1 ? pickups : [];
   return [

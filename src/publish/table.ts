@@ -1,13 +1,14 @@
 /** Loads, response and what is assumed of the pickups as aligned tables for the terminal. */
 import type { StateLoads } from '../analyse/index.ts';
 import { joiningWords, levelWords } from '../annotate/joining.ts';
+import { positionCell } from '../circuit/position.ts';
 import { printQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
 import { isPickup, type Pickup, whatIs } from '../parts/index.ts';
-import { columns, ohmsText, percentText, stateText } from './columns.ts';
+import { columns, ohmsText, percentText } from './columns.ts';
 
 const LOAD_HEADS = [
-  'state',
+  'position',
   'sounding',
   'DC load',
   'reference',
@@ -23,9 +24,9 @@ const LOAD_HEADS = [
 export function loadsTable(loads: readonly StateLoads[]): string {
   const rows = loads.flatMap(({ state, loads: entries }) =>
     entries.length === 0
-      ? [[stateText(state.settings), 'nothing']]
+      ? [[positionCell(state.settings), 'none']]
       : entries.map(({ pickup, dcLoad, signalLoad, reference, difference, total }, i) => [
-          i === 0 ? stateText(state.settings) : '',
+          i === 0 ? positionCell(state.settings) : '',
           pickup,
           ohmsText(dcLoad),
           ohmsText(reference.dcLoad),
@@ -52,14 +53,14 @@ export function togetherTable(loads: readonly StateLoads[]): string {
       ? []
       : [
           [
-            stateText(entry.state.settings),
+            positionCell(entry.state.settings),
             entry.state.sounding.join(' + '),
             joined ?? '',
             levels.join(', '),
           ],
         ];
   });
-  return rows.length === 0 ? '' : columns(['state', 'sounding', 'joined', 'level'], rows, 4);
+  return rows.length === 0 ? '' : columns(['position', 'sounding', 'joined', 'level'], rows, 4);
 }
 
 const offText = (ohms: number): string => {
@@ -95,4 +96,4 @@ export function assumptions(kit: Kit): string {
 }
 
 export const COUPLING =
-  'No two coils are coupled: each pickup is one winding of its own, without mutual inductance.';
+  'Coupling between pickups is left out: each pickup is one winding, without mutual inductance to another.';

@@ -55,7 +55,7 @@ export function soundingIn(
   controls: Controls = {},
 ): Pick<State, 'sounding' | 'shorted'> {
   const { branches, jack } = makeNetlist(graph, setting, controls);
-  const transfers = transfersOf([...branches, ...outside(graph.kit.surroundings, jack)], jack);
+  const transfers = transfersOf([...branches, ...outside(graph.kit.outputLoad, jack)], jack);
   const heard = heardAmong(transfers);
   return {
     sounding: graph.kit.parts

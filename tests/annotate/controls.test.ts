@@ -2,16 +2,16 @@
 import { describe, expect, it } from 'vitest';
 import { readJack, solveLoads } from '../../src/analyse/index.ts';
 import { CARD_TYPE, cardsOf, cardWidth, METER_WORDS } from '../../src/annotate/cards.ts';
-import { loadNotes, notesOf } from '../../src/annotate/notes.ts';
+import { notesOf } from '../../src/annotate/notes.ts';
 import { padsOf } from '../../src/annotate/pads.ts';
 import type { Circuit } from '../../src/circuit/circuit.ts';
 import { textWidth } from '../../src/common/text.ts';
 import { wording } from '../../src/common/wording.ts';
-import { pickupOutline } from '../../src/place/outlines/pickup.ts';
+import { isPickup, outlineOf } from '../../src/parts/index.ts';
 import { type Compact, makeCircuit, mixedSet, sampleCircuit, sampleNames } from '../analyse/kits.ts';
 
 const notes = (circuit: Circuit) => notesOf(circuit, solveLoads(circuit));
-const idle = (circuit: Circuit) => notes(circuit).filter((one) => one.code === 'control-idle');
+const idle = (circuit: Circuit) => notes(circuit).filter((one) => one.code === 'control-no-effect');
 
 /** The mixed set without the joints at a lug, and with others. */
 const rewired = (gone: string, ...more: readonly string[]): Circuit =>
@@ -31,13 +31,13 @@ describe('a control that turns nothing', () => {
     const [note, ...more] = idle(rewired('volume.1'));
     expect(more).toEqual([]);
     expect(note?.detail).toMatchObject({ part: 'volume', free: ['1'] });
-    const { message, remedy } = wording['control-idle'](
-      note?.detail as Parameters<(typeof wording)['control-idle']>[0],
+    const { message, remedy } = wording['control-no-effect'](
+      note?.detail as Parameters<(typeof wording)['control-no-effect']>[0],
     );
     // By hand, at 1 kHz: the track in series with the input of 1 MΩ, 300 pF beside it (530 kΩ).
     const fall = 20 * Math.log10(Math.hypot(1 + 500e3 / 1e6, 500e3 * 2 * Math.PI * 1e3 * 300e-12));
     expect(Number(/only ([\d.]+) dB/.exec(message)?.[1])).toBeCloseTo(fall, 0);
-    expect(remedy).toContain('bend volume.1 onto its case');
+    expect(remedy).toContain('bend it back onto the case');
   });
   it('a tone that reaches the signal in no state', () => {
     expect(idle(rewired('tone.2 ', 'tone.2 > tone.3')).map((one) => one.path)).toEqual([['parts', 'tone']]);
@@ -86,13 +86,13 @@ describe('a case that floats', () => {
   });
   it('is told, with what is soldered to it, and as the cause of a tone that does nothing', () => {
     const circuit = rewired('tone.case > volume.case');
-    expect(cases(circuit)).toEqual([{ part: 'tone', on: ['cap.2'] }]);
+    expect(cases(circuit)).toEqual([{ part: 'tone', lug: 'tone.case', on: ['cap.2'] }]);
     const [note] = idle(circuit);
     expect(note?.detail).toMatchObject({ part: 'tone', floating: 'tone.case' });
-    const { remedy } = wording['control-idle'](
-      note?.detail as Parameters<(typeof wording)['control-idle']>[0],
+    const { remedy } = wording['control-no-effect'](
+      note?.detail as Parameters<(typeof wording)['control-no-effect']>[0],
     );
-    expect(remedy).toMatch(/^What is soldered to its case ends there: tone\.case is not joined to ground\./);
+    expect(remedy).toMatch(/^tone\.case is not connected to ground, nor is what is soldered to it\./);
     expect(remedy).not.toContain('lug 3.');
   });
 });
@@ -101,7 +101,7 @@ describe('unusual values', () => {
   const asked = (part: string, field: string, value: string): readonly unknown[] => {
     const described = { ...mixedSet.parts[part], kind: mixedSet.parts[part]?.kind ?? '', [field]: value };
     return notes(makeCircuit({ ...mixedSet, parts: { ...mixedSet.parts, [part]: described } }))
-      .filter((one) => one.code === 'value-unlikely')
+      .filter((one) => one.code === 'unusual-value')
       .map(({ path, detail }) => [path.join('.'), (detail as { likely?: string }).likely]);
   };
   it.each([
@@ -127,7 +127,7 @@ describe('unusual values', () => {
   it('a resistor may be of any value', () => {
     const parts = { ...mixedSet.parts, pad: { kind: 'resistor', value: '47' } };
     const joints = [...mixedSet.joints, 'pad.1 > selector.A1', 'pad.2 > volume.case'];
-    expect(notes(makeCircuit({ parts, joints })).map((one) => one.code)).not.toContain('value-unlikely');
+    expect(notes(makeCircuit({ parts, joints })).map((one) => one.code)).not.toContain('unusual-value');
   });
 });
 
@@ -144,8 +144,8 @@ describe('what was taken for granted is marked', () => {
   const meters = (circuit: Circuit) =>
     cardsOf(circuit, solveLoads(circuit), readJack(circuit)).map((card) => card.meter);
   const words = (circuit: Circuit): string => {
-    const neck = circuit.kit.parts.find((part) => part.kind === 'humbucker');
-    return neck?.kind === 'humbucker' ? (pickupOutline(neck).labels[1]?.text ?? '') : '';
+    const [neck] = circuit.kit.parts.filter(isPickup);
+    return neck ? (outlineOf(neck).labels[1]?.text ?? '') : '';
   };
   it('on the pickup and on the meter readings that hang on it, and on no others', () => {
     expect(words(kit())).toBe('humbucker, 8.2 kΩ assumed');
@@ -170,13 +170,4 @@ it('a pad’s figure is that of its pickup alone, and says so', () => {
     'Neck alone: 242 kΩ',
     'Middle alone: 242 kΩ',
   ]);
-});
-
-it('a load note says which load, and where notes begin', () => {
-  const [note] = loadNotes(solveLoads(sampleCircuit('kestrel-hss')));
-  const { message } = wording['load-off-reference'](
-    note?.detail as Parameters<(typeof wording)['load-off-reference']>[0],
-  );
-  expect(message).toContain('signal load');
-  expect(message).toContain('notes begin at 20 %');
 });

@@ -26,12 +26,12 @@ describe('steps', () => {
     for (const step of steps) expect(step.lines).toHaveLength(step.joints.length);
   });
 
-  it('ground, links and bends, components, switch and pots, output, pickups', () => {
+  it('ground, jumpers and bends, components, switch and pots, output, pickups', () => {
     const circuit = sampleCircuit('kestrel-hss');
     const steps = stepsOf(circuit);
     expect(steps.map(({ title }) => title)).toEqual([
       'Ground',
-      'Links and bent lugs',
+      'Jumpers and bent lugs',
       'Components',
       'Switch and pots',
       'Output',

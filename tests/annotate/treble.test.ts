@@ -33,8 +33,8 @@ describe('a tone pot that at full lays its capacitor across the signal', () => {
     expect(note?.detail).toMatchObject({
       capacitor: 'cap',
       control: 'tone',
-      states: 'in every state',
-      exchange: ['3'],
+      where: ' in every position',
+      exchange: { used: ['3'], ends: ['1', '3'] },
     });
     // 2.4 H with 22 nF, the cable's 300 pF and the coil's own: the resonance by 1/(2π√LC); the −3 dB point lies above it.
     const [bridge] = capacitorsAcross(shorting)[0]?.lost ?? [];

@@ -63,7 +63,7 @@ describe('two single coils in series, one volume of 250 kΩ', () => {
     ];
     expect(joined({ parts, joints })).toEqual(['in series, out of phase: silent together']);
     expect(said({ parts, joints })).toEqual([
-      'warning out-of-phase: “bridge” is out of phase with neck in every state: together they are silent',
+      'warning out-of-phase: “bridge” is out of phase with neck: together they have no output',
     ]);
   });
 });
@@ -150,8 +150,8 @@ describe('what is heard nowhere', () => {
   it('a pickup that is never selected', () => {
     const joints = [...base, 'bridge.hot > s.A1', 's.A1 > s.A2', 's.A2 > s.A3', 'neck.hot > s.B1'];
     expect(said({ parts: { ...parts, s: lever }, joints })).toEqual([
-      'warning switch-idle: “s” changes nothing: every position sounds the same',
-      'warning never-sounds: “neck” is never selected: it is heard in no position of the switches',
+      'warning switch-no-effect: “s” has no effect: all its positions sound the same',
+      'warning never-selected: “neck” is never selected: it has no output in any switch position',
     ]);
   });
   it('a blend at full hides one', () => {
@@ -164,17 +164,17 @@ describe('what is heard nowhere', () => {
       'volume.case > out.sleeve',
     ];
     expect(said({ parts, joints })).toContain(
-      'warning hidden-by-pot: “neck” is hardly heard in every state with “volume” at full; turned down, that brings it out',
+      'warning hidden-by-pot: “neck” has almost no output with “volume” on 10; turning that down brings it in',
     );
   });
   it('position 1 without the bridge pickup', () => {
     const joints = [...base, 'neck.hot > s.A1', 'neck.hot > s.A2', 'bridge.hot > s.A3'];
     expect(said({ parts: { ...parts, s: lever }, joints })).toEqual([
-      'warning first-not-bridge: position 1 of “s” sounds neck, not “bridge”',
+      'warning first-not-bridge: position 1 of “s” selects neck, not “bridge”',
     ]);
     const twice = [...base, 'neck.hot > s.A1', 'bridge.hot > s.A2', 'bridge.hot > s.A3'];
     expect(said({ parts: { ...parts, s: lever }, joints: twice })).toEqual([
-      'warning first-not-bridge: position 1 of “s” sounds neck, not “bridge”',
+      'warning first-not-bridge: position 1 of “s” selects neck, not “bridge”',
     ]);
     const right = [...base, 'bridge.hot > s.A1', 'bridge.hot > s.A2', 'neck.hot > s.A3'];
     expect(said({ parts: { ...parts, s: lever }, joints: right })).toEqual([]);
@@ -185,14 +185,14 @@ it('a capacitor straight across the signal in every position is an error', () =>
   const joints = ['neck.hot > volume.3', 'neck.ground > out.sleeve', 'c.1 > volume.3', 'c.2 > out.sleeve'];
   const one = { neck: coil, volume, c: { kind: 'capacitor', value: '22n' }, out: { kind: 'jack' } };
   expect(said({ parts: one, joints: [...joints, ...harness] }).map((text) => text.split(':')[0])).toEqual([
-    'fault capacitor-across-always',
+    'error capacitor-across-always',
   ]);
 });
 
 it('two parts of one label cannot be told apart', () => {
   const labelled = { ...parts, neck: { ...coil, label: 'Pickup' }, bridge: { ...coil, label: 'pickup ' } };
   expect(said({ parts: labelled, joints: inSeries })).toEqual([
-    'warning same-label: “pickup ” is the label of “neck” too',
+    'warning same-label: “pickup ” is also the label of “neck”',
   ]);
 });
 
@@ -211,7 +211,7 @@ it('a capacitor that leads to ground only through another pickup is not across t
   // In a series chain the others of the chain stay: without them nothing would sound, and nothing be lost.
   const across = [...inSeries, 'c.1 > volume.3', 'c.2 > out.sleeve'];
   expect(said({ parts: half, joints: across }).map((text) => text.split(':')[0])).toEqual([
-    'fault capacitor-across-always',
+    'error capacitor-across-always',
   ]);
 });
 
@@ -229,10 +229,10 @@ describe('parts that do nothing', () => {
     ...harness,
   ];
   const idle = (more: readonly string[], given: Compact['parts'] = all): readonly string[] =>
-    said({ parts: given, joints: [...selected, ...more] }).filter((text) => text.includes('-idle'));
+    said({ parts: given, joints: [...selected, ...more] }).filter((text) => text.includes('-no-effect'));
   it('a pad to a throw whose common is free, one that hangs by a leg, and one shorted by its own net', () => {
     const told = [
-      'warning component-idle: “pad” is never in circuit: no signal flows through this resistor in any switch position',
+      'warning component-no-effect: “pad” is never in circuit: no signal flows through this resistor in any switch position',
     ];
     expect(idle(['pad.1 > s.B1', 'pad.2 > out.sleeve'])).toEqual(told);
     expect(idle(['pad.1 > s.B1', 'pad.2 > s.B2'])).toEqual(told);
@@ -248,7 +248,7 @@ describe('parts that do nothing', () => {
     const { pad: _, ...without } = all;
     const joints = ['neck.hot > volume.3', 'bridge.hot > volume.3', 'neck.ground > out.sleeve', ...harness];
     const told = said({ parts: without, joints: [...joints, 'bridge.ground > out.sleeve', 's.A0 > s.A1'] });
-    expect(told).toEqual(['warning switch-idle: “s” changes nothing: every position sounds the same']);
+    expect(told).toEqual(['warning switch-no-effect: “s” has no effect: all its positions sound the same']);
     expect(idle([], without)).toEqual([]);
   });
 });
@@ -312,13 +312,13 @@ it('a case on the signal is not told to be grounded as it is', () => {
 
 describe('what is wired so on purpose, and what is not', () => {
   const capacitor = { kind: 'capacitor', value: '22n' };
-  it('a capacitor across one coil of a series pair is a warning that names it, not a fault', () => {
+  it('a capacitor across one coil of a series pair is a warning that names it, not an error', () => {
     const joints = [...inSeries, 'c.1 > bridge.hot', 'c.2 > out.sleeve'];
     const [across] = said({ parts: { ...parts, c: capacitor }, joints });
-    expect(across).toMatch(/^warning capacitor-across: “c” lies straight across “bridge”, in every state/);
+    expect(across).toMatch(/^warning capacitor-across: “c” is connected straight across “bridge”: /);
     const whole = [...inSeries, 'c.1 > neck.hot', 'c.2 > out.sleeve'];
-    const [fault] = said({ parts: { ...parts, c: capacitor }, joints: whole });
-    expect(fault).toMatch(/^fault capacitor-across-always: “c” lies straight across the signal/);
+    const [error] = said({ parts: { ...parts, c: capacitor }, joints: whole });
+    expect(error).toMatch(/^error capacitor-across-always: “c” is connected straight across the signal/);
   });
   it('a tone without its capacitor silences', () => {
     const tone = { kind: 'pot', value: '250k' };

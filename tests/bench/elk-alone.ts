@@ -4,8 +4,8 @@
  */
 import type { ElkNode } from 'elkjs/lib/elk-api.js';
 import type { Kit } from '../../src/describe/kit.ts';
+import { outlineOf } from '../../src/parts/index.ts';
 import { elkGraph } from '../../src/place/elk.ts';
-import { outlineOf } from '../../src/place/outlines/index.ts';
 
 export function elkDrawing(kit: Kit): ElkNode {
   const graph = elkPlaces(kit);

@@ -6,7 +6,7 @@ import { type Reading, readKit } from '../../src/describe/read.ts';
 import { report } from '../../src/describe/report.ts';
 import { valueSource } from '../../src/describe/source.ts';
 import { runScript } from '../../src/publish/script.ts';
-import { findFaults } from '../../src/solve/faults.ts';
+import { findErrors } from '../../src/solve/errors.ts';
 
 export async function load(path: string, file: string): Promise<Reading> {
   if (file.endsWith('.ts')) {
@@ -22,7 +22,7 @@ export async function load(path: string, file: string): Promise<Reading> {
 
 export const allProblems = (reading: Reading): readonly Problem[] => [
   ...reading.problems,
-  ...(reading.draft ? findFaults(reading.draft) : []),
+  ...(reading.draft ? findErrors(reading.draft) : []),
 ];
 
 export const reportsOf = (reading: Reading): readonly Report[] =>

@@ -1,7 +1,7 @@
 /** Room on lugs: three joints, and a lug bent to its own case takes none of it. Common practice, no source. */
 import { expect, it } from 'vitest';
 import { kitFromValue } from '../../src/describe/read.ts';
-import { findFaults } from '../../src/solve/faults.ts';
+import { findErrors } from '../../src/solve/errors.ts';
 
 const parts = {
   neck: { kind: 'single-coil' },
@@ -30,7 +30,7 @@ const crowded = (...joints: readonly unknown[]): readonly string[] => {
     'a.ts',
   );
   if (!kit) throw new Error('no kit');
-  return findFaults(kit)
+  return findErrors(kit)
     .filter(({ code }) => code === 'crowded-lug')
     .map(({ detail }) => (detail as { lug: string }).lug);
 };

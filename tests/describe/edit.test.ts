@@ -11,7 +11,7 @@ const mixed = mixedSetText;
 
 const pad: KitEdit = {
   parts: [
-    { name: 'pad-bridge', fields: { kind: 'resistor', label: 'Bridge pad', value: '470k', sleeve: 1 } },
+    { name: 'pad-bridge', fields: { kind: 'resistor', label: 'Bridge pad', value: '470k', sleeving: 1 } },
   ],
   joints: [
     { kind: 'leg', ends: 'pad-bridge.1 > selector.A2' },
@@ -71,7 +71,7 @@ describe('a kit in YAML', () => {
   test('gets its part after the last part and its joints after the last joint, as the others are written', () => {
     const done = edited(mixed, pad);
     expect(added(mixed, done)).toEqual([
-      '  pad-bridge: { kind: resistor, label: Bridge pad, value: 470k, sleeve: 1 }',
+      '  pad-bridge: { kind: resistor, label: Bridge pad, value: 470k, sleeving: 1 }',
       '  - leg: pad-bridge.1 > selector.A2',
       '  - leg: pad-bridge.2 > volume.case',
     ]);
@@ -280,13 +280,13 @@ test('lines for a hand to add, in YAML and in TypeScript', () => {
   const edit = { ...pad, values: newTone.values };
   expect(linesToAdd(edit, false)).toEqual([
     'in parts, tone:  value: 250k',
-    'in parts:   pad-bridge: { kind: resistor, label: Bridge pad, value: 470k, sleeve: 1 }',
+    'in parts:   pad-bridge: { kind: resistor, label: Bridge pad, value: 470k, sleeving: 1 }',
     'in joints:  - leg: pad-bridge.1 > selector.A2',
     'in joints:  - leg: pad-bridge.2 > volume.case',
   ]);
   expect(linesToAdd(edit, true)).toEqual([
     "in parts, tone:  value: '250k',",
-    "in parts:   'pad-bridge': { kind: 'resistor', label: 'Bridge pad', value: '470k', sleeve: 1 },",
+    "in parts:   'pad-bridge': { kind: 'resistor', label: 'Bridge pad', value: '470k', sleeving: 1 },",
     "in joints:  { leg: 'pad-bridge.1 > selector.A2' },",
     "in joints:  { leg: 'pad-bridge.2 > volume.case' },",
   ]);

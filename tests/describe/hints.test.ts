@@ -4,7 +4,7 @@ import { readKit } from '../../src/describe/read.ts';
 import { report } from '../../src/describe/report.ts';
 import { meantColour } from '../../src/describe/words.ts';
 import { ohms } from '../../src/parts/fields.ts';
-import { findFaults } from '../../src/solve/faults.ts';
+import { findErrors } from '../../src/solve/errors.ts';
 
 const TEXT = `kit: robin
 title: S, one volume
@@ -19,8 +19,8 @@ joints:
   - neck.ground > volume.case
   - output.sleeve > volume.case
   - { wire: neck.hot > selector.A1, colour: BU }
-  - link: selector.A1 > selector.A2
-  - link: selector.A2 > selector.A3
+  - jumper: selector.A1 > selector.A2
+  - jumper: selector.A2 > selector.A3
   - selector.A0 > volume.3
   - leg: cap.1 > volume.3
   - leg: cap.2 > volume.case
@@ -31,7 +31,7 @@ joints:
 function told(piece: string, by: string): readonly string[] {
   if (!TEXT.includes(piece)) throw new Error(`there is no ${piece}`);
   const { draft, problems, source } = readKit(TEXT.replace(piece, by), 'x.yaml');
-  return report([...problems, ...(draft ? findFaults(draft) : [])], source).map(
+  return report([...problems, ...(draft ? findErrors(draft) : [])], source).map(
     ({ place, code, message, remedy }) => `${place.line}:${place.column} ${code} ${message} / ${remedy}`,
   );
 }
@@ -45,6 +45,13 @@ describe('one mistake, one message that fixes it', () => {
     ['taper: log', 'taper: audio', '6:44 bad-choice', 'Did you mean log?'],
     ['taper: log', 'taper: lin', '6:44 bad-choice', 'Did you mean linear?'],
     ['kind: pot', 'kind: potentiometer', '6:19 bad-choice', 'Did you mean pot?'],
+    [
+      'kind: lever-3',
+      'kind: toggle-3',
+      '5:21 unsupported-kind',
+      'not supported yet / Supported kinds: capacitor',
+    ],
+    ['kind: pot', 'kind: push-pull pot', '6:19 unsupported-kind', 'Supported kinds: capacitor'],
     ['value: 22n', 'value: 0,047u', '7:36 decimal-comma', 'write 0.047u.'],
     ['resistance: 5.7k', 'resistance: 5,7k', '4:44 decimal-comma', 'write 5.7k.'],
     // A key of digits alone loses its place among the others.
@@ -113,13 +120,13 @@ it('says what an infinite or undefined number is', () => {
 });
 
 it('a character that the font lacks is named by its number, and shown where it can be seen', async () => {
-  const { glyphFaults } = await import('../../src/annotate/notes.ts');
+  const { glyphErrors } = await import('../../src/annotate/notes.ts');
   const glyphs = (label: string): readonly string[] => {
     const { kit, source } = readKit(
       TEXT.replace('kind: lever-3 }', `kind: lever-3, label: "${label}" }`),
       'x.yaml',
     );
-    return report(kit ? glyphFaults(kit) : [], source).map(({ message }) => message.split(': ').at(-1) ?? '');
+    return report(kit ? glyphErrors(kit) : [], source).map(({ message }) => message.split(': ').at(-1) ?? '');
   };
   expect(glyphs('Neck 漢')).toEqual(['漢 (U+6F22)']);
   expect(glyphs('\\u202eNeck')).toEqual(['U+202E']);

@@ -104,6 +104,8 @@ describe('values of nothing, and out of range', () => {
 
 test('lengths need their unit', () => {
   expect(['180mm', '18cm', '0.18m', '18 cm'].map(parseLength)).toEqual([0.18, 0.18, 0.18, 0.18]);
+  // An inch is 25.4 mm exactly (international yard and pound agreement, 1959; from memory).
+  expect(['10in', '10 in', '10"', '0.5in'].map(parseLength)).toEqual([0.254, 0.254, 0.254, 0.0127]);
   expect(['180', '18km', 'mm', '1,8m', ''].map(parseLength)).toEqual(Array(5).fill(undefined));
 });
 

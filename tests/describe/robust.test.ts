@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { readKit } from '../../src/describe/read.ts';
 import { printReports, report } from '../../src/describe/report.ts';
 import { LONGEST_TEXT } from '../../src/describe/source.ts';
-import { findFaults } from '../../src/solve/faults.ts';
+import { findErrors } from '../../src/solve/errors.ts';
 
 const folder = new URL('../../samples/', import.meta.url);
 const samples = readdirSync(folder)
@@ -13,7 +13,7 @@ const samples = readdirSync(folder)
 
 function check(text: string, file: string): readonly string[] {
   const { kit, draft, problems, source } = readKit(text, file);
-  const all = [...problems, ...(draft ? findFaults(draft) : [])];
+  const all = [...problems, ...(draft ? findErrors(draft) : [])];
   const reports = report(all, source);
   const lines = text.split(/\r\n|\r|\n/);
   expect(kit === undefined).toBe(problems.length > 0);
@@ -113,7 +113,7 @@ describe('no file hangs or crashes the program', () => {
     const file = name.endsWith('JSON') ? 'x.json' : 'x.yaml';
     expect(text.length > LONGEST_TEXT).toBe(code === 'too-long');
     const { problems, draft, source } = readKit(text, file);
-    const all = [...problems, ...(draft ? findFaults(draft) : [])];
+    const all = [...problems, ...(draft ? findErrors(draft) : [])];
     expect(all.map((found) => found.code)).toContain(code);
     expect(printReports(report(all, source)).length).toBeLessThan(30_000);
   });

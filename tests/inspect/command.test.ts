@@ -53,7 +53,7 @@ it('fails a drawing of another kit, what is not a drawing, and what is not there
   const { status, stdout, stderr } = run('--drawing', ...files);
   expect(status).toBe(1);
   expect(stdout).toContain('its root is <html>, not an SVG drawing');
-  expect(stdout).toContain('noise.svg: it is not text in UTF-8');
+  expect(stdout).toContain('noise.svg: not an SVG drawing: it is not text in UTF-8');
   expect(stdout).toContain('none.svg: there is no such file');
   expect(stderr).toBe('');
 });
@@ -62,4 +62,17 @@ it('answers 2 when told nothing to check', () => {
   const { status, stderr } = run();
   expect(status).toBe(2);
   expect(stderr).toContain('name a kit, or a drawing with --drawing');
+});
+
+it('takes kits and drawings in any order', { timeout: 60_000 }, () => {
+  const said = 'out/heron-ss.svg: no findings, joints and values compared with samples/heron-ss.yaml';
+  for (const args of [
+    ['--drawing', good, 'samples/heron-ss.yaml'],
+    ['samples/heron-ss.yaml', good],
+    [good, 'samples/heron-ss.yaml'],
+  ]) {
+    const { status, stdout } = run(...args);
+    expect(status, args.join(' ')).toBe(0);
+    expect(stdout).toContain(said);
+  }
 });

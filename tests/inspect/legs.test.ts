@@ -11,7 +11,7 @@ function drawn(...joints: readonly string[]) {
   const lug = (text: string): DrawnLug => {
     const [part = '', name = ''] = text.split('.');
     const leg = name === 'one' || name === 'other';
-    const made = lugs.get(text) ?? { part, area, ...(leg ? {} : { name }) };
+    const made: DrawnLug = lugs.get(text) ?? { part, area, ...(leg ? { is: 'leg' } : { is: 'tag', name }) };
     lugs.set(text, made);
     return made;
   };
@@ -19,9 +19,10 @@ function drawn(...joints: readonly string[]) {
     const [a = '', b = ''] = text.split(' > ');
     return { id: `${i}`, points: [], stretches: [], openings: [], half: 1, ends: [lug(a), lug(b)] };
   });
-  const legs = new Map<string, DrawnLug[]>();
+  const ends = new Map<string, DrawnLug[]>();
   for (const one of lugs.values())
-    if (one.name === undefined) legs.set(one.part, [...(legs.get(one.part) ?? []), one]);
+    if (one.is === 'leg') ends.set(one.part, [...(ends.get(one.part) ?? []), one]);
+  const legs = new Map([...ends].map(([part, own]) => [part, { ends: own, names: ['1', '2'] }]));
   return { wires, legs };
 }
 
@@ -31,7 +32,7 @@ function same(joints: readonly string[], described: readonly string[]): boolean 
     const [a = '', b = ''] = text.split(' > ');
     return pair(a, b);
   });
-  const named = nameWires(wires, legs, wanted).map((one) => pairKey(one.pair));
+  const named = nameWires(wires, legs, new Map(), wanted).map((one) => pairKey(one.pair));
   return named.sort().join() === wanted.map(pairKey).sort().join();
 }
 

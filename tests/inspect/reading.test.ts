@@ -7,9 +7,9 @@ import { runsOf } from '../../src/inspect/path.ts';
 import { parseXml } from '../../src/inspect/xml.ts';
 
 const svg = readFileSync('out/heron-ss.svg', 'utf8');
-const fault = (text: string): string => {
+const error = (text: string): string => {
   const parsed = parseXml(text);
-  return 'fault' in parsed ? parsed.fault : 'none';
+  return 'error' in parsed ? parsed.error : 'none';
 };
 
 it.each([
@@ -26,7 +26,7 @@ it.each([
   ['<svg>&boom;</svg>', '“&boom;”, which stands for nothing, stands at character 6'],
   ['<svg>a & b</svg>', '“&”, which stands for nothing'],
   ['<g>'.repeat(50), 'elements nest too deep'],
-])('%j: %s', (text, words) => expect(fault(text)).toContain(words));
+])('%j: %s', (text, words) => expect(error(text)).toContain(words));
 
 it('reads what it may', () => {
   expect(

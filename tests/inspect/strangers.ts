@@ -468,11 +468,11 @@ add('brighter-darker', 'brighter for darker', (s) =>
     inner(t, (c) => c.replace(/brighter|darker/, (w) => (w === 'darker' ? 'brighter' : 'darker'))),
   ),
 );
-add('card-number', 'card 1 says 3', (s) => s.replace(/(-state-1">.*?)>1</, '$1>3<'));
+add('card-number', 'card 1 says 3', (s) => s.replace(/(-position-1">.*?)>1</, '$1>3<'));
 add('card-titles', 'titles of cards 1 and 3 exchanged', (s) => {
   const a = all(
     s,
-    /(?<=-state-1">.*?)<text [^>]*font-size="14"[^>]*text-anchor="start"[^>]*>[^<]*<\/text>/g,
+    /(?<=-position-1">.*?)<text [^>]*font-size="14"[^>]*text-anchor="start"[^>]*>[^<]*<\/text>/g,
   )[0];
   return edit(s, a, (t) => inner(t, (c) => (c === 'Neck' ? 'Bridge' : 'Neck')));
 });
@@ -480,7 +480,7 @@ add('parallel-series', 'in series for in parallel', (s) =>
   edit(s, txt(s, /^in parallel/)[0], (t) => inner(t, (c) => c.replace('parallel', 'series'))),
 );
 add('bar-length', 'a load bar shows another load', (s) =>
-  s.replace(/(-state-1">.*)/, (c) => {
+  s.replace(/(-position-1">.*)/, (c) => {
     let n = 0;
     return c.replace(/<rect [^>]*height="(?:8|10|12|6|7|9)"[^>]*>/g, (r) =>
       n++ === 1 ? setAttr(r, 'width', attr(r, 'width') / 2) : r,
@@ -527,7 +527,7 @@ add('dominant-baseline', 'lug letters leave their tags', (s) =>
 );
 add('writing-mode', 'text written downwards', (s) => onRoot(s, 'writing-mode="vertical-rl"'));
 add('direction-rtl', 'starts at the other end', (s) =>
-  s.replace(/<g id="[^"]*-state-1"/, (g) => `${g} direction="rtl"`),
+  s.replace(/<g id="[^"]*-position-1"/, (g) => `${g} direction="rtl"`),
 );
 add('unicode-bidi', 'bidi-override turns numbers', (s) =>
   inPart(s, 'volume', (g) => addAttr(g, 'direction="rtl" unicode-bidi="bidi-override"')),

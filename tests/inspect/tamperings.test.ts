@@ -141,16 +141,16 @@ const byHand: Readonly<Record<string, Tampering>> = {
     return exchanged(group, `stroke="${tints[0]}"`, `stroke="${tints[1]}"`);
   }),
   'a figure of a card or a step': (svg) =>
-    /-state-1"/.test(svg)
+    /-position-1"/.test(svg)
       ? inGroup(
-          '-state-1',
+          '-position-1',
           replaced(/>([\d.]+)( k?Ω)/, (_, n, unit) => `>${Number(n) * 2}${unit}`),
         )(svg)
       : inGroup('-work', replaced(/>([^<]+)</, '>Solder nothing<'))(svg),
   'a bar twice as long, or a tick-box gone': (svg) =>
-    /-state-1"/.test(svg)
+    /-position-1"/.test(svg)
       ? inGroup(
-          '-state-1',
+          '-position-1',
           replaced(
             /(width=")([\d.]+)(" height="7" rx="3.5" fill="#[\da-f]{6}"><\/rect><path)/,
             (_, a, n, b) => `${a}${Number(n) / 2}${b}`,

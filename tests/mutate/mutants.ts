@@ -20,32 +20,27 @@ export interface Mutant {
 const NAMED: readonly (readonly [what: string, file: string, from: string, to: string])[] = [
   [
     'pot lugs 1 and 3 exchanged',
-    'place/outlines/pot.ts',
-    "['3', 1],\n  ['2', 4],\n  ['1', 7],",
-    "['1', 1],\n  ['2', 4],\n  ['3', 7],",
+    'parts/pot.ts',
+    '[CLOCKWISE.name, 1],\n  [WIPER.name, 4],\n  [ANTICLOCKWISE.name, 7],',
+    '[ANTICLOCKWISE.name, 1],\n  [WIPER.name, 4],\n  [CLOCKWISE.name, 7],',
   ],
-  [
-    'lever rows exchanged',
-    'place/outlines/lever.ts',
-    '{ 1: 3, 2: 6, 3: 9, 0: 12 }',
-    '{ 1: 9, 2: 6, 3: 3, 0: 12 }',
-  ],
-  ['lever poles exchanged', 'place/outlines/lever.ts', "['A', 1],\n  ['B', 9],", "['B', 1],\n  ['A', 9],"],
+  ['lever rows exchanged', 'parts/lever.ts', '{ 1: 3, 2: 6, 3: 9, 0: 12 }', '{ 1: 9, 2: 6, 3: 3, 0: 12 }'],
+  ['lever poles exchanged', 'parts/lever.ts', '{ A: 1, B: 9 }', '{ A: 9, B: 1 }'],
   [
     'the wiper at the wrong end',
-    'draw/faces/pot.ts',
+    'parts/pot.ts',
     'onTrack(180 + OPENING + 4, TRACK - 4)',
     'onTrack(180 - OPENING - 4, TRACK - 4)',
   ],
   [
     'bands ten times the value',
-    'annotate/marking.ts',
+    'common/marking.ts',
     'Number(exponent) - digits.length + 1;',
     'Number(exponent) - digits.length + 2;',
   ],
   [
     'the band of 1 % red',
-    'annotate/marking.ts',
+    'common/marking.ts',
     "[0.01, 'BN'],\n  [0.02, 'RD'],",
     "[0.01, 'RD'],\n  [0.02, 'RD'],",
   ],
@@ -86,12 +81,7 @@ const NAMED: readonly (readonly [what: string, file: string, from: string, to: s
     'is a .yaml, .json or .ts file`);',
   ],
   ['quotes in CSV', 'publish/response-table.ts', `text.replaceAll('"', '""')`, 'text'],
-  [
-    'tip and sleeve exchanged',
-    'place/outlines/jack.ts',
-    "(['tip', 'sleeve'] as const)",
-    "(['sleeve', 'tip'] as const)",
-  ],
+  ['tip and sleeve exchanged', 'parts/jack.ts', 'const y = 1 + 3 * i;', 'const y = 4 - 3 * i;'],
   [
     'the component side not mirrored',
     'draw/compose.ts',
@@ -104,7 +94,9 @@ const NAMED: readonly (readonly [what: string, file: string, from: string, to: s
 const SKIPPED =
   /font-metrics|theme\.ts$|wording\.ts$|(^|\/)index\.ts$|json-schema\.ts$|placement\.ts$|quoting\.ts$/;
 /** Where things stand and how large they are is for the pictures to tell, which are left out of account here. */
-const LOOKS = /^(place|draw)\//;
+const LOOKS = /^(place|draw)\/|^parts\/(outline|fit|shape|two-leg|lever)\.ts/;
+/** In the file of a part kind, where its outline and its face begin. */
+const OUTLINE = /^ {2}outline: |^const SYMBOL/m;
 
 const SWAPS: Readonly<Record<string, string>> = {
   '<': '<=',
@@ -158,7 +150,8 @@ function within(node: Node, into: Set<Node>): void {
  */
 function mutantsIn(file: string, text: string): readonly Mutant[] {
   const found: Mutant[] = [];
-  const looks = LOOKS.test(file);
+  const outline = file.startsWith('parts/') ? text.search(OUTLINE) : -1;
+  const isLooks = (node: Node): boolean => LOOKS.test(file) || (outline >= 0 && node.start > outline);
   const moot = new Set<Node>();
   const put = (
     node: { readonly start: number; readonly end: number },
@@ -192,7 +185,7 @@ function mutantsIn(file: string, text: string): readonly Mutant[] {
       // Joining texts is not adding.
       const words = /['"`]/.test(source(left) + source(right)) && operator === '+';
       // Sizes and places are left to the pictures.
-      const size = looks && /^[+\-*/]$/.test(String(operator));
+      const size = isLooks(node) && /^[+\-*/]$/.test(String(operator));
       if (by !== undefined && !words && !size && gap.includes(String(operator)))
         put(
           { start: left.end, end: right.start },
@@ -201,7 +194,7 @@ function mutantsIn(file: string, text: string): readonly Mutant[] {
           moot.has(node) || (/[<>]/.test(by) && !WHOLE.test(source(right))),
         );
     }
-    if (node.type === 'Literal' && typeof node.value === 'number' && !type && !looks)
+    if (node.type === 'Literal' && typeof node.value === 'number' && !type && !isLooks(node))
       put(node, String(node.value === 0 ? 1 : node.value * 2), 'another number', moot.has(node));
     if (node.type === 'Literal' && typeof node.value === 'boolean' && !type)
       put(node, String(!node.value), 'the other truth');

@@ -19,7 +19,7 @@ const LIMIT = 180_000;
 /** Tests concerned by the room a file is in, run after one another until one notices, those first that take least time. */
 const CONCERNED: readonly (readonly [RegExp, readonly string[]])[] = [
   [/^common\//, ['common reference describe annotate', 'analyse publish/loads', 'truth place']],
-  [/^parts\//, ['circuit annotate analyse/loads', 'truth describe', 'oracle']],
+  [/^parts\//, ['circuit annotate analyse/loads', 'truth place describe', 'inspect/rules', 'oracle']],
   [/^describe\//, ['describe broken', 'publish/draw publish/pad truth/parts']],
   [/^circuit\//, ['circuit annotate broken', 'analyse describe', 'truth']],
   [/^solve\//, ['circuit reference annotate analyse/loads', 'oracle broken', 'publish/files']],

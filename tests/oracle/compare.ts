@@ -35,8 +35,8 @@ const at = (frequencies: readonly number[], wanted: number): number =>
 
 /** Every load of every sounding pickup in every state, controls at full, as `solveLoads` gives them. */
 export function loadChecks(circuit: Circuit): readonly Check[] {
-  const { surroundings } = circuit.kit;
-  const frequency = surroundings.frequency.value;
+  const { outputLoad } = circuit.kit;
+  const frequency = outputLoad.frequency.value;
   return solveLoads(circuit).flatMap(({ state, loads }) => {
     const own = ownNetlist(circuit.kit, state, {});
     return loads.flatMap(({ pickup, dcLoad, signalLoad, total, series }): readonly Check[] => {
@@ -99,12 +99,12 @@ export function meterChecks(circuit: Circuit): readonly Check[] {
       const own = ownNetlist(circuit.kit, state, controlsAt(roles, { volume, tone: 10 }));
       const bare = own.lines.filter((line) => line.pickup === undefined);
       const rows = [{ lugs: [tip], ...readings.jack }, ...readings.lugs];
-      return rows.flatMap(({ lugs, unfitted, fitted }) => {
+      return rows.flatMap(({ lugs, disconnected, connected }) => {
         const port = { from: own.node(lugs[0] ?? ''), to: own.node(sleeve) };
         const what = `reading at ${lugs[0]}, volume ${volume}, ${JSON.stringify(state.settings)}`;
         return [
-          direct(`${what}, unfitted`, bare, port, unfitted),
-          direct(`${what}, fitted`, own.lines, port, fitted),
+          direct(`${what}, disconnected`, bare, port, disconnected),
+          direct(`${what}, connected`, own.lines, port, connected),
         ];
       });
     }),
@@ -157,8 +157,8 @@ export const outside = (circuit: Circuit, own: OwnNetlist): readonly Line[] => {
   const [a, b] = [own.node(`${jack?.name}.tip`), own.node(`${jack?.name}.sleeve`)];
   if (a === b) return [];
   return [
-    { kind: 'C', a, b, value: circuit.kit.surroundings.cable.value },
-    { kind: 'R', a, b, value: circuit.kit.surroundings.amplifier.value },
+    { kind: 'C', a, b, value: circuit.kit.outputLoad.cable.value },
+    { kind: 'R', a, b, value: circuit.kit.outputLoad.amplifier.value },
   ];
 };
 

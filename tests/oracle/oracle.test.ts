@@ -8,7 +8,7 @@ import { controlsAt, knobSteps, rolesOf } from '../../src/analyse/controls.ts';
 import { makeCircuit, sampleCircuit, sampleNames } from '../analyse/kits.ts';
 import { type Check, loadChecks, meterChecks, portChecks, responseChecks, wrong } from './compare.ts';
 import { randomHarness } from './random-circuit.ts';
-import { relationFaults } from './relations.ts';
+import { relationErrors } from './relations.ts';
 import { runSpice } from './spice.ts';
 
 const LIMIT = 1e-6;
@@ -71,7 +71,7 @@ describe('300 random circuits', () => {
   });
 
   it('agree in what sounds, how loud, in which phase and in which chain', { timeout: 90_000 }, async () => {
-    expect(await relationFaults(cases.map(({ circuit }) => circuit))).toEqual([]);
+    expect(await relationErrors(cases.map(({ circuit }) => circuit))).toEqual([]);
   });
 
   it('agree in every load and response', { timeout: 90_000 }, async () => {

@@ -126,7 +126,7 @@ const sumsOver = (rows: readonly (readonly Complex[])[]): number =>
       );
 
 /** Everything in which our states, levels, phases and chains differ from ngspice's, in words. */
-export async function relationFaults(circuits: readonly Circuit[]): Promise<readonly string[]> {
+export async function relationErrors(circuits: readonly Circuit[]): Promise<readonly string[]> {
   const runs = new Runs();
   const all = circuits.flatMap((circuit, c) =>
     circuit.states.map((state, s) => ({ circuit, state, s, id: `${c} ${s}`, net: played(circuit, state) })),
@@ -139,7 +139,7 @@ export async function relationFaults(circuits: readonly Circuit[]): Promise<read
       ),
       ...circuits.flatMap((circuit, c) =>
         pickupsOf(circuit).map((pickup) => {
-          const plain = referenceCircuit(pickup, circuit.kit.surroundings);
+          const plain = referenceCircuit(pickup, circuit.kit.outputLoad);
           const [state] = plain.states;
           if (!state) throw new Error('a reference harness has a state');
           return { key: `${c} reference ${pickup.name}`, job: job(played(plain, state), pickup.name) };
@@ -196,9 +196,9 @@ export async function relationFaults(circuits: readonly Circuit[]): Promise<read
   );
 
   const ours = new Map(circuits.map((circuit) => [circuit, solveLoads(circuit)]));
-  const faults: string[] = [];
+  const errors: string[] = [];
   for (const { circuit, state, s, id, margins, sounding, short, gap, at, loudest } of chained) {
-    const say = (what: string) => faults.push(`${circuit.kit.id} ${JSON.stringify(state.settings)}: ${what}`);
+    const say = (what: string) => errors.push(`${circuit.kit.id} ${JSON.stringify(state.settings)}: ${what}`);
     const sure = [...margins].filter(([, margin]) => Math.abs(margin - 1) > NEAR).map(([name]) => name);
     const sounds = (names: readonly string[]) => names.filter((name) => sure.includes(name)).join();
     if (sounds(sounding) !== sounds(state.sounding)) {
@@ -243,5 +243,5 @@ export async function relationFaults(circuits: readonly Circuit[]): Promise<read
       }
     }
   }
-  return faults;
+  return errors;
 }

@@ -3,16 +3,17 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { PITCH } from '../../src/common/geometry.ts';
-import { prepare } from '../../src/pipeline.ts';
-import { arrangementSchema } from '../../src/place/arrangement.ts';
-import { outlineOf } from '../../src/place/outlines/index.ts';
+import { is, outlineOf } from '../../src/parts/index.ts';
+import type { Trait } from '../../src/parts/kind.ts';
+import { draw, prepare } from '../../src/pipeline.ts';
+import { arrangementSchema, freeFlow } from '../../src/place/arrangement.ts';
 import type { Stand } from '../../src/place/placement.ts';
 import { bounds } from '../../src/place/wiring.ts';
 import { arrangementNames } from '../../src/publish/layouts.ts';
 import { makeKit, sampleCircuit } from '../analyse/kits.ts';
 
 interface Seat {
-  readonly kinds: readonly string[];
+  readonly seat: Trait;
   readonly at: readonly [number, number];
   readonly step?: readonly [number, number];
   readonly wrap?: { readonly after: number; readonly step: readonly [number, number] };
@@ -27,9 +28,9 @@ describe.each(arrangementNames().filter((name) => written(name).seats.length > 0
     const { placement } = await prepare(kit, arrangementSchema.parse(written(name)), {
       effort: { steps: 0, seed: 1 },
     });
-    const wanted = written(name).seats.flatMap(({ kinds, at, step = [0, 0], wrap, turn = 0 }) =>
+    const wanted = written(name).seats.flatMap(({ seat, at, step = [0, 0], wrap, turn = 0 }) =>
       kit.parts
-        .filter(({ kind }) => kinds.includes(kind))
+        .filter((part) => is(part, seat))
         .map((part, i) => {
           const [row, nth] = wrap ? [Math.floor(i / wrap.after), i % wrap.after] : [0, i];
           return {
@@ -58,7 +59,7 @@ describe.each(arrangementNames().filter((name) => written(name).seats.length > 0
 });
 
 describe('what an arrangement may say', () => {
-  const seat = { kinds: ['pot'], at: [0, 0] };
+  const seat = { seat: 'pot', at: [0, 0] };
   const fits = (more: object): boolean =>
     arrangementSchema.safeParse({ arrangement: 'a', about: 'b', seats: [{ ...seat, ...more }] }).success;
   it.each([
@@ -73,7 +74,8 @@ describe('what an arrangement may say', () => {
     [{ wrap: { after: 401, step: [0, 1] } }, false],
     [{ turn: 3 }, true],
     [{ turn: 4 }, false],
-    [{ kinds: [] }, false],
+    [{ seat: 'lever-5' }, false],
+    [{ kinds: ['pot'] }, false],
     [{ seat: 1 }, false],
   ])('%j: %s', (more, may) => expect(fits(more)).toBe(may));
 });
@@ -92,4 +94,11 @@ it('the extent of parts reaches from the first edge to the last, whatever their 
       width: 30 + b.width / PITCH + 4,
       height: 50 + a.height / PITCH + 7,
     });
+});
+
+it('a kit is drawn in free flow where no arrangement is given, as layouts/ has it', async () => {
+  expect(freeFlow).toEqual(arrangementSchema.parse(written('free-flow')));
+  const { kit } = sampleCircuit('wren-sh');
+  const effort = { steps: 0, seed: 1 };
+  expect(await draw(kit, undefined, { effort })).toBe(await draw(kit, freeFlow, { effort }));
 });

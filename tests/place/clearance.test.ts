@@ -2,7 +2,7 @@
 import { expect, it } from 'vitest';
 import type { Joint } from '../../src/describe/kit.ts';
 import { groundPoint } from '../../src/parts/ground-point.ts';
-import type { Outline } from '../../src/place/outlines/outline.ts';
+import type { Outline } from '../../src/parts/outline.ts';
 import type { Stand } from '../../src/place/placement.ts';
 import { Wiring } from '../../src/place/wiring.ts';
 

@@ -3,9 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { PITCH, type Point, type Rect } from '../../src/common/geometry.ts';
 import { textWidth } from '../../src/common/text.ts';
-import { kinds } from '../../src/parts/index.ts';
-import { outlineOf } from '../../src/place/outlines/index.ts';
-import { wrapped } from '../../src/place/outlines/outline.ts';
+import { kinds, outlineOf } from '../../src/parts/index.ts';
+import { wrapped } from '../../src/parts/outline.ts';
 import { firstStands } from '../../src/place/seating.ts';
 import { makeKit } from '../analyse/kits.ts';
 

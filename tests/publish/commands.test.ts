@@ -22,7 +22,7 @@ it('draws several kits, a bad one among them, and exits 1', { timeout: 30_000 },
   const out = join(folder, 'out');
   const { status, stderr } = run('draw', bad, 'samples/heron-ss.yaml', '--out', out, '--format', 'svg,png');
   expect(status).toBe(1);
-  expect(stderr).toContain('bad.yaml:1:6  fault  bad-kit-id');
+  expect(stderr).toContain('bad.yaml:1:6  error  bad-kit-id');
   expect(stderr).not.toMatch(/\n\s+at /);
   expect(readdirSync(out).sort()).toEqual(['heron-ss.png', 'heron-ss.svg']);
 });
@@ -42,12 +42,12 @@ it('--check writes nothing, passes on what is drawn, and fails on what differs',
 it('loads --json gives the figures unrounded, in ohms', { timeout: 30_000 }, () => {
   const { status, stdout } = run('loads', 'samples/kestrel-hss.yaml', '--json');
   expect(status).toBe(0);
-  const { kit, states } = JSON.parse(stdout);
+  const { kit, positions } = JSON.parse(stdout);
   expect(kit).toBe('kestrel-hss');
-  expect(states[1].state).toEqual({ selector: 2 });
-  expect(states[1].sounding).toEqual(['middle', 'bridge']);
+  expect(positions[1].switches).toEqual({ selector: 2 });
+  expect(positions[1].sounding).toEqual(['middle', 'bridge']);
   // The trade handbook's table, worked by hand: 500 k in parallel with 470 k.
-  expect(states[1].pickups.middle.dcLoad).toBeCloseTo((500e3 * 470e3) / 970e3, 3);
+  expect(positions[1].pickups.middle.dcLoad).toBeCloseTo((500e3 * 470e3) / 970e3, 3);
 });
 
 it('pad --write puts the pad into the file, once', { timeout: 30_000 }, () => {
@@ -69,8 +69,8 @@ it('answers 2 to values that cannot be, saying what is allowed', { timeout: 30_0
     [['pad', 'samples/wren-hs.yaml', '--stock', '470k,0'], 'allowed: resistances'],
     [['pad', 'samples/wren-hs.yaml', '--series', 'stock'], '--stock 220k,270k,470k'],
     [['pad', 'samples/wren-hs.yaml', '--series', 'E12', '--stock', '1k'], 'give one of them'],
-    [['loads', 'samples/wren-hs.yaml', '--spread', '--seed', '-1'], 'a whole number from 0 to 4294967295'],
-    [['loads', 'samples/wren-hs.yaml', '--seed', '1'], 'give --spread as well'],
+    [['loads', 'samples/wren-hs.yaml', '--tolerance', '--seed', '-1'], 'a whole number from 0 to 4294967295'],
+    [['loads', 'samples/wren-hs.yaml', '--seed', '1'], '--seed needs --tolerance'],
   ] as const) {
     const { status, stdout, stderr } = run(...args);
     expect([status, stdout], args.join(' ')).toEqual([2, '']);
@@ -106,7 +106,7 @@ it('answers 2 to wrong usage and 1 to a kit or an arrangement that is not there'
   );
   writeFileSync(
     own,
-    'arrangement: own\nabout: far off\nseats:\n  - kinds: [pot]\n    at: [0, 0]\n    step: [1000000000, 0]\n',
+    'arrangement: own\nabout: far off\nseats:\n  - seat: pot\n    at: [0, 0]\n    step: [1000000000, 0]\n',
   );
   expect(run('draw', 'samples/heron-ss.yaml', '--out', folder, '--arrangement', own).stderr).toMatch(
     /own-layout\.yaml:6: seats\.0\.step\.0: it is too large; at most 400/,
@@ -127,11 +127,18 @@ it('every command’s help ends with an example of itself', { timeout: 30_000 },
     expect(run(name, '--help').stdout).toMatch(new RegExp(`\\nexample: solderleaf ${name}\\b`));
 });
 
-it('loads prints the spread when it is asked for, and else not', { timeout: 60_000 }, () => {
-  const [plain, wide] = [[], ['--spread', '--draws', '50']].map((more) =>
+it('loads prints limits when it is asked for, and else not', { timeout: 60_000 }, () => {
+  const [plain, wide] = [[], ['--tolerance', '--samples', '50']].map((more) =>
     run('loads', 'samples/heron-ss.yaml', ...more),
   );
   expect([plain?.status, wide?.status]).toEqual([0, 0]);
-  expect(plain?.stdout).not.toMatch(/seed|draws/);
-  expect(wide?.stdout).toMatch(/50 draws/);
+  expect(plain?.stdout).not.toMatch(/seed|samples/);
+  expect(wide?.stdout).toMatch(/50 samples/);
+});
+
+it('takes a page format in capitals too', { timeout: 30_000 }, () => {
+  const out = join(folder, 'page');
+  const drawn = run('draw', 'samples/heron-ss.yaml', '--out', out, '--page', 'A4', '--effort', '0');
+  expect([drawn.status, drawn.stderr]).toEqual([0, '']);
+  expect(drawn.stdout).toContain('heron-ss-a4.svg');
 });

@@ -39,8 +39,8 @@ describe('draw', () => {
     [{}, ['wren-sh.svg']],
     [{ view: 'component-side' }, ['wren-sh-component-side.svg']],
     [{ hand: 'left', theme: 'dark' }, ['wren-sh-left-handed-dark.svg']],
-    [{ state: 'selector=2' }, ['wren-sh-state-2.svg']],
-    [{ state: 'all' }, ['wren-sh-state-1.svg', 'wren-sh-state-2.svg', 'wren-sh-state-3.svg']],
+    [{ position: 'selector=2' }, ['wren-sh-position-2.svg']],
+    [{ position: 'all' }, ['wren-sh-position-1.svg', 'wren-sh-position-2.svg', 'wren-sh-position-3.svg']],
     [{ step: '1', theme: 'print' }, ['wren-sh-step-1-print.svg']],
   ] as const)('%j', async (options, names) => {
     const { failed, texts } = await drawn(options);
@@ -82,11 +82,11 @@ describe('draw', () => {
       const { failed, reports, written } = await outcomeWithout(count);
       expect(failed).toBe(true);
       expect(written).toEqual([]);
-      const [told] = reports.filter(({ severity }) => severity === 'fault');
+      const [told] = reports.filter(({ severity }) => severity === 'error');
       expect(told).toMatchObject({ code: 'drawing-misleads', place: { line: 3 } });
       // Three are told of in full.
       const [first = '', ...others] = (told?.message ?? '').split('; ');
-      expect(first).toContain('wren-sh would mislead, and is not written: ');
+      expect(first).toContain('wren-sh would be misread, and is not written: ');
       if (count === 1) expect(others.filter((one) => one.startsWith('and '))).toEqual([]);
       else
         expect(others).toEqual([
@@ -108,7 +108,7 @@ describe('draw', () => {
     const outcomes: Outcome[] = [];
     for await (const one of drawKits([file, 'samples/heron-ss.yaml'], options, stuck)) outcomes.push(one);
     expect(outcomes.map(({ failed, reports }) => [failed, reports.map(({ code }) => code)])).toEqual([
-      [true, ['no-way']],
+      [true, ['no-route']],
       [false, []],
     ]);
     expect(readdirSync(out)).toEqual(['heron-ss.svg']);
@@ -170,10 +170,10 @@ describe('draw', () => {
   });
 
   it('says what there is when a state, a step or a page is not', async () => {
-    expect((await drawn({ state: 'selector=4' })).lines.join()).toContain(
+    expect((await drawn({ position: 'selector=4' })).lines.join()).toContain(
       'allowed: selector=1 to selector=3',
     );
-    expect((await drawn({ state: 'toggle=1' })).failed).toBe(true);
+    expect((await drawn({ position: 'toggle=1' })).failed).toBe(true);
     expect((await drawn({ step: '7' })).lines.join()).toContain('allowed: 1 to 6');
     const { reports, failed, texts } = await drawn({ page: 'a44' });
     expect(failed).toBe(true);
@@ -208,7 +208,7 @@ describe('modes', () => {
     const [svg = ''] = (await drawn({})).texts.values();
     const inline = await inMode(svg, 'inline');
     // A page that turns dark must be able to reach everything a letter stands on.
-    for (const name of ['accent-fill', 'capacitor', 'sleeve', 'plate', 'lug', 'inside'])
+    for (const name of ['accent-fill', 'capacitor', 'sleeving', 'plate', 'lug', 'inside'])
       expect(inline).toContain(`--solderleaf-${name},#`);
     expect(inline).toMatch(/<style>@supports \(color:var\(--a\)\)\{.*--solderleaf-ink,#1d2b36/);
     expect(inline.replace(/<style>.*?<\/style>/s, '')).toBe(svg);

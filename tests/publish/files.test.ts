@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { kitFiles } from '../../src/publish/find-kits.ts';
-import { arrangementFaults } from '../../src/publish/layouts.ts';
+import { arrangementErrors } from '../../src/publish/layouts.ts';
 import { loadKit } from '../../src/publish/load.ts';
 import { Unwritable, writeWhole } from '../../src/publish/write.ts';
 
@@ -129,13 +129,13 @@ describe('what is not a kit', () => {
     expect(scripts).toEqual([join(kits, 'kit.ts')]);
     const { stdout } = run('check', kits);
     expect(stdout).toContain(`not run   ${join(kits, 'kit.ts')}: `);
-    expect(stdout).toContain(`no kit    ${join(kits, 'package.json')}\n`);
+    expect(stdout).toContain(`not a kit ${join(kits, 'package.json')}\n`);
   }, 30_000);
 
   it('is one problem when it is named', async () => {
     const { reports, kit } = await loadKit('package.json');
     expect(kit).toBeUndefined();
-    expect(reports.map((one) => one.code)).toEqual(['no-kit']);
+    expect(reports.map((one) => one.code)).toEqual(['not-a-kit']);
   });
 
   it('a folder where one kit is wanted', () => {
@@ -153,8 +153,8 @@ it('check finds an arrangement that is not there, at its line', () => {
   const line = readFileSync(file, 'utf8').split('\n').indexOf('arrangement: plate-rwo') + 1;
   const { status, stdout } = run('check', file);
   expect(status).toBe(1);
-  expect(stdout).toContain(`lost.yaml:${line}:14  fault  unknown-arrangement`);
-  expect(arrangementFaults('plate-row')).toEqual([]);
+  expect(stdout).toContain(`lost.yaml:${line}:14  error  unknown-arrangement`);
+  expect(arrangementErrors('plate-row')).toEqual([]);
 }, 30_000);
 
 it('says nothing when whoever reads stops early', () => {

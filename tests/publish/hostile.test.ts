@@ -226,11 +226,11 @@ describe('a hostile folder', () => {
     ['pipe.yaml', 'file-unreadable'],
     ['broken.json', 'wrong-type'],
   ])('%s: %s', (name, code) => {
-    expect(done.stderr).toMatch(new RegExp(`${name}:\\d+:\\d+ {2}fault {2}${code}$`, 'm'));
+    expect(done.stderr).toMatch(new RegExp(`${name}:\\d+:\\d+ {2}error {2}${code}$`, 'm'));
   });
   it('passes over figures it printed itself, and a script that nobody named', () => {
     for (const name of ['figures.json', 'pads.json', 'package.json'])
-      expect(done.stdout).toContain(`no kit    ${join(kits, name)}`);
+      expect(done.stdout).toContain(`not a kit ${join(kits, name)}`);
     expect(done.stdout).toContain(`not run   ${join(kits, 'script.ts')}`);
     expect(done.stdout + done.stderr).not.toContain('this was run');
   });
@@ -298,7 +298,7 @@ describe('a hostile script', () => {
     expect(existsSync(join(out, 'script.svg'))).toBe(reason === undefined);
     expect(done.status).toBe(reason === undefined ? 0 : 1);
     if (reason !== undefined) {
-      expect(done.stderr).toMatch(/\.ts:\d+:\d+ {2}fault {2}script-failed$/m);
+      expect(done.stderr).toMatch(/\.ts:\d+:\d+ {2}error {2}script-failed$/m);
       expect(done.stderr).toContain(reason);
     }
   });

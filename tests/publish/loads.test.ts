@@ -1,18 +1,19 @@
 /** What `loads` prints and gives as data. Loads are the trade handbook's table, worked by hand with the parallel law. */
 import { describe, expect, it } from 'vitest';
-import { readMeter, solveLoads, solveResponse, solveSpread, toJson } from '../../src/analyse/index.ts';
+import { readMeter, solveLimits, solveLoads, solveResponse, toJson } from '../../src/analyse/index.ts';
 import { type Circuit, lugId } from '../../src/circuit/circuit.ts';
 import { wholeNumber } from '../../src/commands/loads.ts';
-import { columns, percentText, signed } from '../../src/publish/columns.ts';
+import { printSigned } from '../../src/common/figures.ts';
+import { columns, percentText } from '../../src/publish/columns.ts';
 import { loadsData } from '../../src/publish/loads-data.ts';
-import { meterTable, probeLug, spreadTables } from '../../src/publish/meter-table.ts';
+import { limitTables, meterTable, probeLug } from '../../src/publish/meter-table.ts';
 import { responseTable } from '../../src/publish/response-table.ts';
 import { assumptions, loadsTable } from '../../src/publish/table.ts';
 import { makeCircuit, mixedSet, sampleCircuit } from '../analyse/kits.ts';
 
 const par = (...ohms: number[]): number => 1 / ohms.reduce((sum, r) => sum + 1 / r, 0);
 const kestrel = sampleCircuit('kestrel-hss');
-const spread = solveSpread(kestrel, { draws: 200, seed: 7 });
+const limits = solveLimits(kestrel, { samples: 200, seed: 7 });
 const figures = (circuit: Circuit) => ({
   circuit,
   loads: solveLoads(circuit),
@@ -28,7 +29,7 @@ describe('the tables', () => {
     const [head = '', , , bridge = ''] = loadsTable(loads).split('\n');
     expect(head).toMatch(/DC load +reference +off by +signal load +reference +off by +total load$/);
     const total = Number(/([\d.]+) kΩ$/.exec(bridge)?.[1]);
-    expect(bridge).toMatch(/bridge +242\.3 kΩ +500 kΩ +-51\.5 % +163\.2 kΩ +250 kΩ +-86\.\d+ kΩ +-34\.7 %/);
+    expect(bridge).toMatch(/bridge +242\.3 kΩ +500 kΩ +−51\.5 % +163\.2 kΩ +250 kΩ +−86\.\d+ kΩ +−34\.7 %/);
     // 500k ∥ 470k ∥ 500k ∥ 1M of the amplifier, and the middle pickup's own 5.9 kΩ and 2.4 H beside it at 1 kHz.
     const x = 2 * Math.PI * 1000 * 2.4;
     const coil = (5900 ** 2 + x ** 2) / 5900;
@@ -56,9 +57,9 @@ describe('the tables', () => {
     expect(probeLug(kestrel.kit, ['neck.hot'])).toBe('neck.hot');
   });
 
-  it('of spread: smallest and largest, with seed and draws', () => {
-    const text = spreadTables(kestrel, spread);
-    expect(text).toContain('from 200 draws, seed 7');
+  it('of limits: smallest and largest, with seed and samples', () => {
+    const text = limitTables(kestrel, limits);
+    expect(text).toContain('from 200 samples, seed 7');
     // Corners of the parallel law: pot ±20 %, pad ±5 % (common practice, no source).
     const ends = [par(400e3, 446.5e3), par(600e3, 493.5e3)].map((ohms) => Math.round(ohms / 1e3));
     expect(text).toMatch(new RegExp(`selector 3 +middle +${ends.join('–')} kΩ`));
@@ -70,7 +71,7 @@ describe('the tables', () => {
       loadsTable(loads),
       responseTable(response),
       meterTable(kestrel.kit, readings),
-      spreadTables(kestrel, spread),
+      limitTables(kestrel, limits),
     ])
       expect(widest(text)).toBeLessThanOrEqual(110);
   });
@@ -96,7 +97,7 @@ describe('what is assumed', () => {
       'neck: L 2.4 H, C 110 pF by default for a single coil pickup',
       'middle: L 2.4 H, C 110 pF by default for a single coil pickup',
       'bridge: L 4.4 H, C 130 pF by default for a humbucker pickup with two leads',
-      'No two coils are coupled: each pickup is one winding of its own, without mutual inductance.',
+      'Coupling between pickups is left out: each pickup is one winding, without mutual inductance to another.',
     ]);
   });
 
@@ -117,11 +118,11 @@ describe('the data', () => {
   const all = figures(kestrel);
   const read = (with_: object) => JSON.parse(toJson(loadsData({ ...all, ...with_ })));
   const plain = read({});
-  const wide = read({ spread });
+  const wide = read({ limits });
 
   it('has every figure under its state and pickup, unrounded', () => {
-    const [first, second] = plain.states;
-    expect(first.state).toEqual({ selector: 1 });
+    const [first, second] = plain.positions;
+    expect(first.switches).toEqual({ selector: 1 });
     expect(second.sounding).toEqual(['middle', 'bridge']);
     const { middle } = second.pickups;
     expect(middle.dcLoad).toBeCloseTo(par(500e3, 470e3), 3);
@@ -135,14 +136,16 @@ describe('the data', () => {
   });
 
   it('has the meter readings, every lug of a net by name', () => {
-    const { volumeFull, volumeZero } = plain.states[0].meter;
-    expect(volumeFull.jack.unfitted).toBeCloseTo(500e3, 3);
-    expect(volumeZero.jack).toEqual({ unfitted: 0, fitted: 0 });
-    const lug = volumeFull.lugs.find((one: { probe: string }) => one.probe === 'selector.A3');
+    const { volumeOn10, volumeOn0 } = plain.positions[0].meter;
+    expect(volumeOn10.jack.disconnected).toBeCloseTo(500e3, 3);
+    expect(volumeOn0.jack).toEqual({ disconnected: 0, connected: 0 });
+    const lug = volumeOn10.lugs.find((one: { probe: string }) => one.probe === 'selector.A3');
     expect(lug.lugs).toContain(lugId('neck', 'hot'));
-    expect(lug.unfitted).toBeCloseTo(470e3, 3);
+    expect(lug.disconnected).toBeCloseTo(470e3, 3);
     expect(
-      plain.states[2].meter.volumeFull.lugs.some((one: { unfitted: unknown }) => one.unfitted === 'open'),
+      plain.positions[2].meter.volumeOn10.lugs.some(
+        (one: { disconnected: unknown }) => one.disconnected === 'open',
+      ),
     ).toBe(true);
   });
 
@@ -157,13 +160,13 @@ describe('the data', () => {
     expect(plain.coupling).toBe('none');
   });
 
-  it('has the spread only when asked for, with its seed', () => {
-    expect(JSON.stringify(plain)).not.toContain('"spread"');
-    expect(wide.spread).toEqual({ seed: 7, draws: 200, temperatures: { low: 10, high: 30 } });
-    const { spread: own } = wide.states[2].pickups.middle;
+  it('has the limits only when asked for, with its seed', () => {
+    expect(JSON.stringify(plain)).not.toContain('"limits"');
+    expect(wide.limits).toEqual({ seed: 7, samples: 200, temperatures: { low: 10, high: 30 } });
+    const { limits: own } = wide.positions[2].pickups.middle;
     expect(own.dcLoad.low).toBeCloseTo(par(400e3, 446.5e3), 3);
     expect(own.resonance.frequency.low).toBeLessThan(own.resonance.frequency.high);
-    expect(wide.states[2].spread.jack.volumeFull.unfitted.high).toBeCloseTo(par(600e3, 493.5e3), 3);
+    expect(wide.positions[2].limits.jack.volumeFull.disconnected.high).toBeCloseTo(par(600e3, 493.5e3), 3);
   });
 });
 
@@ -176,13 +179,13 @@ describe('small words', () => {
   });
 
   it('signs and per cent', () => {
-    expect([signed(0.04, 1), signed(-0.04, 1), signed(1, 1), signed(-1, 0)]).toEqual([
+    expect([printSigned(0.04, 1), printSigned(-0.04, 1), printSigned(1, 1), printSigned(-1, 0)]).toEqual([
       '0.0',
       '0.0',
       '+1.0',
-      '-1',
+      '−1',
     ]);
-    expect([percentText(-3.09), percentText(Infinity)]).toEqual(['-3.1 %', 'open']);
+    expect([percentText(-3.09), percentText(Infinity)]).toEqual(['−3.1 %', 'open']);
   });
 
   it('a column that is empty throughout is left out', () =>

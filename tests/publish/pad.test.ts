@@ -59,15 +59,15 @@ describe('the report', () => {
 
   it('says in one line what to do, and gives bands, ideal value and both loads', () => {
     const load = kilo(par(500e3, 470e3));
-    expect(dc).toContain(`bridge  fit 470 kΩ from selector.A1 to volume.case: ${load}, -3.1 %`);
+    expect(dc).toContain(`bridge  fit 470 kΩ from selector.A1 to volume.case: ${load}, −3.1 %`);
     // IEC 60062: yellow 4, violet 7, yellow ×10⁴, gold 5 %.
     expect(dc).toContain('470 kΩ, bands YE VT YE GD for ±5 %');
     expect(dc).toMatch(/ideal value\s+500 kΩ/);
     expect(dc).toMatch(
-      new RegExp(`both loads\\s+DC ${load} of 250 kΩ \\(-3\\.1 %\\); signal 163\\.\\d kΩ of 125\\.\\d kΩ`),
+      new RegExp(`both loads\\s+DC ${load} of 250 kΩ \\(−3\\.1 %\\); signal 163\\.\\d kΩ of 125\\.\\d kΩ`),
     );
     expect(dc).toMatch(/signal load\s+to match it instead \(--match signal\), 270 kΩ: DC/);
-    expect(dc).toContain('neck    fits: DC load 500 kΩ at selector 3');
+    expect(dc).toContain('neck    fits: DC load 500 kΩ with selector in position 3');
   });
 
   it('gives the bands of a pad that is there by its own tolerance', () => {
@@ -80,9 +80,9 @@ describe('the report', () => {
   });
 
   it('shows what all pads do together where there are two or more', () => {
-    expect(dc).not.toContain('All pads together');
+    expect(dc).not.toContain('All padding resistors together');
     const two = report(mixedSetText.replace('kind: humbucker', 'kind: single-coil'));
-    expect(two).toContain('All pads together');
+    expect(two).toContain('All padding resistors together');
   });
 
   it('shows both neighbours with their loads', () => {
@@ -95,7 +95,7 @@ describe('the report', () => {
   });
 
   it('shows what it does elsewhere, the shared position first', () => {
-    const table = dc.slice(dc.indexOf('in every other state'), dc.indexOf('Instead'));
+    const table = dc.slice(dc.indexOf('in every other position'), dc.indexOf('Instead'));
     expect(table.indexOf('selector 2  neck')).toBeGreaterThan(0);
     expect(table.indexOf('selector 2  neck')).toBeLessThan(table.indexOf('selector 3'));
     expect(table).toContain(`500 kΩ → ${kilo(par(500e3, 470e3))}`);
@@ -105,7 +105,7 @@ describe('the report', () => {
   it('offers the other ways with their figures, and says that no pole is free', () => {
     expect(dc).toMatch(/Instead: 470 kΩ from \S+ to volume\.case, in circuit in every position\n/);
     expect(dc).toMatch(/Instead: other pots and no pad: volume 250 kΩ\n/);
-    expect(dc).toContain('No switch pole is free at selector 1');
+    expect(dc).toContain('No switch pole is free with selector in position 1');
   });
 
   it('E24 gives 510 kΩ; from a stock it names what is missing beside the chosen value', () => {
@@ -122,7 +122,7 @@ describe('the report', () => {
         'volume:   { kind: pot, label: Volume, value: 250k',
       ),
     );
-    expect(heavy).toContain('neck    no resistor helps, its load is too heavy already: 250 kΩ');
+    expect(heavy).toContain('neck    no resistor helps, its load is already too heavy: 250 kΩ');
     expect(heavy).toContain('\n  loaded by  DC load without it\n  volume                   open\n');
     expect(heavy).toContain('other pots and no pad: volume 500 kΩ');
   });
@@ -135,14 +135,14 @@ describe('the report', () => {
   it('says which pads are needless, kept and shared', () => {
     const wren = textOf('samples/wren-hs.yaml');
     expect(report(wren.replace('pad.1 > selector.A2', 'pad.1 > selector.B2'))).toMatch(
-      /neck +take out pad: without, 500 kΩ; with, 242\.3 kΩ at selector 3, reference 500 kΩ, -51\.5 %/,
+      /neck +remove pad: without it 500 kΩ, with it 242\.3 kΩ with selector in position 3, reference 500 kΩ, −51\.5 %/,
     );
     expect(report(wren.replace('value: 470k', 'value: 1M'), { series: { stock: [1e6] } })).toMatch(
       /bridge +keep pad, 1 MΩ, the nearest available: 333\.3 kΩ, \+33\.3 %/,
     );
     // A link makes one net of both pickups’ lugs.
     const joined = mixedSetText
-      .replace('  - link: selector.A0', '  - link: selector.A1 > selector.B3\n  - link: selector.A0')
+      .replace('  - jumper: selector.A0', '  - jumper: selector.A1 > selector.B3\n  - jumper: selector.A0')
       .replace('resistance: 7.8k', 'reference: { volume: 300k, tone: 300k }');
     expect(report(joined, { match: 'signal' })).toContain('bridge  shares pad-neck with neck');
   });
@@ -158,7 +158,7 @@ describe('the report', () => {
     expect(kit).toBe('mixed-set');
     expect(pickups.bridge).toMatchObject({
       verdict: 'pad',
-      state: { selector: 1 },
+      switches: { selector: 1 },
       from: 'selector.A1',
       to: 'volume.case',
       chosen: { ohms: 470e3 },
@@ -192,7 +192,7 @@ describe('--write', () => {
     expect((await write(file, { match: 'signal' })).outcome).toBe('written');
     const changed = (text: string) =>
       text.replace(/(pad-middle: \{ kind: resistor, label: Middle pad, value: )\d+k/, '$1');
-    expect(textOf(file)).toContain('label: Middle pad, value: 270k, tolerance: 5%, sleeve: 1');
+    expect(textOf(file)).toContain('label: Middle pad, value: 270k, tolerance: 5%, sleeving: 1');
     expect(changed(textOf(file))).toBe(changed(textOf('samples/kestrel-hss.yaml')));
   });
 
@@ -217,7 +217,7 @@ describe('--write', () => {
       kind: 'resistor',
       label: 'Bridge pad',
       value: '470k',
-      sleeve: 1,
+      sleeving: 1,
     });
     expect((await write(file)).outcome).toBe('unchanged');
   });

@@ -1,11 +1,11 @@
-/** A random kit through the reader, the fault checks, the pipeline and the check of what was drawn. */
+/** A random kit through the reader, the error checks, the pipeline and the check of what was drawn. */
 import fc from 'fast-check';
-import { glyphFaults } from '../../src/annotate/notes.ts';
+import { glyphErrors } from '../../src/annotate/notes.ts';
 import { hands, type Kit, views } from '../../src/describe/kit.ts';
 import { kitFromValue } from '../../src/describe/read.ts';
 import { type ThemeName, themes } from '../../src/draw/theme.ts';
 import { inspect, printFinding } from '../../src/inspect/index.ts';
-import { findFaults } from '../../src/solve/faults.ts';
+import { findErrors } from '../../src/solve/errors.ts';
 import { drawnIn } from '../inspect/variants.ts';
 import { circuits, type Description } from './circuits.ts';
 
@@ -14,10 +14,10 @@ const SEED = 60757;
 /** A short search: what must hold, must hold wherever the search stops. */
 const EFFORT = { steps: 40, seed: SEED };
 
-/** The kit of a random description, which must be without fault. */
+/** The kit of a random description, which must be without error. */
 export function validKit(description: Description): Kit {
   const { kit, problems } = kitFromValue(description, 'random.ts');
-  const all = [...problems, ...(kit ? [...findFaults(kit), ...glyphFaults(kit)] : [])];
+  const all = [...problems, ...(kit ? [...findErrors(kit), ...glyphErrors(kit)] : [])];
   if (!kit || all.length > 0) throw new Error(`no valid kit: ${JSON.stringify(all)}`);
   return kit;
 }

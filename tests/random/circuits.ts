@@ -1,7 +1,7 @@
 /**
  * Random kits that a workshop might sell: two or three pickups into a lever or none, a volume, up to two tones, padding
  * resistors, treble bleeds, screens, colours, sleeves and bends. Each is a description as a person would write it, so
- * it goes through the reader and the fault checks like any other.
+ * it goes through the reader and the error checks like any other.
  */
 import fc from 'fast-check';
 
@@ -46,18 +46,20 @@ const capacitor = fc.record({
   value: fc.constantFrom('180p', '680p', '1.2n', '22n', '47n', '0.1u'),
   label,
 });
-const sleeve = fc.constantFrom(undefined, 1, 2, 'both');
+const sleeving = fc.constantFrom(undefined, 1, 2, 'both');
 
 const choices = fc.record({
   pickups: fc.array(pickup, { minLength: 2, maxLength: 3 }),
   selector: label,
   lever: fc.constantFrom<(Lever | undefined)[]>('lever-3', 'lever-5', undefined),
   volume: pot,
-  tones: fc.array(fc.record({ pot, capacitor, sleeve }), { maxLength: 2 }),
+  tones: fc.array(fc.record({ pot, capacitor, sleeving }), { maxLength: 2 }),
   /** Tones from the switch's second pole, where there is one to spare. */
   switched: fc.boolean(),
   /** A pad for each pickup that has one. */
-  pads: fc.tuple(...NAMES.map(() => fc.option(fc.record({ resistor, sleeve }), { nil: undefined, freq: 2 }))),
+  pads: fc.tuple(
+    ...NAMES.map(() => fc.option(fc.record({ resistor, sleeving }), { nil: undefined, freq: 2 })),
+  ),
   bleed: fc.constantFrom('none', 'capacitor', 'parallel', 'series'),
   bleedParts: fc.record({ resistor, capacitor }),
   bent: fc.boolean(),
@@ -102,13 +104,13 @@ class Harness {
     const at = net.find(room);
     if (at === undefined) throw new Error(`no room left for ${lug}`);
     const own = at.split('.')[0] === lug.split('.')[0];
-    this.join(kind ?? (own ? 'link' : 'wire'), lug, at);
+    this.join(kind ?? (own ? 'jumper' : 'wire'), lug, at);
     net.push(lug);
   }
 
   /** Links a lug to another of its part that is in the net already. */
   link(net: Net, lug: string, to: string): void {
-    this.join('link', lug, to);
+    this.join('jumper', lug, to);
     net.push(lug);
   }
 
@@ -141,10 +143,10 @@ function describeKit(choice: Choices): Description {
   const poles = choice.lever ? throwSwitch(harness, choice.lever, hots, output) : undefined;
   if (!choice.lever) for (const hot of hots) harness.add(output, hot[0] ?? '');
 
-  choice.tones.forEach(({ pot: tone, capacitor: cap, sleeve: tube }, i) => {
+  choice.tones.forEach(({ pot: tone, capacitor: cap, sleeving }, i) => {
     const [name, capName] = [`tone-${i + 1}`, `cap-${i + 1}`];
     parts[name] = given(tone);
-    parts[capName] = given({ ...cap, sleeve: tube });
+    parts[capName] = given({ ...cap, sleeving });
     harness.add(ground, `${name}.case`);
     harness.add((choice.switched && poles?.[i]) || output, `${name}.1`);
     harness.join('leg', `${capName}.1`, `${name}.2`);
@@ -153,7 +155,7 @@ function describeKit(choice: Choices): Description {
   choice.pads.slice(0, names.length).forEach((pad, i) => {
     const name = `${names[i]}-pad`;
     if (!pad) return;
-    parts[name] = given({ ...pad.resistor, sleeve: pad.sleeve });
+    parts[name] = given({ ...pad.resistor, sleeving: pad.sleeving });
     // Without a switch the pickups are one net.
     harness.leg((choice.lever && hots[i]) || output, `${name}.1`);
     harness.leg(ground, `${name}.2`);

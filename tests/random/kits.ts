@@ -75,7 +75,7 @@ class Draft {
       kind,
       value,
       ...(kind === 'resistor' && this.chance(0.5) ? { tolerance: this.pick(['1%', '5%']) } : {}),
-      ...(this.chance(0.3) ? { sleeve: this.pick([1, 2, 'both']) } : {}),
+      ...(this.chance(0.3) ? { sleeving: this.pick([1, 2, 'both']) } : {}),
     });
     this.put(`${name}.1`, a);
     this.put(`${name}.2`, b);
@@ -110,7 +110,7 @@ class Draft {
     const text = this.chance(0.5) ? `${from} > ${to}` : `${to} > ${from}`;
     if (isLeg(a) || isLeg(b)) return { leg: text };
     if (a === b && to.endsWith('.case') && this.chance(0.7)) return { bend: `${from} > ${to}` };
-    if (a === b && this.chance(0.8)) return { link: text };
+    if (a === b && this.chance(0.8)) return { jumper: text };
     if (from.endsWith('.ground') && to.endsWith('.case') && this.chance(0.2)) return { braid: text };
     return { wire: text, ...(this.chance(0.5) ? { colour: this.pick(COLOURS) } : {}) };
   }

@@ -1,7 +1,7 @@
 /** What must hold of any random kit: checked, drawn in every arrangement, read back by two readers, and solved by two solvers. */
 
-import { acrossFaults } from '../../src/annotate/circuit-notes.ts';
-import { glyphFaults } from '../../src/annotate/notes.ts';
+import { acrossErrors } from '../../src/annotate/circuit-notes.ts';
+import { glyphErrors } from '../../src/annotate/notes.ts';
 import type { Circuit } from '../../src/circuit/circuit.ts';
 import { hands, type Kit, views } from '../../src/describe/kit.ts';
 import { kitFromValue } from '../../src/describe/read.ts';
@@ -11,11 +11,11 @@ import { prepare, render } from '../../src/pipeline.ts';
 import { DEFAULT_EFFORT, type Effort } from '../../src/place/improve.ts';
 import { arrangementNames, findArrangement } from '../../src/publish/layouts.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
-import { findFaults } from '../../src/solve/faults.ts';
+import { findErrors } from '../../src/solve/errors.ts';
 import { loadChecks, meterChecks, wrong } from '../oracle/compare.ts';
-import { relationFaults } from '../oracle/relations.ts';
+import { relationErrors } from '../oracle/relations.ts';
 import { runSpice } from '../oracle/spice.ts';
-import { jointFaults, read } from '../truth/reader.ts';
+import { jointErrors, read } from '../truth/reader.ts';
 import { randomKit } from './kits.ts';
 
 /** The first places, without a search: what must hold, must hold wherever the search begins or stops. */
@@ -25,17 +25,17 @@ export { DEFAULT_EFFORT };
 /** The kit of a seed, or the codes of what is wrong with it. */
 export function kitOfSeed(seed: number): Kit | readonly string[] {
   const { kit, problems } = kitFromValue(randomKit(seed), 'random.ts');
-  const all = [...problems, ...(kit ? [...findFaults(kit), ...glyphFaults(kit)] : [])];
+  const all = [...problems, ...(kit ? [...findErrors(kit), ...glyphErrors(kit)] : [])];
   if (!kit || all.length > 0) return [...new Set(all.map(({ code }) => code))];
-  const across = acrossFaults(buildCircuit(kit));
+  const across = acrossErrors(buildCircuit(kit));
   return across.length > 0 ? across.map(({ code }) => code) : kit;
 }
 
 const at = <T>(list: readonly T[], seed: number): T | undefined => list[seed % list.length];
 
 /** Draws a kit in every arrangement, view, hand and theme going by the seed; answers what is wrong with any of them. */
-export async function drawingFaults(kit: Kit, seed: number, effort: Effort): Promise<readonly string[]> {
-  const faults: string[] = [];
+export async function drawingErrors(kit: Kit, seed: number, effort: Effort): Promise<readonly string[]> {
+  const errors: string[] = [];
   for (const [i, name] of arrangementNames().entries()) {
     const arrangement = findArrangement(name);
     if (typeof arrangement === 'string') throw new Error(arrangement);
@@ -45,12 +45,12 @@ export async function drawingFaults(kit: Kit, seed: number, effort: Effort): Pro
     const { svg } = render(prepared, { ...(view ? { view } : {}), ...(theme ? { theme } : {}) });
     // Drawing again takes as long as drawing, and is the same in every arrangement: two of them show it.
     const found = (seed + i) % 3 === 0 ? inspect(svg, kit) : proofread(svg, prepared);
-    faults.push(
+    errors.push(
       ...found.map((one) => `${kit.id} in ${name}: ${printFinding(one)}`),
-      ...jointFaults(read(svg), kit).map((one) => `${kit.id} in ${name}: ${one}`),
+      ...jointErrors(read(svg), kit).map((one) => `${kit.id} in ${name}: ${one}`),
     );
   }
-  return faults;
+  return errors;
 }
 
 /** States solved of each kit; one with three switches has more than a hundred, much alike. */
@@ -64,9 +64,9 @@ const fewer = (circuit: Circuit): Circuit => ({
 });
 
 /** What of kits is solved otherwise by ngspice: sounding, level, phase, chains; loads, totals and readings to 1e-6. */
-export async function solvingFaults(all: readonly Circuit[]): Promise<readonly string[]> {
+export async function solvingErrors(all: readonly Circuit[]): Promise<readonly string[]> {
   const circuits = all.map(fewer);
-  const faults = [...(await relationFaults(circuits))];
+  const errors = [...(await relationErrors(circuits))];
   for (const circuit of circuits) {
     const checks = [...loadChecks(circuit), ...meterChecks(circuit)];
     for (let i = 0; i < checks.length; i += 100) {
@@ -76,8 +76,8 @@ export async function solvingFaults(all: readonly Circuit[]): Promise<readonly s
         // Resistances are the same at any frequency, and signal loads are those at 1 kHz.
         'lin 1 1000 1000',
       );
-      faults.push(...wrong(batch, run, 1e-6).map((found) => `${circuit.kit.id}: ${found}`));
+      errors.push(...wrong(batch, run, 1e-6).map((found) => `${circuit.kit.id}: ${found}`));
     }
   }
-  return faults;
+  return errors;
 }

@@ -8,7 +8,7 @@ import { spawn } from 'node:child_process';
 import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { buildCircuit } from '../../src/solve/build.ts';
-import { DEFAULT_EFFORT, drawingFaults, kitOfSeed, LOW, solvingFaults } from './proof.ts';
+import { DEFAULT_EFFORT, drawingErrors, kitOfSeed, LOW, solvingErrors } from './proof.ts';
 
 const [count = 3000, first = 1] = process.argv.slice(2, 4).map(Number);
 /** Seeds of one process: what solves the circuits for comparison keeps its memory for as long as it runs. */
@@ -23,14 +23,14 @@ interface Tally {
   kits: number;
   drawings: number;
   refused: Record<string, number>;
-  faults: string[];
+  errors: string[];
 }
 
 async function prove(): Promise<Tally> {
-  const tally: Tally = { kits: 0, drawings: 0, refused: {}, faults: [] };
+  const tally: Tally = { kits: 0, drawings: 0, refused: {}, errors: [] };
   let waiting: ReturnType<typeof buildCircuit>[] = [];
   const solve = async () => {
-    tally.faults.push(...(await solvingFaults(waiting)));
+    tally.errors.push(...(await solvingErrors(waiting)));
     waiting = [];
   };
   for (let seed = first; seed < first + count; seed++) {
@@ -42,9 +42,9 @@ async function prove(): Promise<Tally> {
     tally.kits++;
     tally.drawings += 6;
     try {
-      tally.faults.push(...(await drawingFaults(kit, seed, seed % CARE === 0 ? DEFAULT_EFFORT : LOW)));
+      tally.errors.push(...(await drawingErrors(kit, seed, seed % CARE === 0 ? DEFAULT_EFFORT : LOW)));
     } catch (thrown) {
-      tally.faults.push(`random-${seed}: ${thrown instanceof Error ? thrown.message : String(thrown)}`);
+      tally.errors.push(`random-${seed}: ${thrown instanceof Error ? thrown.message : String(thrown)}`);
     }
     waiting.push(buildCircuit(kit));
     if (waiting.length === BATCH) await solve();
@@ -81,7 +81,7 @@ else {
     for (const from of starts) {
       tallies.push(await proveApart(from, Math.min(CHUNK, first + count - from)));
       process.stderr.write(
-        `${sum(({ kits }) => kits)} kits drawn ${sum(({ drawings }) => drawings)} times, ${sum(({ faults }) => faults.length)} findings\n`,
+        `${sum(({ kits }) => kits)} kits drawn ${sum(({ drawings }) => drawings)} times, ${sum(({ errors }) => errors.length)} findings\n`,
       );
     }
   };
@@ -89,10 +89,10 @@ else {
   const refused: Record<string, number> = {};
   for (const tally of tallies)
     for (const [code, times] of Object.entries(tally.refused)) refused[code] = (refused[code] ?? 0) + times;
-  const faults = tallies.flatMap((tally) => tally.faults);
+  const errors = tallies.flatMap((tally) => tally.errors);
   console.log(
-    `${count} seeds from ${first}: ${sum(({ kits }) => kits)} kits without fault, drawn ${sum(({ drawings }) => drawings)} times; refused: ${JSON.stringify(refused)}`,
+    `${count} seeds from ${first}: ${sum(({ kits }) => kits)} kits without error, drawn ${sum(({ drawings }) => drawings)} times; refused: ${JSON.stringify(refused)}`,
   );
-  console.log(faults.length === 0 ? 'nothing found' : `${faults.length} findings:\n${faults.join('\n')}`);
-  process.exitCode = faults.length === 0 ? 0 : 1;
+  console.log(errors.length === 0 ? 'nothing found' : `${errors.length} findings:\n${errors.join('\n')}`);
+  process.exitCode = errors.length === 0 ? 0 : 1;
 }

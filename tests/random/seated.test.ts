@@ -23,8 +23,8 @@ it('the circuits are of many sorts', () => {
     'bleed-res',
     'braid',
     '"bend"',
-    '"link"',
-    'sleeve":"both',
+    '"jumper"',
+    'sleeving":"both',
     'reverse-log',
     'colour',
   ])

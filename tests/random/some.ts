@@ -1,6 +1,6 @@
 /** A hundred and fifty random kits of shapes that nobody has thought of; `npm run random-kits` takes three thousand. */
 import { expect, it } from 'vitest';
-import { drawingFaults, kitOfSeed, LOW } from './proof.ts';
+import { drawingErrors, kitOfSeed, LOW } from './proof.ts';
 
 const SEEDS = Array.from({ length: 150 }, (_, i) => i + 1);
 export const kits = SEEDS.flatMap((seed) => {
@@ -18,7 +18,7 @@ export const drawn = (file: number): void => {
     'each that the check passes is drawn in every arrangement without a finding, and two readers find its joints, part %i of 3',
     async (part) => {
       for (const { seed, kit } of share.filter((_, i) => i % 3 === part))
-        expect(await drawingFaults(kit, seed, LOW)).toEqual([]);
+        expect(await drawingErrors(kit, seed, LOW)).toEqual([]);
     },
     300_000,
   );

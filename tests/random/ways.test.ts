@@ -51,7 +51,7 @@ it('three ends at each of two lugs side by side: a treble bleed of two parts', (
         { wire: 'selector.A2 > bridge.hot' },
         { wire: 'selector.A1 > bridge.hot' },
         { wire: 'selector.A3 > neck.hot' },
-        { link: 'selector.A0 > selector.B0' },
+        { jumper: 'selector.A0 > selector.B0' },
         { wire: 'selector.B0 > volume.3' },
         { wire: 'bridge.ground > volume.case' },
         { wire: 'neck.ground > volume.case' },

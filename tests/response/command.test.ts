@@ -19,7 +19,7 @@ const run = (...args: string[]) =>
   spawnSync(process.execPath, ['dist/cli.js', 'response', ...args], { encoding: 'utf8' });
 const kitOf = async (file: string) => {
   const { kit } = await loadKit(file);
-  if (!kit) throw new Error(`${file} has faults`);
+  if (!kit) throw new Error(`${file} has errors`);
   return kit;
 };
 
@@ -55,7 +55,7 @@ it('--steps has every setting of the knobs in every state', async () => {
   expect(lines).toHaveLength(
     entries.reduce((sum, { pickups }) => sum + pickups.length + (pickups.length > 1 ? 1 : 0), 0),
   );
-  expect(lines.filter((line) => line.includes('silent')).length).toBeGreaterThan(0);
+  expect(lines.filter((line) => line.includes('no output')).length).toBeGreaterThan(0);
 });
 
 describe('--csv', () => {
@@ -129,7 +129,7 @@ it.each([
   expect(['plot', 'plot.bmp', 'plot.svg'].filter((name) => existsSync(name))).toEqual([]);
 });
 
-it('answers 1 to a kit with faults, and writes nothing', () => {
+it('answers 1 to a kit with errors, and writes nothing', () => {
   const bad = join(folder, 'bad.yaml');
   writeFileSync(bad, 'kit: ../evil\ntitle: x\nparts: {}\njoints: []\n');
   const out = join(folder, 'never.svg');

@@ -44,6 +44,6 @@ describe('a pickup beside the harness it was made for', () => {
   });
   it('where nothing is heard', () =>
     expect(new Set(wordsWith((curve) => ({ ...curve, shape: { ...curve.shape, plateau: -200 } })))).toEqual(
-      new Set(['silent']),
+      new Set(['no output']),
     ));
 });

@@ -35,11 +35,20 @@ const options: BuildOptions = {
   },
 };
 
+/** For a page: everything in one file, so that any bundler takes it, and none. */
+const page: BuildOptions = {
+  input: { browser: 'src/browser.ts' },
+  platform: 'browser',
+  logLevel: 'warn',
+  output: { dir: 'dist', format: 'esm', minify: { mangle: false, compress: false, codegen: true } },
+};
+
 /** Builds; the test runner calls it before the first test. */
 export async function setup(): Promise<void> {
   // A run of tests that need no built program may say so.
   if (process.env.SOLDERLEAF_WITHOUT_BUILD === '1') return;
   await build(options);
+  await build(page);
   // Linked or run by npx, the file is executed itself; npm sets the bit only when it links.
   chmodSync('dist/cli.js', 0o755);
 }

@@ -29,7 +29,7 @@ function roleOf(kit: Kit, joint: Kit['joints'][number]): RegExp {
     });
     return sleeved ? /sleev/ : /leg, bare|bare.*leg/;
   }
-  if (joint.kind === 'link') return /link|jumper/;
+  if (joint.kind === 'jumper') return /link|jumper/;
   if (joint.kind === 'bend') return /bent/;
   if (joint.kind === 'braid') return /braid/;
   const net = [...netOf(kit, `${joint.from.part}.${joint.from.lug}`)];

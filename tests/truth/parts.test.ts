@@ -1,7 +1,7 @@
 /** What a part looks like from either side, whichever hand it is for. Source: the handbook, “Parts”. */
 import { describe, expect, it } from 'vitest';
 import { described, drawn, sample, samples } from './draw.ts';
-import { type Drawing, jointFaults, type Part, type Point } from './reader.ts';
+import { type Drawing, jointErrors, type Part, type Point } from './reader.ts';
 
 const views = ['solder-side', 'component-side'] as const;
 const hands = ['right', 'left'] as const;
@@ -114,7 +114,7 @@ describe('joints read from the picture are those of the kit', () => {
     for (const view of views)
       for (const hand of hands)
         for (const arrangement of [kit.arrangement, 'free-flow'])
-          expect(jointFaults(await drawn(kit, { view, hand, arrangement }), kit)).toEqual([]);
+          expect(jointErrors(await drawn(kit, { view, hand, arrangement }), kit)).toEqual([]);
   });
 });
 
@@ -138,7 +138,7 @@ it('two pickups in series stand apart, and the joint between them is drawn', asy
     ],
   });
   const drawing = await drawn(kit);
-  expect(jointFaults(drawing, kit)).toEqual([]);
+  expect(jointErrors(drawing, kit)).toEqual([]);
   const boxes = ['neck', 'bridge'].map((name) => drawing.parts.find((part) => part.name === name)?.rects[0]);
   const [a, b] = boxes;
   if (!a || !b) throw new Error('no pickups');

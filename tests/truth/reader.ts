@@ -182,7 +182,7 @@ export function read(svg: string): Drawing {
     head: within(`${id}-head`).texts.map(({ words }) => words),
     key: keyOf(within(`${id}-key`)),
     cards: groups
-      .filter((group) => new RegExp(`^${id}-state-\\d+$`).test(group))
+      .filter((group) => new RegExp(`^${id}-position-\\d+$`).test(group))
       .map((group) => cardOf(within(group))),
     marked: within(`${id}-marks`).paths,
   };
@@ -347,7 +347,7 @@ interface Described {
  * What is drawn and not described, and the other way round. Legs have no names: those of a part may be taken either way,
  * and are the same when what is soldered to the one and to the other is.
  */
-export function jointFaults(drawing: Drawing, kit: Described): readonly string[] {
+export function jointErrors(drawing: Drawing, kit: Described): readonly string[] {
   const legged = new Set(drawing.parts.filter(({ legs }) => legs.length === 2).map(({ name }) => name));
   const bare = (end: string): string => {
     const part = end.slice(0, end.lastIndexOf('.'));
@@ -358,10 +358,10 @@ export function jointFaults(drawing: Drawing, kit: Described): readonly string[]
   const wanted = kit.joints
     .map(({ from, to }) => key(`${from.part}.${from.lug}`, `${to.part}.${to.lug}`))
     .sort();
-  const faults: string[] = [];
+  const errors: string[] = [];
   for (const one of new Set([...drawn, ...wanted])) {
     const [d, w] = [drawn, wanted].map((list) => list.filter((other) => other === one).length);
-    if (d !== w) faults.push(`${one}: drawn ${d} times, described ${w}`);
+    if (d !== w) errors.push(`${one}: drawn ${d} times, described ${w}`);
   }
   for (const part of legged) {
     const sides = (pairs: readonly (readonly [string, string])[], names: readonly string[]): string =>
@@ -385,7 +385,7 @@ export function jointFaults(drawing: Drawing, kit: Described): readonly string[]
       kit.joints.map(({ from, to }) => [`${from.part}.${from.lug}`, `${to.part}.${to.lug}`] as const),
       ['1', '2'],
     );
-    if (picture !== text) faults.push(`${part}: its legs go to ${picture}; described ${text}`);
+    if (picture !== text) errors.push(`${part}: its legs go to ${picture}; described ${text}`);
   }
   const names = kit.parts
     .map(({ name }) => name)
@@ -398,6 +398,6 @@ export function jointFaults(drawing: Drawing, kit: Described): readonly string[]
       .sort()
       .join()
   )
-    faults.push(`parts: ${names}`);
-  return faults;
+    errors.push(`parts: ${names}`);
+  return errors;
 }

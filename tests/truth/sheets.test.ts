@@ -1,7 +1,7 @@
 /** Cards, steps and the words for those who cannot see the picture: each says what the picture says, and what is so. */
 import { describe, expect, it } from 'vitest';
 import { drawn, sample, samples } from './draw.ts';
-import { type Drawing, jointFaults } from './reader.ts';
+import { type Drawing, jointErrors } from './reader.ts';
 
 /** Ohms that a figure stands for: `242 kΩ`. */
 function ohmsOf(text: string): number {
@@ -102,7 +102,7 @@ describe('steps', () => {
         before = now;
       }
       expect(before).toEqual(whole);
-      expect(jointFaults(await drawn(kit), kit)).toEqual([]);
+      expect(jointErrors(await drawn(kit), kit)).toEqual([]);
     },
   );
 });

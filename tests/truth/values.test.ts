@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { inspect, printFinding } from '../../src/inspect/index.ts';
 import { findPage } from '../../src/publish/layouts.ts';
 import { described, drawn, sample } from './draw.ts';
-import { jointFaults } from './reader.ts';
+import { jointErrors } from './reader.ts';
 
 const views = ['solder-side', 'component-side'] as const;
 
@@ -82,7 +82,7 @@ it.each(views)(
   async (view) => {
     const kit = described(KIT);
     const drawing = await drawn(kit, { view });
-    expect(jointFaults(drawing, kit)).toEqual([]);
+    expect(jointErrors(drawing, kit)).toEqual([]);
     expect(inspect(drawing.svg, kit).map(printFinding)).toEqual([]);
   },
 );

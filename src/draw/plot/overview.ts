@@ -22,7 +22,7 @@ const FLAG_HEIGHT = 32;
 const PINS = 26;
 /** With more states than this, a flag is its number alone; the figures stand on the panels. */
 const MOST_FIGURES = 10;
-const NOTHING = 'Nothing is heard at this setting.';
+const NOTHING = 'No output at this setting.';
 
 interface Ending {
   readonly badge?: string;

@@ -63,7 +63,7 @@ export function panelLevels(plot: Plot): Range {
 export function drawPanel(pen: Pen, plot: Plot, index: number, box: Rect, levels: Range, theme: Theme): void {
   const state = plot.states[index];
   if (!state) return;
-  const id = `${plot.id}-state-${index + 1}`;
+  const id = `${plot.id}-position-${index + 1}`;
   const { x, y, width } = box;
   pen.rect(box, { rx: 12, fill: theme.plate, stroke: theme.inside, 'stroke-width': 1 });
   const own = badgeWidth(state.badge, CARD_TYPE.title);
@@ -90,8 +90,8 @@ function drawTraces(
   const { trace } = state;
   if (!trace) {
     const middle = at(box.x + box.width / 2, box.y + box.height / 2);
-    clear(pen, middle, textWidth('silent', CARD_TYPE.row), theme);
-    pen.text('silent', middle, { size: CARD_TYPE.row, fill: theme.quiet });
+    clear(pen, middle, textWidth('no output', CARD_TYPE.row), theme);
+    pen.text('no output', middle, { size: CARD_TYPE.row, fill: theme.quiet });
     return;
   }
   const runs = spotsOf(frequencies, trace, axes);

@@ -44,6 +44,6 @@ export function drawPlot(root: Container, plot: Plot, theme: Theme = themes.ligh
       width: wide,
       height: tall,
     };
-    drawPanel(pen.group({ id: `${id}-state-${i + 1}` }), plot, i, box, levels, theme);
+    drawPanel(pen.group({ id: `${id}-position-${i + 1}` }), plot, i, box, levels, theme);
   });
 }

@@ -1,11 +1,9 @@
 /** The drawing against its description: the same parts, every lug and name once, the same joints, the same colours. */
-import { capacitorCode } from '../../annotate/marking.ts';
 import { padsOf } from '../../annotate/pads.ts';
 import { stepsOf } from '../../annotate/steps.ts';
 import type { Kit } from '../../describe/kit.ts';
-import { lugsOf, type Part } from '../../parts/index.ts';
-import { outlineOf } from '../../place/outlines/index.ts';
-import { type Drawing, type DrawnPart, wireWords } from '../drawing.ts';
+import { componentOf, lugsOf, lugsWith, outlineOf, type Part } from '../../parts/index.ts';
+import { type Drawing, type DrawnLug, type DrawnPart, wireWords } from '../drawing.ts';
 import { type Finding, finding } from '../finding.ts';
 import type { Solved } from '../solved.ts';
 import { centreOf, inArea } from '../space.ts';
@@ -14,20 +12,31 @@ import { type NamedWire, nameWires, type Pair, pair, pairKey } from './legs.ts';
 
 export function jointFindings(drawing: Drawing, solved: Solved): readonly Finding[] {
   const { kit } = solved.circuit;
+  const namesOf = (name: string, of: (part: Part) => readonly string[]): readonly string[] =>
+    kit.parts.filter((part) => part.name === name).flatMap(of);
   const legs = new Map(
     drawing.parts.flatMap(({ name, lugs }) => {
-      const ends = lugs.filter((lug) => lug.name === undefined);
-      return ends.length > 0 ? [[name, ends] as const] : [];
+      const ends = lugs.filter((lug) => lug.is === 'leg');
+      return ends.length > 0
+        ? [[name, { ends, names: namesOf(name, (part) => lugsWith(part, 'leg')) }] as const]
+        : [];
     }),
+  );
+  const surfaces = new Map(
+    drawing.parts.flatMap(({ name, lugs }) =>
+      lugs
+        .filter((lug) => lug.is === 'surface')
+        .map((lug, i) => [lug, namesOf(name, surfacesOf)[i] ?? `case ${i + 1}`] as const),
+    ),
   );
   const described = shownJoints(drawing.id.slice(kit.id.length), solved).map(({ from, to }) =>
     pair(`${from.part}.${from.lug}`, `${to.part}.${to.lug}`),
   );
-  const named = nameWires(drawing.wires, legs, described);
+  const found = nameWires(drawing.wires, legs, surfaces, described);
   return [
     ...partFindings(drawing, solved),
-    ...differences(named, described),
-    ...colourFindings(drawing, named, kit),
+    ...differences(found, described),
+    ...colourFindings(drawing, found, kit),
   ];
 }
 
@@ -63,18 +72,26 @@ function compare(part: Part, { lugs, texts }: DrawnPart, caption: string | undef
   const say = (what: string): Finding => finding('part', where, { part: part.name, what });
   const wanted = lugsOf(part);
   const labels = outlineOf(part, caption).labels.map(({ text }) => text);
-  const code = part.kind === 'capacitor' ? [capacitorCode(part.value.value)] : [];
-  const named = wanted.filter(({ role }) => role !== 'leg').map(({ name }) => name);
-  const legs = wanted.length - named.length;
-  const ends = lugs.filter(({ name }) => name === undefined).length;
-  const tags = lugs.filter(({ name }) => name !== undefined && name !== 'case').map(({ area }) => area);
+  const printed = componentOf(part)?.print;
+  const code = printed === undefined ? [] : [printed];
+  const cases = surfacesOf(part);
+  const legs = wanted.filter(({ role }) => role === 'leg').length;
+  const named = wanted
+    .filter(({ role, name }) => role !== 'leg' && !cases.includes(name))
+    .map(({ name }) => name);
+  const drawn = (is: DrawnLug['is']) => lugs.filter((lug) => lug.is === is);
+  const ends = drawn('leg').length;
+  const surfaces = drawn('surface').length;
+  const tags = drawn('tag').map(({ area }) => area);
   const own = texts
     .filter(({ box }) => !tags.some((area) => inArea(area, centreOf(box))))
-    // A capacitor's code is painted before its name.
+    // What is printed on the body is painted before the name.
     .sort((a, b) => Number(code.includes(a.words)) - Number(code.includes(b.words)))
     .map(({ words }) => words)
     .join(' ');
   return [
+    ...cases.slice(surfaces).map((name) => say(`shows no lug ${name}`)),
+    ...(surfaces > cases.length ? [say('shows a case that it has not')] : []),
     ...named
       .filter((name) => !lugs.some((lug) => lug.name === name))
       .map((name) => say(`shows no lug ${name}`)),
@@ -88,6 +105,10 @@ function compare(part: Part, { lugs, texts }: DrawnPart, caption: string | undef
       : [say(`has “${own.slice(0, 80)}”; described is “${[...labels, ...code].join(' ').slice(0, 80)}”`)]),
   ];
 }
+
+/** Names of lugs that are drawn as a surface, without a name. */
+const surfacesOf = (part: Part): readonly string[] =>
+  outlineOf(part).lugs.flatMap(({ lug, surface }) => (surface ? [lug] : []));
 
 const packed = (text: string): string => text.replaceAll(' ', '');
 

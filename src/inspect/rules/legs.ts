@@ -3,6 +3,7 @@
  * they have none in reality, and are electrically alike; so the joints are the same when they can be made so by
  * naming each such part's legs one way or the other.
  */
+import { must } from '../../common/must.ts';
 import type { DrawnLug, DrawnWire } from '../drawing.ts';
 
 /** Two lugs, `part.lug`, in alphabetical order. */
@@ -19,18 +20,26 @@ export interface NamedWire {
 /** Tries allowed before the best naming so far is taken; a kit needs a few for each two-legged part. */
 const TRIES = 20_000;
 
+/** The two ends of a component as drawn, and what the description calls them. */
+export interface Legs {
+  readonly ends: readonly DrawnLug[];
+  readonly names: readonly string[];
+}
+
 /**
  * Names the legs so that the joints drawn are those described, or else as many of them as a search part by part finds.
  *
- * @param legs the two ends of each two-legged part, in any order, by part
+ * @param legs of each component, in any order, by part
+ * @param surfaces names of cases, which a drawing does not write
  */
 export function nameWires(
   wires: readonly DrawnWire[],
-  legs: ReadonlyMap<string, readonly DrawnLug[]>,
+  legs: ReadonlyMap<string, Legs>,
+  surfaces: ReadonlyMap<DrawnLug, string>,
   described: readonly Pair[],
 ): readonly NamedWire[] {
   const parts = [...legs.keys()];
-  const names = new Map<DrawnLug, string>();
+  const names = new Map(surfaces);
   const nameOf = (lug: DrawnLug | undefined): string =>
     lug ? `${lug.part}.${lug.name ?? names.get(lug) ?? 'leg'}` : '?';
   const named = (): readonly NamedWire[] =>
@@ -50,12 +59,10 @@ export function nameWires(
     if (i > furthest) [best, furthest] = [named(), i];
     const part = parts[i];
     if (part === undefined) return true;
-    for (const order of [
-      ['1', '2'],
-      ['2', '1'],
-    ]) {
+    const own = must(legs.get(part), `part ${part} with legs`);
+    for (const order of [own.names, [...own.names].reverse()]) {
       if (++tries > TRIES) return false;
-      legs.get(part)?.forEach((lug, k) => {
+      own.ends.forEach((lug, k) => {
         names.set(lug, order[k] ?? `leg ${k + 1}`);
       });
       const found = tally((certain[i] ?? []).map(({ ends }) => pair(nameOf(ends[0]), nameOf(ends[1]))));

@@ -1,20 +1,20 @@
 import { describe, expect, test } from 'vitest';
 import { readKit } from '../../src/describe/read.ts';
 import { report } from '../../src/describe/report.ts';
-import { findFaults } from '../../src/solve/faults.ts';
+import { findErrors } from '../../src/solve/errors.ts';
 
-/** Faults of a kit given by its parts and joints, as `code message`. */
-function faults(parts: Readonly<Record<string, object>>, joints: readonly unknown[]): readonly string[] {
+/** Errors of a kit given by its parts and joints, as `code message`. */
+function errors(parts: Readonly<Record<string, object>>, joints: readonly unknown[]): readonly string[] {
   const { draft, problems, source } = readKit(
     JSON.stringify({ kit: 'a', title: 'a', parts, joints }),
     'a.json',
   );
-  return report([...problems, ...(draft ? findFaults(draft) : [])], source).map(
+  return report([...problems, ...(draft ? findErrors(draft) : [])], source).map(
     ({ code, message }) => `${code} ${message}`,
   );
 }
-const codes = (...given: Parameters<typeof faults>): readonly string[] =>
-  faults(...given).map((text) => text.split(' ')[0] ?? '');
+const codes = (...given: Parameters<typeof errors>): readonly string[] =>
+  errors(...given).map((text) => text.split(' ')[0] ?? '');
 
 const coil = { kind: 'single-coil' };
 const jack = { kind: 'jack' };
@@ -43,7 +43,7 @@ describe('the way back to ground', () => {
       'a.ground > r.1',
       'r.2 > out.tip',
     ];
-    expect(faults(parts, joints)).toEqual(['pickup-no-ground “a” has no way to ground']);
+    expect(errors(parts, joints)).toEqual(['pickup-no-ground “a” has no path to ground']);
   });
   test('with its leads exchanged a pickup is heard all the same: alone, through a resistor, and in series', () => {
     const beside = ['b.hot > out.tip', 'b.ground > out.sleeve', 'a.hot > out.sleeve'];
@@ -99,18 +99,18 @@ describe('states', () => {
   const joints = ['n.ground > out.sleeve', 'b.ground > out.sleeve', 's.A0 > out.tip'];
   const parts = { n: coil, b: coil, s: lever, out: jack };
   test('dead ones are named by the switch’s position', () => {
-    expect(faults(parts, [...joints, 'n.hot > s.A1', 'b.hot > s.A2'])).toEqual([
-      'dead-state nothing sounds with s at 3',
+    expect(errors(parts, [...joints, 'n.hot > s.A1', 'b.hot > s.A2'])).toEqual([
+      'no-output no output with s in position 3',
     ]);
   });
   test('when all are dead it is said once', () => {
-    expect(faults(parts, [...joints, 'n.hot > s.B1', 'b.hot > s.B2'])).toEqual([
-      'dead-state nothing sounds with every setting of the switches',
+    expect(errors(parts, [...joints, 'n.hot > s.B1', 'b.hot > s.B2'])).toEqual([
+      'no-output no output in every position',
     ]);
   });
   test('several switches are named in the order written', () => {
     const two = { ...parts, t: lever };
-    const found = faults(two, [
+    const found = errors(two, [
       ...joints,
       'n.hot > s.A1',
       'b.hot > s.A2',
@@ -119,7 +119,10 @@ describe('states', () => {
       'out.sleeve > t.A2',
     ]);
     expect(found).toEqual(
-      [1, 2, 3].map((n) => `hot-shorted the tip is joined to ground with s at ${n}, t at 2`),
+      [1, 2, 3].map(
+        (n) =>
+          `output-shorted the output is shorted: the tip is connected to ground with s in position ${n}, t in position 2`,
+      ),
     );
   });
   test('so is one that silences at full because the pickup is at its wiper', () => {
@@ -134,10 +137,10 @@ describe('states', () => {
       }),
       'a.json',
     );
-    const [found, ...more] = draft ? findFaults(draft) : [];
+    const [found, ...more] = draft ? findErrors(draft) : [];
     expect(more).toEqual([]);
     expect(found).toMatchObject({
-      code: 'dead-state',
+      code: 'no-output',
       detail: { pot: 'v' },
       path: ['joints', 0, 'wire', 'from', 'lug'],
     });
@@ -153,7 +156,7 @@ describe('states', () => {
       ),
       'a.json',
     );
-    const [found, ...more] = report(draft ? findFaults(draft) : [], source);
+    const [found, ...more] = report(draft ? findErrors(draft) : [], source);
     expect(more).toEqual([]);
     expect(found?.place.excerpt).toContain('v.3 > out.sleeve');
     expect(found?.remedy).toContain('Exchange lugs 1 and 3 of “v”');
@@ -169,8 +172,8 @@ describe('states', () => {
       }),
       'a.json',
     );
-    const [found] = report(draft ? findFaults(draft) : [], source);
-    expect(found?.code).toBe('hot-shorted');
+    const [found] = report(draft ? findErrors(draft) : [], source);
+    expect(found?.code).toBe('output-shorted');
     expect(found?.remedy).not.toContain('Exchange');
   });
   test('a pickup left unjoined accounts for silence; it is not told twice', () => {

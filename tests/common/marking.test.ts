@@ -1,6 +1,6 @@
 /** IEC 60062 marking. Sources beside each check. */
 import { describe, expect, it } from 'vitest';
-import { capacitorCode, resistorBands } from '../../src/annotate/marking.ts';
+import { capacitorCode, resistorBands } from '../../src/common/marking.ts';
 
 // T. Kuphaldt, Lessons in Electric Circuits, volume V, chapter 2: worked examples of the colour code.
 describe('bands of a resistor', () => {

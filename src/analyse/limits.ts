@@ -1,5 +1,5 @@
 /**
- * The spread of every figure over the harnesses that tolerances and temperature allow. Resistances and loads are found
+ * The limits of every figure over the harnesses that tolerances and temperature allow. Resistances and loads are found
  * at the corners, exactly; a resonance is not monotone in everything, so it is drawn: 10,000 harnesses whose elements
  * lie anywhere in their tolerance with equal chance, the same harnesses in every state, repeatable from the seed.
  */
@@ -15,94 +15,94 @@ import { decibels, highestBetween, PLATEAU, shapeOf } from './peak.ts';
 import { gainOf, type Heard, heardIn } from './response.ts';
 import { roomTemperatures, type Temperatures, type Variable, variablesOf } from './variables.ts';
 
-export interface SpreadOptions {
+export interface LimitOptions {
   /** A whole number from 0 to 2³² − 1. */
   readonly seed?: number;
   /** A whole number from 1 to 100,000. */
-  readonly draws?: number;
+  readonly samples?: number;
   /** Degrees Celsius. */
   readonly temperatures?: Temperatures;
 }
 
 /** Where the resonance of a curve may lie; the ends are those that chance reached. */
-export interface ResonanceSpread {
+export interface ResonanceLimits {
   /** Hertz. */
-  readonly frequency: DrawnRange;
+  readonly frequency: SampledRange;
   /** Decibels above the plateau. */
-  readonly height: DrawnRange;
-  /** How many of the draws had no peak. */
+  readonly height: SampledRange;
+  /** How many of the samples had no peak. */
   readonly without: number;
 }
 
-export interface DrawnRange extends Range {
-  /** The middle nine tenths of the draws. */
+export interface SampledRange extends Range {
+  /** The middle nine tenths of the samples. */
   readonly p5: number;
   readonly p95: number;
 }
 
-export interface PickupSpread {
+export interface PickupLimits {
   readonly pickup: string;
   readonly dcLoad: Range;
   readonly signalLoad: Range;
   readonly total: { readonly dcLoad: Range; readonly signalLoad: Range };
   /** Absent where the nominal curve has no peak. */
-  readonly resonance?: ResonanceSpread;
+  readonly resonance?: ResonanceLimits;
 }
 
-export interface ReadingSpread {
-  readonly unfitted: Range;
-  readonly fitted: Range;
+export interface ReadingLimits {
+  readonly disconnected: Range;
+  readonly connected: Range;
 }
 
-export interface StateSpread {
+export interface StateLimits {
   readonly index: number;
   readonly state: State;
-  readonly pickups: readonly PickupSpread[];
+  readonly pickups: readonly PickupLimits[];
   /** Tip to sleeve; absent for a kit without a jack. */
-  readonly jack?: { readonly volumeFull: ReadingSpread; readonly volumeZero: ReadingSpread };
+  readonly jack?: { readonly volumeFull: ReadingLimits; readonly volumeZero: ReadingLimits };
   /** Each net to ground, all controls at full, named by its first lug. */
-  readonly lugs: readonly (ReadingSpread & { readonly net: number; readonly lug: LugId })[];
+  readonly lugs: readonly (ReadingLimits & { readonly net: number; readonly lug: LugId })[];
   /** Of all sounding pickups together. */
-  readonly resonance?: ResonanceSpread;
+  readonly resonance?: ResonanceLimits;
 }
 
-export interface Spread {
+export interface Limits {
   readonly seed: number;
-  readonly draws: number;
+  readonly samples: number;
   readonly temperatures: Temperatures;
-  readonly states: readonly StateSpread[];
+  readonly states: readonly StateLimits[];
 }
 
 export const DEFAULT_SEED = 60063;
-export const DEFAULT_DRAWS = 10_000;
+export const DEFAULT_SAMPLES = 10_000;
 export const MOST_SEED = 2 ** 32 - 1;
 /** More than these take minutes and move no figure that a person reads. */
-export const MOST_DRAWS = 100_000;
+export const MOST_SAMPLES = 100_000;
 
 interface Task {
   readonly circuit: Circuit;
   readonly roles: Roles;
   readonly variables: readonly Variable[];
-  readonly draws: readonly Factors[];
+  readonly samples: readonly Factors[];
 }
 
 /**
- * Spread of every figure in every state.
+ * Tolerance of every figure in every state.
  *
- * @throws RangeError when seed or draws is not a whole number of its range, or the temperatures are not in order
+ * @throws RangeError when seed or samples is not a whole number of its range, or the temperatures are not in order
  */
-export function solveSpread(circuit: Circuit, options: SpreadOptions = {}): Spread {
-  const { seed = DEFAULT_SEED, draws = DEFAULT_DRAWS, temperatures = roomTemperatures } = options;
+export function solveLimits(circuit: Circuit, options: LimitOptions = {}): Limits {
+  const { seed = DEFAULT_SEED, samples = DEFAULT_SAMPLES, temperatures = roomTemperatures } = options;
   whole('seed', seed, 0, MOST_SEED);
-  whole('draws', draws, 1, MOST_DRAWS);
+  whole('samples', samples, 1, MOST_SAMPLES);
   // Below freezing nobody plays, above 100 °C nobody solders a pickup; a mistaken unit is caught.
   if (!(temperatures.low >= -50 && temperatures.low <= temperatures.high && temperatures.high <= 100))
     throw new RangeError('temperatures run from a low to a high one, between −50 and 100 °C');
   const variables = variablesOf(circuit.kit, temperatures);
-  const task = { circuit, roles: rolesOf(circuit), variables, draws: drawn(variables, draws, seed) };
+  const task = { circuit, roles: rolesOf(circuit), variables, samples: sampled(variables, samples, seed) };
   return {
     seed,
-    draws,
+    samples,
     temperatures,
     states: circuit.states.map((state, index) => inState(task, state, index)),
   };
@@ -114,56 +114,56 @@ function whole(name: string, value: number, least: number, most: number): void {
 }
 
 /** Harnesses by chance, each a factor for every element. */
-function drawn(variables: readonly Variable[], draws: number, seed: number): readonly Factors[] {
+function sampled(variables: readonly Variable[], samples: number, seed: number): readonly Factors[] {
   const random = seeded(seed);
   return Array.from(
-    { length: draws },
+    { length: samples },
     () => new Map(variables.map(({ of, low, high }) => [of, low + (high - low) * random()])),
   );
 }
 
-function inState(task: Task, state: State, index: number): StateSpread {
+function inState(task: Task, state: State, index: number): StateLimits {
   const { circuit } = task;
   const netlist = makeNetlist(circuit, state);
   const heard = heardIn(circuit, state);
-  const resonance = heard && resonanceSpread(heard, heard.windings, task.draws);
-  const pickups = state.sounding.flatMap((name): PickupSpread[] => {
-    const loads = loadSpread(task, state, netlist, name);
+  const resonance = heard && resonanceLimits(heard, heard.windings, task.samples);
+  const pickups = state.sounding.flatMap((name): PickupLimits[] => {
+    const loads = loadLimits(task, state, netlist, name);
     const own = heard?.windings.filter((winding) => winding.pickup === name) ?? [];
     // A pickup that sounds alone has the state's own curve, already drawn.
     const peak =
-      !heard || own.length === heard.windings.length ? resonance : resonanceSpread(heard, own, task.draws);
+      !heard || own.length === heard.windings.length ? resonance : resonanceLimits(heard, own, task.samples);
     return loads ? [{ pickup: name, ...loads, ...(peak ? { resonance: peak } : {}) }] : [];
   });
   const [full, zero] = [10, 0].map((volume) =>
     makeNetlist(circuit, state, controlsAt(task.roles, { volume, tone: 10 })),
   );
   const [atFull, atZero] = [full, zero].map(
-    (one) => one?.jack && readingSpread(one, one.jack.from, task.variables),
+    (one) => one?.jack && readingLimits(one, one.jack.from, task.variables),
   );
   return {
     index,
     state,
     pickups,
     ...(atFull && atZero ? { jack: { volumeFull: atFull, volumeZero: atZero } } : {}),
-    lugs: lugSpread(task, netlist),
+    lugs: lugLimits(task, netlist),
     ...(resonance ? { resonance } : {}),
   };
 }
 
-function loadSpread(
-  { circuit, variables, draws }: Task,
+function loadLimits(
+  { circuit, variables, samples }: Task,
   state: State,
   netlist: Netlist,
   name: string,
-): Omit<PickupSpread, 'pickup' | 'resonance'> | undefined {
+): Omit<PickupLimits, 'pickup' | 'resonance'> | undefined {
   const pickup = circuit.kit.parts.filter(isPickup).find((part) => part.name === name);
   const port = pickup && pickupPort(pickup, netlist);
   if (!port) return undefined;
-  const frequency = circuit.kit.surroundings.frequency.value;
+  const frequency = circuit.kit.outputLoad.frequency.value;
   const both = (branches: readonly Branch[]) => ({
     dcLoad: resistanceRange(branches, port, variables),
-    signalLoad: signalLoadRange(branches, port, frequency, variables, draws),
+    signalLoad: signalLoadRange(branches, port, frequency, variables, samples),
   });
   return {
     ...both(loading(netlist, chainOf(circuit, state, name))),
@@ -171,21 +171,21 @@ function loadSpread(
   };
 }
 
-function readingSpread(netlist: Netlist, from: number, variables: readonly Variable[]): ReadingSpread {
+function readingLimits(netlist: Netlist, from: number, variables: readonly Variable[]): ReadingLimits {
   const port = { from, to: netlist.jack?.to ?? from };
   const bare = withoutPickups(netlist.branches, () => true);
   return {
-    unfitted: resistanceRange(bare, port, variables),
-    fitted: resistanceRange(netlist.branches, port, variables),
+    disconnected: resistanceRange(bare, port, variables),
+    connected: resistanceRange(netlist.branches, port, variables),
   };
 }
 
-const lugSpread = ({ circuit, variables }: Task, netlist: Netlist): StateSpread['lugs'] =>
+const lugLimits = ({ circuit, variables }: Task, netlist: Netlist): StateLimits['lugs'] =>
   circuit.nets.flatMap((net) => {
     const lug = net.lugs[0] ?? '';
     const from = netlist.nodeOf.get(lug);
     if (net.role === 'ground' || net.lugs.length < 2 || from === undefined || !netlist.jack) return [];
-    return [{ net: net.index, lug, ...readingSpread(netlist, from, variables) }];
+    return [{ net: net.index, lug, ...readingLimits(netlist, from, variables) }];
   });
 
 /** How far from the nominal peak a drawn one is looked for before the whole range is searched. */
@@ -193,18 +193,18 @@ const REACH = 1.5;
 /** Relative; a tenth of a hertz at the usual resonances. */
 const PRECISION = 2e-5;
 
-function resonanceSpread(
+function resonanceLimits(
   heard: Heard,
   windings: readonly Winding[],
-  draws: readonly Factors[],
-): ResonanceSpread | undefined {
+  samples: readonly Factors[],
+): ResonanceLimits | undefined {
   const gain = gainOf(heard, windings);
   heard.solver.scale(new Map());
   const nominal = shapeOf(gain).resonance;
-  if (!nominal || draws.length === 0) return undefined;
+  if (!nominal || samples.length === 0) return undefined;
   const frequencies: number[] = [];
   const heights: number[] = [];
-  for (const factors of draws) {
+  for (const factors of samples) {
     heard.solver.scale(factors);
     const found = peakNear(gain, nominal.frequency);
     if (!found) continue;
@@ -213,9 +213,9 @@ function resonanceSpread(
   }
   heard.solver.scale(new Map());
   return {
-    frequency: drawnRange(frequencies, nominal.frequency),
-    height: drawnRange(heights, nominal.height),
-    without: draws.length - frequencies.length,
+    frequency: sampledRange(frequencies, nominal.frequency),
+    height: sampledRange(heights, nominal.height),
+    without: samples.length - frequencies.length,
   };
 }
 
@@ -227,14 +227,14 @@ function peakNear(gain: (f: number) => number, nominal: number) {
   return { frequency, height: decibels(gain(frequency)) - decibels(gain(PLATEAU)) };
 }
 
-function drawnRange(values: readonly number[], nominal: number): DrawnRange {
+function sampledRange(values: readonly number[], nominal: number): SampledRange {
   const sorted = Float64Array.from(values).sort();
   const at = (share: number) => sorted[Math.round(share * (sorted.length - 1))] ?? nominal;
   return {
     low: Math.min(at(0), nominal),
     nominal,
     high: Math.max(at(1), nominal),
-    method: 'draws',
+    method: 'samples',
     p5: at(0.05),
     p95: at(0.95),
   };

@@ -1,7 +1,7 @@
 /** Labels that would not go into their part: set in more lines and smaller type until they do. */
-import type { Rect } from '../../common/geometry.ts';
-import { textWidth } from '../../common/text.ts';
-import type { LabelSlot } from '../../place/outlines/outline.ts';
+import type { Rect } from '../common/geometry.ts';
+import { textWidth } from '../common/text.ts';
+import type { LabelSlot } from './outline.ts';
 
 /** From the largest to the smallest tried; smaller would be hard to read. */
 const SIZES = [14, 13, 12, 11, 10, 9, 8, 7] as const;

@@ -1,11 +1,14 @@
 /** What is wrong with a kit whose names are sound: pickups without a way back, states that are dead or shorted. */
 
-import { lugId, type State } from '../circuit/circuit.ts';
+import { type LugId, lugId, type State } from '../circuit/circuit.ts';
 import { exchanged } from '../circuit/exchange.ts';
+import { whereWords } from '../circuit/position.ts';
 import { Union } from '../circuit/union.ts';
+import { must } from '../common/must.ts';
 import { type Path, type Problem, problem } from '../common/problem.ts';
 import type { Joint, Kit } from '../describe/kit.ts';
-import { contactsOf, elementsOf, isPickup, lugsOf, type Part } from '../parts/index.ts';
+import { contactsOf, elementsLike, is, isPickup, lugsOf, lugsWith, type Part } from '../parts/index.ts';
+import type { LugRole } from '../parts/kind.ts';
 import { buildCircuit } from './build.ts';
 
 /**
@@ -13,20 +16,18 @@ import { buildCircuit } from './build.ts';
  * of any switch, or through another pickup's coil, which is the way of a series circuit. One that is heard has its way
  * back, whichever of its leads that is.
  */
-export function groundFaults(kit: Kit, states: readonly State[]): readonly Problem[] {
-  const jack = kit.parts.find((part) => part.kind === 'jack');
+export function groundErrors(kit: Kit, states: readonly State[]): readonly Problem[] {
+  const jack = kit.parts.find((part) => is(part, 'jack'));
   if (!jack) return [];
   const heard = new Set(states.flatMap((state) => state.sounding));
   const silent = kit.parts.filter((part) => isPickup(part) && !heard.has(part.name));
   return silent.flatMap((pickup) => {
     const reach = reachWithout(pickup, kit);
-    const returns = elementsOf(pickup).flatMap((element) =>
-      element.kind === 'coil' ? [element.return] : [],
-    );
-    const grounded = returns.every((lug) => reach.same(lugId(pickup.name, lug), lugId(jack.name, 'sleeve')));
-    return grounded
+    const returns = elementsLike(pickup, 'coil').map((coil) => coil.return);
+    const lug = returns.find((own) => !reach.same(lugId(pickup.name, own), lugWith(jack, 'sleeve')));
+    return lug === undefined
       ? []
-      : [problem('pickup-no-ground', ['parts', pickup.name], { part: pickup.name }, 'key')];
+      : [problem('pickup-no-ground', ['parts', pickup.name], { part: pickup.name, lug }, 'key')];
   });
 }
 
@@ -34,8 +35,8 @@ export function groundFaults(kit: Kit, states: readonly State[]): readonly Probl
  * A jack whose tip and sleeve are swapped: pot cases or the strings are connected to the tip, none to the sleeve. It
  * sounds, and hums, with the signal on every shield.
  */
-export function jackFaults(kit: Kit): readonly Problem[] {
-  const jack = kit.parts.find((part) => part.kind === 'jack');
+export function jackErrors(kit: Kit): readonly Problem[] {
+  const jack = kit.parts.find((part) => is(part, 'jack'));
   if (!jack) return [];
   const nets = jointNets(kit);
   const grounds = kit.parts.flatMap((part) =>
@@ -43,29 +44,29 @@ export function jackFaults(kit: Kit): readonly Problem[] {
       role === 'case' || role === 'point' ? [lugId(part.name, name)] : [],
     ),
   );
-  const on = (lug: string): readonly string[] =>
-    grounds.filter((ground) => nets.same(ground, lugId(jack.name, lug)));
+  const [tip, sleeve] = [lugWith(jack, 'tip'), lugWith(jack, 'sleeve')];
+  const on = (lug: LugId): readonly LugId[] => grounds.filter((ground) => nets.same(ground, lug));
   // With a pickup's return on the sleeve the jack is right, and a case is on the signal.
   const returns = kit.parts.flatMap((part) =>
     lugsOf(part).flatMap(({ name, role }) => (role === 'return' ? [lugId(part.name, name)] : [])),
   );
-  const grounded = returns.some((lug) => nets.same(lug, lugId(jack.name, 'sleeve')));
-  return grounded || on('tip').length === 0 || on('sleeve').length > 0
+  const grounded = returns.some((lug) => nets.same(lug, sleeve));
+  return grounded || on(tip).length === 0 || on(sleeve).length > 0
     ? []
-    : [problem('jack-exchanged', ['parts', jack.name], { part: jack.name, on: on('tip') }, 'key')];
+    : [problem('jack-swapped', ['parts', jack.name], { part: jack.name, on: on(tip), tip, sleeve }, 'key')];
 }
 
 /**
  * Ground points that joints do not tie to the jack's sleeve: strings that hum, or strings on the signal. A resistor and a
  * capacitor may lie between, against shocks, when nothing but their legs meets the strings.
  */
-export function groundPointFaults(kit: Kit): readonly Problem[] {
-  const jack = kit.parts.find((part) => part.kind === 'jack');
+export function groundPointErrors(kit: Kit): readonly Problem[] {
+  const jack = kit.parts.find((part) => is(part, 'jack'));
   if (!jack) return [];
   const nets = jointNets(kit);
-  const sleeve = lugId(jack.name, 'sleeve');
+  const sleeve = lugWith(jack, 'sleeve');
   return kit.parts
-    .filter((part) => part.kind === 'ground-point')
+    .filter((part) => is(part, 'ground-point'))
     .filter((part) => lugsOf(part).some((lug) => !nets.same(lugId(part.name, lug.name), sleeve)))
     .filter((part) => !isProtected(kit, nets, part, sleeve))
     .map((part) =>
@@ -89,6 +90,10 @@ function isProtected(kit: Kit, nets: Union, point: Part, sleeve: string): boolea
   return leads && others.every(({ lug }) => lug.role === 'leg');
 }
 
+/** The part's lug with a role that its kind has. */
+const lugWith = (part: Part, role: LugRole): LugId =>
+  lugId(part.name, must(lugsWith(part, role)[0], `${role} of ${part.name}`));
+
 /** What joints alone hold together. */
 function jointNets(kit: Kit): Union {
   const nets = new Union();
@@ -104,9 +109,8 @@ function reachWithout(pickup: Part, kit: Kit): Union {
       for (const [first, ...others] of contact.joins)
         for (const other of others) reach.join(lugId(part.name, first ?? other), lugId(part.name, other));
     if (part === pickup) continue;
-    for (const element of elementsOf(part))
-      if (element.kind === 'coil')
-        reach.join(lugId(part.name, element.hot), lugId(part.name, element.return));
+    for (const coil of elementsLike(part, 'coil'))
+      reach.join(lugId(part.name, coil.hot), lugId(part.name, coil.return));
   }
   return reach;
 }
@@ -114,38 +118,38 @@ function reachWithout(pickup: Part, kit: Kit): Union {
 const idOf = (end: Joint['from']): string => lugId(end.part, end.lug);
 
 /**
- * States in which the tip is tied to ground, and states in which nothing sounds. `explained` says that a fault already
+ * States in which the tip is tied to ground, and states in which nothing sounds. `explained` says that an error already
  * found accounts for silence, so that only shorts are worth a word.
  */
-export function stateFaults(kit: Kit, states: readonly State[], explained: boolean): readonly Problem[] {
+export function stateErrors(kit: Kit, states: readonly State[], explained: boolean): readonly Problem[] {
   const shorted = states.filter((state) => state.shorted);
   const dead = explained ? [] : states.filter((state) => !state.shorted && state.sounding.length === 0);
   return [
-    ...silentFaults(kit, 'hot-shorted', settingsOf(shorted, states)),
-    ...silentFaults(kit, 'dead-state', settingsOf(dead, states)),
+    ...silentErrors(kit, 'output-shorted', placesOf(shorted, states)),
+    ...silentErrors(kit, 'no-output', placesOf(dead, states)),
   ];
 }
 
 /** Where exchanging lugs 1 and 3 of a pot fixes every state, the joint at its clockwise end is the place to look at. */
-function silentFaults(
+function silentErrors(
   kit: Kit,
-  code: 'hot-shorted' | 'dead-state',
-  settings: readonly string[],
+  code: 'output-shorted' | 'no-output',
+  places: readonly string[],
 ): readonly Problem[] {
-  const backwards = settings.length === 0 ? undefined : backwardsPot(kit);
+  const backwards = places.length === 0 ? undefined : backwardsPot(kit);
   const move = backwards?.joints[0];
-  return settings.map((state) =>
+  return places.map((where) =>
     backwards && move
       ? problem(code, ['joints', move.joint.index, move.joint.kind, move.end, 'lug'], {
-          state,
+          where,
           pot: backwards.pot,
         })
-      : problem(code, placeOf(kit), { state }, 'key'),
+      : problem(code, placeOf(kit), { where }, 'key'),
   );
 }
 
 function backwardsPot(kit: Kit) {
-  for (const { name: pot } of kit.parts.filter((part) => part.kind === 'pot')) {
+  for (const { name: pot } of kit.parts.filter((part) => is(part, 'pot'))) {
     const { kit: turned, joints } = exchanged(kit, pot);
     const { states } = buildCircuit(turned);
     if (states.every((state) => !state.shorted && state.sounding.length > 0)) return { pot, joints };
@@ -153,24 +157,17 @@ function backwardsPot(kit: Kit) {
   return undefined;
 }
 
-/** The states in words; one word for all of them when it is all of them. */
-function settingsOf(some: readonly State[], all: readonly State[]): readonly string[] {
+/** Where, to be put behind a clause; once for all positions when it is all of them. */
+function placesOf(some: readonly State[], all: readonly State[]): readonly string[] {
   if (some.length === 0) return [];
-  if (some.length === all.length)
-    return [all.length === 1 ? 'every control at full' : 'every setting of the switches'];
-  return some.map(stateText);
+  if (some.length === all.length) return [whereWords({ states: all }, all)];
+  return some.map((state) => whereWords({ states: all }, [state]));
 }
-
-/** `selector at 2`; several switches in the order written. */
-export const stateText = (state: State): string =>
-  Object.entries(state.settings)
-    .map(([name, position]) => `${name} at ${position}`)
-    .join(', ');
 
 /** A state is the switch's affair, or the jack's where there is no switch. */
 function placeOf(kit: Kit): Path {
   const part =
     kit.parts.find((candidate) => contactsOf(candidate).length > 0) ??
-    kit.parts.find(({ kind }) => kind === 'jack');
+    kit.parts.find((part) => is(part, 'jack'));
   return part ? ['parts', part.name] : ['parts'];
 }

@@ -2,8 +2,9 @@
  * The contract of an outline: what placing and routing need to know of a part, and nothing of how it looks inside.
  * All of it in drawing units from the part's top left corner, upright and unmirrored; lugs and ports lie on the grid.
  */
-import { PITCH, type Point, type Rect } from '../../common/geometry.ts';
-import { textWidth } from '../../common/text.ts';
+import { at, PITCH, type Point, type Rect } from '../common/geometry.ts';
+import { must } from '../common/must.ts';
+import { textWidth } from '../common/text.ts';
 
 /** One way a wire may arrive at a lug. */
 export interface Port {
@@ -24,6 +25,8 @@ export interface LugOutline {
   /** What the customer sees to solder to. */
   readonly tag: Rect;
   readonly ports: readonly Port[];
+  /** A surface to solder to anywhere, as a case is: it has no name of its own on the drawing, and wires may pass near. */
+  readonly surface?: true;
   /** Where the lug lies when it is bent over onto another of the same part; it needs no way across the sheet. */
   readonly strap?: Strap;
 }
@@ -52,6 +55,12 @@ export interface Outline {
   /** Rectangles whose grid nodes wires may not use, bounds included. */
   readonly blocked: readonly Rect[];
   readonly labels: readonly LabelSlot[];
+}
+
+/** Middle of a lug's tag. */
+export function tagCentre(outline: Outline, lug: string): Point {
+  const tag = must(outline.lugs.find((one) => one.lug === lug)?.tag, `an outline of lug ${lug}`);
+  return at(tag.x + tag.width / 2, tag.y + tag.height / 2);
 }
 
 /** Grid units to drawing units. */

@@ -3,10 +3,10 @@ import { nearest } from '../common/nearest.ts';
 import { type Path, type Problem, problem } from '../common/problem.ts';
 import type { End, Joint, Kit } from '../describe/kit.ts';
 import { lugsOf, type Part, whatIs } from '../parts/index.ts';
-import type { LugSpec } from '../parts/kind.ts';
+import { LUG_ROOM, type LugSpec } from '../parts/kind.ts';
 import { lugId } from './circuit.ts';
 
-export interface JointFaults {
+export interface JointErrors {
   readonly problems: readonly Problem[];
   /** The joints whose ends are known, a misspelt end taken for the name it is nearest to. */
   readonly joints: readonly Joint[];
@@ -17,7 +17,7 @@ export interface JointFaults {
 /** A joint's place: the kind is a step of the path only where it is written as a map. */
 const pathOf = (joint: Joint): Path => ['joints', joint.index, joint.kind];
 
-export function jointFaults(kit: Kit, opaque: readonly string[]): JointFaults {
+export function jointErrors(kit: Kit, opaque: readonly string[]): JointErrors {
   const names = new Names(kit.parts, opaque);
   const problems: Problem[] = [];
   const joints: Joint[] = [];
@@ -28,7 +28,7 @@ export function jointFaults(kit: Kit, opaque: readonly string[]): JointFaults {
     if (!from.end || !to.end) continue;
     const known = { ...joint, from: from.end, to: to.end };
     joints.push(known);
-    problems.push(...kindFaults(known, names));
+    problems.push(...kindErrors(known, names));
   }
   return {
     problems: [...problems, ...repeats(joints), ...crowds(joints, names)],
@@ -36,9 +36,6 @@ export function jointFaults(kit: Kit, opaque: readonly string[]): JointFaults {
     lost: kit.joints.length - joints.length,
   };
 }
-
-/** More than three wires on a lug neither hold well nor can be told apart; a case has room for eleven. Common practice, no source. */
-const MOST_ON = { lug: 3, case: 11 } as const;
 
 /** Lugs with more joints than they have room for; a lug bent to its own case leaves its room free. */
 function crowds(joints: readonly Joint[], names: Names): readonly Problem[] {
@@ -52,8 +49,8 @@ function crowds(joints: readonly Joint[], names: Names): readonly Problem[] {
   return [...on].flatMap(([lug, those]) => {
     const [part = '', name = ''] = lug.split('.');
     const spec = names.lug({ part, lug: name });
-    // Of a part that could not be read nobody knows which of its lugs is a case.
-    const most = spec?.role === 'case' ? MOST_ON.case : MOST_ON.lug;
+    // Of a part that could not be read nobody knows how much room its lugs have.
+    const most = spec?.room ?? LUG_ROOM;
     const over = spec && those[most];
     return over ? [problem('crowded-lug', pathOf(over), { lug, count: those.length, most })] : [];
   });
@@ -85,10 +82,6 @@ class Names {
   /** The lug at an end; absent for a part that could not be read. */
   lug(end: End): LugSpec | undefined {
     return this.#lugs.get(end.part)?.get(end.lug);
-  }
-
-  part(end: End): Part | undefined {
-    return this.#parts.get(end.part);
   }
 
   look(end: End, path: Path): Looked {
@@ -139,7 +132,7 @@ const isOtherLug = (word: string, name: string): boolean =>
 const idOf = (end: End): string => lugId(end.part, end.lug);
 
 /** What each kind of joint may join; nothing is said where an end's part could not be read. */
-function kindFaults(joint: Joint, names: Names): readonly Problem[] {
+function kindErrors(joint: Joint, names: Names): readonly Problem[] {
   const [a, b] = [idOf(joint.from), idOf(joint.to)];
   if (a === b) return [problem('lug-to-itself', pathOf(joint), { lug: a })];
   const [from, to] = [names.lug(joint.from), names.lug(joint.to)];
@@ -149,11 +142,11 @@ function kindFaults(joint: Joint, names: Names): readonly Problem[] {
     case 'leg':
       return from.role === 'leg' || to.role === 'leg'
         ? []
-        : [problem('leg-is-no-leg', pathOf(joint), { from: a, to: b })];
-    case 'link':
-      return onePart ? [] : [problem('link-across-parts', pathOf(joint), { from: a, to: b })];
+        : [problem('not-a-leg', pathOf(joint), { from: a, to: b })];
+    case 'jumper':
+      return onePart ? [] : [problem('jumper-across-parts', pathOf(joint), { from: a, to: b })];
     case 'bend': {
-      const toCase = onePart && names.part(joint.from)?.kind === 'pot' && to.role === 'case';
+      const toCase = onePart && to.role === 'case';
       return toCase ? [] : [problem('bend-needs-case', pathOf(joint), { from: a, to: b })];
     }
     case 'wire':

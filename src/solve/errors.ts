@@ -4,62 +4,62 @@
  */
 
 import { lugId } from '../circuit/circuit.ts';
-import { jointFaults } from '../circuit/fault-joints.ts';
+import { jointErrors } from '../circuit/joint-errors.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import type { Draft, Kit } from '../describe/kit.ts';
-import { contactsOf, elementsOf, isPickup, lugsOf, type Part, whatIs } from '../parts/index.ts';
+import { contactsOf, is, isPickup, lugsOf, type Part, whatIs } from '../parts/index.ts';
 import { buildCircuit } from './build.ts';
-import { groundFaults, groundPointFaults, jackFaults, stateFaults } from './fault-states.ts';
+import { groundErrors, groundPointErrors, jackErrors, stateErrors } from './position-errors.ts';
 
 /** More than these no guitar has; the count of states and paths grows by multiplication. */
 const MOST_PICKUPS = 12;
 const MOST_STATES = 1024;
 
-/** Every fault of a kit, or of a draft of one, in no order that matters: `report` sorts by place. */
-export function findFaults(kit: Kit & Partial<Pick<Draft, 'opaque' | 'unread'>>): readonly Problem[] {
+/** Every error of a kit, or of a draft of one, in no order that matters: `report` sorts by place. */
+export function findErrors(kit: Kit & Partial<Pick<Draft, 'opaque' | 'unread'>>): readonly Problem[] {
   const opaque = kit.opaque ?? [];
-  const { problems, joints, lost } = jointFaults(kit, opaque);
-  const found = [...problems, ...countFaults(kit, opaque)];
+  const { problems, joints, lost } = jointErrors(kit, opaque);
+  const found = [...problems, ...countErrors(kit, opaque)];
   // A joint that names nothing, or cannot be read, may be the one that seems to be missing.
   if (lost + (kit.unread ?? 0) > 0) return found;
   const repaired: Kit = { ...kit, joints };
-  const free = freeFaults(repaired);
+  const free = freeErrors(repaired);
   found.push(...free);
-  const tooLarge = sizeFaults(kit);
+  const tooLarge = sizeErrors(kit);
   found.push(...tooLarge);
   if (opaque.length > 0 || tooLarge.length > 0) return found;
-  return [...found, ...pathFaults(repaired, free)];
+  return [...found, ...pathErrors(repaired, free)];
 }
 
 /** What can be said of paths: nothing without a jack that is joined and a pickup. */
-function pathFaults(kit: Kit, free: readonly Problem[]): readonly Problem[] {
-  const jacks = kit.parts.filter((part) => part.kind === 'jack');
+function pathErrors(kit: Kit, free: readonly Problem[]): readonly Problem[] {
+  const jacks = kit.parts.filter((part) => is(part, 'jack'));
   const [jack] = jacks;
   const unjoined = (part: Part): boolean =>
-    free.some((fault) => fault.code !== 'leg-free' && fault.path[1] === part.name);
+    free.some((error) => error.code !== 'leg-not-connected' && error.path[1] === part.name);
   if (!jack || jacks.length > 1 || unjoined(jack) || !kit.parts.some(isPickup)) return [];
-  const jackFault = jackFaults(kit);
+  const jackError = jackErrors(kit);
   // Every other word about ground would tell to join it to the signal.
-  if (jackFault.length > 0) return jackFault;
+  if (jackError.length > 0) return jackError;
   const { states } = buildCircuit(kit);
-  const grounds = groundFaults(kit, states).filter(
-    (fault) => !kit.parts.some((part) => isOf(fault, part) && unjoined(part)),
+  const grounds = groundErrors(kit, states).filter(
+    (error) => !kit.parts.some((part) => isOf(error, part) && unjoined(part)),
   );
   // A part of the signal's path that is not joined accounts for silence; once it is fixed the states are looked at.
   const explained = grounds.length > 0 || kit.parts.some((part) => carriesSignal(part) && unjoined(part));
-  const points = groundPointFaults(kit).filter(
+  const points = groundPointErrors(kit).filter(
     (found) => !kit.parts.some((part) => isOf(found, part) && unjoined(part)),
   );
-  return [...grounds, ...points, ...stateFaults(kit, states, explained)];
+  return [...grounds, ...points, ...stateErrors(kit, states, explained)];
 }
 
-const isOf = (fault: Problem, part: Part): boolean => fault.path[1] === part.name;
+const isOf = (error: Problem, part: Part): boolean => error.path[1] === part.name;
 const carriesSignal = (part: Part): boolean =>
-  contactsOf(part).length > 0 || elementsOf(part).some(({ kind }) => kind === 'coil' || kind === 'track');
+  (['switch', 'pickup', 'pot'] as const).some((trait) => is(part, trait));
 
 /** A kit needs a jack and a pickup. A part that could not be read may be either. */
-function countFaults(kit: Kit, opaque: readonly string[]): readonly Problem[] {
-  const jacks = kit.parts.filter((part) => part.kind === 'jack').map((part) => part.name);
+function countErrors(kit: Kit, opaque: readonly string[]): readonly Problem[] {
+  const jacks = kit.parts.filter((part) => is(part, 'jack')).map((part) => part.name);
   const [, second] = jacks;
   if (second !== undefined) return [problem('several-jacks', ['parts', second], { parts: jacks }, 'key')];
   if (opaque.length > 0) return [];
@@ -70,7 +70,7 @@ function countFaults(kit: Kit, opaque: readonly string[]): readonly Problem[] {
 }
 
 /** Parts not connected, and lugs that must not be left free. */
-function freeFaults(kit: Kit): readonly Problem[] {
+function freeErrors(kit: Kit): readonly Problem[] {
   const joined = new Set(
     kit.joints.flatMap(({ from, to }) => [lugId(from.part, from.lug), lugId(to.part, to.lug)]),
   );
@@ -78,16 +78,25 @@ function freeFaults(kit: Kit): readonly Problem[] {
     const path = ['parts', part.name];
     const free = lugsOf(part).filter((lug) => !joined.has(lugId(part.name, lug.name)));
     if (free.length === lugsOf(part).length)
-      return [problem('never-joined', path, { part: part.name, what: whatIs(part) }, 'key')];
+      return [problem('not-connected', path, { part: part.name, what: whatIs(part) }, 'key')];
     return free.flatMap((lug) => {
       switch (lug.role) {
         case 'leg':
-          return [problem('leg-free', path, { part: part.name, leg: lug.name, what: whatIs(part) }, 'key')];
+          return [
+            problem('leg-not-connected', path, { part: part.name, leg: lug.name, what: whatIs(part) }, 'key'),
+          ];
         case 'hot':
-          return [problem('pickup-no-hot', path, { part: part.name }, 'key')];
+          return [problem('pickup-no-hot', path, { part: part.name, lug: lug.name }, 'key')];
         case 'tip':
         case 'sleeve':
-          return [problem('jack-free', path, { part: part.name, lug: lug.name }, 'key')];
+          return [
+            problem(
+              'jack-not-connected',
+              path,
+              { part: part.name, lug: lug.name, signal: lug.role === 'tip' },
+              'key',
+            ),
+          ];
         default:
           return [];
       }
@@ -96,7 +105,7 @@ function freeFaults(kit: Kit): readonly Problem[] {
 }
 
 /** Kits out of range, checked before anything multiplies. */
-function sizeFaults(kit: Kit): readonly Problem[] {
+function sizeErrors(kit: Kit): readonly Problem[] {
   const pickups = kit.parts.filter(isPickup).length;
   const states = kit.parts.reduce((count, part) => count * Math.max(1, contactsOf(part).length), 1);
   const most = (what: string, count: number, limit: number): readonly Problem[] =>

@@ -1,4 +1,4 @@
-/** Figures of a response as people read them: `4.42 kHz`, `+3.2 dB`. */
+/** Figures as people read them: `4.42 kHz`, `+3.2 dB`, `−35 %`. The one home of signs. */
 
 /** Hertz with three significant figures, zeros too, so that figures beside each other are equally exact. */
 export function printHertz(hertz: number): string {

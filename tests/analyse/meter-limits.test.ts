@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { extremes } from '../../src/analyse/extremes.ts';
-import { analyse, type Range, readMeter, solveLoads, solveSpread, toJson } from '../../src/analyse/index.ts';
+import { analyse, type Range, readMeter, solveLimits, solveLoads, toJson } from '../../src/analyse/index.ts';
 import { seeded } from '../../src/common/random.ts';
 import { makeCircuit, mixedSet, sampleCircuit } from './kits.ts';
 
@@ -11,25 +11,25 @@ const near = (value: number | undefined, expected: number) =>
 describe('meter readings (parallel law: Kuphaldt I, ch. 5)', () => {
   const readings = readMeter(sampleCircuit('kestrel-hss'));
 
-  it('at the jack, volume full: what the pots and pads make, and the pickup across it once fitted', () => {
-    near(readings[0]?.volumeFull.jack.unfitted, 500e3);
-    near(readings[0]?.volumeFull.jack.fitted, par(500e3, 8400));
-    near(readings[3]?.volumeFull.jack.unfitted, par(500e3, 470e3, 470e3));
-    near(readings[3]?.volumeFull.jack.fitted, par(500e3, 470e3, 470e3, 5700, 5900));
+  it('at the jack, volume full: what the pots and pads make, and the pickup across it once connected', () => {
+    near(readings[0]?.volumeFull.jack.disconnected, 500e3);
+    near(readings[0]?.volumeFull.jack.connected, par(500e3, 8400));
+    near(readings[3]?.volumeFull.jack.disconnected, par(500e3, 470e3, 470e3));
+    near(readings[3]?.volumeFull.jack.connected, par(500e3, 470e3, 470e3, 5700, 5900));
   });
 
   it('at the jack, volume at zero: a short', () => {
-    for (const { volumeZero } of readings) expect(volumeZero.jack).toEqual({ unfitted: 0, fitted: 0 });
+    for (const { volumeZero } of readings) expect(volumeZero.jack).toEqual({ disconnected: 0, connected: 0 });
   });
 
   it('from a lug to ground: an unselected pickup shows itself, and its pad when it has one', () => {
     const lug = (id: string) => readings[0]?.volumeFull.lugs.find((one) => one.lugs.includes(id));
-    near(lug('selector.A3')?.unfitted, 470e3);
-    near(lug('selector.A3')?.fitted, par(470e3, 5700));
+    near(lug('selector.A3')?.disconnected, 470e3);
+    near(lug('selector.A3')?.connected, par(470e3, 5700));
     // Volume at zero leaves the whole track between the switch and the tip, which is now at ground.
     const zero = readings[0]?.volumeZero.lugs.find((one) => one.lugs.includes('volume.3'));
-    near(zero?.unfitted, 500e3);
-    near(zero?.fitted, par(500e3, 8400));
+    near(zero?.disconnected, 500e3);
+    near(zero?.connected, par(500e3, 8400));
   });
 
   it('a lug that nothing is joined to is left out, and so is ground', () => {
@@ -44,13 +44,13 @@ describe('meter readings (parallel law: Kuphaldt I, ch. 5)', () => {
       parts: { a: { kind: 'single-coil' }, cap: { kind: 'capacitor', value: '22n' }, out: { kind: 'jack' } },
       joints: ['a.ground > out.sleeve', 'a.hot > cap.1', 'cap.2 > out.tip'],
     });
-    expect(readMeter(circuit)[0]?.volumeFull.jack).toEqual({ unfitted: Infinity, fitted: Infinity });
+    expect(readMeter(circuit)[0]?.volumeFull.jack).toEqual({ disconnected: Infinity, connected: Infinity });
   });
 });
 
 describe('spread', () => {
   const circuit = sampleCircuit('kestrel-hss');
-  const spread = solveSpread(circuit);
+  const spread = solveLimits(circuit);
   const state = (index: number) => spread.states[index];
 
   it('is exact at the corners for direct loads', () => {
@@ -61,7 +61,7 @@ describe('spread', () => {
   });
 
   it('takes the winding’s tolerance and its temperature into a meter’s reading (IEC 60028: 0.393 % per kelvin)', () => {
-    const reading = state(0)?.jack?.volumeFull.fitted;
+    const reading = state(0)?.jack?.volumeFull.connected;
     near(reading?.low, par(400e3, 8400 * 0.9 * (1 - 0.0393)));
     near(reading?.high, par(600e3, 8400 * 1.1 * (1 + 0.0393)));
     expect(spread.temperatures).toEqual({ low: 10, high: 30 });
@@ -84,11 +84,11 @@ describe('spread', () => {
     expect(Math.abs((range?.high ?? 0) / 300e3 - 1)).toBeLessThan(1e-3);
   });
 
-  it('carries seed and draws, and is repeatable; another seed draws others', () => {
-    expect(spread).toMatchObject({ seed: 60063, draws: 10_000 });
-    const few = solveSpread(circuit, { draws: 300, seed: 1 });
-    expect(solveSpread(circuit, { draws: 300, seed: 1 })).toEqual(few);
-    expect(solveSpread(circuit, { draws: 300, seed: 2 })).not.toEqual(few);
+  it('carries seed and samples, and is repeatable; another seed samples others', () => {
+    expect(spread).toMatchObject({ seed: 60063, samples: 10_000 });
+    const few = solveLimits(circuit, { samples: 300, seed: 1 });
+    expect(solveLimits(circuit, { samples: 300, seed: 1 })).toEqual(few);
+    expect(solveLimits(circuit, { samples: 300, seed: 2 })).not.toEqual(few);
   });
 
   it.each([
@@ -96,18 +96,18 @@ describe('spread', () => {
     { seed: 2 ** 32 },
     { seed: 1.5 },
     { seed: NaN },
-    { draws: 0 },
-    { draws: -5 },
-    { draws: 2.5 },
-    { draws: 100_001 },
+    { samples: 0 },
+    { samples: -5 },
+    { samples: 2.5 },
+    { samples: 100_001 },
     { temperatures: { low: 30, high: 10 } },
     { temperatures: { low: 10, high: 3000 } },
-  ])('refuses %j', (options) => expect(() => solveSpread(circuit, options)).toThrow(RangeError));
+  ])('refuses %j', (options) => expect(() => solveLimits(circuit, options)).toThrow(RangeError));
 
   it('takes the largest seed', () =>
-    expect(solveSpread(circuit, { seed: 2 ** 32 - 1, draws: 1 }).seed).toBe(2 ** 32 - 1));
+    expect(solveLimits(circuit, { seed: 2 ** 32 - 1, samples: 1 }).seed).toBe(2 ** 32 - 1));
 
-  it('draws resonances about the nominal one', () => {
+  it('samples resonances about the nominal one', () => {
     for (const { resonance } of spread.states) {
       const { low, p5, nominal, p95, high } = resonance?.height ?? {
         low: 0,
@@ -132,39 +132,39 @@ describe('spread', () => {
     });
   });
 
-  it('searches draws where a figure is not monotone', () => {
+  it('searches samples where a figure is not monotone', () => {
     const random = seeded(3);
-    const draws = Array.from({ length: 500 }, () => new Map([['x', 0.5 + random()]]));
+    const samples = Array.from({ length: 500 }, () => new Map([['x', 0.5 + random()]]));
     const range = extremes(
       [{ of: 'x', part: 'x', low: 0.5, high: 1.5 }],
-      draws,
+      samples,
       (f) => ((f.get('x') ?? 1) - 0.9) ** 2,
     );
-    expect(range.method).toBe('draws');
+    expect(range.method).toBe('samples');
     expect(range.low).toBeLessThan(1e-4);
   });
 });
 
 describe('the whole analysis', () => {
   it('is JSON with open circuits in words, and the same twice', () => {
-    const text = toJson(analyse(makeCircuit(mixedSet), { draws: 100 }));
-    expect(toJson(analyse(makeCircuit(mixedSet), { draws: 100 }))).toBe(text);
+    const text = toJson(analyse(makeCircuit(mixedSet), { samples: 100 }));
+    expect(toJson(analyse(makeCircuit(mixedSet), { samples: 100 }))).toBe(text);
     expect(text).not.toContain('null');
     expect(text).toContain('"open"');
-    const range: Range = JSON.parse(text).spread.states[0].pickups[0].dcLoad;
+    const range: Range = JSON.parse(text).limits.states[0].pickups[0].dcLoad;
     expect(range.low).toBeLessThan(range.high);
   });
 });
 
-describe('which figures the spread has', () => {
+describe('which figures have limits', () => {
   const circuit = makeCircuit(mixedSet);
   it('every net of two lugs or more that is not ground, in every state', () => {
     const nets = circuit.nets.filter(({ role, lugs }) => role !== 'ground' && lugs.length >= 2);
     expect(nets.some(({ lugs }) => lugs.length === 2)).toBe(true);
-    for (const { lugs } of solveSpread(circuit, { draws: 1 }).states)
+    for (const { lugs } of solveLimits(circuit, { samples: 1 }).states)
       expect(lugs.map(({ net }) => net)).toEqual(nets.map(({ index }) => index));
   });
-  it('a twentieth of the draws lies below p5 and above p95: of a figure that is nearly linear, a twentieth of the range', () => {
+  it('a twentieth of the samples lies below p5 and above p95: of a figure that is nearly linear, a twentieth of the range', () => {
     const parts = Object.fromEntries(
       Object.entries(mixedSet.parts).map(([name, part]) => [
         name,
@@ -173,8 +173,8 @@ describe('which figures the spread has', () => {
           : { ...part, tolerance: name === 'volume' ? '2%' : '0.001%' },
       ]),
     );
-    const [state] = solveSpread(makeCircuit({ ...mixedSet, parts }), {
-      draws: 2000,
+    const [state] = solveLimits(makeCircuit({ ...mixedSet, parts }), {
+      samples: 2000,
       temperatures: { low: 20, high: 20 },
     }).states;
     const height = state?.pickups[0]?.resonance?.height;

@@ -1,0 +1,93 @@
+/**
+ * Notes on loads, by pickup: a load well off its reference in the positions where the pickup is heard alone, and two tone controls
+ * that load at once. Where pickups share a position each loads the others, which no value mends; the cards say so there.
+ */
+import { type Lost, type StateLoads, toneControlsIn } from '../analyse/index.ts';
+import type { Circuit, State } from '../circuit/circuit.ts';
+import { whereWords } from '../circuit/position.ts';
+import { must } from '../common/must.ts';
+import { type Problem, problem } from '../common/problem.ts';
+import { printQuantity } from '../common/units.ts';
+
+/** A load further off its reference than this is worth a note (common practice, no source). */
+const OFF = 0.2;
+
+/**
+ * One note for each pickup whose DC load and signal load are both more than 20 % off: which of the two to match is a choice, and
+ * with either matched there is nothing to complain of. Where its treble is `lost` the load says nothing of the sound, and
+ * the warning on that is enough.
+ */
+export function loadNotes(
+  circuit: Circuit,
+  loads: readonly StateLoads[],
+  lost: readonly Pick<Lost, 'state' | 'pickup'>[] = [],
+): readonly Problem[] {
+  const alone = loads.filter(({ loads: entries }) => entries.length === 1);
+  const off = alone.flatMap(({ state, loads: entries }) =>
+    entries
+      .filter((entry) => !lost.some((one) => one.state === state && one.pickup === entry.pickup))
+      .flatMap(({ pickup, signalLoad, dcLoad, reference }) => {
+        const shares = [dcLoad / reference.dcLoad - 1, signalLoad / reference.signalLoad - 1];
+        if (!shares.every((share) => Number.isFinite(share) && Math.abs(share) > OFF)) return [];
+        return [
+          { state, pickup, signalLoad, reference: reference.signalLoad, below: Math.max(...shares) < 0 },
+        ];
+      }),
+  );
+  return [...new Set(off.map(({ pickup }) => pickup))].map((pickup) => {
+    const own = off.filter((one) => one.pickup === pickup);
+    const first = must(own[0], `position in which the load of ${pickup} is off`);
+    const figures = groups(own, ({ signalLoad }) => printQuantity(signalLoad, 'ohm')).map(([load, some]) => ({
+      load,
+      percent: Math.round((must(some[0], 'position').signalLoad / first.reference - 1) * 100),
+      where: whereWords(
+        circuit,
+        some.map(({ state }) => state),
+      ),
+    }));
+    return problem(
+      'load-off-reference',
+      ['parts', pickup],
+      {
+        part: pickup,
+        figures,
+        reference: printQuantity(first.reference, 'ohm'),
+        below: own.every(({ below }) => below),
+      },
+      'key',
+    );
+  });
+}
+
+/** One note for each pair of tone controls that both load in a position. */
+export function toneNotes(circuit: Circuit, loads: readonly StateLoads[]): readonly Problem[] {
+  const found = loads.flatMap(({ state, loads: entries }) => {
+    const tones = toneControlsIn(circuit, state);
+    const [heaviest] = [...entries].sort((a, b) => a.signalLoad - b.signalLoad);
+    return tones.length < 2 || !heaviest ? [] : [{ state, tones, load: heaviest.signalLoad }];
+  });
+  return groups(found, ({ tones }) => tones.join()).map(([, some]) => {
+    const { tones } = must(some[0], 'position with two tone controls');
+    const states: readonly State[] = some.map(({ state }) => state);
+    const load = printQuantity(Math.min(...some.map((one) => one.load)), 'ohm');
+    return problem(
+      'two-tone-controls',
+      ['parts', must(tones[1], 'second tone control')],
+      { tones, where: whereWords(circuit, states), load },
+      'key',
+    );
+  });
+}
+
+/** Items by a key, keys in the order found. */
+function groups<T>(
+  items: readonly T[],
+  keyOf: (item: T) => string,
+): readonly (readonly [string, readonly T[]])[] {
+  const found = new Map<string, T[]>();
+  for (const item of items) {
+    const key = keyOf(item);
+    found.set(key, [...(found.get(key) ?? []), item]);
+  }
+  return [...found];
+}

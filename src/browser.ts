@@ -1,0 +1,36 @@
+/**
+ * The public names for a page: the same descriptions, solved and drawn into the page's own document. It touches no file and no
+ * network; arrangements other than free flow are data that the page brings.
+ */
+import type { Knobs } from './analyse/index.ts';
+import type { Kit } from './describe/kit.ts';
+import { type Aspect, sheetOf } from './draw/compose.ts';
+import { plotToElement, sheetToElement } from './draw/page.ts';
+import { themes } from './draw/theme.ts';
+import { type Arrangement, freeFlow } from './place/arrangement.ts';
+import type { PlaceOptions } from './place/place.ts';
+import { composeResponse, prepare } from './prepare.ts';
+
+export { solveLoads } from './analyse/index.ts';
+export type { Report } from './common/problem.ts';
+export { defineKit, type KitDescription } from './describe/define.ts';
+export type { Kit } from './describe/kit.ts';
+export { kitFromValue, readKit } from './describe/read.ts';
+export { report } from './describe/report.ts';
+export { type Arrangement, arrangementSchema } from './place/arrangement.ts';
+export { buildCircuit } from './solve/build.ts';
+export { findErrors } from './solve/errors.ts';
+
+/** From the kit to the drawing as an element of the page, in free flow unless an arrangement is given. */
+export async function draw(
+  kit: Kit,
+  arrangement: Arrangement = freeFlow,
+  options: Aspect & PlaceOptions = {},
+): Promise<SVGSVGElement> {
+  const prepared = await prepare(kit, arrangement, options);
+  return sheetToElement(sheetOf(prepared, options), themes[options.theme ?? 'light']);
+}
+
+/** From the kit to its response plot as an element of the page. */
+export const drawResponse = (kit: Kit, knobs?: Knobs): SVGSVGElement =>
+  plotToElement(composeResponse(kit, knobs));

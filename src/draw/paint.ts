@@ -1,0 +1,68 @@
+/** Shapes of a part's face on paper: what each role looks like in a theme. */
+import type { CircleRole, PathRole, RectRole, Shape } from '../parts/shape.ts';
+import type { Attributes, Pen } from './pen.ts';
+import { LINE, type Theme } from './theme.ts';
+
+type Ink = (theme: Theme) => Attributes;
+
+const outlined =
+  (fill: (theme: Theme) => string, width: number): Ink =>
+  (theme) => ({ fill: fill(theme), stroke: theme.outline, 'stroke-width': width });
+
+/** `class` tells whoever reads the drawing what a shape is. */
+const RECTS: Readonly<Record<RectRole, { readonly class?: string; readonly ink: Ink }>> = {
+  plate: { class: 'sl-plate', ink: outlined(({ plate }) => plate, LINE.outline) },
+  coil: { ink: outlined(({ inside }) => inside, 1) },
+  turn: { ink: outlined(() => 'none', 1) },
+  bush: { ink: outlined(({ inside }) => inside, 1.5) },
+  'resistor-body': { class: 'sl-body', ink: outlined(({ resistor }) => resistor, 1.5) },
+  'capacitor-body': { class: 'sl-body', ink: outlined(({ capacitor }) => capacitor, 1.5) },
+};
+
+const CIRCLES: Readonly<Record<CircleRole, { readonly class?: string; readonly ink: Ink }>> = {
+  case: { class: 'sl-case', ink: outlined(({ plate }) => plate, LINE.outline) },
+  contact: { ink: outlined(({ plate }) => plate, 1.5) },
+  dot: { ink: ({ outline }) => ({ fill: outline }) },
+};
+
+const PATHS: Readonly<Record<PathRole, (theme: Theme, width: number) => Attributes>> = {
+  track: ({ inside }, width) => ({ stroke: inside, 'stroke-width': width, 'stroke-linecap': 'round' }),
+  conductor: ({ outline }, width) => ({
+    stroke: outline,
+    'stroke-width': width,
+    'stroke-linecap': 'round',
+    'stroke-linejoin': 'round',
+  }),
+  bridge: ({ ink }, width) => ({ stroke: ink, 'stroke-width': width, 'stroke-linecap': 'round' }),
+};
+
+const classed = (name: string | undefined): Attributes => (name === undefined ? {} : { class: name });
+
+function rectInk(shape: Extract<Shape, { readonly shape: 'rect' }>, theme: Theme): Attributes {
+  if (shape.role === 'band')
+    return { fill: theme.bands[shape.code] ?? 'none', stroke: theme.ink, 'stroke-width': 0.4 };
+  const { class: name, ink } = RECTS[shape.role];
+  return { ...classed(name), rx: shape.radius, ...ink(theme) };
+}
+
+export function paintShape(pen: Pen, shape: Shape, theme: Theme): void {
+  switch (shape.shape) {
+    case 'rect':
+      pen.rect(shape.rect, rectInk(shape, theme));
+      break;
+    case 'circle': {
+      const { class: name, ink } = CIRCLES[shape.role];
+      pen.circle(shape.centre, shape.radius, { ...classed(name), ...ink(theme) });
+      break;
+    }
+    case 'path':
+      pen.path(shape.runs, PATHS[shape.role](theme, shape.width));
+      break;
+    case 'text':
+      pen.text(shape.text, shape.centre, {
+        size: shape.size,
+        weight: 'bold',
+        fill: theme.capacitorInk,
+      });
+  }
+}

@@ -1,0 +1,99 @@
+/** A part on paper: its face, its labels, and the tags to solder to; for a component its legs. */
+import { at } from '../common/geometry.ts';
+import { faceOf, is } from '../parts/index.ts';
+import { TYPE } from '../parts/outline.ts';
+import type { PlacedPart } from '../place/placement.ts';
+import { highlightBox } from './highlight.ts';
+import { paintShape } from './paint.ts';
+import type { Pen } from './pen.ts';
+import { LINE, type Theme } from './theme.ts';
+
+/** What drawing a part depends on besides the part. */
+export interface Look {
+  readonly theme: Theme;
+  /** Lugs joined by the contacts drawn closed, by part name. */
+  readonly closed: ReadonlyMap<string, readonly (readonly string[])[]>;
+  /** `part.lug` of every lug that something is joined to. */
+  readonly joined: ReadonlySet<string>;
+  /** `part.lug` of every lug that several joints of the kit meet at. */
+  readonly meeting: ReadonlySet<string>;
+  /** Parts drawn with the accent: padding resistors. */
+  readonly highlighted: ReadonlySet<string>;
+}
+
+export function drawPart(pen: Pen, placed: PlacedPart, look: Look): void {
+  const { part, outline } = placed;
+  const component = is(part, 'component');
+  if (component) {
+    highlight(pen, placed, look);
+    legs(pen, placed, look);
+  }
+  const closed = look.closed.get(part.name) ?? [];
+  for (const shape of faceOf(part, { outline, closed })) paintShape(pen, shape, look.theme);
+  labels(pen, placed, look.theme, component ? look.theme.accent : look.theme.ink);
+  if (!component) tags(pen, placed, look);
+}
+
+/** The tags to solder to, with their names. Names longer than the tag has room for are not made: outlines size them. */
+function tags(pen: Pen, { part, outline }: PlacedPart, { theme, joined }: Look): void {
+  for (const { lug, tag, surface } of outline.lugs) {
+    if (surface) continue;
+    const used = joined.has(`${part.name}.${lug}`);
+    pen.rect(tag, { class: 'sl-tag', ...tagLook(theme, used) });
+    pen.text(
+      lug,
+      { x: tag.x + tag.width / 2, y: tag.y + tag.height / 2 },
+      {
+        size: TYPE.lug,
+        fill: used ? theme.lugInk : theme.quiet,
+        weight: 'bold',
+        // A tail would touch a wire's solder joint at the tag's lower edge.
+        lift: /[gjpqy]/.test(lug) ? 1 : 0,
+      },
+    );
+  }
+}
+
+/** A lug's tag; one that nothing is joined to is hollow, so that it is not taken for forgotten. */
+export const tagLook = (theme: Theme, used: boolean) => ({
+  rx: 5,
+  fill: used ? theme.lug : theme.paper,
+  stroke: theme.outline,
+  'stroke-width': 1,
+  ...(used ? {} : { 'stroke-dasharray': '3 2' }),
+});
+
+/** The part's own lines of text: its name, its value, and in bold what the annotation says of it. */
+function labels(pen: Pen, { outline }: PlacedPart, theme: Theme, bold: string): void {
+  outline.labels.forEach(({ text, centre, size, weight }, i) => {
+    const fill = i === 0 ? theme.ink : weight === 'bold' ? bold : theme.quiet;
+    pen.text(text, centre, { size, weight, fill });
+  });
+}
+
+/** The stretch of each leg between the body and the point where wires meet it; where several meet, the whole leg. */
+function legs(pen: Pen, { part, outline }: PlacedPart, { theme, meeting }: Look): void {
+  const y = outline.body.y + outline.body.height / 2;
+  const ends = outline.lugs.map(({ lug, tag, ports }) => {
+    const corner = meeting.has(`${part.name}.${lug}`) ? ports[0]?.via : undefined;
+    return at(corner?.x ?? tag.x + tag.width / 2, y);
+  });
+  pen.path([ends.map((to) => ({ to }))], {
+    stroke: theme.leg,
+    'stroke-width': LINE.leg,
+  });
+  // The leg goes on as a line of its own: nothing is soldered here, and nothing must look so.
+  for (const end of ends) pen.circle(end, LINE.leg / 2, { class: 'sl-leg-end', fill: theme.leg });
+}
+
+/** A pale box behind a padding resistor: it is what the kit is about. */
+function highlight(pen: Pen, { part, outline }: PlacedPart, { theme, highlighted }: Look): void {
+  if (!highlighted.has(part.name)) return;
+  pen.rect(highlightBox(outline), {
+    class: 'sl-highlight',
+    rx: 10,
+    fill: theme.accentFill,
+    stroke: theme.accent,
+    'stroke-width': 1,
+  });
+}
