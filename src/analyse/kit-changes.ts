@@ -2,7 +2,7 @@
  * Changes to a kit that the padding choice tries: a resistor added, one taken out, pots of other values. Each gives a new
  * kit, which is built and solved like any other; nothing is worked out from the old one's figures.
  */
-import { type Circuit, type LugId, lugId } from '../circuit/circuit.ts';
+import { type Circuit, type Lug, type LugId, lugId, type State } from '../circuit/circuit.ts';
 import { must } from '../common/must.ts';
 import type { End, Joint, Kit } from '../describe/kit.ts';
 import { LABEL_LONGEST } from '../parts/fields.ts';
@@ -10,6 +10,7 @@ import { lugsWith, type Part, resistorOf, withOhms } from '../parts/index.ts';
 import { LUG_ROOM, make } from '../parts/kind.ts';
 import { newResistor, resistor } from '../parts/resistor.ts';
 import { twoLegs } from '../parts/two-leg.ts';
+import { makeNetlist } from '../solve/netlist.ts';
 
 /** A resistor to be soldered between two lugs, and what must be done besides. */
 export interface NewResistor {
@@ -43,26 +44,39 @@ export function legsOf({ part, from, to }: Pick<NewResistor, 'part' | 'from' | '
 /** The kit with a resistor more, its joints last. */
 export function withResistor(kit: Kit, added: NewResistor): Kit {
   const part = make(resistor, { name: added.part, label: added.label ?? added.part }, newResistor(added));
-  const joints: readonly (readonly [Joint['kind'], LugId, LugId])[] = [
+  return withJoints({ ...kit, parts: [...kit.parts, part] }, [
     ...(added.wires ?? []).map(([from, to]) => ['wire', from, to] as const),
     ...legsOf(added).map(([leg, to]) => ['leg', leg, to] as const),
-  ];
-  return {
-    ...kit,
-    parts: [...kit.parts, part],
-    joints: [
-      ...kit.joints,
-      ...joints.map(
-        ([kind, from, to], i): Joint => ({
-          kind,
-          from: endOf(from),
-          to: endOf(to),
-          index: kit.joints.length + i,
-        }),
-      ),
-    ],
-  };
+  ]);
 }
+
+/** The kit with a resistor's legs on other lugs. */
+export const withMoved = (kit: Kit, moved: Pick<NewResistor, 'part' | 'from' | 'to'>): Kit =>
+  withJoints(
+    {
+      ...kit,
+      joints: kit.joints.filter(({ from, to }) => from.part !== moved.part && to.part !== moved.part),
+    },
+    legsOf(moved).map(([leg, to]) => ['leg', leg, to] as const),
+  );
+
+export const withJumper = (kit: Kit, from: LugId, to: LugId): Kit => withJoints(kit, [['jumper', from, to]]);
+
+/** The kit with joints more, last in order. */
+const withJoints = (kit: Kit, joints: readonly (readonly [Joint['kind'], LugId, LugId])[]): Kit => ({
+  ...kit,
+  joints: [
+    ...kit.joints,
+    ...joints.map(
+      ([kind, from, to], i): Joint => ({
+        kind,
+        from: endOf(from),
+        to: endOf(to),
+        index: kit.joints.length + i,
+      }),
+    ),
+  ],
+});
 
 /** The kit without a part, its joints gone with it. */
 export const withoutPart = (kit: Kit, name: string): Kit => ({
@@ -80,14 +94,16 @@ export const withValues = (kit: Kit, values: Readonly<Record<string, number>>): 
   }),
 });
 
-/** Resistors straight from a pickup's hot end to ground: the pads it has already. */
-export function padsOf(circuit: Circuit, pickup: string): readonly string[] {
-  const hot = hotNet(circuit, pickup);
-  const ground = circuit.nets.find((net) => net.role === 'ground')?.index;
+export const groundNet = (circuit: Circuit): number | undefined =>
+  circuit.nets.find((net) => net.role === 'ground')?.index;
+
+/** Resistors straight from a net to ground: on a pickup's signal lead, the pads it has already. */
+export function padsOf(circuit: Circuit, net: number | undefined): readonly string[] {
+  const ground = groundNet(circuit);
   return circuit.kit.parts.flatMap((part) => {
-    if (!resistorOf(part) || hot === undefined || ground === undefined || hot === ground) return [];
+    if (!resistorOf(part) || net === undefined || ground === undefined || net === ground) return [];
     const nets = lugsWith(part, 'leg').map((leg) => circuit.lugs.get(lugId(part.name, leg))?.net);
-    return nets.includes(hot) && nets.includes(ground) ? [part.name] : [];
+    return nets.includes(net) && nets.includes(ground) ? [part.name] : [];
   });
 }
 
@@ -109,8 +125,29 @@ export function placeOfPad(circuit: Circuit, pad: string, net: number): readonly
 
 const idOf = (end: End): LugId => lugId(end.part, end.lug);
 
-export const hotNet = (circuit: Circuit, pickup: string): number | undefined =>
-  [...circuit.lugs.values()].find((lug) => lug.part === pickup && lug.role === 'hot')?.net;
+/**
+ * The lug of a pickup, or of one in its series chain, on which the signal leaves: not at ground and not where one pickup of
+ * the chain meets the next. With exchanged leads that is the lead called ground.
+ */
+export function signalLug(
+  circuit: Circuit,
+  state: State,
+  pickup: string,
+  chain: readonly string[],
+): Lug | undefined {
+  const { nodeOf } = makeNetlist(circuit, state);
+  const ground = [...circuit.lugs.values()].find((lug) => lug.role === 'sleeve');
+  const leads = [pickup, ...chain].flatMap((name) =>
+    (['hot', 'return'] as const).flatMap((role) =>
+      [...circuit.lugs.values()].filter((lug) => lug.part === name && lug.role === role),
+    ),
+  );
+  const nodes = leads.map(({ id }) => nodeOf.get(id));
+  return leads.find((_, i) => {
+    const node = nodes[i];
+    return nodes.filter((one) => one === node).length === 1 && node !== (ground && nodeOf.get(ground.id));
+  });
+}
 
 /**
  * Where a pad's leg is soldered on a net: best on the switch, else on a pot, else wherever the net is; where there is
@@ -134,7 +171,7 @@ export function lugFor(circuit: Circuit, net: number): LugId | undefined {
 
 /** Where its other leg is grounded: a pot's case, else the jack's sleeve. */
 export function groundLug(circuit: Circuit): LugId | undefined {
-  const ground = circuit.nets.find((net) => net.role === 'ground')?.index;
+  const ground = groundNet(circuit);
   const lugs = [...circuit.lugs.values()].filter((lug) => lug.net === ground);
   return (lugs.find((lug) => lug.role === 'case') ?? lugs.find((lug) => lug.role === 'sleeve'))?.id;
 }

@@ -1,31 +1,83 @@
 /** What can be done instead of a pad on the pickup's own lug, each solved; and what makes a load too heavy. */
-import type { Circuit, LugId, State } from '../circuit/circuit.ts';
+import type { Circuit, Lug, LugId, State } from '../circuit/circuit.ts';
+import { must } from '../common/must.ts';
+import type { Kit } from '../describe/kit.ts';
 import { contactsOf, elementsLike, is, isPickup, resistorOf } from '../parts/index.ts';
 import { loadsOf } from '../solve/measure.ts';
 import { makeNetlist } from '../solve/netlist.ts';
 import type { Branch } from '../solve/network.ts';
 import { controlsAt, knobsAtFull, rolesOf } from './controls.ts';
-import { hotNet, lugFor, type NewResistor, withResistor, withValues } from './kit-changes.ts';
-import { chainOf, loading, pickupPort } from './loads.ts';
-import { type Effect, effectsOf, loadFor, loadsOfKit, type Match } from './pad-effects.ts';
+import { lugFor, type NewResistor, withResistor, withValues } from './kit-changes.ts';
+import { chainOf, loading, pickupPort, type StateLoads } from './loads.ts';
+import { type Effect, effectsOf, improves, loadFor, type Match, worsened } from './pad-effects.ts';
 
+/** Every one brings the judged load nearer its reference, and makes none worse where that one is judged. */
 export type Alternative =
   /** The same resistor where the signal reaches the volume: in circuit in every position. */
-  | { readonly kind: 'elsewhere'; readonly pad: NewResistor; readonly effects: readonly Effect[] }
+  | (Solved & { readonly kind: 'elsewhere'; readonly pad: NewResistor })
   /** The same resistor on a pole that is free: in circuit only where that pole's contact is closed. */
-  | {
+  | (Solved & {
       readonly kind: 'spare-pole';
       readonly pad: NewResistor;
       /** Indices of the states it is in circuit in. */
       readonly states: readonly number[];
-      readonly effects: readonly Effect[];
-    }
+    })
   /** Pots of the values in the pickup's reference harness instead; ohms by part name. */
-  | {
-      readonly kind: 'pots';
-      readonly pots: Readonly<Record<string, number>>;
-      readonly effects: readonly Effect[];
-    };
+  | (Solved & { readonly kind: 'pots'; readonly pots: Readonly<Record<string, number>> })
+  /** A resistor that loads this pickup, on the lug of the one it suits; the same for others that want one. */
+  | (Solved & {
+      readonly kind: 'move';
+      readonly part: string;
+      /** The first is the one that is there; the others are of its value, or of the nearest that can be had. */
+      readonly pads: readonly Placed[];
+    })
+  /** A resistor that loads this pickup and suits none. */
+  | (Solved & { readonly kind: 'remove'; readonly part: string })
+  /** A jumper on a tone control's pole, so that it works on this pickup too. */
+  | (Solved & {
+      readonly kind: 'tone-jumper';
+      readonly from: LugId;
+      readonly to: LugId;
+      readonly tones: readonly string[];
+    });
+
+interface Solved {
+  /** Every pickup in every state, before and after. */
+  readonly effects: readonly Effect[];
+  /** Those of them that get over 10 % further from their reference, in positions that several share. */
+  readonly worse: readonly Effect[];
+}
+
+/** A resistor on the signal lead of a pickup. */
+export interface Placed extends NewResistor {
+  readonly pickup: string;
+}
+
+/** What is to be bettered. */
+export interface Asked {
+  /** As it is now. */
+  readonly kit: Kit;
+  readonly now: readonly StateLoads[];
+  /** What is changed: the same, without the pickup's own pads. */
+  readonly circuit: Circuit;
+  readonly pickup: string;
+  /** Index of the state it is judged in. */
+  readonly index: number;
+  readonly match: Match;
+  /** Where its signal leaves. */
+  readonly lug: Lug;
+}
+
+type Untried = {
+  readonly [K in Alternative['kind']]: Omit<Extract<Alternative, { kind: K }>, keyof Solved>;
+}[Alternative['kind']];
+
+/** The alternative with what it does, if it is better than what is there. */
+export function ifBetter(asked: Asked, one: Untried, after: Kit): readonly Alternative[] {
+  const effects = effectsOf(asked.now, after, asked.match);
+  if (!improves(asked.match, asked.now, effects, asked.pickup)) return [];
+  return [{ ...one, effects, worse: effects.filter((effect) => worsened(asked.match, effect)) }];
+}
 
 /** A part that loads a pickup, and what its load would be without it: ohms, infinite when nothing else loads it. */
 export interface Cause {
@@ -55,54 +107,36 @@ export function causesOf(circuit: Circuit, pickup: string, index: number, match:
 }
 
 /** The pad at the volume's input, if that is another net than the pickup's own. */
-export function elsewhere(
-  circuit: Circuit,
-  pickup: string,
-  pad: NewResistor,
-  state: number,
-  match: Match,
-): readonly Alternative[] {
-  const own = hotNet(circuit, pickup);
-  const before = loadsOfKit(circuit.kit);
-  const inputs = volumesInPath(circuit, state, pickup).flatMap((volume) => {
+export function elsewhere(asked: Asked, pad: NewResistor): readonly Alternative[] {
+  const { circuit, lug: own } = asked;
+  const inputs = volumesInPath(asked).flatMap((volume) => {
     const ends = [...circuit.lugs.values()].filter((lug) => lug.part === volume && lug.role === 'clockwise');
-    return ends.filter((lug) => lug.net !== own);
+    return ends.filter((lug) => lug.net !== own.net);
   });
-  return inputs.map((lug): Alternative => {
+  return inputs.flatMap((lug) => {
     const moved = { part: pad.part, ohms: pad.ohms, from: lugFor(circuit, lug.net) ?? lug.id, to: pad.to };
-    return {
-      kind: 'elsewhere',
-      pad: moved,
-      effects: effectsOf(before, withResistor(circuit.kit, moved), match),
-    };
+    return ifBetter(asked, { kind: 'elsewhere', pad: moved }, withResistor(circuit.kit, moved));
   });
 }
 
-/** Volume pots whose clockwise end is one node with the pickup's hot end in a state. */
-function volumesInPath(circuit: Circuit, index: number, pickup: string): readonly string[] {
-  const state = circuit.states[index];
-  const hot = [...circuit.lugs.values()].find((lug) => lug.part === pickup && lug.role === 'hot')?.id;
-  if (!state || hot === undefined) return [];
+/** Volume pots whose clockwise end is one node with the pickup's signal lead where it is judged. */
+function volumesInPath({ circuit, index, lug }: Asked): readonly string[] {
+  const state = must(circuit.states[index], `state ${index}`);
   const roles = rolesOf(circuit);
   const { nodeOf } = makeNetlist(circuit, state, controlsAt(roles, knobsAtFull));
   return [...roles].flatMap(([name, role]) => {
-    const end = [...circuit.lugs.values()].find((lug) => lug.part === name && lug.role === 'clockwise')?.id;
-    return role === 'volume' && end !== undefined && nodeOf.get(end) === nodeOf.get(hot) ? [name] : [];
+    const end = [...circuit.lugs.values()].find((one) => one.part === name && one.role === 'clockwise')?.id;
+    return role === 'volume' && end !== undefined && nodeOf.get(end) === nodeOf.get(lug.id) ? [name] : [];
   });
 }
 
 /** The pad behind a pole that nothing is joined to: its common on the pickup's lug, its throw to the pad. */
-export function sparePoles(
-  circuit: Circuit,
-  pad: NewResistor,
-  judged: number,
-  match: Match,
-): readonly Alternative[] {
-  const before = loadsOfKit(circuit.kit);
+export function sparePoles(asked: Asked, pad: NewResistor): readonly Alternative[] {
+  const { circuit } = asked;
   return freePoles(circuit).flatMap(({ common, throws }) =>
-    throws.flatMap((lug): Alternative[] => {
+    throws.flatMap((lug): readonly Alternative[] => {
       const states = circuit.states.flatMap((state, i) => (touches(state, common, lug) ? [i] : []));
-      if (!states.includes(judged)) return [];
+      if (!states.includes(asked.index)) return [];
       const behind: NewResistor = {
         part: pad.part,
         ohms: pad.ohms,
@@ -110,13 +144,12 @@ export function sparePoles(
         to: pad.to,
         wires: [[pad.from, common]],
       };
-      const effects = effectsOf(before, withResistor(circuit.kit, behind), match);
-      return [{ kind: 'spare-pole', pad: behind, states, effects }];
+      return ifBetter(asked, { kind: 'spare-pole', pad: behind, states }, withResistor(circuit.kit, behind));
     }),
   );
 }
 
-const touches = (state: State, a: LugId, b: LugId): boolean =>
+export const touches = (state: State, a: LugId, b: LugId): boolean =>
   state.joins.some((group) => group.includes(a) && group.includes(b));
 
 /** Poles of which no lug is joined to anything. */
@@ -140,15 +173,13 @@ function freePoles(
 }
 
 /** The pots that load a pickup, changed to the values of its reference harness. */
-export function otherPots(
-  circuit: Circuit,
-  pickup: string,
-  state: number,
-  match: Match,
-): readonly Alternative[] {
-  const reference = circuit.kit.parts.filter(isPickup).find((part) => part.name === pickup)?.reference;
-  if (!reference) return [];
-  const loading = new Set(causesOf(circuit, pickup, state, match).map((cause) => cause.part));
+export function otherPots(asked: Asked): readonly Alternative[] {
+  const { circuit, pickup, index, match } = asked;
+  const { reference } = must(
+    circuit.kit.parts.filter(isPickup).find((part) => part.name === pickup),
+    `pickup ${pickup}`,
+  );
+  const loading = new Set(causesOf(circuit, pickup, index, match).map((cause) => cause.part));
   const pots: Record<string, number> = {};
   for (const [name, role] of rolesOf(circuit)) {
     const [track] = circuit.kit.parts.flatMap((part) =>
@@ -158,6 +189,5 @@ export function otherPots(
     if (role !== 'other' && loading.has(name) && track && track.ohms.value !== wanted) pots[name] = wanted;
   }
   if (Object.keys(pots).length === 0) return [];
-  const after = withValues(circuit.kit, pots);
-  return [{ kind: 'pots', pots, effects: effectsOf(loadsOfKit(circuit.kit), after, match) }];
+  return ifBetter(asked, { kind: 'pots', pots }, withValues(circuit.kit, pots));
 }

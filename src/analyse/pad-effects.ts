@@ -59,6 +59,38 @@ export const loadsIn = (
 export const percentOff = (match: Match, loads: PickupLoads): number =>
   (match === 'dc' ? loads.difference.dcLoad : loads.difference.signalLoad).percent;
 
+/** Distance by ratio: half a load is as far off as twice that load. */
+export const farOff = (load: number, reference: number): number => Math.abs(Math.log(load / reference));
+
+/** By more than this a load gets worse, or it is not worth a word (common practice, no source). */
+const WORSE = Math.log(1.1);
+
+/** Whether a change takes a load over 10 % further from its reference. */
+export const worsened = (match: Match, { before, after, reference }: Effect): boolean =>
+  farOff(loadFor(match, after), loadFor(match, reference)) -
+    farOff(loadFor(match, before), loadFor(match, reference)) >
+  WORSE;
+
+/**
+ * Whether a change brings a pickup's load nearer its reference where it is judged, and makes none worse where that one is
+ * judged. In positions that several share it may, which is to be said with the offer.
+ */
+export function improves(
+  match: Match,
+  now: readonly StateLoads[],
+  effects: readonly Effect[],
+  pickup: string,
+): boolean {
+  const judged = effects.filter(({ index, pickup: name }) => judgedIn(now, name)?.index === index);
+  const own = judged.find((effect) => effect.pickup === pickup);
+  if (!own || judged.some((effect) => worsened(match, effect))) return false;
+  const off = (loads: Loads): number => farOff(loadFor(match, loads), loadFor(match, own.reference));
+  return off(own.after) < off(own.before) - NEARER;
+}
+
+/** Less than a per cent nearer is no improvement. */
+const NEARER = Math.log(1.01);
+
 /**
  * The state in which a pickup's load is judged: where the fewest sound with it, best none, as other pickups' pads load
  * it too; of several such the first.

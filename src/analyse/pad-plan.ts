@@ -33,6 +33,8 @@ export interface Judged {
   readonly load: number;
   readonly reference: number;
   readonly percent: number;
+  /** Pickups in series with it wherever it sounds: a resistor is chosen for them together. */
+  readonly pair?: readonly string[];
 }
 
 export type PadAdvice =
@@ -51,9 +53,13 @@ export type PadAdvice =
       readonly replaces: readonly string[];
       /** Whether the pad it has is the chosen one, so that there is nothing to do. */
       readonly present: boolean;
+      /** Ohms of the pad that is there and fits, but is not in stock. */
+      readonly notInStock?: number;
       /** The value that would meet the reference exactly. */
       readonly ideal: number;
       readonly chosen: Option;
+      /** Loads that it takes over 10 % further from their reference, elsewhere. */
+      readonly worse: readonly Effect[];
       readonly below?: Option;
       readonly above?: Option;
       readonly alternatives: readonly Alternative[];
@@ -66,9 +72,30 @@ export type PadAdvice =
       readonly alternatives: readonly Alternative[];
     })
   /** A resistor would help, but the nearest available leaves the load further off than it is now. */
-  | (Judged & { readonly kind: 'no-stock'; readonly ideal: number; readonly nearest: Option })
+  | (Judged & {
+      readonly kind: 'no-stock';
+      readonly ideal: number;
+      readonly nearest: Option;
+      readonly notInStock?: number;
+    })
   /** It meets its reference without the pads it has. */
-  | (Judged & { readonly kind: 'needless'; readonly pads: readonly string[]; readonly without: number })
+  | (Judged & {
+      readonly kind: 'needless';
+      readonly pads: readonly string[];
+      readonly without: number;
+      readonly alternatives: readonly Alternative[];
+    })
+  /** Its DC load fits, and no tone control loads it: that is how the circuit is, and no error of a value. */
+  | (Judged & {
+      readonly kind: 'no-tone';
+      /** Whether the kit has a tone control that works on other pickups. */
+      readonly others: boolean;
+      /** The available value that would stand in for the tone control, ohms. */
+      readonly standIn?: number;
+      readonly alternatives: readonly Alternative[];
+    })
+  /** It is in series, wherever it sounds, with a pickup named before it, which has the advice for both. */
+  | (Judged & { readonly kind: 'pair'; readonly first: string })
   /** It is joined for good to a pickup named before it, whose pad it shares: one pad cannot be chosen for both. */
   | (Judged & { readonly kind: 'shares'; readonly pads: readonly string[]; readonly owner: string })
   /** Not even a short to ground brings the load down: its return is not at ground. */

@@ -3,32 +3,30 @@
  * fixes it, found by solving; what is available near that value, and what it does to every other position.
  */
 
-import type { Circuit, LugId } from '../circuit/circuit.ts';
+import type { Circuit } from '../circuit/circuit.ts';
+import { must } from '../common/must.ts';
 import { type Choice, nearest } from '../common/series.ts';
 import type { Kit } from '../describe/kit.ts';
 import { ohmBounds } from '../parts/fields.ts';
 import { isPickup, resistorOf } from '../parts/index.ts';
 import { buildCircuit } from '../solve/build.ts';
-import { parallelResistanceOf, resistanceOf } from '../solve/measure.ts';
-import { makeNetlist } from '../solve/netlist.ts';
-import { resistor } from '../solve/network.ts';
-import { Solver } from '../solve/solver.ts';
+import { rolesOf } from './controls.ts';
+import { padsOf, signalLug, withoutPart } from './kit-changes.ts';
+import { chainOf, type StateLoads } from './loads.ts';
+import { type Asked, causesOf, elsewhere, otherPots, sparePoles } from './pad-alternatives.ts';
 import {
-  groundLug,
-  hotNet,
-  lugFor,
-  type NewResistor,
-  padLabel,
-  padName,
-  padsOf,
-  placeOfPad,
-  withoutPart,
-  withResistor,
-  withValues,
-} from './kit-changes.ts';
-import { chainOf, loading, pickupPort } from './loads.ts';
-import { causesOf, elsewhere, otherPots, sparePoles } from './pad-alternatives.ts';
-import { effectsOf, judgedIn, loadFor, loadsIn, loadsOfKit, type Match, percentOff } from './pad-effects.ts';
+  effectsOf,
+  farOff,
+  judgedIn,
+  loadFor,
+  loadsIn,
+  loadsOfKit,
+  type Match,
+  percentOff,
+  worsened,
+} from './pad-effects.ts';
+import { fitted, idealPad, optionOf, placeFor } from './pad-fit.ts';
+import { movesOf, netOfPickup, toneJumpers } from './pad-moves.ts';
 import type { Judged, Option, PadAdvice, PadOptions, PadPlan } from './pad-plan.ts';
 
 /**
@@ -44,14 +42,15 @@ export function choosePads(circuit: Circuit, options: PadOptions = {}): PadPlan 
   /** By net, the first pickup that the pads on it suit. */
   const owners = new Map<number | undefined, string>();
   let kit = circuit.kit;
-  for (const pickup of circuit.kit.parts.filter(isPickup)) {
-    const net = hotNet(circuit, pickup.name);
-    const next = advise(kit, pickup.name, match, series, near, owners.get(net));
+  const now = loadsOfKit(kit);
+  for (const { name: pickup } of circuit.kit.parts.filter(isPickup)) {
+    const net = netOfPickup(circuit, now, pickup);
+    const next = advise(kit, { pickup, match, series, near }, owners.get(net));
     advice.push(next);
-    if ((next.kind === 'pad' || next.kind === 'fits') && !owners.has(net)) owners.set(net, pickup.name);
+    if ((next.kind === 'pad' || next.kind === 'fits') && !owners.has(net)) owners.set(net, pickup);
     if (next.kind === 'pad' && !next.present) kit = fitted(kit, placeIn(next), next.chosen.ohms);
   }
-  return { match, series, advice, kit, effects: effectsOf(loadsOfKit(circuit.kit), kit, match) };
+  return { match, series, advice, kit, effects: effectsOf(now, kit, match) };
 }
 
 const placeIn = ({ part, label, from, to, sleeved, replaces }: Extract<PadAdvice, { kind: 'pad' }>) => ({
@@ -71,157 +70,143 @@ function checkStock(stock: readonly number[]): void {
     throw new RangeError(`the stock holds ${wrong} Ω: a resistor has ${least} Ω to ${most} Ω`);
 }
 
-function advise(
-  kit: Kit,
-  pickup: string,
-  match: Match,
-  series: Choice,
-  near: number,
-  owner: string | undefined,
-): PadAdvice {
-  const circuit = buildCircuit(kit);
+interface Wish {
+  readonly pickup: string;
+  readonly match: Match;
+  readonly series: Choice;
+  readonly near: number;
+}
+
+function advise(kit: Kit, wish: Wish, owner: string | undefined): PadAdvice {
+  const { pickup, match, near } = wish;
   const now = loadsOfKit(kit);
-  const index = judgedIn(now, pickup)?.index ?? -1;
-  const judged = judge(kit, pickup, index, match);
-  if (!judged) return { kind: 'silent', pickup };
-  if (Math.abs(judged.percent) <= near * 100) return { kind: 'fits', ...judged };
-  const replaces = padsOf(circuit, pickup);
+  const index = judgedIn(now, pickup)?.index;
+  const judged = index === undefined ? undefined : judge(now, pickup, index, match);
+  if (index === undefined || !judged) return { kind: 'silent', pickup };
+  const first = judged.pair?.find((one) => isBefore(kit, one, pickup));
+  if (first !== undefined) return { kind: 'pair', ...judged, first };
+  const circuit = buildCircuit(kit);
+  const state = must(circuit.states[index], `state ${index}`);
+  const lug = signalLug(circuit, state, pickup, chainOf(circuit, state, pickup));
+  const replaces = padsOf(circuit, lug?.net);
+  const notInStock = missing(kit, replaces, wish.series);
+  const isNear = ({ percent }: Judged): boolean => Math.abs(percent) <= near * 100;
+  if (isNear(judged) && notInStock === undefined) return { kind: 'fits', ...judged };
+  if (!lug) return { kind: 'out-of-reach', ...judged };
   if (owner !== undefined && replaces.length > 0) return { kind: 'shares', ...judged, pads: replaces, owner };
   const bareKit = replaces.reduce(withoutPart, kit);
-  const bare = judge(bareKit, pickup, index, match) ?? judged;
-  if (replaces.length > 0 && Math.abs(bare.percent) <= near * 100)
-    return { kind: 'needless', ...judged, pads: replaces, without: bare.load };
+  const bareLoads = loadsOfKit(bareKit);
+  const bare = judge(bareLoads, pickup, index, match) ?? judged;
+  const asked: Asked = { kit, now, circuit: buildCircuit(bareKit), pickup, index, match, lug };
+  const place = placeFor(circuit, asked, replaces);
+  const ideal = place && idealPad(asked, bare.reference, place);
+  const found = ideal === undefined ? undefined : nearest(ideal, wish.series);
+  const toneless = match === 'signal' && isWithoutTone(asked, bareLoads, near);
+  if (replaces.length > 0 && (isNear(bare) || (toneless && judged.load < judged.reference))) {
+    const alternatives = movesOf(asked, near, wish.series).filter(({ kind }) => kind === 'move');
+    return { kind: 'needless', ...judged, pads: replaces, without: bare.load, alternatives };
+  }
   if (bare.load < bare.reference) {
-    const alternatives = otherPots(circuit, pickup, index, match);
+    const alternatives = [...movesOf(asked, near, wish.series), ...otherPots({ ...asked, circuit })];
     return { kind: 'too-heavy', ...judged, causes: causesOf(circuit, pickup, index, match), alternatives };
   }
-  const bareCircuit = buildCircuit(bareKit);
-  const ends = endsOf(circuit, bareCircuit, pickup, replaces[0]);
-  const ideal = ends && idealPad(bareCircuit, pickup, index, match, bare.reference, ...ends);
-  if (ends === undefined || ideal === undefined) return { kind: 'out-of-reach', ...judged };
-  const [from, to] = ends;
-  const found = nearest(ideal, series);
-  // The bisection's answer is a number above zero, to which every choice has a nearest.
-  if (!found) return { kind: 'out-of-reach', ...judged };
-  const label = padLabel(kit, pickup);
-  const place = {
-    part: replaces[0] ?? padName(kit, pickup),
-    ...(label === undefined ? {} : { label }),
-    from,
-    to,
-    sleeved: circuit.lugs.get(from)?.pole !== undefined,
-    replaces,
-  };
-  const option = (ohms: number): Option => {
-    const after = fitted(kit, place, ohms);
-    const loads = loadsIn(loadsOfKit(after), index, pickup);
+  if (toneless)
     return {
-      ohms,
-      load: loads ? loadFor(match, loads) : NaN,
-      percent: loads ? percentOff(match, loads) : NaN,
-      effects: effectsOf(now, after, match),
+      kind: 'no-tone',
+      ...judged,
+      others: [...rolesOf(circuit).values()].includes('tone'),
+      ...(found && replaces.length === 0 ? { standIn: found.value } : {}),
+      alternatives: toneJumpers(asked),
     };
-  };
+  if (!place || ideal === undefined || !found) return { kind: 'out-of-reach', ...judged };
+  const option = (ohms: number): Option => optionOf(asked, place, ohms);
   const chosen = option(found.value);
   const present = replaces.length === 1 && ohmsOf(kit, place.part) === found.value;
-  if (!present && farOff(chosen.load, bare.reference) >= farOff(judged.load, bare.reference))
-    return { kind: 'no-stock', ...judged, ideal, nearest: chosen };
-  const pad = { part: place.part, from, to, ohms: found.value };
+  // A pad that cannot be had has to be better than none.
+  const worst = notInStock === undefined ? judged.load : bare.load;
+  const missed = notInStock === undefined ? {} : { notInStock };
+  if (!present && farOff(chosen.load, bare.reference) >= farOff(worst, bare.reference))
+    return { kind: 'no-stock', ...judged, ideal, nearest: chosen, ...missed };
+  const pad = { part: place.part, from: place.from, to: place.to, ohms: found.value };
   return {
     kind: 'pad',
     ...bare,
     ...place,
+    ...missed,
     present,
     ideal,
     chosen,
+    worse: chosen.effects.filter(
+      (effect) => (effect.index !== index || effect.pickup !== pickup) && worsened(match, effect),
+    ),
     ...(found.below === undefined ? {} : { below: option(found.below) }),
     ...(found.above === undefined ? {} : { above: option(found.above) }),
     alternatives: [
-      ...elsewhere(bareCircuit, pickup, pad, index, match),
-      ...sparePoles(bareCircuit, pad, index, match),
-      ...otherPots(bareCircuit, pickup, index, match),
+      ...(match === 'signal' ? toneJumpers(asked) : []),
+      ...elsewhere(asked, pad),
+      ...sparePoles(asked, pad),
+      ...otherPots(asked),
     ],
   };
 }
 
-/** Distance by ratio: half a load is as far off as twice that load. */
-const farOff = (load: number, reference: number): number => Math.abs(Math.log(load / reference));
+const isBefore = ({ parts }: Kit, one: string, other: string): boolean => {
+  const names = parts.map(({ name }) => name);
+  return names.indexOf(one) < names.indexOf(other);
+};
 
 function ohmsOf(kit: Kit, name: string): number | undefined {
   const part = kit.parts.find((one) => one.name === name);
   return part && resistorOf(part)?.ohms.value;
 }
 
-/** Where the pad's two legs go: where the one that is there has them, else on the pickup's own net and on ground. */
-function endsOf(
-  circuit: Circuit,
-  bare: Circuit,
-  pickup: string,
-  pad: string | undefined,
-): readonly [LugId, LugId] | undefined {
-  const [own, bareNet] = [hotNet(circuit, pickup), hotNet(bare, pickup)];
-  const there = pad === undefined || own === undefined ? undefined : placeOfPad(circuit, pad, own);
-  // A net may have been held together by the pad's legs; then the lug is looked for anew.
-  if (there && bare.lugs.get(there[0])?.net === bareNet && there.every((lug) => bare.lugs.has(lug)))
-    return there;
-  const from = bareNet === undefined ? undefined : lugFor(bare, bareNet);
-  const to = groundLug(bare);
-  return from === undefined || to === undefined ? undefined : [from, to];
+/** Ohms of the one pad that is there, where the stock has no such value. */
+function missing(kit: Kit, pads: readonly string[], series: Choice): number | undefined {
+  const [pad, ...more] = pads;
+  const ohms = pad === undefined || more.length > 0 ? undefined : ohmsOf(kit, pad);
+  return ohms === undefined || typeof series === 'string' || series.stock.includes(ohms) ? undefined : ohms;
 }
 
-function judge(kit: Kit, pickup: string, state: number, match: Match): Judged | undefined {
-  const loads = loadsIn(loadsOfKit(kit), state, pickup);
+/** Whether a pickup's DC load fits without pads of its own, and no tone control loads it where it is judged. */
+function isWithoutTone(
+  { circuit, pickup, index }: Asked,
+  loads: readonly StateLoads[],
+  near: number,
+): boolean {
+  const roles = rolesOf(circuit);
+  const dc = loadsIn(loads, index, pickup)?.difference.dcLoad.percent;
+  return (
+    dc !== undefined &&
+    Math.abs(dc) <= near * 100 &&
+    causesOf(circuit, pickup, index, 'signal').every(({ part }) => roles.get(part) !== 'tone')
+  );
+}
+
+function judge(
+  states: readonly StateLoads[],
+  pickup: string,
+  state: number,
+  match: Match,
+): Judged | undefined {
+  const loads = loadsIn(states, state, pickup);
   if (!loads) return undefined;
   const [load, reference] = [loadFor(match, loads), loadFor(match, loads.reference)];
-  return { pickup, state, load, reference, percent: percentOff(match, loads) };
-}
-
-/** The kit with a pad in its place: of those it has the first with another value and the others out, else a new one. */
-function fitted(
-  kit: Kit,
-  place: Omit<NewResistor, 'ohms'> & { readonly replaces: readonly string[] },
-  ohms: number,
-): Kit {
-  const { replaces, ...pad } = place;
-  const [kept, ...others] = replaces;
-  return kept === undefined
-    ? withResistor(kit, { ...pad, ohms })
-    : withValues(others.reduce(withoutPart, kit), { [kept]: ohms });
-}
-
-/** Beyond these no resistor is sold, and none is looked for. Ohms. */
-const LEAST = 1;
-const MOST = 1e10;
-
-/** The resistor that brings a load to its reference, by bisection on the solver: a load never rises as it falls. */
-function idealPad(
-  circuit: Circuit,
-  pickup: string,
-  index: number,
-  match: Match,
-  reference: number,
-  from: LugId,
-  to: LugId,
-): number | undefined {
-  const state = circuit.states[index];
-  const part = circuit.kit.parts.find((one) => one.name === pickup);
-  const netlist = state && makeNetlist(circuit, state);
-  const port = netlist && part && pickupPort(part, netlist);
-  const [a, b] = [netlist?.nodeOf.get(from), netlist?.nodeOf.get(to)];
-  if (!netlist || !port || a === undefined || b === undefined) return undefined;
-  const branches = [...loading(netlist, chainOf(circuit, state, pickup)), resistor(a, b, 1, 'pad')];
-  const solver = new Solver(branches, port, { direct: match === 'dc' });
-  const frequency = circuit.kit.outputLoad.frequency.value;
-  const load = (ohms: number): number => {
-    solver.scale(new Map([['pad', ohms]]));
-    return match === 'dc' ? resistanceOf(solver) : parallelResistanceOf(solver, frequency);
+  const pair = alwaysInSeries(states, pickup);
+  return {
+    pickup,
+    state,
+    load,
+    reference,
+    percent: percentOff(match, loads),
+    ...(pair.length === 0 ? {} : { pair }),
   };
-  if (load(LEAST) > reference) return undefined;
-  let [low, high] = [LEAST, MOST];
-  for (let i = 0; i < 80; i++) {
-    const middle = Math.sqrt(low * high);
-    if (load(middle) > reference) high = middle;
-    else low = middle;
-  }
-  return Math.sqrt(low * high);
+}
+
+/** Pickups that a pickup is in series with wherever it sounds. */
+function alwaysInSeries(states: readonly StateLoads[], pickup: string): readonly string[] {
+  const chains = states.flatMap(({ loads }) =>
+    loads.filter((one) => one.pickup === pickup).map(({ series }) => series),
+  );
+  const [first = [], ...rest] = chains;
+  return first.filter((name) => rest.every((chain) => chain.includes(name)));
 }

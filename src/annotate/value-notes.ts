@@ -1,14 +1,30 @@
-/** Notes on values that no passive guitar has: a k or an M that was forgotten, or m written for M. */
+/** Values that no passive guitar has (a k or an M that was forgotten, or m written for M), and resistors that are not in stock. */
 import { type Problem, problem } from '../common/problem.ts';
 import { printQuantity, writeQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
-import { usualValuesOf } from '../parts/index.ts';
+import { resistorOf, usualValuesOf } from '../parts/index.ts';
 import type { UsualValue } from '../parts/kind.ts';
 
-export const valueNotes = ({ parts }: Kit): readonly Problem[] =>
-  parts.flatMap((part) =>
+export const valueNotes = (kit: Kit): readonly Problem[] => [
+  ...stockWarnings(kit),
+  ...kit.parts.flatMap((part) =>
     usualValuesOf(part).flatMap((usual) => unlikely(['parts', part.name, usual.field], usual)),
-  );
+  ),
+];
+
+/** Resistors of a value that the kit's own stock has not. */
+const stockWarnings = ({ parts, stock }: Kit): readonly Problem[] =>
+  parts.flatMap((part) => {
+    const ohms = resistorOf(part)?.ohms.value;
+    if (stock === undefined || ohms === undefined || stock.includes(ohms)) return [];
+    return [
+      problem('not-in-stock', ['parts', part.name, 'value'], {
+        part: part.name,
+        got: writeQuantity(ohms, 'ohm'),
+        stock: [...stock].sort((a, b) => a - b).map((value) => writeQuantity(value, 'ohm')),
+      }),
+    ];
+  });
 
 function unlikely(
   path: readonly string[],

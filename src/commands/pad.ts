@@ -15,6 +15,7 @@ interface PadFlags {
   readonly match: Match;
   readonly series?: SeriesName | 'stock';
   readonly stock?: readonly number[];
+  readonly all: boolean;
   readonly write: boolean;
   readonly json: boolean;
 }
@@ -60,6 +61,7 @@ export function addPad(program: Command): void {
       'resistors in stock, such as 220k,270k,470k; by default the kit’s own list',
       stockList,
     )
+    .option('--all', 'every value, every position and every other way with its figures', false)
     .option('--write', 'write the chosen resistors into the kit’s file', false)
     .option('--json', 'as JSON, in ohms, unrounded', false)
     .addHelpText('after', '\nexample: solderleaf pad my-kit.yaml --match signal --stock 220k,270k,470k')
@@ -87,13 +89,15 @@ export function choiceOf(
   return series === 'stock' ? undefined : 'E12';
 }
 
-function advise(path: string, kit: Kit, series: Choice, { match, write, json }: PadFlags): void {
+function advise(path: string, kit: Kit, series: Choice, { match, all, write, json }: PadFlags): void {
   const circuit = buildCircuit(kit);
   const plan = choosePads(circuit, { match, series });
   const writing = write ? writePads(path, plan) : undefined;
   if (json) sayJson(toJson({ ...padData(circuit, plan), ...(writing ? { write: writing.outcome } : {}) }));
   else
-    say(padReport(circuit, plan, choosePads(circuit, { match: match === 'dc' ? 'signal' : 'dc', series })));
+    say(
+      padReport(circuit, plan, choosePads(circuit, { match: match === 'dc' ? 'signal' : 'dc', series }), all),
+    );
   if (writing?.outcome === 'refused') {
     complainOf(writing.lines.join('\n'));
     fail();

@@ -42,6 +42,7 @@ export interface NoteDetails {
   'switch-no-effect': { part: string };
   'case-not-grounded': { part: string; lug: string; on: readonly string[] };
   'case-on-signal': { part: string; lug: string; on: readonly string[]; joined: readonly string[] };
+  'not-in-stock': { part: string; got: string; stock: readonly string[] };
   'unusual-value': {
     what: string;
     got: string;
@@ -79,7 +80,7 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
       `signal load of ${q(d.part)}: ${d.figures.map(({ load, percent, where }) => `${load} (${printSigned(percent, 0)} %)${bare(where)}`).join('; ')}; its reference is ${d.reference}`,
       d.below
         ? 'If this is not intended, use larger pots, or a larger resistor where one is connected across the signal; another padding resistor would load it more.'
-        : 'If this is not intended, use a padding resistor or a smaller pot; “solderleaf pad KIT --match signal” shows both with their loads.',
+        : 'If this is not intended, use a padding resistor; “solderleaf pad KIT” shows which, where, and what it does in every position.',
     ),
   'two-tone-controls': (d) =>
     note(
@@ -145,6 +146,11 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     warning(
       `the case of ${q(d.part)} is not connected to ground${d.on.length === 0 ? '' : `, nor is what is soldered to it: ${list(d.on)}`}`,
       `Connect ${bare(d.lug)} to a grounded case or to the jack’s sleeve; a case that is not grounded picks up hum.`,
+    ),
+  'not-in-stock': (d) =>
+    warning(
+      `${q(d.part)} is ${d.got}, which is not in this kit’s stock`,
+      `In stock: ${list(d.stock)}. Use one of these, or add ${d.got} to the stock; “solderleaf pad KIT” shows what each value does.`,
     ),
   'unusual-value': (d) =>
     note(

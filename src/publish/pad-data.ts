@@ -19,11 +19,14 @@ function adviceData(circuit: Circuit, advice: PadAdvice): object {
       return {
         ...base,
         chosen: optionData(advice.chosen),
+        worse: advice.worse.map(effectData),
         ...(advice.below ? { below: optionData(advice.below) } : {}),
         ...(advice.above ? { above: optionData(advice.above) } : {}),
         alternatives: advice.alternatives.map((one) => alternativeData(circuit, one)),
       };
     case 'too-heavy':
+    case 'needless':
+    case 'no-tone':
       return { ...base, alternatives: advice.alternatives.map((one) => alternativeData(circuit, one)) };
     case 'no-stock':
       return { ...base, nearest: optionData(advice.nearest) };
@@ -36,8 +39,14 @@ const optionData = (option: Option): object => ({ ...option, effects: option.eff
 
 function alternativeData(circuit: Circuit, alternative: Alternative): object {
   const effects = alternative.effects.map(effectData);
-  if (alternative.kind !== 'spare-pole') return { ...alternative, effects };
-  return { ...alternative, positions: alternative.states.map((i) => circuit.states[i]?.settings), effects };
+  const worse = alternative.worse.map(effectData);
+  if (alternative.kind !== 'spare-pole') return { ...alternative, effects, worse };
+  return {
+    ...alternative,
+    positions: alternative.states.map((i) => circuit.states[i]?.settings),
+    effects,
+    worse,
+  };
 }
 
 const effectData = ({ state, pickup, before, after, reference, percent }: Effect): object => ({

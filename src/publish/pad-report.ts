@@ -1,133 +1,157 @@
-/** The padding choice as a text that a workshop owner reads: one verdict a pickup, then its grounds and its price. */
+/**
+ * The padding choice as a text that a workshop owner reads: a verdict for each pickup, then what it costs. In short, or with every
+ * table.
+ */
 import type { Alternative, Effect, Match, Option, PadAdvice, PadPlan } from '../analyse/index.ts';
 import type { Circuit } from '../circuit/circuit.ts';
-import { positionCell, positionWords } from '../circuit/position.ts';
+import { positionCell } from '../circuit/position.ts';
 import { resistorBands } from '../common/marking.ts';
 import type { Choice } from '../common/series.ts';
 import { resistorOf } from '../parts/index.ts';
 import { columns, ohmsText, percentText } from './columns.ts';
+import {
+  type Advised,
+  alternativeText,
+  bodyOf,
+  inState,
+  LOAD,
+  loadOf,
+  verdictOf,
+  worseLines,
+} from './pad-words.ts';
 
-type Advised<K extends PadAdvice['kind']> = Extract<PadAdvice, { readonly kind: K }>;
+interface Report {
+  readonly circuit: Circuit;
+  readonly plan: PadPlan;
+  /** The same choice with the other load matched, so that the price of each can be seen. */
+  readonly other: PadPlan;
+  readonly all: boolean;
+}
 
-const LOAD: Readonly<Record<Match, string>> = { dc: 'DC load', signal: 'signal load' };
-
-/** @param other the same choice with the other load matched, so that the price of each can be seen */
-export function padReport(circuit: Circuit, plan: PadPlan, other: PadPlan): string {
+/** @param all every table; else what to do, in a screenful */
+export function padReport(circuit: Circuit, plan: PadPlan, other: PadPlan, all = false): string {
   const head = `${circuit.kit.title}\nPadding resistors for the ${LOAD[plan.match]}, from ${choiceText(plan.series)}. Loads are solved with all controls on 10.`;
   const width = Math.max(...plan.advice.map(({ pickup }) => pickup.length));
   const each = plan.advice.map((advice) => {
-    const rest = detailsOf(circuit, plan, other, advice);
-    return [`${advice.pickup.padEnd(width)}  ${verdictOf(circuit, plan.match, advice)}`, ...rest].join('\n');
+    const [first, ...more] = [
+      `${advice.pickup.padEnd(width)}  ${verdictOf(circuit, plan.match, advice)}`,
+      ...warningsOf(circuit, plan.match, advice).map((line) => `${' '.repeat(width)}  ${line}`),
+    ];
+    return [first, ...more, ...detailsOf({ circuit, plan, other, all }, advice)].join('\n');
   });
-  const chosen = plan.advice.filter((advice) => advice.kind === 'pad' && !advice.present);
-  const together =
-    chosen.length < 2
-      ? []
-      : [`All padding resistors together\n${effectTable(inOrder(plan.effects), plan.match)}`];
-  return [head, ...each, ...together].join('\n\n');
+  const fitted = plan.advice.some((advice) => advice.kind === 'pad' && !advice.present);
+  const together = fitted
+    ? [`With every resistor chosen here\n${effectTable(inOrder(plan.effects), plan.match)}`]
+    : [];
+  const missing = missingText(circuit, plan.series);
+  const hidden =
+    !all && plan.advice.some((advice) => detailsOf({ circuit, plan, other, all: true }, advice).length > 0);
+  return [
+    head,
+    ...each,
+    ...together,
+    ...missing,
+    ...(hidden ? ['Every value and every position: add --all.'] : []),
+  ].join('\n\n');
 }
 
 /** `E12`, or the stock value by value. */
 const choiceText = (choice: Choice): string =>
   typeof choice === 'string' ? choice : `the stock (${choice.stock.map(ohmsText).join(', ')})`;
 
-const stateOf = (circuit: Circuit, index: number): string =>
-  positionWords(circuit.states[index]?.settings ?? {});
+/** Resistors of the kit that the stock has not, whatever they are for. */
+function missingText({ kit }: Circuit, series: Choice): readonly string[] {
+  if (typeof series === 'string') return [];
+  const missing = kit.parts.flatMap((part) => {
+    const ohms = resistorOf(part)?.ohms.value;
+    return ohms === undefined || series.stock.includes(ohms) ? [] : [`${part.name}, ${ohmsText(ohms)}`];
+  });
+  return missing.length === 0 ? [] : [`Not in stock: ${missing.join('; ')}.`];
+}
 
-/** ` with selector in position 2`; nothing for a kit without a switch. */
-const inState = ({ states }: Circuit, index: number): string => {
-  const settings = states[index]?.settings ?? {};
-  return Object.keys(settings).length === 0 ? '' : ` with ${positionWords(settings)}`;
-};
+const warningsOf = (circuit: Circuit, match: Match, advice: PadAdvice): readonly string[] =>
+  advice.kind === 'pad' && !advice.present ? worseLines(circuit, match, advice.worse) : [];
 
-/** What to do about one pickup, on one line. */
-function verdictOf(circuit: Circuit, match: Match, advice: PadAdvice): string {
-  if (advice.kind === 'silent') return 'never selected: no resistor to choose';
-  const off = percentText(advice.percent);
-  const sees = `${ohmsText(advice.load)}${inState(circuit, advice.state)}, reference ${ohmsText(advice.reference)}, ${off}`;
+function detailsOf(report: Report, advice: PadAdvice): readonly string[] {
   switch (advice.kind) {
-    case 'fits':
-      return `fits: ${LOAD[match]} ${sees}${match === 'dc' ? '; --match signal judges it with the tone path' : ''}`;
     case 'pad':
-      return padVerdict(circuit, advice);
+      return report.all ? padTables(report, advice) : padLines(report, advice);
     case 'too-heavy':
-      return `no resistor helps, its load is already too heavy: ${sees}; a resistor to ground would make it heavier`;
-    case 'no-stock': {
-      const { ohms, load, percent } = advice.nearest;
-      return `no available value helps: ${ohmsText(ohms)} would give ${ohmsText(load)} (${percentText(percent)}); now ${sees}; ideal ${ohmsText(advice.ideal)}`;
-    }
+      return [...causeLines(report, advice), ...insteadOf(report, advice.alternatives)];
     case 'needless':
-      return `remove ${advice.pads.join(' and ')}: without it ${ohmsText(advice.without)}, with it ${sees}`;
-    case 'shares':
-      return `shares ${advice.pads.join(' and ')} with ${advice.owner}, to which it is connected in every position: ${sees}; one resistor cannot suit both`;
-    case 'out-of-reach':
-      return `no resistor to ground helps, its other lead is not at ground: ${sees}`;
-  }
-}
-
-function padVerdict(circuit: Circuit, advice: Advised<'pad'>): string {
-  const { chosen, part, replaces, present, from, to } = advice;
-  const value = ohmsText(chosen.ohms);
-  const result = `${ohmsText(chosen.load)}, ${percentText(chosen.percent)}`;
-  if (present) return `keep ${part}, ${value}, the nearest available: ${result}`;
-  const body = bodyOf(circuit, part);
-  const [, ...others] = replaces;
-  const out = others.length === 0 ? '' : `, remove ${others.join(' and ')}`;
-  return body
-    ? `change ${part} from ${ohmsText(body.ohms.value)} to ${value}${out}: ${result}`
-    : `fit ${value} from ${from} to ${to}: ${result} in place of ${ohmsText(advice.load)}, ${percentText(advice.percent)}`;
-}
-
-function detailsOf(circuit: Circuit, plan: PadPlan, other: PadPlan, advice: PadAdvice): readonly string[] {
-  switch (advice.kind) {
-    case 'pad':
-      return padDetails(circuit, plan, other, advice);
-    case 'too-heavy': {
-      const causes = advice.causes.map(({ part, without }) => [part, ohmsText(without)]);
-      return [
-        `\n${columns(['loaded by', `${LOAD[plan.match]} without it`], causes, 1, '  ')}`,
-        ...instead(circuit, plan.match, advice.alternatives),
-      ];
+      return insteadOf(report, advice.alternatives);
+    case 'no-tone': {
+      const standIn =
+        advice.standIn === undefined
+          ? []
+          : [
+              [
+                'in its place',
+                `${ohmsText(advice.standIn)} to ground would load it as the tone control of its reference does`,
+              ] as const,
+            ];
+      return [...listed(standIn), ...insteadOf(report, advice.alternatives)];
     }
     default:
       return [];
   }
 }
 
-function padDetails(
-  circuit: Circuit,
-  plan: PadPlan,
-  other: PadPlan,
-  advice: Advised<'pad'>,
-): readonly string[] {
+const listed = (lines: readonly (readonly [string, string])[]): readonly string[] =>
+  lines.map(([name, text]) => `  ${name.padEnd(12)}  ${text}`);
+
+function padLines({ circuit, plan, other, all }: Report, advice: Advised<'pad'>): readonly string[] {
+  const near = [advice.below, advice.above].flatMap((option) =>
+    option ? [`${ohmsText(option.ohms)} gives ${ohmsText(option.load)}, ${percentText(option.percent)}`] : [],
+  );
+  const lines: readonly (readonly [string, string])[] = [
+    ['resistor', resistorText(circuit, advice)],
+    ['other values', [`ideal ${ohmsText(advice.ideal)}`, ...near].join('; ')],
+    [LOAD[other.match], `${loadText(other.match, advice)}; ${otherText(other, advice)}`],
+  ];
+  return [...listed(lines), ...insteadOf({ circuit, plan, other, all }, advice.alternatives)];
+}
+
+function padTables(report: Report, advice: Advised<'pad'>): readonly string[] {
+  const { circuit, plan, other } = report;
   const { pickup, state, chosen } = advice;
-  const lines = [
+  const lines: readonly (readonly [string, string])[] = [
     ['judged', judgedText(circuit, plan.match, advice)],
     ['resistor', resistorText(circuit, advice)],
     ['from, to', `${advice.from}, ${advice.to}`],
     ['ideal value', ohmsText(advice.ideal)],
-    ['both loads', bothLoads(chosen, state, pickup)],
-    [`${LOAD[other.match]}`, otherText(other, pickup)],
+    ['both loads', `DC ${loadText('dc', advice)}; signal ${loadText('signal', advice)}`],
+    [LOAD[other.match], otherText(other, advice)],
   ];
   return [
-    ...lines.map(([name = '', text]) => `  ${name.padEnd(12)}  ${text}`),
+    ...listed(lines),
     `\n${neighbours(plan.match, advice)}`,
     `\n  What ${ohmsText(chosen.ohms)} does in every other position, shared positions first\n${effectTable(elsewhereFirst(chosen.effects, state, pickup), plan.match)}`,
-    ...instead(circuit, plan.match, advice.alternatives, advice.replaces),
-    ...poleLine(circuit, advice),
+    ...insteadOf(report, advice.alternatives),
   ];
+}
+
+/** What loads a pickup, heaviest first. */
+function causeLines({ plan, all }: Report, { causes }: Advised<'too-heavy'>): readonly string[] {
+  if (all)
+    return [
+      `\n${columns(
+        ['loaded by', `${LOAD[plan.match]} without it`],
+        causes.map(({ part, without }) => [part, ohmsText(without)]),
+        1,
+        '  ',
+      )}`,
+    ];
+  return listed([
+    ['loaded by', causes.map(({ part, without }) => `${part} (${ohmsText(without)} without it)`).join(', ')],
+  ]);
 }
 
 function judgedText(circuit: Circuit, match: Match, { state, pickup, reference }: Advised<'pad'>): string {
   const others = (circuit.states[state]?.sounding ?? []).filter((name) => name !== pickup);
   const with_ = others.length === 0 ? 'where it sounds alone' : `where it sounds with ${others.join(', ')}`;
-  return `${inState(circuit, state).trimStart()}${inState(circuit, state) === '' ? '' : ', '}${with_}; reference ${LOAD[match]} ${ohmsText(reference)}`;
-}
-
-/** The resistance of a part of that name, where it is there. */
-function bodyOf({ kit }: Circuit, name: string) {
-  const part = kit.parts.find((one) => one.name === name);
-  return part && resistorOf(part);
+  const where = inState(circuit, state).trimStart();
+  return `${where}${where === '' ? '' : ', '}${with_}; reference ${LOAD[match]} ${ohmsText(reference)}`;
 }
 
 function resistorText(circuit: Circuit, { part, chosen }: Advised<'pad'>): string {
@@ -137,26 +161,33 @@ function resistorText(circuit: Circuit, { part, chosen }: Advised<'pad'>): strin
   return `${ohmsText(chosen.ohms)}, bands ${bands} for ±${Number((tolerance * 100).toPrecision(3))} % (IEC 60062), part ${part}`;
 }
 
-function bothLoads({ effects }: Option, state: number, pickup: string): string {
-  const own = effects.find((effect) => effect.index === state && effect.pickup === pickup);
+/** `163.2 kΩ of 125.1 kΩ (+30.5 %)`: one load with the chosen value, where it is judged. */
+function loadText(
+  match: Match,
+  { chosen, state, pickup }: Pick<Advised<'pad'>, 'chosen' | 'state' | 'pickup'>,
+): string {
+  const own = chosen.effects.find((effect) => effect.index === state && effect.pickup === pickup);
   if (!own) return 'not known';
-  const one = (load: number, reference: number) =>
-    `${ohmsText(load)} of ${ohmsText(reference)} (${percentText((load / reference - 1) * 100)})`;
-  return `DC ${one(own.after.dcLoad, own.reference.dcLoad)}; signal ${one(own.after.signalLoad, own.reference.signalLoad)}`;
+  const [load, reference] = [loadOf(match, own.after), loadOf(match, own.reference)];
+  return `${ohmsText(load)} of ${ohmsText(reference)} (${percentText((load / reference - 1) * 100)})`;
 }
 
 /** What matching the other load would take. */
-function otherText(other: PadPlan, pickup: string): string {
+function otherText(other: PadPlan, { pickup, chosen: { ohms } }: Advised<'pad'>): string {
   const advice = other.advice.find((one) => one.pickup === pickup);
   switch (advice?.kind) {
     case 'pad':
-      return `to match it instead (--match ${other.match}), ${ohmsText(advice.chosen.ohms)}: ${bothLoads(advice.chosen, advice.state, pickup)}`;
+      return ohms === advice.chosen.ohms
+        ? 'the same value matches it best'
+        : `to match it instead (--match ${other.match}), ${ohmsText(advice.chosen.ohms)}: DC ${loadText('dc', advice)}; signal ${loadText('signal', advice)}`;
     case 'fits':
       return `meets its reference as it is: ${ohmsText(advice.load)} of ${ohmsText(advice.reference)} (${percentText(advice.percent)})`;
     case 'too-heavy':
       return `is too heavy already: ${ohmsText(advice.load)} of ${ohmsText(advice.reference)} (${percentText(advice.percent)})`;
+    case 'no-tone':
+      return 'no tone control loads it';
     default:
-      return 'no pad of these values can match it';
+      return 'no resistor of these values can match it';
   }
 }
 
@@ -178,7 +209,6 @@ const elsewhereFirst = (effects: readonly Effect[], state: number, pickup: strin
   inOrder(effects.filter((effect) => effect.index !== state || effect.pickup !== pickup));
 
 function effectTable(effects: readonly Effect[], match: Match, indent = '  '): string {
-  const key = match === 'dc' ? 'dcLoad' : 'signalLoad';
   const change = (before: number, after: number) =>
     ohmsText(before) === ohmsText(after) ? ohmsText(after) : `${ohmsText(before)} → ${ohmsText(after)}`;
   const rows = effects.map((effect) => [
@@ -186,7 +216,7 @@ function effectTable(effects: readonly Effect[], match: Match, indent = '  '): s
     effect.pickup,
     change(effect.before.dcLoad, effect.after.dcLoad),
     change(effect.before.signalLoad, effect.after.signalLoad),
-    ohmsText(effect.reference[key]),
+    ohmsText(loadOf(match, effect.reference)),
     percentText(effect.percent),
   ]);
   const heads = [
@@ -200,49 +230,13 @@ function effectTable(effects: readonly Effect[], match: Match, indent = '  '): s
   return rows.length === 0 ? `${indent}none` : columns(heads, rows, 2, indent);
 }
 
-/**
- * The other ways, each with its figures in every state.
- *
- * @param gone pads the pickup has now, which the other ways do without
- */
-function instead(
-  circuit: Circuit,
-  match: Match,
-  alternatives: readonly Alternative[],
-  gone: readonly string[] = [],
-): readonly string[] {
-  const without = gone.length === 0 ? '' : ` (without ${gone.join(', ')} before and after)`;
-  return alternatives.map(
-    (one) =>
-      `\n  Instead: ${alternativeText(circuit, one)}${without}\n${effectTable(inOrder(one.effects), match, '    ')}`,
-  );
-}
-
-/** Why no pad on a spare pole is offered, in a kit that has a switch. */
-function poleLine(circuit: Circuit, { alternatives, state }: Advised<'pad'>): readonly string[] {
-  if (alternatives.some((one) => one.kind === 'spare-pole')) return [];
-  const settings = circuit.states[state]?.settings ?? {};
-  if (Object.keys(settings).length === 0) return [];
-  return [
-    `\n  No switch pole is free with ${positionWords(settings)}, so this resistor is in circuit in every position of its lug.`,
-  ];
-}
-
-function alternativeText(circuit: Circuit, alternative: Alternative): string {
-  switch (alternative.kind) {
-    case 'elsewhere': {
-      const { ohms, from, to } = alternative.pad;
-      return `${ohmsText(ohms)} from ${from} to ${to}, in circuit in every position`;
-    }
-    case 'spare-pole': {
-      const { pad, states } = alternative;
-      const wires = (pad.wires ?? []).map(([from, to]) => `a wire from ${from} to ${to}`).join(', ');
-      const where = states.map((index) => stateOf(circuit, index)).join('; ');
-      return `on a free pole, ${wires}, ${ohmsText(pad.ohms)} from ${pad.from} to ${pad.to}: in circuit with ${where} only`;
-    }
-    case 'pots': {
-      const pots = Object.entries(alternative.pots).map(([name, ohms]) => `${name} ${ohmsText(ohms)}`);
-      return `other pots and no pad: ${pots.join(', ')}`;
-    }
-  }
+/** The other ways, each better than what is there: a line, and with `--all` their figures in every position. */
+function insteadOf({ circuit, plan, all }: Report, alternatives: readonly Alternative[]): readonly string[] {
+  return alternatives.flatMap((one) => {
+    const text = alternativeText(circuit, one);
+    const but = worseLines(circuit, plan.match, one.worse);
+    return all
+      ? [`\n  Instead: ${text}\n${effectTable(inOrder(one.effects), plan.match, '    ')}`]
+      : listed([['instead', text], ...but.map((line) => ['', line] as const)]);
+  });
 }

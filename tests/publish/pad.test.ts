@@ -39,10 +39,15 @@ function kitOf(text: string, file = 'x.yaml'): Kit {
   return kit;
 }
 
-function report(text: string, options: PadOptions = {}): string {
+function report(text: string, options: PadOptions = {}, all = true): string {
   const circuit = buildCircuit(kitOf(text));
   const other: Match = options.match === 'signal' ? 'dc' : 'signal';
-  return padReport(circuit, choosePads(circuit, options), choosePads(circuit, { ...options, match: other }));
+  return padReport(
+    circuit,
+    choosePads(circuit, options),
+    choosePads(circuit, { ...options, match: other }),
+    all,
+  );
 }
 
 async function write(file: string, options: PadOptions = {}) {
@@ -79,10 +84,9 @@ describe('the report', () => {
     expect(report(wren)).toMatch(/bands [A-Z ]+ BN for ±1 %/);
   });
 
-  it('shows what all pads do together where there are two or more', () => {
-    expect(dc).not.toContain('All padding resistors together');
-    const two = report(mixedSetText.replace('kind: humbucker', 'kind: single-coil'));
-    expect(two).toContain('All padding resistors together');
+  it('shows what is left when all is done, where anything is to be done', () => {
+    expect(dc).toContain('With every resistor chosen here');
+    expect(report(mixedSetText.replaceAll('500k', '250k'))).not.toContain('With every resistor');
   });
 
   it('shows both neighbours with their loads', () => {
@@ -95,17 +99,31 @@ describe('the report', () => {
   });
 
   it('shows what it does elsewhere, the shared position first', () => {
-    const table = dc.slice(dc.indexOf('in every other position'), dc.indexOf('Instead'));
+    const table = dc.slice(dc.indexOf('in every other position'), dc.indexOf('With every'));
     expect(table.indexOf('selector 2  neck')).toBeGreaterThan(0);
     expect(table.indexOf('selector 2  neck')).toBeLessThan(table.indexOf('selector 3'));
     expect(table).toContain(`500 kΩ → ${kilo(par(500e3, 470e3))}`);
     expect(table).not.toContain('selector 1');
   });
 
-  it('offers the other ways with their figures, and says that no pole is free', () => {
-    expect(dc).toMatch(/Instead: 470 kΩ from \S+ to volume\.case, in circuit in every position\n/);
-    expect(dc).toMatch(/Instead: other pots and no pad: volume 250 kΩ\n/);
-    expect(dc).toContain('No switch pole is free with selector in position 1');
+  it('offers other ways only where they make nothing worse, and says of the chosen one what it makes worse', () => {
+    expect(dc).not.toContain('Instead');
+    // In position 2 the humbucker has the resistor across it too: 500k ∥ 470k of 500k.
+    expect(dc).toContain(
+      `        but with selector in position 2: neck 500 kΩ → ${kilo(par(500e3, 470e3))}, −51.5 %\n`,
+    );
+    const two = report(mixedSetText.replace('kind: humbucker', 'kind: single-coil'));
+    expect(two).toMatch(/Instead: 470 kΩ from \S+ to volume\.case, in circuit in every position\n/);
+    expect(two).toMatch(/Instead: other pots and no padding resistor: volume 250 kΩ\n/);
+  });
+
+  it('in short takes a screenful, and says where the rest is', () => {
+    const short = report(mixedSetText.replace('kind: humbucker', 'kind: single-coil'), {}, false);
+    expect(short.split('\n').length).toBeLessThan(40);
+    expect(short).toMatch(/\n {2}instead +other pots and no padding resistor: volume 250 kΩ\n/);
+    expect(short).toMatch(/\n {2}other values +ideal 500 kΩ; 390 kΩ gives 219\.1 kΩ, −12\.4 %; 560 kΩ gives/);
+    expect(short).toMatch(/add --all\.$/);
+    expect(report(textOf('samples/kestrel-hss.yaml'), {}, false)).not.toContain('--all');
   });
 
   it('E24 gives 510 kΩ; from a stock it names what is missing beside the chosen value', () => {
@@ -124,7 +142,17 @@ describe('the report', () => {
     );
     expect(heavy).toContain('neck    no resistor helps, its load is already too heavy: 250 kΩ');
     expect(heavy).toContain('\n  loaded by  DC load without it\n  volume                   open\n');
-    expect(heavy).toContain('other pots and no pad: volume 500 kΩ');
+    // A larger volume would suit the neck and be twice too light for the bridge.
+    expect(heavy).not.toContain('Instead');
+    const humbuckers = report(
+      mixedSetText
+        .replace('kind: single-coil', 'kind: humbucker')
+        .replace(
+          'volume:   { kind: pot, label: Volume, value: 500k',
+          'volume:   { kind: pot, label: Volume, value: 250k',
+        ),
+    );
+    expect(humbuckers).toContain('other pots and no padding resistor: volume 500 kΩ');
   });
 
   it('says that nothing in stock helps, and what the nearest would do', () =>
@@ -165,10 +193,8 @@ describe('the report', () => {
       below: { ohms: 390e3 },
     });
     expect(pickups.bridge.chosen.load).toBeCloseTo(par(500e3, 470e3), 3);
-    expect(pickups.bridge.alternatives.map((one: { kind: string }) => one.kind)).toEqual([
-      'elsewhere',
-      'pots',
-    ]);
+    expect(pickups.bridge.alternatives).toEqual([]);
+    expect(pickups.bridge.worse).toMatchObject([{ switches: { selector: 2 }, pickup: 'neck' }]);
   });
 });
 
@@ -339,7 +365,7 @@ it('the resistors in stock stand one below the other, figures flush right', () =
 });
 
 it('the same resistor at the volume’s input is offered, where the signal meets it in every position', () => {
-  const circuit = buildCircuit(kitOf(mixedSetText));
+  const circuit = buildCircuit(kitOf(mixedSetText.replace('kind: humbucker', 'kind: single-coil')));
   const offered = choosePads(circuit).advice.flatMap((advice) =>
     advice.kind === 'pad'
       ? advice.alternatives.flatMap((one) => (one.kind === 'elsewhere' ? [one.pad.from] : []))
