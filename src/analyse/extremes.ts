@@ -1,11 +1,12 @@
 /** The smallest and largest of a figure over all the harnesses that tolerances allow. */
+import { seeded } from '../common/random.ts';
 import { parallelResistanceOf, resistanceOf } from '../solve/measure.ts';
 import type { Branch, Port } from '../solve/network.ts';
 import { Solver } from '../solve/solver.ts';
 import type { Variable } from './variables.ts';
 
-/** How the ends were found: `corners` is exact, `samples` is the range that chance reached. */
-export type Method = 'corners' | 'samples';
+/** How the ends were found: at two `corners`, which is exact, or by a `search` from many corners. Both are limits. */
+export type Method = 'corners' | 'search';
 
 export interface Range {
   readonly low: number;
@@ -34,77 +35,105 @@ export function resistanceRange(
   return { low: at((v) => v.low), nominal: at(() => 1), high: at((v) => v.high), method: 'corners' };
 }
 
-/** A signal load, 1 / Re(Y): corners where it proves monotone, and samples besides where it does not. */
+/** A signal load, 1 / Re(Y): it may be largest or smallest inside the tolerances, so it is searched. */
 export function signalLoadRange(
   branches: readonly Branch[],
   port: Port,
   frequency: number,
   variables: readonly Variable[],
-  samples: readonly Factors[],
 ): Range {
   const solver = new Solver(branches, port);
-  return extremes(variables, samples, (factors) => {
+  return limitsOf(variables, (factors) => {
     solver.scale(factors);
     return parallelResistanceOf(solver, frequency);
   });
 }
 
-/** More corners than two to this power are not all visited. */
-const MOST_VARIABLES = 10;
+/** Of so many variables every corner is visited; of more, so many corners by chance. */
+const ALL_CORNERS = 7;
+const SOME_CORNERS = 2 ** ALL_CORNERS;
+/** The search starts from so many corners, the furthest out. */
+const STARTS = 4;
+const SEED = 1;
 
 /**
- * The ends of any figure. Variables that move it are sorted out first; then every corner of their box is solved, and
- * the middle of every edge. Where no middle lies outside its edge's ends the figure is monotone along each variable
- * and the corners hold its ends; else, or with too many variables to visit, the samples are searched as well.
+ * The ends of any figure over a box of factors. From the corners furthest out, and from the middle, each variable in turn goes where
+ * the figure is furthest out with the others held, at an end or inside, until none moves any more.
  */
-export function extremes(
-  variables: readonly Variable[],
-  samples: readonly Factors[],
-  figure: (factors: Factors) => number,
-): Range {
+export function limitsOf(variables: readonly Variable[], figure: (factors: Factors) => number): Range {
   const nominal = figure(new Map());
   const moving = variables.filter(({ of, low, high }) =>
     [low, high].some((factor) => figure(new Map([[of, factor]])) !== nominal),
   );
-  if (moving.length > MOST_VARIABLES) return bySamples(samples, figure, [nominal], nominal);
-  const corners = cornersOf(moving);
-  const values = corners.map((corner) => figure(new Map(corner)));
-  const monotone = moving.every((variable, bit) =>
-    values.every((value, i) => {
-      const other = values[i ^ (1 << bit)] ?? value;
-      const corner = corners[i] ?? [];
-      const middle = figure(new Map([...corner, [variable.of, (variable.low + variable.high) / 2] as const]));
-      return between(middle, value, other);
+  if (moving.length === 0) return { low: nominal, nominal, high: nominal, method: 'search' };
+  const at = (point: readonly number[]): number =>
+    figure(new Map(moving.map(({ of }, i) => [of, point[i] ?? 1])));
+  const corners = cornersOf(moving)
+    .map((point) => ({ point, value: at(point) }))
+    .sort((a, b) => a.value - b.value);
+  const middle = moving.map(() => 1);
+  const from = (starts: typeof corners) => [middle, ...starts.map(({ point }) => point)];
+  return {
+    low: Math.min(...from(corners.slice(0, STARTS)).map((point) => -climbed(point, moving, (p) => -at(p)))),
+    nominal,
+    high: Math.max(...from(corners.slice(-STARTS)).map((point) => climbed(point, moving, at))),
+    method: 'search',
+  };
+}
+
+/** Bit k of a corner's number says whether variable k is high. */
+function cornersOf(variables: readonly Variable[]): readonly (readonly number[])[] {
+  const random = seeded(SEED);
+  const all = variables.length <= ALL_CORNERS;
+  return Array.from({ length: all ? 2 ** variables.length : SOME_CORNERS }, (_, i) =>
+    variables.map(({ low, high }, bit) => {
+      // Of those by chance the first two are all low and all high.
+      const isHigh = all ? ((i >> bit) & 1) === 1 : i < 2 ? i === 1 : random() < 0.5;
+      return isHigh ? high : low;
     }),
   );
-  if (!monotone) return bySamples(samples, figure, [nominal, ...values], nominal);
-  return { low: Math.min(...values), nominal, high: Math.max(...values), method: 'corners' };
 }
 
-/** Bit k of a corner's index says whether variable k is high. */
-const cornersOf = (variables: readonly Variable[]): readonly (readonly (readonly [string, number])[])[] =>
-  Array.from({ length: 2 ** variables.length }, (_, i) =>
-    variables.map(({ of, low, high }, bit) => [of, (i >> bit) & 1 ? high : low] as const),
-  );
+/** Rounds of all variables after which a search ends in any case; three are usual. */
+const ROUNDS = 20;
+/** Where along a variable a largest value inside is looked for, shares of its range. */
+const INSIDE = [0.25, 0.5, 0.75];
 
-function between(middle: number, a: number, b: number): boolean {
-  if (!Number.isFinite(middle)) return middle === a || middle === b;
-  const slack = 1e-12 * Math.abs(middle);
-  return middle >= Math.min(a, b) - slack && middle <= Math.max(a, b) + slack;
-}
-
-function bySamples(
-  samples: readonly Factors[],
-  figure: (factors: Factors) => number,
-  known: readonly number[],
-  nominal: number,
-): Range {
-  let low = Math.min(...known);
-  let high = Math.max(...known);
-  for (const factors of samples) {
-    const value = figure(factors);
-    low = Math.min(low, value);
-    high = Math.max(high, value);
+/** The largest value that is reached from a point by moving one variable at a time. */
+function climbed(
+  from: readonly number[],
+  variables: readonly Variable[],
+  at: (point: readonly number[]) => number,
+): number {
+  const point = [...from];
+  let best = at(point);
+  for (let round = 0; round < ROUNDS; round++) {
+    const before = best;
+    for (const [k, { low, high }] of variables.entries()) {
+      const along = (factor: number): number => at(point.map((held, i) => (i === k ? factor : held)));
+      const steps = [low, ...INSIDE.map((share) => low + (high - low) * share), high];
+      const values = steps.map(along);
+      const top = values.indexOf(Math.max(...values));
+      const inside = top > 0 && top < steps.length - 1;
+      const found = inside ? topBetween(along, steps[top - 1] ?? low, steps[top + 1] ?? high) : steps[top];
+      const value = found === undefined ? best : along(found);
+      if (found === undefined || value <= best) continue;
+      best = value;
+      point[k] = found;
+    }
+    if (best - before <= 1e-13 * Math.abs(best)) break;
   }
-  return { low, nominal, high, method: 'samples' };
+  return best;
+}
+
+/** Where a curve with one top is highest, by golden sections. */
+function topBetween(curve: (x: number) => number, low: number, high: number): number {
+  const golden = (Math.sqrt(5) - 1) / 2;
+  let [a, b] = [low, high];
+  for (let i = 0; i < 40; i++) {
+    const [c, d] = [b - golden * (b - a), a + golden * (b - a)];
+    if (curve(c) > curve(d)) b = d;
+    else a = c;
+  }
+  return (a + b) / 2;
 }

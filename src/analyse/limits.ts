@@ -1,7 +1,8 @@
 /**
- * The limits of every figure over the harnesses that tolerances and temperature allow. Resistances and loads are found
- * at the corners, exactly; a resonance is not monotone in everything, so it is drawn: 10,000 harnesses whose elements
- * lie anywhere in their tolerance with equal chance, the same harnesses in every state, repeatable from the seed.
+ * How far every figure may lie from its nominal one, over the harnesses that tolerances and temperature allow. Of resistances and
+ * loads the limits: no harness within its tolerances lies outside. Of a resonance the limits would say little, as hardly a
+ * harness has every value at its worst end, so 95 % of 10,000 samples: harnesses whose values lie anywhere in their tolerance
+ * with equal chance, the same ones in every state, repeatable from the seed.
  */
 import type { Circuit, LugId, State } from '../circuit/circuit.ts';
 import { seeded } from '../common/random.ts';
@@ -24,7 +25,7 @@ export interface LimitOptions {
   readonly temperatures?: Temperatures;
 }
 
-/** Where the resonance of a curve may lie; the ends are those that chance reached. */
+/** Where the resonance of a curve lies in 95 % of the samples. */
 export interface ResonanceLimits {
   /** Hertz. */
   readonly frequency: SampledRange;
@@ -34,10 +35,9 @@ export interface ResonanceLimits {
   readonly without: number;
 }
 
-export interface SampledRange extends Range {
-  /** The middle nine tenths of the samples. */
-  readonly p5: number;
-  readonly p95: number;
+/** A fortieth of the samples lies below `low`, a fortieth above `high`. */
+export interface SampledRange extends Omit<Range, 'method'> {
+  readonly method: '95 % of samples, uniform';
 }
 
 export interface PickupLimits {
@@ -87,7 +87,7 @@ interface Task {
 }
 
 /**
- * Tolerance of every figure in every state.
+ * Limits of every figure in every state, and where most of the resonances lie.
  *
  * @throws RangeError when seed or samples is not a whole number of its range, or the temperatures are not in order
  */
@@ -113,7 +113,7 @@ function whole(name: string, value: number, least: number, most: number): void {
     throw new RangeError(`${name} is ${value}: it must be a whole number from ${least} to ${most}`);
 }
 
-/** Harnesses by chance, each a factor for every element. */
+/** Harnesses by chance, each a factor for every value. */
 function sampled(variables: readonly Variable[], samples: number, seed: number): readonly Factors[] {
   const random = seeded(seed);
   return Array.from(
@@ -152,7 +152,7 @@ function inState(task: Task, state: State, index: number): StateLimits {
 }
 
 function loadLimits(
-  { circuit, variables, samples }: Task,
+  { circuit, variables }: Task,
   state: State,
   netlist: Netlist,
   name: string,
@@ -163,7 +163,7 @@ function loadLimits(
   const frequency = circuit.kit.outputLoad.frequency.value;
   const both = (branches: readonly Branch[]) => ({
     dcLoad: resistanceRange(branches, port, variables),
-    signalLoad: signalLoadRange(branches, port, frequency, variables, samples),
+    signalLoad: signalLoadRange(branches, port, frequency, variables),
   });
   return {
     ...both(loading(netlist, chainOf(circuit, state, name))),
@@ -227,15 +227,10 @@ function peakNear(gain: (f: number) => number, nominal: number) {
   return { frequency, height: decibels(gain(frequency)) - decibels(gain(PLATEAU)) };
 }
 
+const TAIL = 0.025;
+
 function sampledRange(values: readonly number[], nominal: number): SampledRange {
   const sorted = Float64Array.from(values).sort();
   const at = (share: number) => sorted[Math.round(share * (sorted.length - 1))] ?? nominal;
-  return {
-    low: Math.min(at(0), nominal),
-    nominal,
-    high: Math.max(at(1), nominal),
-    method: 'samples',
-    p5: at(0.05),
-    p95: at(0.95),
-  };
+  return { low: at(TAIL), nominal, high: at(1 - TAIL), method: '95 % of samples, uniform' };
 }

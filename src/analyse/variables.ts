@@ -1,13 +1,13 @@
-/** What may differ from one harness to the next of the same kit: each element's factor, from its tolerance. */
+/** What may differ from one harness to the next of the same kit: each value's factor, from its tolerance. */
 import type { Kit } from '../describe/kit.ts';
-import { elementsOf, isPickup, type Part } from '../parts/index.ts';
+import { elementsOf } from '../parts/index.ts';
 import type { Element } from '../parts/kind.ts';
+import { CABLE, capacitanceOf, inductanceOf } from '../solve/network.ts';
 
-/** An element, and the smallest and largest factor on its value. */
+/** A value, and the smallest and largest factor on it. */
 export interface Variable {
-  /** `volume.track`, as the network's branches name it. */
+  /** `volume.track`, as the solver names it. */
   readonly of: string;
-  readonly part: string;
   readonly low: number;
   readonly high: number;
 }
@@ -26,20 +26,25 @@ const COPPER = 0.00393;
 const REFERENCE_TEMPERATURE = 20;
 
 /**
- * Every element that has a tolerance. A winding's resistance varies with its own tolerance and with temperature;
- * inductance and capacitance of windings, cable and amplifier are taken as they are, as nobody states theirs.
+ * Every value that has a tolerance: of resistors, tracks and capacitors; of a winding its resistance, with temperature besides, its
+ * inductance and its capacitance; and the cable's capacitance. Core loss and the amplifier's input are taken as given.
  */
-export const variablesOf = (kit: Kit, temperatures: Temperatures = roomTemperatures): readonly Variable[] =>
-  kit.parts.flatMap((part) =>
-    elementsOf(part).flatMap((element) => {
-      const [low, high] = factorsOf(part, element, temperatures);
-      return low === high ? [] : [{ of: `${part.name}.${element.id}`, part: part.name, low, high }];
-    }),
-  );
+export const variablesOf = (kit: Kit, temperatures: Temperatures = roomTemperatures): readonly Variable[] => [
+  ...kit.parts.flatMap((part) =>
+    elementsOf(part).flatMap((element) => valuesOf(`${part.name}.${element.id}`, element, temperatures)),
+  ),
+  within(CABLE, kit.outputLoad.cableTolerance.value),
+];
 
-function factorsOf(part: Part, element: Element, { low, high }: Temperatures): readonly [number, number] {
-  if (element.kind !== 'coil') return [1 - element.tolerance.value, 1 + element.tolerance.value];
-  const tolerance = isPickup(part) ? part.tolerance.value : 0;
+const within = (of: string, tolerance: number): Variable => ({ of, low: 1 - tolerance, high: 1 + tolerance });
+
+function valuesOf(of: string, element: Element, { low, high }: Temperatures): readonly Variable[] {
+  if (element.kind !== 'coil') return [within(of, element.tolerance.value)];
+  const [resistance, inductance, capacitance] = element.tolerances;
   const warmed = (degrees: number) => 1 + COPPER * (degrees - REFERENCE_TEMPERATURE);
-  return [(1 - tolerance) * warmed(low), (1 + tolerance) * warmed(high)];
+  return [
+    { of, low: (1 - resistance.value) * warmed(low), high: (1 + resistance.value) * warmed(high) },
+    within(inductanceOf(of), inductance.value),
+    within(capacitanceOf(of), capacitance.value),
+  ];
 }

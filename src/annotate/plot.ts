@@ -11,6 +11,7 @@ import {
 import type { Circuit } from '../circuit/circuit.ts';
 import { printDecibels, printHertz, printSigned } from '../common/figures.ts';
 import { printQuantity } from '../common/units.ts';
+import { isPickup } from '../parts/index.ts';
 import { badgeOf, soundingIn } from './cards.ts';
 import { tintOfPickup } from './lines.ts';
 
@@ -113,7 +114,8 @@ function linesUnderTitle({ kit }: Circuit, knobs: Knobs): readonly string[] {
   const amplifier = printQuantity(kit.outputLoad.amplifier.value, 'ohm');
   return [
     `Response: volts at the jack per volt in each sounding coil. Volume ${knobs.volume}, tone ${knobs.tone}; cable ${cable}, amplifier ${amplifier}.`,
-    'Dashed grey: the pickup’s reference harness, at the same setting. Peak heights are above the level at 100 Hz.',
+    'Dashed grey: the pickup’s reference harness, at the same setting. Peak heights are above the level at 100 Hz' +
+      (kit.parts.some((part) => isPickup(part) && !part.coreLoss) ? ', core losses left out.' : '.'),
   ];
 }
 

@@ -1,16 +1,40 @@
-/** Values that no passive guitar has (a k or an M that was forgotten, or m written for M), and resistors that are not in stock. */
+/** Values that no passive guitar has, values that do not belong together, and resistors that are not in stock. */
 import { type Problem, problem } from '../common/problem.ts';
 import { printQuantity, writeQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
-import { resistorOf, usualValuesOf } from '../parts/index.ts';
+import { isPickup, resistorOf, usualValuesOf } from '../parts/index.ts';
 import type { UsualValue } from '../parts/kind.ts';
 
 export const valueNotes = (kit: Kit): readonly Problem[] => [
   ...stockWarnings(kit),
+  ...inductanceWarnings(kit),
   ...kit.parts.flatMap((part) =>
     usualValuesOf(part).flatMap((usual) => unlikely(['parts', part.name, usual.field], usual)),
   ),
 ];
+
+/** A winding whose resistance is this much off the usual one hardly has the usual inductance (common practice, no source). */
+const WINDING_OFF = 0.3;
+
+/**
+ * Pickups of which the resistance is given and the inductance is not, where the two do not belong together. With the same wire
+ * resistance goes with the turns and inductance with their square (Kuphaldt, Lessons in Electric Circuits I, ch. 12 and 15).
+ */
+const inductanceWarnings = ({ parts }: Kit): readonly Problem[] =>
+  parts.filter(isPickup).flatMap(({ name, resistance, inductance, usualResistance }) => {
+    const share = resistance.value / usualResistance;
+    if (resistance.from !== 'given' || inductance.from !== 'default' || Math.abs(share - 1) <= WINDING_OFF)
+      return [];
+    return [
+      problem('inductance-assumed', ['parts', name, 'resistance'], {
+        part: name,
+        resistance: printQuantity(resistance.value, 'ohm'),
+        inductance: printQuantity(inductance.value, 'henry'),
+        usual: printQuantity(usualResistance, 'ohm'),
+        scaled: printQuantity(inductance.value * share ** 2, 'henry', 2),
+      }),
+    ];
+  });
 
 /** Resistors of a value that the kit's own stock has not. */
 const stockWarnings = ({ parts, stock }: Kit): readonly Problem[] =>

@@ -13,3 +13,19 @@ export function printSigned(value: number, decimals: number): string {
 }
 
 export const printDecibels = (decibels: number): string => `${printSigned(decibels, 1)} dB`;
+
+/** `10,000`. */
+export const printCount = (count: number): string => String(count).replace(/\B(?=(\d{3})+$)/g, ',');
+
+/**
+ * A number with so many significant figures.
+ *
+ * @param round which way: `Math.floor` where it must not be printed too large
+ */
+export function roundedTo(value: number, figures: number, round: (value: number) => number): number {
+  if (value === 0 || !Number.isFinite(value)) return value;
+  const step = 10 ** (Math.floor(Math.log10(Math.abs(value))) - figures + 1);
+  // What is a whole number of steps but for its last digits stays where it is.
+  const steps = Number((value / step).toPrecision(12));
+  return Number((round(steps) * step).toPrecision(figures));
+}

@@ -42,6 +42,13 @@ export interface NoteDetails {
   'switch-no-effect': { part: string };
   'case-not-grounded': { part: string; lug: string; on: readonly string[] };
   'case-on-signal': { part: string; lug: string; on: readonly string[]; joined: readonly string[] };
+  'inductance-assumed': {
+    part: string;
+    resistance: string;
+    inductance: string;
+    usual: string;
+    scaled: string;
+  };
   'not-in-stock': { part: string; got: string; stock: readonly string[] };
   'unusual-value': {
     what: string;
@@ -146,6 +153,11 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     warning(
       `the case of ${q(d.part)} is not connected to ground${d.on.length === 0 ? '' : `, nor is what is soldered to it: ${list(d.on)}`}`,
       `Connect ${bare(d.lug)} to a grounded case or to the jack’s sleeve; a case that is not grounded picks up hum.`,
+    ),
+  'inductance-assumed': (d) =>
+    warning(
+      `${q(d.part)} has ${d.resistance}, but its inductance is taken as ${d.inductance}, which is usual for ${d.usual}`,
+      `Write its inductance, measured or from its maker: with the same wire it would be ${d.scaled}, with thinner wire less. Resonances and curves are for ${d.inductance}.`,
     ),
   'not-in-stock': (d) =>
     warning(

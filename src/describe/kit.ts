@@ -42,6 +42,8 @@ export interface Joint {
 export interface OutputLoad {
   /** Farads, of the whole cable. */
   readonly cable: Sourced;
+  /** Of the cable's capacitance, a fraction. */
+  readonly cableTolerance: Sourced;
   /** Ohms, input of the amplifier. */
   readonly amplifier: Sourced;
   /** Hertz, where signal load is taken. */

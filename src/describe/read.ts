@@ -27,7 +27,7 @@ export interface Reading {
 /** The arrangement of a kit that names none: parts where the wires are shortest. */
 const ARRANGEMENT = 'free-flow';
 /** Common practice, no source: 3 m of cable at 100 pF/m into 1 MΩ; loads are compared at 1 kHz. */
-const OUTPUT_LOAD = { cable: 300e-12, amplifier: 1e6, frequency: 1e3 };
+const OUTPUT_LOAD = { cable: 300e-12, cableTolerance: 0.2, amplifier: 1e6, frequency: 1e3 };
 
 /** Reads a text: JSON when the file's name ends so, else YAML. */
 export function readKit(text: string, file: string): Reading {
@@ -95,6 +95,7 @@ function readHead(value: Written): { kit: Omit<Kit, 'parts' | 'joints'>; problem
     ...(written.page === undefined ? {} : { page: written.page }),
     outputLoad: {
       cable: givenOr(load?.cable, OUTPUT_LOAD.cable),
+      cableTolerance: givenOr(load?.['cable-tolerance'], OUTPUT_LOAD.cableTolerance),
       amplifier: givenOr(load?.amplifier, OUTPUT_LOAD.amplifier),
       frequency: givenOr(load?.frequency, OUTPUT_LOAD.frequency),
     },

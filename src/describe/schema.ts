@@ -3,7 +3,7 @@
  * brings its fields. Every object is strict, so that a misspelt key is found.
  */
 import { z } from 'zod';
-import { commonFields, farads, ohms } from '../parts/fields.ts';
+import { commonFields, farads, fraction, ohms } from '../parts/fields.ts';
 import { type Kind, kinds } from '../parts/index.ts';
 import { hands, type JointKind, jointKinds, views } from './kit.ts';
 import { colourField, hertzField, ID, ID_LONGEST, JOINT, lengthField, NAME_LONGEST } from './words.ts';
@@ -112,6 +112,7 @@ export const headFields = {
   'output-load': z
     .strictObject({
       cable: farads('Capacitance of the whole cable; 300p by default, 3 m of 100 pF/m').optional(),
+      'cable-tolerance': fraction('Tolerance of the cable’s capacitance; 20% by default').optional(),
       amplifier: ohms('Input resistance of the amplifier; 1M by default').optional(),
       frequency: hertzField.optional(),
     })

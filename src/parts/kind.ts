@@ -54,6 +54,8 @@ export type Element =
       readonly inductance: Sourced;
       readonly capacitance: Sourced;
       readonly coreLoss?: Sourced;
+      /** Of resistance, inductance and capacitance, in this order. */
+      readonly tolerances: readonly [Sourced, Sourced, Sourced];
     }
   | {
       readonly kind: 'track';
@@ -114,8 +116,12 @@ export interface PickupPart<K extends string> extends PartBase<K> {
   readonly capacitance: Sourced;
   /** Core loss as a resistor across the whole pickup, ohms; absent when not given. */
   readonly coreLoss?: Sourced;
-  /** Tolerance of the winding's resistance, a fraction. */
+  /** Tolerances of the winding's resistance, of inductance and of capacitance, fractions. */
   readonly tolerance: Sourced;
+  readonly inductanceTolerance: Sourced;
+  readonly capacitanceTolerance: Sourced;
+  /** Ohms of the winding that the kind's usual inductance belongs to. */
+  readonly usualResistance: number;
   readonly reference: ReferenceHarness;
 }
 

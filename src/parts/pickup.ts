@@ -15,6 +15,8 @@ export const pickupFields = {
   capacitance: farads('Capacitance of winding and lead').optional(),
   'core-loss': ohms('Core loss, as a resistor across the winding').optional(),
   tolerance: fraction('Tolerance of the DC resistance').optional(),
+  'inductance-tolerance': fraction('Tolerance of the inductance').optional(),
+  'capacitance-tolerance': fraction('Tolerance of the capacitance of winding and lead').optional(),
   reference: z
     .strictObject({
       volume: ohms('Volume pot of the harness it was made for').optional(),
@@ -44,8 +46,11 @@ export const buildPickup = <K extends string>(
   inductance: givenOr(written.inductance, fallback.inductance),
   capacitance: givenOr(written.capacitance, fallback.capacitance),
   ...(written['core-loss'] === undefined ? {} : { coreLoss: given(written['core-loss']) }),
-  // Common practice, no source: windings of one batch spread by about a tenth.
+  // Common practice, no source: windings of one batch differ by about a tenth, their capacitance by a fifth.
   tolerance: givenOr(written.tolerance, 0.1),
+  inductanceTolerance: givenOr(written['inductance-tolerance'], 0.1),
+  capacitanceTolerance: givenOr(written['capacitance-tolerance'], 0.2),
+  usualResistance: fallback.resistance,
   reference: {
     volume: givenOr(written.reference?.volume, fallback.pots),
     tone: givenOr(written.reference?.tone, fallback.pots),
@@ -69,6 +74,7 @@ export const coilOf = (part: PickupPart<string>): readonly Element[] => [
     inductance: part.inductance,
     capacitance: part.capacitance,
     ...(part.coreLoss ? { coreLoss: part.coreLoss } : {}),
+    tolerances: [part.tolerance, part.inductanceTolerance, part.capacitanceTolerance],
   },
 ];
 

@@ -1,4 +1,4 @@
-/** Meter readings and the limits of every figure as aligned tables for the terminal. */
+/** Meter readings, and the limits of every figure, as aligned tables for the terminal. */
 import type {
   HarnessReadings,
   Limits,
@@ -10,6 +10,7 @@ import type {
 } from '../analyse/index.ts';
 import { type Circuit, type LugId, lugId } from '../circuit/circuit.ts';
 import { positionCell } from '../circuit/position.ts';
+import { printCount, printDecibels, roundedTo } from '../common/figures.ts';
 import { printQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
 import { isPickup, lugsWith } from '../parts/index.ts';
@@ -58,9 +59,8 @@ const both = (reading: Reading | undefined): readonly string[] =>
 const lugOf = (readings: HarnessReadings, net: number): Reading | undefined =>
   readings.lugs.find((one) => one.net === net);
 
-/** From the smallest to the largest, in one unit where both print in one. */
-function rangeText({ low, high }: Pick<Range, 'low' | 'high'>, text: (value: number) => string): string {
-  const [from, to] = [text(low), text(high)];
+/** Two figures with a dash between, in one unit where both print in one. */
+function rangeText([from, to]: readonly [string, string]): string {
   if (from === to) return to;
   const unit = to.slice(to.lastIndexOf(' '));
   return unit.startsWith(' ') && from.endsWith(unit)
@@ -68,30 +68,40 @@ function rangeText({ low, high }: Pick<Range, 'low' | 'high'>, text: (value: num
     : `${from}–${to}`;
 }
 
-const ohmRange = (range: Pick<Range, 'low' | 'high'>): string =>
-  rangeText(range, (value) => printQuantity(value, 'ohm', 3));
+/** Limits of a resistance, rounded outwards: no value within the tolerances lies outside what is printed. */
+const ohmRange = ({ low, high }: Pick<Range, 'low' | 'high'>): string =>
+  rangeText([
+    printQuantity(roundedTo(low, 3, Math.floor), 'ohm'),
+    printQuantity(roundedTo(high, 3, Math.ceil), 'ohm'),
+  ]);
 const hertzRange = (range: SampledRange | undefined): string =>
-  range ? rangeText(range, (value) => `${Math.round(value)} Hz`) : '';
+  range ? rangeText([`${Math.round(range.low)} Hz`, `${Math.round(range.high)} Hz`]) : '';
 const decibelRange = (range: SampledRange | undefined): string =>
-  range ? rangeText(range, (value) => `${value.toFixed(1)} dB`) : '';
+  range ? rangeText([printDecibels(range.low), printDecibels(range.high)]) : '';
 
-/** Smallest and largest of every figure. */
+/** The limits of loads and readings; apart from them, where most resonances lie. */
 export function limitTables({ kit, nets }: Circuit, limits: Limits): string {
   const { temperatures, seed, samples } = limits;
   const peak = (resonance: ResonanceLimits | undefined) => [
     hertzRange(resonance?.frequency) || 'no peak',
     decibelRange(resonance?.height),
   ];
-  const loads = limits.states.flatMap(({ state, pickups, resonance }) => {
-    const each = pickups.map((one, i) => [
+  const loads = limits.states.flatMap(({ state, pickups }) =>
+    pickups.map((one, i) => [
       i === 0 ? positionCell(state.settings) : '',
       one.pickup,
       ohmRange(one.dcLoad),
       ohmRange(one.signalLoad),
       ohmRange(one.total.signalLoad),
+    ]),
+  );
+  const peaks = limits.states.flatMap(({ state, pickups, resonance }) => {
+    const each = pickups.map((one, i) => [
+      i === 0 ? positionCell(state.settings) : '',
+      one.pickup,
       ...peak(one.resonance),
     ]);
-    return pickups.length > 1 ? [...each, ['', 'together', '', '', '', ...peak(resonance)]] : each;
+    return pickups.length > 1 ? [...each, ['', 'together', ...peak(resonance)]] : each;
   });
   const meter = limits.states.flatMap(({ state, jack, lugs }) => {
     const tip = jack && [
@@ -114,11 +124,12 @@ export function limitTables({ kit, nets }: Circuit, limits: Limits): string {
     return [...(tip ?? []), ...rest];
   });
   return [
-    `Tolerance, smallest to largest under part tolerances, ${temperatures.low} to ${temperatures.high} °C`,
-    `At the corners of tolerance, where that is exact; else, as with resonances, from ${samples} samples, seed ${seed}.`,
-    '',
-    columns(['position', 'sounding', 'DC load', 'signal load', 'total load', 'resonance', 'height'], loads),
+    `Limits of loads and readings: no harness within its tolerances, at ${temperatures.low} to ${temperatures.high} °C, lies outside`,
+    columns(['position', 'sounding', 'DC load', 'signal load', 'total load'], loads),
     '',
     columns(['position', 'measured from', `volume on 10: ${DISCONNECTED}`, CONNECTED], meter),
+    '',
+    `Resonance: 95 % of ${printCount(samples)} samples, each value uniform within its tolerance, seed ${seed}`,
+    columns(['position', 'sounding', 'resonance', 'height'], peaks),
   ].join('\n');
 }

@@ -13,6 +13,7 @@ import type { Circuit } from '../circuit/circuit.ts';
 import { positionCell } from '../circuit/position.ts';
 import { printSigned } from '../common/figures.ts';
 import { printQuantity } from '../common/units.ts';
+import { isPickup } from '../parts/index.ts';
 import { columns } from './columns.ts';
 
 const HEADS = ['resonance', 'height', '−3 dB at', 'reference', 'height', 'off by', '', ''];
@@ -68,7 +69,7 @@ export function responseHead({ kit }: Circuit, knobs?: Knobs): string {
   const { cable, amplifier } = kit.outputLoad;
   const setting = knobs ? `volume ${knobs.volume}, tone ${knobs.tone}; ` : '';
   const load = `cable ${printQuantity(cable.value, 'farad')}, amplifier ${printQuantity(amplifier.value, 'ohm')}`;
-  return `${kit.title}\n${setting}${load}; heights are above the level at 100 Hz`;
+  return `${kit.title}\n${setting}${load}; heights are above the level at 100 Hz${kit.parts.some((part) => isPickup(part) && !part.coreLoss) ? ', core losses left out' : ''}`;
 }
 
 interface Column {

@@ -1,7 +1,7 @@
 /** Loads, response and what is assumed of the pickups as aligned tables for the terminal. */
 import type { StateLoads } from '../analyse/index.ts';
 import { joiningWords, levelWords } from '../annotate/joining.ts';
-import { positionCell } from '../circuit/position.ts';
+import { andWords, positionCell } from '../circuit/position.ts';
 import { printQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
 import { isPickup, type Pickup, whatIs } from '../parts/index.ts';
@@ -81,7 +81,7 @@ const LETTERS = {
   capacitance: ['C', 'farad'],
 } as const;
 
-/** One line a pickup with a value by default, and one about coupling. */
+/** One line a pickup with a value by default, one about core loss, and one about coupling. */
 export function assumptions(kit: Kit): string {
   const lines = kit.parts.filter(isPickup).flatMap((pickup) => {
     const values = defaultedOf(pickup).map((field) => {
@@ -92,7 +92,15 @@ export function assumptions(kit: Kit): string {
       ? []
       : [`${pickup.name}: ${values.join(', ')} by default for a ${whatIs(pickup)}`];
   });
-  return [...lines, COUPLING].join('\n');
+  return [...lines, ...coreLossLine(kit), COUPLING].join('\n');
+}
+
+/** Where no core loss is given, resonances come out higher than they are. */
+function coreLossLine({ parts }: Kit): readonly string[] {
+  const without = parts.filter(isPickup).flatMap(({ name, coreLoss }) => (coreLoss ? [] : [name]));
+  return without.length === 0
+    ? []
+    : [`Core loss is left out for ${andWords(without)}: a real resonance is lower and broader.`];
 }
 
 export const COUPLING =

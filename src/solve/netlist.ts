@@ -12,7 +12,7 @@ import { type Graph, type LugId, lugId, type Setting } from '../circuit/circuit.
 import { Union } from '../circuit/union.ts';
 import { elementsOf, type Part, terminalsOf } from '../parts/index.ts';
 import type { Element } from '../parts/kind.ts';
-import type { Branch, Port } from './network.ts';
+import { type Branch, capacitanceOf, type Port } from './network.ts';
 import { trackShare } from './taper.ts';
 
 /** Rotation of each pot by part name, 0 to 1; a pot that is not named stands at full (1). */
@@ -121,7 +121,7 @@ function branchesOf(
       const { resistance, inductance, capacitance, coreLoss } = element;
       return [
         { kind: 'winding', of, ...at, ohms: resistance.value, henries: inductance.value },
-        { kind: 'capacitor', of: `${of}.capacitance`, ...at, farads: capacitance.value },
+        { kind: 'capacitor', of: capacitanceOf(of), ...at, farads: capacitance.value },
         ...(coreLoss
           ? [{ kind: 'resistor', of: `${of}.core-loss`, ...at, ohms: coreLoss.value } as const]
           : []),

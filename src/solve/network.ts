@@ -1,7 +1,7 @@
 /** The flat network that the solver works on: numbered nodes with branches between them, and nothing of parts. */
 
 interface Ends {
-  /** The element it came from, such as `volume.track`, so that a spread can scale it. */
+  /** The element it came from, such as `volume.track`, so that tolerances can scale it. */
   readonly of: string;
   /** The pickup it belongs to, for the branches that a coil is made of. */
   readonly pickup?: string;
@@ -15,6 +15,13 @@ export type Branch =
   | (Ends & { readonly kind: 'capacitor'; readonly farads: number })
   /** Resistance and inductance in series with a source whose positive side faces `a`. */
   | (Ends & { readonly kind: 'winding'; readonly ohms: number; readonly henries: number });
+
+/** What a factor on a winding's inductance, and on its capacitance, is named; its own name stands for its resistance. */
+export const inductanceOf = (winding: string): string => `${winding}.inductance`;
+export const capacitanceOf = (winding: string): string => `${winding}.capacitance`;
+/** The cable's and the amplifier's names among the elements. */
+export const CABLE = 'cable';
+export const AMPLIFIER = 'amplifier';
 
 export type Winding = Extract<Branch, { kind: 'winding' }>;
 

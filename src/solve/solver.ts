@@ -6,7 +6,7 @@
  * Only what a current through the port can reach is in the equations, and the port's far end is their reference: a
  * pickup that is not selected, or any other island, can neither float the system nor cost time.
  */
-import type { Branch, Port, Winding } from './network.ts';
+import { type Branch, inductanceOf, type Port, type Winding } from './network.ts';
 import { makeSystem, type System, solveInPlace } from './system.ts';
 
 /** A complex number. */
@@ -73,7 +73,7 @@ export class Solver {
     this.scale(this.#scales);
   }
 
-  /** Multiplies the elements named (`volume.track`) by factors; a winding's factor goes to its resistance. */
+  /** Multiplies the elements named (`volume.track`) by factors; a winding's inductance is named apart. */
   scale(factors: ReadonlyMap<string, number>): void {
     this.#scales = factors;
     this.#conductance.fill(0);
@@ -131,7 +131,7 @@ export class Solver {
 
   #admittance(branch: Winding, omega: number): Complex {
     const r = branch.ohms * (this.#scales.get(branch.of) ?? 1);
-    const x = omega * branch.henries;
+    const x = omega * branch.henries * (this.#scales.get(inductanceOf(branch.of)) ?? 1);
     const square = r * r + x * x;
     return { re: r / square, im: -x / square };
   }

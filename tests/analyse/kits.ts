@@ -44,7 +44,12 @@ export function makeKit({ kit = 'test', parts, joints }: Compact): Kit {
       return { kind: 'wire', from: end(from), to: end(to), index };
     }),
     // Common practice, no source: 3 m of 100 pF/m into 1 MΩ.
-    outputLoad: { cable: given(300e-12), amplifier: given(1e6), frequency: given(1000) },
+    outputLoad: {
+      cable: given(300e-12),
+      cableTolerance: given(0.2),
+      amplifier: given(1e6),
+      frequency: given(1000),
+    },
   };
 }
 

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { extremes } from '../../src/analyse/extremes.ts';
+import { limitsOf } from '../../src/analyse/extremes.ts';
 import { analyse, type Range, readMeter, solveLimits, solveLoads, toJson } from '../../src/analyse/index.ts';
 import { seeded } from '../../src/common/random.ts';
+import { given } from '../../src/common/units.ts';
+import { buildCircuit } from '../../src/solve/build.ts';
 import { makeCircuit, mixedSet, sampleCircuit } from './kits.ts';
 
 const par = (...ohms: number[]): number => 1 / ohms.reduce((sum, r) => sum + 1 / r, 0);
@@ -71,7 +73,7 @@ describe('spread', () => {
     const random = seeded(7);
     const between = (low: number, high: number) => low + (high - low) * random();
     const range = state(0)?.pickups[0]?.signalLoad;
-    expect(range?.method).toBe('corners');
+    expect(range?.method).toBe('search');
     for (let i = 0; i < 2000; i++) {
       const [v, t, c] = [between(400e3, 600e3), between(400e3, 600e3), between(19.8e-9, 24.2e-9)];
       const x = 1 / (2 * Math.PI * 1000 * c);
@@ -109,14 +111,8 @@ describe('spread', () => {
 
   it('samples resonances about the nominal one', () => {
     for (const { resonance } of spread.states) {
-      const { low, p5, nominal, p95, high } = resonance?.height ?? {
-        low: 0,
-        p5: 0,
-        nominal: 0,
-        p95: 0,
-        high: 0,
-      };
-      expect([low, p5, nominal, p95, high]).toEqual([low, p5, nominal, p95, high].sort((a, b) => a - b));
+      const { low, nominal, high } = resonance?.height ?? { low: 0, nominal: 0, high: 0 };
+      expect([low, nominal, high]).toEqual([low, nominal, high].sort((x, y) => x - y));
       expect(high - low).toBeGreaterThan(0.5);
       expect(resonance?.without).toBe(0);
     }
@@ -132,16 +128,27 @@ describe('spread', () => {
     });
   });
 
-  it('searches samples where a figure is not monotone', () => {
-    const random = seeded(3);
-    const samples = Array.from({ length: 500 }, () => new Map([['x', 0.5 + random()]]));
-    const range = extremes(
-      [{ of: 'x', part: 'x', low: 0.5, high: 1.5 }],
-      samples,
-      (f) => ((f.get('x') ?? 1) - 0.9) ** 2,
+  it('finds what lies inside the tolerances, with one value and with two that hang on each other', () => {
+    const x = { of: 'x', low: 0.5, high: 1.5 };
+    const one = limitsOf([x], (f) => ((f.get('x') ?? 1) - 0.9) ** 2);
+    expect(one.low).toBeLessThan(1e-12);
+    expect(one.high).toBeCloseTo(0.36, 12);
+    // A ridge across the box, highest at (1.2, 0.8), and lowest at a corner.
+    const two = limitsOf([x, { of: 'y', low: 0.5, high: 1.5 }], (f) => {
+      const [u, v] = [(f.get('x') ?? 1) - 1.2, (f.get('y') ?? 1) - 0.8];
+      return -(u * u + v * v + u * v);
+    });
+    expect(two.high).toBeCloseTo(0, 9);
+    expect(two.low).toBeCloseTo(-(0.3 ** 2 + 0.7 ** 2 + 0.3 * 0.7), 9);
+  });
+
+  it('of many values that all count finds the corner where all are at an end', () => {
+    const many = Array.from({ length: 14 }, (_, i) => ({ of: `v${i}`, low: 0.9, high: 1.1 }));
+    const range = limitsOf(many, (f) =>
+      many.reduce((sum, { of }, i) => sum + (i % 2 ? -1 : 1) * (f.get(of) ?? 1), 0),
     );
-    expect(range.method).toBe('samples');
-    expect(range.low).toBeLessThan(1e-4);
+    expect(range.low).toBeCloseTo(-1.4, 12);
+    expect(range.high).toBeCloseTo(1.4, 12);
   });
 });
 
@@ -164,25 +171,32 @@ describe('which figures have limits', () => {
     for (const { lugs } of solveLimits(circuit, { samples: 1 }).states)
       expect(lugs.map(({ net }) => net)).toEqual(nets.map(({ index }) => index));
   });
-  it('a twentieth of the samples lies below p5 and above p95: of a figure that is nearly linear, a twentieth of the range', () => {
-    const parts = Object.fromEntries(
-      Object.entries(mixedSet.parts).map(([name, part]) => [
-        name,
-        /lever|jack|point/.test(part.kind)
-          ? part
-          : { ...part, tolerance: name === 'volume' ? '2%' : '0.001%' },
-      ]),
-    );
-    const [state] = solveLimits(makeCircuit({ ...mixedSet, parts }), {
-      samples: 2000,
-      temperatures: { low: 20, high: 20 },
-    }).states;
-    const height = state?.pickups[0]?.resonance?.height;
-    if (!height) throw new Error('no resonance');
-    const share = (value: number): number => (value - height.low) / (height.high - height.low);
-    expect(share(height.p5)).toBeGreaterThan(0.03);
-    expect(share(height.p5)).toBeLessThan(0.075);
-    expect(share(height.p95)).toBeGreaterThan(0.925);
-    expect(share(height.p95)).toBeLessThan(0.97);
+  it('a fortieth of the samples lies below the range and a fortieth above: of a figure nearly linear, of its whole range', () => {
+    const heightAt = (volume: number, tolerance: string, samples: number) => {
+      const parts = Object.fromEntries(
+        Object.entries(mixedSet.parts).map(([name, part]) => {
+          if (/lever|jack|point/.test(part.kind)) return [name, part];
+          const tight = { ...part, tolerance: name === 'volume' ? tolerance : '0.001%' };
+          return /single|humbucker/.test(part.kind)
+            ? [name, { ...tight, 'inductance-tolerance': '0.001%', 'capacitance-tolerance': '0.001%' }]
+            : [name, name === 'volume' ? { ...tight, value: volume } : tight];
+        }),
+      );
+      const circuit = makeCircuit({ ...mixedSet, parts });
+      const { kit } = circuit;
+      const still = { ...kit, outputLoad: { ...kit.outputLoad, cableTolerance: given(1e-6) } };
+      const [state] = solveLimits(buildCircuit(still), {
+        samples,
+        temperatures: { low: 20, high: 20 },
+      }).states;
+      const height = state?.pickups[0]?.resonance?.height;
+      if (!height) throw new Error('no resonance');
+      return height;
+    };
+    const [least, most] = [490e3, 510e3].map((volume) => heightAt(volume, '0.001%', 1).nominal);
+    const height = heightAt(500e3, '2%', 4000);
+    const share = (value: number): number => (value - (least ?? 0)) / ((most ?? 0) - (least ?? 0));
+    expect(Math.abs(share(height.low) - 0.025)).toBeLessThan(0.008);
+    expect(Math.abs(share(height.high) - 0.975)).toBeLessThan(0.008);
   });
 });

@@ -28,7 +28,7 @@ function admittance(line: Line, frequency: number): Complex {
 }
 
 /** Re(Y) between two nodes, siemens, of a network of which every node is tied to the second by 10⁻¹⁵ S. */
-function conductance(lines: readonly Line[], from: string, to: string, frequency: number): number {
+export function conductance(lines: readonly Line[], from: string, to: string, frequency: number): number {
   const names = [...new Set([from, ...lines.flatMap(({ a, b }) => [a, b])])].filter((name) => name !== to);
   const at = (name: string): number => names.indexOf(name);
   const rows = names.map((_, i) => names.map((__, j): Complex => (i === j ? { re: 1e-15, im: 0 } : ZERO)));

@@ -8,6 +8,7 @@ import type { Circuit } from '../../src/circuit/circuit.ts';
 import { textWidth } from '../../src/common/text.ts';
 import { wording } from '../../src/common/wording.ts';
 import { isPickup, outlineOf } from '../../src/parts/index.ts';
+import { buildCircuit } from '../../src/solve/build.ts';
 import { type Compact, makeCircuit, mixedSet, sampleCircuit, sampleNames } from '../analyse/kits.ts';
 
 const notes = (circuit: Circuit) => notesOf(circuit, solveLoads(circuit));
@@ -170,4 +171,49 @@ it('a pad’s figure is that of its pickup alone, and says so', () => {
     'Neck alone: 242 kΩ',
     'Middle alone: 242 kΩ',
   ]);
+});
+
+describe('values that do not belong together', () => {
+  const bridge = (fields: Readonly<Record<string, unknown>>) =>
+    notes(
+      makeCircuit({ ...mixedSet, parts: { ...mixedSet.parts, neck: { kind: 'humbucker', ...fields } } }),
+    ).filter(({ code }) => code === 'inductance-assumed');
+
+  it('a winding of twice the usual resistance with the usual inductance', () => {
+    const [warning, ...more] = bridge({ resistance: '16k' });
+    expect(more).toEqual([]);
+    expect(warning?.path).toEqual(['parts', 'neck', 'resistance']);
+    // Inductance by the square of the turns, resistance by the turns: 4.4 H × (16 / 8.2)².
+    expect(warning?.detail).toMatchObject({ inductance: '4.4 H', usual: '8.2 kΩ', scaled: '17 H' });
+  });
+
+  it.each([
+    [{ resistance: '16k', inductance: '8H' }],
+    [{ resistance: '8.2k' }],
+    [{ resistance: '10.6k' }],
+    [{ resistance: '5.8k' }],
+    [{}],
+  ])('not with %j', (fields) => expect(bridge(fields)).toEqual([]));
+
+  it.each([['10.7k'], ['5.7k']])('but with %s', (resistance) =>
+    expect(bridge({ resistance })).toHaveLength(1),
+  );
+});
+
+describe('the stock', () => {
+  const stocked = (stock: readonly number[]) => {
+    const { kit } = makeCircuit({
+      ...mixedSet,
+      parts: { ...mixedSet.parts, pad: { kind: 'resistor', value: '470k' } },
+      joints: [...mixedSet.joints, 'pad.1 > selector.A1', 'pad.2 > volume.case'],
+    });
+    return notes(buildCircuit({ ...kit, stock })).filter(({ code }) => code === 'not-in-stock');
+  };
+
+  it('has every resistor of the kit, or says which it has not', () => {
+    expect(stocked([470e3, 1e6])).toEqual([]);
+    expect(stocked([1e6, 390e3])).toMatchObject([
+      { path: ['parts', 'pad', 'value'], detail: { part: 'pad', got: '470k', stock: ['390k', '1M'] } },
+    ]);
+  });
 });

@@ -56,6 +56,8 @@ test('the samples show nearly every error of a description there is', () => {
     'load-off-reference',
     'two-tone-controls',
     'capacitor-across',
+    'not-in-stock',
+    'inductance-assumed',
     'capacitor-across-always',
     'never-selected',
     'hidden-by-pot',

@@ -77,6 +77,7 @@ describe('defaults', () => {
     // Common practice, no source: 3 m of 100 pF/m, 1 MΩ, 1 kHz.
     expect(kit.outputLoad).toEqual({
       cable: { value: 300e-12, from: 'default' },
+      cableTolerance: { value: 0.2, from: 'default' },
       amplifier: { value: 1e6, from: 'default' },
       frequency: { value: 1000, from: 'default' },
     });

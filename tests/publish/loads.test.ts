@@ -59,10 +59,16 @@ describe('the tables', () => {
 
   it('of limits: smallest and largest, with seed and samples', () => {
     const text = limitTables(kestrel, limits);
-    expect(text).toContain('from 200 samples, seed 7');
-    // Corners of the parallel law: pot ±20 %, pad ±5 % (common practice, no source).
-    const ends = [par(400e3, 446.5e3), par(600e3, 493.5e3)].map((ohms) => Math.round(ohms / 1e3));
+    // Corners of the parallel law: pot ±20 %, pad ±5 % (common practice, no source); rounded outwards.
+    const ends = [Math.floor(par(400e3, 446.5e3) / 1e3), Math.ceil(par(600e3, 493.5e3) / 1e3)];
     expect(text).toMatch(new RegExp(`selector 3 +middle +${ends.join('–')} kΩ`));
+    // What is by samples is under a heading of its own, and nothing else is.
+    const [first, samples, ...more] = text.split(/^Resonance: /m);
+    expect(more).toEqual([]);
+    expect(samples).toMatch(/^95 % of 200 samples, each value uniform within its tolerance, seed 7\n/);
+    expect(first).not.toMatch(/sample|Hz|dB/);
+    expect(samples).not.toContain('Ω');
+    expect(samples).toMatch(/selector 3 +middle +\d{4}–\d{4} Hz +\+\d\.\d–\+\d\.\d dB/);
     expect(text).toMatch(/tip to sleeve +400–600 kΩ/);
   });
 
@@ -97,6 +103,7 @@ describe('what is assumed', () => {
       'neck: L 2.4 H, C 110 pF by default for a single coil pickup',
       'middle: L 2.4 H, C 110 pF by default for a single coil pickup',
       'bridge: L 4.4 H, C 130 pF by default for a humbucker pickup with two leads',
+      'Core loss is left out for neck, middle and bridge: a real resonance is lower and broader.',
       'Coupling between pickups is left out: each pickup is one winding, without mutual inductance to another.',
     ]);
   });
@@ -106,7 +113,13 @@ describe('what is assumed', () => {
       ...mixedSet,
       parts: {
         ...mixedSet.parts,
-        bridge: { kind: 'single-coil', resistance: '6k', inductance: '2.4H', capacitance: '110p' },
+        bridge: {
+          kind: 'single-coil',
+          resistance: '6k',
+          inductance: '2.4H',
+          capacitance: '110p',
+          'core-loss': '300k',
+        },
       },
     });
     expect(assumptions(given.kit)).not.toContain('bridge');
