@@ -12,14 +12,13 @@ import type { PlaceOptions } from './place/place.ts';
 import { composeResponse, prepare } from './prepare.ts';
 
 export { solveLoads } from './analyse/index.ts';
+export { type Checked, kitFromValue, readKit } from './checked.ts';
 export type { Report } from './common/problem.ts';
 export { defineKit, type KitDescription } from './describe/define.ts';
 export type { Kit } from './describe/kit.ts';
-export { kitFromValue, readKit } from './describe/read.ts';
-export { report } from './describe/report.ts';
+export { printReport } from './describe/report.ts';
 export { type Arrangement, arrangementSchema } from './place/arrangement.ts';
 export { buildCircuit } from './solve/build.ts';
-export { findErrors } from './solve/errors.ts';
 
 /** From the kit to the drawing as an element of the page, in free flow unless an arrangement is given. */
 export async function draw(

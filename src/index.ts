@@ -24,15 +24,14 @@ export {
   solveResponse,
 } from './analyse/index.ts';
 export type { Plot, PlotState } from './annotate/plot.ts';
+export { type Checked, kitFromValue, readKit } from './checked.ts';
 export type { Circuit, State } from './circuit/circuit.ts';
-export type { Problem, Report } from './common/problem.ts';
+export type { Report } from './common/problem.ts';
 export { defineKit, type KitDescription } from './describe/define.ts';
 export { kitJsonSchema } from './describe/json-schema.ts';
 export type { Kit } from './describe/kit.ts';
-export { kitFromValue, readKit } from './describe/read.ts';
-export { report } from './describe/report.ts';
+export { printReport } from './describe/report.ts';
 export type { Aspect, Prepared } from './draw/compose.ts';
 export { analyse, composeResponse, draw, drawResponse, prepare, render } from './pipeline.ts';
 export { type Arrangement, arrangementSchema } from './place/arrangement.ts';
 export { buildCircuit } from './solve/build.ts';
-export { findErrors } from './solve/errors.ts';

@@ -15,6 +15,7 @@ const ROOMS = [
   'place',
   'draw',
   'inspect',
+  'checked.ts',
   'prepare.ts',
   'pipeline.ts',
   'publish',

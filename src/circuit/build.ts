@@ -4,13 +4,21 @@ import { contactsOf, lugsOf } from '../parts/index.ts';
 import { type Graph, type Lug, type LugId, lugId, type Net, type Setting } from './circuit.ts';
 import { Union } from './union.ts';
 
-/** The graph of a kit whose joints name existing parts and lugs; `errors.ts` has checked that. */
+/**
+ * The graph of a kit.
+ *
+ * @throws RangeError when a joint names a part or lug that does not exist: a kit that the reader gave has none
+ */
 export function buildGraph(kit: Kit): Graph {
   const joined = new Union();
   for (const joint of kit.joints) joined.join(endId(joint.from), endId(joint.to));
   const specs = kit.parts.flatMap((part) =>
     lugsOf(part).map((spec) => ({ ...spec, part: part.name, id: lugId(part.name, spec.name) })),
   );
+  const known = new Set(specs.map(({ id }) => id));
+  for (const { from, to } of kit.joints)
+    for (const id of [endId(from), endId(to)])
+      if (!known.has(id)) throw new RangeError(`a joint of kit ${kit.id} names ${id}, which does not exist`);
   const nets = netsOf(specs, joined);
   const netOf = new Map(nets.flatMap((net) => net.lugs.map((id) => [id, net.index] as const)));
   const lugs = new Map(

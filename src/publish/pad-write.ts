@@ -2,13 +2,12 @@
 import { accessSync, constants, readFileSync, realpathSync } from 'node:fs';
 import { isDeepStrictEqual } from 'node:util';
 import { legsOf, type PadAdvice, type PadPlan, solveLoads } from '../analyse/index.ts';
+import { readKit } from '../checked.ts';
 import { writeQuantity } from '../common/units.ts';
 import { decode } from '../describe/decode.ts';
 import { type AddedPart, editKit, type KitEdit, linesToAdd } from '../describe/edit.ts';
-import { readKit } from '../describe/read.ts';
 import { newResistor, resistor } from '../parts/resistor.ts';
 import { buildCircuit } from '../solve/build.ts';
-import { findErrors } from '../solve/errors.ts';
 import { reasonOf, Unwritable, writeWhole } from './write.ts';
 
 export interface PadWriting {
@@ -97,7 +96,7 @@ function writeText(file: string, plan: PadPlan, edit: KitEdit): PadWriting {
 /** Whether a text reads as the very kit that was planned, without errors and with the very loads. */
 function reads(text: string, file: string, plan: PadPlan): boolean {
   const { kit } = readKit(text, file);
-  if (!kit || !isDeepStrictEqual(kit, plan.kit) || findErrors(kit).length > 0) return false;
+  if (!kit || !isDeepStrictEqual(kit, plan.kit)) return false;
   const loads = solveLoads(buildCircuit(kit)).flatMap((state) => state.loads);
   return plan.effects.every(
     ({ after }, i) => after.dcLoad === loads[i]?.dcLoad && after.signalLoad === loads[i]?.signalLoad,

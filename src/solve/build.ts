@@ -4,7 +4,11 @@ import type { Circuit } from '../circuit/circuit.ts';
 import type { Kit } from '../describe/kit.ts';
 import { soundingIn } from './sounding.ts';
 
-/** The circuit of a kit whose joints name existing parts and lugs. */
+/**
+ * The circuit of a kit.
+ *
+ * @throws RangeError when a joint names a part or lug that does not exist: a kit that the reader gave has none
+ */
 export function buildCircuit(kit: Kit): Circuit {
   const graph = buildGraph(kit);
   return {

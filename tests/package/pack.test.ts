@@ -15,7 +15,7 @@ import { join, resolve } from 'node:path';
 import { chromium as driver } from 'playwright-core';
 import { build } from 'vite';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { readKit } from '../../src/describe/read.ts';
+import { readKit } from '../../src/checked.ts';
 import { draw, drawResponse } from '../../src/pipeline.ts';
 import { chromium } from '../tools/chromium.ts';
 
@@ -79,7 +79,7 @@ it('runs as a library, whose types hold in a strict program that checks its libr
   writeFileSync(
     join(home, 'program.ts'),
     `import { readFileSync } from 'node:fs';
-import { buildCircuit, defineKit, draw, kitFromValue, readKit, solveLoads } from 'solderleaf';
+import { buildCircuit, defineKit, draw, kitFromValue, printReport, readKit, solveLoads } from 'solderleaf';
 
 const { kit } = readKit(readFileSync('kit.yaml', 'utf8'), 'kit.yaml');
 if (!kit) throw new Error('not a kit');
@@ -88,7 +88,8 @@ const loads = solveLoads(buildCircuit(kit));
 const own = kitFromValue(defineKit({ kit: 'own', title: 'Own', parts: { a: { kind: 'single-coil' }, j: { kind: 'jack' } }, joints: ['a.hot > j.tip', 'a.ground > j.sleeve'] }), 'own.ts');
 // @ts-expect-error a single coil has no such lug
 defineKit({ kit: 'own', title: 'Own', parts: { a: { kind: 'single-coil' }, j: { kind: 'jack' } }, joints: ['a.hat > j.tip'] });
-console.log(svg.startsWith('<svg'), loads.length, own.kit?.parts.length);
+const wrong = kitFromValue({ kit: 'own', title: 'Own', parts: { a: { kind: 'single-coil' }, j: { kind: 'jack' } }, joints: ['a.hat > j.tip', 'a.ground > j.sleeve'] }, 'own.ts');
+console.log(svg.startsWith('<svg'), loads.length, own.kit?.parts.length, wrong.kit, wrong.reports.map((one) => printReport(one).split('\\n')[0]));
 `,
   );
   writeFileSync(
@@ -119,7 +120,7 @@ console.log(svg.startsWith('<svg'), loads.length, own.kit?.parts.length);
   );
   expect([status, stdout]).toEqual([0, '']);
   const run = spawnSync(process.execPath, ['out/program.js'], { cwd: home, encoding: 'utf8' });
-  expect([run.stdout, run.stderr]).toEqual(['true 3 2\n', '']);
+  expect([run.stdout, run.stderr]).toEqual(["true 3 2 undefined [ 'own.ts:1:1  error  unknown-lug' ]\n", '']);
 }, 120_000);
 
 it('bundles for a page and draws there into the page’s own document, the same as in Node', async () => {

@@ -1,0 +1,41 @@
+/** From a description to a kit that is checked: its text, its joints, and what only solving shows. Pure. */
+import { acrossErrors } from './annotate/circuit-notes.ts';
+import { glyphErrors } from './annotate/notes.ts';
+import type { Problem, Report } from './common/problem.ts';
+import type { Kit } from './describe/kit.ts';
+import { type Reading, readKit as readText, kitFromValue as readValue } from './describe/read.ts';
+import { report } from './describe/report.ts';
+import type { Source } from './describe/source.ts';
+import { buildCircuit } from './solve/build.ts';
+import { findErrors } from './solve/errors.ts';
+
+/** What a description gave. */
+export interface Checked {
+  /** There only when nothing is wrong: every joint names a lug that exists, and every position gives a signal. */
+  readonly kit?: Kit;
+  /** Every error, each with its place, what is wrong, and what to do. */
+  readonly reports: readonly Report[];
+  readonly source: Source;
+}
+
+/** Reads and checks the text of a kit: JSON when the file's name ends in `.json`, else YAML. `file` is for the reports only. */
+export const readKit = (text: string, file: string): Checked => checked(readText(text, file));
+
+/** Reads and checks a value that is there already, such as what `defineKit` returns. */
+export const kitFromValue = (value: unknown, file: string): Checked => checked(readValue(value, file));
+
+/** Checks what was read. */
+export function checked(reading: Reading): Checked {
+  const problems: readonly Problem[] = [
+    ...reading.problems,
+    ...(reading.draft ? findErrors(reading.draft) : []),
+    ...(reading.kit ? glyphErrors(reading.kit) : []),
+  ];
+  const reports = report([...problems, ...soundErrors(reading.kit, problems)], reading.source);
+  const sound = reports.every((one) => one.severity !== 'error');
+  return { reports, source: reading.source, ...(sound && reading.kit ? { kit: reading.kit } : {}) };
+}
+
+/** What only solving shows, of a kit that is otherwise without an error. */
+const soundErrors = (kit: Kit | undefined, problems: readonly Problem[]): readonly Problem[] =>
+  kit && problems.length === 0 ? acrossErrors(buildCircuit(kit)) : [];
