@@ -160,7 +160,9 @@ function translate(issue: Issue, context: Context): Problem {
   if (issue.code === 'invalid_format' && issue.pattern === String(/\S/)) return empty();
   switch (issue.code) {
     case 'custom':
-      return quantity(issue, path, got);
+      return typeof issue.params?.remedy === 'string'
+        ? size(path, `“${got}”: ${issue.message}`, issue.params.remedy)
+        : quantity(issue, path, got);
     case 'invalid_value':
       return choice(path, written, issue.values.map(String));
     case 'invalid_union':
@@ -189,15 +191,15 @@ function quantity(issue: z.core.$ZodIssueCustom, path: Path, got: string): Probl
   return problem(of === 'length' ? 'bad-length' : 'bad-quantity', path, detail);
 }
 
-/** What the trade calls some choices. */
 /** Parts that the trade has and this program does not yet; common practice, no source. */
 const UNSUPPORTED =
-  /toggle|push-?pull|push-?push|blend|rotary|slide|kill|button|stacked|concentric|dual-?gang|no-?load|stereo|4-?way|four-?way|lever-4|4-?pole|four-?lead|mini|preamp|diode|transformer|inductor/;
+  /toggle|push-?push|blend|rotary|slide|kill|button|stacked|concentric|dual-?gang|no-?load|stereo|4-?way|four-?way|lever-4|4-?pole|four-?lead|mini|preamp|diode|transformer|inductor/;
 
 /** Whether a word names such a part. */
 export const isUnsupported = (word: string): boolean =>
   UNSUPPORTED.test(word.trim().toLowerCase().replaceAll(' ', '-'));
 
+/** What the trade calls some choices. */
 const SYNONYMS: Readonly<Record<string, string>> = {
   audio: 'log',
   logarithmic: 'log',

@@ -2,7 +2,7 @@
 import { nearest } from '../common/nearest.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import { type Kind, kinds, type Part } from '../parts/index.ts';
-import type { PartBase } from '../parts/kind.ts';
+import type { Flaw, PartBase } from '../parts/kind.ts';
 import { isUnsupported, meantBy, problemsOf, typeName } from './issues.ts';
 import { partShapes } from './schema.ts';
 
@@ -62,14 +62,21 @@ function kindProblem(name: string, value: Readonly<Record<string, unknown>>): Pr
 function readFields(name: string, kind: Kind, value: Readonly<Record<string, unknown>>): ReadPart {
   const schema = partShapes[kind];
   const read = schema.safeParse(value);
-  if (read.success) return { part: build(name, kind, read.data), problems: [] };
+  if (read.success) {
+    const flaws = flawsOf(kind, read.data).map(({ path, why, remedy }) =>
+      problem('bad-value', ['parts', name, ...path], { why, remedy }),
+    );
+    return flaws.length > 0 ? { problems: flaws } : { part: build(name, kind, read.data), problems: [] };
+  }
   const what = `“${name}” (${kinds[kind].what})`;
   const problems = problemsOf(read.error.issues, { schema, value, path: ['parts', name], what });
   // A mistake in an optional field leaves the part what it is, and its joints can still be checked.
   const faulty = new Set(read.error.issues.flatMap((issue) => issue.path[0] ?? keysOf(issue)));
   const rest = Object.fromEntries(Object.entries(value).filter(([key]) => !faulty.has(key)));
   const again = schema.safeParse(rest);
-  return again.success ? { part: build(name, kind, again.data), problems } : { problems };
+  return again.success && flawsOf(kind, again.data).length === 0
+    ? { part: build(name, kind, again.data), problems }
+    : { problems };
 }
 
 const keysOf = (issue: { readonly code: string; readonly keys?: readonly string[] }): readonly string[] =>
@@ -77,6 +84,9 @@ const keysOf = (issue: { readonly code: string; readonly keys?: readonly string[
 
 /** What a kind's `build` is to one who knows only that it belongs to the kind; the tables guarantee the rest. */
 type Build = (base: PartBase, written: object) => Part;
+
+const flawsOf = (kind: Kind, written: object): readonly Flaw[] =>
+  (kinds[kind] as { readonly flaws?: (written: object) => readonly Flaw[] }).flaws?.(written) ?? [];
 
 function build(name: string, kind: Kind, written: { readonly label?: string | undefined }): Part {
   const base = { kind, name, label: written.label ?? labelOf(name) };

@@ -15,7 +15,9 @@ const shapeOf = <K extends string, S extends z.ZodRawShape>(kind: {
   readonly lugs: readonly { readonly name: string }[];
 }) =>
   z.strictObject({
-    kind: z.literal(kind.kind).describe(`${kind.what}; lugs ${kind.lugs.map(({ name }) => name).join(', ')}`),
+    kind: z
+      .literal(kind.kind)
+      .describe(`${kind.what}; lugs ${kind.lugs.map(({ name }) => name).join(', ') || 'as it says'}`),
     ...commonFields,
     ...kind.fields,
   });

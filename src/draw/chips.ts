@@ -65,7 +65,9 @@ export function chipsOf(
   ];
   const bodies = parts.flatMap(({ part, frame, outline }) => [
     ...(highlighted.has(part.name) ? [rectToSheet(frame, highlightBox(outline))] : []),
-    ...[outline.body, ...outline.lugs.map((lug) => lug.tag)].map((rect) => rectToSheet(frame, rect)),
+    ...[outline.body, ...outline.blocked, ...outline.lugs.map((lug) => lug.tag)].map((rect) =>
+      rectToSheet(frame, rect),
+    ),
     ...outline.labels.map(({ text, centre, size, weight }) => {
       const p = toSheet(frame, centre);
       return around(p.x, p.y, textWidth(text, size, weight), size);

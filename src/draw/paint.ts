@@ -33,6 +33,7 @@ const PATHS: Readonly<Record<PathRole, (theme: Theme, width: number) => Attribut
     'stroke-linecap': 'round',
     'stroke-linejoin': 'round',
   }),
+  clearance: ({ plate }, width) => ({ stroke: plate, 'stroke-width': width }),
   bridge: ({ ink }, width) => ({ stroke: ink, 'stroke-width': width, 'stroke-linecap': 'round' }),
 };
 

@@ -34,7 +34,7 @@ export interface DrawnLug {
 export interface DrawnPart {
   readonly name: string;
   readonly lugs: readonly DrawnLug[];
-  /** Plates, cases and component bodies: one in a sound drawing. */
+  /** Plates, cases and component bodies. */
   readonly bodies: readonly Shape[];
   readonly texts: readonly Text[];
 }

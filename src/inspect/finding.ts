@@ -59,7 +59,7 @@ const WORDS = {
   'loose-end': (d: { wire: string }) => `${d.wire} ends on no lug`,
   lug: (d: { part: string; what: string }) => `${d.part} ${d.what}`,
   body: (d: { part: string; count: number }) =>
-    `${d.part} has ${d.count === 0 ? 'no body' : `${d.count} bodies`} in the drawing`,
+    `${d.part} has ${d.count === 0 ? 'no body' : `${d.count} bodies over one another`} in the drawing`,
   'parts-touch': (d: { part: string; other: string }) => `${d.part} and ${d.other} lie over one another`,
   'other-kit': (d: { drawn: string; kits: readonly string[] }) =>
     `the drawing is of ${q(d.drawn)}; described is ${d.kits.map(q).join(', ')}`,

@@ -19,7 +19,12 @@ type All = (typeof all)[keyof typeof all];
 type Kinds = { readonly [D in All as D['kind']]: D };
 
 /** Every kind by its name, in alphabetical order. */
-export const kinds = Object.fromEntries(Object.values(all).map((kind) => [kind.kind, kind])) as Kinds;
+export const kinds = Object.fromEntries(
+  Object.values(all)
+    .map((kind) => [kind.kind, kind] as const)
+    // A bundler may keep the order of the exports, where Node sorts them by their names.
+    .sort(([a], [b]) => (a < b ? -1 : 1)),
+) as Kinds;
 
 export type Kind = keyof Kinds;
 export type Part = ReturnType<All['build']>;
@@ -33,6 +38,7 @@ interface Answers {
   readonly is: readonly Trait[];
   readonly mirrors: boolean;
   readonly lugs: readonly LugSpec[];
+  readonly lugsOf?: (part: Part) => readonly LugSpec[];
   readonly elements: (part: Part) => readonly Element[];
   readonly contacts?: (part: Part) => readonly Contact[];
   readonly component?: (part: Part) => ComponentFacts;
@@ -50,7 +56,7 @@ export const isPickup = (part: Part): part is Pickup => is(part, 'pickup');
 export const seatOf = (part: Part): Trait | undefined => answers(part).is[0];
 export const mayMirror = (part: Part): boolean => answers(part).mirrors;
 
-export const lugsOf = (part: Part): readonly LugSpec[] => answers(part).lugs;
+export const lugsOf = (part: Part): readonly LugSpec[] => answers(part).lugsOf?.(part) ?? answers(part).lugs;
 /** Names of the lugs with a role. */
 export const lugsWith = (part: Part, role: LugRole): readonly string[] =>
   lugsOf(part).flatMap((lug) => (lug.role === role ? [lug.name] : []));

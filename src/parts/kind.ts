@@ -163,6 +163,14 @@ export interface UsualValue {
   readonly most: number;
 }
 
+/** What is wrong with a part as it is written, beyond what its fields can say one by one. */
+export interface Flaw {
+  /** From the part: `['positions', 2]`. */
+  readonly path: readonly (string | number)[];
+  readonly why: string;
+  readonly remedy: string;
+}
+
 /** What a face depends on besides its part. */
 export interface Seen {
   readonly outline: Outline;
@@ -186,7 +194,11 @@ export interface PartKind<
   readonly mirrors: boolean;
   readonly fields: S;
   readonly build: (base: PartBase<K>, written: z.output<z.ZodObject<S>>) => P;
+  /** What is wrong with what is written; nothing where it does not say. */
+  readonly flaws?: (written: z.output<z.ZodObject<S>>) => readonly Flaw[];
   readonly lugs: readonly LugSpec<N>[];
+  /** Where the lugs hang on the part, as of a switch that the kit describes; `lugs` is empty then. */
+  readonly lugsOf?: (part: P) => readonly LugSpec[];
   readonly elements: (part: P) => readonly Element[];
   /** Switches only. */
   readonly contacts?: (part: P) => readonly Contact[];

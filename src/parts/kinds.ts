@@ -6,5 +6,7 @@ export { jack } from './jack.ts';
 export { lever3 } from './lever-3.ts';
 export { lever5 } from './lever-5.ts';
 export { pot } from './pot.ts';
+export { pushPull } from './push-pull.ts';
 export { resistor } from './resistor.ts';
 export { singleCoil } from './single-coil.ts';
+export { ownSwitch } from './switch.ts';

@@ -38,7 +38,9 @@ export type PathRole =
   /** A conductor inside a part. */
   | 'conductor'
   /** A contact that is closed. */
-  | 'bridge';
+  | 'bridge'
+  /** Room round a conductor that passes over another. */
+  | 'clearance';
 
 export type Shape =
   | { readonly shape: 'rect'; readonly role: RectRole; readonly rect: Rect; readonly radius: number }

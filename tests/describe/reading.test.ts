@@ -142,11 +142,19 @@ test('the lugs the compiler knows are the lugs the kinds have', () => {
     capacitor: { 1: 1, 2: 1 },
     jack: { tip: 1, sleeve: 1 },
     'ground-point': { 1: 1 },
+    'push-pull': { 1: 1, 2: 1, 3: 1, case: 1, A0: 1, A1: 1, A2: 1, B0: 1, B1: 1, B2: 1 },
+    // What the kit says; the compiler takes any.
+    switch: { common: 1, up: 1 },
   };
-  const values: Partial<Record<Kind, string>> = { pot: '1k', resistor: '1k', capacitor: '1n' };
+  const fields: Partial<Record<Kind, object>> = {
+    pot: { value: '1k' },
+    'push-pull': { value: '1k' },
+    resistor: { value: '1k' },
+    capacitor: { value: '1n' },
+    switch: { lugs: { left: ['common', 'up'] }, positions: [[], [['common', 'up']]] },
+  };
   for (const kind of Object.keys(known) as Kind[]) {
-    const value = values[kind];
-    const parts = { part: { kind, ...(value === undefined ? {} : { value }) } };
+    const parts = { part: { kind, ...fields[kind] } };
     const [part] = kitFromValue({ kit: 'a', title: 'a', parts, joints: [] }, 'a.ts').draft?.parts ?? [];
     expect(part && lugsOf(part).map((lug) => lug.name), kind).toEqual(
       expect.arrayContaining(Object.keys(known[kind])),

@@ -31,6 +31,25 @@ const shown: Readonly<Record<Kind, { readonly part: object; readonly joints: rea
   resistor: { part: { kind: 'resistor', value: '237k', tolerance: '1%' }, joints: legs() },
   capacitor: { part: { kind: 'capacitor', value: '22n' }, joints: legs() },
   jack: { part: { kind: 'jack' }, joints: [] },
+  'push-pull': {
+    part: { kind: 'push-pull', value: '500k' },
+    joints: wires('3 > output.tip', '1 > output.sleeve', 'case > output.sleeve', 'A0 > pickup.hot'),
+  },
+  switch: {
+    part: {
+      kind: 'switch',
+      lugs: { left: ['on', 'A0', 'A2'], right: ['common', 'B1'] },
+      positions: [
+        [['on', 'A0']],
+        [
+          ['A0', 'B1', 'common'],
+          ['on', 'A2'],
+        ],
+        [],
+      ],
+    },
+    joints: wires('A0 > output.tip', 'common > pickup.hot'),
+  },
   'ground-point': { part: { kind: 'ground-point', label: 'Strings' }, joints: wires('1 > output.sleeve') },
 };
 
@@ -57,9 +76,11 @@ function kitWith(kind: Kind): Kit {
   return kit;
 }
 
-const CELL = { width: 260, height: 260 };
+/** A push-pull pot is wider than the others. */
+const cellOf = (kind: Kind) => ({ width: kind === 'push-pull' ? 640 : 260, height: 260 });
 
 async function sheet(kind: Kind): Promise<string> {
+  const CELL = cellOf(kind);
   const kit = kitWith(kind);
   const name = kind === 'jack' ? 'output' : 'shown';
   const part = kit.parts.find((one) => one.name === name);
@@ -77,7 +98,7 @@ async function sheet(kind: Kind): Promise<string> {
           const [, x = '0'] =
             new RegExp(`<g id="[^"]*-part-${name}">.*?(?:x|cx)="([-\\d.]+)"`, 's').exec(svg) ?? [];
           const group = new RegExp(`<g id="[^"]*-part-${name}">.*?</g>`, 's').exec(svg)?.[0] ?? '';
-          const from = { x: Number(x) - 120, y: (placed?.frame.y ?? 0) - 16 };
+          const from = { x: Number(x) - (kind === 'push-pull' ? 300 : 120), y: (placed?.frame.y ?? 0) - 16 };
           return `<g transform="translate(${-from.x} ${-from.y})">${group.replace(/ id="[^"]*"/, '')}</g>`;
         }),
       );
@@ -99,4 +120,5 @@ describe('every kind of part', () => {
   });
 });
 
-const contactsWide = (kind: Kind): number => (kind === 'lever-5' ? 800 : kind === 'lever-3' ? 480 : 220);
+const contactsWide = (kind: Kind): number =>
+  kind === 'lever-5' ? 800 : kind === 'lever-3' ? 480 : kind === 'switch' || kind === 'push-pull' ? 640 : 220;

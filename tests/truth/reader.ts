@@ -240,7 +240,7 @@ export const inBox = (box: Box, p: Point, slack = 0): boolean =>
 function partOf(name: string, marks: Marks): Part {
   const tags = marks.rects.flatMap((box) => {
     const inside = marks.texts.filter((text) => inBox(box, { x: text.middle, y: text.y - 4 }));
-    return box.w <= 60 && box.h <= 22 && inside.length === 1 ? [{ name: inside[0]?.words ?? '', box }] : [];
+    return box.w <= 90 && box.h <= 22 && inside.length === 1 ? [{ name: inside[0]?.words ?? '', box }] : [];
   });
   const pot = marks.circles.find(({ r }) => r > 40);
   const lead = marks.paths.find(({ d }) => /^M[-\d.]+ [-\d.]+L[-\d.]+ [-\d.]+$/.test(d));

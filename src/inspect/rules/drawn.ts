@@ -1,7 +1,7 @@
-/** What must be right in any drawing, whatever it is of: every wire ends on a lug, every lug has a name, every part one body of its own room. */
+/** What must be right in any drawing, whatever it is of: every wire ends on a lug, every lug has a name, every part its body, in room of its own. */
 import { type Drawing, type DrawnPart, wireWords } from '../drawing.ts';
 import { type Finding, finding } from '../finding.ts';
-import { type Area, centreOf, isRound, touchesArea } from '../space.ts';
+import { type Area, centreOf, isRound, overlap, touchesArea } from '../space.ts';
 
 export function drawnFindings({ wires, parts }: Drawing): readonly Finding[] {
   return [
@@ -19,7 +19,7 @@ export function drawnFindings({ wires, parts }: Drawing): readonly Finding[] {
     ),
     ...parts.flatMap((part) => [
       ...lugFindings(part),
-      ...(part.bodies.length === 1
+      ...(part.bodies.length > 0 && !isDoubled(part)
         ? []
         : [
             finding('body', part.lugs[0] && centreOf(part.lugs[0].area), {
@@ -30,6 +30,10 @@ export function drawnFindings({ wires, parts }: Drawing): readonly Finding[] {
     ]),
   ];
 }
+
+/** Of a part made of two, such as a pot with a switch behind it, the bodies lie apart. */
+const isDoubled = ({ bodies }: DrawnPart): boolean =>
+  bodies.some(({ outer }, i) => bodies.slice(i + 1).some((other) => overlap(outer, other.outer)));
 
 const lugFindings = ({ name: part, lugs }: DrawnPart): readonly Finding[] =>
   lugs.flatMap(({ name, area }, i) => {

@@ -101,11 +101,11 @@ function onArea(text: Text, shape: Shape, id: string): readonly Finding[] {
 /** The innermost named group: a part, a wire, a card, the key. */
 const ownerOf = ({ groups }: Text | Shape): string => groups[groups.length - 1] ?? '';
 
-/** A part with a plate or case keeps its words on it, or on its tags. */
+/** A part with plates or cases keeps its words on them, or on its tags. */
 function outside({ name, bodies, lugs, texts }: DrawnPart): readonly Finding[] {
-  const plate = bodies.find(({ is }) => !is.includes(IS.body));
-  if (!plate) return [];
-  const areas = [plate.area, ...lugs.map(({ area }) => area)];
+  const plates = bodies.filter(({ is }) => !is.includes(IS.body));
+  if (plates.length === 0) return [];
+  const areas = [...plates.map(({ area }) => area), ...lugs.map(({ area }) => area)];
   return texts
     .filter(({ ink }) => !areas.some((area) => ink.every((box) => holdsBox(area, box))))
     .map(({ words, box }) =>

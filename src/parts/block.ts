@@ -1,0 +1,148 @@
+/** A switch seen from the solder side as a plate with lugs at both long edges: what its outline and its face are. */
+import { at, PITCH, type Point, type Rect } from '../common/geometry.ts';
+import { textWidth } from '../common/text.ts';
+import { fitLabels } from './fit.ts';
+import type { Contact, Seen } from './kind.ts';
+import {
+  g,
+  type LabelSlot,
+  type LugOutline,
+  type Outline,
+  TYPE,
+  tagCentre,
+  tagPorts,
+  wrapped,
+} from './outline.ts';
+import { conductor, plate, run, type Shape } from './shape.ts';
+
+/** Lugs at the left and at the right edge, from the top down. */
+export interface Columns {
+  readonly left: readonly string[];
+  readonly right: readonly string[];
+}
+
+/** Between one lug and the next, grid units. */
+const ROW = 3;
+const TAG_HEIGHT = 20;
+/** How far inside the plate a lug's contact lies, and the first way from contact to contact. */
+const CONTACT = 15;
+const LANE = 31;
+const EDGE = 15;
+
+/** Wide enough for its name, and ending where the narrowest ends beside the grid. */
+function tagWidth(names: readonly string[]): number {
+  const widest = Math.max(0, ...names.map((name) => textWidth(name, TYPE.lug, 'bold') + 10));
+  return 26 + PITCH * Math.max(0, Math.ceil((widest - 26) / PITCH));
+}
+
+/** Grid units from the outline's edge to the plate's. */
+const insetOf = (names: readonly string[]): number =>
+  names.length === 0 ? 1 : Math.ceil((tagWidth(names) + 5) / PITCH);
+
+/** Most groups of contacts that are closed at once: each has a way of its own across the plate. */
+const lanesOf = (contacts: readonly Contact[]): number =>
+  Math.max(1, ...contacts.map(({ joins }) => joins.length));
+
+/** @param what the line below the name: `switch` */
+export function blockOutline(
+  label: string,
+  what: string,
+  { left, right }: Columns,
+  contacts: readonly Contact[],
+): Outline {
+  const [from, to] = [insetOf(left), insetOf(right)];
+  const inner = Math.max(6, 3 + lanesOf(contacts));
+  const line = g(inner) - 10;
+  const short = textWidth(label, TYPE.name, 'bold') <= line;
+  const name = label === '' ? [] : short ? [label] : wrapped(label, line, TYPE.value, 'bold');
+  const first = name.length + 2;
+  const height = g(first + ROW * (Math.max(left.length, right.length) - 1) + 1);
+  const body: Rect = { x: g(from), y: 0, width: g(inner), height };
+  const centre = (row: number) => at(body.x + body.width / 2, g(0.85 + row));
+  const labels: readonly LabelSlot[] = [
+    ...name.map((text, i) => ({
+      text,
+      centre: centre(i),
+      size: short ? TYPE.name : TYPE.value,
+      weight: 'bold' as const,
+    })),
+    { text: what, centre: centre(name.length), size: TYPE.value, weight: 'regular' },
+  ];
+  const lugs = (names: readonly string[], side: 'left' | 'right'): readonly LugOutline[] =>
+    names.map((lug, i) => {
+      const width = tagWidth(names);
+      const x = side === 'left' ? body.x + 1 - width : body.x + body.width - 1;
+      const row = first + ROW * i;
+      const tag: Rect = { x, y: g(row) - TAG_HEIGHT / 2, width, height: TAG_HEIGHT };
+      const column = side === 'left' ? Math.ceil(x / PITCH) : Math.floor((x + width) / PITCH);
+      return { lug, tag, ports: tagPorts(tag, column, row, [side, 'up', 'down']) };
+    });
+  const top = g(first) - TAG_HEIGHT / 2;
+  const fits = ({ x, y, width, height: tall }: Rect): boolean =>
+    x >= body.x + 3 && x + width <= body.x + body.width - 3 && y >= body.y + 1 && y + tall <= top - 1;
+  return {
+    width: g(from + inner + to),
+    height,
+    body,
+    blocked: [body],
+    lugs: [...lugs(left, 'left'), ...lugs(right, 'right')],
+    labels: fitLabels(labels, fits),
+  };
+}
+
+/** A contact behind each lug; those that are closed are joined, each group on a way of its own, the later over the earlier. */
+export function blockFace({ left, right }: Columns, { outline, closed }: Seen): readonly Shape[] {
+  const { body } = outline;
+  const contactOf = (lug: string): Contacted => {
+    const inward = left.includes(lug) ? 1 : -1;
+    const edge = left.includes(lug) ? body.x : body.x + body.width;
+    return { lug, inward, edge, at: at(edge + inward * CONTACT, tagCentre(outline, lug).y) };
+  };
+  const contacts = [...left, ...right].map(contactOf);
+  const groupOf = (lug: string | undefined): number =>
+    closed.findIndex((group) => group.some((one) => one === lug));
+  /** The way from a contact to its group's lane: below that of a contact across from it, where they would lie on one another. */
+  const wayOf = ({ lug, inward, at: end }: Contacted, lane: number): Way => {
+    const across = inward < 0 ? left[right.indexOf(lug)] : undefined;
+    if (groupOf(across) <= groupOf(lug)) return { y: end.y, points: [end, at(lane, end.y)] };
+    const [x, y] = [end.x + inward * JOG, end.y + BELOW];
+    return { y, points: [end, at(x, end.y), at(x, y), at(lane, y)] };
+  };
+  const bridges = closed.flatMap((group, i): readonly Shape[] => {
+    const lane = body.x + LANE + EDGE * i;
+    const ways = contacts.filter(({ lug }) => group.includes(lug)).map((contact) => wayOf(contact, lane));
+    const heights = ways.map(({ y }) => y);
+    const runs = [
+      run(at(lane, Math.min(...heights)), at(lane, Math.max(...heights))),
+      ...ways.map(({ points }) => run(...points)),
+    ];
+    const over: readonly Shape[] =
+      i === 0 ? [] : [{ shape: 'path', role: 'clearance', runs, width: BRIDGE + 6 }];
+    return [...over, { shape: 'path', role: 'bridge', runs, width: BRIDGE }];
+  });
+  return [
+    plate(body, 12),
+    ...bridges,
+    conductor(2, ...contacts.map(({ edge, at: end }) => run(at(edge, end.y), end))),
+    ...contacts.map(({ at: centre }): Shape => ({ shape: 'circle', role: 'contact', centre, radius: 4 })),
+  ];
+}
+
+interface Contacted {
+  readonly lug: string;
+  /** 1 where inwards is to the right. */
+  readonly inward: number;
+  readonly edge: number;
+  readonly at: Point;
+}
+
+interface Way {
+  /** Where it meets the lane. */
+  readonly y: number;
+  readonly points: readonly Point[];
+}
+
+/** Drawing units: width of a closed contact, and how far one goes in and down to pass another. */
+const BRIDGE = 7;
+const JOG = 10;
+const BELOW = 16;

@@ -1,0 +1,40 @@
+import { blockFace, blockOutline, type Columns } from './block.ts';
+import { type Composed, compose } from './compose.ts';
+import { type Contact, definePart, type LugSpec, type PartBase } from './kind.ts';
+import { type Pot, pot } from './pot.ts';
+
+type Behind = PartBase<'push-pull-switch'>;
+export type PushPull = Composed<'push-pull', Pot, Behind>;
+
+const LUGS = [
+  { name: 'A1', role: 'throw', pole: 'A' },
+  { name: 'A0', role: 'common', pole: 'A' },
+  { name: 'A2', role: 'throw', pole: 'A' },
+  { name: 'B1', role: 'throw', pole: 'B' },
+  { name: 'B0', role: 'common', pole: 'B' },
+  { name: 'B2', role: 'throw', pole: 'B' },
+] as const satisfies readonly LugSpec[];
+const COLUMNS: Columns = { left: ['A1', 'A0', 'A2'], right: ['B1', 'B0', 'B2'] };
+/** Pushed in, position 1, each common touches throw 1; pulled out, position 2, throw 2. Common practice, no source. */
+const CONTACTS: readonly Contact[] = ([1, 2] as const).map((position) => ({
+  position,
+  joins: ['A', 'B'].map((pole) => [`${pole}0`, `${pole}${position}`]),
+}));
+
+/** The switch behind a push-pull pot: two poles, two throws, the commons in the middle row. */
+const behind = definePart({
+  kind: 'push-pull-switch',
+  what: 'switch of a push-pull pot',
+  is: ['switch'],
+  mirrors: false,
+  fields: {},
+  build: (base): Behind => base,
+  lugs: LUGS,
+  elements: () => [],
+  contacts: () => CONTACTS,
+  outline: ({ label }) => blockOutline(label, 'push-pull', COLUMNS, CONTACTS),
+  face: (_, seen) => blockFace(COLUMNS, seen),
+});
+
+/** Push-pull pot: a pot, and a switch with two poles and two throws that its shaft works. */
+export const pushPull = compose('push-pull', 'push-pull pot', pot, behind);

@@ -1,0 +1,101 @@
+import { z } from 'zod';
+import { blockFace, blockOutline, type Columns } from './block.ts';
+import { type Contact, definePart, type Flaw, type LugSpec, type PartBase } from './kind.ts';
+
+export interface OwnSwitch extends PartBase<'switch'> {
+  readonly columns: Columns;
+  readonly contacts: readonly Contact[];
+}
+
+const MOST = 24;
+
+const lugName = z
+  .union([z.string(), z.number()], { error: 'expected the name of a lug, such as A1' })
+  .transform(String)
+  .refine((name) => /^[A-Za-z0-9]{1,6}$/.test(name), {
+    params: { remedy: 'Use one to six letters and digits, such as A1 or common.' },
+    message: 'this cannot be the name of a lug',
+  });
+const column = z.array(lugName).max(MOST);
+
+const fields = {
+  lugs: z
+    .strictObject({
+      left: column.describe('At the left edge, from the top down'),
+      right: column.optional().describe('At the right edge, from the top down'),
+    })
+    .describe('Lugs as they are seen from the solder side: { left: [A1, A0], right: [B1, B0] }'),
+  positions: z
+    .array(z.array(z.array(lugName).min(2)))
+    .min(1)
+    .max(MOST)
+    .describe('For each position the groups of lugs that touch: [[A0, A1], [B0, B1]]; [] where none do'),
+};
+
+/** A pole's letter and the throw's number, 0 the common, where a name says so; else a lug like any other. */
+function lugSpec(name: string): LugSpec {
+  const [, pole, number] = /^([A-Z])(\d+)$/.exec(name) ?? [];
+  if (pole === undefined) return { name, role: 'throw' };
+  return { name, role: Number(number) === 0 ? 'common' : 'throw', pole };
+}
+
+const lugsIn = ({ left, right }: Columns): readonly string[] => [...left, ...right];
+
+/** A switch that the kit itself describes: its lugs, where they sit, and which of them touch in each position. */
+export const ownSwitch = definePart({
+  kind: 'switch',
+  what: 'switch described in the kit',
+  is: ['switch'],
+  mirrors: false,
+  fields,
+  build: (base, { lugs, positions }): OwnSwitch => ({
+    ...base,
+    columns: { left: lugs.left, right: lugs.right ?? [] },
+    contacts: positions.map((joins, i) => ({ position: i + 1, joins })),
+  }),
+  flaws: ({ lugs, positions }) => {
+    const all = [...lugs.left, ...(lugs.right ?? [])];
+    const twice = all.find((name, i) => all.indexOf(name) !== i);
+    return [
+      ...(all.length < 2
+        ? [{ path: ['lugs'], why: 'a switch has two lugs at least', remedy: 'Name them from the top down.' }]
+        : []),
+      ...(twice === undefined
+        ? []
+        : [{ path: ['lugs'], why: `“${twice}” is named twice`, remedy: 'Give each lug a name of its own.' }]),
+      ...positions.flatMap((groups, i) => positionFlaws(groups, all, i)),
+    ];
+  },
+  lugs: [] as readonly LugSpec[],
+  lugsOf: ({ columns }) => lugsIn(columns).map(lugSpec),
+  elements: () => [],
+  contacts: ({ contacts }) => contacts,
+  outline: ({ label, columns, contacts }) => blockOutline(label, 'switch', columns, contacts),
+  face: ({ columns }, seen) => blockFace(columns, seen),
+});
+
+/** Lugs that do not exist, and lugs in two groups at once: those two would be one. */
+function positionFlaws(
+  groups: readonly (readonly string[])[],
+  lugs: readonly string[],
+  index: number,
+): readonly Flaw[] {
+  const named = groups.flat();
+  const path = ['positions', index];
+  const unknown = named.find((name) => !lugs.includes(name));
+  const twice = named.find((name, i) => named.indexOf(name) !== i);
+  return [
+    ...(unknown === undefined
+      ? []
+      : [{ path, why: `“${unknown}” is not a lug of this switch`, remedy: `Its lugs: ${lugs.join(', ')}.` }]),
+    ...(twice === undefined
+      ? []
+      : [
+          {
+            path,
+            why: `“${twice}” is named twice in one position`,
+            remedy: 'Lugs that touch belong in one group.',
+          },
+        ]),
+  ];
+}
