@@ -7,12 +7,12 @@ import type { Severity } from '../common/quoting.ts';
 import { decode } from '../describe/decode.ts';
 import type { Kit } from '../describe/kit.ts';
 import { printReports, report } from '../describe/report.ts';
+import { isFolder } from '../files/find-kits.ts';
+import { arrangementErrors, pageErrors } from '../files/layouts.ts';
+import { loadKit } from '../files/load.ts';
+import { isBytes, LARGEST_DRAWING, readBytes, whyNot } from '../files/read-file.ts';
 import { inspectAmong, printFinding } from '../inspect/index.ts';
 import { analyse } from '../pipeline.ts';
-import { isFolder } from '../publish/find-kits.ts';
-import { arrangementErrors, pageErrors } from '../publish/layouts.ts';
-import { loadKit } from '../publish/load.ts';
-import { isBytes, LARGEST_DRAWING, readBytes, whyNot } from '../publish/read-file.ts';
 import { fail, filesOf, say } from './console.ts';
 
 export function addCheck(program: Command): void {

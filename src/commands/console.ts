@@ -4,8 +4,8 @@ import type { Problem, Report } from '../common/problem.ts';
 import type { Kit } from '../describe/kit.ts';
 import { printReports, report } from '../describe/report.ts';
 import { valueSource } from '../describe/source.ts';
-import { isFolder, kitFiles } from '../publish/find-kits.ts';
-import { loadKit } from '../publish/load.ts';
+import { isFolder, kitFiles } from '../files/find-kits.ts';
+import { loadKit } from '../files/load.ts';
 
 /** Printed text: a file's name, a label or another program's message may hold what a terminal would obey. */
 export const shown = (text: string): string => text.replace(/[^\P{C}\n\t]/gu, '\uFFFD');

@@ -2,10 +2,10 @@
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import { hands, views } from '../describe/kit.ts';
 import { themes } from '../draw/theme.ts';
+import { arrangementErrors, pageErrors } from '../files/layouts.ts';
 import { prepare, render } from '../pipeline.ts';
 import { DEFAULT_EFFORT } from '../place/improve.ts';
 import { type DrawOptions, drawKits, type Format } from '../publish/draw-kits.ts';
-import { arrangementErrors, pageErrors } from '../publish/layouts.ts';
 import { modes } from '../publish/modes.ts';
 import { complain, complainOf, fail, filesOf, refuse, say } from './console.ts';
 

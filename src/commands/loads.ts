@@ -12,10 +12,10 @@ import {
 import { printQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
 import { analyse } from '../pipeline.ts';
-import { type Figures, loadsData } from '../publish/loads-data.ts';
-import { limitTables, meterTable } from '../publish/meter-table.ts';
-import { responseTable } from '../publish/response-table.ts';
-import { assumptions, loadsTable, togetherTable } from '../publish/table.ts';
+import { type Figures, loadsData } from '../report/loads-data.ts';
+import { limitTables, meterTable } from '../report/meter-table.ts';
+import { responseTable } from '../report/response-table.ts';
+import { assumptions, loadsTable, togetherTable } from '../report/table.ts';
 import { oneKit, say, sayJson } from './console.ts';
 
 interface LoadsFlags {

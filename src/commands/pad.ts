@@ -4,10 +4,10 @@ import { choosePads, type Match, toJson } from '../analyse/index.ts';
 import { type Choice, type SeriesName, seriesNames } from '../common/series.ts';
 import { parseQuantity, printQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
+import { writePads } from '../files/pad-write.ts';
 import { ohmBounds } from '../parts/fields.ts';
-import { padData } from '../publish/pad-data.ts';
-import { padReport } from '../publish/pad-report.ts';
-import { writePads } from '../publish/pad-write.ts';
+import { padData } from '../report/pad-data.ts';
+import { padReport } from '../report/pad-report.ts';
 import { buildCircuit } from '../solve/build.ts';
 import { complainOf, fail, oneKit, say, sayJson } from './console.ts';
 

@@ -2,11 +2,11 @@
 import { type Command, InvalidArgumentError } from 'commander';
 import { type Knobs, solveKnobSteps, solveResponse } from '../analyse/index.ts';
 import type { Kit } from '../describe/kit.ts';
+import { isForeign } from '../files/foreign.ts';
+import { writeWhole } from '../files/write.ts';
 import { drawResponse } from '../pipeline.ts';
-import { isForeign } from '../publish/foreign.ts';
 import { svgToPng } from '../publish/png.ts';
-import { responseCsv, responseHead, responseTable } from '../publish/response-table.ts';
-import { writeWhole } from '../publish/write.ts';
+import { responseCsv, responseHead, responseTable } from '../report/response-table.ts';
 import { buildCircuit } from '../solve/build.ts';
 import { complainOf, fail, oneKit, say } from './console.ts';
 

@@ -6,18 +6,18 @@ import { type Problem, problem, type Report } from '../common/problem.ts';
 import type { Hand, Kit } from '../describe/kit.ts';
 import { report } from '../describe/report.ts';
 import { type Aspect, drawingName, type Prepared } from '../draw/compose.ts';
+import { isForeign } from '../files/foreign.ts';
+import { arrangementErrors, findArrangement, findPage, pageErrors } from '../files/layouts.ts';
+import { type Loaded, loadKit } from '../files/load.ts';
+import { holds, Unwritable, writeWhole } from '../files/write.ts';
 import { printFinding, proofread, type Weight } from '../inspect/index.ts';
 import type { Arrangement } from '../place/arrangement.ts';
 import { DEFAULT_EFFORT } from '../place/improve.ts';
 import { NoWay, type PlaceOptions } from '../place/place.ts';
 import { buildCircuit } from '../solve/build.ts';
 import { aspectsOf, type Wanted } from './aspects.ts';
-import { isForeign } from './foreign.ts';
-import { arrangementErrors, findArrangement, findPage, pageErrors } from './layouts.ts';
-import { type Loaded, loadKit } from './load.ts';
 import { inMode, type Mode } from './modes.ts';
 import { svgToPng } from './png.ts';
-import { holds, Unwritable, writeWhole } from './write.ts';
 
 export type Format = 'svg' | 'png';
 /** The pipeline: the kit placed, then any of its drawings. */

@@ -7,7 +7,7 @@ import { solveLimits } from '../../src/analyse/index.ts';
 import type { Circuit } from '../../src/circuit/circuit.ts';
 import { seeded } from '../../src/common/random.ts';
 import { parseQuantity } from '../../src/common/units.ts';
-import { limitTables } from '../../src/publish/meter-table.ts';
+import { limitTables } from '../../src/report/meter-table.ts';
 import { type Line, ownNetlist } from '../oracle/own-netlist.ts';
 import { type Compact, makeCircuit, sampleCircuit } from './kits.ts';
 import { conductance } from './own-loads.ts';

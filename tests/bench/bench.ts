@@ -4,11 +4,11 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { readKit } from '../../src/describe/read.ts';
+import { findArrangement } from '../../src/files/layouts.ts';
 import { proofread } from '../../src/inspect/index.ts';
 import { draw, prepare, render } from '../../src/pipeline.ts';
 import { layOut } from '../../src/place/elk.ts';
 import { DEFAULT_EFFORT } from '../../src/place/improve.ts';
-import { findArrangement } from '../../src/publish/layouts.ts';
 import { elkDrawing, elkPlaces } from './elk-alone.ts';
 
 const median = (numbers: readonly number[]): number =>

@@ -2,9 +2,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import ELKBundled from 'elkjs/lib/elk.bundled.js';
 import { readKit } from '../../src/describe/read.ts';
+import { findArrangement } from '../../src/files/layouts.ts';
 import { prepare } from '../../src/pipeline.ts';
 import { DEFAULT_EFFORT } from '../../src/place/improve.ts';
-import { findArrangement } from '../../src/publish/layouts.ts';
 import { elkDrawing } from './elk-alone.ts';
 import { type Measured, measure, type Spot } from './measure.ts';
 

@@ -5,7 +5,7 @@ import { decode } from '../../src/describe/decode.ts';
 import { type Reading, readKit } from '../../src/describe/read.ts';
 import { report } from '../../src/describe/report.ts';
 import { valueSource } from '../../src/describe/source.ts';
-import { runScript } from '../../src/publish/script.ts';
+import { runScript } from '../../src/files/script.ts';
 import { findErrors } from '../../src/solve/errors.ts';
 
 export async function load(path: string, file: string): Promise<Reading> {

@@ -5,8 +5,8 @@ import { PNG } from 'pngjs';
 import { describe, expect, it } from 'vitest';
 import type { Kit } from '../../src/describe/kit.ts';
 import { readKit } from '../../src/describe/read.ts';
+import { findArrangement } from '../../src/files/layouts.ts';
 import { draw } from '../../src/pipeline.ts';
-import { findArrangement } from '../../src/publish/layouts.ts';
 import { svgToPng } from '../../src/publish/png.ts';
 import { expectPicture } from './picture.ts';
 

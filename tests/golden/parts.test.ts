@@ -2,9 +2,9 @@
 import { describe, expect, it } from 'vitest';
 import { hands, type Kit, views } from '../../src/describe/kit.ts';
 import { kitFromValue } from '../../src/describe/read.ts';
+import { findArrangement } from '../../src/files/layouts.ts';
 import { contactsOf, type Kind, kinds } from '../../src/parts/index.ts';
 import { prepare, render } from '../../src/pipeline.ts';
-import { findArrangement } from '../../src/publish/layouts.ts';
 import { expectPicture } from './picture.ts';
 
 const base = {

@@ -5,10 +5,10 @@ import { hands, type Kit, views } from '../../src/describe/kit.ts';
 import { readKit } from '../../src/describe/read.ts';
 import type { Aspect, Prepared } from '../../src/draw/compose.ts';
 import { type ThemeName, themes } from '../../src/draw/theme.ts';
+import { arrangementNames, findArrangement, findPage } from '../../src/files/layouts.ts';
 import { draw, prepare, render } from '../../src/pipeline.ts';
 import type { Arrangement } from '../../src/place/arrangement.ts';
 import type { PlaceOptions } from '../../src/place/place.ts';
-import { arrangementNames, findArrangement, findPage } from '../../src/publish/layouts.ts';
 
 export interface Variant {
   readonly name: string;

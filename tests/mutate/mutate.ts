@@ -18,15 +18,15 @@ const LIMIT = 180_000;
 
 /** Tests concerned by the room a file is in, run after one another until one notices, those first that take least time. */
 const CONCERNED: readonly (readonly [RegExp, readonly string[]])[] = [
-  [/^common\//, ['common reference describe annotate', 'analyse publish/loads', 'truth place']],
+  [/^common\//, ['common reference describe annotate', 'analyse report/loads', 'truth place']],
   [/^parts\//, ['circuit annotate analyse/loads', 'truth place describe', 'inspect/rules', 'oracle']],
-  [/^describe\//, ['describe broken', 'publish/draw publish/pad truth/parts']],
+  [/^describe\//, ['describe broken', 'publish/draw report/pad truth/parts']],
   [/^circuit\//, ['circuit annotate broken', 'analyse describe', 'truth']],
-  [/^solve\//, ['circuit reference annotate analyse/loads', 'oracle broken', 'publish/files']],
-  [/^analyse\/pad/, ['analyse/pad publish/pad']],
-  [/^analyse\//, ['annotate reference analyse', 'response publish/loads publish/pad', 'oracle']],
+  [/^solve\//, ['circuit reference annotate analyse/loads', 'oracle broken', 'files/files']],
+  [/^analyse\/pad/, ['analyse/pad report/pad']],
+  [/^analyse\//, ['annotate reference analyse', 'response report/loads report/pad', 'oracle']],
   [/^annotate\/plot/, ['response']],
-  [/^annotate\//, ['annotate publish/loads', 'truth', 'response/plot inspect/rules']],
+  [/^annotate\//, ['annotate report/loads', 'truth', 'response/plot inspect/rules']],
   [
     /^place\//,
     [
@@ -47,22 +47,19 @@ const CONCERNED: readonly (readonly [RegExp, readonly string[]])[] = [
       'inspect/samples truth/values',
     ],
   ],
+  [/^report\//, ['report', 'response publish/commands']],
   [
-    /^publish\/(pad|columns|table|loads|meter|response)/,
-    ['publish/loads publish/pad', 'response publish/commands'],
-  ],
-  [
-    /^publish\//,
-    ['publish/draw publish/foreign broken', 'publish/files publish/commands', 'publish/hostile'],
+    /^(publish|files)\//,
+    ['publish/draw files/foreign broken', 'files/files publish/commands', 'files/hostile'],
   ],
   [
     /^(commands|cli)/,
-    ['publish/commands publish/files', 'inspect/command response/command', 'publish/hostile publish/pad'],
+    ['commands publish/commands files/files', 'inspect/command response/command', 'files/hostile report/pad'],
   ],
   [/^pipeline/, ['truth', 'publish/commands response']],
 ];
 /** Tests that run the built program; the others need no build. */
-const BUILT = /publish\/(commands|files|hostile)|command|response(?!\/)/;
+const BUILT = /publish\/commands|files\/(files|hostile)|command|response(?!\/)/;
 
 interface Result {
   readonly mutant: Mutant;

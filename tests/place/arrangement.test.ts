@@ -3,13 +3,13 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { PITCH } from '../../src/common/geometry.ts';
+import { arrangementNames } from '../../src/files/layouts.ts';
 import { is, outlineOf } from '../../src/parts/index.ts';
 import type { Trait } from '../../src/parts/kind.ts';
 import { draw, prepare } from '../../src/pipeline.ts';
 import { arrangementSchema, freeFlow } from '../../src/place/arrangement.ts';
 import type { Stand } from '../../src/place/placement.ts';
 import { bounds } from '../../src/place/wiring.ts';
-import { arrangementNames } from '../../src/publish/layouts.ts';
 import { makeKit, sampleCircuit } from '../analyse/kits.ts';
 
 interface Seat {

@@ -3,8 +3,8 @@
  * one, are no worse than they were when last looked at. Whoever makes them better sets them lower.
  */
 import { expect, it } from 'vitest';
+import { findArrangement } from '../../src/files/layouts.ts';
 import { prepare } from '../../src/pipeline.ts';
-import { findArrangement } from '../../src/publish/layouts.ts';
 import { measure } from '../bench/measure.ts';
 import { sample } from '../truth/draw.ts';
 

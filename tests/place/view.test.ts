@@ -1,10 +1,10 @@
 /** Views and hands: geometry goes the other way round, parts stay what they are. */
 import { describe, expect, it } from 'vitest';
+import { arrangementNames, findArrangement } from '../../src/files/layouts.ts';
 import { prepare } from '../../src/pipeline.ts';
 import { extent, toSheet } from '../../src/place/frame.ts';
 import type { Placement } from '../../src/place/placement.ts';
 import { flipped } from '../../src/place/view.ts';
-import { arrangementNames, findArrangement } from '../../src/publish/layouts.ts';
 import { sampleCircuit } from '../analyse/kits.ts';
 
 const { kit } = sampleCircuit('wren-sh');

@@ -4,11 +4,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Kit } from '../../src/describe/kit.ts';
+import { pageNames } from '../../src/files/layouts.ts';
 import { prepare, render } from '../../src/pipeline.ts';
 import type { Arrangement } from '../../src/place/arrangement.ts';
 import { NoWay } from '../../src/place/place.ts';
 import { type DrawOptions, drawKits, type Outcome } from '../../src/publish/draw-kits.ts';
-import { pageNames } from '../../src/publish/layouts.ts';
 import { inMode } from '../../src/publish/modes.ts';
 
 const file = 'samples/wren-sh.yaml';

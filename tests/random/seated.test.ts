@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { arrangementNames } from '../../src/publish/layouts.ts';
+import { arrangementNames } from '../../src/files/layouts.ts';
 import { checkRandom } from './check.ts';
 import { circuits } from './circuits.ts';
 

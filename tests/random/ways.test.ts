@@ -2,8 +2,8 @@
 import fc from 'fast-check';
 import { it } from 'vitest';
 import { kitFromValue } from '../../src/describe/read.ts';
+import { findArrangement } from '../../src/files/layouts.ts';
 import { prepare } from '../../src/pipeline.ts';
-import { findArrangement } from '../../src/publish/layouts.ts';
 import { validKit } from './check.ts';
 import { circuits } from './circuits.ts';
 

@@ -5,8 +5,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it, vi } from 'vitest';
 import { decibels, knobSteps, solveKnobSteps, solveResponse } from '../../src/analyse/index.ts';
+import { loadKit } from '../../src/files/load.ts';
 import { drawResponse } from '../../src/pipeline.ts';
-import { loadKit } from '../../src/publish/load.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
 
 // Each test starts the program anew, which takes a while on a busy machine.

@@ -1,7 +1,7 @@
 /** Values with commas and quotes in their heads, by RFC 4180, section 2: quoted, a quote doubled. */
 import { expect, it } from 'vitest';
 import { solveResponse } from '../../src/analyse/index.ts';
-import { responseCsv } from '../../src/publish/response-table.ts';
+import { responseCsv } from '../../src/report/response-table.ts';
 import { makeCircuit } from '../analyse/kits.ts';
 
 /** A line of fields as RFC 4180 has them, read back. */

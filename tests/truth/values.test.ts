@@ -1,7 +1,7 @@
 /** What is written on parts and cards, and pictures of shapes that no sample has. Source: the handbook, “Parts” and “Shared positions”. */
 import { describe, expect, it } from 'vitest';
+import { findPage } from '../../src/files/layouts.ts';
 import { inspect, printFinding } from '../../src/inspect/index.ts';
-import { findPage } from '../../src/publish/layouts.ts';
 import { described, drawn, sample } from './draw.ts';
 import { jointErrors } from './reader.ts';
 

@@ -3,7 +3,7 @@ import { mkdirSync, mkdtempSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
-import { kitFiles } from '../../src/publish/find-kits.ts';
+import { kitFiles } from '../../src/files/find-kits.ts';
 
 const KIT = 'kit: a\nparts: {}\njoints: []\n';
 const folder = mkdtempSync(join(tmpdir(), 'solderleaf-'));

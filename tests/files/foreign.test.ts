@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, it } from 'vitest';
-import { isForeign } from '../../src/publish/foreign.ts';
+import { isForeign } from '../../src/files/foreign.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'solderleaf-foreign-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));

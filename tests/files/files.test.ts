@@ -4,10 +4,10 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSyn
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { kitFiles } from '../../src/publish/find-kits.ts';
-import { arrangementErrors } from '../../src/publish/layouts.ts';
-import { loadKit } from '../../src/publish/load.ts';
-import { Unwritable, writeWhole } from '../../src/publish/write.ts';
+import { kitFiles } from '../../src/files/find-kits.ts';
+import { arrangementErrors } from '../../src/files/layouts.ts';
+import { loadKit } from '../../src/files/load.ts';
+import { Unwritable, writeWhole } from '../../src/files/write.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'solderleaf-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));

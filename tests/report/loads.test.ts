@@ -4,11 +4,11 @@ import { readMeter, solveLimits, solveLoads, solveResponse, toJson } from '../..
 import { type Circuit, lugId } from '../../src/circuit/circuit.ts';
 import { wholeNumber } from '../../src/commands/loads.ts';
 import { printSigned } from '../../src/common/figures.ts';
-import { columns, percentText } from '../../src/publish/columns.ts';
-import { loadsData } from '../../src/publish/loads-data.ts';
-import { limitTables, meterTable, probeLug } from '../../src/publish/meter-table.ts';
-import { responseTable } from '../../src/publish/response-table.ts';
-import { assumptions, loadsTable } from '../../src/publish/table.ts';
+import { columns, percentText } from '../../src/report/columns.ts';
+import { loadsData } from '../../src/report/loads-data.ts';
+import { limitTables, meterTable, probeLug } from '../../src/report/meter-table.ts';
+import { responseTable } from '../../src/report/response-table.ts';
+import { assumptions, loadsTable } from '../../src/report/table.ts';
 import { makeCircuit, mixedSet, sampleCircuit } from '../analyse/kits.ts';
 
 const par = (...ohms: number[]): number => 1 / ohms.reduce((sum, r) => sum + 1 / r, 0);

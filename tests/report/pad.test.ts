@@ -17,10 +17,10 @@ import { choosePads, type Match, type PadOptions } from '../../src/analyse/index
 import { choiceOf, stockList } from '../../src/commands/pad.ts';
 import type { Kit } from '../../src/describe/kit.ts';
 import { readKit } from '../../src/describe/read.ts';
-import { loadKit } from '../../src/publish/load.ts';
-import { padData } from '../../src/publish/pad-data.ts';
-import { padReport } from '../../src/publish/pad-report.ts';
-import { writePads } from '../../src/publish/pad-write.ts';
+import { loadKit } from '../../src/files/load.ts';
+import { writePads } from '../../src/files/pad-write.ts';
+import { padData } from '../../src/report/pad-data.ts';
+import { padReport } from '../../src/report/pad-report.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
 import { mixedSetText } from '../describe/fixtures/mixed-set.ts';
 

@@ -14,7 +14,7 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { seeded } from '../../src/common/random.ts';
-import { partName, writeWhole } from '../../src/publish/write.ts';
+import { partName, writeWhole } from '../../src/files/write.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'solderleaf-'));
 afterAll(() => {
