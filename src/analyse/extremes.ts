@@ -1,4 +1,5 @@
 /** The smallest and largest of a figure over all the harnesses that tolerances allow. */
+import { nth } from '../common/must.ts';
 import { seeded } from '../common/random.ts';
 import { parallelResistanceOf, resistanceOf } from '../solve/measure.ts';
 import type { Branch, Port } from '../solve/network.ts';
@@ -67,7 +68,7 @@ export function limitsOf(variables: readonly Variable[], figure: (factors: Facto
   );
   if (moving.length === 0) return { low: nominal, nominal, high: nominal, method: 'search' };
   const at = (point: readonly number[]): number =>
-    figure(new Map(moving.map(({ of }, i) => [of, point[i] ?? 1])));
+    figure(new Map(moving.map(({ of }, i) => [of, nth(point, i)])));
   const corners = cornersOf(moving)
     .map((point) => ({ point, value: at(point) }))
     .sort((a, b) => a.value - b.value);

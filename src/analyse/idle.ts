@@ -4,7 +4,8 @@
  * through: without its track there is silence. It is weak when at 0 it takes less than 20 dB off at 1 kHz.
  */
 
-import { type Circuit, lugId, type State } from '../circuit/circuit.ts';
+import { type Circuit, lugId, lugIdOf, type State } from '../circuit/circuit.ts';
+import { nth } from '../common/must.ts';
 import { elementsLike, withOhms } from '../parts/index.ts';
 import { buildCircuit } from '../solve/build.ts';
 import { gains, PROBES } from './controls.ts';
@@ -66,27 +67,27 @@ export function shuntControls(circuit: Circuit): readonly { readonly pot: string
 /** Whether turning a pot down silences every coil that is heard in a state. */
 function silences(circuit: Circuit, pot: string, state: State): boolean {
   const alone = { ...circuit, states: [state] };
-  const full = gains(alone, {}).map((row) => row[AT] ?? 0);
-  const zero = gains(alone, { [pot]: 0 }).map((row) => row[AT] ?? 0);
+  const full = gains(alone, {}).map((row) => nth(row, AT));
+  const zero = gains(alone, { [pot]: 0 }).map((row) => nth(row, AT));
   const heard = full.flatMap((gain, i) =>
-    decibels(gain) > -LEAST_LEVEL ? [[gain, zero[i] ?? 0] as const] : [],
+    decibels(gain) > -LEAST_LEVEL ? [[gain, nth(zero, i)] as const] : [],
   );
   return heard.length > 0 && heard.every(([at10, at0]) => decibels(at10) - decibels(at0) >= LEAST_FALL);
 }
 
 const joinedLugs = (circuit: Circuit): ReadonlySet<string> =>
-  new Set(circuit.joints.flatMap(({ from, to }) => [lugId(from.part, from.lug), lugId(to.part, to.lug)]));
+  new Set(circuit.joints.flatMap(({ from, to }) => [lugIdOf(from), lugIdOf(to)]));
 
 const alike = (a: Rows, b: Rows): boolean =>
   a.every((row, i) => row.every((gain, k) => Math.abs(decibels(gain) - decibels(b[i]?.[k] ?? 0)) < HEARD));
 
 /** The most that any coil falls at 1 kHz. */
 const fallOf = (full: Rows, zero: Rows): number =>
-  Math.max(...full.map((row, i) => decibels(row[AT] ?? 0) - decibels(zero[i]?.[AT] ?? 0)));
+  Math.max(...full.map((row, i) => decibels(nth(row, AT)) - decibels(zero[i]?.[AT] ?? 0)));
 
 /** Whether some coil is heard through this pot's track and in no other way, as past it through a capacitor. */
 function carries(circuit: Circuit, pot: string, full: Rows): boolean {
   const open = circuit.kit.parts.map((part) => (part.name === pot ? withOhms(part, NO_TRACK) : part));
   const cut = gains(buildCircuit({ ...circuit.kit, parts: open }), { [pot]: 0 });
-  return full.some((row, i) => [0, AT].every((k) => (row[k] ?? 0) > 0.1 && (cut[i]?.[k] ?? 0) < 1e-3));
+  return full.some((row, i) => [0, AT].every((k) => nth(row, k) > 0.1 && (cut[i]?.[k] ?? 0) < 1e-3));
 }

@@ -2,9 +2,18 @@
  * Changes to a kit that the padding choice tries: a resistor added, one taken out, pots of other values. Each gives a new
  * kit, which is built and solved like any other; nothing is worked out from the old one's figures.
  */
-import { type Circuit, type Lug, type LugId, lugId, type State } from '../circuit/circuit.ts';
-import { must } from '../common/must.ts';
-import type { End, Joint, Kit } from '../describe/kit.ts';
+import {
+  type Circuit,
+  endAt,
+  type Lug,
+  type LugId,
+  lugId,
+  lugIdOf,
+  netAt,
+  type State,
+} from '../circuit/circuit.ts';
+import { must, nth } from '../common/must.ts';
+import type { Joint, Kit } from '../describe/kit.ts';
 import { LABEL_LONGEST } from '../parts/fields.ts';
 import { lugsWith, type Part, resistorOf, withOhms } from '../parts/index.ts';
 import { LUG_ROOM, make } from '../parts/kind.ts';
@@ -26,11 +35,6 @@ export interface NewResistor {
   /** Wires the change needs besides the resistor's legs. */
   readonly wires?: readonly (readonly [LugId, LugId])[];
 }
-
-export const endOf = (id: LugId): End => {
-  const dot = id.lastIndexOf('.');
-  return { part: id.slice(0, dot), lug: id.slice(dot + 1) };
-};
 
 /** Both legs of a new resistor, each with what it is soldered to. */
 export function legsOf({ part, from, to }: Pick<NewResistor, 'part' | 'from' | 'to'>) {
@@ -70,8 +74,8 @@ const withJoints = (kit: Kit, joints: readonly (readonly [Joint['kind'], LugId, 
     ...joints.map(
       ([kind, from, to], i): Joint => ({
         kind,
-        from: endOf(from),
-        to: endOf(to),
+        from: endAt(from),
+        to: endAt(to),
         index: kit.joints.length + i,
       }),
     ),
@@ -102,7 +106,7 @@ export function padsOf(circuit: Circuit, net: number | undefined): readonly stri
   const ground = groundNet(circuit);
   return circuit.kit.parts.flatMap((part) => {
     if (!resistorOf(part) || net === undefined || ground === undefined || net === ground) return [];
-    const nets = lugsWith(part, 'leg').map((leg) => circuit.lugs.get(lugId(part.name, leg))?.net);
+    const nets = lugsWith(part, 'leg').map((leg) => netAt(circuit, lugId(part.name, leg)).index);
     return nets.includes(net) && nets.includes(ground) ? [part.name] : [];
   });
 }
@@ -110,20 +114,18 @@ export function padsOf(circuit: Circuit, net: number | undefined): readonly stri
 /** The lugs a pad's two legs are soldered to, the one on a net first. */
 export function placeOfPad(circuit: Circuit, pad: string, net: number): readonly [LugId, LugId] | undefined {
   const far = (leg: LugId): LugId | undefined => {
-    const joint = circuit.joints.find(({ from, to }) => idOf(from) === leg || idOf(to) === leg);
-    return joint && (idOf(joint.from) === leg ? idOf(joint.to) : idOf(joint.from));
+    const joint = circuit.joints.find(({ from, to }) => lugIdOf(from) === leg || lugIdOf(to) === leg);
+    return joint && (lugIdOf(joint.from) === leg ? lugIdOf(joint.to) : lugIdOf(joint.from));
   };
   const part = must(
     circuit.kit.parts.find(({ name }) => name === pad),
     `part ${pad}`,
   );
   const legs = lugsWith(part, 'leg').map((leg) => lugId(pad, leg));
-  const [hot, other] = circuit.lugs.get(legs[0] ?? '')?.net === net ? legs : [...legs].reverse();
-  const [from, to] = [far(hot ?? ''), far(other ?? '')];
+  const [hot, other] = netAt(circuit, nth(legs, 0)).index === net ? legs : [...legs].reverse();
+  const [from, to] = [far(must(hot, 'leg')), far(must(other, 'leg'))];
   return from === undefined || to === undefined ? undefined : [from, to];
 }
-
-const idOf = (end: End): LugId => lugId(end.part, end.lug);
 
 /**
  * The lug of a pickup, or of one in its series chain, on which the signal leaves: not at ground and not where one pickup of
@@ -156,7 +158,7 @@ export function signalLug(
 export function lugFor(circuit: Circuit, net: number): LugId | undefined {
   const all = [...circuit.lugs.values()].filter((lug) => lug.net === net);
   const joints = (id: LugId) =>
-    circuit.joints.filter(({ from, to }) => idOf(from) === id || idOf(to) === id).length;
+    circuit.joints.filter(({ from, to }) => lugIdOf(from) === id || lugIdOf(to) === id).length;
   const roomy = all.filter((lug) => joints(lug.id) < (lug.room ?? LUG_ROOM));
   const lugs = [...roomy, ...all];
   const first = (...roles: readonly string[]) => lugs.find((lug) => roles.includes(lug.role))?.id;

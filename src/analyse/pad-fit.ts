@@ -1,5 +1,5 @@
 /** One resistor for one pickup: where it goes, what it makes of the loads, and the value that would meet the reference. */
-import type { Circuit } from '../circuit/circuit.ts';
+import { type Circuit, lugAt } from '../circuit/circuit.ts';
 import { must } from '../common/must.ts';
 import type { Kit } from '../describe/kit.ts';
 import { parallelResistanceOf, resistanceOf } from '../solve/measure.ts';
@@ -31,7 +31,7 @@ export type Place = Omit<NewResistor, 'ohms'> & {
 export function placeFor(circuit: Circuit, asked: Asked, replaces: readonly string[]): Place | undefined {
   const { circuit: bare, lug, kit, pickup } = asked;
   const [pad] = replaces;
-  const own = must(bare.lugs.get(lug.id), `lug ${lug.id}`);
+  const own = lugAt(bare, lug.id);
   const there = pad === undefined ? undefined : placeOfPad(circuit, pad, lug.net);
   // A net may have been held together by the pad's legs; then the lug is looked for anew.
   const stays = there && bare.lugs.get(there[0])?.net === own.net && there.every((one) => bare.lugs.has(one));
@@ -43,7 +43,7 @@ export function placeFor(circuit: Circuit, asked: Asked, replaces: readonly stri
     ...(label === undefined ? {} : { label }),
     from,
     to,
-    sleeved: circuit.lugs.get(from)?.pole !== undefined,
+    sleeved: lugAt(circuit, from).pole !== undefined,
     replaces,
   };
 }

@@ -1,5 +1,5 @@
 /** Better places for what is there already: a resistor that loads the wrong pickup, a tone control that misses one. */
-import type { Circuit, LugId } from '../circuit/circuit.ts';
+import { type Circuit, type LugId, lugAt, lugId } from '../circuit/circuit.ts';
 import { must } from '../common/must.ts';
 import { type Choice, nearest } from '../common/series.ts';
 import type { Kit } from '../describe/kit.ts';
@@ -48,7 +48,7 @@ function resistorsAcross(circuit: Circuit, { index, lug }: Asked): readonly stri
   const ends = [lug.id, ground].map((id) => (id === undefined ? undefined : nodeOf.get(id)));
   return circuit.kit.parts.flatMap((part) => {
     if (!resistorOf(part)) return [];
-    const legs = lugsWith(part, 'leg').map((leg) => nodeOf.get(`${part.name}.${leg}`));
+    const legs = lugsWith(part, 'leg').map((leg) => nodeOf.get(lugId(part.name, leg)));
     return ends.every((end) => end !== undefined && legs.includes(end)) ? [part.name] : [];
   });
 }
@@ -63,7 +63,7 @@ function wanting(kit: Kit, asked: Asked, near: number): readonly (readonly [stri
     if (index === undefined || !own || !(percentOff(asked.match, own) > near * 100)) return [];
     const net = netOfPickup(circuit, loads, name);
     const lug =
-      net === undefined || net === circuit.lugs.get(asked.lug.id)?.net ? undefined : lugFor(circuit, net);
+      net === undefined || net === lugAt(circuit, asked.lug.id).net ? undefined : lugFor(circuit, net);
     return lug === undefined ? [] : [[name, lug] as const];
   });
 }

@@ -1,4 +1,5 @@
 /** The shape of a response curve: where it peaks, how high, and where it has fallen by 3 dB. */
+import { nth } from '../common/must.ts';
 
 /** Gain, volts per volt, at a frequency. */
 export type Gain = (frequency: number) => number;
@@ -45,7 +46,7 @@ const COARSE = logGrid(61, PLATEAU, HIGHEST);
 /** Plateau, resonance by refined search, and −3 dB point of a curve. */
 export function shapeOf(gain: Gain): Shape {
   const values = COARSE.map(gain);
-  const flat = values[0] ?? 0;
+  const flat = nth(values, 0);
   const resonance = peakOf(gain, values, flat);
   const cutoff = cutoffOf(gain, values, flat, resonance?.frequency ?? PLATEAU);
   return {
@@ -58,9 +59,9 @@ export function shapeOf(gain: Gain): Shape {
 function peakOf(gain: Gain, values: readonly number[], flat: number): Peak | undefined {
   let best = -1;
   for (let i = 1; i < values.length - 1; i++) {
-    const here = values[i] ?? 0;
-    const summit = here > (values[i - 1] ?? 0) && here >= (values[i + 1] ?? 0);
-    if (summit && (best < 0 || here > (values[best] ?? 0))) best = i;
+    const here = nth(values, i);
+    const summit = here > nth(values, i - 1) && here >= nth(values, i + 1);
+    if (summit && (best < 0 || here > nth(values, best))) best = i;
   }
   const [low, high] = [COARSE[best - 1], COARSE[best + 1]];
   if (low === undefined || high === undefined || flat <= FLOOR) return undefined;
@@ -73,7 +74,7 @@ function peakOf(gain: Gain, values: readonly number[], flat: number): Peak | und
 function cutoffOf(gain: Gain, values: readonly number[], flat: number, above: number): number | undefined {
   const wanted = flat * Math.SQRT1_2;
   if (flat <= FLOOR) return undefined;
-  const i = COARSE.findIndex((f, k) => f > above && (values[k] ?? 0) < wanted);
+  const i = COARSE.findIndex((f, k) => f > above && nth(values, k) < wanted);
   let [low, high] = [Math.max(above, COARSE[i - 1] ?? PLATEAU), COARSE[i]];
   if (high === undefined) return undefined;
   for (let k = 0; k < 40; k++) {

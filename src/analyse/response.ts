@@ -4,7 +4,9 @@
  * Beside each pickup's own curve stands `together`: one volt induced in every sounding coil at once, in phase. That
  * is the curve a plot samples for a state; two equal coils side by side give the level of one, end to end of two.
  */
+
 import type { Circuit, State } from '../circuit/circuit.ts';
+import { nth } from '../common/must.ts';
 import { isPickup, type Pickup } from '../parts/index.ts';
 import { type Controls, makeNetlist } from '../solve/netlist.ts';
 import type { Branch, Winding } from '../solve/network.ts';
@@ -147,7 +149,7 @@ function curvesOf(
   frequencies: readonly number[],
 ): readonly Curve[] {
   const gains = sweep(heard, groups, frequencies);
-  return groups.map((group, i) => ({ gain: gains[i] ?? [], shape: shapeOf(gainOf(heard, group)) }));
+  return groups.map((group, i) => ({ gain: nth(gains, i), shape: shapeOf(gainOf(heard, group)) }));
 }
 
 /** Gain of each group of windings at each frequency. */

@@ -8,7 +8,7 @@ import {
   type StateLoads,
   shuntControls,
 } from '../analyse/index.ts';
-import { type Circuit, type LugId, lugId } from '../circuit/circuit.ts';
+import { type Circuit, type LugId, lugAt, lugId, lugIdOf, netAt } from '../circuit/circuit.ts';
 import { whereWords } from '../circuit/position.ts';
 import { printHertz } from '../common/figures.ts';
 import { must } from '../common/must.ts';
@@ -113,10 +113,10 @@ export const idlePartNotes = (circuit: Circuit, loads: readonly StateLoads[]): r
 export const caseNotes = (circuit: Circuit): readonly Problem[] =>
   floatingCases(circuit).map(({ part, lug, on }) => {
     const path = ['parts', part];
-    const signal = on.filter((other) => /^(?:hot|tip)$/.test(circuit.lugs.get(other)?.role ?? ''));
+    const signal = on.filter((other) => /^(?:hot|tip)$/.test(lugAt(circuit, other).role));
     if (signal.length === 0) return problem('case-not-grounded', path, { part, lug, on }, 'key');
     const joined = circuit.joints.flatMap(({ from, to }) => {
-      const [a, b] = [lugId(from.part, from.lug), lugId(to.part, to.lug)];
+      const [a, b] = [lugIdOf(from), lugIdOf(to)];
       return a === lug ? [b] : b === lug ? [a] : [];
     });
     return problem('case-on-signal', path, { part, lug, on: signal, joined }, 'key');
@@ -130,13 +130,13 @@ interface FloatingCase {
 }
 
 /** Cases that are not on the net of the jack's sleeve. */
-const floatingCases = ({ kit, lugs, nets }: Circuit): readonly FloatingCase[] =>
-  kit.parts.flatMap((part) =>
+const floatingCases = (circuit: Circuit): readonly FloatingCase[] =>
+  circuit.kit.parts.flatMap((part) =>
     lugsWith(part, 'case').flatMap((name) => {
       const lug = lugId(part.name, name);
-      const net = nets[lugs.get(lug)?.net ?? -1];
-      return net?.role === 'ground'
+      const net = netAt(circuit, lug);
+      return net.role === 'ground'
         ? []
-        : [{ part: part.name, lug, on: (net?.lugs ?? []).filter((other) => other !== lug) }];
+        : [{ part: part.name, lug, on: net.lugs.filter((other) => other !== lug) }];
     }),
   );

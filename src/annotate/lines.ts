@@ -1,5 +1,7 @@
 /** How each joint is to be drawn: its look, which says what it is made of, and its tint, which says what it carries. */
-import { type Circuit, lugId } from '../circuit/circuit.ts';
+
+import { type Circuit, lugAt, lugIdOf, type Net, netAt } from '../circuit/circuit.ts';
+import { nth } from '../common/must.ts';
 import type { Joint } from '../describe/kit.ts';
 import { componentOf, elementsLike, isPickup, type Part } from '../parts/index.ts';
 
@@ -15,10 +17,9 @@ export interface Line {
 /** One line a joint, in the order written. */
 export function linesOf(circuit: Circuit): readonly Line[] {
   const parts = new Map(circuit.kit.parts.map((part) => [part.name, part]));
-  const tints = circuit.nets.map((_, net) => tintOf(circuit, net, parts));
+  const tints = circuit.nets.map((net) => tintOf(circuit, net, parts));
   return circuit.joints.map((joint) => {
-    const net = circuit.lugs.get(lugId(joint.from.part, joint.from.lug))?.net ?? 0;
-    const tint = tints[net] ?? 'other';
+    const tint = nth(tints, netAt(circuit, lugIdOf(joint.from)).index);
     return { look: lookOf(joint, tint, parts), tint };
   });
 }
@@ -52,12 +53,10 @@ function lookOf(joint: Joint, tint: string, parts: ReadonlyMap<string, Part>): L
 }
 
 /** A net's tint: one pickup's own; switch output, up to the volume; from there to the jack; a tone's; or none of these. */
-function tintOf(circuit: Circuit, index: number, parts: ReadonlyMap<string, Part>): string {
-  const net = circuit.nets[index];
-  if (!net) return 'other';
+function tintOf(circuit: Circuit, net: Net, parts: ReadonlyMap<string, Part>): string {
   if (net.role === 'ground' || net.role === 'output') return net.role;
   if (net.pickup !== undefined) return tintOfPickup(circuit, net.pickup);
-  const lugs = net.lugs.flatMap((id) => circuit.lugs.get(id) ?? []);
+  const lugs = net.lugs.map((id) => lugAt(circuit, id));
   if (lugs.some((lug) => lug.role === 'common') && lugs.some((lug) => lug.role === 'clockwise'))
     return 'chosen';
   const tone = lugs.some((lug) => {

@@ -1,5 +1,5 @@
 /** Which joints carry a state's signal: those between the sounding pickups and the jack, and those that load them. */
-import { type Circuit, lugId, type State } from '../circuit/circuit.ts';
+import { type Circuit, lugId, lugIdOf, netAt, type State } from '../circuit/circuit.ts';
 import { elementsOf, isPickup, lugsWith, terminalsOf } from '../parts/index.ts';
 
 /**
@@ -16,9 +16,8 @@ export function liveJoints(circuit: Circuit, state: State): ReadonlySet<number> 
   );
   return new Set(
     circuit.joints.flatMap(({ from, to }, i) => {
-      const net = circuit.lugs.get(lugId(from.part, from.lug))?.net ?? -1;
-      const ground = circuit.nets[net]?.role === 'ground';
-      const on = ground ? !silent.has(from.part) && !silent.has(to.part) : live.has(net);
+      const net = netAt(circuit, lugIdOf(from));
+      const on = net.role === 'ground' ? !silent.has(from.part) && !silent.has(to.part) : live.has(net.index);
       return on ? [i] : [];
     }),
   );

@@ -1,6 +1,6 @@
 /** The padding resistors of a kit, and what each makes of its pickup's load. */
 import type { StateLoads } from '../analyse/index.ts';
-import { type Circuit, lugId } from '../circuit/circuit.ts';
+import { type Circuit, lugId, netAt } from '../circuit/circuit.ts';
 import { printQuantity } from '../common/units.ts';
 import { resistorOf } from '../parts/index.ts';
 
@@ -13,13 +13,12 @@ export interface Pad {
 
 /** A padding resistor joins the hot net of a pickup, whatever the switch does, to ground. */
 export function padsOf(circuit: Circuit, loads: readonly StateLoads[]): readonly Pad[] {
-  const netOf = (part: string, lug: string) => circuit.nets[circuit.lugs.get(lugId(part, lug))?.net ?? -1];
   return circuit.kit.parts.flatMap((part): Pad[] => {
     const body = resistorOf(part);
     if (!body) return [];
-    const nets = [netOf(part.name, body.a), netOf(part.name, body.b)];
-    const pickup = nets.find((net) => net?.pickup !== undefined)?.pickup;
-    if (pickup === undefined || !nets.some((net) => net?.role === 'ground')) return [];
+    const nets = [body.a, body.b].map((lug) => netAt(circuit, lugId(part.name, lug)));
+    const pickup = nets.find((net) => net.pickup !== undefined)?.pickup;
+    if (pickup === undefined || !nets.some((net) => net.role === 'ground')) return [];
     const alone = loads.find(({ state }) => state.sounding.length === 1 && state.sounding[0] === pickup);
     const load = alone?.loads.find((entry) => entry.pickup === pickup)?.dcLoad;
     const label = circuit.kit.parts.find((candidate) => candidate.name === pickup)?.label ?? pickup;

@@ -1,4 +1,5 @@
 /** The response as a plot shows it: curves in decibels, marks and words, before anything has a place. */
+
 import {
   type Curve,
   decibels,
@@ -10,6 +11,7 @@ import {
 } from '../analyse/index.ts';
 import type { Circuit } from '../circuit/circuit.ts';
 import { printDecibels, printHertz, printSigned } from '../common/figures.ts';
+import { nth } from '../common/must.ts';
 import { printQuantity } from '../common/units.ts';
 import { isPickup } from '../parts/index.ts';
 import { badgeOf, soundingIn } from './cards.ts';
@@ -143,7 +145,7 @@ function referencesOf(
 }
 
 const alike = (a: Trace, b: Trace): boolean =>
-  a.levels.every((level, i) => Math.abs(level - (b.levels[i] ?? 0)) < SAME);
+  a.levels.every((level, i) => Math.abs(level - nth(b.levels, i)) < SAME);
 
 const traceOf = ({ gain, shape }: Curve): Trace => ({ levels: gain.map(decibels), ...marksOf(shape) });
 

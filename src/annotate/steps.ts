@@ -3,7 +3,7 @@
  * and bent lugs, then components, then the wires between switch and pots, then the way out, pickups at the end. Common
  * practice, no source. A joint's own `step` in the description goes before what is worked out here.
  */
-import type { Circuit } from '../circuit/circuit.ts';
+import { type Circuit, lugIdOf, netAt } from '../circuit/circuit.ts';
 import type { Joint } from '../describe/kit.ts';
 import { componentOf, is, isPickup, type Part } from '../parts/index.ts';
 import { colourName } from './words.ts';
@@ -46,13 +46,13 @@ export function stepsOf(circuit: Circuit): readonly Step[] {
     });
 }
 
-function stepOf({ kit, lugs, nets }: Circuit, { kind, from, to }: Joint): number {
+function stepOf(circuit: Circuit, { kind, from, to }: Joint): number {
+  const { kit } = circuit;
   const parts = [from, to].flatMap((end) => kit.parts.find((part) => part.name === end.part) ?? []);
   if (parts.some(isPickup)) return 6;
   if (kind === 'jumper' || kind === 'bend') return 2;
   if (kind === 'leg') return 3;
-  const net = nets[lugs.get(`${from.part}.${from.lug}`)?.net ?? -1];
-  if (net?.role === 'ground') return 1;
+  if (netAt(circuit, lugIdOf(from)).role === 'ground') return 1;
   return parts.some((part) => is(part, 'jack')) ? 5 : 4;
 }
 

@@ -1,7 +1,8 @@
 /** From the kit to the graph: every lug, the nets that joints make, and every setting of the switches. */
-import type { Joint, Kit } from '../describe/kit.ts';
+import { must } from '../common/must.ts';
+import type { Kit } from '../describe/kit.ts';
 import { contactsOf, lugsOf } from '../parts/index.ts';
-import { type Graph, type Lug, type LugId, lugId, type Net, type Setting } from './circuit.ts';
+import { type Graph, type Lug, type LugId, lugId, lugIdOf, type Net, type Setting } from './circuit.ts';
 import { Union } from './union.ts';
 
 /**
@@ -11,23 +12,24 @@ import { Union } from './union.ts';
  */
 export function buildGraph(kit: Kit): Graph {
   const joined = new Union();
-  for (const joint of kit.joints) joined.join(endId(joint.from), endId(joint.to));
+  for (const joint of kit.joints) joined.join(lugIdOf(joint.from), lugIdOf(joint.to));
   const specs = kit.parts.flatMap((part) =>
     lugsOf(part).map((spec) => ({ ...spec, part: part.name, id: lugId(part.name, spec.name) })),
   );
   const known = new Set(specs.map(({ id }) => id));
   for (const { from, to } of kit.joints)
-    for (const id of [endId(from), endId(to)])
+    for (const id of [lugIdOf(from), lugIdOf(to)])
       if (!known.has(id)) throw new RangeError(`a joint of kit ${kit.id} names ${id}, which does not exist`);
   const nets = netsOf(specs, joined);
   const netOf = new Map(nets.flatMap((net) => net.lugs.map((id) => [id, net.index] as const)));
   const lugs = new Map(
-    specs.map((spec): [LugId, Lug] => [spec.id, { ...spec, net: netOf.get(spec.id) ?? -1 }]),
+    specs.map((spec): [LugId, Lug] => [
+      spec.id,
+      { ...spec, net: must(netOf.get(spec.id), `net of ${spec.id}`) },
+    ]),
   );
   return { kit, lugs, joints: kit.joints, nets, settings: settingsOf(kit) };
 }
-
-const endId = (end: Joint['from']): LugId => lugId(end.part, end.lug);
 
 function netsOf(specs: readonly Omit<Lug, 'net'>[], joined: Union): readonly Net[] {
   const groups = new Map<string, Omit<Lug, 'net'>[]>();

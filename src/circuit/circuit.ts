@@ -1,5 +1,6 @@
 /** The component graph: lugs, joints, nets and settings, and the solved states. Plain data, made once. */
-import type { Joint, Kit } from '../describe/kit.ts';
+import { must, nth } from '../common/must.ts';
+import type { End, Joint, Kit } from '../describe/kit.ts';
 import type { LugSpec } from '../parts/kind.ts';
 
 /** `part.lug`, unique in the kit. */
@@ -53,3 +54,15 @@ export interface Circuit extends Graph {
 }
 
 export const lugId = (part: string, lug: string): LugId => `${part}.${lug}`;
+/** The lug at which a joint ends. */
+export const lugIdOf = ({ part, lug }: End): LugId => lugId(part, lug);
+/** The end at a lug. */
+export function endAt(id: LugId): End {
+  const dot = id.lastIndexOf('.');
+  return { part: id.slice(0, dot), lug: id.slice(dot + 1) };
+}
+
+/** A lug of the graph, and the net that it is on. */
+export const lugAt = ({ lugs }: Pick<Graph, 'lugs'>, id: LugId): Lug => must(lugs.get(id), `lug ${id}`);
+export const netAt = (graph: Pick<Graph, 'lugs' | 'nets'>, id: LugId): Net =>
+  nth(graph.nets, lugAt(graph, id).net);

@@ -4,7 +4,7 @@ import { type Path, type Problem, problem } from '../common/problem.ts';
 import type { End, Joint, Kit } from '../describe/kit.ts';
 import { lugsOf, type Part, whatIs } from '../parts/index.ts';
 import { LUG_ROOM, type LugSpec } from '../parts/kind.ts';
-import { lugId } from './circuit.ts';
+import { endAt, lugIdOf } from './circuit.ts';
 
 export interface JointErrors {
   readonly problems: readonly Problem[];
@@ -43,11 +43,11 @@ function crowds(joints: readonly Joint[], names: Names): readonly Problem[] {
   for (const joint of joints)
     if (joint.kind !== 'bend' || joint.from.part !== joint.to.part)
       for (const end of [joint.from, joint.to]) {
-        const id = lugId(end.part, end.lug);
+        const id = lugIdOf(end);
         on.set(id, [...(on.get(id) ?? []), joint]);
       }
   return [...on].flatMap(([lug, those]) => {
-    const [part = '', name = ''] = lug.split('.');
+    const { part, lug: name } = endAt(lug);
     const spec = names.lug({ part, lug: name });
     // Of a part that could not be read nobody knows how much room its lugs have.
     const most = spec?.room ?? LUG_ROOM;
@@ -129,11 +129,9 @@ const isOtherLug = (word: string, name: string): boolean =>
   word.length === name.length &&
   [...word.toLowerCase()].sort().join() !== [...name.toLowerCase()].sort().join();
 
-const idOf = (end: End): string => lugId(end.part, end.lug);
-
 /** What each kind of joint may join; nothing is said where an end's part could not be read. */
 function kindErrors(joint: Joint, names: Names): readonly Problem[] {
-  const [a, b] = [idOf(joint.from), idOf(joint.to)];
+  const [a, b] = [lugIdOf(joint.from), lugIdOf(joint.to)];
   if (a === b) return [problem('lug-to-itself', pathOf(joint), { lug: a })];
   const [from, to] = [names.lug(joint.from), names.lug(joint.to)];
   if (!from || !to) return [];
@@ -159,7 +157,7 @@ function kindErrors(joint: Joint, names: Names): readonly Problem[] {
 function repeats(joints: readonly Joint[]): readonly Problem[] {
   const seen = new Set<string>();
   return joints.flatMap((joint) => {
-    const [a, b] = [idOf(joint.from), idOf(joint.to)];
+    const [a, b] = [lugIdOf(joint.from), lugIdOf(joint.to)];
     const pair = a < b ? `${a} ${b}` : `${b} ${a}`;
     const again = seen.has(pair) && a !== b;
     seen.add(pair);

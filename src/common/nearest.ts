@@ -1,4 +1,5 @@
 /** The name that was probably meant: the nearest by Damerau–Levenshtein distance, if any is near enough. */
+import { nth } from './must.ts';
 
 /** Names longer than this are not compared: nobody misspells by distance at that length. */
 const LONGEST = 60;
@@ -20,10 +21,10 @@ export function distance(a: string, b: string, limit = Number.POSITIVE_INFINITY)
       const swapped = i > 1 && j > 1 && s[i - 1] === t[j - 2] && s[i - 2] === t[j - 1];
       row.push(
         Math.min(
-          (last[j] ?? 0) + 1,
-          (row[j - 1] ?? 0) + 1,
-          (last[j - 1] ?? 0) + (same ? 0 : 1),
-          swapped ? (older[j - 2] ?? 0) + 1 : Number.POSITIVE_INFINITY,
+          nth(last, j) + 1,
+          nth(row, j - 1) + 1,
+          nth(last, j - 1) + (same ? 0 : 1),
+          swapped ? nth(older, j - 2) + 1 : Number.POSITIVE_INFINITY,
         ),
       );
     }
@@ -31,7 +32,7 @@ export function distance(a: string, b: string, limit = Number.POSITIVE_INFINITY)
     older = last;
     last = row;
   }
-  return last[t.length] ?? 0;
+  return nth(last, t.length);
 }
 
 /** The nearest of `names` within a third of the word's length, or `undefined`; the first wins a tie. */

@@ -1,4 +1,5 @@
 /** Where lines begin in a text, so that an offset becomes line and column. */
+import { nth } from '../common/must.ts';
 
 export interface Spot {
   readonly line: number;
@@ -20,10 +21,10 @@ export function lineFinder(text: string): (offset: number) => Spot {
     let [low, high] = [0, starts.length - 1];
     while (low < high) {
       const middle = Math.ceil((low + high) / 2);
-      if ((starts[middle] ?? 0) <= offset) low = middle;
+      if (nth(starts, middle) <= offset) low = middle;
       else high = middle - 1;
     }
-    const start = starts[low] ?? 0;
+    const start = nth(starts, low);
     return { line: low + 1, column: offset - start + 1, excerpt: text.slice(start, ends[low]) };
   };
 }

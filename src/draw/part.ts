@@ -1,4 +1,5 @@
 /** A part on paper: its face, its labels, and the tags to solder to; for a component its legs. */
+import { lugId } from '../circuit/circuit.ts';
 import { at } from '../common/geometry.ts';
 import { faceOf, is } from '../parts/index.ts';
 import { TYPE } from '../parts/outline.ts';
@@ -38,7 +39,7 @@ export function drawPart(pen: Pen, placed: PlacedPart, look: Look): void {
 function tags(pen: Pen, { part, outline }: PlacedPart, { theme, joined }: Look): void {
   for (const { lug, tag, surface } of outline.lugs) {
     if (surface) continue;
-    const used = joined.has(`${part.name}.${lug}`);
+    const used = joined.has(lugId(part.name, lug));
     pen.rect(tag, { class: 'sl-tag', ...tagLook(theme, used) });
     pen.text(
       lug,
@@ -75,7 +76,7 @@ function labels(pen: Pen, { outline }: PlacedPart, theme: Theme, bold: string): 
 function legs(pen: Pen, { part, outline }: PlacedPart, { theme, meeting }: Look): void {
   const y = outline.body.y + outline.body.height / 2;
   const ends = outline.lugs.map(({ lug, tag, ports }) => {
-    const corner = meeting.has(`${part.name}.${lug}`) ? ports[0]?.via : undefined;
+    const corner = meeting.has(lugId(part.name, lug)) ? ports[0]?.via : undefined;
     return at(corner?.x ?? tag.x + tag.width / 2, y);
   });
   pen.path([ends.map((to) => ({ to }))], {

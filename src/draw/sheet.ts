@@ -1,7 +1,9 @@
 /** The whole sheet: title, view line and key above, the drawing, the load cards below. */
+
 import type { Container } from '@svgdotjs/svg.js';
 import type { Card } from '../annotate/cards.ts';
 import type { Line } from '../annotate/lines.ts';
+import { lugId } from '../circuit/circuit.ts';
 import { at } from '../common/geometry.ts';
 import type { Placement } from '../place/placement.ts';
 import { endsOf } from '../place/wiring.ts';
@@ -53,7 +55,7 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
   const ends = endsOf(placement.wires.map(({ joint }) => joint));
   const joined = new Set(ends.keys());
   const empty = placement.parts.some(({ part, outline }) =>
-    outline.lugs.some(({ lug, surface }) => !surface && !joined.has(`${part.name}.${lug}`)),
+    outline.lugs.some(({ lug, surface }) => !surface && !joined.has(lugId(part.name, lug))),
   );
   const key = keyOf(
     lines.filter((_, i) => emphasis[i] !== 'absent'),

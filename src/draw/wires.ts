@@ -1,6 +1,8 @@
 /** Wires: rounded bends, a real opening in the wire that runs below at every crossing, and a look for every kind of joint. */
+
 import type { Line } from '../annotate/lines.ts';
 import type { Point } from '../common/geometry.ts';
+import { nth } from '../common/must.ts';
 import type { Joint } from '../describe/kit.ts';
 import type { PlacedWire } from '../place/placement.ts';
 import { num, type Pen } from './pen.ts';
@@ -188,7 +190,7 @@ export function drawWires(
   for (const i of order) {
     const [wire, line] = [wires[i], lines[i]];
     if (!wire || !line) continue;
-    const d = wirePath(wire.points, gaps[i] ?? []);
+    const d = wirePath(wire.points, nth(gaps, i));
     const group = pen.group({ id: `${prefix}-joint-${i + 1}`, fill: 'none', 'stroke-linejoin': 'round' });
     const inks = emphasis[i] === 'pale' ? paled(theme) : theme;
     for (const one of strokes(line, inks)) group.stroke(d, strokeAttributes(one));

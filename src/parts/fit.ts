@@ -1,5 +1,7 @@
 /** Labels that would not go into their part: set in more lines and smaller type until they do. */
+
 import type { Rect } from '../common/geometry.ts';
+import { nth } from '../common/must.ts';
 import { textWidth } from '../common/text.ts';
 import type { LabelSlot } from './outline.ts';
 
@@ -19,7 +21,7 @@ export function fitLabels(labels: readonly LabelSlot[], fits: (box: Rect) => boo
   for (const size of SIZES)
     for (const counts of linings(labels.length)) {
       const set = stack(
-        labels.flatMap((label, i) => broken({ ...label, size: Math.min(label.size, size) }, counts[i] ?? 1)),
+        labels.flatMap((label, i) => broken({ ...label, size: Math.min(label.size, size) }, nth(counts, i))),
         middle,
       );
       if (set.every((label) => fits(boxOf(label)))) return set;

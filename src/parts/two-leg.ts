@@ -1,6 +1,8 @@
 /** What resistor and capacitor share: two legs of their own, sleeving over either when asked for, and the outline. */
+
 import { z } from 'zod';
 import { around } from '../common/geometry.ts';
+import { nth } from '../common/must.ts';
 import { textWidth } from '../common/text.ts';
 import type { LugSpec } from './kind.ts';
 import { g, type LabelSlot, type Outline, TYPE, tagPorts } from './outline.ts';
@@ -61,6 +63,6 @@ export function twoLegOutline(label: string, value: string, size: Body, caption?
       const ports = tagPorts(tag, x, ROW, [i === 0 ? 'left' : 'right', 'up', 'down']);
       return { lug, tag, ports: ports.map((port) => ({ ...port, spot, via })) };
     }),
-    labels: lines.map((line, i) => ({ ...line, centre: { x: middle, y: heights[i] ?? 0 } })),
+    labels: lines.map((line, i) => ({ ...line, centre: { x: middle, y: nth(heights, i) } })),
   };
 }

@@ -3,8 +3,10 @@
  * port of its own at the place it has on the outline, so that the layout reckons with every wire alone and leaves
  * room for each.
  */
+
 import ELKBundled from 'elkjs/lib/elk.bundled.js';
 import type { ElkNode, ElkPort } from 'elkjs/lib/elk-api.js';
+import { lugIdOf } from '../circuit/circuit.ts';
 import { PITCH } from '../common/geometry.ts';
 import type { Joint } from '../describe/kit.ts';
 import type { Outline, Port } from '../parts/outline.ts';
@@ -50,7 +52,7 @@ export function elkGraph(parts: readonly ElkPart[], joints: readonly Joint[]): E
   const ports = new Map<string, ElkPort[]>(parts.map((part) => [part.name, []]));
   const outlines = new Map(parts.map((part) => [part.name, part.outline]));
   const portOf = (end: Joint['from']): string => {
-    const lug = `${end.part}.${end.lug}`;
+    const lug = lugIdOf(end);
     const nth = ends.get(lug) ?? 0;
     ends.set(lug, nth + 1);
     const outline = outlines.get(end.part);

@@ -2,7 +2,9 @@
  * First places of very many parts: on a lattice, neighbours in the circuit near one another. The layered layout would draw
  * such a kit out to many times the size, and wires across all of that take minutes to lay.
  */
+
 import { PITCH } from '../common/geometry.ts';
+import { nth } from '../common/must.ts';
 import { seeded } from '../common/random.ts';
 import type { Joint } from '../describe/kit.ts';
 import type { Outlined, Seed } from './seating.ts';
@@ -36,7 +38,7 @@ export function packed(
   return new Map(
     parts.map(({ part }) => {
       const cell = cellOf.get(part.name) ?? 0;
-      return [part.name, { x: lefts[cell % across] ?? 0, y: tops[Math.floor(cell / across)] ?? 0 }];
+      return [part.name, { x: nth(lefts, cell % across), y: nth(tops, Math.floor(cell / across)) }];
     }),
   );
 }
@@ -76,7 +78,7 @@ function shortened(
   const lengthAt = (part: number, x: number, y: number, but: number): number => {
     let sum = 0;
     for (const other of beside[part] ?? [])
-      if (other !== but) sum += Math.abs((xOf[other] ?? 0) - x) + Math.abs((yOf[other] ?? 0) - y);
+      if (other !== but) sum += Math.abs(nth(xOf, other) - x) + Math.abs(nth(yOf, other) - y);
     return sum;
   };
   const random = seeded(cells);
@@ -85,7 +87,7 @@ function shortened(
     const a = Math.floor(random() * cells);
     const b = Math.floor(random() * cells);
     if (a === b) continue;
-    const [ax, ay, bx, by] = [xOf[a] ?? 0, yOf[a] ?? 0, xOf[b] ?? 0, yOf[b] ?? 0];
+    const [ax, ay, bx, by] = [nth(xOf, a), nth(yOf, a), nth(xOf, b), nth(yOf, b)];
     const longer =
       lengthAt(a, bx, by, b) + lengthAt(b, ax, ay, a) - lengthAt(a, ax, ay, b) - lengthAt(b, bx, by, a);
     if (longer > WARMTH * (1 - i / tries) * random()) continue;
@@ -94,7 +96,7 @@ function shortened(
     xOf[b] = ax;
     yOf[b] = ay;
   }
-  return new Map(order.map((name, i) => [name, (yOf[i] ?? 0) * across + (xOf[i] ?? 0)]));
+  return new Map(order.map((name, i) => [name, nth(yOf, i) * across + nth(xOf, i)]));
 }
 
 /** Breadth first from the first part, through joints; what nothing leads to comes last. */

@@ -2,6 +2,7 @@
  * From parts standing on the grid to wires: the grid of free nodes, the gates of every lug, the routed lines. Parts
  * can be moved afterwards; only the wires concerned are then laid again, which is what makes a search affordable.
  */
+import { lugIdOf } from '../circuit/circuit.ts';
 import { PITCH, type Point, type Rect } from '../common/geometry.ts';
 import type { Joint } from '../describe/kit.ts';
 import { is } from '../parts/index.ts';
@@ -154,7 +155,7 @@ export class Wiring {
     const trackOf = new Map(this.#ways.map((i, k) => [i, this.#router.tracks[k]]));
     const wires = this.#joints.map((joint, i): PlacedWire => {
       const track = trackOf.get(i);
-      const port = (end: Joint['from'], nth: number) => this.#ports.get(endOf(end))?.[nth];
+      const port = (end: Joint['from'], nth: number) => this.#ports.get(lugIdOf(end))?.[nth];
       return {
         joint,
         own: this.#twoLegged(joint),
@@ -173,7 +174,7 @@ export class Wiring {
 
   /** Whether several joints meet at a lug. */
   #meets(end: Joint['from']): boolean {
-    return (this.#ends.get(endOf(end)) ?? 0) > 1;
+    return (this.#ends.get(lugIdOf(end)) ?? 0) > 1;
   }
 
   /** Takes stands that differ off the grid and puts them where they stand now; answers whose they are. */
@@ -207,7 +208,7 @@ export class Wiring {
   #taskOf(index: number): Task {
     const joint = this.#joints[index];
     const gates = (end: Joint['from'] | undefined): readonly Gate[] =>
-      (end ? (this.#ports.get(endOf(end)) ?? []) : []).map((port) => ({
+      (end ? (this.#ports.get(lugIdOf(end)) ?? []) : []).map((port) => ({
         node: this.#nodeOf(port.node),
         inward: heading(port.inward),
         price: port.price ?? 0,
@@ -244,7 +245,7 @@ export class Wiring {
 /** How many joints end at each lug, by `part.lug`. */
 export function endsOf(joints: readonly Joint[]): ReadonlyMap<string, number> {
   const ends = new Map<string, number>();
-  for (const end of joints.flatMap(({ from, to }) => [endOf(from), endOf(to)]))
+  for (const end of joints.flatMap(({ from, to }) => [lugIdOf(from), lugIdOf(to)]))
     ends.set(end, (ends.get(end) ?? 0) + 1);
   return ends;
 }
@@ -252,8 +253,6 @@ export function endsOf(joints: readonly Joint[]): ReadonlyMap<string, number> {
 /** Where several joints meet, none runs over the corner to the spot: they would lie on one another there. */
 const met = (port: Port | undefined, several: boolean): Port | undefined =>
   port?.via && several ? { node: port.node, inward: port.inward, spot: port.via } : port;
-
-const endOf = ({ part, lug }: Joint['from']): string => `${part}.${lug}`;
 
 const portToSheet = (frame: Frame, port: Port): Port => ({
   node: toSheet(frame, port.node),

@@ -1,4 +1,5 @@
 /** Meter readings, and the limits of every figure, as aligned tables for the terminal. */
+
 import type {
   HarnessReadings,
   Limits,
@@ -8,9 +9,10 @@ import type {
   SampledRange,
   StateReadings,
 } from '../analyse/index.ts';
-import { type Circuit, type LugId, lugId } from '../circuit/circuit.ts';
+import { type Circuit, endAt, type LugId, lugId } from '../circuit/circuit.ts';
 import { positionCell } from '../circuit/position.ts';
 import { printCount, printDecibels, roundedTo } from '../common/figures.ts';
+import { nth } from '../common/must.ts';
 import { printQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
 import { isPickup, lugsWith } from '../parts/index.ts';
@@ -19,7 +21,7 @@ import { columns, ohmsText } from './columns.ts';
 /** The lug of a net that a probe reaches before the pickups are connected: one that does not belong to a pickup. */
 export function probeLug(kit: Kit, lugs: readonly LugId[]): LugId {
   const pickups = new Set(kit.parts.filter(isPickup).map((part) => part.name));
-  return lugs.find((id) => !pickups.has(id.slice(0, id.lastIndexOf('.')))) ?? lugs[0] ?? '';
+  return lugs.find((id) => !pickups.has(endAt(id).part)) ?? nth(lugs, 0);
 }
 
 const DISCONNECTED = 'disconnected';

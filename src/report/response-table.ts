@@ -1,4 +1,5 @@
 /** The response as an aligned table for the terminal, and as comma-separated values. */
+
 import {
   type Curve,
   decibels,
@@ -12,6 +13,7 @@ import { soundingIn } from '../annotate/cards.ts';
 import type { Circuit } from '../circuit/circuit.ts';
 import { positionCell } from '../circuit/position.ts';
 import { printSigned } from '../common/figures.ts';
+import { nth } from '../common/must.ts';
 import { printQuantity } from '../common/units.ts';
 import { isPickup } from '../parts/index.ts';
 import { columns } from './columns.ts';
@@ -88,7 +90,7 @@ export function responseCsv(circuit: Circuit, { frequencies, states }: Response)
   ];
   const rows = frequencies.map((frequency, i) => [
     frequency.toFixed(2),
-    ...columns.map(({ gain }) => level(gain[i] ?? 0)),
+    ...columns.map(({ gain }) => level(nth(gain, i))),
   ]);
   const heads = ['frequency in Hz', ...columns.map(({ head }) => `${head}, dB`)].map(quoted);
   return [heads, ...rows].map((row) => `${row.join(',')}\n`).join('');

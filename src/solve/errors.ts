@@ -3,7 +3,7 @@
  * states. What hangs on a part or joint that could not be read is passed over, never guessed at.
  */
 
-import { lugId } from '../circuit/circuit.ts';
+import { lugId, lugIdOf } from '../circuit/circuit.ts';
 import { jointErrors } from '../circuit/joint-errors.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import type { Draft, Kit } from '../describe/kit.ts';
@@ -71,9 +71,7 @@ function countErrors(kit: Kit, opaque: readonly string[]): readonly Problem[] {
 
 /** Parts not connected, and lugs that must not be left free. */
 function freeErrors(kit: Kit): readonly Problem[] {
-  const joined = new Set(
-    kit.joints.flatMap(({ from, to }) => [lugId(from.part, from.lug), lugId(to.part, to.lug)]),
-  );
+  const joined = new Set(kit.joints.flatMap(({ from, to }) => [lugIdOf(from), lugIdOf(to)]));
   return kit.parts.flatMap((part): readonly Problem[] => {
     const path = ['parts', part.name];
     const free = lugsOf(part).filter((lug) => !joined.has(lugId(part.name, lug.name)));

@@ -1,12 +1,12 @@
 /** What is wrong with a kit whose names are sound: pickups without a way back, states that are dead or shorted. */
 
-import { type LugId, lugId, type State } from '../circuit/circuit.ts';
+import { type LugId, lugId, lugIdOf, type State } from '../circuit/circuit.ts';
 import { exchanged } from '../circuit/exchange.ts';
 import { whereWords } from '../circuit/position.ts';
 import { Union } from '../circuit/union.ts';
 import { must } from '../common/must.ts';
 import { type Path, type Problem, problem } from '../common/problem.ts';
-import type { Joint, Kit } from '../describe/kit.ts';
+import type { Kit } from '../describe/kit.ts';
 import { contactsOf, elementsLike, is, isPickup, lugsOf, lugsWith, type Part } from '../parts/index.ts';
 import type { LugRole } from '../parts/kind.ts';
 import { buildCircuit } from './build.ts';
@@ -97,13 +97,13 @@ const lugWith = (part: Part, role: LugRole): LugId =>
 /** What joints alone hold together. */
 function jointNets(kit: Kit): Union {
   const nets = new Union();
-  for (const joint of kit.joints) nets.join(idOf(joint.from), idOf(joint.to));
+  for (const joint of kit.joints) nets.join(lugIdOf(joint.from), lugIdOf(joint.to));
   return nets;
 }
 
 function reachWithout(pickup: Part, kit: Kit): Union {
   const reach = new Union();
-  for (const joint of kit.joints) reach.join(idOf(joint.from), idOf(joint.to));
+  for (const joint of kit.joints) reach.join(lugIdOf(joint.from), lugIdOf(joint.to));
   for (const part of kit.parts) {
     for (const contact of contactsOf(part))
       for (const [first, ...others] of contact.joins)
@@ -114,8 +114,6 @@ function reachWithout(pickup: Part, kit: Kit): Union {
   }
   return reach;
 }
-
-const idOf = (end: Joint['from']): string => lugId(end.part, end.lug);
 
 /**
  * States in which the tip is tied to ground, and states in which nothing sounds. `explained` says that an error already

@@ -6,6 +6,7 @@
  * Only what a current through the port can reach is in the equations, and the port's far end is their reference: a
  * pickup that is not selected, or any other island, can neither float the system nor cost time.
  */
+import { nth } from '../common/must.ts';
 import { type Branch, inductanceOf, type Port, type Winding } from './network.ts';
 import { makeSystem, type System, solveInPlace } from './system.ts';
 
@@ -137,7 +138,9 @@ export class Solver {
   }
 
   #voltage(row: number): Complex {
-    return { re: this.#system.xr[row] ?? 0, im: this.#system.xi[row] ?? 0 };
+    // The reference has no row, and no voltage.
+    if (row < 0) return { re: 0, im: 0 };
+    return { re: nth(this.#system.xr, row), im: nth(this.#system.xi, row) };
   }
 }
 
@@ -168,7 +171,7 @@ function rowsFrom(
   let arrived = false;
   const queue = [port.from];
   for (let node = queue.shift(); node !== undefined; node = queue.shift())
-    for (const other of neighbours[node] ?? []) {
+    for (const other of nth(neighbours, node)) {
       if (other === port.to) arrived = true;
       else if (rowOf[other] === OUTSIDE) {
         rowOf[other] = size++;

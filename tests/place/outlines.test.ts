@@ -65,8 +65,14 @@ describe('ways into a lug', () => {
   it.each(Object.keys(kinds) as (keyof typeof kinds)[])(
     '%s: each ends on the lug, and comes from outside',
     (kind) => {
-      const value = { resistor: '470k', capacitor: '22n', pot: '250k' }[kind as string];
-      const { lugs, body, width, height } = outline(kind, 'Name', value === undefined ? {} : { value });
+      const fields: Readonly<Record<string, object>> = {
+        resistor: { value: '470k' },
+        capacitor: { value: '22n' },
+        pot: { value: '250k' },
+        'push-pull': { value: '500k' },
+        switch: { lugs: { left: ['A1', 'common'], right: ['B', 'on', 'x'] }, positions: [[['A1', 'B']]] },
+      };
+      const { lugs, body, width, height } = outline(kind, 'Name', fields[kind]);
       const inside = (box: Rect, { x, y }: Point, slack = 0): boolean =>
         x >= box.x - slack &&
         x <= box.x + box.width + slack &&

@@ -1,6 +1,8 @@
 /** All states in one plot: every line named at its end, every resonance flagged above. */
+
 import type { Plot, PlotMark } from '../../annotate/plot.ts';
 import { around, at, type Rect } from '../../common/geometry.ts';
+import { nth } from '../../common/must.ts';
 import { textWidth } from '../../common/text.ts';
 import type { Pen } from '../pen.ts';
 import type { Theme } from '../theme.ts';
@@ -140,7 +142,7 @@ function drawFlags(pen: Pen, plot: Plot, axes: Axes, theme: Theme): void {
     box.x + box.width,
   );
   flags.forEach(({ mark }, i) => {
-    const [middle, foot] = [middles[i] ?? 0, x(mark.frequency)];
+    const [middle, foot] = [nth(middles, i), x(mark.frequency)];
     const turn = box.y - 3;
     pen.line([at(middle, box.y - PINS), at(foot, turn), at(foot, y(mark.level))], {
       stroke: theme.outline,
@@ -149,7 +151,7 @@ function drawFlags(pen: Pen, plot: Plot, axes: Axes, theme: Theme): void {
     });
   });
   flags.forEach(({ badge, mark, width }, i) => {
-    const middle = middles[i] ?? 0;
+    const middle = nth(middles, i);
     pen.circle(at(x(mark.frequency), y(mark.level)), 3.5, {
       fill: theme.ink,
       stroke: theme.paper,
@@ -190,7 +192,7 @@ function drawEndings(
   );
   const left = box.x + box.width + LEADER;
   sorted.forEach(({ badge, words, spot }, i) => {
-    const y = middles[i] ?? 0;
+    const y = nth(middles, i);
     pen.line([at(...spot), at(left - 8, y), at(left - 4, y)], {
       stroke: theme.outline,
       'stroke-width': 1,

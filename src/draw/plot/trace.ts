@@ -1,6 +1,8 @@
 /** A curve on a plot: cut to what the axes show, turned into a path, stroked so that it can be told from the others. */
+
 import { line } from 'd3-shape';
 import type { PlotState, Trace } from '../../annotate/plot.ts';
+import { nth } from '../../common/must.ts';
 import type { Pen } from '../pen.ts';
 import type { Theme } from '../theme.ts';
 import type { Axes } from './axes.ts';
@@ -14,7 +16,7 @@ export type Runs = readonly (readonly Spot[])[];
 export function spotsOf(frequencies: readonly number[], trace: Trace, axes: Axes): Runs {
   const { box, x, y } = axes;
   const floor = box.y + box.height;
-  const all = frequencies.map((f, i): Spot => [x(f), y(trace.levels[i] ?? 0)]);
+  const all = frequencies.map((f, i): Spot => [x(f), y(nth(trace.levels, i))]);
   const within = cut(all, (spot) => spot[0] - box.x).flatMap((run) => cut(run, (spot) => floor - spot[1]));
   return within.filter((run) => run.length > 1);
 }

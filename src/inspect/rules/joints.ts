@@ -1,6 +1,8 @@
 /** The drawing against its description: the same parts, every lug and name once, the same joints, the same colours. */
+
 import { padsOf } from '../../annotate/pads.ts';
 import { stepsOf } from '../../annotate/steps.ts';
+import { lugIdOf } from '../../circuit/circuit.ts';
 import type { Kit } from '../../describe/kit.ts';
 import { componentOf, lugsOf, lugsWith, outlineOf, type Part } from '../../parts/index.ts';
 import { type Drawing, type DrawnLug, type DrawnPart, wireWords } from '../drawing.ts';
@@ -30,7 +32,7 @@ export function jointFindings(drawing: Drawing, solved: Solved): readonly Findin
     ),
   );
   const described = shownJoints(drawing.id.slice(kit.id.length), solved).map(({ from, to }) =>
-    pair(`${from.part}.${from.lug}`, `${to.part}.${to.lug}`),
+    pair(lugIdOf(from), lugIdOf(to)),
   );
   const found = nameWires(drawing.wires, legs, surfaces, described);
   return [
@@ -137,9 +139,7 @@ function colourFindings(
     const key = named.find((one) => one.wire === wire)?.pair;
     if (!wire || !key) return [];
     const colours = kit.joints
-      .filter(
-        ({ from, to }) => pairKey(pair(`${from.part}.${from.lug}`, `${to.part}.${to.lug}`)) === pairKey(key),
-      )
+      .filter(({ from, to }) => pairKey(pair(lugIdOf(from), lugIdOf(to))) === pairKey(key))
       .map(({ colour }) => colour);
     if (colours.length === 0 || colours.includes(chip.code)) return [];
     const detail = { joint: wireWords(wire), drawn: chip.code, described: colours[0] ?? 'none' };
