@@ -1,6 +1,7 @@
 /** Arrows between rooms run one way, and no file imports itself by a detour. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, normalize } from 'node:path';
+import { parseAst } from 'rolldown/parseAst';
 import { describe, expect, it } from 'vitest';
 
 /** A room may import itself and any room before it. The pipeline is pure: it comes before what touches the machine. */
@@ -44,6 +45,61 @@ const imports: Imports = new Map(
   ]),
 );
 
+interface Statement {
+  readonly type: string;
+  readonly source?: { readonly value: string } | null;
+  readonly specifiers?: readonly {
+    readonly type: string;
+    readonly imported?: Named;
+    readonly local: Named;
+    readonly exported?: Named;
+  }[];
+  readonly declaration?: {
+    readonly id?: Named;
+    readonly declarations?: readonly {
+      readonly id: Named & {
+        readonly elements?: readonly Named[];
+        readonly properties?: readonly { readonly value: Named }[];
+      };
+    }[];
+  } | null;
+}
+interface Named {
+  readonly name: string;
+}
+
+/** What a module exports, and what it imports of which file. */
+function namesOf(file: string, text: string) {
+  const { body } = parseAst(text, { lang: 'ts' }) as unknown as { readonly body: readonly Statement[] };
+  const [given, taken]: [string[], string[]] = [[], []];
+  for (const { type, source, specifiers = [], declaration } of body) {
+    const from = source?.value.startsWith('.') ? normalize(join(dirname(file), source.value)) : undefined;
+    const exported = type === 'ExportNamedDeclaration';
+    for (const one of specifiers) {
+      if (exported) given.push(one.exported?.name ?? '');
+      if (from !== undefined)
+        taken.push(
+          `${from}#${one.type === 'ImportNamespaceSpecifier' ? '*' : (one.imported ?? one.local).name}`,
+        );
+    }
+    if (exported && declaration?.id) given.push(declaration.id.name);
+    for (const { id } of (exported && declaration?.declarations) || [])
+      given.push(
+        ...(id.elements ?? id.properties?.map(({ value }) => value) ?? [id]).map(({ name }) => name),
+      );
+  }
+  return { exports: given, imports: taken };
+}
+
+const modules = new Map(
+  ['src', 'tests'].flatMap((root) =>
+    readdirSync(root, { recursive: true, encoding: 'utf8' })
+      .filter((name) => name.endsWith('.ts'))
+      .map((name) => join(root, name))
+      .map((file) => [file, namesOf(file, readFileSync(file, 'utf8'))] as const),
+  ),
+);
+
 const rank = (file: string): number => ROOMS.indexOf(file.split('/')[0] ?? '');
 
 const forbidden = (graph: Imports): readonly string[] =>
@@ -85,6 +141,26 @@ describe('the structure', () => {
     expect(
       importersOf(/^node:/).filter((file) => !/^files\/|^publish\/|^commands\/|^cli\.ts$/.test(file)),
     ).toEqual([]));
+  it('exports nothing that nobody imports', () => {
+    const roots = /^src\/(index|browser|cli)\.ts$/;
+    const wanted = new Set([...modules.values()].flatMap(({ imports: taken }) => taken));
+    const unused = [...modules].flatMap(([file, { exports: given }]) =>
+      roots.test(file) || !file.startsWith('src/') || wanted.has(`${file}#*`)
+        ? []
+        : given.filter((name) => !wanted.has(`${file}#${name}`)).map((name) => `${file}#${name}`),
+    );
+    expect(unused).toEqual([]);
+    expect(wanted.size).toBeGreaterThan(500);
+    expect(
+      namesOf(
+        'a/b.ts',
+        "export const c = 1;\nexport { d } from './e.ts';\nimport { f as g } from '../h.ts';",
+      ),
+    ).toEqual({
+      exports: ['c', 'd'],
+      imports: ['a/e.ts#d', 'h.ts#f'],
+    });
+  });
   it('keeps files small', () =>
     expect(
       [...sources]

@@ -6,7 +6,7 @@ import { type LoadOptions, type StateLoads, solveLoads } from './loads.ts';
 import { readMeter, type StateReadings } from './meter.ts';
 import { type StateResponse, solveKnobSteps } from './response.ts';
 
-export interface Analysis {
+interface Analysis {
   readonly kit: string;
   /** Hertz, where signal loads are taken. */
   readonly frequency: number;

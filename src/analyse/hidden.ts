@@ -5,7 +5,7 @@ import { type Controls, makeNetlist } from '../solve/netlist.ts';
 import { outside } from '../solve/output.ts';
 import { sizeOf, transfersOf } from '../solve/sounding.ts';
 
-export interface Hidden {
+interface Hidden {
   readonly pickup: string;
   readonly pot: string;
   /** Where turning the pot down brings it out; never empty. */

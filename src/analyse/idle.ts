@@ -11,7 +11,7 @@ import { buildCircuit } from '../solve/build.ts';
 import { gains, PROBES } from './controls.ts';
 import { decibels } from './peak.ts';
 
-export interface IdleControl {
+interface IdleControl {
   readonly pot: string;
   /** Decibels that turning it down takes off at 1 kHz; absent when turning it changes nothing at all. */
   readonly fall?: number;

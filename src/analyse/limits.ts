@@ -49,12 +49,12 @@ export interface PickupLimits {
   readonly resonance?: ResonanceLimits;
 }
 
-export interface ReadingLimits {
+interface ReadingLimits {
   readonly disconnected: Range;
   readonly connected: Range;
 }
 
-export interface StateLimits {
+interface StateLimits {
   readonly index: number;
   readonly state: State;
   readonly pickups: readonly PickupLimits[];

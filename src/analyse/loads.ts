@@ -26,7 +26,7 @@ export interface PickupLoads extends Loads, Relation {
   readonly difference: { readonly dcLoad: Difference; readonly signalLoad: Difference };
 }
 
-export interface Difference {
+interface Difference {
   readonly ohms: number;
   readonly percent: number;
 }

@@ -14,7 +14,7 @@ export interface Reading {
 }
 
 /** From the lugs of one net, which any joint holds together, to the jack's sleeve. */
-export interface LugReading extends Reading {
+interface LugReading extends Reading {
   readonly net: number;
   readonly lugs: readonly LugId[];
 }

@@ -22,7 +22,7 @@ import type { Asked } from './pad-alternatives.ts';
 import { effectsOf, loadFor, loadsIn, loadsOfKit, percentOff } from './pad-effects.ts';
 import type { Option } from './pad-plan.ts';
 
-export type Place = Omit<NewResistor, 'ohms'> & {
+type Place = Omit<NewResistor, 'ohms'> & {
   readonly replaces: readonly string[];
   readonly sleeved: boolean;
 };

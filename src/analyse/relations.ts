@@ -31,7 +31,7 @@ export interface Relation {
   readonly outOfPhase: readonly string[];
 }
 
-export interface Relations {
+interface Relations {
   /** By pickup, in the order written. */
   readonly of: ReadonlyMap<string, Relation>;
   /**

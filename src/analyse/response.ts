@@ -200,7 +200,7 @@ function referenceCurve(
 }
 
 /** How a curve's peak lies to another's. */
-export function shapeDifference(shape: Shape, reference: Shape): ShapeDifference {
+function shapeDifference(shape: Shape, reference: Shape): ShapeDifference {
   const [own, other] = [shape.resonance, reference.resonance];
   if (!own || !other) return {};
   return {

@@ -100,7 +100,7 @@ export function badgeOf(state: State): string {
 }
 
 /** What the drawing calls each part. */
-export function labelsOf({ kit }: Circuit): Labels {
+function labelsOf({ kit }: Circuit): Labels {
   const labels = new Map(kit.parts.map((part) => [part.name, part.label]));
   return (name) => labels.get(name) ?? name;
 }

@@ -6,7 +6,7 @@ import type { Joint } from '../describe/kit.ts';
 import { componentOf, elementsLike, isPickup, type Part } from '../parts/index.ts';
 
 /** `sleeved` is a component leg in sleeving. */
-export type LineLook = 'signal' | 'ground' | 'leg' | 'sleeved' | 'jumper' | 'bend' | 'braid';
+type LineLook = 'signal' | 'ground' | 'leg' | 'sleeved' | 'jumper' | 'bend' | 'braid';
 
 export interface Line {
   readonly look: LineLook;

@@ -4,7 +4,7 @@ import { type Circuit, lugId, netAt } from '../circuit/circuit.ts';
 import { printQuantity } from '../common/units.ts';
 import { resistorOf } from '../parts/index.ts';
 
-export interface Pad {
+interface Pad {
   readonly part: string;
   readonly pickup: string;
   /** For the drawing, the DC load where the pickup sounds alone: `Neck alone: 242 kΩ`. */

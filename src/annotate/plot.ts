@@ -36,13 +36,13 @@ export interface Trace {
 }
 
 /** What one or more pickups were made for: those whose references no eye can tell apart share a trace. */
-export interface PlotReference {
+interface PlotReference {
   readonly words: string;
   readonly trace: Trace;
 }
 
 /** One pickup against its reference. */
-export interface PlotRow {
+interface PlotRow {
   readonly label: string;
   readonly words: string;
 }

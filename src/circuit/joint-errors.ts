@@ -6,7 +6,7 @@ import { lugsOf, type Part, whatIs } from '../parts/index.ts';
 import { LUG_ROOM, type LugSpec } from '../parts/kind.ts';
 import { endAt, lugIdOf } from './circuit.ts';
 
-export interface JointErrors {
+interface JointErrors {
   readonly problems: readonly Problem[];
   /** The joints whose ends are known, a misspelt end taken for the name it is nearest to. */
   readonly joints: readonly Joint[];

@@ -1,7 +1,7 @@
 /** Chance that can be repeated: the same seed gives the same draws on every machine. */
 
 /** Draws from 0 (included) to 1 (excluded). */
-export type Random = () => number;
+type Random = () => number;
 
 /**
  * A 32-bit counter stirred by multiplications (the public-domain mixer known as mulberry32). Its period of 2³² is far

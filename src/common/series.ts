@@ -28,7 +28,7 @@ export const series: Readonly<Record<SeriesName, readonly number[]>> = {
 export type Choice = SeriesName | { readonly stock: readonly number[] };
 
 /** A value with the next smaller and the next larger of the same choice; a short stock may lack either. */
-export interface Nearest {
+interface Nearest {
   readonly value: number;
   readonly below?: number;
   readonly above?: number;

@@ -7,7 +7,7 @@
 export type Unit = 'ohm' | 'farad' | 'henry';
 
 /** Where a value came from: written by the user, filled in from a default, or worked out. */
-export type Origin = 'given' | 'default' | 'computed';
+type Origin = 'given' | 'default' | 'computed';
 
 /** A value that remembers where it came from. */
 export interface Sourced<T = number> {

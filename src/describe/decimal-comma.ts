@@ -4,7 +4,7 @@
  */
 import { type Path, type Problem, problem } from '../common/problem.ts';
 
-export interface DecimalCommas {
+interface DecimalCommas {
   /** By the path of the key that is the number's second half. */
   readonly at: ReadonlyMap<string, Problem>;
   /** Paths of the values that are its first half. */

@@ -1,7 +1,7 @@
 /** Bytes of a file to text. Pure: whoever reads the disk hands the bytes over. */
 import { type Problem, problem } from '../common/problem.ts';
 
-export interface Decoded {
+interface Decoded {
   /** Absent when the bytes are not text. */
   readonly text?: string;
   readonly problems: readonly Problem[];

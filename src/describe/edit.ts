@@ -12,7 +12,7 @@ export interface AddedPart {
   readonly fields: Readonly<Record<string, string | number>>;
 }
 
-export interface AddedJoint {
+interface AddedJoint {
   readonly kind: JointKind;
   /** `PART.LUG > PART.LUG`. */
   readonly ends: string;

@@ -8,7 +8,7 @@ import { colours, meantColour } from './words.ts';
 type Issue = z.core.$ZodIssue;
 
 /** What the issues are about: the schema that found them, the value it read, and where that value stands. */
-export interface Context {
+interface Context {
   readonly schema: z.ZodType;
   readonly value: unknown;
   readonly path: Path;
@@ -114,7 +114,7 @@ export function typeName(value: unknown): string {
 }
 
 /** A value as the user wrote it, as far as a short text can show it. */
-export const shown = (value: unknown): string =>
+const shown = (value: unknown): string =>
   typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean'
     ? String(value)
     : typeName(value);

@@ -11,7 +11,7 @@ const SPACE = /[ \t\r\n]*/y;
 /** What may come next: a value, a key, either of them or the closing bracket, a colon, or what follows a value. */
 type Want = 'value' | 'key' | 'value-or-close' | 'key-or-close' | 'colon' | 'after';
 
-export interface JsonError {
+interface JsonError {
   readonly offset: number;
   readonly reason: string;
 }

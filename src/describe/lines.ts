@@ -1,7 +1,7 @@
 /** Where lines begin in a text, so that an offset becomes line and column. */
 import { nth } from '../common/must.ts';
 
-export interface Spot {
+interface Spot {
   readonly line: number;
   readonly column: number;
   /** The whole line, without its end. */

@@ -8,7 +8,7 @@ import { JOINT } from './words.ts';
 /** Arrows that people write for the one that is meant. */
 const ARROW = /[-=–—]+>|→|⇒/;
 
-export interface ReadJoint {
+interface ReadJoint {
   /** Absent when its kind or its ends cannot be made out. */
   readonly joint?: Joint;
   readonly problems: readonly Problem[];

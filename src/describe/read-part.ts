@@ -6,7 +6,7 @@ import type { Flaw, PartBase } from '../parts/kind.ts';
 import { isUnsupported, meantBy, problemsOf, typeName } from './issues.ts';
 import { partShapes } from './schema.ts';
 
-export interface ReadPart {
+interface ReadPart {
   /** Absent when the description does not say enough to build one. */
   readonly part?: Part;
   readonly problems: readonly Problem[];

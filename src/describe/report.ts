@@ -5,7 +5,7 @@ import { jointKinds } from './kit.ts';
 import type { Source } from './source.ts';
 
 /** More than these at once help nobody. */
-export const MOST_REPORTS = 50;
+const MOST_REPORTS = 50;
 /** Columns of a line that an excerpt shows. */
 const EXCERPT = 100;
 

@@ -31,7 +31,7 @@ export const partShapes = Object.fromEntries(
 
 type Shape = PartShapes[Kind];
 
-export const partSchema = z
+const partSchema = z
   .discriminatedUnion('kind', Object.values(partShapes) as unknown as [Shape, ...Shape[]])
   .describe('One part of the kit');
 

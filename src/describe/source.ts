@@ -15,7 +15,7 @@ export interface Source {
   readonly placeOf: (problem: Problem) => Place;
 }
 
-export interface SourceText {
+interface SourceText {
   readonly source: Source;
   /** Absent when the text could not be parsed. */
   readonly value?: unknown;

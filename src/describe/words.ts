@@ -31,7 +31,7 @@ type Mixable = Exclude<(typeof colours)[number], 'GN' | 'YE' | 'GNYE'>;
 const mixable = colours.filter((code): code is Mixable => code !== 'GN' && code !== 'YE' && code !== 'GNYE');
 
 /** Every code that may be written: single colours, then two together in the order of the table. */
-export type Colour = (typeof colours)[number] | `${Mixable}${Mixable}`;
+type Colour = (typeof colours)[number] | `${Mixable}${Mixable}`;
 const everyColour: readonly Colour[] = [
   ...colours,
   ...mixable.flatMap((first, i) => mixable.slice(i + 1).map((second): Colour => `${first}${second}`)),

@@ -24,7 +24,7 @@ export const CARD_GAP = 14;
 export const cardHeight = (cards: readonly Card[]): number =>
   HEAD + ROW * Math.max(1, ...cards.map((card) => card.rows.length)) + FOOT;
 
-export interface CardBox {
+interface CardBox {
   readonly x: number;
   readonly y: number;
   readonly width: number;

@@ -13,7 +13,7 @@ const SIZE = 12;
 export const CHIP_HEIGHT = 16;
 
 /** A place on a wire for its code. */
-export interface Chip {
+interface Chip {
   /** Index of its wire. */
   readonly wire: number;
   readonly code: string;
@@ -50,7 +50,7 @@ const OFFSETS: readonly Point[] = Array.from({ length: 29 * 29 }, (_, i) => ({
   .sort((p, q) => p.x ** 2 + p.y ** 2 - q.x ** 2 - q.y ** 2);
 
 /** A chip for every wire with a colour: on a free stretch of it where there is one, else beside it with a leader. */
-export function chipsOf(
+function chipsOf(
   { wires, parts, width: across, height: down }: Placement,
   highlighted: ReadonlySet<string>,
 ): readonly Chip[] {

@@ -7,7 +7,7 @@ import { FONT, type Theme } from './theme.ts';
 /** Margin around a drawing. */
 export const EDGE = 24;
 
-export interface Head {
+interface Head {
   /** Prefix of every id. */
   readonly id: string;
   readonly title: string;

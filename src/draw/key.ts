@@ -66,8 +66,7 @@ const sampleWidth = (entry: KeyEntry): number =>
   entry.line || entry.code === undefined ? SAMPLE : Math.max(SAMPLE, chipWidth(entry.code));
 
 /** Width of an entry with its gap. */
-export const keyWidth = (entry: KeyEntry): number =>
-  sampleWidth(entry) + 8 + textWidth(entry.words, SIZE) + 22;
+const keyWidth = (entry: KeyEntry): number => sampleWidth(entry) + 8 + textWidth(entry.words, SIZE) + 22;
 
 /** Rows of entries that fit a width. */
 export function keyRows(entries: readonly KeyEntry[], width: number): readonly (readonly KeyEntry[])[] {

@@ -6,7 +6,7 @@ import { EDGE, type Page, scaleOn } from './head.ts';
 import { type KeyEntry, keyRows } from './key.ts';
 import { WORK_LINE, workWidth } from './work.ts';
 
-export interface Room {
+interface Room {
   readonly title: string;
   readonly views: readonly string[];
   readonly key: readonly KeyEntry[];
@@ -16,7 +16,7 @@ export interface Room {
   readonly work: readonly string[];
 }
 
-export interface Layout {
+interface Layout {
   readonly width: number;
   readonly height: number;
   /** Between the edges. */

@@ -28,7 +28,7 @@ function add(into: Container, name: string, attributes: Attributes): Dom {
   return element;
 }
 
-export interface TextStyle {
+interface TextStyle {
   readonly size: number;
   readonly fill: string;
   readonly weight?: Weight;

@@ -22,7 +22,7 @@ const heightOf = (lines: readonly Line[], wire: number): number =>
   wire + (lines[wire]?.look === 'ground' ? 0 : 1e6);
 
 /** Where each wire is crossed from above. */
-export function openings(
+function openings(
   wires: readonly PlacedWire[],
   lines: readonly Line[],
   there: ReadonlySet<number>,
@@ -44,7 +44,7 @@ export function openings(
 }
 
 /** The `d` of a wire: rounded corners, broken at the openings. */
-export function wirePath(points: readonly Point[], gaps: readonly Point[]): string {
+function wirePath(points: readonly Point[], gaps: readonly Point[]): string {
   let d = '';
   points.forEach((p, i) => {
     const before = points[i - 1];
@@ -76,7 +76,7 @@ const unit = (a: Point, b: Point): readonly [number, number] => [Math.sign(b.x -
 const between = (a: Point, b: Point, p: Point): boolean =>
   a.x === b.x ? p.x === a.x && (p.y - a.y) * (p.y - b.y) < 0 : p.y === a.y && (p.x - a.x) * (p.x - b.x) < 0;
 
-export interface Stroke {
+interface Stroke {
   readonly stroke: string;
   readonly width: number;
   readonly dash?: string;

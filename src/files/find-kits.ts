@@ -6,7 +6,7 @@ import { isKitLike } from '../describe/read.ts';
 import { LONGEST_TEXT, parseText } from '../describe/source.ts';
 import { isBytes, LARGEST_KIT, readBytes, reasonOf } from './read-file.ts';
 
-export interface FoundKits {
+interface FoundKits {
   readonly files: readonly string[];
   /** Files of a folder that could hold a kit by their names, and clearly hold none. */
   readonly passed: readonly string[];

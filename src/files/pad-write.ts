@@ -10,7 +10,7 @@ import { newResistor, resistor } from '../parts/resistor.ts';
 import { buildCircuit } from '../solve/build.ts';
 import { reasonOf, Unwritable, writeWhole } from './write.ts';
 
-export interface PadWriting {
+interface PadWriting {
   /** `refused`: there was something to write, and it was not written. */
   readonly outcome: 'written' | 'unchanged' | 'refused';
   readonly lines: readonly string[];

@@ -15,7 +15,7 @@ import { textFindings } from './rules/texts.ts';
 import { wireFindings } from './rules/wires.ts';
 import { type Solved, solve } from './solved.ts';
 
-export { type Finding, printFinding, type Weight } from './finding.ts';
+export { printFinding, type Weight } from './finding.ts';
 
 /** Every rule, in the order the findings come in. */
 const RULES: readonly ((drawing: Drawing) => readonly Finding[])[] = [
@@ -27,7 +27,7 @@ const RULES: readonly ((drawing: Drawing) => readonly Finding[])[] = [
   pageFindings,
 ];
 
-export interface Inspection {
+interface Inspection {
   readonly findings: readonly Finding[];
   /** The description the drawing was compared with: the one with its id. */
   readonly kit?: Kit;

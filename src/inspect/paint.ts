@@ -99,7 +99,7 @@ interface Context {
   readonly inherited: ReadonlyMap<string, string>;
 }
 
-export interface Painting {
+interface Painting {
   readonly marks: readonly Mark[];
   readonly findings: readonly Finding[];
 }

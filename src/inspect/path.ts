@@ -86,7 +86,7 @@ function arcOf(from: Point, n: readonly number[], end: Point): readonly Point[] 
 }
 
 /** A wire's course: its corners, a rounded bend's control point being one; the middles of its openings. */
-export interface Course {
+interface Course {
   readonly points: readonly Point[];
   readonly openings: readonly Point[];
   /** Broken by more than a short, straight opening, or drawn with other than lines and rounded bends. */

@@ -5,7 +5,7 @@ import type { Drawing } from './drawing.ts';
 import { type Finding, finding } from './finding.ts';
 import type { Element } from './xml.ts';
 
-export interface PictureFinding {
+interface PictureFinding {
   readonly finding: Finding;
   /** The part it concerns, where it concerns one. */
   readonly part?: string;

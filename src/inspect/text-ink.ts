@@ -5,7 +5,7 @@
 import type { Rect } from '../common/geometry.ts';
 import { textWidth, type Weight } from '../common/text.ts';
 
-export interface TextPlace {
+interface TextPlace {
   readonly words: string;
   /** Of the baseline, where `anchor` says. */
   readonly x: number;
@@ -17,7 +17,7 @@ export interface TextPlace {
   readonly length?: number;
 }
 
-export interface Reach {
+interface Reach {
   readonly up: number;
   readonly down: number;
 }

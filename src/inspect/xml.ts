@@ -11,7 +11,7 @@ export interface Element {
   readonly text: string;
 }
 
-export type Parsed = { readonly root: Element } | { readonly error: string };
+type Parsed = { readonly root: Element } | { readonly error: string };
 
 interface Open {
   readonly name: string;

@@ -6,7 +6,7 @@ import { definePart, type PartBase } from './kind.ts';
 import { g } from './outline.ts';
 import { sleeves, sleevingField, twoLegOutline, twoLegs } from './two-leg.ts';
 
-export interface Capacitor extends PartBase<'capacitor'> {
+interface Capacitor extends PartBase<'capacitor'> {
   /** Farads. */
   readonly value: Sourced;
   readonly tolerance: Sourced;

@@ -4,7 +4,7 @@ import { definePart, type LugSpec, type PartBase, type Seen } from './kind.ts';
 import { g, type Outline, TYPE, tagPorts } from './outline.ts';
 import { conductor, plate, run, type Shape } from './shape.ts';
 
-export type GroundPoint = PartBase<'ground-point'>;
+type GroundPoint = PartBase<'ground-point'>;
 
 const LUGS = [{ name: '1', role: 'point' }] as const satisfies readonly LugSpec[];
 

@@ -9,7 +9,7 @@ import {
   usualWinding,
 } from './pickup.ts';
 
-export type Humbucker = PickupPart<'humbucker'>;
+type Humbucker = PickupPart<'humbucker'>;
 
 /**
  * Humbucker with two leads: its coils are joined inside, so to the harness it is one winding. Defaults 8.2 kΩ,

@@ -4,7 +4,7 @@ import { definePart, type LugSpec, type PartBase, type Seen } from './kind.ts';
 import { g, type Outline, TYPE, tagCentre, tagPorts } from './outline.ts';
 import { conductor, plate, run, type Shape } from './shape.ts';
 
-export type Jack = PartBase<'jack'>;
+type Jack = PartBase<'jack'>;
 
 const LUGS = [
   { name: 'tip', role: 'tip' },

@@ -102,7 +102,7 @@ export interface PartBase<K extends string = string> {
 }
 
 /** The plain harness a pickup was made for: one volume pot, one tone pot. Ohms. */
-export interface ReferenceHarness {
+interface ReferenceHarness {
   readonly volume: Sourced;
   readonly tone: Sourced;
 }

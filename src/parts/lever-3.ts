@@ -1,7 +1,7 @@
 import { definePart, type PartBase } from './kind.ts';
 import { leverContacts, leverFace, leverLugs, leverOutline } from './lever.ts';
 
-export type Lever3 = PartBase<'lever-3'>;
+type Lever3 = PartBase<'lever-3'>;
 
 const CONTACTS = leverContacts([[1], [2], [3]]);
 

@@ -1,7 +1,7 @@
 import { definePart, type PartBase } from './kind.ts';
 import { leverContacts, leverFace, leverLugs, leverOutline } from './lever.ts';
 
-export type Lever5 = PartBase<'lever-5'>;
+type Lever5 = PartBase<'lever-5'>;
 
 const CONTACTS = leverContacts([[1], [1, 2], [2], [2, 3], [3]]);
 

@@ -72,7 +72,7 @@ const DIRECTIONS = {
   up: { x: 0, y: -1 },
   down: { x: 0, y: 1 },
 } as const;
-export type Side = keyof typeof DIRECTIONS;
+type Side = keyof typeof DIRECTIONS;
 
 /** Ports on the given sides of a tag centred at (x, y) in grid units; the wire ends at the tag's edge, so that the solder covers no letter. */
 export function tagPorts(tag: Rect, x: number, y: number, sides: readonly Side[]): readonly Port[] {

@@ -29,7 +29,7 @@ export const pickupFields = {
 type Written = z.output<z.ZodObject<typeof pickupFields>>;
 
 /** Values of a kind when nothing is written, SI. Common practice, no source. */
-export interface PickupDefaults {
+interface PickupDefaults {
   readonly resistance: number;
   readonly inductance: number;
   readonly capacitance: number;

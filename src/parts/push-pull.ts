@@ -1,10 +1,9 @@
 import { blockFace, blockOutline, type Columns } from './block.ts';
-import { type Composed, compose } from './compose.ts';
+import { compose } from './compose.ts';
 import { type Contact, definePart, type LugSpec, type PartBase } from './kind.ts';
-import { type Pot, pot } from './pot.ts';
+import { pot } from './pot.ts';
 
 type Behind = PartBase<'push-pull-switch'>;
-export type PushPull = Composed<'push-pull', Pot, Behind>;
 
 const LUGS = [
   { name: 'A1', role: 'throw', pole: 'A' },

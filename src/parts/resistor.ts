@@ -7,7 +7,7 @@ import { g } from './outline.ts';
 import type { Shape } from './shape.ts';
 import { sleeves, sleevingField, twoLegOutline, twoLegs } from './two-leg.ts';
 
-export interface Resistor extends PartBase<'resistor'> {
+interface Resistor extends PartBase<'resistor'> {
   /** Ohms. */
   readonly value: Sourced;
   readonly tolerance: Sourced;

@@ -9,7 +9,7 @@ import {
   usualWinding,
 } from './pickup.ts';
 
-export type SingleCoil = PickupPart<'single-coil'>;
+type SingleCoil = PickupPart<'single-coil'>;
 
 /** Single coil pickup, two leads. Defaults 6.0 kΩ, 2.4 H, 110 pF; made for 250 kΩ pots. Common practice, no source. */
 export const singleCoil = definePart({

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { blockFace, blockOutline, type Columns } from './block.ts';
 import { type Contact, definePart, type Flaw, type LugSpec, type PartBase } from './kind.ts';
 
-export interface OwnSwitch extends PartBase<'switch'> {
+interface OwnSwitch extends PartBase<'switch'> {
   readonly columns: Columns;
   readonly contacts: readonly Contact[];
 }

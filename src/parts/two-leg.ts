@@ -29,7 +29,7 @@ const ROW = 2;
 const LEG = 10;
 
 /** What a kind of component gives its outline. */
-export interface Body {
+interface Body {
   /** Drawing units. */
   readonly width: number;
   readonly height: number;

@@ -15,7 +15,7 @@ import type { Outline, Port } from '../parts/outline.ts';
 const ELK = ELKBundled as unknown as typeof ELKBundled.default;
 let engine: InstanceType<typeof ELK> | undefined;
 
-export interface ElkPart {
+interface ElkPart {
   readonly name: string;
   readonly outline: Outline;
   /** Column of layers to stand in, where the arrangement says so. */

@@ -18,7 +18,7 @@ import { apart, settle } from './settle.ts';
 import { type Wired, Wiring } from './wiring.ts';
 
 /** Words to be drawn beside a part, by part name; they need room, so placing must know them. */
-export type Captions = ReadonlyMap<string, string>;
+type Captions = ReadonlyMap<string, string>;
 
 /** A kit whose wires find no way at any spacing: an error of that kit, and of no other. */
 export class NoWay extends Error {}

@@ -11,11 +11,11 @@ import type { Stand } from './placement.ts';
 import { frameOf } from './wiring.ts';
 
 /** Grid units kept free between parts, for wires. */
-export interface Room {
+interface Room {
   readonly between: number;
 }
 
-export interface Box {
+interface Box {
   readonly x0: number;
   readonly y0: number;
   readonly x1: number;

@@ -49,7 +49,7 @@ export interface Wired {
 }
 
 /** What a step back needs. */
-export interface Remembered {
+interface Remembered {
   readonly stands: readonly Stand[];
   readonly tasks: readonly Task[];
   readonly tracks: readonly (Track | undefined)[];

@@ -21,7 +21,7 @@ import { svgToPng } from './png.ts';
 
 export type Format = 'svg' | 'png';
 /** The pipeline: the kit placed, then any of its drawings. */
-export interface Drawer {
+interface Drawer {
   readonly prepare: (kit: Kit, arrangement: Arrangement, options: PlaceOptions) => Promise<Prepared>;
   readonly render: (prepared: Prepared, aspect: Aspect) => { readonly name: string; readonly svg: string };
 }

@@ -69,7 +69,7 @@ const offText = (ohms: number): string => {
 };
 
 /** What a pickup's response hangs on, in the order it is said. */
-export const windingFields = ['resistance', 'inductance', 'capacitance'] as const;
+const windingFields = ['resistance', 'inductance', 'capacitance'] as const;
 
 /** The values of a pickup that nobody gave, and were taken for granted. */
 export const defaultedOf = (pickup: Pickup): readonly (typeof windingFields)[number][] =>
@@ -103,5 +103,5 @@ function coreLossLine({ parts }: Kit): readonly string[] {
     : [`Core loss is left out for ${andWords(without)}: a real resonance is lower and broader.`];
 }
 
-export const COUPLING =
+const COUPLING =
   'Coupling between pickups is left out: each pickup is one winding, without mutual inductance to another.';

@@ -26,7 +26,7 @@ interface Stamp {
   readonly branch: Branch;
 }
 
-export interface SolverOptions {
+interface SolverOptions {
   /** Direct current: capacitors carry nothing and frequency is zero. */
   readonly direct?: boolean;
 }

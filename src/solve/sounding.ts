@@ -18,7 +18,7 @@ export const HEARD = 0.01;
 const SILENCE = 1e-4;
 
 /** Volts at the jack per volt induced in a pickup, at each of the frequencies asked for. */
-export type Transfers = ReadonlyMap<string, readonly Complex[]>;
+type Transfers = ReadonlyMap<string, readonly Complex[]>;
 
 /** The transfers of every pickup that the network holds, each with one volt in all of its coils. */
 export function transfersOf(
@@ -66,7 +66,7 @@ export function soundingIn(
 }
 
 /** Of transfers at the frequencies listened to, the pickups that are heard. */
-export function heardAmong(transfers: Transfers): ReadonlySet<string> {
+function heardAmong(transfers: Transfers): ReadonlySet<string> {
   const loudest = LISTENED.map((_, k) =>
     Math.max(0, ...[...transfers.values()].map((row) => sizeOf(row[k]))),
   );

@@ -109,7 +109,7 @@ export function solveInPlace(system: System): boolean {
 }
 
 /** Factors the matrix, so that `solveFactored` may be called for several right-hand sides. */
-export function factorInPlace({ size, re, im, plan }: System): boolean {
+function factorInPlace({ size, re, im, plan }: System): boolean {
   const { order, start, targets } = plan;
   let t = 0;
   for (let k = 0; k < size; k++) {
@@ -139,7 +139,7 @@ export function factorInPlace({ size, re, im, plan }: System): boolean {
 }
 
 /** Solves for the right-hand side in `xr` and `xi`, with the matrix already factored. */
-export function solveFactored({ size, re, im, xr, xi, plan }: System): void {
+function solveFactored({ size, re, im, xr, xi, plan }: System): void {
   const { order, start, rows } = plan;
   for (let k = 0; k < size; k++) {
     const row = at(order, k);

@@ -1,6 +1,6 @@
 /** Labels in a row: each as near to its wish as the others let it be. */
 
-export interface Wish {
+interface Wish {
   /** Where its middle would like to be. */
   readonly wanted: number;
   readonly size: number;

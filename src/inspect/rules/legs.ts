@@ -21,7 +21,7 @@ export interface NamedWire {
 const TRIES = 20_000;
 
 /** The two ends of a component as drawn, and what the description calls them. */
-export interface Legs {
+interface Legs {
   readonly ends: readonly DrawnLug[];
   readonly names: readonly string[];
 }

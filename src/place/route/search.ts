@@ -21,7 +21,7 @@ export interface Prices {
 }
 
 /** A way found and what it costs. */
-export interface Found {
+interface Found {
   readonly track: Track;
   readonly cost: number;
 }
