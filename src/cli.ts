@@ -9,6 +9,7 @@ import { addLoads } from './commands/loads.ts';
 import { addPad } from './commands/pad.ts';
 import { addResponse } from './commands/response.ts';
 import { addSchema } from './commands/schema.ts';
+import { whyNotWritten } from './files/reason.ts';
 
 const { version } = createRequire(import.meta.url)('../package.json') as { version: string };
 
@@ -36,7 +37,7 @@ try {
   if (thrown instanceof CommanderError) process.exitCode = thrown.exitCode === 0 ? 0 : 2;
   else {
     // What the file system says, or an error of ours: one line, never a trace.
-    complainOf(`solderleaf: ${thrown instanceof Error ? thrown.message : String(thrown)}`);
+    complainOf(`solderleaf: ${whyNotWritten(thrown)}`);
     process.exitCode = 1;
   }
 }

@@ -55,8 +55,8 @@ function unlikely(
   { what, value, unit, least, most }: UsualValue,
 ): readonly Problem[] {
   if (value >= least && value <= most) return [];
-  // A prefix forgotten, or one too many; milli for mega is a factor of a thousand million.
-  const likely = [1e3, 1e6, 1e9, 1e-3, 1e-6].map((f) => value * f).find((v) => v >= least && v <= most);
+  // A prefix forgotten, or one too many.
+  const likely = [1e3, 1e6, 1e-3, 1e-6].map((f) => value * f).find((v) => v >= least && v <= most);
   return [
     problem('unusual-value', path, {
       what,

@@ -4,7 +4,8 @@ import { join } from 'node:path';
 import { decode } from '../describe/decode.ts';
 import { isKitLike } from '../describe/read.ts';
 import { LONGEST_TEXT, parseText } from '../describe/source.ts';
-import { isBytes, LARGEST_KIT, readBytes, reasonOf } from './read-file.ts';
+import { isBytes, LARGEST_KIT, readBytes } from './read-file.ts';
+import { whyNotRead } from './reason.ts';
 
 interface FoundKits {
   readonly files: readonly string[];
@@ -33,7 +34,7 @@ export function kitFiles(paths: readonly string[]): FoundKits {
         .sort((a, b) => (a < b ? -1 : 1))
         .map((name) => ({ file: join(path, name), sort: sortOf(join(path, name)) }));
     } catch (thrown) {
-      closed.push({ folder: path, reason: reasonOf(thrown) });
+      closed.push({ folder: path, reason: whyNotRead(thrown) });
       return [];
     }
   });

@@ -8,7 +8,8 @@ import { decode } from '../describe/decode.ts';
 import { type AddedPart, editKit, type KitEdit, linesToAdd } from '../describe/edit.ts';
 import { newResistor, resistor } from '../parts/resistor.ts';
 import { buildCircuit } from '../solve/build.ts';
-import { reasonOf, Unwritable, writeWhole } from './write.ts';
+import { whyNotWritten } from './reason.ts';
+import { Unwritable, writeWhole } from './write.ts';
 
 interface PadWriting {
   /** `refused`: there was something to write, and it was not written. */
@@ -84,7 +85,7 @@ function writeText(file: string, plan: PadPlan, edit: KitEdit): PadWriting {
     accessSync(target, constants.W_OK);
     writeWhole(target, mark + edited);
   } catch (thrown) {
-    const why = thrown instanceof Unwritable ? thrown.reason : reasonOf(thrown);
+    const why = thrown instanceof Unwritable ? thrown.reason : whyNotWritten(thrown);
     return refuse(file, `${why}; add by hand:`, linesToAdd(edit, false));
   }
   return {

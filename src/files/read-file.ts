@@ -1,28 +1,12 @@
 /** Files read with care: only what is a file, and none larger than anybody means to name. */
 import { readFileSync, statSync } from 'node:fs';
 import { type Problem, problem } from '../common/problem.ts';
+import { whyNotRead } from './reason.ts';
 
 /** Bytes; a kit has some thousand. */
 export const LARGEST_KIT = 1e6;
 /** Bytes; a drawing with its font has some hundred thousand. */
 export const LARGEST_DRAWING = 20e6;
-
-const REASONS: Readonly<Record<string, string>> = {
-  ENOENT: 'there is no such file',
-  ENOTDIR: 'there is no such file',
-  EISDIR: 'it is a folder',
-  EACCES: 'you have no permission to',
-  EPERM: 'you have no permission to',
-  ELOOP: 'links lead round in a circle',
-  ENAMETOOLONG: 'the name is too long',
-  ENXIO: 'it is a socket, not a file',
-};
-
-/** Why the system would not, in words. */
-export function reasonOf(thrown: unknown): string {
-  const message = thrown instanceof Error ? thrown.message : String(thrown);
-  return REASONS[/^E[A-Z]+/.exec(message)?.[0] ?? ''] ?? message.replace(/, \w+( '.*')?$/, '');
-}
 
 /** The bytes of a file, or what keeps it from being read. A pipe or a device is never opened, as it may have no end. */
 export function readBytes(file: string, most: number): Uint8Array | Problem {
@@ -34,7 +18,7 @@ export function readBytes(file: string, most: number): Uint8Array | Problem {
     if (found.size > most) return problem('file-too-large', [], { most });
     return readFileSync(file);
   } catch (thrown) {
-    return problem('file-unreadable', [], { reason: reasonOf(thrown) });
+    return problem('file-unreadable', [], { reason: whyNotRead(thrown) });
   }
 }
 

@@ -15,6 +15,7 @@ import {
 } from 'node:fs';
 import { hostname } from 'node:os';
 import { dirname, join } from 'node:path';
+import { whyNotWritten } from './reason.ts';
 
 /** A file that could not be written; the old one, if any, is as it was. */
 export class Unwritable extends Error {
@@ -22,7 +23,7 @@ export class Unwritable extends Error {
   readonly folder: string;
   readonly reason: string;
   constructor(file: string, thrown: unknown) {
-    const reason = reasonOf(thrown);
+    const reason = whyNotWritten(thrown);
     super(`cannot write ${file}: ${reason}`);
     this.folder = dirname(file);
     this.reason = reason;
@@ -103,25 +104,6 @@ function makeFolder(folder: string): void {
     // Another process may have made it in between.
     if (!statSync(folder, { throwIfNoEntry: false })?.isDirectory()) throw thrown;
   }
-}
-
-const REASONS: Readonly<Record<string, string>> = {
-  EACCES: 'you have no permission to',
-  EPERM: 'you have no permission to',
-  EROFS: 'that disk can only be read',
-  EEXIST: 'a file stands where the folder should be',
-  ENOTDIR: 'a file stands where the folder should be',
-  EISDIR: 'a folder stands where the file should be',
-  ENOENT: 'no folder can be made there',
-  ENOSPC: 'the disk is full',
-  EFBIG: 'the file grew larger than the system allows',
-  ENAMETOOLONG: 'the name is too long',
-  ELOOP: 'links lead round in a circle',
-};
-
-export function reasonOf(thrown: unknown): string {
-  const message = thrown instanceof Error ? thrown.message : String(thrown);
-  return REASONS[/^E[A-Z]+/.exec(message)?.[0] ?? ''] ?? message;
 }
 
 /** Whether a file exists and holds just this. */

@@ -114,6 +114,8 @@ describe('unusual values', () => {
     ['cap', 'value', '22u', '22n'],
     ['cap', 'value', '22p', '22n'],
     ['cap', 'value', '1u', '1n'],
+    ['cap', 'value', '1m', '1n'],
+    ['volume', 'value', '0.25', '250k'],
   ])('%s.%s: %s, likely %s', (part, field, value, likely) =>
     expect(asked(part, field, value)).toEqual([[`parts.${part}.${field}`, likely]]),
   );

@@ -51,6 +51,7 @@ describe('one mistake, one message that fixes it', () => {
       '5:21 unsupported-kind',
       'not supported yet / Supported kinds: capacitor',
     ],
+    ['kind: pot', 'knd: pot', '6:13 unknown-key', 'Did you mean kind?'],
     ['kind: pot', 'kind: stacked pot', '6:19 unsupported-kind', 'Supported kinds: capacitor'],
     ['value: 22n', 'value: 0,047u', '7:36 decimal-comma', 'write 0.047u.'],
     ['resistance: 5.7k', 'resistance: 5,7k', '4:44 decimal-comma', 'write 5.7k.'],

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Kit } from '../../src/describe/kit.ts';
 import { failedScript, kitFromValue, readKit } from '../../src/describe/read.ts';
 import { parseText } from '../../src/describe/source.ts';
-import { type Kind, type LugName, lugsOf } from '../../src/parts/index.ts';
+import { elementsOf, type Kind, type LugName, lugsOf } from '../../src/parts/index.ts';
 import { findErrors } from '../../src/solve/errors.ts';
 import heronInTypeScript from './fixtures/heron-ss.ts';
 
@@ -82,6 +82,24 @@ describe('defaults', () => {
       frequency: { value: 1000, from: 'default' },
     });
     expect(kit.parts.map((part) => part.label)).toEqual(['Neck', 'Volume', 'Output']);
+  });
+
+  test('tolerances that are not written are those of the README', () => {
+    const value = { resistor: '1k', capacitor: '1n', pot: '1k', 'push-pull': '1k' } as const;
+    const tolerance = (kind: string) => {
+      const part = { kind, ...(kind in value ? { value: value[kind as keyof typeof value] } : {}) };
+      const [read] =
+        kitFromValue({ kit: 'a', title: 'a', parts: { part }, joints: [] }, 'a.ts').draft?.parts ?? [];
+      const [element] = read ? elementsOf(read) : [];
+      return element?.kind === 'coil'
+        ? element.tolerances.map((one) => one.value)
+        : element && [element.tolerance.value];
+    };
+    expect(tolerance('resistor')).toEqual([0.05]);
+    expect(tolerance('capacitor')).toEqual([0.1]);
+    expect(tolerance('pot')).toEqual([0.2]);
+    expect(tolerance('push-pull')).toEqual([0.2]);
+    for (const kind of ['single-coil', 'humbucker']) expect(tolerance(kind)).toEqual([0.1, 0.1, 0.2]);
   });
 
   test('what is written is remembered as given', () => {

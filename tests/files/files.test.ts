@@ -40,14 +40,14 @@ describe('a file is written whole or not at all', () => {
       `ulimit -f 2; exec "${process.execPath}" dist/cli.js draw "${small}" --out "${out}"`,
     );
     expect(status).toBe(1);
-    expect(stderr).toContain(`cannot write to ${out}: the file grew larger than the system allows`);
+    expect(stderr).toContain(`cannot write to ${out}: the file is larger than the system allows`);
     expect(readFileSync(old, 'utf8')).toBe(before);
     expect(readdirSync(out)).toEqual(['small.svg']);
   }, 30_000);
 
   it.each([
-    ['a file stands where the folder should be', 'taken', 'taken/a.svg', 'file'],
-    ['a folder stands where the file should be', 'b.svg', 'b.svg', 'folder'],
+    ['there is a file where the folder should be', 'taken', 'taken/a.svg', 'file'],
+    ['there is a folder where the file should be', 'b.svg', 'b.svg', 'folder'],
   ] as const)('%s', (reason, there, target, kind) => {
     const out = fresh(kind);
     if (kind === 'file') writeFileSync(join(out, there), '');
@@ -82,7 +82,7 @@ describe('draw', () => {
     mkdirSync(join(out, 'one.svg'));
     const { status, stdout, stderr } = run('draw', kits, '--out', out);
     expect(status).toBe(1);
-    expect(stderr).toContain('a folder stands where the file should be');
+    expect(stderr).toContain('there is a folder where the file should be');
     expect(stdout).toContain(`written   ${join(out, 'two.svg')}`);
   }, 30_000);
 
@@ -100,6 +100,11 @@ describe('draw', () => {
     expect(stderr).toContain('write svg,png without a space');
   });
 });
+
+it('a drawing that cannot be put anywhere ends with one line and exit code 1', () => {
+  const { status, stderr } = run('draw', 'samples/wren-hs.yaml', '--out', '/dev/null/x', '--effort', '0');
+  expect([status, stderr]).toEqual([1, 'solderleaf: there is a file where the folder should be\n']);
+}, 30_000);
 
 describe('what is not a kit', () => {
   it('is passed over in a folder, with a line, and a misspelt kit is not', () => {
@@ -130,6 +135,12 @@ describe('what is not a kit', () => {
     const { stdout } = run('check', kits);
     expect(stdout).toContain(`not run   ${join(kits, 'kit.ts')}: `);
     expect(stdout).toContain(`not a kit ${join(kits, 'package.json')}\n`);
+  }, 30_000);
+
+  it('leaves nothing to do in a folder without a kit, which is said', () => {
+    const none = fresh('none');
+    const { status, stderr } = run('check', none);
+    expect([status, stderr]).toEqual([1, `no kit found in ${none}: a kit is a .yaml, .json or .ts file\n`]);
   }, 30_000);
 
   it('is one problem when it is named', async () => {

@@ -37,6 +37,11 @@ it('half a circle lies on it, also where the radius given is too small for its e
   }
 });
 
+it('an arc from a point to itself, or of an ellipse, is not read', () => {
+  expect(runsOf('M5 5A10 10 0 0 1 5 5')).toBeUndefined();
+  expect(runsOf('M0 0A10 12 0 0 1 5 5')).toBeUndefined();
+});
+
 it('a wire is made of lines and rounded bends; anything else breaks it', () => {
   expect(courseOf('M0 0L10 0Q20 0 20 10L20 30').broken).toBe(false);
   for (const d of ['M0 0H10', 'M0 0L10 0V10', 'M0 0C1 1 2 2 3 3', 'M0 0A5 5 0 0 1 10 0', 'M0 0L9 9Z'])

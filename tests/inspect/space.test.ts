@@ -5,7 +5,7 @@ import { finding, printFinding } from '../../src/inspect/finding.ts';
 import { paint } from '../../src/inspect/paint.ts';
 import { pageFindings } from '../../src/inspect/rules/page.ts';
 import { wireFindings } from '../../src/inspect/rules/wires.ts';
-import { inks, touchesArea } from '../../src/inspect/space.ts';
+import { inArea, inks, touchesArea } from '../../src/inspect/space.ts';
 import { parseXml } from '../../src/inspect/xml.ts';
 
 const box = { x: 0, y: 0, width: 10, height: 10 };
@@ -94,6 +94,23 @@ it('a line without a cap ends where it ends', () => {
   expect(line('')).toEqual([0]);
   expect(line('stroke-linecap="round"')).toEqual([1]);
   expect(line('stroke-linecap="square"')).toEqual([1]);
+});
+
+it('a point half a unit off an area is not in it, unless that much slack is given', () => {
+  const area = { x: 10, y: 10, width: 20, height: 10, radius: 0 };
+  expect(inArea(area, { x: 10, y: 15 })).toBe(true);
+  expect(inArea(area, { x: 9.5, y: 15 })).toBe(false);
+  expect(inArea(area, { x: 9.5, y: 15 }, 0.6)).toBe(true);
+});
+
+it('a finding says how many there are of what there should be one', () => {
+  const body = (count: number) => printFinding(finding('body', undefined, { part: 'volume', count }));
+  expect(body(0)).toMatch(/volume has no body in the drawing$/);
+  expect(body(2)).toMatch(/volume has 2 bodies over one another in the drawing$/);
+  const crossing = (open: number) =>
+    printFinding(finding('crossing', undefined, { wire: 'one', other: 'two', open }));
+  expect(crossing(0)).toMatch(/one and two cross with neither of them broken$/);
+  expect(crossing(2)).toMatch(/one and two cross with both of them broken$/);
 });
 
 it('a finding is printed with its place, or with a dash where it concerns the whole', () => {

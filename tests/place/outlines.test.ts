@@ -93,6 +93,9 @@ describe('ways into a lug', () => {
           expect(inside({ x: 0, y: 0, width, height }, node, 3 * PITCH), `${lug} near the part`).toBe(true);
         }
       }
+      // The name stands above the value, or what the part is.
+      const [name, value] = outline(kind, 'Name', fields[kind]).labels;
+      if (name && value) expect(name.centre.y, 'name above value').toBeLessThan(value.centre.y);
       // A leg of a component is left from its own side, or up or down: never back over the component.
       if (kind === 'resistor' || kind === 'capacitor')
         for (const [i, { ports }] of lugs.entries())

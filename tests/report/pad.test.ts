@@ -117,6 +117,36 @@ describe('the report', () => {
     expect(two).toMatch(/Instead: other pots and no padding resistor: volume 250 kΩ\n/);
   });
 
+  it('has each position once in its tables, with the reference of the load that is matched', () => {
+    for (const [match, reference] of [
+      ['dc', '250 kΩ'],
+      ['signal', '125.1 kΩ'],
+    ] as const) {
+      const text = report(mixedSetText, { match });
+      const rows = text.slice(text.indexOf('With every')).split('\n').slice(2, 6);
+      expect(rows.map((row) => row.trim().split(/ {2,}/).slice(0, 2).join(' '))).toEqual([
+        'selector 2 neck',
+        'selector 2 bridge',
+        'selector 1 bridge',
+        'selector 3 neck',
+      ]);
+      expect(rows[2]?.trim().split(/ {2,}/)[4]).toBe(reference);
+    }
+  });
+
+  it('says whether a pickup is judged alone, and else beside whom', () => {
+    expect(dc).toMatch(
+      /judged +with selector in position 1, where it sounds alone; reference DC load 250 kΩ/,
+    );
+    const joined = mixedSetText.replace(
+      '- jumper: selector.A0',
+      '- jumper: selector.A1 > selector.B3\n  - jumper: selector.A0',
+    );
+    expect(report(joined)).toMatch(
+      /judged +with selector in position 1, where it sounds with neck; reference/,
+    );
+  });
+
   it('in short takes a screenful, and says where the rest is', () => {
     const short = report(mixedSetText.replace('kind: humbucker', 'kind: single-coil'), {}, false);
     expect(short.split('\n').length).toBeLessThan(40);

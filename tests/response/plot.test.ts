@@ -97,6 +97,12 @@ describe.each(names)('%s', (name) => {
     expect(seen).toBeGreaterThan(0);
   });
 
+  it('writes frequencies as people read them', () => {
+    const figures = textsOf(group(svgOf(name), `${id}-axes-hertz`)).map(({ words }) => words);
+    expect(figures).toEqual(expect.arrayContaining(['100', '1k', '10k']));
+    for (const figure of figures) expect(figure).toMatch(/^\d{2,3}$|^\d{1,2}k$/);
+  });
+
   it('marks each resonance and −3 dB point at its place with the solver’s figure', () => {
     const svg = svgOf(name);
     const { states } = solved(name, knobsAtFull, 1000);

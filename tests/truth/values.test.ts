@@ -1,5 +1,6 @@
 /** What is written on parts and cards, and pictures of shapes that no sample has. Source: the handbook, “Parts” and “Shared positions”. */
 import { describe, expect, it } from 'vitest';
+import { themes } from '../../src/draw/theme.ts';
 import { findPage } from '../../src/files/layouts.ts';
 import { inspect, printFinding } from '../../src/inspect/index.ts';
 import { described, drawn, sample } from './draw.ts';
@@ -116,5 +117,26 @@ it.each(['a4', 'a5-landscape'])('a drawing of a step on %s is what its kit gives
         .filter(({ rule }) => rule !== 'small-type')
         .map(printFinding),
     ).toEqual([]);
+  }
+});
+
+it('a part’s name is in the ink of the drawing, its value quieter, and what the pad makes of the load in the accent', async () => {
+  for (const theme of Object.keys(themes) as (keyof typeof themes)[]) {
+    const { ink, quiet, accent } = themes[theme];
+    const { parts } = await drawn(sample('kestrel-hss'), { theme });
+    const inks = (name: string) => {
+      const part = parts.find((one) => one.name === name);
+      const tags = part?.tags.map((tag) => tag.name) ?? [];
+      return part?.texts.filter(({ words }) => !tags.includes(words)).map(({ words, fill }) => [words, fill]);
+    };
+    expect(inks('neck')).toEqual([
+      ['Neck', ink],
+      ['single coil, 5.7 kΩ', quiet],
+    ]);
+    expect(inks('pad-neck')?.filter(([words]) => words !== '470')).toEqual([
+      ['Neck pad', ink],
+      ['470 kΩ', quiet],
+      [expect.stringMatching(/^Neck alone: 242/), accent],
+    ]);
   }
 });
