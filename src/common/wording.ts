@@ -55,7 +55,8 @@ export interface Details extends NoteDetails {
   'ground-point-no-ground': { part: string; sleeve: string };
   /** `where` is put behind a clause. */
   'no-output': { where: string; pot?: string };
-  'output-shorted': { where: string; pot?: string };
+  /** `joints`: that which connects the signal to ground, then others that meet it and would end the short as well. */
+  'output-shorted': { where: string; pot?: string; joints: readonly string[] };
   'too-many': { what: string; count: string; most: number };
   'crowded-lug': { lug: string; count: number; most: number };
   'unknown-arrangement': { got: string; nearest?: string; allowed: readonly string[] };
@@ -249,9 +250,13 @@ export const wording: Wording = {
   'output-shorted': (d) =>
     error(
       `the output is shorted: the tip is connected to ground${bare(d.where)}`,
-      d.pot === undefined
-        ? 'Find the joint that connects the signal to ground and move it.'
-        : exchangeLugs(d.pot),
+      d.pot !== undefined
+        ? exchangeLugs(d.pot)
+        : d.joints.length === 0
+          ? 'Find the joint that connects the signal to ground and move it.'
+          : d.joints.length === 1
+            ? `${q(d.joints[0] ?? '')} connects the signal to ground: move one of its ends to the right lug.`
+            : `One of these joints is wrong: ${d.joints.map(q).join(', ')}. Move its end to the right lug.`,
     ),
   'too-many': (d) => error(`the kit has ${d.count} ${d.what}`, `Use at most ${d.most} in one kit.`),
   'crowded-lug': (d) =>

@@ -6,7 +6,7 @@ import { whereWords } from '../circuit/position.ts';
 import { Union } from '../circuit/union.ts';
 import { must } from '../common/must.ts';
 import { type Path, type Problem, problem } from '../common/problem.ts';
-import type { Kit } from '../describe/kit.ts';
+import type { Joint, Kit } from '../describe/kit.ts';
 import { contactsOf, elementsLike, is, isPickup, lugsOf, lugsWith, type Part } from '../parts/index.ts';
 import type { LugRole } from '../parts/kind.ts';
 import { buildCircuit } from './build.ts';
@@ -123,8 +123,8 @@ export function stateErrors(kit: Kit, states: readonly State[], explained: boole
   const shorted = states.filter((state) => state.shorted);
   const dead = explained ? [] : states.filter((state) => !state.shorted && state.sounding.length === 0);
   return [
-    ...silentErrors(kit, 'output-shorted', placesOf(shorted, states)),
-    ...silentErrors(kit, 'no-output', placesOf(dead, states)),
+    ...silentErrors(kit, 'output-shorted', shorted, states),
+    ...silentErrors(kit, 'no-output', dead, states),
   ];
 }
 
@@ -132,19 +132,72 @@ export function stateErrors(kit: Kit, states: readonly State[], explained: boole
 function silentErrors(
   kit: Kit,
   code: 'output-shorted' | 'no-output',
-  places: readonly string[],
+  some: readonly State[],
+  states: readonly State[],
 ): readonly Problem[] {
+  const places = placesOf(some, states);
   const backwards = places.length === 0 ? undefined : backwardsPot(kit);
   const move = backwards?.joints[0];
-  return places.map((where) =>
-    backwards && move
-      ? problem(code, ['joints', move.joint.index, move.joint.kind, move.end, 'lug'], {
-          where,
-          pot: backwards.pot,
-        })
-      : problem(code, placeOf(kit), { where }, 'key'),
-  );
+  return places.map((where, i) => {
+    const joints = code === 'output-shorted' && !move ? shorting(kit, some[i]) : [];
+    const [joint] = joints;
+    const detail = { where, joints: joints.map(jointWords) };
+    if (backwards && move)
+      return problem(code, ['joints', move.joint.index, move.joint.kind, move.end, 'lug'], {
+        ...detail,
+        pot: backwards.pot,
+      });
+    return joint
+      ? problem(code, ['joints', joint.index], detail)
+      : problem(code, placeOf(kit), detail, 'key');
+  });
 }
+
+/** More joints than these are not tried one by one. */
+const MOST_TRIED = 200;
+
+/**
+ * The joint that connects the tip to ground in a state: without it every position sounds, and every case is grounded that was. After
+ * it those that meet it at a lug, of which each would end the short as well.
+ */
+function shorting(kit: Kit, state: State | undefined): readonly Joint[] {
+  if (!state || kit.joints.length > MOST_TRIED) return [];
+  const same = ({ settings }: State): boolean =>
+    Object.entries(state.settings).every(([name, position]) => settings[name] === position);
+  const tried = kit.joints.map((joint) => {
+    const without = { ...kit, joints: kit.joints.filter((one) => one !== joint) };
+    const { states } = buildCircuit(without);
+    return {
+      joint,
+      ends: states.find(same)?.shorted === false,
+      sounds: states.every(({ shorted, sounding }) => !shorted && sounding.length > 0),
+      grounded: groundedCases(without),
+    };
+  });
+  const ending = tried.filter(({ ends }) => ends);
+  const most = Math.max(...ending.map(({ grounded }) => grounded));
+  const best = ending.filter(({ sounds, grounded }) => sounds && grounded === most).at(-1);
+  if (!best) return [];
+  const at = ({ from, to }: Joint): readonly LugId[] => [lugIdOf(from), lugIdOf(to)];
+  const beside = ending.filter(
+    ({ joint, grounded }) =>
+      joint !== best.joint && grounded === most && at(joint).some((lug) => at(best.joint).includes(lug)),
+  );
+  return [best.joint, ...beside.map(({ joint }) => joint)];
+}
+
+/** How many cases and ground points joints connect to the jack's sleeve. */
+function groundedCases(kit: Kit): number {
+  const jack = kit.parts.find((part) => is(part, 'jack'));
+  if (!jack) return 0;
+  const nets = jointNets(kit);
+  const cases = kit.parts.flatMap((part) =>
+    [...lugsWith(part, 'case'), ...lugsWith(part, 'point')].map((lug) => lugId(part.name, lug)),
+  );
+  return cases.filter((lug) => nets.same(lug, lugWith(jack, 'sleeve'))).length;
+}
+
+const jointWords = ({ from, to }: Joint): string => `${lugIdOf(from)} > ${lugIdOf(to)}`;
 
 function backwardsPot(kit: Kit) {
   for (const { name: pot } of kit.parts.filter((part) => is(part, 'pot'))) {
