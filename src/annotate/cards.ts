@@ -2,7 +2,7 @@
 import { type PickupLoads, type StateLoads, type Treble, trebleOf } from '../analyse/index.ts';
 import type { Circuit, State } from '../circuit/circuit.ts';
 import { textWidth } from '../common/text.ts';
-import { printQuantity } from '../common/units.ts';
+import { printFigure } from '../common/units.ts';
 import { contactsOf, isPickup, type Part } from '../parts/index.ts';
 import { joiningWords, type Labels, levelWords } from './joining.ts';
 
@@ -83,7 +83,7 @@ export function cardsOf(
       meter:
         reading === undefined
           ? 'no reading'
-          : `${printQuantity(reading, 'ohm')}${isAssumed(circuit, state) ? ', assumed' : ''}`,
+          : `${printFigure(reading, 'ohm')}${isAssumed(circuit, state) ? ', assumed' : ''}`,
     };
   });
 }
@@ -115,8 +115,8 @@ function row(loads: PickupLoads, label: string, treble: Treble | undefined): Car
   return {
     pickup: loads.pickup,
     label,
-    dcLoad: printQuantity(loads.dcLoad, 'ohm'),
-    signalLoad: printQuantity(loads.signalLoad, 'ohm'),
+    dcLoad: printFigure(loads.dcLoad, 'ohm'),
+    signalLoad: printFigure(loads.signalLoad, 'ohm'),
     ratio,
     verdict: verdictOf(ratio, treble),
     ...(level === undefined ? {} : { level }),

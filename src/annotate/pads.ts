@@ -1,7 +1,7 @@
 /** The padding resistors of a kit, and what each makes of its pickup's load. */
 import type { StateLoads } from '../analyse/index.ts';
 import { type Circuit, lugId, netAt } from '../circuit/circuit.ts';
-import { printQuantity } from '../common/units.ts';
+import { printFigure } from '../common/units.ts';
 import { resistorOf } from '../parts/index.ts';
 
 interface Pad {
@@ -24,6 +24,6 @@ export function padsOf(circuit: Circuit, loads: readonly StateLoads[]): readonly
     const label = circuit.kit.parts.find((candidate) => candidate.name === pickup)?.label ?? pickup;
     return load === undefined
       ? []
-      : [{ part: part.name, pickup, caption: `${label} alone: ${printQuantity(load, 'ohm')}` }];
+      : [{ part: part.name, pickup, caption: `${label} alone: ${printFigure(load, 'ohm')}` }];
   });
 }

@@ -101,7 +101,13 @@ const SCALE: readonly (readonly [number, string])[] = [
  * Prints a quantity for people: `470 kΩ`, `22 nF`, `2.4 H`, with at most `figures` significant figures and
  * no trailing zeros, a true minus. An infinite resistance reads `open`.
  */
-export function printQuantity(value: number, unit: Unit, figures = 3): string {
+export const printQuantity = (value: number, unit: Unit, figures = 3): string =>
+  printed(value, unit, figures, (figure) => String(Number(figure)));
+
+/** Prints a figure that was solved or measured, with three significant figures, zeros too, so that figures side by side are equally exact. */
+export const printFigure = (value: number, unit: Unit): string => printed(value, unit, 3, (figure) => figure);
+
+function printed(value: number, unit: Unit, figures: number, digits: (figure: string) => string): string {
   if (!Number.isFinite(value)) return 'open';
   if (value === 0) return `0 ${SYMBOL[unit]}`;
   const rounded = Number(value.toPrecision(figures));
@@ -109,6 +115,6 @@ export function printQuantity(value: number, unit: Unit, figures = 3): string {
   const scales = unit === 'farad' ? SCALE.slice(4) : SCALE;
   const [power, prefix] = scales.find(([p]) => size >= Number(`1e${p}`) * (1 - 1e-12)) ??
     scales[scales.length - 1] ?? [0, ''];
-  const figure = String(Number((rounded / Number(`1e${power}`)).toPrecision(figures)));
+  const figure = digits((rounded / Number(`1e${power}`)).toPrecision(figures));
   return `${figure.replace('-', '−')} ${prefix}${SYMBOL[unit]}`;
 }

@@ -13,7 +13,9 @@ const run = (...args: string[]) =>
 
 it('may be executed itself after any build, as npx and a link do', () => {
   expect(statSync('dist/cli.js').mode & 0o111).toBe(0o111);
-  expect(spawnSync('dist/cli.js', ['--version'], { encoding: 'utf8' }).stdout.trim()).toBe('0.1.0');
+  const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { readonly version: string };
+  expect(version).toMatch(/^\d+\.\d+\.\d+/);
+  expect(spawnSync('dist/cli.js', ['--version'], { encoding: 'utf8' }).stdout.trim()).toBe(version);
 });
 
 it('draws several kits, a bad one among them, and exits 1', { timeout: 30_000 }, () => {

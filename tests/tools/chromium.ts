@@ -1,23 +1,13 @@
-/** Finds Debian's Chromium, and installs it where the tests may; else says what to install. */
-import { spawnSync } from 'node:child_process';
+/** Where the tests' Chromium is. */
 import { existsSync } from 'node:fs';
 
 const PATH = process.env.CHROMIUM ?? '/usr/bin/chromium';
 
+export const hasChromium = (): boolean => existsSync(PATH);
+
+/** @throws Error when it is missing, which says what to do */
 export function chromium(): string {
-  if (existsSync(PATH)) return PATH;
-  const run = (...args: string[]) =>
-    spawnSync('apt-get', args, {
-      stdio: 'inherit',
-      env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
-    });
-  if (process.getuid?.() === 0) {
-    run('update', '-qq');
-    run('install', '-y', '-qq', 'chromium');
-  }
-  if (!existsSync(PATH))
-    throw new Error(
-      'the browser tests need Chromium: install Debian’s package chromium, or set CHROMIUM to its path',
-    );
+  if (!hasChromium())
+    throw new Error('the browser tests need Chromium: run “npm run setup”, or set CHROMIUM to its path');
   return PATH;
 }
