@@ -1,5 +1,6 @@
 /** The response as an aligned table for the terminal, and as comma-separated values. */
 
+import { csvFormatRows } from 'd3-dsv';
 import {
   type Curve,
   decibels,
@@ -92,8 +93,8 @@ export function responseCsv(circuit: Circuit, { frequencies, states }: Response)
     frequency.toFixed(2),
     ...columns.map(({ gain }) => level(nth(gain, i))),
   ]);
-  const heads = ['frequency in Hz', ...columns.map(({ head }) => `${head}, dB`)].map(quoted);
-  return [heads, ...rows].map((row) => `${row.join(',')}\n`).join('');
+  const heads = ['frequency in Hz', ...columns.map(({ head }) => `${head}, dB`)];
+  return `${csvFormatRows([heads, ...rows])}\n`;
 }
 
 function columnsOf(circuit: Circuit, { state, pickups, together }: StateResponse): readonly Column[] {
@@ -120,6 +121,3 @@ const labelOf = ({ kit }: Circuit, name: string): string =>
 
 /** Adding zero turns −0.000 into 0.000. */
 const level = (gain: number): string => (Math.round(decibels(gain) * 1000) / 1000 + 0).toFixed(3);
-
-/** Quoted where a comma, a quote or a line's end would be misread (RFC 4180, section 2). */
-const quoted = (text: string): string => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);

@@ -80,7 +80,12 @@ const NAMED: readonly (readonly [what: string, file: string, from: string, to: s
     'is a .yaml, .json or .ts file`);\n    fail();',
     'is a .yaml, .json or .ts file`);',
   ],
-  ['quotes in CSV', 'report/response-table.ts', `text.replaceAll('"', '""')`, 'text'],
+  [
+    'quotes in CSV',
+    'report/response-table.ts',
+    'csvFormatRows([heads, ...rows])',
+    "[heads, ...rows].map((row) => row.join(',')).join('\\n')",
+  ],
   ['tip and sleeve exchanged', 'parts/jack.ts', 'const y = 1 + 3 * i;', 'const y = 4 - 3 * i;'],
   [
     'the component side not mirrored',
