@@ -6,7 +6,7 @@ import { definePart, type LugSpec, type PartBase, type PartKind } from './kind.t
 import { g, type Outline } from './outline.ts';
 import type { Shape } from './shape.ts';
 
-interface Composed<K extends string, A extends PartBase, B extends PartBase> extends PartBase<K> {
+export interface Composed<K extends string, A extends PartBase, B extends PartBase> extends PartBase<K> {
   readonly first: A;
   readonly second: B;
 }

@@ -7,7 +7,7 @@ import { definePart, type LugSpec, type PartBase, type Seen, type Taper } from '
 import { g, type Outline, type Port, type Strap, TYPE, tagCentre, tagPorts } from './outline.ts';
 import { conductor, run, type Shape } from './shape.ts';
 
-interface Pot extends PartBase<'pot'> {
+export interface Pot extends PartBase<'pot'> {
   /** Resistance of the whole track, ohms. */
   readonly value: Sourced;
   readonly taper: Sourced<Taper>;

@@ -1,7 +1,7 @@
 import { blockFace, blockOutline, type Columns } from './block.ts';
-import { compose } from './compose.ts';
+import { type Composed, compose } from './compose.ts';
 import { type Contact, definePart, type LugSpec, type PartBase } from './kind.ts';
-import { pot } from './pot.ts';
+import { type Pot, pot } from './pot.ts';
 
 type Behind = PartBase<'push-pull-switch'>;
 
@@ -36,4 +36,6 @@ const behind = definePart({
 });
 
 /** Push-pull pot: a pot, and a switch with two poles and two throws that its shaft works. */
-export const pushPull = compose('push-pull', 'push-pull pot', pot, behind);
+export const pushPull = compose('push-pull', 'push-pull pot', pot, behind) satisfies {
+  readonly build: (...given: never) => Composed<'push-pull', Pot, Behind>;
+};

@@ -123,6 +123,32 @@ console.log(svg.startsWith('<svg'), loads.length, own.kit?.parts.length, wrong.k
   expect([run.stdout, run.stderr]).toEqual(["true 3 2 undefined [ 'own.ts:1:1  error  unknown-lug' ]\n", '']);
 }, 120_000);
 
+it('does what the README’s examples of the library say', () => {
+  const examples = [...readFileSync('README.md', 'utf8').matchAll(/```ts\n([\s\S]*?)```/g)].map(
+    ([, text = '']) => text,
+  );
+  expect(examples).toHaveLength(3);
+  examples.forEach((text, i) => {
+    writeFileSync(join(home, `example-${i}.ts`), text);
+  });
+  const config = JSON.parse(readFileSync(join(home, 'tsconfig.json'), 'utf8')) as object;
+  writeFileSync(
+    join(home, 'tsconfig.json'),
+    JSON.stringify({ ...config, files: examples.map((_, i) => `example-${i}.ts`) }),
+  );
+  const tsc = spawnSync(process.execPath, [resolve('node_modules/typescript/bin/tsc'), '-p', '.'], {
+    cwd: home,
+    encoding: 'utf8',
+  });
+  expect([tsc.status, tsc.stdout]).toEqual([0, '']);
+  const [drawn, solved] = [0, 1].map((i) =>
+    spawnSync(process.execPath, [`out/example-${i}.js`], { cwd: home, encoding: 'utf8' }),
+  );
+  expect([drawn?.stdout, drawn?.stderr]).toEqual(['', '']);
+  expect(readFileSync(join(home, 'kit.svg'), 'utf8')).toMatch(/^<svg/);
+  expect(solved?.stdout).toContain('{ selector: 3 } neck 500000 250');
+}, 120_000);
+
 it('bundles for a page and draws there into the page’s own document, the same as in Node', async () => {
   const entry = join(home, 'page.js');
   writeFileSync(
