@@ -118,6 +118,13 @@ describe('spread', () => {
     }
   });
 
+  it('has a resonance for each of two that share a position, and another for them together', () => {
+    const { pickups, resonance } = spread.states[1] ?? { pickups: [] };
+    const heights = [...pickups.map((one) => one.resonance), resonance].map((one) => one?.height.nominal);
+    expect(heights).toHaveLength(3);
+    expect(new Set(heights).size).toBe(3);
+  });
+
   it('agrees with the figures without spread in the middle', () => {
     const loads = solveLoads(circuit);
     spread.states.forEach((one, i) => {

@@ -136,6 +136,16 @@ describe('other answers', () => {
     });
   });
 
+  it('a pad that is given another value stays where it is soldered', () => {
+    const padded = makeCircuit({
+      ...mixedSet,
+      parts: { ...mixedSet.parts, pad: { kind: 'resistor', value: '100k' } },
+      joints: [...mixedSet.joints, 'tone.case > pad.1', 'pad.2 > bridge.hot'],
+    });
+    const found = advice('pad', 'bridge', {}, padded);
+    expect([found.part, found.from, found.to]).toEqual(['pad', 'bridge.hot', 'tone.case']);
+  });
+
   it('a pad that is the nearest available is left in, however far off', () => {
     const series = { stock: [390e3] };
     const once = choosePads(mixed, { series });

@@ -51,6 +51,13 @@ describe('one mistake, one message that fixes it', () => {
       '5:21 unsupported-kind',
       'not supported yet / Supported kinds: capacitor',
     ],
+    ['value: 22n }', 'value: 22n, sleeving: three }', '7:49 bad-choice', 'Allowed: 1, 2, both'],
+    [
+      'kit: robin',
+      'stock: 470k\nkit: robin',
+      '1:8 wrong-type',
+      'Write a list of resistances, such as [220k, 270k, 470k].',
+    ],
     ['kind: pot', 'knd: pot', '6:13 unknown-key', 'Did you mean kind?'],
     ['kind: pot', 'kind: stacked pot', '6:19 unsupported-kind', 'Supported kinds: capacitor'],
     ['value: 22n', 'value: 0,047u', '7:36 decimal-comma', 'write 0.047u.'],

@@ -1,6 +1,6 @@
 /** What lies above what: a drawing whose groups are painted in another order is another picture. */
 import { expect, it } from 'vitest';
-import { inspect } from '../../src/inspect/index.ts';
+import { inspect, printFinding } from '../../src/inspect/index.ts';
 import { drawnIn, sampleKits } from './variants.ts';
 
 it.each(['wires', 'colours'])('the group of %s painted before the parts is found', async (name) => {
@@ -26,4 +26,41 @@ it.each(['wires', 'colours'])('the group of %s painted before the parts is found
   const moved = without.slice(0, first) + group + without.slice(first);
   expect(moved).toHaveLength(svg.length);
   expect(inspect(moved, kit).map(({ rule }) => rule)).toContain('drawn-otherwise');
+});
+
+/** The finding's words, for a change of one drawing. */
+async function wordsFor(kitId: string, change: (svg: string) => string): Promise<readonly string[]> {
+  const kit = sampleKits().find(({ id }) => id === kitId);
+  if (!kit) throw new Error('the sample is gone');
+  const svg = await drawnIn(kit, 'plate-row', { effort: { steps: 0, seed: 1 } });
+  const changed = change(svg);
+  expect(changed).not.toBe(svg);
+  return inspect(changed, kit).map(printFinding);
+}
+
+it('what is drawn otherwise is told by what of it differs', async () => {
+  const radius = await wordsFor('wren-hs', (svg) =>
+    svg.replace(/(class="sl-plate" rx=")\d+/, (_, before: string) => `${before}13`),
+  );
+  expect(radius.join('\n')).toMatch(/drawn is rect with rx 13, the kit gives rect with rx \d+/);
+  const other = await wordsFor('wren-hs', (svg) =>
+    svg.replace('>five-way<', '>x<').replace('>three-way<', '>four-way<'),
+  );
+  expect(other.join('\n')).toContain('drawn is “four-way”, the kit gives “three-way”');
+});
+
+it('a wire under the pale box of a padding resistor is found without the kit', async () => {
+  const kit = sampleKits().find(({ id }) => id === 'wren-hs');
+  if (!kit) throw new Error('the sample is gone');
+  const svg = await drawnIn(kit, 'plate-row', { effort: { steps: 0, seed: 1 } });
+  const moved = svg.replace(/<rect([^>]*class="sl-highlight"[^>]*)>/, (_, look: string) => {
+    const wide = look.replace(/ (x|y)="[^"]*"/g, ' $1="0"').replace(/ (width|height)="[^"]*"/g, ' $1="700"');
+    return `<rect${wide}>`;
+  });
+  expect(moved).not.toBe(svg);
+  expect(
+    inspect(moved)
+      .map(printFinding)
+      .filter((words) => words.includes('the highlight of')).length,
+  ).toBeGreaterThan(0);
 });

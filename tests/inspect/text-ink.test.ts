@@ -34,6 +34,11 @@ describe.each(['regular', 'bold'] as const)('%s', (weight) => {
   });
 });
 
+it('a mark under a letter is held to hang a quarter of the size below the line, one on it not at all', () => {
+  for (const letter of 'şţąẹ') expect(reachOf(letter).down, letter).toBe(0.25);
+  for (const letter of 'äéñ') expect(reachOf(letter).down, letter).toBeLessThan(0.25);
+});
+
 it('runs from the anchor, as wide as its length says, blanks without ink', () => {
   const place = { words: 'Av y', x: 100, y: 50, size: 10, weight: 'bold', anchor: 'middle' } as const;
   const ink = inkOf({ ...place, length: 40 });

@@ -1,6 +1,13 @@
 /** What `loads` prints and gives as data. Loads are the trade handbook's table, worked by hand with the parallel law. */
 import { describe, expect, it } from 'vitest';
-import { readMeter, solveLimits, solveLoads, solveResponse, toJson } from '../../src/analyse/index.ts';
+import {
+  readMeter,
+  solveKnobSteps,
+  solveLimits,
+  solveLoads,
+  solveResponse,
+  toJson,
+} from '../../src/analyse/index.ts';
 import { type Circuit, lugId } from '../../src/circuit/circuit.ts';
 import { wholeNumber } from '../../src/commands/loads.ts';
 import { printSigned } from '../../src/common/figures.ts';
@@ -70,6 +77,16 @@ describe('the tables', () => {
     expect(samples).not.toContain('Ω');
     expect(samples).toMatch(/selector 3 +middle +\d{4}–\d{4} Hz +\+\d\.\d–\+\d\.\d dB/);
     expect(text).toMatch(/tip to sleeve +400–600 kΩ/);
+  });
+
+  it('of settings say each setting once, beside its first pickup', () => {
+    const text = responseTable(solveKnobSteps(kestrel), true);
+    const rows = text.split('\n').slice(1);
+    const at = rows.findIndex((row) => row.startsWith('selector 2'));
+    expect(rows[at]).toMatch(/^selector 2 +10 +10 +middle/);
+    expect(rows[at + 1]).toMatch(/^ {20,}bridge/);
+    expect(rows[at + 3]).toMatch(/^ +10 +7 +middle/);
+    expect(rows.filter((row) => /^selector \d/.test(row))).toHaveLength(5);
   });
 
   it('are no wider than a terminal', () => {

@@ -97,6 +97,16 @@ describe.each(names)('%s', (name) => {
     expect(seen).toBeGreaterThan(0);
   });
 
+  it('writes the frequency of a flag in bold, and the height below it not', () => {
+    const lines = [...group(svgOf(name), `${id}-flags`).matchAll(/<text([^>]*)>([^<]*)</g)];
+    const bold = (unit: RegExp) =>
+      lines
+        .filter(([, , words = '']) => unit.test(words))
+        .map(([, look = '']) => /font-weight="700"/.test(look));
+    expect(new Set(bold(/Hz$/))).toEqual(new Set([true]));
+    expect(new Set(bold(/dB$/))).toEqual(new Set([false]));
+  });
+
   it('writes frequencies as people read them', () => {
     const figures = textsOf(group(svgOf(name), `${id}-axes-hertz`)).map(({ words }) => words);
     expect(figures).toEqual(expect.arrayContaining(['100', '1k', '10k']));
