@@ -103,8 +103,10 @@ describe.each(names)('%s', (name) => {
       lines
         .filter(([, , words = '']) => unit.test(words))
         .map(([, look = '']) => /font-weight="700"/.test(look));
-    expect(new Set(bold(/Hz$/))).toEqual(new Set([true]));
-    expect(new Set(bold(/dB$/))).toEqual(new Set([false]));
+    // In a plot of many positions flags have a badge alone.
+    expect(bold(/Hz$/)).not.toContain(false);
+    expect(bold(/dB$/)).not.toContain(true);
+    if (name === 'heron-ss') expect(bold(/Hz$/).length).toBeGreaterThan(0);
   });
 
   it('writes frequencies as people read them', () => {
