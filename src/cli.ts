@@ -14,7 +14,7 @@ import { whyNotWritten } from './files/reason.ts';
 const { version } = createRequire(import.meta.url)('../package.json') as { version: string };
 
 const program = new Command('solderleaf')
-  .description('Wiring diagrams of guitar kits, annotated with the solved loads.')
+  .description('Wiring diagrams of guitar kits, annotated with calculated loads.')
   .version(version)
   .showHelpAfterError('(see solderleaf --help)')
   .configureOutput({

@@ -1,6 +1,7 @@
 /** The companion pass: one load card a state, as text and shares, measured before anything is placed. */
 import { type PickupLoads, type StateLoads, type Treble, trebleOf } from '../analyse/index.ts';
 import type { Circuit, State } from '../circuit/circuit.ts';
+import { plainHertz } from '../common/figures.ts';
 import { textWidth } from '../common/text.ts';
 import { printFigure } from '../common/units.ts';
 import { contactsOf, isPickup, type Part } from '../parts/index.ts';
@@ -39,17 +40,20 @@ export interface Card {
 }
 
 /** What the cards’ bars, ticks and readings are, once for all of them. */
-export const cardsSay = (cards: readonly Card[]): readonly string[] => [
-  'DC load: ohms from a pickup’s hot lead to ground, pickups disconnected; signal load: the same at signal frequency, with the tone path.',
+export const cardsSay = (cards: readonly Card[], frequency: number): readonly string[] => [
+  'DC load: resistance across the pickup’s leads, all pickups disconnected.',
+  `Signal load: the same at ${plainHertz(frequency)}, with the tone control and its capacitor.`,
   'Bar: signal load in this position; tick: the pickup’s reference load.',
   'Multimeter: pickups connected, all controls on 10.',
   ...(cards.some((card) => card.rows.some((row) => row.level !== undefined)) || joinedSays(cards, ' dB down')
-    ? [LEVEL_SAYS]
+    ? LEVEL_SAYS
     : []),
   ...(joinedSays(cards, 'in series') ? [SERIES_SAYS] : []),
 ];
-const LEVEL_SAYS =
-  'dB down: at 1 kHz for the same voltage in each coil, below the loudest here; alone or all, below the reference harness.';
+const LEVEL_SAYS = [
+  'dB down: level at 1 kHz, equal voltage in each coil, relative to the loudest pickup in this position;',
+  'for a single pickup, or all together, relative to the reference harness.',
+];
 const SERIES_SAYS = 'In series: each pickup’s load includes the windings of the others in its chain.';
 const joinedSays = (cards: readonly Card[], words: string): boolean =>
   cards.some(({ joined }) => joined?.includes(words) === true);

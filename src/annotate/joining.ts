@@ -21,9 +21,9 @@ export function joiningWords(
   const words = [
     joined(loads, label),
     ...phaseWords(loads, label),
-    ...(all === undefined ? [] : [`all ${all}`]),
+    ...(all === undefined ? [] : [`together ${all}`]),
   ];
-  return `${words.join(', ')}${silentTogether ? ': silent together' : ''}`;
+  return `${words.join(', ')}${silentTogether ? ': they cancel, no output' : ''}`;
 }
 
 function joined(loads: readonly PickupLoads[], label: Labels): string {

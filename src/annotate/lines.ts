@@ -5,7 +5,7 @@ import { nth } from '../common/must.ts';
 import type { Joint } from '../describe/kit.ts';
 import { componentOf, elementsLike, isPickup, type Part } from '../parts/index.ts';
 
-/** `sleeved` is a component leg in sleeving. */
+/** `sleeved` is a component leg sleeved. */
 type LineLook = 'signal' | 'ground' | 'leg' | 'sleeved' | 'jumper' | 'bend' | 'braid';
 
 export interface Line {

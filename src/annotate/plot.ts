@@ -115,9 +115,9 @@ function linesUnderTitle({ kit }: Circuit, knobs: Knobs): readonly string[] {
   const cable = printQuantity(kit.outputLoad.cable.value, 'farad');
   const amplifier = printQuantity(kit.outputLoad.amplifier.value, 'ohm');
   return [
-    `Response: volts at the jack per volt in each sounding coil. Volume ${knobs.volume}, tone ${knobs.tone}; cable ${cable}, amplifier ${amplifier}.`,
-    'Dashed grey: the pickup’s reference harness, at the same setting. Peak heights are above the level at 100 Hz' +
-      (kit.parts.some((part) => isPickup(part) && !part.coreLoss) ? ', core losses left out.' : '.'),
+    `Response: output voltage at the jack for 1 V induced in each selected coil. Volume ${knobs.volume}, tone ${knobs.tone}; cable ${cable}, amplifier ${amplifier}.`,
+    'Dashed grey: the pickup’s reference harness, at the same setting. Peak peak heights relative to the level at 100 Hz' +
+      (kit.parts.some((part) => isPickup(part) && !part.coreLoss) ? ', core loss neglected.' : '.'),
   ];
 }
 
@@ -183,7 +183,7 @@ function rowOf({ shape, reference, difference }: PickupCurve, label: string): Pl
   }
   const [apart, higher] = [printSigned(percent, 0), printDecibels(height)];
   const same = Number(apart) === 0 && higher === '0.0 dB';
-  return { label, words: same ? 'as designed' : `${apart} % in frequency, ${higher}` };
+  return { label, words: same ? 'as designed' : `${apart} %, peak ${higher}` };
 }
 
 function descriptionOf({ lines, states }: Pick<Plot, 'lines' | 'states'>): string {

@@ -56,13 +56,7 @@ function stepOf(circuit: Circuit, { kind, from, to }: Joint): number {
   return parts.some((part) => is(part, 'jack')) ? 5 : 4;
 }
 
-const VERBS: Readonly<Record<Joint['kind'], string>> = {
-  wire: 'Wire',
-  leg: 'Leg',
-  jumper: 'Bare jumper',
-  bend: 'Bend',
-  braid: 'Braid',
-};
+const VERBS = { wire: 'Wire', jumper: 'Bare jumper', braid: 'Braid' } as const;
 
 /** What the component is, so that the right one is picked up: its value, and its bands or code. */
 function markOf(part: Part): readonly string[] {
@@ -86,13 +80,20 @@ function lineOf({ kit }: Circuit, { kind, from, to, colour, length }: Joint): st
     const label = part?.label ?? name;
     // The two legs of a component are alike in the hand; a bare number after a name would read as part of it.
     if (part && is(part, 'component')) return label;
-    return /^\d+$/.test(lug) ? `${label}, lug ${lug}` : `${label} ${lug}`;
+    return /^\d+$/.test(lug) ? `${label} lug ${lug}` : `${label} ${lug}`;
   };
   const cut = [
     ...(kind === 'leg' ? component.flatMap(markOf) : []),
-    ...(kind === 'leg' && component.some((part) => sleevedAt(part, [from, to])) ? ['in sleeving'] : []),
+    ...(kind === 'leg' && component.some((part) => sleevedAt(part, [from, to])) ? ['sleeved'] : []),
     ...(colour === undefined ? [] : [colourName(colour)]),
     ...(length === undefined ? [] : [`${Math.round(length * 1000)} mm`]),
   ].join(', ');
-  return `${VERBS[kind]}${cut === '' ? '' : ` (${cut})`}: ${end(from)} to ${end(to)}`;
+  if (kind === 'bend') return `Bend ${end(from)} back and solder it to ${end(to)}`;
+  if (kind === 'leg') {
+    const [own, other] = component.some((part) => part.name === from.part && is(part, 'component'))
+      ? [from, to]
+      : [to, from];
+    return `${end(own)}${cut === '' ? '' : ` (${cut})`}: one leg to ${end(other)}`;
+  }
+  return `${VERBS[kind]}${cut === '' ? '' : ` (${cut})`} from ${end(from)} to ${end(to)}`;
 }

@@ -21,7 +21,7 @@ export function stateLine(
 ): string {
   const switches = kit.parts.filter((part) => contactsOf(part).length > 0);
   const drawn = switches.map((part) => `${part.label} in position ${settings?.[part.name] ?? 1}`);
-  return `${drawn.length === 0 ? '' : `${drawn.join(', ')}. `}All controls on 10. At a crossing, the broken line passes underneath. ${coloured ? 'Line colours say what a wire carries, letters the colour of its insulation.' : 'Letters say the colour of a wire’s insulation.'}`;
+  return `${drawn.length === 0 ? '' : `${drawn.join(', ')}. `}All controls on 10. At a crossing, the broken line passes underneath. ${coloured ? 'Line colour: signal carried. Letters: insulation colour (IEC 60757).' : 'Letters: insulation colour (IEC 60757).'}`;
 }
 
 /** What sounds and what each pickup sees, state by state, then the joints one by one. */
@@ -29,13 +29,15 @@ export function describeSheet(circuit: Circuit, cards: readonly Card[], views: r
   const states = cards.map((card) => {
     const rows = card.rows.map(
       (row) =>
-        `${row.label} sees ${row.dcLoad} at DC and ${row.signalLoad} at signal frequency${row.level === undefined ? '' : `, ${row.level}`}`,
+        `${row.label}: DC load ${row.dcLoad}, signal load ${row.signalLoad}${row.level === undefined ? '' : `, ${row.level}`}`,
     );
     const title = card.joined === undefined ? card.title : `${card.title}, ${card.joined}`;
-    return `Position ${card.badge}: ${title}. ${rows.join('; ')}.`;
+    const where = card.switches.length === 0 ? '' : `Position ${card.badge}: `;
+    return `${where}${title}. ${rows.join('; ')}.`;
   });
   const label = new Map(circuit.kit.parts.map((part) => [part.name, part.label]));
-  const end = ({ part, lug }: { part: string; lug: string }): string => `${label.get(part) ?? part} ${lug}`;
+  const end = ({ part, lug }: { part: string; lug: string }): string =>
+    `${label.get(part) ?? part} ${/^\d+$/.test(lug) ? `lug ${lug}` : lug}`;
   const joints = circuit.joints.map((joint) => `${joint.kind} from ${end(joint.from)} to ${end(joint.to)}`);
   return `${views.join(' ')} ${states.join(' ')} Joints: ${joints.join('; ')}.`;
 }

@@ -80,9 +80,7 @@ function checkDrawing(file: string, kits: ReadonlyMap<string, Kit>): boolean {
   const { findings, kit } = inspectAmong(read.text, [...kits.values()]);
   for (const finding of findings) say(`${file}:${printFinding(finding)}`);
   const described = [...kits].find(([, one]) => one === kit)?.[0];
-  const compared = described
-    ? `joints and values compared with ${described}`
-    : 'not compared with a description';
+  const compared = described ? `joints and values compared with ${described}` : 'not compared with a kit';
   say(`${file}: ${count(findings.length, 'finding')}, ${compared}`);
   // One that is of none of the kits named has a finding for that.
   return findings.length === 0;

@@ -44,7 +44,9 @@ export function addDraw(program: Command): void {
     .addOption(new Option('--view <side>', 'side it is seen from, in place of the kit’s').choices(views))
     .addOption(new Option('--hand <hand>', 'right- or left-handed, in place of the kit’s').choices(hands))
     .addOption(
-      new Option('--theme <name>', 'light, dark, or print (black on white)').choices(Object.keys(themes)),
+      new Option('--theme <name>', 'light, dark, or print (black and grey, no fills)').choices(
+        Object.keys(themes),
+      ),
     )
     .addOption(
       new Option('--mode <mode>', 'static; inline, whose colours a page may set; standalone, with its font')
@@ -65,7 +67,7 @@ export function addDraw(program: Command): void {
     .option('--step <number>', 'the drawing up to one soldering step, and the work of that step; or all')
     .option(
       '--effort <steps>',
-      `steps of the search for better places, 0 for none (default: ${DEFAULT_EFFORT.steps})`,
+      `placement optimisation steps; 0 turns optimisation off (default: ${DEFAULT_EFFORT.steps})`,
       steps,
     )
     .option('--check', 'write nothing; exit 1 if a drawing on disk differs from what would be drawn', false)

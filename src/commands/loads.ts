@@ -86,9 +86,9 @@ function textOf({ circuit, loads, response, readings, limits }: Figures): string
     `Loads at DC and at ${frequency.value} Hz, all controls on 10; total: with cable, amplifier and the other pickups\n${loadsTable(loads)}`,
     ...(together === ''
       ? []
-      : [`Pickups that sound together; levels at 1 kHz for the same voltage in each coil\n${together}`]),
-    `Response into ${into}, all controls on 10; reference: in the pickup’s reference harness\n${responseTable(response)}`,
-    `Multimeter readings, nothing plugged in, with the pickups disconnected and connected\n${meterTable(kit, readings)}`,
+      : [`Pickups selected together; levels at 1 kHz for equal voltage in each coil\n${together}`]),
+    `Response with ${into}, all controls on 10; reference: the same pickup in its reference harness\n${responseTable(response)}`,
+    `Multimeter readings, no cable or amplifier connected; pickups disconnected and connected\n${meterTable(kit, readings)}`,
     ...(limits ? [limitTables(circuit, limits)] : []),
     assumptions(kit),
   ].join('\n\n');

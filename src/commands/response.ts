@@ -65,11 +65,11 @@ export function addResponse(program: Command): void {
       const content = await contentOf(kit, out, options);
       if (isForeign(out, content)) {
         complainOf(
-          `not written ${out}: another file is there, not ${VALUES.includes(endingOf(out)) ? 'a table' : 'a plot'} of this kit; move it, or give another name to --out`,
+          `not written ${out}: it already exists and is not ${VALUES.includes(endingOf(out)) ? 'a table' : 'a plot'} of this kit; move it, or give another name to --out`,
         );
         return fail();
       }
-      say(`${writeWhole(out, content) ? 'written ' : 'as drawn'}  ${out}`);
+      say(`${writeWhole(out, content) ? 'written  ' : 'unchanged'} ${out}`);
     });
 }
 

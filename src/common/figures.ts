@@ -6,6 +6,9 @@ export function printHertz(hertz: number): string {
   return rounded >= 1000 ? `${(rounded / 1000).toPrecision(3)} kHz` : `${rounded.toPrecision(3)} Hz`;
 }
 
+/** A frequency that somebody chose, as he would write it: `1 kHz`, `440 Hz`. */
+export const plainHertz = (hertz: number): string => (hertz >= 1000 ? `${hertz / 1000} kHz` : `${hertz} Hz`);
+
 /** A number with its sign, a true minus, and so many decimals; zero has no sign. */
 export function printSigned(value: number, decimals: number): string {
   const digits = Math.abs(value).toFixed(decimals);

@@ -73,25 +73,25 @@ const lugMove = (exchange: LugExchange | undefined): string => {
 };
 
 const acrossWords = (d: NoteDetails['capacitor-across']): readonly [string, string] => [
-  `${q(d.capacitor)} is connected straight across ${d.whole ? 'the signal' : q(d.pickup)}${d.control === undefined ? '' : ` with ${q(d.control)} on 10`}${bare(d.where)}: ${q(d.pickup)} is 3 dB down at ${d.cutoff}, in its reference harness at ${d.reference}`,
+  `${q(d.capacitor)} is connected straight across ${d.whole ? 'the signal' : q(d.pickup)}${d.control === undefined ? '' : ` with ${q(d.control)} on 10`}${d.where}: the −3 dB point of ${q(d.pickup)} is ${d.cutoff} instead of ${d.reference} in its reference harness`,
   d.control === undefined
     ? d.whole
       ? 'Connect it to ground through lugs 1 and 2 of a tone pot, or disconnect it from the signal.'
-      : `If ${bare(d.pickup)} should give its bass only, leave it so; otherwise connect ${q(d.capacitor)} through lugs 1 and 2 of a tone pot, or remove it.`
+      : `If this treble cut is intended, ignore this warning; otherwise connect ${q(d.capacitor)} through lugs 1 and 2 of a tone pot, or remove it.`
     : `Check the lugs of ${q(d.control)}${lugMove(d.exchange)}. A tone control is wired between its lugs 1 and 2: on 10 its whole track is then in series with the capacitor.`,
 ];
 
 export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDetails[C]) => Words } = {
   'load-off-reference': (d) =>
     note(
-      `signal load of ${q(d.part)}: ${d.figures.map(({ load, percent, where }) => `${load} (${printSigned(percent, 0)} %)${bare(where)}`).join('; ')}; its reference is ${d.reference}`,
+      `signal load of ${q(d.part)}: ${d.figures.map(({ load, percent, where }) => `${load} (${printSigned(percent, 0)} %)${where}`).join('; ')}; reference ${d.reference}`,
       d.below
         ? 'If this is not intended, use larger pots, or a larger resistor where one is connected across the signal; another padding resistor would load it more.'
         : 'If this is not intended, use a padding resistor; “solderleaf pad KIT” shows which, where, and what it does in every position.',
     ),
   'two-tone-controls': (d) =>
     note(
-      `${d.tones.map(q).join(' and ')} both load the signal${bare(d.where)}: the signal load is ${d.load}`,
+      `${d.tones.map(q).join(' and ')} both load the signal${d.where}: the signal load is ${d.load}`,
       'This is usual where each pickup has a tone control of its own; if the load is too heavy, use larger tone pots or one tone control for both.',
     ),
   'capacitor-across': (d) => warning(...acrossWords(d)),
@@ -99,17 +99,17 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
   'never-selected': (d) =>
     warning(
       `${q(d.part)} is never selected: it has no output in any switch position`,
-      'Follow its hot lead to the switch and its ground lead to ground; or remove it from the kit.',
+      'Check that its hot lead reaches a switch throw and its ground lead reaches ground; or remove it from the kit.',
     ),
   'hidden-by-pot': (d) =>
     warning(
-      `${q(d.part)} has almost no output${bare(d.where)} with ${q(d.pot)} on 10; turning that down brings it in`,
-      'If this is intended, as with a blend control, note that loads and cards are for the pot on 10; otherwise check the lugs of the pot.',
+      `${q(d.part)} has almost no output${d.where} with ${q(d.pot)} on 10; it is heard only with that pot turned down`,
+      'If this is intended, as with a blend control, no change is needed; loads and cards are for the pot on 10. Otherwise check the lugs of the pot.',
     ),
   'out-of-phase': (d) =>
     warning(
-      `${q(d.part)} is out of phase with ${list(d.others)}${bare(d.where)}${d.silent ? ': together they have no output' : ''}`,
-      `Exchange the hot and the ground lead of ${q(d.part)}, unless the thin sound is intended.`,
+      `${q(d.part)} is out of phase with ${list(d.others)}${d.where}${d.silent ? ': together they have no output' : ''}`,
+      `Swap its hot and ground leads, unless the thin sound is intended. Do not swap them where the ground lead is also the shield or connected to a metal cover: separate the two first.`,
     ),
   'first-not-bridge': (d) =>
     warning(
@@ -117,15 +117,15 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
       `By convention position 1 is nearest the bridge; ${bare(d.bridge)} is selected in position ${list(d.found)}. Check which pickup goes to which throw.`,
     ),
   'same-label': (d) =>
-    warning(`${q(d.label)} is also the label of ${q(d.other)}`, 'Give each part a label of its own.'),
+    warning(`${q(d.label)} is also the label of ${q(d.other)}`, 'Give each part a unique label.'),
   'control-no-effect': (d) =>
     warning(
       d.fall === undefined
-        ? `turning ${q(d.part)} changes nothing at the jack`
+        ? `${q(d.part)} has no effect on the output`
         : `turned down to 0, ${q(d.part)} reduces the output by only ${d.fall} at 1 kHz`,
       `${d.floating === undefined ? (d.free.length === 0 ? '' : `Not connected: lug ${list(d.free)}. `) : `${bare(d.floating)} is not connected to ground, nor is what is soldered to it. `}${
         d.fall === undefined
-          ? 'A volume control has the signal at lug 3, the output at 2 and ground at 1; a tone control is wired between 1 and 2, its capacitor between it and ground.'
+          ? 'A volume control has the signal at lug 3, the output at 2 and ground at 1; a tone control uses lugs 1 and 2, with the capacitor in series to ground.'
           : 'A volume control needs ground at lug 1: bend it back onto the case, and connect the case to ground.'
       }`,
     ),
@@ -156,8 +156,8 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     ),
   'inductance-assumed': (d) =>
     warning(
-      `${q(d.part)} has ${d.resistance}, but its inductance is taken as ${d.inductance}, which is usual for ${d.usual}`,
-      `Write its inductance, measured or from its maker: with the same wire it would be ${d.scaled}, with thinner wire less. Resonances and curves are for ${d.inductance}.`,
+      `${q(d.part)} has ${d.resistance}, but its inductance is assumed to be ${d.inductance}, typical of a ${d.usual} pickup`,
+      `Add its inductance, measured or from the data sheet: with the same wire it would be about ${d.scaled}, with thinner wire less. Resonances and curves are calculated for ${d.inductance}.`,
     ),
   'not-in-stock': (d) =>
     warning(
@@ -169,8 +169,8 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
       `${d.got} is unusual for ${d.what}${d.likely === undefined ? '' : `; did you mean ${d.likely}?`}`,
       `Usual values are ${d.least} to ${d.most}; ${
         d.unit === 'ohm'
-          ? 'k means thousand, M million, m a thousandth'
-          : 'u means a millionth, n a thousandth of that, p a thousandth of that again'
+          ? 'k = thousand, M = million, m = thousandth'
+          : 'u = micro (10⁻⁶), n = nano (10⁻⁹), p = pico (10⁻¹²)'
       }.`,
     ),
 };

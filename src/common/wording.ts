@@ -25,7 +25,7 @@ export interface Details extends NoteDetails {
   'decimal-comma': { got: string; meant?: string };
   'missing-key': { key: string; what: string };
   'wrong-type': { expected: string; got: string };
-  'unsupported-kind': { got: string; allowed: readonly string[] };
+  'unsupported-kind': { got: string; allowed: readonly string[]; isSwitch: boolean };
   'bad-choice': { got: string; nearest?: string; allowed: readonly string[] };
   'bad-quantity': { got: string; why: string; examples: string };
   'bad-length': { got: string; why: string; examples: string };
@@ -52,7 +52,7 @@ export interface Details extends NoteDetails {
   'no-pickup': Record<never, never>;
   'pickup-no-hot': { part: string; lug: string };
   'pickup-no-ground': { part: string; lug: string };
-  'ground-point-no-ground': { part: string; sleeve: string };
+  'ground-point-no-ground': { part: string; sleeve: string; on: readonly string[] };
   /** `where` is put behind a clause. */
   'no-output': { where: string; pot?: string };
   /** `joints`: that which connects the signal to ground, then others that meet it and would end the short as well. */
@@ -81,7 +81,7 @@ const glyphWords = (glyph: string): string => {
   return /[\p{C}\p{Z}\p{M}]/u.test(glyph) ? number : `${glyph} (${number})`;
 };
 const exchangeLugs = (pot: string): string =>
-  `Exchange lugs 1 and 3 of ${q(pot)}: on 10 its wiper is at lug 3, so ground belongs at lug 1.`;
+  `Swap lugs 1 and 3 of ${q(pot)}: on 10 its wiper is at lug 3, so ground belongs at lug 1.`;
 
 const error = (message: string, remedy: string): Words => ({ severity: 'error', message, remedy });
 export const wording: Wording = {
@@ -98,23 +98,26 @@ export const wording: Wording = {
       'Give one of the two kits another id, or draw them into separate folders with --out.',
     ),
   'file-empty': () =>
-    error('the file is empty', 'Write at least kit, title, parts and joints; the README has a first kit.'),
+    error('the file is empty', 'Write at least kit, title, parts and joints; see the README for an example.'),
   'not-a-kit': () =>
     error(
       'not a kit: it has neither kit nor parts nor joints',
-      'Name another file; the README has a first kit.',
+      'Name another file; see the README for an example.',
     ),
   'not-text': () => error('the file is not text in UTF-8', 'Save the description as plain text in UTF-8.'),
   'bad-syntax': (d) =>
-    error(d.reason, 'Fix the text at this place; indent with spaces and close every quote and bracket.'),
+    error(
+      d.reason,
+      'Correct the text at the marked position; indent with spaces, and close every quote and bracket.',
+    ),
   'duplicate-key': (d) =>
-    error(`${q(d.key)} is given twice`, 'Give each part, and each key, a name of its own.'),
+    error(`${q(d.key)} is given twice`, 'Remove one of the two; if they are two parts, rename one.'),
   'too-many-aliases': () =>
     error('the aliases in this file expand without limit', 'Write the parts out instead of using aliases.'),
   'script-failed': (d) =>
     error(
       `the file could not be run: ${d.reason}`,
-      'It must export one kit by default: export default defineKit({ … }).',
+      'It must have one kit as its default export: export default defineKit({ … }).',
     ),
   'too-deep': () =>
     error(
@@ -132,18 +135,23 @@ export const wording: Wording = {
       `${q(d.got)}: a comma inside braces ends the value`,
       `Use a decimal point: ${d.meant === undefined ? 'write 5.7k, not 5,7k' : `write ${bare(d.meant)}`}. For thousands write k: 470k.`,
     ),
-  'missing-key': (d) => error(`${d.what} has no ${q(d.key)}`, `Add ${bare(d.key)}.`),
+  'missing-key': (d) => error(`${d.what} has no ${q(d.key)}`, `Add the key ${q(d.key)}.`),
   'wrong-type': (d) => error(`expected ${headOf(d.expected)}, found ${d.got}`, `Write ${d.expected}.`),
   'unsupported-kind': (d) =>
-    error(`${q(d.got)} is a part that is not supported yet`, `Supported kinds: ${list(d.allowed)}.`),
+    d.isSwitch
+      ? error(
+          `there is no kind ${q(d.got)}`,
+          'Describe it as kind: switch, with its lugs and positions; see the README.',
+        )
+      : error(`${q(d.got)} is a part that is not supported yet`, `Supported kinds: ${list(d.allowed)}.`),
   'bad-choice': (d) =>
     error(`${q(d.got)} is not allowed here`, meant(d.nearest, `Allowed: ${list(d.allowed)}.`)),
   'bad-quantity': (d) => error(`${q(d.got)}: ${d.why}`, `Write a value such as ${d.examples}.`),
   'bad-length': (d) => error(`${q(d.got)}: ${d.why}`, `Write a length such as ${d.examples}.`),
   'bad-kit-id': (d) =>
     error(
-      `${q(d.got)} cannot be a file name`,
-      'Use lower-case letters, digits and single hyphens, starting with a letter, at most 40 characters.',
+      `${q(d.got)} is not a valid kit id`,
+      'Use lower-case letters, digits and single hyphens; start with a letter; at most 40 characters. The id is used in file names.',
     ),
   'bad-name': (d) =>
     error(
@@ -203,7 +211,7 @@ export const wording: Wording = {
   'bend-needs-case': (d) =>
     error(
       `${bare(d.from)} cannot be bent onto ${bare(d.to)}`,
-      'Only a lug of a pot can be bent back, onto that pot’s own case; write bend: POT.LUG > POT.CASE.',
+      'Only a lug of a pot can be bent back, onto that pot’s own case; write bend: POT.1 > POT.case.',
     ),
   'no-jack': () =>
     error('the kit has no output jack', 'Add a part of kind jack and connect its tip and sleeve.'),
@@ -238,31 +246,33 @@ export const wording: Wording = {
   'ground-point-no-ground': (d) =>
     error(
       `${q(d.part)} is not connected to ground`,
-      `Connect it to a case that is connected to ${bare(d.sleeve)}; strings that are not grounded hum.`,
+      d.on.length === 0
+        ? `Connect it to ${bare(d.sleeve)} or to a grounded case; ungrounded strings or shields hum.`
+        : `It is on the signal. First disconnect it from ${list(d.on)}; then connect it to ${bare(d.sleeve)} or to a grounded case.`,
     ),
   'no-output': (d) =>
     error(
-      `no output${bare(d.where)}`,
+      `no output${d.where}`,
       d.pot === undefined
         ? 'Follow the signal from the jack’s tip back to a pickup and add the missing joint.'
         : exchangeLugs(d.pot),
     ),
   'output-shorted': (d) =>
     error(
-      `the output is shorted: the tip is connected to ground${bare(d.where)}`,
+      `the output is shorted: the tip is connected to ground${d.where}`,
       d.pot !== undefined
         ? exchangeLugs(d.pot)
         : d.joints.length === 0
           ? 'Find the joint that connects the signal to ground and move it.'
           : d.joints.length === 1
-            ? `${q(d.joints[0] ?? '')} connects the signal to ground: move one of its ends to the right lug.`
-            : `One of these joints is wrong: ${d.joints.map(q).join(', ')}. Move its end to the right lug.`,
+            ? `${q(d.joints[0] ?? '')} connects the signal to ground: move one end to the correct lug.`
+            : `One of these joints is wrong: ${d.joints.map(q).join(', ')}. Move one end of the wrong joint to the correct lug.`,
     ),
   'too-many': (d) => error(`the kit has ${d.count} ${d.what}`, `Use at most ${d.most} in one kit.`),
   'crowded-lug': (d) =>
     error(
       `${d.count} joints at ${d.lug}, which has room for ${d.most}`,
-      'Move one of them to another lug of the same net, such as the other end of a wire that is already there.',
+      'Move one joint to another lug that is already connected to this one, such as the far end of one of its wires.',
     ),
   'unknown-arrangement': (d) =>
     error(`unknown arrangement ${q(d.got)}`, meant(d.nearest, `Arrangements: ${list(d.allowed)}.`)),
@@ -276,7 +286,7 @@ export const wording: Wording = {
   'kit-id-taken': (d) =>
     error(
       `“${d.id}” is also the id of ${d.file}`,
-      'Give each kit an id of its own: its files are named by it.',
+      'Give each kit a unique id; it is used for the file names.',
     ),
   'missing-glyph': (d) =>
     error(
@@ -286,12 +296,12 @@ export const wording: Wording = {
   'no-route': () =>
     error(
       'not every wire of this kit could be routed, so it is not drawn',
-      'Try another arrangement with --arrangement, or connect some wires to other lugs of the same net. Please report this: it is an error in the program.',
+      'Try another arrangement with --arrangement, or connect some wires to other lugs of the same net. This is a bug in Solderleaf; please report it.',
     ),
   'drawing-misleads': (d) =>
     error(
-      `${bare(d.drawing)} would be misread, and is not written: ${found(d)}`,
-      'Try another arrangement with --arrangement, or a shorter label. Please report this: it is an error in the program.',
+      `${bare(d.drawing)} could be misread and was not written: ${found(d)}`,
+      'Try another arrangement with --arrangement, or a shorter label. This is a bug in Solderleaf; please report it.',
     ),
   'drawing-untidy': (d) => ({
     severity: 'warning',

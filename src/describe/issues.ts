@@ -105,7 +105,7 @@ export function typeName(value: unknown): string {
       if (Number.isNaN(value)) return 'a value that is not a number';
       return Number.isFinite(value) ? 'a number' : 'a number that is too large';
     case 'boolean':
-      return `the word ${value}, which stands for yes or no`;
+      return `${value} (a yes/no value)`;
     case 'object':
       return 'a map of keys and values';
     default:
@@ -155,7 +155,7 @@ function translate(issue: Issue, context: Context): Problem {
     return problem('bad-colour', path, { got, allowed: colours, ...(meant ? { nearest: meant } : {}) });
   }
   const empty = (): Problem =>
-    size(path, `${quoted(at.at(-1))} is empty`, 'Write something there, or leave the key out.');
+    size(path, `${quoted(at.at(-1))} is empty`, 'Enter a value, or remove the key if it is not required.');
   // Of a title and a label only a visible character is required.
   if (issue.code === 'invalid_format' && issue.pattern === String(/\S/)) return empty();
   switch (issue.code) {
@@ -172,11 +172,7 @@ function translate(issue: Issue, context: Context): Problem {
     case 'too_big':
       return size(path, `${quoted(at.at(-1))} is longer than ${issue.maximum} characters`, 'Shorten it.');
     default:
-      return size(
-        path,
-        `${quoted(at.at(-1))} is not written as it should be`,
-        'See the README for how it is written.',
-      );
+      return size(path, `${quoted(at.at(-1))} is not valid`, 'See the README for the format.');
   }
 }
 
@@ -193,11 +189,15 @@ function quantity(issue: z.core.$ZodIssueCustom, path: Path, got: string): Probl
 
 /** Parts that the trade has and this program does not yet; common practice, no source. */
 const UNSUPPORTED =
-  /toggle|push-?push|blend|rotary|slide|kill|button|stacked|concentric|dual-?gang|no-?load|stereo|4-?way|four-?way|lever-4|4-?pole|four-?lead|mini|preamp|diode|transformer|inductor/;
+  /push-?push|blend|stacked|concentric|dual-?gang|no-?load|stereo|four-?lead|preamp|diode|transformer|inductor/;
+/** Switches that a kit can describe itself. */
+const SWITCHES = /toggle|rotary|slide|kill|button|4-?way|four-?way|lever-4|4-?pole|four-?pole|mini/;
 
-/** Whether a word names such a part. */
-export const isUnsupported = (word: string): boolean =>
-  UNSUPPORTED.test(word.trim().toLowerCase().replaceAll(' ', '-'));
+/** What a word names, if it is such a part: one that is missing, or a switch that the kit can describe. */
+export function unsupported(word: string): 'missing' | 'switch' | undefined {
+  const plain = word.trim().toLowerCase().replaceAll(' ', '-');
+  return UNSUPPORTED.test(plain) ? 'missing' : SWITCHES.test(plain) ? 'switch' : undefined;
+}
 
 /** What the trade calls some choices. */
 const SYNONYMS: Readonly<Record<string, string>> = {

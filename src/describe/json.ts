@@ -66,12 +66,12 @@ function step(want: Want, token: string, open: ('{' | '[')[]): Want | undefined 
 
 function complain(want: Want, token: string | undefined, inside: '{' | '[' | undefined): string {
   if ((token === '}' || token === ']') && (want === 'key' || want === 'value'))
-    return 'a comma stands before this closing bracket; JSON allows none there';
-  if (want === 'key' || want === 'key-or-close') return 'a key in double quotes should stand here';
+    return 'JSON does not allow a comma before this closing bracket';
+  if (want === 'key' || want === 'key-or-close') return 'expected a key in double quotes';
   if (want === 'colon') return 'a colon is missing after the key';
   if (want === 'after')
     return inside === undefined
-      ? 'the kit ended before this; nothing may follow'
+      ? 'the kit ended before this; nothing may follow it'
       : 'a comma or a closing bracket is missing here';
   return 'not a JSON value; text goes in double quotes';
 }

@@ -3,7 +3,7 @@ import { nearest } from '../common/nearest.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import { type Kind, kinds, type Part } from '../parts/index.ts';
 import type { Flaw, PartBase } from '../parts/kind.ts';
-import { isUnsupported, meantBy, problemsOf, typeName } from './issues.ts';
+import { meantBy, problemsOf, typeName, unsupported } from './issues.ts';
 import { partShapes } from './schema.ts';
 
 interface ReadPart {
@@ -49,8 +49,13 @@ function kindProblem(name: string, value: Readonly<Record<string, unknown>>): Pr
       expected: `a kind: ${kindNames.join(', ')}`,
       got: typeName(kind),
     });
-  if (isUnsupported(kind))
-    return problem('unsupported-kind', [...path, 'kind'], { got: kind, allowed: kindNames });
+  const known = unsupported(kind);
+  if (known !== undefined)
+    return problem('unsupported-kind', [...path, 'kind'], {
+      got: kind,
+      allowed: kindNames,
+      isSwitch: known === 'switch',
+    });
   const meant = meantBy(kind, kindNames);
   return problem('bad-choice', [...path, 'kind'], {
     got: kind,

@@ -17,7 +17,7 @@ const shapeOf = <K extends string, S extends z.ZodRawShape>(kind: {
   z.strictObject({
     kind: z
       .literal(kind.kind)
-      .describe(`${kind.what}; lugs ${kind.lugs.map(({ name }) => name).join(', ') || 'as it says'}`),
+      .describe(`${kind.what}; lugs ${kind.lugs.map(({ name }) => name).join(', ') || 'as listed'}`),
     ...commonFields,
     ...kind.fields,
   });
@@ -39,7 +39,7 @@ const nameSchema = z.string().regex(ID).max(NAME_LONGEST).describe('Name of a pa
 
 const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
   wire: 'A wire, cut and stripped: PART.LUG > PART.LUG',
-  leg: 'A bare component leg: PART.LUG > PART.LUG',
+  leg: 'A component’s own leg, bare or sleeved: PART.LUG > PART.LUG',
   jumper: 'A short bare wire between lugs of one part: PART.LUG > PART.LUG',
   bend: 'A pot’s lug bent back onto its own case: POT.1 > POT.case',
   braid: 'The screen of a shielded lead: PART.LUG > PART.LUG',

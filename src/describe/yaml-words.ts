@@ -5,10 +5,10 @@ const WORDS: Readonly<Record<string, string>> = {
   ALIAS_PROPS: 'an alias (*) cannot carry an anchor or a tag',
   BAD_DIRECTIVE: 'a line may not start with % here',
   BAD_DQ_ESCAPE: 'a backslash in double quotes starts an escape that does not exist',
-  BAD_INDENT: 'this line’s indentation fits no line above it',
+  BAD_INDENT: 'the indentation of this line does not match any line above',
   BAD_PROP_ORDER: 'an anchor (&) or tag (!) stands before the colon; it belongs after it',
-  BAD_COLLECTION_TYPE: 'a tag (!) that means nothing here',
-  BAD_SCALAR_START: 'a plain word may not start with this character; put it in quotes',
+  BAD_COLLECTION_TYPE: 'an unknown tag (!)',
+  BAD_SCALAR_START: 'text cannot start with this character unless it is in quotes',
   BLOCK_AS_IMPLICIT_KEY: 'a second key on this line; it belongs on a line of its own, or in quotes',
   BLOCK_IN_FLOW: 'a bracket or brace opened above is not closed before this line',
   KEY_OVER_1024_CHARS: 'a key is longer than 1024 characters',
@@ -20,7 +20,7 @@ const WORDS: Readonly<Record<string, string>> = {
   MULTIPLE_DOCS: 'a second document starts here; one file holds one kit',
   NON_STRING_KEY: 'a key must be plain text',
   TAB_AS_INDENT: 'a tab is used for indentation',
-  TAG_RESOLVE_FAILED: 'a tag (!) that means nothing here',
+  TAG_RESOLVE_FAILED: 'an unknown tag (!)',
   UNEXPECTED_TOKEN: 'this does not belong here; a quote, bracket or comma is missing or too many',
 };
 

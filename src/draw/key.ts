@@ -24,7 +24,7 @@ const WORDS: Readonly<Record<Line['look'], string>> = {
   sleeved: 'sleeved leg',
   jumper: 'bare jumper',
   bend: 'lug bent back and soldered to the case',
-  braid: 'bare braid, to be kept off lugs',
+  braid: 'bare shield braid: keep clear of signal lugs',
 };
 
 /** One entry for each look that occurs, signal wires by what they carry; then one for each colour code. */
@@ -38,9 +38,9 @@ export function keyOf(
   const tints = new Map([
     ...pickups,
     ['chosen', 'switch output'],
-    ['output', 'to the output'],
-    ['tone', 'tone'],
-    ['other', 'other'],
+    ['output', 'to the output jack'],
+    ['tone', 'tone control'],
+    ['other', 'other signal wire'],
   ]);
   const signals = [...tints].flatMap(([tint, words]): KeyEntry[] =>
     lines.some((line) => line.look === 'signal' && line.tint === tint)

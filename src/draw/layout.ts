@@ -1,5 +1,5 @@
 /** How a sheet divides its room: head and key above, the drawing, and below it the load cards or the work of a step. */
-import { type Card, cardsSay, cardWidth } from '../annotate/cards.ts';
+import { type Card, cardWidth } from '../annotate/cards.ts';
 import { textWidth } from '../common/text.ts';
 import { CARD_GAP, cardHeight } from './cards.ts';
 import { EDGE, type Page, scaleOn } from './head.ts';
@@ -12,6 +12,8 @@ interface Room {
   readonly key: readonly KeyEntry[];
   readonly drawing: { readonly width: number; readonly height: number };
   readonly cards: readonly Card[];
+  /** What the cards say, sentence by sentence, below them. */
+  readonly legend: readonly string[];
   /** Lines of work in place of the cards. */
   readonly work: readonly string[];
 }
@@ -32,13 +34,13 @@ interface Layout {
 }
 
 /** Room for the lines below the cards. */
-const captionHeight = (cards: readonly Card[], inner: number): number =>
-  26 + 18 * (captionOf(cards, inner).length - 1);
+const captionHeight = (legend: readonly string[], inner: number): number =>
+  26 + 18 * (captionOf(legend, inner).length - 1);
 
 /** What the cards say below them, in as few lines as the width allows. */
-export function captionOf(cards: readonly Card[], inner: number): readonly string[] {
+export function captionOf(legend: readonly string[], inner: number): readonly string[] {
   const lines: string[] = [];
-  for (const sentence of cardsSay(cards)) {
+  for (const sentence of legend) {
     const last = lines.at(-1);
     const longer = `${last} ${sentence}`;
     if (last !== undefined && textWidth(longer, 12) <= inner) lines[lines.length - 1] = longer;
@@ -58,7 +60,7 @@ export function layOutSheet(room: Room, page?: Page): Layout {
     textWidth(room.title, 22, 'bold'),
     ...room.views.map((line) => textWidth(line, 12)),
     ...room.work.map(workWidth),
-    ...(cards.length === 0 ? [] : cardsSay(cards).map((line) => textWidth(line, 12))),
+    ...(cards.length === 0 ? [] : room.legend.map((line) => textWidth(line, 12))),
   );
   const base = Math.max(room.drawing.width, text);
   if (!page || cards.length === 0) {
@@ -81,7 +83,9 @@ function withCards(room: Room, inner: number, most: number): Layout {
   const perRow = Math.max(1, Math.ceil(cards.length / Math.max(1, rows)));
   const height = cardHeight(cards);
   const foot =
-    rows > 0 ? rows * (height + CARD_GAP) - CARD_GAP + captionHeight(cards, inner) : work.length * WORK_LINE;
+    rows > 0
+      ? rows * (height + CARD_GAP) - CARD_GAP + captionHeight(room.legend, inner)
+      : work.length * WORK_LINE;
   return {
     inner,
     width: Math.ceil(inner + 2 * EDGE),

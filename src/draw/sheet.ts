@@ -30,6 +30,8 @@ export interface Sheet {
   readonly placement: Placement;
   readonly lines: readonly Line[];
   readonly cards: readonly Card[];
+  /** What the cards say, below them. */
+  readonly legend: readonly string[];
   /** Tint by pickup name. */
   readonly tints: ReadonlyMap<string, string>;
   /** Label by tint, for the key. */
@@ -64,7 +66,10 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
     empty,
     theme,
   );
-  const layout = layOutSheet({ title: sheet.title, views, key, drawing: placement, cards, work }, sheet.page);
+  const layout = layOutSheet(
+    { title: sheet.title, views, key, drawing: placement, cards, legend: sheet.legend, work },
+    sheet.page,
+  );
   const { width, height } = layout;
   const pen = openSheet(root, { ...sheet, lines: views, width, height }, theme);
   drawKey(pen.group({ id: `${id}-key`, fill: 'none' }), layout.key, EDGE, layout.keyTop, theme);
@@ -85,9 +90,9 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
   drawChips(drawing.group({ id: `${id}-colours` }), placement, look, emphasis);
 
   if (work.length > 0) drawWork(pen.group({ id: `${id}-work` }), work, EDGE, layout.footTop, theme);
-  const said = cards.length === 0 ? [] : captionOf(cards, layout.inner);
-  said.forEach((line, i) => {
-    const y = height - EDGE - 4 - 18 * (said.length - 1 - i);
+  const caption = cards.length === 0 ? [] : captionOf(sheet.legend, layout.inner);
+  caption.forEach((line, i) => {
+    const y = height - EDGE - 4 - 18 * (caption.length - 1 - i);
     pen.text(line, at(EDGE, y), { size: 12, fill: theme.quiet, anchor: 'start' });
   });
   cards.forEach((card, i) => {

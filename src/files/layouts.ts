@@ -73,7 +73,7 @@ const pathOf = (issue: z.core.$ZodIssue | undefined): readonly (string | number)
 /** What keeps a file from being an arrangement: the most common mistake is to name a kit. */
 function slipOf(value: unknown, issue: z.core.$ZodIssue | undefined): string {
   const keys = typeof value === 'object' && value !== null ? Object.keys(value) : [];
-  if (keys.includes('joints')) return 'it is a kit and no arrangement';
+  if (keys.includes('joints')) return 'it is a kit, not an arrangement';
   if (!keys.includes('seats')) return 'it is not an arrangement, as it has no seats';
   const path = pathOf(issue);
   const [first = ''] = path;
@@ -82,7 +82,7 @@ function slipOf(value: unknown, issue: z.core.$ZodIssue | undefined): string {
   if (path.length === 1 && !keys.includes(String(first))) return `${where}: it is missing`;
   if (issue?.code === 'too_big') return `${where}: it is too large; at most ${issue.maximum}`;
   if (issue?.code === 'too_small') return `${where}: it is too small; at least ${issue.minimum}`;
-  return `${where}: it is not written as it should be`;
+  return `${where}: it is not valid`;
 }
 
 /** What is wrong with a name that no arrangement could be found by; nothing when one is. */

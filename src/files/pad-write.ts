@@ -27,12 +27,12 @@ export function writePads(file: string, plan: PadPlan): PadWriting {
   const several = chosen.filter((advice) => advice.replaces.length > 1);
   if (several.length > 0) {
     const pads = several.map(({ pickup, replaces }) => `${pickup} has ${replaces.join(' and ')}`).join('; ');
-    return refuse(file, `${pads}: take out all but one of each pickup’s pads, then run this again`, []);
+    return refuse(file, `${pads}: remove all but one pad of each pickup, then run this again`, []);
   }
   if (file.endsWith('.ts'))
     return refuse(
       file,
-      'a TypeScript kit is a program, which is not edited; add to it:',
+      'TypeScript kits are not edited automatically; make these changes by hand:',
       linesToAdd(edit, true),
     );
   return writeText(file, plan, edit);
@@ -76,7 +76,7 @@ function writeText(file: string, plan: PadPlan, edit: KitEdit): PadWriting {
   if (edited === undefined || !reads(edited, file, plan))
     return refuse(
       file,
-      'its layout leaves no sure place for the change; add by hand:',
+      'the file cannot be edited safely; make these changes by hand:',
       linesToAdd(edit, false),
     );
   // The decoder drops a byte order mark; the file keeps it.
@@ -86,7 +86,7 @@ function writeText(file: string, plan: PadPlan, edit: KitEdit): PadWriting {
     writeWhole(target, mark + edited);
   } catch (thrown) {
     const why = thrown instanceof Unwritable ? thrown.reason : whyNotWritten(thrown);
-    return refuse(file, `${why}; add by hand:`, linesToAdd(edit, false));
+    return refuse(file, `${why}; make these changes by hand:`, linesToAdd(edit, false));
   }
   return {
     outcome: 'written',

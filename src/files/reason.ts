@@ -1,15 +1,15 @@
 /** Why the system would not read or write, in words: the one place where its error codes are worded. */
 
 const EITHER: Readonly<Record<string, string>> = {
-  EACCES: 'you have no permission',
-  EPERM: 'you have no permission',
+  EACCES: 'permission denied',
+  EPERM: 'permission denied',
   ELOOP: 'symbolic links form a loop',
   ENAMETOOLONG: 'the name is too long',
 };
 const READING: Readonly<Record<string, string>> = {
   ...EITHER,
-  ENOENT: 'there is no such file',
-  ENOTDIR: 'there is no such file',
+  ENOENT: 'file not found',
+  ENOTDIR: 'file not found',
   EISDIR: 'it is a folder',
   ENXIO: 'it is a socket, not a file',
 };
@@ -19,7 +19,7 @@ const WRITING: Readonly<Record<string, string>> = {
   EEXIST: 'there is a file where the folder should be',
   ENOTDIR: 'there is a file where the folder should be',
   EISDIR: 'there is a folder where the file should be',
-  ENOENT: 'no folder can be made there',
+  ENOENT: 'the folder cannot be created',
   ENOSPC: 'the disk is full',
   EFBIG: 'the file is larger than the system allows',
 };

@@ -67,7 +67,7 @@ function answerOf(file: string): Promise<Answer> {
       settle(answer);
     };
     const limit = setTimeout(
-      () => end({ failed: `it did not end within ${TIME_LIMIT / 1000} seconds` }),
+      () => end({ failed: `it did not finish within ${TIME_LIMIT / 1000} seconds` }),
       TIME_LIMIT,
     );
     const handed = child.stdio[3];

@@ -54,7 +54,7 @@ const WORDS = {
   'unknown-aspect': (d: { id: string }) =>
     `${q(d.id)} does not say which drawing of the kit this is: its view, position, step or theme`,
   'drawn-otherwise': (d: { what: string; drawn: string; described: string }) =>
-    `${q(d.what)}: drawn is ${d.drawn.slice(0, 120)}, the kit gives ${d.described.slice(0, 120)}`,
+    `${q(d.what)}: the drawing has ${d.drawn.slice(0, 120)}, the kit gives ${d.described.slice(0, 120)}`,
   // What is joined to what.
   'loose-end': (d: { wire: string }) => `${d.wire} ends on no lug`,
   lug: (d: { part: string; what: string }) => `${d.part} ${d.what}`,
@@ -62,7 +62,7 @@ const WORDS = {
     `${d.part} has ${d.count === 0 ? 'no body' : `${d.count} bodies over one another`} in the drawing`,
   'parts-touch': (d: { part: string; other: string }) => `${d.part} and ${d.other} lie over one another`,
   'other-kit': (d: { drawn: string; kits: readonly string[] }) =>
-    `the drawing is of ${q(d.drawn)}; described is ${d.kits.map(q).join(', ')}`,
+    `the drawing shows kit ${q(d.drawn)}, but the kits given are: ${d.kits.map(q).join(', ')}`,
   part: (d: { part: string; what: string }) => `${q(d.part)} ${d.what}`,
   'joint-missing': (d: { joint: string }) => `${d.joint} is described and not drawn`,
   'joint-extra': (d: { joint: string }) => `${d.joint} is drawn and not described`,

@@ -71,7 +71,7 @@ export const fraction = (about: string) =>
       if (text === '' || !(value > 0 && value < 1)) {
         ctx.addIssue({
           code: 'custom',
-          message: 'not a share between 0 % and 100 %',
+          message: 'must be between 0 % and 100 %',
           params: { quantity: 'fraction', examples: '5%, 20% or 0.2' },
         });
         return z.NEVER;

@@ -17,7 +17,7 @@ type Humbucker = PickupPart<'humbucker'>;
  */
 export const humbucker = definePart({
   kind: 'humbucker',
-  what: 'humbucker pickup with two leads',
+  what: 'two-lead humbucker pickup',
   is: ['pickup'],
   mirrors: true,
   fields: pickupFields,

@@ -14,7 +14,7 @@ const lugName = z
   .transform(String)
   .refine((name) => /^[A-Za-z0-9]{1,6}$/.test(name), {
     params: { remedy: 'Use one to six letters and digits, such as A1 or common.' },
-    message: 'this cannot be the name of a lug',
+    message: 'this is not a valid lug name',
   });
 const column = z.array(lugName).max(MOST);
 
@@ -44,7 +44,7 @@ const lugsIn = ({ left, right }: Columns): readonly string[] => [...left, ...rig
 /** A switch that the kit itself describes: its lugs, where they sit, and which of them touch in each position. */
 export const ownSwitch = definePart({
   kind: 'switch',
-  what: 'switch described in the kit',
+  what: 'user-defined switch',
   is: ['switch'],
   mirrors: false,
   fields,
@@ -58,7 +58,13 @@ export const ownSwitch = definePart({
     const twice = all.find((name, i) => all.indexOf(name) !== i);
     return [
       ...(all.length < 2
-        ? [{ path: ['lugs'], why: 'a switch has two lugs at least', remedy: 'Name them from the top down.' }]
+        ? [
+            {
+              path: ['lugs'],
+              why: 'a switch needs at least two lugs',
+              remedy: 'Name them from the top down.',
+            },
+          ]
         : []),
       ...(twice === undefined
         ? []
@@ -94,7 +100,7 @@ function positionFlaws(
           {
             path,
             why: `“${twice}” is named twice in one position`,
-            remedy: 'Lugs that touch belong in one group.',
+            remedy: 'Put lugs that are connected in this position into one group.',
           },
         ]),
   ];

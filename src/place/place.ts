@@ -57,7 +57,7 @@ export async function place(
 ): Promise<Placement> {
   const { kit } = circuit;
   const parts = kit.parts.map((part) => ({ part, outline: outlineOf(part, captions.get(part.name)) }));
-  progress('finding places');
+  progress('placing parts');
   const many = parts.length > MANY;
   const seeds = many
     ? undefined
@@ -78,7 +78,7 @@ export async function place(
     progress(`laying ${kit.joints.length} wires`);
     const wiring = new Wiring(settled, kit.joints, MARGIN, many);
     if (!wiring.layAll(1)) continue;
-    if (!many) progress('searching for better places');
+    if (!many) progress('optimising placement');
     if (!many) improve(wiring, kit.joints, between, effort);
     return finish(wiring.stands, wiring.result());
   }

@@ -188,7 +188,7 @@ async function drawPlan(plan: Plan, options: DrawOptions, drawer: Drawer): Promi
     const small = plan.page === undefined ? undefined : smallestType(svg);
     if (small !== undefined && small < LEAST_TYPE)
       lines.push(
-        `note      ${name}: the smallest type on ${plan.page} is ${(Math.floor(small * 10) / 10).toFixed(1)} mm; ${LEAST_TYPE} mm is needed to be readable. Use a larger page.`,
+        `note      ${name}: type on ${plan.page} is only ${(Math.floor(small * 10) / 10).toFixed(1)} mm high; at least ${LEAST_TYPE} mm is readable. Use a larger page, or --step.`,
       );
   }
   return { file, reports, lines, troubles, failed };
@@ -199,7 +199,8 @@ const MOST_FINDINGS = 3;
 
 /** What the check of a drawing finds in it, as problems of its kit. */
 function proofOf(drawing: string, svg: string, prepared: Prepared): readonly Problem[] {
-  const found = proofread(svg, prepared);
+  // Small type has a note of its own: only a larger page mends it.
+  const found = proofread(svg, prepared).filter(({ rule }) => rule !== 'small-type');
   const of = (weight: Weight) => {
     const all = found.filter((one) => one.weight === weight).map(printFinding);
     return { drawing, findings: all.slice(0, MOST_FINDINGS), more: Math.max(0, all.length - MOST_FINDINGS) };
@@ -230,19 +231,19 @@ interface Said {
 }
 
 function compared(target: string, content: string | Uint8Array): Said {
-  if (holds(target, content)) return { text: `as drawn  ${target}`, failed: false };
+  if (holds(target, content)) return { text: `unchanged ${target}`, failed: false };
   return { text: `${existsSync(target) ? 'differs  ' : 'missing  '} ${target}`, failed: true };
 }
 
 function written(target: string, content: string | Uint8Array): Said {
   if (isForeign(target, content))
     return {
-      text: `not written ${target}: another file is there, not a drawing of this kit; move it, or choose another folder with --out`,
+      text: `not written ${target}: it already exists and is not a drawing of this kit; move it, or choose another folder with --out`,
       failed: true,
       trouble: true,
     };
   try {
-    return { text: `${writeWhole(target, content) ? 'written  ' : 'as drawn '} ${target}`, failed: false };
+    return { text: `${writeWhole(target, content) ? 'written  ' : 'unchanged'} ${target}`, failed: false };
   } catch (thrown) {
     if (!(thrown instanceof Unwritable)) throw thrown;
     const text = `cannot write to ${thrown.folder}: ${thrown.reason} (${target}); choose another with --out`;

@@ -11,7 +11,7 @@ import type {
 } from '../analyse/index.ts';
 import { type Circuit, endAt, type LugId, lugId } from '../circuit/circuit.ts';
 import { positionCell } from '../circuit/position.ts';
-import { printCount, printDecibels, roundedTo } from '../common/figures.ts';
+import { printCount, printDecibels, printSigned, roundedTo } from '../common/figures.ts';
 import { nth } from '../common/must.ts';
 import { printQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
@@ -28,7 +28,7 @@ const DISCONNECTED = 'disconnected';
 const CONNECTED = 'connected';
 const METER_HEADS = [
   'position',
-  'measured from',
+  'measured',
   `volume on 10: ${DISCONNECTED}`,
   CONNECTED,
   `volume on 0: ${DISCONNECTED}`,
@@ -44,7 +44,7 @@ export function meterTable(kit: Kit, states: readonly StateReadings[]): string {
       .filter(({ lugs }) => !isTip(kit, lugs))
       .map((reading) => [
         '',
-        probeLug(kit, reading.lugs),
+        `${probeLug(kit, reading.lugs)} to ground`,
         ...both(reading),
         ...both(lugOf(volumeZero, reading.net)),
       ]),
@@ -79,7 +79,7 @@ const ohmRange = ({ low, high }: Pick<Range, 'low' | 'high'>): string =>
 const hertzRange = (range: SampledRange | undefined): string =>
   range ? rangeText([`${Math.round(range.low)} Hz`, `${Math.round(range.high)} Hz`]) : '';
 const decibelRange = (range: SampledRange | undefined): string =>
-  range ? rangeText([printDecibels(range.low), printDecibels(range.high)]) : '';
+  range ? `${printSigned(range.low, 1)} to ${printDecibels(range.high)}` : '';
 
 /** The limits of loads and readings; apart from them, where most resonances lie. */
 export function limitTables({ kit, nets }: Circuit, limits: Limits): string {
@@ -119,17 +119,17 @@ export function limitTables({ kit, nets }: Circuit, limits: Limits): string {
       .filter((entry) => !isTip(kit, entry.lugs))
       .map(({ one, lugs: all }) => [
         '',
-        probeLug(kit, all),
+        `${probeLug(kit, all)} to ground`,
         ohmRange(one.disconnected),
         ohmRange(one.connected),
       ]);
     return [...(tip ?? []), ...rest];
   });
   return [
-    `Limits of loads and readings: no harness within its tolerances, at ${temperatures.low} to ${temperatures.high} °C, lies outside`,
+    `Worst-case limits of loads and multimeter readings: all parts within tolerance, ${temperatures.low} to ${temperatures.high} °C`,
     columns(['position', 'sounding', 'DC load', 'signal load', 'total load'], loads),
     '',
-    columns(['position', 'measured from', `volume on 10: ${DISCONNECTED}`, CONNECTED], meter),
+    columns(['position', 'measured', `volume on 10: ${DISCONNECTED}`, CONNECTED], meter),
     '',
     `Resonance: 95 % of ${printCount(samples)} samples, each value uniform within its tolerance, seed ${seed}`,
     columns(['position', 'sounding', 'resonance', 'height'], peaks),

@@ -30,7 +30,7 @@ interface Report {
 
 /** @param all every table; else what to do, in a screenful */
 export function padReport(circuit: Circuit, plan: PadPlan, other: PadPlan, all = false): string {
-  const head = `${circuit.kit.title}\nPadding resistors for the ${LOAD[plan.match]}, from ${choiceText(plan.series)}. Loads are solved with all controls on 10.`;
+  const head = `${circuit.kit.title}\nPadding resistors for the ${LOAD[plan.match]}, from ${choiceText(plan.series)}. Loads are calculated with all controls on 10.`;
   const width = Math.max(...plan.advice.map(({ pickup }) => pickup.length));
   const each = plan.advice.map((advice) => {
     const [first, ...more] = [
@@ -41,7 +41,7 @@ export function padReport(circuit: Circuit, plan: PadPlan, other: PadPlan, all =
   });
   const fitted = plan.advice.some((advice) => advice.kind === 'pad' && !advice.present);
   const together = fitted
-    ? [`With every resistor chosen here\n${effectTable(inOrder(plan.effects), plan.match)}`]
+    ? [`With all these resistors fitted\n${effectTable(inOrder(plan.effects), plan.match)}`]
     : [];
   const missing = missingText(circuit, plan.series);
   const hidden =
@@ -51,7 +51,7 @@ export function padReport(circuit: Circuit, plan: PadPlan, other: PadPlan, all =
     ...each,
     ...together,
     ...missing,
-    ...(hidden ? ['Every value and every position: add --all.'] : []),
+    ...(hidden ? ['For all values and positions, add --all.'] : []),
   ].join('\n\n');
 }
 
@@ -86,8 +86,8 @@ function detailsOf(report: Report, advice: PadAdvice): readonly string[] {
           ? []
           : [
               [
-                'in its place',
-                `${ohmsText(advice.standIn)} to ground would load it as the tone control of its reference does`,
+                'alternative',
+                `${ohmsText(advice.standIn)} from its signal lead to ground would match its signal load`,
               ] as const,
             ];
       return [...listed(standIn), ...insteadOf(report, advice.alternatives)];
@@ -116,7 +116,7 @@ function padTables(report: Report, advice: Advised<'pad'>): readonly string[] {
   const { circuit, plan, other } = report;
   const { pickup, state, chosen } = advice;
   const lines: readonly (readonly [string, string])[] = [
-    ['judged', judgedText(circuit, plan.match, advice)],
+    ['matched', judgedText(circuit, plan.match, advice)],
     ['resistor', resistorText(circuit, advice)],
     ['from, to', `${advice.from}, ${advice.to}`],
     ['ideal value', ohmsText(advice.ideal)],
@@ -126,7 +126,7 @@ function padTables(report: Report, advice: Advised<'pad'>): readonly string[] {
   return [
     ...listed(lines),
     `\n${neighbours(plan.match, advice)}`,
-    `\n  What ${ohmsText(chosen.ohms)} does in every other position, shared positions first\n${effectTable(elsewhereFirst(chosen.effects, state, pickup), plan.match)}`,
+    `\n  Effect of ${ohmsText(chosen.ohms)} in the other positions, those of several pickups first\n${effectTable(elsewhereFirst(chosen.effects, state, pickup), plan.match)}`,
     ...insteadOf(report, advice.alternatives),
   ];
 }
@@ -149,7 +149,7 @@ function causeLines({ plan, all }: Report, { causes }: Advised<'too-heavy'>): re
 
 function judgedText(circuit: Circuit, match: Match, { state, pickup, reference }: Advised<'pad'>): string {
   const others = (circuit.states[state]?.sounding ?? []).filter((name) => name !== pickup);
-  const with_ = others.length === 0 ? 'where it sounds alone' : `where it sounds with ${others.join(', ')}`;
+  const with_ = others.length === 0 ? 'on its own' : `together with ${others.join(', ')}`;
   const where = inState(circuit, state).trimStart();
   return `${where}${where === '' ? '' : ', '}${with_}; reference ${LOAD[match]} ${ohmsText(reference)}`;
 }
@@ -169,7 +169,7 @@ function loadText(
   const own = chosen.effects.find((effect) => effect.index === state && effect.pickup === pickup);
   if (!own) return 'not known';
   const [load, reference] = [loadOf(match, own.after), loadOf(match, own.reference)];
-  return `${ohmsText(load)} of ${ohmsText(reference)} (${percentText((load / reference - 1) * 100)})`;
+  return `${ohmsText(load)}, reference ${ohmsText(reference)} (${percentText((load / reference - 1) * 100)})`;
 }
 
 /** What matching the other load would take. */
@@ -181,9 +181,9 @@ function otherText(other: PadPlan, { pickup, chosen: { ohms } }: Advised<'pad'>)
         ? 'the same value matches it best'
         : `to match it instead (--match ${other.match}), ${ohmsText(advice.chosen.ohms)}: DC ${loadText('dc', advice)}; signal ${loadText('signal', advice)}`;
     case 'fits':
-      return `meets its reference as it is: ${ohmsText(advice.load)} of ${ohmsText(advice.reference)} (${percentText(advice.percent)})`;
+      return `without the change ${ohmsText(advice.load)} (${percentText(advice.percent)})`;
     case 'too-heavy':
-      return `is too heavy already: ${ohmsText(advice.load)} of ${ohmsText(advice.reference)} (${percentText(advice.percent)})`;
+      return `too heavy already: ${ohmsText(advice.load)} (${percentText(advice.percent)})`;
     case 'no-tone':
       return 'no tone control loads it';
     default:
@@ -196,7 +196,7 @@ function neighbours(match: Match, { below, chosen, above }: Advised<'pad'>): str
     option ? [[ohmsText(option.ohms), which, ohmsText(option.load), percentText(option.percent)]] : [];
   const rows = [...row(below, 'next below'), ...row(chosen, 'chosen'), ...row(above, 'next above')];
   const none = [below ? '' : 'smaller', above ? '' : 'larger'].filter((word) => word !== '');
-  const note = none.length === 0 ? '' : `\n  none ${none.join(' and none ')} in stock`;
+  const note = none.length === 0 ? '' : `\n  no ${none.join(' and no ')} value available`;
   return columns(['available', '', LOAD[match], 'off by'], rows, 2, '  ') + note;
 }
 
@@ -236,7 +236,7 @@ function insteadOf({ circuit, plan, all }: Report, alternatives: readonly Altern
     const text = alternativeText(circuit, one);
     const but = worseLines(circuit, plan.match, one.worse);
     return all
-      ? [`\n  Instead: ${text}\n${effectTable(inOrder(one.effects), plan.match, '    ')}`]
-      : listed([['instead', text], ...but.map((line) => ['', line] as const)]);
+      ? [`\n  Alternative: ${text}\n${effectTable(inOrder(one.effects), plan.match, '    ')}`]
+      : listed([['alternative', text], ...but.map((line) => ['', line] as const)]);
   });
 }

@@ -27,11 +27,11 @@ const resultText = ({ load, percent }: Pick<Option, 'load' | 'percent'>): string
 
 /** What to do about one pickup, on one line. */
 export function verdictOf(circuit: Circuit, match: Match, advice: PadAdvice): string {
-  if (advice.kind === 'silent') return 'never selected: no resistor to choose';
+  if (advice.kind === 'silent') return 'never selected; no resistor needed';
   const sees = `${ohmsText(advice.load)}${inState(circuit, advice.state)}, reference ${ohmsText(advice.reference)}, ${percentText(advice.percent)}`;
   switch (advice.kind) {
     case 'fits':
-      return `fits: ${LOAD[match]} ${sees}${match === 'dc' ? '; --match signal judges it with the tone path' : ''}`;
+      return `OK: ${LOAD[match]} ${sees}; no resistor needed${match === 'dc' ? '; --match signal judges it with the tone path' : ''}`;
     case 'pad':
       return padVerdict(circuit, advice);
     case 'too-heavy':
@@ -41,13 +41,13 @@ export function verdictOf(circuit: Circuit, match: Match, advice: PadAdvice): st
     case 'needless':
       return `remove ${advice.pads.join(' and ')}: without it ${ohmsText(advice.without)}, with it ${sees}`;
     case 'shares':
-      return `shares ${advice.pads.join(' and ')} with ${advice.owner}, to which it is connected in every position: ${sees}; one resistor cannot suit both`;
+      return `shares ${advice.pads.join(' and ')} with ${advice.owner}, with which it is always in parallel: ${sees}; one resistor cannot match both`;
     case 'no-tone':
       return `leave as it is: no tone control loads it${advice.others ? '' : ', as this kit has none'}, so its signal load is ${sees}`;
     case 'pair':
       return `in series with ${advice.first}: one resistor loads both, see ${advice.first}; ${sees}`;
     case 'out-of-reach':
-      return `no resistor to ground helps, as no lead of it is at ground: ${sees}`;
+      return `a resistor to ground would not load it: neither of its leads is grounded: ${sees}`;
   }
 }
 
@@ -65,7 +65,7 @@ function padVerdict(circuit: Circuit, advice: Advised<'pad'>): string {
   const both = pair === undefined ? '' : ` for it and ${pair.join(' and ')}, in series`;
   return body
     ? `change ${part} from ${ohmsText(body.ohms.value)} to ${value}${out}${both}: ${result}${stockText(notInStock)}`
-    : `fit ${value} from ${from} to ${to}${both}: ${result} in place of ${resultText(advice)}`;
+    : `fit ${value} from ${from} to ${to}${both}: ${ohmsText(advice.load)} (${percentText(advice.percent)}) → ${ohmsText(chosen.load)} (${percentText(chosen.percent)})`;
 }
 
 /** One line for each switch position in which the resistor makes loads worse. */
@@ -76,7 +76,7 @@ export function worseLines(circuit: Circuit, match: Match, worse: readonly Effec
       (effect) =>
         `${effect.pickup} ${ohmsText(loadOf(match, effect.before))} → ${ohmsText(loadOf(match, effect.after))}, ${percentText(effect.percent)}`,
     );
-    return `but${inState(circuit, index)}: ${each.join('; ')}`;
+    return `worse${inState(circuit, index)}: ${each.join('; ')}`;
   });
 }
 

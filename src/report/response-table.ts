@@ -72,7 +72,7 @@ export function responseHead({ kit }: Circuit, knobs?: Knobs): string {
   const { cable, amplifier } = kit.outputLoad;
   const setting = knobs ? `volume ${knobs.volume}, tone ${knobs.tone}; ` : '';
   const load = `cable ${printQuantity(cable.value, 'farad')}, amplifier ${printQuantity(amplifier.value, 'ohm')}`;
-  return `${kit.title}\n${setting}${load}; heights are above the level at 100 Hz${kit.parts.some((part) => isPickup(part) && !part.coreLoss) ? ', core losses left out' : ''}`;
+  return `${kit.title}\n${setting}${load}; peak heights relative to the level at 100 Hz${kit.parts.some((part) => isPickup(part) && !part.coreLoss) ? ', core loss neglected' : ''}`;
 }
 
 interface Column {
@@ -103,7 +103,7 @@ function columnsOf(circuit: Circuit, { state, pickups, together }: StateResponse
   const alone = pickups.length > 1 ? pickups : [];
   return [
     ...all,
-    ...alone.map(({ pickup, gain }) => ({ head: `${name}: ${labelOf(circuit, pickup)} alone`, gain })),
+    ...alone.map(({ pickup, gain }) => ({ head: `${name}: from ${labelOf(circuit, pickup)}`, gain })),
   ];
 }
 

@@ -90,7 +90,7 @@ export function assumptions(kit: Kit): string {
     });
     return values.length === 0
       ? []
-      : [`${pickup.name}: ${values.join(', ')} by default for a ${whatIs(pickup)}`];
+      : [`${pickup.name}: ${values.join(', ')} assumed, typical of a ${whatIs(pickup)}`];
   });
   return [...lines, ...coreLossLine(kit), COUPLING].join('\n');
 }
@@ -100,8 +100,7 @@ function coreLossLine({ parts }: Kit): readonly string[] {
   const without = parts.filter(isPickup).flatMap(({ name, coreLoss }) => (coreLoss ? [] : [name]));
   return without.length === 0
     ? []
-    : [`Core loss is left out for ${andWords(without)}: a real resonance is lower and broader.`];
+    : [`Core loss is neglected for ${andWords(without)}: the real peak is lower (in dB) and broader.`];
 }
 
-const COUPLING =
-  'Coupling between pickups is left out: each pickup is one winding, without mutual inductance to another.';
+const COUPLING = 'Mutual inductance between pickups is neglected: each pickup is one winding.';

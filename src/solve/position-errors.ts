@@ -69,10 +69,28 @@ export function groundPointErrors(kit: Kit): readonly Problem[] {
     .filter((part) => is(part, 'ground-point'))
     .filter((part) => lugsOf(part).some((lug) => !nets.same(lugId(part.name, lug.name), sleeve)))
     .filter((part) => !isProtected(kit, nets, part, sleeve))
-    .map((part) =>
-      problem('ground-point-no-ground', ['parts', part.name], { part: part.name, sleeve }, 'key'),
-    );
+    .map((part) => {
+      const own = lugsOf(part).map((lug) => lugId(part.name, lug.name));
+      const on = own.some((lug) => isOnSignal(kit, nets, lug))
+        ? own.flatMap((lug) => joinedTo(kit, lug))
+        : [];
+      return problem('ground-point-no-ground', ['parts', part.name], { part: part.name, sleeve, on }, 'key');
+    });
 }
+
+/** Whether joints connect a lug to one that carries signal: a pickup's hot lead, a switch, a track or the jack's tip. */
+const isOnSignal = (kit: Kit, nets: Union, lug: LugId): boolean =>
+  kit.parts.some((part) =>
+    lugsOf(part).some(({ name, role }) => SIGNAL_ROLES.has(role) && nets.same(lugId(part.name, name), lug)),
+  );
+const SIGNAL_ROLES: ReadonlySet<LugRole> = new Set(['hot', 'tip', 'common', 'throw', 'wiper', 'clockwise']);
+
+/** The lugs that joints lead to from one. */
+const joinedTo = (kit: Kit, lug: LugId): readonly LugId[] =>
+  kit.joints.flatMap(({ from, to }) => {
+    const [a, b] = [lugIdOf(from), lugIdOf(to)];
+    return a === lug ? [b] : b === lug ? [a] : [];
+  });
 
 /** Whether components lead from a ground point to the sleeve, and all that is joined to it are their legs. */
 function isProtected(kit: Kit, nets: Union, point: Part, sleeve: string): boolean {

@@ -57,7 +57,7 @@ describe('a card', () => {
 
 describe('what the cards say once for all', () => {
   const said = (cards: readonly Card[], word: string): boolean =>
-    cardsSay(cards).some((line) => line.startsWith(word));
+    cardsSay(cards, 1000).some((line) => line.startsWith(word));
   it('explains a level where one is given, and series where there is any', () => {
     expect([said([card({})], 'dB down'), said([card({})], 'In series')]).toEqual([false, false]);
     expect(said([card({}), card({ rows: [{ ...row, level: '5.0 dB down' }] })], 'dB down')).toBe(true);

@@ -61,8 +61,8 @@ it('pots of the values a pickup was designed for are worth no note', () => {
 
 it('pots too large: one note for each pickup, of the position where it is heard alone', () => {
   expect([...notes(ss('500k'))].sort()).toEqual([
-    'load-off-reference: signal load of “bridge”: 250 kΩ (+100 %) with selector in position 1; its reference is 125 kΩ',
-    'load-off-reference: signal load of “neck”: 250 kΩ (+100 %) with selector in position 3; its reference is 125 kΩ',
+    'load-off-reference: signal load of “bridge”: 250 kΩ (+100 %) with selector in position 1; reference 125 kΩ',
+    'load-off-reference: signal load of “neck”: 250 kΩ (+100 %) with selector in position 3; reference 125 kΩ',
   ]);
 });
 
@@ -77,7 +77,7 @@ it('pots too small: larger ones are the remedy, and not another resistor', () =>
 it('positions of one load are listed together', () => {
   const twice = ss('500k', {}, [], 'selector.B3 > selector.B2');
   expect(notes(twice)).toContain(
-    'load-off-reference: signal load of “bridge”: 250 kΩ (+100 %) with selector in positions 1 and 2; its reference is 125 kΩ',
+    'load-off-reference: signal load of “bridge”: 250 kΩ (+100 %) with selector in positions 1 and 2; reference 125 kΩ',
   );
 });
 

@@ -42,12 +42,12 @@ describe('steps', () => {
         ?.number;
     expect(steps[2]?.lines).toContain(
       // The pad's leg at the switch goes in a tube.
-      'Leg (470 kΩ, yellow violet yellow gold, in sleeving): Neck pad to Selector A3',
+      'Neck pad (470 kΩ, yellow violet yellow gold, sleeved): one leg to Selector A3',
     );
     // IEC 60062 and EIA-198: 22 nF is 22 × 10³ pF, marked 223.
     expect(steps[2]?.lines.filter((line) => line.includes('nF'))).toEqual([
-      expect.stringMatching(/^Leg \(22 nF, marked 223\): /),
-      expect.stringMatching(/^Leg \(22 nF, marked 223\): /),
+      expect.stringMatching(/^Tone cap \(22 nF, marked 223\): one leg to /),
+      expect.stringMatching(/^Tone cap \(22 nF, marked 223\): one leg to /),
     ]);
     expect(stepOf('volume.case > tone-1.case')).toBe(1);
     expect(stepOf('volume.1 > volume.case')).toBe(2);
@@ -65,7 +65,7 @@ describe('steps', () => {
     const steps = stepsOf(buildCircuit({ ...kit, joints }));
     const last = steps[steps.length - 1];
     expect(last?.title).toBe('Step 9');
-    expect(last?.lines).toEqual(['Wire (pink, 180 mm): Volume, lug 2 to Output tip']);
+    expect(last?.lines).toEqual(['Wire (pink, 180 mm) from Volume lug 2 to Output tip']);
     expect(steps.map(({ title }) => title)).not.toContain('Output');
   });
 });

@@ -61,7 +61,7 @@ describe('two single coils in series, one volume of 250 kΩ', () => {
       'bridge.hot > out.sleeve',
       ...harness,
     ];
-    expect(joined({ parts, joints })).toEqual(['in series, out of phase: silent together']);
+    expect(joined({ parts, joints })).toEqual(['in series, out of phase: they cancel, no output']);
     expect(said({ parts, joints })).toEqual([
       'warning out-of-phase: “bridge” is out of phase with neck: together they have no output',
     ]);
@@ -164,7 +164,7 @@ describe('what is heard nowhere', () => {
       'volume.case > out.sleeve',
     ];
     expect(said({ parts, joints })).toContain(
-      'warning hidden-by-pot: “neck” has almost no output with “volume” on 10; turning that down brings it in',
+      'warning hidden-by-pot: “neck” has almost no output with “volume” on 10; it is heard only with that pot turned down',
     );
   });
   it('position 1 without the bridge pickup', () => {

@@ -159,7 +159,7 @@ describe('states', () => {
     const [found, ...more] = report(draft ? findErrors(draft) : [], source);
     expect(more).toEqual([]);
     expect(found?.place.excerpt).toContain('v.3 > out.sleeve');
-    expect(found?.remedy).toContain('Exchange lugs 1 and 3 of “v”');
+    expect(found?.remedy).toContain('Swap lugs 1 and 3 of “v”');
   });
   test('no exchange is proposed that would not fix it', () => {
     const volume = { kind: 'pot', value: '250k' };

@@ -247,10 +247,10 @@ describe('nearest names', () => {
 test.each([
   ['{"a" 1}', 5, 'a colon is missing after the key'],
   ['{"a": 1 "b": 2}', 8, 'a comma or a closing bracket is missing here'],
-  ['{"a": 1} 2', 9, 'the kit ended before this; nothing may follow'],
-  ['{"a": 1,}', 8, 'a comma stands before this closing bracket; JSON allows none there'],
-  ['[1,]', 3, 'a comma stands before this closing bracket; JSON allows none there'],
-  ['{a: 1}', 1, 'a key in double quotes should stand here'],
+  ['{"a": 1} 2', 9, 'the kit ended before this; nothing may follow it'],
+  ['{"a": 1,}', 8, 'JSON does not allow a comma before this closing bracket'],
+  ['[1,]', 3, 'JSON does not allow a comma before this closing bracket'],
+  ['{a: 1}', 1, 'expected a key in double quotes'],
   ['{"a": b}', 6, 'not a JSON value; text goes in double quotes'],
 ])('%s: what is wrong with JSON, and where', (text, offset, reason) =>
   expect(findJsonError(text)).toEqual({ offset, reason }),

@@ -97,7 +97,7 @@ describe('values of nothing, and out of range', () => {
     expect(words(henries(''))('0')).toBe('an inductance must be more than zero');
     expect(words(henries(''))('2k')).toBe('not an inductance');
     for (const share of ['120%', '100%', '0', '-5%', 5, '', 'half'])
-      expect(words(fraction(''))(share), String(share)).toBe('not a share between 0 % and 100 %');
+      expect(words(fraction(''))(share), String(share)).toBe('must be between 0 % and 100 %');
     for (const share of ['5%', 0.05, '99.9%']) expect(words(fraction(''))(share)).toBeUndefined();
   });
 });

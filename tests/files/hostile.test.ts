@@ -143,7 +143,7 @@ describe('a disk that is full', () => {
       expect(readdirSync(disk)).toEqual(['full.svg']);
     },
   );
-  it.skipIf(!mounted)('leaves the advice of pad to be read, and what to add by hand', () => {
+  it.skipIf(!mounted)('leaves the advice of pad to be read, and what to make these changes by hand', () => {
     rmSync(join(disk, 'full.svg'));
     const kit = join(disk, 'kit.yaml');
     const bare = readFileSync('samples/kestrel-hss.yaml', 'utf8');
@@ -153,7 +153,7 @@ describe('a disk that is full', () => {
     const done = run('pad', kit, '--write', '--match', 'signal');
     expect([done.status, done.stderr]).toEqual([
       1,
-      expect.stringContaining('the disk is full; add by hand:'),
+      expect.stringContaining('the disk is full; make these changes by hand:'),
     ]);
     expect(done.stdout.length).toBeGreaterThan(200);
     expect(readFileSync(kit, 'utf8')).toBe(bare);
@@ -255,7 +255,7 @@ describe('a hostile folder', () => {
     spawnSync('chmod', ['000', closed]);
     const refused = run('check', closed, join(kits, 'good.yaml'));
     expect(refused.status).toBe(1);
-    expect(refused.stderr).toContain('the folder cannot be read: you have no permission');
+    expect(refused.stderr).toContain('the folder cannot be read: permission denied');
   });
 });
 
@@ -278,7 +278,7 @@ describe('a hostile script', () => {
   writeFileSync(good, text('beside'));
   it.each([
     ['exit', 'process.exit(0)', 'exit code 0'],
-    ['hang', 'while (true) {}', 'did not end within 10 seconds'],
+    ['hang', 'while (true) {}', 'did not finish within 10 seconds'],
     ['nothing', 'throw undefined', 'undefined'],
     ['signal', "process.kill(process.pid, 'SIGTERM')", 'SIGTERM'],
     ['large', "export const x = 1; process.stdout.write('x'.repeat(5e6))", undefined],

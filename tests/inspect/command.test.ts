@@ -28,7 +28,7 @@ it('passes good drawings, and says what each was compared with', { timeout: 30_0
   );
   const alone = run('--drawing', good);
   expect(alone.status).toBe(0);
-  expect(alone.stdout).toBe('out/heron-ss.svg: no findings, not compared with a description\n');
+  expect(alone.stdout).toBe('out/heron-ss.svg: no findings, not compared with a kit\n');
 });
 
 it('gives each finding a line with its place, and exits 1', { timeout: 30_000 }, () => {
@@ -44,7 +44,7 @@ it('fails a drawing of another kit, what is not a drawing, and what is not there
 }, () => {
   const other = run('samples/wren-hs.yaml', '--drawing', good);
   expect(other.status).toBe(1);
-  expect(other.stdout).toContain('the drawing is of “heron-ss”; described is “wren-hs”');
+  expect(other.stdout).toContain('the drawing shows kit “heron-ss”, but the kits given are: “wren-hs”');
   const files = [
     written('page.html', '<html></html>'),
     written('noise.svg', new Uint8Array([0xff, 0, 7])),
@@ -54,7 +54,7 @@ it('fails a drawing of another kit, what is not a drawing, and what is not there
   expect(status).toBe(1);
   expect(stdout).toContain('its root is <html>, not an SVG drawing');
   expect(stdout).toContain('noise.svg: not an SVG drawing: it is not text in UTF-8');
-  expect(stdout).toContain('none.svg: there is no such file');
+  expect(stdout).toContain('none.svg: file not found');
   expect(stderr).toBe('');
 });
 

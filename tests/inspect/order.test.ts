@@ -42,11 +42,11 @@ it('what is drawn otherwise is told by what of it differs', async () => {
   const radius = await wordsFor('wren-hs', (svg) =>
     svg.replace(/(class="sl-plate" rx=")\d+/, (_, before: string) => `${before}13`),
   );
-  expect(radius.join('\n')).toMatch(/drawn is rect with rx 13, the kit gives rect with rx \d+/);
+  expect(radius.join('\n')).toMatch(/the drawing has rect with rx 13, the kit gives rect with rx \d+/);
   const other = await wordsFor('wren-hs', (svg) =>
     svg.replace('>five-way<', '>x<').replace('>three-way<', '>four-way<'),
   );
-  expect(other.join('\n')).toContain('drawn is “four-way”, the kit gives “three-way”');
+  expect(other.join('\n')).toContain('the drawing has “four-way”, the kit gives “three-way”');
 });
 
 it('a wire under the pale box of a padding resistor is found without the kit', async () => {

@@ -174,7 +174,7 @@ describe('finer points', () => {
     const found = inspect(change('250 kΩ log', '500 kΩ log'), kit);
     expect(found.map(({ rule, message }) => `${rule}: ${message}`)).toEqual([
       'part: “tone-1” has “Tone 1 500 kΩ log”; described is “Tone 1 250 kΩ log”',
-      'drawn-otherwise: “part-tone-1”: drawn is “500 kΩ log”, the kit gives “250 kΩ log”',
+      'drawn-otherwise: “part-tone-1”: the drawing has “500 kΩ log”, the kit gives “250 kΩ log”',
     ]);
   });
   it('the limits themselves: text at 4.4:1 is found and at 4.6:1 is not; a wire 5.5 from a lug is found, 6.5 is not', () => {

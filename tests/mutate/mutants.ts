@@ -48,15 +48,15 @@ const NAMED: readonly (readonly [what: string, file: string, from: string, to: s
   [
     'key colours exchanged',
     'draw/key.ts',
-    "['output', 'to the output'],\n    ['tone', 'tone'],",
-    "['tone', 'to the output'],\n    ['output', 'tone'],",
+    "['output', 'to the output jack'],\n    ['tone', 'tone control'],",
+    "['tone', 'to the output jack'],\n    ['output', 'tone control'],",
   ],
   ['ground over signal', 'draw/wires.ts', "=== 'ground' ? 0 : 1e6", "=== 'ground' ? 1e6 : 0"],
   [
     'DC and signal exchanged in the accessible text',
     'annotate/words.ts',
-    'row.dcLoad} at DC',
-    'row.signalLoad} at DC',
+    'row.dcLoad}, signal',
+    'row.signalLoad}, signal',
   ],
   [
     'DC and signal exchanged on a card',

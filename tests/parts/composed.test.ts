@@ -105,7 +105,7 @@ describe('a switch that the kit describes', () => {
 
   it.each([
     [{ lugs: { left: ['A1', 'A0', 'A1'] } }, 'parts.selector.lugs', '“A1” is named twice'],
-    [{ lugs: { left: ['A0'] }, positions: [[]] }, 'parts.selector.lugs', 'a switch has two lugs at least'],
+    [{ lugs: { left: ['A0'] }, positions: [[]] }, 'parts.selector.lugs', 'a switch needs at least two lugs'],
     [{ positions: [[['A0', 'A9']]] }, 'parts.selector.positions[0]', '“A9” is not a lug of this switch'],
     [
       {
@@ -123,7 +123,7 @@ describe('a switch that the kit describes', () => {
     [
       { lugs: { left: ['A0', 'much too long'] } },
       'parts.selector.lugs.left[1]',
-      'this cannot be the name of a lug',
+      'this is not a valid lug name',
     ],
     [{ positions: [] }, 'parts.selector.positions', '“positions” is empty'],
     [{ positions: [[['A0']]] }, 'parts.selector.positions[0][0]', '“0” is empty'],

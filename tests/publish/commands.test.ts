@@ -101,7 +101,7 @@ it('answers 2 to wrong usage and 1 to a kit or an arrangement that is not there'
   expect(wrong.stderr).toMatch(/bad-arrangement[\s\S]*own-layout\.yaml:1: about: it is missing/);
   expect(
     run('draw', 'samples/heron-ss.yaml', '--out', folder, '--arrangement', 'none.yaml').stderr,
-  ).toContain('none.yaml: there is no such file');
+  ).toContain('none.yaml: file not found');
   writeFileSync(own, 'arrangement: own\nabout: mine\nseats: []\nrows: 2\n');
   expect(run('draw', 'samples/heron-ss.yaml', '--out', folder, '--arrangement', own).stderr).toContain(
     'own-layout.yaml:4: rows: unknown key',
@@ -116,7 +116,7 @@ it('answers 2 to wrong usage and 1 to a kit or an arrangement that is not there'
   // No line of the kit is to blame for what the command line names.
   expect(wrong.stderr).not.toContain('heron-ss.yaml');
   const kit = run('draw', 'samples/heron-ss.yaml', '--out', folder, '--arrangement', 'samples/heron-ss.yaml');
-  expect(kit.stderr).toContain('samples/heron-ss.yaml:1: it is a kit and no arrangement');
+  expect(kit.stderr).toContain('samples/heron-ss.yaml:1: it is a kit, not an arrangement');
   expect(run('--version').status).toBe(0);
   expect(run('--help').status).toBe(0);
 });

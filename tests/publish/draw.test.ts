@@ -86,7 +86,7 @@ describe('draw', () => {
       expect(told).toMatchObject({ code: 'drawing-misleads', place: { line: 3 } });
       // Three are told of in full.
       const [first = '', ...others] = (told?.message ?? '').split('; ');
-      expect(first).toContain('wren-sh would be misread, and is not written: ');
+      expect(first).toContain('wren-sh could be misread and was not written: ');
       if (count === 1) expect(others.filter((one) => one.startsWith('and '))).toEqual([]);
       else
         expect(others).toEqual([
@@ -131,7 +131,7 @@ describe('draw', () => {
       writeFileSync(target, other);
       const { failed, troubles } = await draw();
       expect(failed).toBe(true);
-      expect(troubles).toContain(`not written ${target}: another file is there, not a drawing of this kit`);
+      expect(troubles).toContain(`not written ${target}: it already exists and is not a drawing of this kit`);
       expect(readFileSync(target, 'utf8')).toBe(other);
     }
   });
@@ -198,8 +198,10 @@ describe('draw', () => {
   });
 
   it('notes when the type becomes too small to read', async () => {
-    expect((await drawn({ page: 'a5' })).lines.join('\n')).toMatch(/smallest type on a5 is 1\.\d mm/);
-    expect((await drawn({ page: 'a4-landscape' })).lines.join('\n')).not.toContain('smallest type');
+    expect((await drawn({ page: 'a5' })).lines.join('\n')).toMatch(
+      /type on a5 is only 1\.\d mm high; at least 2 mm is readable/,
+    );
+    expect((await drawn({ page: 'a4-landscape' })).lines.join('\n')).not.toContain('mm high');
   });
 });
 

@@ -58,7 +58,7 @@ describe('the tables', () => {
   it('of meter readings: the jack, then each lug that a probe reaches, bare and fitted, full and at zero', () => {
     const lines = meterTable(kestrel.kit, readings).split('\n');
     expect(lines[1]).toMatch(/^selector 1 +tip to sleeve +500 kΩ +8\.261 kΩ +0 Ω +0 Ω$/);
-    expect(lines[2]).toMatch(/^ +selector\.A3 +470 kΩ +5\.632 kΩ +470 kΩ +5\.632 kΩ$/);
+    expect(lines[2]).toMatch(/^ +selector\.A3 to ground +470 kΩ +5\.632 kΩ +470 kΩ +5\.632 kΩ$/);
     expect(lines.some((line) => line.includes('output.tip'))).toBe(false);
     expect(probeLug(kestrel.kit, ['neck.hot', 'selector.A3'])).toBe('selector.A3');
     expect(probeLug(kestrel.kit, ['neck.hot'])).toBe('neck.hot');
@@ -75,7 +75,7 @@ describe('the tables', () => {
     expect(samples).toMatch(/^95 % of 200 samples, each value uniform within its tolerance, seed 7\n/);
     expect(first).not.toMatch(/sample|Hz|dB/);
     expect(samples).not.toContain('Ω');
-    expect(samples).toMatch(/selector 3 +middle +\d{4}–\d{4} Hz +\+\d\.\d–\+\d\.\d dB/);
+    expect(samples).toMatch(/selector 3 +middle +\d{4}–\d{4} Hz +\+\d\.\d to \+\d\.\d dB/);
     expect(text).toMatch(/tip to sleeve +400–600 kΩ/);
   });
 
@@ -117,11 +117,11 @@ describe('the tables', () => {
 describe('what is assumed', () => {
   it('is said of every pickup with a value by default, and of coupling', () => {
     expect(assumptions(kestrel.kit).split('\n')).toEqual([
-      'neck: L 2.4 H, C 110 pF by default for a single coil pickup',
-      'middle: L 2.4 H, C 110 pF by default for a single coil pickup',
-      'bridge: L 4.4 H, C 130 pF by default for a humbucker pickup with two leads',
-      'Core loss is left out for neck, middle and bridge: a real resonance is lower and broader.',
-      'Coupling between pickups is left out: each pickup is one winding, without mutual inductance to another.',
+      'neck: L 2.4 H, C 110 pF assumed, typical of a single coil pickup',
+      'middle: L 2.4 H, C 110 pF assumed, typical of a single coil pickup',
+      'bridge: L 4.4 H, C 130 pF assumed, typical of a two-lead humbucker pickup',
+      'Core loss is neglected for neck, middle and bridge: the real peak is lower (in dB) and broader.',
+      'Mutual inductance between pickups is neglected: each pickup is one winding.',
     ]);
   });
 
@@ -140,7 +140,7 @@ describe('what is assumed', () => {
       },
     });
     expect(assumptions(given.kit)).not.toContain('bridge');
-    expect(assumptions(given.kit)).toContain('neck: R 8.2 kΩ, L 4.4 H, C 130 pF by default');
+    expect(assumptions(given.kit)).toContain('neck: R 8.2 kΩ, L 4.4 H, C 130 pF assumed');
   });
 });
 

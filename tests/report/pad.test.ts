@@ -64,15 +64,19 @@ describe('the report', () => {
 
   it('says in one line what to do, and gives bands, ideal value and both loads', () => {
     const load = kilo(par(500e3, 470e3));
-    expect(dc).toContain(`bridge  fit 470 kΩ from selector.A1 to volume.case: ${load}, −3.1 %`);
+    expect(dc).toContain(
+      `bridge  fit 470 kΩ from selector.A1 to volume.case: 500 kΩ (+100.0 %) → ${load} (−3.1 %)`,
+    );
     // IEC 60062: yellow 4, violet 7, yellow ×10⁴, gold 5 %.
     expect(dc).toContain('470 kΩ, bands YE VT YE GD for ±5 %');
     expect(dc).toMatch(/ideal value\s+500 kΩ/);
     expect(dc).toMatch(
-      new RegExp(`both loads\\s+DC ${load} of 250 kΩ \\(−3\\.1 %\\); signal 163\\.\\d kΩ of 125\\.\\d kΩ`),
+      new RegExp(
+        `both loads\\s+DC ${load}, reference 250 kΩ \\(−3\\.1 %\\); signal 163\\.\\d kΩ, reference 125\\.\\d kΩ`,
+      ),
     );
     expect(dc).toMatch(/signal load\s+to match it instead \(--match signal\), 270 kΩ: DC/);
-    expect(dc).toContain('neck    fits: DC load 500 kΩ with selector in position 3');
+    expect(dc).toContain('neck    OK: DC load 500 kΩ with selector in position 3');
   });
 
   it('gives the bands of a pad that is there by its own tolerance', () => {
@@ -85,8 +89,8 @@ describe('the report', () => {
   });
 
   it('shows what is left when all is done, where anything is to be done', () => {
-    expect(dc).toContain('With every resistor chosen here');
-    expect(report(mixedSetText.replaceAll('500k', '250k'))).not.toContain('With every resistor');
+    expect(dc).toContain('With all these resistors fitted');
+    expect(report(mixedSetText.replaceAll('500k', '250k'))).not.toContain('With all these');
   });
 
   it('shows both neighbours with their loads', () => {
@@ -99,7 +103,7 @@ describe('the report', () => {
   });
 
   it('shows what it does elsewhere, the shared position first', () => {
-    const table = dc.slice(dc.indexOf('in every other position'), dc.indexOf('With every'));
+    const table = dc.slice(dc.indexOf('in the other positions'), dc.indexOf('With all these'));
     expect(table.indexOf('selector 2  neck')).toBeGreaterThan(0);
     expect(table.indexOf('selector 2  neck')).toBeLessThan(table.indexOf('selector 3'));
     expect(table).toContain(`500 kΩ → ${kilo(par(500e3, 470e3))}`);
@@ -107,14 +111,14 @@ describe('the report', () => {
   });
 
   it('offers other ways only where they make nothing worse, and says of the chosen one what it makes worse', () => {
-    expect(dc).not.toContain('Instead');
+    expect(dc).not.toContain('Alternative');
     // In position 2 the humbucker has the resistor across it too: 500k ∥ 470k of 500k.
     expect(dc).toContain(
-      `        but with selector in position 2: neck 500 kΩ → ${kilo(par(500e3, 470e3))}, −51.5 %\n`,
+      `        worse with selector in position 2: neck 500 kΩ → ${kilo(par(500e3, 470e3))}, −51.5 %\n`,
     );
     const two = report(mixedSetText.replace('kind: humbucker', 'kind: single-coil'));
-    expect(two).toMatch(/Instead: 470 kΩ from \S+ to volume\.case, in circuit in every position\n/);
-    expect(two).toMatch(/Instead: other pots and no padding resistor: volume 250 kΩ\n/);
+    expect(two).toMatch(/Alternative: 470 kΩ from \S+ to volume\.case, in circuit in every position\n/);
+    expect(two).toMatch(/Alternative: other pots and no padding resistor: volume 250 kΩ\n/);
   });
 
   it('has each position once in its tables, with the reference of the load that is matched', () => {
@@ -123,7 +127,7 @@ describe('the report', () => {
       ['signal', '125.1 kΩ'],
     ] as const) {
       const text = report(mixedSetText, { match });
-      const rows = text.slice(text.indexOf('With every')).split('\n').slice(2, 6);
+      const rows = text.slice(text.indexOf('With all these')).split('\n').slice(2, 6);
       expect(rows.map((row) => row.trim().split(/ {2,}/).slice(0, 2).join(' '))).toEqual([
         'selector 2 neck',
         'selector 2 bridge',
@@ -135,22 +139,18 @@ describe('the report', () => {
   });
 
   it('says whether a pickup is judged alone, and else beside whom', () => {
-    expect(dc).toMatch(
-      /judged +with selector in position 1, where it sounds alone; reference DC load 250 kΩ/,
-    );
+    expect(dc).toMatch(/matched +with selector in position 1, on its own; reference DC load 250 kΩ/);
     const joined = mixedSetText.replace(
       '- jumper: selector.A0',
       '- jumper: selector.A1 > selector.B3\n  - jumper: selector.A0',
     );
-    expect(report(joined)).toMatch(
-      /judged +with selector in position 1, where it sounds with neck; reference/,
-    );
+    expect(report(joined)).toMatch(/matched +with selector in position 1, together with neck; reference/);
   });
 
   it('in short takes a screenful, and says where the rest is', () => {
     const short = report(mixedSetText.replace('kind: humbucker', 'kind: single-coil'), {}, false);
     expect(short.split('\n').length).toBeLessThan(40);
-    expect(short).toMatch(/\n {2}instead +other pots and no padding resistor: volume 250 kΩ\n/);
+    expect(short).toMatch(/\n {2}alternative +other pots and no padding resistor: volume 250 kΩ\n/);
     expect(short).toMatch(/\n {2}other values +ideal 500 kΩ; 390 kΩ gives 219\.1 kΩ, −12\.4 %; 560 kΩ gives/);
     expect(short).toMatch(/add --all\.$/);
     expect(report(textOf('samples/kestrel-hss.yaml'), {}, false)).not.toContain('--all');
@@ -160,7 +160,7 @@ describe('the report', () => {
     expect(report(mixedSetText, { series: 'E24' })).toContain('fit 510 kΩ');
     const stock = report(mixedSetText, { series: { stock: [470e3] } });
     expect(stock).toContain('from the stock (470 kΩ)');
-    expect(stock).toContain('none smaller and none larger in stock');
+    expect(stock).toContain('no smaller and no larger value available');
   });
 
   it('says that a load is too heavy, and why', () => {
@@ -173,7 +173,7 @@ describe('the report', () => {
     expect(heavy).toContain('neck    no resistor helps, its load is already too heavy: 250 kΩ');
     expect(heavy).toContain('\n  loaded by  DC load without it\n  volume                   open\n');
     // A larger volume would suit the neck and be twice too light for the bridge.
-    expect(heavy).not.toContain('Instead');
+    expect(heavy).not.toContain('Alternative');
     const humbuckers = report(
       mixedSetText
         .replace('kind: single-coil', 'kind: humbucker')
@@ -292,7 +292,7 @@ describe('--write', () => {
     const file = put('anchored.yaml', text);
     const { outcome, lines } = await write(file, { match: 'signal', series: 'E12' });
     expect(outcome).toBe('refused');
-    expect(lines.join('\n')).toContain('add by hand');
+    expect(lines.join('\n')).toContain('make these changes by hand');
     expect(textOf(file)).toBe(text);
   });
 
@@ -378,7 +378,7 @@ it('a pickup that fits says that the other load is there to be judged, for DC on
   const line = (match: Match) =>
     report(fitting, { match })
       .split('\n')
-      .filter((text) => /\bfits:/.test(text));
+      .filter((text) => /\bOK:/.test(text));
   expect(line('dc').join('\n')).toContain('--match signal judges it');
   expect(line('signal').length).toBeGreaterThan(0);
   expect(line('signal').join('\n')).not.toContain('--match');

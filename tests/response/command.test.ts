@@ -102,7 +102,7 @@ it('writes the plot, whole, as SVG and PNG, at the setting asked for', async () 
   const first = run(SAMPLE, '--out', out, '--volume', '7', '--tone', '5');
   expect([first.status, first.stdout]).toEqual([0, `written   ${out}\n`]);
   expect(readFileSync(out, 'utf8')).toBe(drawResponse(await kitOf(SAMPLE), { volume: 7, tone: 5 }));
-  expect(run(SAMPLE, '--out', out, '--volume', '7', '--tone', '5').stdout).toBe(`as drawn  ${out}\n`);
+  expect(run(SAMPLE, '--out', out, '--volume', '7', '--tone', '5').stdout).toBe(`unchanged ${out}\n`);
   const png = join(folder, 'plot.png');
   expect(run(SAMPLE, '--out', png).status).toBe(0);
   expect(readFileSync(png).subarray(1, 4).toString()).toBe('PNG');
@@ -147,7 +147,7 @@ it.each([
   writeFileSync(file, text);
   const { status, stdout, stderr } = run(SAMPLE, '--out', file);
   expect([status, stdout]).toEqual([1, '']);
-  expect(stderr).toContain(`not written ${file}: another file is there, not ${what} of this kit`);
+  expect(stderr).toContain(`not written ${file}: it already exists and is not ${what} of this kit`);
   expect(readFileSync(file, 'utf8')).toBe(text);
 });
 

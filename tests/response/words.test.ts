@@ -22,9 +22,9 @@ describe('a pickup beside the harness it was made for', () => {
   it.each([
     [0, 0, 'as designed'],
     [0.4, -0.04, 'as designed'],
-    [0, 1.26, '0 % in frequency, +1.3 dB'],
-    [12.4, 0, '+12 % in frequency, 0.0 dB'],
-    [-31, -2, '−31 % in frequency, −2.0 dB'],
+    [0, 1.26, '0 %, peak +1.3 dB'],
+    [12.4, 0, '+12 %, peak 0.0 dB'],
+    [-31, -2, '−31 %, peak −2.0 dB'],
   ])('%s %% and %s dB: %s', (percent, height, words) =>
     expect(new Set(wordsWith(apart(percent, height)))).toEqual(new Set([words])),
   );

@@ -191,7 +191,7 @@ function drawNotes(
 function drawRows(pen: Pen, state: PlotState, { x, width }: Rect, top: number, theme: Theme): void {
   const right = x + width - PAD;
   pen.line([at(x + PAD, top), at(right, top)], { stroke: theme.inside, 'stroke-width': 1 });
-  pen.text('resonance against the reference', at(x + PAD, top + 13), {
+  pen.text('resonance compared with the reference', at(x + PAD, top + 13), {
     size: SIZE,
     fill: theme.quiet,
     anchor: 'start',
