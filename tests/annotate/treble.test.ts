@@ -4,10 +4,12 @@
  */
 import { describe, expect, it } from 'vitest';
 import { capacitorsAcross, readJack, solveLoads, solveResponse, trebleOf } from '../../src/analyse/index.ts';
+import { referenceCircuit } from '../../src/analyse/reference.ts';
 import { cardsOf } from '../../src/annotate/cards.ts';
 import { notesOf } from '../../src/annotate/notes.ts';
 import type { Circuit } from '../../src/circuit/circuit.ts';
 import type { Problem } from '../../src/common/problem.ts';
+import { isPickup } from '../../src/parts/index.ts';
 import { makeCircuit, mixedSet, sampleCircuit, sampleNames } from '../analyse/kits.ts';
 
 /** The mixed set's ground, switch and volume, with a tone wired as told. */
@@ -133,4 +135,14 @@ it('a capacitor across the signal in one position of two is a warning, in every 
       .filter((code) => code.startsWith('capacitor'));
   expect(codes('cap.1 > selector.B2', 'selector.B0 > selector.A0')).toEqual(['capacitor-across']);
   expect(codes('cap.1 > selector.A0')).toEqual(['capacitor-across-always']);
+});
+
+it('a pickup in its own reference harness is 3 dB down where that is, and one with less load is louder there', () => {
+  const [single] = makeCircuit(mixedSet).kit.parts.filter((part) => part.name === 'bridge');
+  if (!single || !isPickup(single)) throw new Error('no pickup');
+  const circuit = referenceCircuit(single, makeCircuit(mixedSet).kit.outputLoad);
+  const [plain] = trebleOf(circuit);
+  expect(Math.abs(plain?.get('bridge')?.level ?? NaN)).toBeLessThan(0.05);
+  // On 500k pots its peak is higher, and so is its treble.
+  expect(trebleOf(right)[0]?.get('bridge')?.level).toBeGreaterThan(0.5);
 });

@@ -64,3 +64,10 @@ it('a wire under the pale box of a padding resistor is found without the kit', a
       .filter((words) => words.includes('the highlight of')).length,
   ).toBeGreaterThan(0);
 });
+
+it('an element that is there twice is found, also where it is the last of its group', async () => {
+  const twice = await wordsFor('wren-hs', (svg) =>
+    svg.replace(/(<text[^>]*>[^<]*<\/text>)(<\/g>)/, '$1$1$2'),
+  );
+  expect(twice.join('\n')).toMatch(/drawn-otherwise/);
+});

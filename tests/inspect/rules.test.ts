@@ -196,6 +196,26 @@ describe('finer points', () => {
     const found = inspect(wireOf({ x: 40, y }, { x: 200, y }));
     expect(found.map(({ rule }) => rule)).toEqual(['loose-end', 'loose-end']);
   });
+  it('a bar beside a text, in the text’s own ink, takes nothing from its contrast', () => {
+    const { box, order } = text('five-way');
+    expect(order).toBeGreaterThan(0);
+    const y = box.y - drawing.offset.y + box.height + 2;
+    const [left, right] = [box.x - drawing.offset.x, box.x - drawing.offset.x + box.width];
+    const line = `<path d="M${left} ${y}L${right} ${y}L${right} ${y + 2}L${left} ${y + 2}Z" fill="#56636d"></path>`;
+    const before = change(/<text[^>]*>five-way</, (all) => line + all);
+    expect(rules(before)).not.toContain('contrast');
+  });
+
+  it('a corner on the stretch of a wire that begins at the same lug is a knock all the same', () => {
+    const wire = must(drawing.wires.find(({ ends, points }) => ends[0]?.is === 'tag' && points.length > 3));
+    const start = must(wire.ends[0]).area;
+    const [a, b] = [must(wire.points[wire.points.length - 2]), must(wire.points[wire.points.length - 1])];
+    const corner = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
+    const from = { x: start.x + start.width / 2, y: start.y + start.height / 2 };
+    const found = inspect(wireOf(from, { x: from.x, y: from.y - 3 }, corner, { x: 2, y: 2 }), kit);
+    expect(found.map(({ rule }) => rule)).toContain('knock');
+  });
+
   it('contrast is taken from what really lies below: over two inks, both must do', () => {
     const { x, y, width, height } = text(kit.title).box;
     const half = `<rect x="${x - 2}" y="${y - 2}" width="${width / 2}" height="${height + 4}" fill="#1d2b36"></rect>`;

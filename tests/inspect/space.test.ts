@@ -4,6 +4,7 @@ import { readDrawing } from '../../src/inspect/drawing.ts';
 import { finding, printFinding } from '../../src/inspect/finding.ts';
 import { paint } from '../../src/inspect/paint.ts';
 import { pageFindings } from '../../src/inspect/rules/page.ts';
+import { groundOf } from '../../src/inspect/rules/texts.ts';
 import { wireFindings } from '../../src/inspect/rules/wires.ts';
 import { inArea, inks, touchesArea } from '../../src/inspect/space.ts';
 import { parseXml } from '../../src/inspect/xml.ts';
@@ -111,6 +112,25 @@ it('a finding says how many there are of what there should be one', () => {
     printFinding(finding('crossing', undefined, { wire: 'one', other: 'two', open }));
   expect(crossing(0)).toMatch(/one and two cross with neither of them broken$/);
   expect(crossing(2)).toMatch(/one and two cross with both of them broken$/);
+});
+
+it('a text stands on an area only where the area holds all of its ink', () => {
+  const area = { x: 0, y: 0, width: 40, height: 20, radius: 0 };
+  const shape = {
+    order: 1,
+    fill: '#222222',
+    area,
+    outer: area,
+    half: 0,
+    is: [],
+    groups: [],
+    kind: 'area',
+  } as never;
+  const box = (x: number) => ({ x, y: 5, width: 10, height: 8 });
+  const text = (...ink: readonly ReturnType<typeof box>[]) =>
+    ({ order: 5, box: { x: 5, y: 5, width: 60, height: 8 }, ink, groups: [] }) as never;
+  expect(groundOf(text(box(5), box(20)), [shape])).toBe(shape);
+  expect(groundOf(text(box(5), box(50)), [shape])).toBeUndefined();
 });
 
 it('a finding is printed with its place, or with a dash where it concerns the whole', () => {

@@ -109,6 +109,15 @@ describe.each(names)('%s', (name) => {
     if (name === 'heron-ss') expect(bold(/Hz$/).length).toBeGreaterThan(0);
   });
 
+  it('names each line at its end in bold, a reference in regular', () => {
+    const ends = [...group(svgOf(name), `${id}-names`).matchAll(/<text([^>]*)>([^<]*)</g)].map(
+      ([, look = '', words = '']) => ({ bold: /font-weight="700"/.test(look), words }),
+    );
+    const named = ends.filter(({ words }) => !/^\d+(·\d+)*$/.test(words));
+    expect(named.some(({ bold }) => bold)).toBe(true);
+    for (const { bold, words } of named) expect(bold, words).toBe(!/reference/i.test(words));
+  });
+
   it('writes frequencies as people read them', () => {
     const figures = textsOf(group(svgOf(name), `${id}-axes-hertz`)).map(({ words }) => words);
     expect(figures).toEqual(expect.arrayContaining(['100', '1k', '10k']));

@@ -2,6 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { knobsAtFull, type PickupCurve, solveResponse } from '../../src/analyse/index.ts';
 import { plotOf } from '../../src/annotate/plot.ts';
+import { must } from '../../src/common/must.ts';
+import { panelLevels } from '../../src/draw/plot/panel.ts';
 import { sampleCircuit } from '../analyse/kits.ts';
 
 const circuit = sampleCircuit('heron-ss');
@@ -46,4 +48,29 @@ describe('a pickup beside the harness it was made for', () => {
     expect(new Set(wordsWith((curve) => ({ ...curve, shape: { ...curve.shape, plateau: -200 } })))).toEqual(
       new Set(['no output']),
     ));
+});
+
+describe('the scale of the panels', () => {
+  const trace = (plateau: number, peak?: number) => ({
+    levels: [],
+    plateau,
+    ...(peak === undefined ? {} : { resonance: { frequency: 4000, level: peak } }),
+  });
+  const plot = plotOf(circuit, response, knobsAtFull);
+  const withTraces = (...traces: readonly ReturnType<typeof trace>[]) =>
+    panelLevels({
+      ...plot,
+      states: traces.map((one) => ({
+        ...must(plot.states[0], 'state'),
+        trace: one as never,
+        references: [],
+      })),
+    });
+
+  it('reaches well below the lowest plateau and above the highest peak', () => {
+    expect(withTraces(trace(0, 5), trace(-20)).from).toBeLessThanOrEqual(-31);
+    expect(withTraces(trace(0, 5)).from).toBeGreaterThan(-20);
+    expect(withTraces(trace(0, 5), trace(-20)).to).toBe(9);
+    expect(withTraces(trace(0), trace(0, 14)).to).toBe(18);
+  });
 });
