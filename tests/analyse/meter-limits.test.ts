@@ -125,6 +125,15 @@ describe('spread', () => {
     expect(new Set(heights).size).toBe(3);
   });
 
+  it('follows a resonance that tolerance takes far away: with L from a fifth to nearly twice, by 1/√L', () => {
+    const wide = { kind: 'humbucker', 'inductance-tolerance': '80%', 'capacitance-tolerance': '0.1%' };
+    const circuit = makeCircuit({ ...mixedSet, parts: { ...mixedSet.parts, neck: wide } });
+    const { frequency } = solveLimits(circuit, { samples: 600 }).states[2]?.pickups[0]?.resonance ?? {};
+    // Uniform from 0.2 to 1.8 of L: the fortieths lie at 0.24 and 1.76.
+    expect((frequency?.high ?? 0) / (frequency?.nominal ?? 1)).toBeGreaterThan(0.85 / Math.sqrt(0.24));
+    expect((frequency?.low ?? 0) / (frequency?.nominal ?? 1)).toBeLessThan(1.1 / Math.sqrt(1.76));
+  });
+
   it('agrees with the figures without spread in the middle', () => {
     const loads = solveLoads(circuit);
     spread.states.forEach((one, i) => {
