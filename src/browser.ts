@@ -11,13 +11,12 @@ import { type Arrangement, freeFlow } from './place/arrangement.ts';
 import type { PlaceOptions } from './place/place.ts';
 import { composeResponse, prepare } from './prepare.ts';
 
-export { solveLoads } from './analyse/index.ts';
-export { type Checked, kitFromValue, readKit } from './checked.ts';
-export type { Report } from './common/problem.ts';
-export { defineKit, type KitDescription } from './describe/define.ts';
-export type { Kit } from './describe/kit.ts';
+export { choosePads, solveLoads, solveResponse } from './analyse/index.ts';
+export { kitFromValue, readKit } from './checked.ts';
+export { defineKit } from './describe/define.ts';
 export { printReport } from './describe/report.ts';
-export { type Arrangement, arrangementSchema } from './place/arrangement.ts';
+export { arrangementSchema } from './place/arrangement.ts';
+export type * from './public-types.ts';
 export { buildCircuit } from './solve/build.ts';
 
 /** From the kit to the drawing as an element of the page, in free flow unless an arrangement is given. */

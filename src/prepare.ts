@@ -18,7 +18,7 @@ import { type PlaceOptions, place } from './place/place.ts';
 import { buildCircuit } from './solve/build.ts';
 
 /** What the analysis says of a circuit. */
-interface Analysed {
+export interface Analysed {
   readonly circuit: Circuit;
   readonly loads: readonly StateLoads[];
   readonly readings: readonly StateReadings[];

@@ -9,7 +9,7 @@ import { type ExchangedLugs, exchanged } from '../circuit/exchange.ts';
 import { elementsLike, is, type Part } from '../parts/index.ts';
 import { buildCircuit } from '../solve/build.ts';
 import { shapeOf } from './peak.ts';
-import { heardIn } from './response.ts';
+import { makeStateSolver } from './response.ts';
 import { isLost, ownGain, referenceCutoffs, trebleOf } from './treble.ts';
 
 export interface Lost {
@@ -22,7 +22,7 @@ export interface Lost {
 
 export interface Across {
   readonly capacitor: string;
-  /** The pot that at full puts it there; absent when no pot has a say. */
+  /** The pot that at full puts it there; absent when no pot affects it. */
   readonly control?: string;
   /** Absent when exchanging the pot's lugs 1 and 3 would not fix it. */
   readonly exchange?: ExchangedLugs;
@@ -60,7 +60,7 @@ function lostIn(circuit: Circuit): readonly Lost[] {
   const references = referenceCutoffs(circuit);
   return circuit.states.flatMap((state, index) => {
     const names = state.sounding.filter((pickup) => found[index]?.get(pickup)?.lost);
-    const heard = names.length === 0 ? undefined : heardIn(circuit, state);
+    const heard = names.length === 0 ? undefined : makeStateSolver(circuit, state);
     return names.flatMap((pickup) => {
       const cutoff = heard && shapeOf(ownGain(heard, pickup)).cutoff;
       const reference = references.get(pickup);
@@ -84,7 +84,7 @@ function blame(circuit: Circuit, only: Circuit, lost: readonly Lost[]): Pick<Acr
 }
 
 const sounds = (circuit: Circuit, { state, pickup }: Lost, controls: Record<string, number>): boolean => {
-  const heard = heardIn(circuit, state, controls);
+  const heard = makeStateSolver(circuit, state, controls);
   return heard !== undefined && ownGain(heard, pickup)(100) > 0.1;
 };
 

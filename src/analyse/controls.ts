@@ -11,7 +11,7 @@ import type { Circuit } from '../circuit/circuit.ts';
 import { elementsLike, is } from '../parts/index.ts';
 import { type Controls, makeNetlist } from '../solve/netlist.ts';
 import type { Winding } from '../solve/network.ts';
-import { outside } from '../solve/output.ts';
+import { withOutputLoad } from '../solve/output.ts';
 import { Solver } from '../solve/solver.ts';
 
 export type ControlRole = 'volume' | 'tone' | 'other';
@@ -70,7 +70,7 @@ function roleOf(circuit: Circuit, pot: string): ControlRole {
 export function gains(circuit: Circuit, controls: Controls): readonly (readonly number[])[] {
   return circuit.states.flatMap((state) => {
     const netlist = makeNetlist(circuit, state, controls);
-    const branches = [...netlist.branches, ...outside(circuit.kit.outputLoad, netlist.jack)];
+    const branches = withOutputLoad(netlist, circuit.kit.outputLoad);
     const coils = netlist.branches.filter((branch): branch is Winding => branch.kind === 'winding');
     if (!netlist.jack) return [];
     const [direct, full] = [

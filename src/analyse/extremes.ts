@@ -7,7 +7,7 @@ import { Solver } from '../solve/solver.ts';
 import type { Variable } from './variables.ts';
 
 /** How the ends were found: at two `corners`, which is exact, or by a `search` from many corners. Both are limits. */
-type Method = 'corners' | 'search';
+export type Method = 'corners' | 'search';
 
 export interface Range {
   readonly low: number;

@@ -2,7 +2,7 @@
 import type { Circuit, State } from '../circuit/circuit.ts';
 import { is, isPickup } from '../parts/index.ts';
 import { type Controls, makeNetlist } from '../solve/netlist.ts';
-import { outside } from '../solve/output.ts';
+import { withOutputLoad } from '../solve/output.ts';
 import { sizeOf, transfersOf } from '../solve/sounding.ts';
 
 interface Hidden {
@@ -49,6 +49,6 @@ export function hiddenPickups(circuit: Circuit): readonly Hidden[] {
 /** Volts at the jack per volt in each pickup. */
 function sizesIn(circuit: Circuit, state: State, controls: Controls): (pickup: string) => number {
   const { branches, jack } = makeNetlist(circuit, state, controls);
-  const found = transfersOf([...branches, ...outside(circuit.kit.outputLoad, jack)], jack, [AT]);
+  const found = transfersOf(withOutputLoad({ branches, jack }, circuit.kit.outputLoad), jack, [AT]);
   return (pickup) => sizeOf(found.get(pickup)?.[0]);
 }

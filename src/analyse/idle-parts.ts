@@ -6,8 +6,8 @@
 import type { Circuit } from '../circuit/circuit.ts';
 import { contactsOf, is } from '../parts/index.ts';
 import { makeNetlist } from '../solve/netlist.ts';
-import type { Branch } from '../solve/network.ts';
-import { outside } from '../solve/output.ts';
+import { AMPLIFIER, type Branch } from '../solve/network.ts';
+import { withOutputLoad } from '../solve/output.ts';
 import type { StateLoads } from './loads.ts';
 
 /** Names of the resistors and capacitors in circuit in no state, wherever the controls stand. */
@@ -20,8 +20,8 @@ export function idleComponents(circuit: Circuit): readonly string[] {
   const used = new Set<string>();
   for (const state of circuit.states) {
     const netlist = makeNetlist(circuit, state, midway);
-    const branches = [...netlist.branches, ...outside(outputLoad, netlist.jack)];
-    for (const { of } of blockOf(branches, 'amplifier')) used.add(of.split('.')[0] ?? of);
+    const branches = withOutputLoad(netlist, outputLoad);
+    for (const { of } of blockOf(branches, AMPLIFIER)) used.add(of.split('.')[0] ?? of);
     if (components.every(({ name }) => used.has(name))) return [];
   }
   const guards = guarding(circuit);

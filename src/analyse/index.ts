@@ -1,13 +1,14 @@
 /** The analysis: numbers about a circuit, solved from its network. Knows nothing of drawing. */
 
+export type { Loads } from '../solve/measure.ts';
 export { type Across, capacitorsAcross, type Lost } from './across.ts';
 export { analyse, toJson } from './analysis.ts';
 export { controlsAt, type Knobs, knobSteps, knobsAtFull, rolesOf } from './controls.ts';
-export type { Range } from './extremes.ts';
+export type { Method, Range } from './extremes.ts';
 export { hiddenPickups } from './hidden.ts';
 export { idleControls, shuntControls } from './idle.ts';
 export { idleComponents, idleSwitches } from './idle-parts.ts';
-export { legsOf } from './kit-changes.ts';
+export { legsOf, type NewResistor } from './kit-changes.ts';
 export {
   DEFAULT_SAMPLES,
   DEFAULT_SEED,
@@ -16,14 +17,23 @@ export {
   MOST_SAMPLES,
   MOST_SEED,
   type PickupLimits,
+  type ReadingLimits,
   type ResonanceLimits,
   type SampledRange,
+  type StateLimits,
   solveLimits,
 } from './limits.ts';
-export { type PickupLoads, type StateLoads, solveLoads } from './loads.ts';
-export { type HarnessReadings, type Reading, readJack, readMeter, type StateReadings } from './meter.ts';
+export { type Difference, type LoadOptions, type PickupLoads, type StateLoads, solveLoads } from './loads.ts';
+export {
+  type HarnessReadings,
+  type LugReading,
+  type Reading,
+  readJack,
+  readMeter,
+  type StateReadings,
+} from './meter.ts';
 export { choosePads } from './pad.ts';
-export type { Alternative } from './pad-alternatives.ts';
+export type { Alternative, Cause } from './pad-alternatives.ts';
 export type { Effect, Match } from './pad-effects.ts';
 export type { Option, PadAdvice, PadOptions, PadPlan } from './pad-plan.ts';
 export { decibels, logGrid, type Peak, type Shape } from './peak.ts';
@@ -39,3 +49,4 @@ export {
 } from './response.ts';
 export { toneControlsIn } from './tone-controls.ts';
 export { type Treble, trebleOf } from './treble.ts';
+export type { Temperatures } from './variables.ts';

@@ -5,6 +5,7 @@
 import {
   type Circuit,
   endAt,
+  jointsAtLugs,
   type Lug,
   type LugId,
   lugId,
@@ -157,9 +158,8 @@ export function signalLug(
  */
 export function lugFor(circuit: Circuit, net: number): LugId | undefined {
   const all = [...circuit.lugs.values()].filter((lug) => lug.net === net);
-  const joints = (id: LugId) =>
-    circuit.joints.filter(({ from, to }) => lugIdOf(from) === id || lugIdOf(to) === id).length;
-  const roomy = all.filter((lug) => joints(lug.id) < (lug.room ?? LUG_ROOM));
+  const joints = jointsAtLugs(circuit.joints);
+  const roomy = all.filter((lug) => (joints.get(lug.id)?.length ?? 0) < (lug.room ?? LUG_ROOM));
   const lugs = [...roomy, ...all];
   const first = (...roles: readonly string[]) => lugs.find((lug) => roles.includes(lug.role))?.id;
   return (

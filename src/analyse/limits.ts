@@ -13,7 +13,7 @@ import { controlsAt, type Roles, rolesOf } from './controls.ts';
 import { type Factors, type Range, resistanceRange, signalLoadRange } from './extremes.ts';
 import { chainOf, loading, pickupPort, played } from './loads.ts';
 import { decibels, highestBetween, PLATEAU, shapeOf } from './peak.ts';
-import { gainOf, type Heard, heardIn } from './response.ts';
+import { gainOf, makeStateSolver, type StateSolver } from './response.ts';
 import { roomTemperatures, type Temperatures, type Variable, variablesOf } from './variables.ts';
 
 export interface LimitOptions {
@@ -49,12 +49,12 @@ export interface PickupLimits {
   readonly resonance?: ResonanceLimits;
 }
 
-interface ReadingLimits {
+export interface ReadingLimits {
   readonly disconnected: Range;
   readonly connected: Range;
 }
 
-interface StateLimits {
+export interface StateLimits {
   readonly index: number;
   readonly state: State;
   readonly pickups: readonly PickupLimits[];
@@ -95,7 +95,7 @@ export function solveLimits(circuit: Circuit, options: LimitOptions = {}): Limit
   const { seed = DEFAULT_SEED, samples = DEFAULT_SAMPLES, temperatures = roomTemperatures } = options;
   whole('seed', seed, 0, MOST_SEED);
   whole('samples', samples, 1, MOST_SAMPLES);
-  // Below freezing nobody plays, above 100 °C nobody solders a pickup; a mistaken unit is caught.
+  // Catches a wrong unit.
   if (!(temperatures.low >= -50 && temperatures.low <= temperatures.high && temperatures.high <= 100))
     throw new RangeError('temperatures run from a low to a high one, between −50 and 100 °C');
   const variables = variablesOf(circuit.kit, temperatures);
@@ -113,7 +113,7 @@ function whole(name: string, value: number, least: number, most: number): void {
     throw new RangeError(`${name} is ${value}: it must be a whole number from ${least} to ${most}`);
 }
 
-/** Harnesses by chance, each a factor for every value. */
+/** Random harnesses, each a factor for every value. */
 function sampled(variables: readonly Variable[], samples: number, seed: number): readonly Factors[] {
   const random = seeded(seed);
   return Array.from(
@@ -125,7 +125,7 @@ function sampled(variables: readonly Variable[], samples: number, seed: number):
 function inState(task: Task, state: State, index: number): StateLimits {
   const { circuit } = task;
   const netlist = makeNetlist(circuit, state);
-  const heard = heardIn(circuit, state);
+  const heard = makeStateSolver(circuit, state);
   const resonance = heard && resonanceLimits(heard, heard.windings, task.samples);
   const pickups = state.sounding.flatMap((name): PickupLimits[] => {
     const loads = loadLimits(task, state, netlist, name);
@@ -194,7 +194,7 @@ const REACH = 1.5;
 const PRECISION = 2e-5;
 
 function resonanceLimits(
-  heard: Heard,
+  heard: StateSolver,
   windings: readonly Winding[],
   samples: readonly Factors[],
 ): ResonanceLimits | undefined {

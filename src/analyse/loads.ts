@@ -5,7 +5,7 @@ import { elementsLike, isPickup, lugsWith, type Part, type Pickup } from '../par
 import { type Loads, loadsOf } from '../solve/measure.ts';
 import { makeNetlist, type Netlist } from '../solve/netlist.ts';
 import { type Branch, type Port, withoutPickups } from '../solve/network.ts';
-import { outside } from '../solve/output.ts';
+import { withOutputLoad } from '../solve/output.ts';
 import { sizeOf, transfersOf } from '../solve/sounding.ts';
 import { referenceCircuit } from './reference.ts';
 import { type Relation, relationsIn } from './relations.ts';
@@ -26,7 +26,7 @@ export interface PickupLoads extends Loads, Relation {
   readonly difference: { readonly dcLoad: Difference; readonly signalLoad: Difference };
 }
 
-interface Difference {
+export interface Difference {
   readonly ohms: number;
   readonly percent: number;
 }
@@ -97,7 +97,7 @@ function referenceOf(pickup: Pickup, outputLoad: OutputLoad, frequency: number):
   const netlist = state && makeNetlist(circuit, state);
   const port = netlist && pickupPort(pickup, netlist);
   if (!netlist || !port) return { loads: { dcLoad: Infinity, signalLoad: Infinity }, level: 1 };
-  const branches = [...netlist.branches, ...outside(outputLoad, netlist.jack)];
+  const branches = withOutputLoad(netlist, outputLoad);
   return {
     loads: loadsOf(loading(netlist, []), port, frequency),
     level: sizeOf(transfersOf(branches, netlist.jack, [1000]).get(pickup.name)?.[0]) || 1,
@@ -116,7 +116,7 @@ export function pickupPort(pickup: Part, netlist: Netlist): Port | undefined {
 /** The network as played, without the one pickup that is looked out of and those that are silent. */
 export function played(circuit: Circuit, state: State, netlist: Netlist, own: string): readonly Branch[] {
   const gone = (name: string) => name === own || !state.sounding.includes(name);
-  return [...withoutPickups(netlist.branches, gone), ...outside(circuit.kit.outputLoad, netlist.jack)];
+  return withoutPickups(withOutputLoad(netlist, circuit.kit.outputLoad), gone);
 }
 
 /** Signed distance from a reference; of two infinite figures, none. */

@@ -14,7 +14,7 @@ export interface Reading {
 }
 
 /** From the lugs of one net, which any joint holds together, to the jack's sleeve. */
-interface LugReading extends Reading {
+export interface LugReading extends Reading {
   readonly net: number;
   readonly lugs: readonly LugId[];
 }

@@ -62,7 +62,7 @@ export const percentOff = (match: Match, loads: PickupLoads): number =>
 /** Distance by ratio: half a load is as far off as twice that load. */
 export const farOff = (load: number, reference: number): number => Math.abs(Math.log(load / reference));
 
-/** By more than this a load gets worse, or it is not worth a word (common practice, no source). */
+/** A load that gets worse by more than this is reported (common practice, no source). */
 const WORSE = Math.log(1.1);
 
 /** Whether a change takes a load over 10 % further from its reference. */

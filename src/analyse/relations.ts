@@ -14,7 +14,7 @@ import type { Graph, State } from '../circuit/circuit.ts';
 import { isPickup, type Pickup } from '../parts/index.ts';
 import { makeNetlist, type Netlist } from '../solve/netlist.ts';
 import { type Branch, joinNodes, type Winding, withoutPickups } from '../solve/network.ts';
-import { outside } from '../solve/output.ts';
+import { withOutputLoad } from '../solve/output.ts';
 import type { Complex } from '../solve/solver.ts';
 import { HEARD, LISTENED, sizeOf, transfersOf } from '../solve/sounding.ts';
 import { decibels } from './peak.ts';
@@ -56,7 +56,7 @@ export function relationsIn(
     (part): part is Pickup => isPickup(part) && state.sounding.includes(part.name),
   );
   const netlist = makeNetlist(graph, state);
-  const branches = [...netlist.branches, ...outside(graph.kit.outputLoad, netlist.jack)];
+  const branches = withOutputLoad(netlist, graph.kit.outputLoad);
   const at = transfersAt(branches, netlist.jack);
   const sizes = sizesOnly(branches);
   const sign = transfersAt(sizes, netlist.jack);

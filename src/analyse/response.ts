@@ -10,7 +10,7 @@ import { nth } from '../common/must.ts';
 import { isPickup, type Pickup } from '../parts/index.ts';
 import { type Controls, makeNetlist } from '../solve/netlist.ts';
 import type { Branch, Winding } from '../solve/network.ts';
-import { outside } from '../solve/output.ts';
+import { withOutputLoad } from '../solve/output.ts';
 import { type Complex, Solver } from '../solve/solver.ts';
 import { controlsAt, type Knobs, knobSteps, knobsAtFull, type Roles, rolesOf } from './controls.ts';
 import { type Gain, HIGHEST, LOWEST, logGrid, type Shape, shapeOf } from './peak.ts';
@@ -63,16 +63,20 @@ export interface Response {
 }
 
 /** One state made ready for solving: the network at the jack and the coils that sound. */
-export interface Heard {
+export interface StateSolver {
   readonly solver: Solver;
   readonly windings: readonly Winding[];
 }
 
 /** The network of a state as played; `undefined` when nothing can sound. */
-export function heardIn(circuit: Circuit, state: State, controls: Controls = {}): Heard | undefined {
+export function makeStateSolver(
+  circuit: Circuit,
+  state: State,
+  controls: Controls = {},
+): StateSolver | undefined {
   const netlist = makeNetlist(circuit, state, controls);
   if (!netlist.jack) return undefined;
-  const branches = [...netlist.branches, ...outside(circuit.kit.outputLoad, netlist.jack)];
+  const branches = withOutputLoad(netlist, circuit.kit.outputLoad);
   const windings = branches.filter((branch) => soundsIn(state, branch));
   return windings.length === 0 ? undefined : { solver: new Solver(branches, netlist.jack), windings };
 }
@@ -81,12 +85,16 @@ const soundsIn = (state: State, branch: Branch): branch is Winding =>
   branch.kind === 'winding' && branch.pickup !== undefined && state.sounding.includes(branch.pickup);
 
 /** Volts at the jack with one volt in each of `windings`, all in phase; complex. */
-export const transferAt = ({ solver }: Heard, windings: readonly Winding[], frequency: number): Complex =>
+export const transferAt = (
+  { solver }: StateSolver,
+  windings: readonly Winding[],
+  frequency: number,
+): Complex =>
   solver.shorted || !solver.solve(frequency) ? { re: 0, im: 0 } : transferOf(solver, windings, frequency);
 
 /** The size of that transfer as a function of frequency. */
 export const gainOf =
-  ({ solver }: Heard, windings: readonly Winding[]): Gain =>
+  ({ solver }: StateSolver, windings: readonly Winding[]): Gain =>
   (frequency) =>
     solver.shorted || !solver.solve(frequency) ? 0 : sumOf(solver, windings, frequency);
 
@@ -129,7 +137,7 @@ function inState(
   roles: Roles,
   references: ReadonlyMap<string, Curve>,
 ): StateResponse {
-  const heard = heardIn(circuit, state, controlsAt(roles, knobs));
+  const heard = makeStateSolver(circuit, state, controlsAt(roles, knobs));
   if (!heard) return { index, state, knobs, pickups: [] };
   const { windings } = heard;
   const own = state.sounding.map((pickup) => windings.filter((winding) => winding.pickup === pickup));
@@ -144,7 +152,7 @@ function inState(
 
 /** A curve for each group of windings; each frequency is solved once for all of them. */
 function curvesOf(
-  heard: Heard,
+  heard: StateSolver,
   groups: readonly (readonly Winding[])[],
   frequencies: readonly number[],
 ): readonly Curve[] {
@@ -154,7 +162,7 @@ function curvesOf(
 
 /** Gain of each group of windings at each frequency. */
 export function sweep(
-  { solver }: Heard,
+  { solver }: StateSolver,
   groups: readonly (readonly Winding[])[],
   frequencies: readonly number[],
 ): readonly (readonly number[])[] {
@@ -194,7 +202,7 @@ function referenceCurve(
 ): Curve {
   const plain = referenceCircuit(pickup, circuit.kit.outputLoad);
   const state = plain.states[0];
-  const heard = state && heardIn(plain, state, controlsAt(rolesOf(plain), knobs));
+  const heard = state && makeStateSolver(plain, state, controlsAt(rolesOf(plain), knobs));
   const curve = heard && curvesOf(heard, [heard.windings], frequencies)[0];
   return curve ?? { gain: frequencies.map(() => 0), shape: shapeOf(() => 0) };
 }

@@ -9,7 +9,7 @@ import type { Controls } from '../solve/netlist.ts';
 import { chainOf } from './loads.ts';
 import { decibels, type Gain, HIGHEST, PLATEAU } from './peak.ts';
 import { referenceCircuit } from './reference.ts';
-import { gainOf, type Heard, heardIn } from './response.ts';
+import { gainOf, makeStateSolver, type StateSolver } from './response.ts';
 
 export interface Treble {
   /** The −3 dB point lies below half the reference's, and not for what leads through another pickup only. */
@@ -26,7 +26,7 @@ const HALF_POWER = Math.SQRT1_2;
 export function trebleOf(circuit: Circuit): readonly ReadonlyMap<string, Treble>[] {
   const cutoffs = referenceCutoffs(circuit);
   return circuit.states.map((state) => {
-    const heard = heardIn(circuit, state);
+    const heard = makeStateSolver(circuit, state);
     return new Map(
       state.sounding.flatMap((pickup) => {
         const cutoff = cutoffs.get(pickup);
@@ -46,7 +46,7 @@ export function isLost(
   cutoff: number,
   controls: Controls = {},
 ): boolean {
-  const heard = heardIn(circuit, state, controls);
+  const heard = makeStateSolver(circuit, state, controls);
   return heard !== undefined && trebleAt(ownGain(heard, pickup), cutoff).lost;
 }
 
@@ -61,7 +61,7 @@ function lostAlone(circuit: Circuit, state: State, pickup: string, cutoff: numbe
   return isLost({ ...circuit, kit: { ...circuit.kit, parts } }, { ...state, sounding }, pickup, cutoff);
 }
 
-export const ownGain = (heard: Heard, pickup: string): Gain =>
+export const ownGain = (heard: StateSolver, pickup: string): Gain =>
   gainOf(
     heard,
     heard.windings.filter((winding) => winding.pickup === pickup),
@@ -85,7 +85,7 @@ export const referenceCutoffs = (circuit: Circuit): ReadonlyMap<string, number> 
 function referenceCutoff(circuit: Circuit, pickup: Pickup): number {
   const plain = referenceCircuit(pickup, circuit.kit.outputLoad);
   const state = plain.states[0];
-  const heard = state && heardIn(plain, state);
+  const heard = state && makeStateSolver(plain, state);
   return heard ? cutoffFromAbove(gainOf(heard, heard.windings)) : HIGHEST;
 }
 

@@ -35,7 +35,7 @@ export interface Card {
   readonly joined?: string;
   readonly rows: readonly CardRow[];
   readonly switches: readonly CardSwitch[];
-  /** What a meter shows at the jack, volume at full; marked where it hangs on a pickup's resistance by default. */
+  /** Meter reading at the jack, volume on 10; marked `assumed` where the pickup's resistance is a default. */
   readonly meter: string;
 }
 
@@ -75,7 +75,7 @@ export function cardsOf(
     const joined = own && joiningWords(own, label);
     return {
       badge: badgeOf(state),
-      title: soundingIn(circuit, state),
+      title: soundingText(circuit, state),
       ...(joined === undefined ? {} : { joined }),
       rows: (own?.loads ?? []).map((entry) =>
         row(entry, label(entry.pickup), treble[index]?.get(entry.pickup)),
@@ -110,7 +110,7 @@ function labelsOf({ kit }: Circuit): Labels {
 }
 
 /** Labels of the pickups that sound: `Middle + Bridge`. */
-export const soundingIn = (circuit: Circuit, state: State): string =>
+export const soundingText = (circuit: Circuit, state: State): string =>
   state.sounding.map(labelsOf(circuit)).join(' + ');
 
 function row(loads: PickupLoads, label: string, treble: Treble | undefined): CardRow {

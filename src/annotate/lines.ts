@@ -10,7 +10,7 @@ type LineLook = 'signal' | 'ground' | 'leg' | 'sleeved' | 'jumper' | 'bend' | 'b
 
 export interface Line {
   readonly look: LineLook;
-  /** `ground`, `chosen`, `output`, `tone`, `other`, or `pickup-n`; see `tintOfPickup`. */
+  /** `ground`, `switch-output`, `output`, `tone`, `other`, or `pickup-n`; see `tintOfPickup`. */
   readonly tint: string;
 }
 
@@ -58,7 +58,7 @@ function tintOf(circuit: Circuit, net: Net, parts: ReadonlyMap<string, Part>): s
   if (net.pickup !== undefined) return tintOfPickup(circuit, net.pickup);
   const lugs = net.lugs.map((id) => lugAt(circuit, id));
   if (lugs.some((lug) => lug.role === 'common') && lugs.some((lug) => lug.role === 'clockwise'))
-    return 'chosen';
+    return 'switch-output';
   const tone = lugs.some((lug) => {
     const part = parts.get(lug.part);
     return lug.role === 'anticlockwise' || (part && elementsLike(part, 'capacitance').length > 0);

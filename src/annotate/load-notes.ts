@@ -1,6 +1,6 @@
 /**
  * Notes on loads, by pickup: a load well off its reference in the positions where the pickup is heard alone, and two tone controls
- * that load at once. Where pickups share a position each loads the others, which no value mends; the cards say so there.
+ * that load at once. Where pickups share a position each loads the others, which no resistor value can correct; the cards say so there.
  */
 import { type Lost, type StateLoads, toneControlsIn } from '../analyse/index.ts';
 import type { Circuit, State } from '../circuit/circuit.ts';

@@ -14,7 +14,7 @@ import { printDecibels, printHertz, printSigned } from '../common/figures.ts';
 import { nth } from '../common/must.ts';
 import { printQuantity } from '../common/units.ts';
 import { isPickup } from '../parts/index.ts';
-import { badgeOf, soundingIn } from './cards.ts';
+import { badgeOf, soundingText } from './cards.ts';
 import { tintOfPickup } from './lines.ts';
 
 /** A point of a curve that is marked, and what is written at it. */
@@ -92,7 +92,7 @@ export function plotOf(circuit: Circuit, response: Response, knobs: Knobs): Plot
     const heard = solved.together && solved.together.shape.plateau > SILENT ? solved.together : undefined;
     return {
       badge: badgeOf(solved.state),
-      name: soundingIn(circuit, solved.state) || 'nothing',
+      name: soundingText(circuit, solved.state) || 'nothing',
       tints,
       variant,
       ...(heard ? { trace: traceOf(heard) } : {}),

@@ -3,7 +3,7 @@ import { must } from '../common/must.ts';
 import type { Kit } from '../describe/kit.ts';
 import { contactsOf, lugsOf } from '../parts/index.ts';
 import { type Graph, type Lug, type LugId, lugId, lugIdOf, type Net, type Setting } from './circuit.ts';
-import { Union } from './union.ts';
+import { DisjointSet } from './disjoint-set.ts';
 
 /**
  * The graph of a kit.
@@ -11,7 +11,7 @@ import { Union } from './union.ts';
  * @throws RangeError when a joint names a part or lug that does not exist: a kit that the reader gave has none
  */
 export function buildGraph(kit: Kit): Graph {
-  const joined = new Union();
+  const joined = new DisjointSet();
   for (const joint of kit.joints) joined.join(lugIdOf(joint.from), lugIdOf(joint.to));
   const specs = kit.parts.flatMap((part) =>
     lugsOf(part).map((spec) => ({ ...spec, part: part.name, id: lugId(part.name, spec.name) })),
@@ -31,7 +31,7 @@ export function buildGraph(kit: Kit): Graph {
   return { kit, lugs, joints: kit.joints, nets, settings: settingsOf(kit) };
 }
 
-function netsOf(specs: readonly Omit<Lug, 'net'>[], joined: Union): readonly Net[] {
+function netsOf(specs: readonly Omit<Lug, 'net'>[], joined: DisjointSet): readonly Net[] {
   const groups = new Map<string, Omit<Lug, 'net'>[]>();
   for (const spec of specs) {
     const root = joined.find(spec.id);

@@ -56,6 +56,19 @@ export interface Circuit extends Graph {
 export const lugId = (part: string, lug: string): LugId => `${part}.${lug}`;
 /** The lug at which a joint ends. */
 export const lugIdOf = ({ part, lug }: End): LugId => lugId(part, lug);
+/** Joints that take up room at each lug: all but the bend of a lug onto its own part. */
+export function jointsAtLugs(joints: readonly Joint[]): ReadonlyMap<LugId, readonly Joint[]> {
+  const at = new Map<LugId, Joint[]>();
+  for (const joint of joints) {
+    if (joint.kind === 'bend' && joint.from.part === joint.to.part) continue;
+    for (const end of [joint.from, joint.to]) {
+      const id = lugIdOf(end);
+      at.set(id, [...(at.get(id) ?? []), joint]);
+    }
+  }
+  return at;
+}
+
 /** The end at a lug. */
 export function endAt(id: LugId): End {
   const dot = id.lastIndexOf('.');

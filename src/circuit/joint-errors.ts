@@ -4,7 +4,7 @@ import { type Path, type Problem, problem } from '../common/problem.ts';
 import type { End, Joint, Kit } from '../describe/kit.ts';
 import { lugsOf, type Part, whatIs } from '../parts/index.ts';
 import { LUG_ROOM, type LugSpec } from '../parts/kind.ts';
-import { endAt, lugIdOf } from './circuit.ts';
+import { endAt, jointsAtLugs, lugIdOf } from './circuit.ts';
 
 interface JointErrors {
   readonly problems: readonly Problem[];
@@ -39,14 +39,7 @@ export function jointErrors(kit: Kit, opaque: readonly string[]): JointErrors {
 
 /** Lugs with more joints than they have room for; a lug bent to its own case leaves its room free. */
 function crowds(joints: readonly Joint[], names: Names): readonly Problem[] {
-  const on = new Map<string, Joint[]>();
-  for (const joint of joints)
-    if (joint.kind !== 'bend' || joint.from.part !== joint.to.part)
-      for (const end of [joint.from, joint.to]) {
-        const id = lugIdOf(end);
-        on.set(id, [...(on.get(id) ?? []), joint]);
-      }
-  return [...on].flatMap(([lug, those]) => {
+  return [...jointsAtLugs(joints)].flatMap(([lug, those]) => {
     const { part, lug: name } = endAt(lug);
     const spec = names.lug({ part, lug: name });
     // Of a part that could not be read nobody knows how much room its lugs have.

@@ -26,7 +26,7 @@ export const complain = (reports: readonly Report[]): void => {
   if (reports.length > 0) complainOf(`${printReports(reports)}\n`);
 };
 
-export const complainOf = (trouble: string): void => void process.stderr.write(`${shown(trouble)}\n`);
+export const complainOf = (isError: string): void => void process.stderr.write(`${shown(isError)}\n`);
 
 /** The input has problems: exit 1 when everything is done. */
 export const fail = (): void => {

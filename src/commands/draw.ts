@@ -86,7 +86,7 @@ export function addDraw(program: Command): void {
       )) {
         complain(outcome.reports);
         for (const line of outcome.lines) say(line);
-        for (const trouble of outcome.troubles) complainOf(trouble);
+        for (const isError of outcome.errorLines) complainOf(isError);
         if (outcome.failed) fail();
       }
     });

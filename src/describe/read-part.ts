@@ -2,7 +2,7 @@
 import { nearest } from '../common/nearest.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import { type Kind, kinds, type Part } from '../parts/index.ts';
-import type { Flaw, PartBase } from '../parts/kind.ts';
+import type { FieldIssue, PartBase } from '../parts/kind.ts';
 import { meantBy, problemsOf, typeName, unsupported } from './issues.ts';
 import { partShapes } from './schema.ts';
 
@@ -68,10 +68,12 @@ function readFields(name: string, kind: Kind, value: Readonly<Record<string, unk
   const schema = partShapes[kind];
   const read = schema.safeParse(value);
   if (read.success) {
-    const flaws = flawsOf(kind, read.data).map(({ path, why, remedy }) =>
+    const validate = issuesOfPart(kind, read.data).map(({ path, why, remedy }) =>
       problem('bad-value', ['parts', name, ...path], { why, remedy }),
     );
-    return flaws.length > 0 ? { problems: flaws } : { part: build(name, kind, read.data), problems: [] };
+    return validate.length > 0
+      ? { problems: validate }
+      : { part: build(name, kind, read.data), problems: [] };
   }
   const what = `“${name}” (${kinds[kind].what})`;
   const problems = problemsOf(read.error.issues, { schema, value, path: ['parts', name], what });
@@ -79,7 +81,7 @@ function readFields(name: string, kind: Kind, value: Readonly<Record<string, unk
   const faulty = new Set(read.error.issues.flatMap((issue) => issue.path[0] ?? keysOf(issue)));
   const rest = Object.fromEntries(Object.entries(value).filter(([key]) => !faulty.has(key)));
   const again = schema.safeParse(rest);
-  return again.success && flawsOf(kind, again.data).length === 0
+  return again.success && issuesOfPart(kind, again.data).length === 0
     ? { part: build(name, kind, again.data), problems }
     : { problems };
 }
@@ -90,8 +92,9 @@ const keysOf = (issue: { readonly code: string; readonly keys?: readonly string[
 /** What a kind's `build` is to one who knows only that it belongs to the kind; the tables guarantee the rest. */
 type Build = (base: PartBase, written: object) => Part;
 
-const flawsOf = (kind: Kind, written: object): readonly Flaw[] =>
-  (kinds[kind] as { readonly flaws?: (written: object) => readonly Flaw[] }).flaws?.(written) ?? [];
+const issuesOfPart = (kind: Kind, written: object): readonly FieldIssue[] =>
+  (kinds[kind] as { readonly validate?: (written: object) => readonly FieldIssue[] }).validate?.(written) ??
+  [];
 
 function build(name: string, kind: Kind, written: { readonly label?: string | undefined }): Part {
   const base = { kind, name, label: written.label ?? labelOf(name) };

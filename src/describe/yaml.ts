@@ -98,7 +98,7 @@ interface Read {
 }
 
 /** Thrown inside the walk only, when aliases unfold beyond the budget. */
-class Unfolds extends Error {
+class AliasLimitError extends Error {
   readonly offset: number;
   constructor(offset: number) {
     super('aliases unfold without end');
@@ -125,7 +125,7 @@ class Walk {
         syntaxProblems: this.#syntaxProblems,
       } as Parsed;
     } catch (thrown) {
-      if (!(thrown instanceof Unfolds)) throw thrown;
+      if (!(thrown instanceof AliasLimitError)) throw thrown;
       this.#report(problem('too-many-aliases', [], {}), thrown.offset);
       return { root, syntaxProblems: this.#syntaxProblems };
     }
@@ -137,7 +137,7 @@ class Walk {
 
   #read(node: ParsedNode | null, fallback: number): Read {
     const [start, end] = node?.range ?? [fallback, fallback];
-    if (this.#aliases > 0 && --this.#budget < 0) throw new Unfolds(this.#unfolding);
+    if (this.#aliases > 0 && --this.#budget < 0) throw new AliasLimitError(this.#unfolding);
     if (isAlias(node)) return this.#unfold(node.source, start);
     // A tag would turn a text into a date, bytes or a set; no kit has any of these.
     if (node?.tag)
@@ -160,7 +160,7 @@ class Walk {
       this.#report(problem('bad-syntax', [], { reason: `there is no anchor “${name}” above` }), offset);
       return { value: null, node: { start: offset, end: offset } };
     }
-    if (this.#open.has(target)) throw new Unfolds(offset);
+    if (this.#open.has(target)) throw new AliasLimitError(offset);
     if (this.#aliases === 0) this.#unfolding = offset;
     this.#aliases++;
     const read = this.#read(target, offset);

@@ -1,6 +1,6 @@
 /** From a placed circuit to the sheet of one of its drawings: the whole, a state or a step, seen from either side. */
 import { readJack, type StateLoads } from '../analyse/index.ts';
-import { cardsOf, cardsSay, soundingIn } from '../annotate/cards.ts';
+import { cardsOf, cardsSay, soundingText } from '../annotate/cards.ts';
 import { linesOf, tintOfPickup } from '../annotate/lines.ts';
 import { liveJoints } from '../annotate/live.ts';
 import { padsOf } from '../annotate/pads.ts';
@@ -50,7 +50,7 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
       ? [`Step ${step.number} of ${steps.length}: ${step.title.toLowerCase()}. New joints are highlighted.`]
       : []),
     ...(step ? [] : [stateLine(kit, state?.settings, aspect.theme !== 'print')]),
-    ...(state ? [`${soundingIn(circuit, state)} selected: signal path highlighted, the rest dimmed.`] : []),
+    ...(state ? [`${soundingText(circuit, state)} selected: signal path highlighted, the rest dimmed.`] : []),
   ];
   const pickups = kit.parts.filter(isPickup);
   const shownSettings = (state ?? circuit.states[0])?.settings ?? {};

@@ -37,7 +37,7 @@ export function keyOf(
 ): readonly KeyEntry[] {
   const tints = new Map([
     ...pickups,
-    ['chosen', 'switch output'],
+    ['switch-output', 'switch output'],
     ['output', 'to the output jack'],
     ['tone', 'tone control'],
     ['other', 'other signal wire'],

@@ -6,6 +6,7 @@ import { isKitLike } from '../describe/read.ts';
 import { LONGEST_TEXT, parseText } from '../describe/source.ts';
 import { isBytes, LARGEST_KIT, readBytes } from './read-file.ts';
 import { whyNotRead } from './reason.ts';
+import { isScript } from './script.ts';
 
 interface FoundKits {
   readonly files: readonly string[];
@@ -78,7 +79,7 @@ function sortOf(file: string): Sort {
   const { text } = decode(bytes);
   // Keys are plain letters in any encoding: a kit saved in another one is a kit with an error, not another file.
   const plain = text ?? Buffer.from(bytes).toString('latin1').replaceAll('\0', '');
-  if (/\.ts$/i.test(file)) return SCRIPT.test(plain) ? 'script' : 'none';
+  if (isScript(file)) return SCRIPT.test(plain) ? 'script' : 'none';
   const value = text === undefined || text.length > LONGEST_TEXT ? undefined : parseText(text, file).value;
   const kit = value === undefined ? KEY.test(plain) : isKitLike(value) && !isFigures(value);
   return kit ? 'kit' : 'none';

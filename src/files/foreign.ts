@@ -1,4 +1,4 @@
-/** Files of somebody else's: what is written is put in the place of an earlier version of itself, and of nothing else. */
+/** Protects other files: an output file is overwritten only if it is an earlier version of the same output. */
 import { lstatSync } from 'node:fs';
 import { isBytes, LARGEST_DRAWING, readBytes } from './read-file.ts';
 

@@ -58,7 +58,7 @@ export function findArrangement(name: string): Arrangement | string {
     const [issue] = read.error.issues;
     const node = document.getIn(pathOf(issue), true);
     const offset = isNode(node) ? (node.range?.[0] ?? 0) : 0;
-    return `${file}:${lines.linePos(offset).line}: ${slipOf(value, issue)}`;
+    return `${file}:${lines.linePos(offset).line}: ${arrangementIssue(value, issue)}`;
   } catch (thrown) {
     return `${file}: ${thrown instanceof Error ? thrown.message.split('\n', 1)[0] : 'not readable'}`;
   }
@@ -71,7 +71,7 @@ const pathOf = (issue: z.core.$ZodIssue | undefined): readonly (string | number)
 ];
 
 /** What keeps a file from being an arrangement: the most common mistake is to name a kit. */
-function slipOf(value: unknown, issue: z.core.$ZodIssue | undefined): string {
+function arrangementIssue(value: unknown, issue: z.core.$ZodIssue | undefined): string {
   const keys = typeof value === 'object' && value !== null ? Object.keys(value) : [];
   if (keys.includes('joints')) return 'it is a kit, not an arrangement';
   if (!keys.includes('seats')) return 'it is not an arrangement, as it has no seats';

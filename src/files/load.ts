@@ -4,7 +4,7 @@ import { decode } from '../describe/decode.ts';
 import { type Reading, readKit } from '../describe/read.ts';
 import { valueSource } from '../describe/source.ts';
 import { isBytes, LARGEST_KIT, readBytes } from './read-file.ts';
-import { runScript } from './script.ts';
+import { isScript, runScript } from './script.ts';
 
 /** What a file gave: a kit when it has no error, and the reports in any case. */
 export interface Loaded extends Checked {
@@ -19,7 +19,7 @@ export const loadKit = async (file: string): Promise<Loaded> => ({
 async function readFile(file: string): Promise<Reading> {
   const bytes = readBytes(file, LARGEST_KIT);
   if (!isBytes(bytes)) return { problems: [bytes], source: valueSource(file) };
-  if (file.endsWith('.ts')) return runScript(file);
+  if (isScript(file)) return runScript(file);
   const { text, problems } = decode(bytes);
   return text === undefined ? { problems, source: valueSource(file) } : readKit(text, file);
 }

@@ -9,7 +9,8 @@ import { type AddedPart, editKit, type KitEdit, linesToAdd } from '../describe/e
 import { newResistor, resistor } from '../parts/resistor.ts';
 import { buildCircuit } from '../solve/build.ts';
 import { whyNotWritten } from './reason.ts';
-import { Unwritable, writeWhole } from './write.ts';
+import { isScript } from './script.ts';
+import { WriteError, writeWhole } from './write.ts';
 
 interface PadWriting {
   /** `refused`: there was something to write, and it was not written. */
@@ -29,7 +30,7 @@ export function writePads(file: string, plan: PadPlan): PadWriting {
     const pads = several.map(({ pickup, replaces }) => `${pickup} has ${replaces.join(' and ')}`).join('; ');
     return refuse(file, `${pads}: remove all but one pad of each pickup, then run this again`, []);
   }
-  if (file.endsWith('.ts'))
+  if (isScript(file))
     return refuse(
       file,
       'TypeScript kits are not edited automatically; make these changes by hand:',
@@ -85,7 +86,7 @@ function writeText(file: string, plan: PadPlan, edit: KitEdit): PadWriting {
     accessSync(target, constants.W_OK);
     writeWhole(target, mark + edited);
   } catch (thrown) {
-    const why = thrown instanceof Unwritable ? thrown.reason : whyNotWritten(thrown);
+    const why = thrown instanceof WriteError ? thrown.reason : whyNotWritten(thrown);
     return refuse(file, `${why}; make these changes by hand:`, linesToAdd(edit, false));
   }
   return {

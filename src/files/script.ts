@@ -8,6 +8,9 @@ import { dirname, join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { failedScript, kitFromValue, type Reading } from '../describe/read.ts';
 
+/** A TypeScript kit, whatever the case of its ending. */
+export const isScript = (file: string): boolean => /\.ts$/i.test(file);
+
 /** Milliseconds. */
 const TIME_LIMIT = 10_000;
 /** Characters that a kit may have as data. */

@@ -18,7 +18,7 @@ import { dirname, join } from 'node:path';
 import { whyNotWritten } from './reason.ts';
 
 /** A file that could not be written; the old one, if any, is as it was. */
-export class Unwritable extends Error {
+export class WriteError extends Error {
   /** The folder it was to go to, and in words why it did not. */
   readonly folder: string;
   readonly reason: string;
@@ -35,7 +35,7 @@ export class Unwritable extends Error {
  * replaced, and what it leads to is left alone.
  *
  * @returns whether the file changed; one that holds the same already is left untouched
- * @throws Unwritable, and the old file is then as it was
+ * @throws WriteError, and the old file is then as it was
  */
 export function writeWhole(file: string, content: string | Uint8Array): boolean {
   if (holds(file, content)) return false;
@@ -47,7 +47,7 @@ export function writeWhole(file: string, content: string | Uint8Array): boolean 
     const old = lstatSync(file, { throwIfNoEntry: false });
     if (old?.isDirectory()) throw new Error('EISDIR');
     clearOld(folder);
-    const name = join(folder, partName(process.pid));
+    const name = join(folder, tempFileName(process.pid));
     // Exclusively: whatever lies there, a link above all, is not ours and is never written through.
     const open = openSync(name, 'wx', old?.isFile() ? old.mode : 0o666);
     beside = name;
@@ -60,7 +60,7 @@ export function writeWhole(file: string, content: string | Uint8Array): boolean 
     renameSync(name, file);
   } catch (thrown) {
     if (beside !== undefined) rmSync(beside, { force: true });
-    throw new Unwritable(file, thrown);
+    throw new WriteError(file, thrown);
   }
   return true;
 }
@@ -68,7 +68,7 @@ export function writeWhole(file: string, content: string | Uint8Array): boolean 
 /** Names of files being written: this program's, on this machine, by the process that writes them. */
 const PREFIX = `.solderleaf-${createHash('sha256').update(hostname()).digest('hex').slice(0, 8)}-`;
 /** A name that nobody can guess, for a file that a process is writing. */
-export const partName = (pid: number): string => `${PREFIX}${pid}-${randomBytes(6).toString('hex')}.part`;
+export const tempFileName = (pid: number): string => `${PREFIX}${pid}-${randomBytes(6).toString('hex')}.part`;
 const cleared = new Set<string>();
 
 /** Takes away what runs that were killed left half written; what a run that is still alive writes is let be. */

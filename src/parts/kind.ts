@@ -164,7 +164,7 @@ export interface UsualValue {
 }
 
 /** What is wrong with a part as it is written, beyond what its fields can say one by one. */
-export interface Flaw {
+export interface FieldIssue {
   /** From the part: `['positions', 2]`. */
   readonly path: readonly (string | number)[];
   readonly why: string;
@@ -195,7 +195,7 @@ export interface PartKind<
   readonly fields: S;
   readonly build: (base: PartBase<K>, written: z.output<z.ZodObject<S>>) => P;
   /** What is wrong with what is written; nothing where it does not say. */
-  readonly flaws?: (written: z.output<z.ZodObject<S>>) => readonly Flaw[];
+  readonly validate?: (written: z.output<z.ZodObject<S>>) => readonly FieldIssue[];
   readonly lugs: readonly LugSpec<N>[];
   /** Where the lugs hang on the part, as of a switch that the kit describes; `lugs` is empty then. */
   readonly lugsOf?: (part: P) => readonly LugSpec[];

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { blockFace, blockOutline, type Columns } from './block.ts';
-import { type Contact, definePart, type Flaw, type LugSpec, type PartBase } from './kind.ts';
+import { type Contact, definePart, type FieldIssue, type LugSpec, type PartBase } from './kind.ts';
 
 interface OwnSwitch extends PartBase<'switch'> {
   readonly columns: Columns;
@@ -53,7 +53,7 @@ export const ownSwitch = definePart({
     columns: { left: lugs.left, right: lugs.right ?? [] },
     contacts: positions.map((joins, i) => ({ position: i + 1, joins })),
   }),
-  flaws: ({ lugs, positions }) => {
+  validate: ({ lugs, positions }) => {
     const all = [...lugs.left, ...(lugs.right ?? [])];
     const twice = all.find((name, i) => all.indexOf(name) !== i);
     return [
@@ -69,7 +69,7 @@ export const ownSwitch = definePart({
       ...(twice === undefined
         ? []
         : [{ path: ['lugs'], why: `“${twice}” is named twice`, remedy: 'Give each lug a name of its own.' }]),
-      ...positions.flatMap((groups, i) => positionFlaws(groups, all, i)),
+      ...positions.flatMap((groups, i) => positionIssues(groups, all, i)),
     ];
   },
   lugs: [] as readonly LugSpec[],
@@ -81,11 +81,11 @@ export const ownSwitch = definePart({
 });
 
 /** Lugs that do not exist, and lugs in two groups at once: those two would be one. */
-function positionFlaws(
+function positionIssues(
   groups: readonly (readonly string[])[],
   lugs: readonly string[],
   index: number,
-): readonly Flaw[] {
+): readonly FieldIssue[] {
   const named = groups.flat();
   const path = ['positions', index];
   const unknown = named.find((name) => !lugs.includes(name));

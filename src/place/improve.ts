@@ -15,7 +15,7 @@
 import { seeded } from '../common/random.ts';
 import type { Joint } from '../describe/kit.ts';
 import { isPickup, mayMirror } from '../parts/index.ts';
-import type { Stand } from './placement.ts';
+import type { GridPart } from './placement.ts';
 import { boxOf, clash, lugCentre } from './settle.ts';
 import { bounds, type Wiring } from './wiring.ts';
 
@@ -51,17 +51,17 @@ export function improve(
   { steps, seed }: Effort,
 ): void {
   const random = seeded(seed);
-  const loose = wiring.stands.flatMap((stand, i) => (stand.fixed ? [] : [i]));
+  const loose = wiring.gridParts.flatMap((gridPart, i) => (gridPart.fixed ? [] : [i]));
   if (loose.length === 0 || steps === 0) return;
-  let now = { before: wiring.remember(), score: scoreOf(wiring), far: distances(wiring.stands, joints) };
+  let now = { before: wiring.remember(), score: scoreOf(wiring), far: distances(wiring.gridParts, joints) };
   let best = now;
   // The first places may already be nearer than is wanted; the search never makes that worse.
-  let crowded = crowding(wiring.stands, between);
+  let crowded = crowding(wiring.gridParts, between);
   // Where more parts are loose a step moves more wires and takes longer.
   const most = Math.min(steps, Math.ceil((steps * LOOSE_ENOUGH) / loose.length));
   let left = most;
   for (let draw = 0; left > 0 && draw < most * DRAWS; draw++) {
-    const next = step(now.before.stands, loose, joints, random);
+    const next = step(now.before.gridParts, loose, joints, random);
     if (!next || crowding(next, between) > crowded) continue;
     const far = distances(next, joints);
     if (far > now.far + LONGER) continue;
@@ -87,37 +87,37 @@ const ASIDE = [-2, -1, 1, 2] as const;
 
 function tidy(wiring: Wiring, loose: readonly number[], between: number): void {
   for (const i of loose) {
-    const stand = wiring.stands[i];
-    if (!stand) continue;
-    const tries: readonly Partial<Stand>[] = [
-      ...(mayMirror(stand.part) ? [{ mirror: !stand.mirror }] : []),
-      ...ASIDE.map((by) => ({ column: stand.column + by })),
-      ...ASIDE.map((by) => ({ row: stand.row + by })),
+    const gridPart = wiring.gridParts[i];
+    if (!gridPart) continue;
+    const tries: readonly Partial<GridPart>[] = [
+      ...(mayMirror(gridPart.part) ? [{ mirror: !gridPart.mirror }] : []),
+      ...ASIDE.map((by) => ({ column: gridPart.column + by })),
+      ...ASIDE.map((by) => ({ row: gridPart.row + by })),
     ];
     for (const next of tries) {
       const before = wiring.remember();
       const score = scoreOf(wiring);
-      const stands = wiring.stands.map((one, k) => (k === i ? { ...one, ...next } : one));
-      if (crowding(stands, between) > crowding(wiring.stands, between)) continue;
-      if (moved(wiring, stands, score - 1) === undefined) wiring.restore(before);
+      const gridParts = wiring.gridParts.map((one, k) => (k === i ? { ...one, ...next } : one));
+      if (crowding(gridParts, between) > crowding(wiring.gridParts, between)) continue;
+      if (moved(wiring, gridParts, score - 1) === undefined) wiring.restore(before);
     }
   }
   wiring.polish(1);
 }
 
 /** Moves parts, and answers the score then, or `undefined` when it would be above `worst`. */
-function moved(wiring: Wiring, stands: readonly Stand[], worst: number): number | undefined {
-  if (!wiring.move(stands, worst - spread(stands))) return undefined;
+function moved(wiring: Wiring, gridParts: readonly GridPart[], worst: number): number | undefined {
+  if (!wiring.move(gridParts, worst - spread(gridParts))) return undefined;
   const score = scoreOf(wiring);
   return score > worst ? undefined : score;
 }
 
-const scoreOf = (wiring: Wiring): number => wiring.cost + spread(wiring.stands);
+const scoreOf = (wiring: Wiring): number => wiring.cost + spread(wiring.gridParts);
 
 /** What of the score the wires have no part in. */
-function spread(stands: readonly Stand[]): number {
-  const box = bounds(stands);
-  return SPRAWL * Math.round(box.width + box.height) + untidiness(stands);
+function spread(gridParts: readonly GridPart[]): number {
+  const box = bounds(gridParts);
+  return SPRAWL * Math.round(box.width + box.height) + untidiness(gridParts);
 }
 
 /** Prices of pickups that do not stand as they do on the instrument: out of order, facing different ways, out of line. */
@@ -125,8 +125,8 @@ const DISORDER = 300;
 const FACING = 100;
 const OUT_OF_LINE = 60;
 
-function untidiness(stands: readonly Stand[]): number {
-  const pickups = stands.filter(({ part, fixed }) => isPickup(part) && !fixed);
+function untidiness(gridParts: readonly GridPart[]): number {
+  const pickups = gridParts.filter(({ part, fixed }) => isPickup(part) && !fixed);
   let price = 0;
   pickups.slice(1).forEach((lower, i) => {
     const upper = pickups[i];
@@ -144,56 +144,57 @@ const pick = <T>(from: readonly T[], random: Random): T | undefined =>
 
 /** Another placement, one step away. */
 function step(
-  stands: readonly Stand[],
+  gridParts: readonly GridPart[],
   loose: readonly number[],
   joints: readonly Joint[],
   random: Random,
-): readonly Stand[] | undefined {
+): readonly GridPart[] | undefined {
   const i = pick(loose, random) ?? 0;
-  const stand = stands[i];
-  if (!stand) return undefined;
-  const put = (next: Partial<Stand>): readonly Stand[] =>
-    stands.map((one, k) => (k === i ? { ...one, ...next } : one));
+  const gridPart = gridParts[i];
+  if (!gridPart) return undefined;
+  const put = (next: Partial<GridPart>): readonly GridPart[] =>
+    gridParts.map((one, k) => (k === i ? { ...one, ...next } : one));
   const kind = random();
   if (kind < 0.4) {
     const reach = random() < 0.5 ? 2 : 8;
     const off = (): number => Math.floor(random() * (2 * reach + 1)) - reach;
-    return put({ column: stand.column + off(), row: stand.row + off() });
+    return put({ column: gridPart.column + off(), row: gridPart.row + off() });
   }
-  if (kind < 0.55) return mayMirror(stand.part) ? put({ mirror: !stand.mirror }) : undefined;
-  if (kind < 0.85) return beside(stands, stand, joints, random, put);
-  const other = stands[pick(loose, random) ?? 0];
-  if (!other || other === stand) return undefined;
-  return stands.map((one) =>
-    one === stand
+  if (kind < 0.55) return mayMirror(gridPart.part) ? put({ mirror: !gridPart.mirror }) : undefined;
+  if (kind < 0.85) return beside(gridParts, gridPart, joints, random, put);
+  const other = gridParts[pick(loose, random) ?? 0];
+  if (!other || other === gridPart) return undefined;
+  return gridParts.map((one) =>
+    one === gridPart
       ? { ...one, column: other.column, row: other.row }
       : one === other
-        ? { ...one, column: stand.column, row: stand.row }
+        ? { ...one, column: gridPart.column, row: gridPart.row }
         : one,
   );
 }
 
 /** The part moved so that one of its lugs comes near the lug it is joined to. */
 function beside(
-  stands: readonly Stand[],
-  stand: Stand,
+  gridParts: readonly GridPart[],
+  gridPart: GridPart,
   joints: readonly Joint[],
   random: Random,
-  put: (next: Partial<Stand>) => readonly Stand[],
-): readonly Stand[] | undefined {
+  put: (next: Partial<GridPart>) => readonly GridPart[],
+): readonly GridPart[] | undefined {
   const own = joints.filter(
-    ({ from, to }) => (from.part === stand.part.name) !== (to.part === stand.part.name),
+    ({ from, to }) => (from.part === gridPart.part.name) !== (to.part === gridPart.part.name),
   );
   const joint = pick(own, random);
   if (!joint) return undefined;
-  const [near, far] = joint.from.part === stand.part.name ? [joint.from, joint.to] : [joint.to, joint.from];
-  const other = stands.find((one) => one.part.name === far.part);
+  const [near, far] =
+    joint.from.part === gridPart.part.name ? [joint.from, joint.to] : [joint.to, joint.from];
+  const other = gridParts.find((one) => one.part.name === far.part);
   if (!other) return undefined;
-  const mirror = mayMirror(stand.part) && random() < 0.5 ? !stand.mirror : stand.mirror;
-  const a = lugCentre({ ...stand, mirror }, near.lug);
+  const mirror = mayMirror(gridPart.part) && random() < 0.5 ? !gridPart.mirror : gridPart.mirror;
+  const a = lugCentre({ ...gridPart, mirror }, near.lug);
   const b = lugCentre(other, far.lug);
   const off = (): number => Math.floor(random() * 13) - 6;
-  return put({ mirror, column: stand.column + b.x - a.x + off(), row: stand.row + b.y - a.y + off() });
+  return put({ mirror, column: gridPart.column + b.x - a.x + off(), row: gridPart.row + b.y - a.y + off() });
 }
 
 /** Parts nearer than this are all but one on the other: worth more than any number of pairs that are merely near. */
@@ -201,7 +202,7 @@ const LEAST = 2;
 const TOUCHING = 1000;
 
 /** How many pairs of parts are nearer than the room wanted between them, those that touch counted far more. */
-function crowding(placed: readonly Stand[], between: number): number {
+function crowding(placed: readonly GridPart[], between: number): number {
   const boxes = placed.map(boxOf);
   let pairs = 0;
   boxes.forEach((a, i) => {
@@ -214,8 +215,8 @@ function crowding(placed: readonly Stand[], between: number): number {
 }
 
 /** Straight distances between the ends of all joints, grid steps. */
-function distances(placed: readonly Stand[], joints: readonly Joint[]): number {
-  const byName = new Map(placed.map((stand) => [stand.part.name, stand]));
+function distances(placed: readonly GridPart[], joints: readonly Joint[]): number {
+  const byName = new Map(placed.map((gridPart) => [gridPart.part.name, gridPart]));
   let sum = 0;
   for (const { from, to } of joints) {
     const [a, b] = [byName.get(from.part), byName.get(to.part)];

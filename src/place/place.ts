@@ -12,8 +12,8 @@ import type { Arrangement } from './arrangement.ts';
 import { elkGraph, layOut } from './elk.ts';
 import { DEFAULT_EFFORT, type Effort, improve } from './improve.ts';
 import { packed } from './pack.ts';
-import type { Placement, Stand } from './placement.ts';
-import { firstStands } from './seating.ts';
+import type { GridPart, Placement } from './placement.ts';
+import { initialPlacement } from './seating.ts';
 import { apart, settle } from './settle.ts';
 import { type Wired, Wiring } from './wiring.ts';
 
@@ -21,7 +21,7 @@ import { type Wired, Wiring } from './wiring.ts';
 type Captions = ReadonlyMap<string, string>;
 
 /** A kit whose wires find no way at any spacing: an error of that kit, and of no other. */
-export class NoWay extends Error {}
+export class NoRouteError extends Error {}
 
 /** Beyond so many parts there is no search for better places: it would take minutes and gain little. */
 const MANY = 100;
@@ -47,7 +47,7 @@ export interface PlaceOptions {
 /**
  * Places a circuit's parts and lays its wires, seen from the solder side.
  *
- * @throws NoWay when even the widest spacing leaves some wire no way, which no description should bring about
+ * @throws NoRouteError when even the widest spacing leaves some wire no way, not expected for any valid kit
  */
 export async function place(
   circuit: Circuit,
@@ -71,8 +71,8 @@ export async function place(
   for (const between of SPREADS) {
     const by = 1 + (between - SPREADS[0]) / 10;
     const laid = seeds ?? packed(parts, kit.joints, PACKED + 2 * between);
-    const stands = firstStands(parts, arrangement, hand, laid, by);
-    const spaced = apart(stands, Math.max(APART, between - SPREADS[0]));
+    const gridParts = initialPlacement(parts, arrangement, hand, laid, by);
+    const spaced = apart(gridParts, Math.max(APART, between - SPREADS[0]));
     // What is packed has its room for wires, which settling would take away.
     const settled = many ? spaced : settle(spaced, kit.joints, { between }, reach);
     progress(`laying ${kit.joints.length} wires`);
@@ -80,17 +80,17 @@ export async function place(
     if (!wiring.layAll(1)) continue;
     if (!many) progress('optimising placement');
     if (!many) improve(wiring, kit.joints, between, effort);
-    return finish(wiring.stands, wiring.result());
+    return finish(wiring.gridParts, wiring.result());
   }
-  throw new NoWay(`no way found for every wire of ${kit.id}`);
+  throw new NoRouteError(`no way found for every wire of ${kit.id}`);
 }
 
 /** Crops the grid to what is drawn, one pitch of margin about it. */
-function finish(stands: readonly Stand[], wired: Wired): Placement {
-  const boxes = stands.map((stand) => {
-    const frame = wired.frames.get(stand.part.name);
-    const turned = stand.turn % 2 === 1;
-    const [w, h] = [stand.outline.width, stand.outline.height];
+function finish(gridParts: readonly GridPart[], wired: Wired): Placement {
+  const boxes = gridParts.map((gridPart) => {
+    const frame = wired.frames.get(gridPart.part.name);
+    const turned = gridPart.turn % 2 === 1;
+    const [w, h] = [gridPart.outline.width, gridPart.outline.height];
     return { x: frame?.x ?? 0, y: frame?.y ?? 0, width: turned ? h : w, height: turned ? w : h };
   });
   const points = wired.wires.flatMap((wire) => wire.points);
@@ -102,13 +102,13 @@ function finish(stands: readonly Stand[], wired: Wired): Placement {
   return {
     width: right - left,
     height: bottom - top,
-    parts: stands.flatMap((stand) => {
-      const frame = wired.frames.get(stand.part.name);
+    parts: gridParts.flatMap((gridPart) => {
+      const frame = wired.frames.get(gridPart.part.name);
       return frame
         ? [
             {
-              part: stand.part,
-              outline: stand.outline,
+              part: gridPart.part,
+              outline: gridPart.outline,
               frame: { ...frame, x: frame.x - left, y: frame.y - top },
             },
           ]

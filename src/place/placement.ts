@@ -28,7 +28,7 @@ export interface Placement {
 }
 
 /** A part on the grid, while places are still being chosen. Column and row of its top left corner. */
-export interface Stand {
+export interface GridPart {
   readonly part: Part;
   readonly outline: Outline;
   readonly column: number;

@@ -4,7 +4,7 @@ import type { Hand } from '../describe/kit.ts';
 import { isPickup, mayMirror, type Part, seatOf } from '../parts/index.ts';
 import type { Outline } from '../parts/outline.ts';
 import type { Arrangement } from './arrangement.ts';
-import type { Stand } from './placement.ts';
+import type { GridPart } from './placement.ts';
 import { boxOf, clash } from './settle.ts';
 
 export interface Seed {
@@ -25,23 +25,23 @@ export interface Outlined {
  *
  * @param by how far seats move outwards, 1 for as the arrangement says
  */
-export function firstStands(
+export function initialPlacement(
   parts: readonly Outlined[],
   arrangement: Arrangement,
   hand: Hand,
   laid: ReadonlyMap<string, Seed>,
   by: number,
-): readonly Stand[] {
+): readonly GridPart[] {
   const seeds = inOrder(parts, laid);
-  const seated: Stand[] = [];
+  const seated: GridPart[] = [];
   const seats = seatsOf(
     parts.map(({ part }) => part),
     arrangement,
   );
-  return parts.map(({ part, outline }): Stand => {
+  return parts.map(({ part, outline }): GridPart => {
     const seat = seats.get(part.name);
     const seed = seeds.get(part.name) ?? { x: 0, y: 0 };
-    const loose: Stand = {
+    const loose: GridPart = {
       part,
       outline,
       column: Math.round(seed.x / PITCH),
@@ -51,14 +51,14 @@ export function firstStands(
       fixed: false,
     };
     if (!seat) return loose;
-    const stand: Stand = {
+    const gridPart: GridPart = {
       ...loose,
       ...seat,
       column: Math.round(seat.column * by),
       row: Math.round(seat.row * by),
       fixed: true,
     };
-    const placed = hand === 'left' ? otherHand(stand) : stand;
+    const placed = hand === 'left' ? otherHand(gridPart) : gridPart;
     // A kit may have more parts than the arrangement has room for; who finds the seat taken looks for a place.
     if (seated.some((other) => clash(boxOf(other), boxOf(placed), 1))) return { ...placed, fixed: false };
     seated.push(placed);
@@ -88,12 +88,16 @@ function inOrder(parts: readonly Outlined[], laid: ReadonlyMap<string, Seed>): R
 /** Grid units between one pickup and the next. */
 const BELOW = 2;
 
-function otherHand(stand: Stand): Stand {
-  const { x0, x1 } = boxOf(stand);
-  return { ...stand, column: -x0 - (x1 - x0), mirror: mayMirror(stand.part) ? !stand.mirror : stand.mirror };
+function otherHand(gridPart: GridPart): GridPart {
+  const { x0, x1 } = boxOf(gridPart);
+  return {
+    ...gridPart,
+    column: -x0 - (x1 - x0),
+    mirror: mayMirror(gridPart.part) ? !gridPart.mirror : gridPart.mirror,
+  };
 }
 
-type Seat = Pick<Stand, 'column' | 'row' | 'turn' | 'mirror'>;
+type Seat = Pick<GridPart, 'column' | 'row' | 'turn' | 'mirror'>;
 
 function seatsOf(parts: readonly Part[], arrangement: Arrangement): ReadonlyMap<string, Seat> {
   const taken = new Map<string, Seat>();

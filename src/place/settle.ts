@@ -7,7 +7,7 @@ import { PITCH } from '../common/geometry.ts';
 import type { Joint } from '../describe/kit.ts';
 import { mayMirror } from '../parts/index.ts';
 import { extent, toSheet } from './frame.ts';
-import type { Stand } from './placement.ts';
+import type { GridPart } from './placement.ts';
 import { frameOf } from './wiring.ts';
 
 /** Grid units kept free between parts, for wires. */
@@ -22,55 +22,57 @@ interface Box {
   readonly y1: number;
 }
 
-export const boxOf = (stand: Stand): Box => {
-  const size = extent(frameOf(stand, 0, 0));
+export const boxOf = (gridPart: GridPart): Box => {
+  const size = extent(frameOf(gridPart, 0, 0));
   return {
-    x0: stand.column,
-    y0: stand.row,
-    x1: stand.column + size.width / PITCH,
-    y1: stand.row + size.height / PITCH,
+    x0: gridPart.column,
+    y0: gridPart.row,
+    x1: gridPart.column + size.width / PITCH,
+    y1: gridPart.row + size.height / PITCH,
   };
 };
 
 /** A component's legs are short, so they pull harder than a wire does. */
 const PULL = { wire: 2, leg: 5, jumper: 2, bend: 2, braid: 2 } as const;
 
-/** Moves the stands that are not fixed; `reach` is how far from where it stands each may go, grid units. */
+/** Moves the parts that are not fixed; `reach` is how far from where it stands each may go, grid units. */
 export function settle(
-  stands: readonly Stand[],
+  gridParts: readonly GridPart[],
   joints: readonly Joint[],
   room: Room,
   reach: number,
-): readonly Stand[] {
-  const placed = new Map(stands.map((stand) => [stand.part.name, stand]));
+): readonly GridPart[] {
+  const placed = new Map(gridParts.map((gridPart) => [gridPart.part.name, gridPart]));
   for (let round = 0; round < 4; round++) {
     let moved = false;
-    for (const { part } of stands) {
-      const stand = placed.get(part.name);
-      if (!stand || stand.fixed) continue;
-      const next = bestStand(stand, placed, joints, room, reach);
-      if (next.column !== stand.column || next.row !== stand.row || next.mirror !== stand.mirror) {
+    for (const { part } of gridParts) {
+      const gridPart = placed.get(part.name);
+      if (!gridPart || gridPart.fixed) continue;
+      const next = bestPosition(gridPart, placed, joints, room, reach);
+      if (next.column !== gridPart.column || next.row !== gridPart.row || next.mirror !== gridPart.mirror) {
         placed.set(part.name, next);
         moved = true;
       }
     }
     if (!moved) break;
   }
-  return stands.map((stand) => placed.get(stand.part.name) ?? stand);
+  return gridParts.map((gridPart) => placed.get(gridPart.part.name) ?? gridPart);
 }
 
 /**
- * The stands with none on or too near another: those that are fixed stay, each of the others in its turn goes to the
+ * The parts with none on or too near another: those that are fixed stay, each of the others in its turn goes to the
  * nearest place that is free, however far that is.
  */
-export function apart(stands: readonly Stand[], gap: number): readonly Stand[] {
-  const taken: Box[] = stands.filter(({ fixed }) => fixed).map(boxOf);
-  return stands.map((stand) => {
-    if (stand.fixed) return stand;
-    const box = boxOf(stand);
+export function apart(gridParts: readonly GridPart[], gap: number): readonly GridPart[] {
+  const taken: Box[] = gridParts.filter(({ fixed }) => fixed).map(boxOf);
+  return gridParts.map((gridPart) => {
+    if (gridPart.fixed) return gridPart;
+    const box = boxOf(gridPart);
     const { dx, dy } = nearestFree(box, taken, gap);
     taken.push(shifted(box, dx, dy));
-    return dx === 0 && dy === 0 ? stand : { ...stand, column: stand.column + dx, row: stand.row + dy };
+    return dx === 0 && dy === 0
+      ? gridPart
+      : { ...gridPart, column: gridPart.column + dx, row: gridPart.row + dy };
   });
 }
 
@@ -102,18 +104,18 @@ function nearestFree(
     }
 }
 
-function bestStand(
-  stand: Stand,
-  placed: ReadonlyMap<string, Stand>,
+function bestPosition(
+  gridPart: GridPart,
+  placed: ReadonlyMap<string, GridPart>,
   joints: readonly Joint[],
   room: Room,
   reach: number,
-): Stand {
-  const others = [...placed.values()].filter((other) => other.part.name !== stand.part.name).map(boxOf);
-  let best = stand;
+): GridPart {
+  const others = [...placed.values()].filter((other) => other.part.name !== gridPart.part.name).map(boxOf);
+  let best = gridPart;
   let least = Number.POSITIVE_INFINITY;
-  for (const mirror of mayMirror(stand.part) ? [false, true] : [stand.mirror]) {
-    const turned = { ...stand, mirror };
+  for (const mirror of mayMirror(gridPart.part) ? [false, true] : [gridPart.mirror]) {
+    const turned = { ...gridPart, mirror };
     const own = boxOf(turned);
     const pulls = pullsOn(turned, placed, joints);
     // What a move across costs is the same however far it goes down.
@@ -130,7 +132,7 @@ function bestStand(
         const box = { x0: own.x0 + dx, y0: own.y0 + dy, x1: own.x1 + dx, y1: own.y1 + dy };
         if (others.some((other) => clash(box, other, room.between))) continue;
         least = cost;
-        best = { ...turned, column: stand.column + dx, row: stand.row + dy };
+        best = { ...turned, column: gridPart.column + dx, row: gridPart.row + dy };
       }
   }
   return best;
@@ -141,29 +143,29 @@ export const clash = (a: Box, b: Box, gap: number): boolean =>
 
 /** For each joint of the part, how far its lug is from the other end now, grid units. */
 function pullsOn(
-  stand: Stand,
-  placed: ReadonlyMap<string, Stand>,
+  gridPart: GridPart,
+  placed: ReadonlyMap<string, GridPart>,
   joints: readonly Joint[],
 ): readonly { readonly x: number; readonly y: number; readonly weight: number }[] {
   return joints.flatMap((joint) => {
     const [own, other] =
-      joint.from.part === stand.part.name
+      joint.from.part === gridPart.part.name
         ? [joint.from, joint.to]
-        : joint.to.part === stand.part.name
+        : joint.to.part === gridPart.part.name
           ? [joint.to, joint.from]
           : [undefined, undefined];
     if (!own || !other || own.part === other.part) return [];
     const far = placed.get(other.part);
     if (!far) return [];
-    const [a, b] = [lugCentre(stand, own.lug), lugCentre(far, other.lug)];
+    const [a, b] = [lugCentre(gridPart, own.lug), lugCentre(far, other.lug)];
     return [{ x: a.x - b.x, y: a.y - b.y, weight: PULL[joint.kind] }];
   });
 }
 
 /** Middle of a lug, grid units, rounded. */
-export function lugCentre(stand: Stand, lug: string): { x: number; y: number } {
-  const tag = stand.outline.lugs.find((candidate) => candidate.lug === lug)?.tag;
-  if (!tag) return { x: stand.column, y: stand.row };
-  const p = toSheet(frameOf(stand, 0, 0), { x: tag.x + tag.width / 2, y: tag.y + tag.height / 2 });
+export function lugCentre(gridPart: GridPart, lug: string): { x: number; y: number } {
+  const tag = gridPart.outline.lugs.find((candidate) => candidate.lug === lug)?.tag;
+  if (!tag) return { x: gridPart.column, y: gridPart.row };
+  const p = toSheet(frameOf(gridPart, 0, 0), { x: tag.x + tag.width / 2, y: tag.y + tag.height / 2 });
   return { x: Math.round(p.x / PITCH), y: Math.round(p.y / PITCH) };
 }

@@ -8,7 +8,7 @@ import type { Joint } from '../describe/kit.ts';
 import { is } from '../parts/index.ts';
 import type { Port } from '../parts/outline.ts';
 import { directionToSheet, extent, type Frame, rectToSheet, toSheet } from './frame.ts';
-import type { PlacedWire, Stand } from './placement.ts';
+import type { GridPart, PlacedWire } from './placement.ts';
 import { type Direction, type Gate, Grid, type Task, type Track } from './route/grid.ts';
 import { Router } from './route/route.ts';
 
@@ -21,24 +21,24 @@ const BESIDE_LUG = 120;
 const LEG_WEIGHT = 3;
 
 /** A part's frame with the grid's corner as origin. */
-export const frameOf = (stand: Stand, left: number, top: number): Frame => ({
-  x: (stand.column - left) * PITCH,
-  y: (stand.row - top) * PITCH,
-  width: stand.outline.width,
-  height: stand.outline.height,
-  turn: stand.turn,
-  mirror: stand.mirror,
+export const frameOf = (gridPart: GridPart, left: number, top: number): Frame => ({
+  x: (gridPart.column - left) * PITCH,
+  y: (gridPart.row - top) * PITCH,
+  width: gridPart.outline.width,
+  height: gridPart.outline.height,
+  turn: gridPart.turn,
+  mirror: gridPart.mirror,
 });
 
-/** The stands' common extent, grid units. */
-export function bounds(stands: readonly Stand[]): Rect {
+/** The parts' common extent, grid units. */
+export function bounds(gridParts: readonly GridPart[]): Rect {
   let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const stand of stands) {
-    const size = extent(frameOf(stand, 0, 0));
-    left = Math.min(left, stand.column);
-    top = Math.min(top, stand.row);
-    right = Math.max(right, stand.column + size.width / PITCH);
-    bottom = Math.max(bottom, stand.row + size.height / PITCH);
+  for (const gridPart of gridParts) {
+    const size = extent(frameOf(gridPart, 0, 0));
+    left = Math.min(left, gridPart.column);
+    top = Math.min(top, gridPart.row);
+    right = Math.max(right, gridPart.column + size.width / PITCH);
+    bottom = Math.max(bottom, gridPart.row + size.height / PITCH);
   }
   return { x: left, y: top, width: right - left, height: bottom - top };
 }
@@ -50,7 +50,7 @@ export interface Wired {
 
 /** What a step back needs. */
 interface Remembered {
-  readonly stands: readonly Stand[];
+  readonly gridParts: readonly GridPart[];
   readonly tasks: readonly Task[];
   readonly tracks: readonly (Track | undefined)[];
 }
@@ -67,15 +67,15 @@ export class Wiring {
   /** How many joints end at each lug. */
   readonly #ends: ReadonlyMap<string, number>;
   readonly #ports = new Map<string, readonly Port[]>();
-  #stands: readonly Stand[] = [];
+  #gridParts: readonly GridPart[] = [];
   #tasks: readonly Task[] = [];
 
   /**
    * @param margin kept free around the parts, grid units, for wires that go round the outside and for parts to move to
    * @param many whether there are too many parts for wires to keep clear of one another
    */
-  constructor(stands: readonly Stand[], joints: readonly Joint[], margin: number, many: boolean) {
-    const box = bounds(stands);
+  constructor(gridParts: readonly GridPart[], joints: readonly Joint[], margin: number, many: boolean) {
+    const box = bounds(gridParts);
     this.#joints = joints;
     // One more on every side for the grid's closed edge.
     this.#left = box.x - margin - 1;
@@ -83,15 +83,15 @@ export class Wiring {
     this.#grid = new Grid(Math.ceil(box.width) + 2 * margin + 3, Math.ceil(box.height) + 2 * margin + 3);
     this.#ends = endsOf(joints);
     this.#needed = new Set(this.#ends.keys());
-    for (const stand of stands) this.#stand(stand, 1);
-    this.#stands = stands;
+    for (const gridPart of gridParts) this.#gridPart(gridPart, 1);
+    this.#gridParts = gridParts;
     this.#ways = joints.flatMap((joint, i) => (this.#strapOf(joint) ? [] : [i]));
     this.#tasks = this.#ways.map((i) => this.#taskOf(i));
     this.#router = new Router(this.#grid, this.#tasks, many);
   }
 
-  get stands(): readonly Stand[] {
-    return this.#stands;
+  get gridParts(): readonly GridPart[] {
+    return this.#gridParts;
   }
 
   /** What the wires cost together; see `route/route.ts`. */
@@ -111,12 +111,12 @@ export class Wiring {
   }
 
   remember(): Remembered {
-    return { stands: this.#stands, tasks: this.#tasks, tracks: [...this.#router.tracks] };
+    return { gridParts: this.#gridParts, tasks: this.#tasks, tracks: [...this.#router.tracks] };
   }
 
   /** Back to what was remembered. */
   restore(before: Remembered): void {
-    this.#replace(before.stands);
+    this.#replace(before.gridParts);
     this.#tasks = before.tasks;
     this.#router.restore(before.tasks, before.tracks);
   }
@@ -125,8 +125,8 @@ export class Wiring {
    * Parts stand elsewhere: wires of theirs and wires in their way are laid again. False when that does not work out, or
    * plainly makes the wires cost more than `most`; then `restore` must follow.
    */
-  move(stands: readonly Stand[], most: number): boolean {
-    const box = bounds(stands);
+  move(gridParts: readonly GridPart[], most: number): boolean {
+    const box = bounds(gridParts);
     const room = 3;
     if (
       box.x < this.#left + room ||
@@ -135,7 +135,7 @@ export class Wiring {
       box.y + box.height > this.#top + this.#grid.rows - room
     )
       return false;
-    const moved = this.#replace(stands);
+    const moved = this.#replace(gridParts);
     const tasks = this.#tasks.map((task, k) => {
       const joint = this.#joints[this.#ways[k] ?? -1];
       return joint && (moved.has(joint.from.part) || moved.has(joint.to.part))
@@ -150,7 +150,7 @@ export class Wiring {
   /** The wires as lines. */
   result(): Wired {
     const frames = new Map(
-      this.#stands.map((stand) => [stand.part.name, frameOf(stand, this.#left, this.#top)]),
+      this.#gridParts.map((gridPart) => [gridPart.part.name, frameOf(gridPart, this.#left, this.#top)]),
     );
     const trackOf = new Map(this.#ways.map((i, k) => [i, this.#router.tracks[k]]));
     const wires = this.#joints.map((joint, i): PlacedWire => {
@@ -178,26 +178,26 @@ export class Wiring {
   }
 
   /** Takes stands that differ off the grid and puts them where they stand now; answers whose they are. */
-  #replace(stands: readonly Stand[]): ReadonlySet<string> {
+  #replace(gridParts: readonly GridPart[]): ReadonlySet<string> {
     const moved = new Set<string>();
-    stands.forEach((stand, i) => {
-      const before = this.#stands[i];
-      if (!before || before === stand) return;
-      this.#stand(before, -1);
-      moved.add(stand.part.name);
+    gridParts.forEach((gridPart, i) => {
+      const before = this.#gridParts[i];
+      if (!before || before === gridPart) return;
+      this.#gridPart(before, -1);
+      moved.add(gridPart.part.name);
     });
-    for (const stand of stands) if (moved.has(stand.part.name)) this.#stand(stand, 1);
-    this.#stands = stands;
+    for (const gridPart of gridParts) if (moved.has(gridPart.part.name)) this.#gridPart(gridPart, 1);
+    this.#gridParts = gridParts;
     return moved;
   }
 
   /** Puts a part on the grid (`by` 1) or takes it off (`by` −1). */
-  #stand(stand: Stand, by: 1 | -1): void {
-    const frame = frameOf(stand, this.#left, this.#top);
-    for (const rect of stand.outline.blocked) block(this.#grid, rectToSheet(frame, rect), 0, by);
-    for (const lug of stand.outline.lugs) {
+  #gridPart(gridPart: GridPart, by: 1 | -1): void {
+    const frame = frameOf(gridPart, this.#left, this.#top);
+    for (const rect of gridPart.outline.blocked) block(this.#grid, rectToSheet(frame, rect), 0, by);
+    for (const lug of gridPart.outline.lugs) {
       if (!lug.surface) block(this.#grid, rectToSheet(frame, lug.tag), LUG_CLEARANCE, by);
-      const end = `${stand.part.name}.${lug.lug}`;
+      const end = `${gridPart.part.name}.${lug.lug}`;
       const ports = lug.ports.map((port) => portToSheet(frame, port));
       this.#ports.set(end, ports);
       if (this.#needed.has(end))
@@ -219,11 +219,11 @@ export class Wiring {
   /** A lug bent over onto the case it belongs to lies where it lies: nothing to route. */
   #strapOf({ kind, from, to }: Joint): readonly Point[] | undefined {
     if (kind !== 'bend' || from.part !== to.part) return undefined;
-    const stand = this.#stands.find(({ part }) => part.name === from.part);
-    if (!stand) return undefined;
-    const frame = frameOf(stand, this.#left, this.#top);
+    const gridPart = this.#gridParts.find(({ part }) => part.name === from.part);
+    if (!gridPart) return undefined;
+    const frame = frameOf(gridPart, this.#left, this.#top);
     const strapTo = (own: string, other: string) => {
-      const strap = stand.outline.lugs.find(({ lug }) => lug === own)?.strap;
+      const strap = gridPart.outline.lugs.find(({ lug }) => lug === own)?.strap;
       return strap?.to === other ? strap : undefined;
     };
     const [ahead, back] = [strapTo(from.lug, to.lug), strapTo(to.lug, from.lug)];
@@ -232,7 +232,7 @@ export class Wiring {
   }
 
   #twoLegged({ from, to }: Joint): readonly string[] {
-    return this.#stands.flatMap(({ part }) =>
+    return this.#gridParts.flatMap(({ part }) =>
       is(part, 'component') && (part.name === from.part || part.name === to.part) ? [part.name] : [],
     );
   }

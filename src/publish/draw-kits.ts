@@ -9,11 +9,11 @@ import { type Aspect, drawingName, type Prepared } from '../draw/compose.ts';
 import { isForeign } from '../files/foreign.ts';
 import { arrangementErrors, findArrangement, findPage, pageErrors } from '../files/layouts.ts';
 import { type Loaded, loadKit } from '../files/load.ts';
-import { holds, Unwritable, writeWhole } from '../files/write.ts';
+import { holds, WriteError, writeWhole } from '../files/write.ts';
 import { printFinding, proofread, type Weight } from '../inspect/index.ts';
 import type { Arrangement } from '../place/arrangement.ts';
 import { DEFAULT_EFFORT } from '../place/improve.ts';
-import { NoWay, type PlaceOptions } from '../place/place.ts';
+import { NoRouteError, type PlaceOptions } from '../place/place.ts';
 import { buildCircuit } from '../solve/build.ts';
 import { aspectsOf, type Wanted } from './aspects.ts';
 import { inMode, type Mode } from './modes.ts';
@@ -50,7 +50,7 @@ export interface Outcome {
   readonly file: string;
   readonly reports: readonly Report[];
   readonly lines: readonly string[];
-  readonly troubles: readonly string[];
+  readonly errorLines: readonly string[];
   readonly failed: boolean;
 }
 
@@ -90,7 +90,7 @@ const refused = (file: string, { reports }: Loaded, errors: readonly Report[] = 
   file,
   reports: [...reports, ...errors],
   lines: [],
-  troubles: [],
+  errorLines: [],
   failed: true,
 });
 
@@ -157,7 +157,7 @@ async function drawPlan(plan: Plan, options: DrawOptions, drawer: Drawer): Promi
         : { progress: (stage) => options.progress?.(`${file}: ${kit.parts.length} parts, ${stage}`) }),
     })
     .catch((thrown: unknown) => {
-      if (thrown instanceof NoWay) return undefined;
+      if (thrown instanceof NoRouteError) return undefined;
       throw thrown;
     });
   if (!prepared) return refused(file, loaded, report([problem('no-route', ['kit'], {})], loaded.source));
@@ -172,9 +172,9 @@ async function drawPlan(plan: Plan, options: DrawOptions, drawer: Drawer): Promi
   );
   const reports = [...loaded.reports, ...warnings, ...proofs];
   if (proofs.some(({ severity }) => severity === 'error'))
-    return { file, reports, lines: [], troubles: [], failed: true };
+    return { file, reports, lines: [], errorLines: [], failed: true };
   const lines: string[] = [];
-  const troubles: string[] = [];
+  const errorLines: string[] = [];
   let failed = false;
   for (const { name, svg, target } of drawn) {
     for (const format of options.formats) {
@@ -183,7 +183,7 @@ async function drawPlan(plan: Plan, options: DrawOptions, drawer: Drawer): Promi
         ? compared(`${target}.${format}`, content)
         : written(`${target}.${format}`, content);
       failed ||= said.failed;
-      (said.trouble ? troubles : lines).push(said.text);
+      (said.isError ? errorLines : lines).push(said.text);
     }
     const small = plan.page === undefined ? undefined : smallestType(svg);
     if (small !== undefined && small < LEAST_TYPE)
@@ -191,7 +191,7 @@ async function drawPlan(plan: Plan, options: DrawOptions, drawer: Drawer): Promi
         `note      ${name}: type on ${plan.page} is only ${(Math.floor(small * 10) / 10).toFixed(1)} mm high; at least ${LEAST_TYPE} mm is readable. Use a larger page, or --step.`,
       );
   }
-  return { file, reports, lines, troubles, failed };
+  return { file, reports, lines, errorLines, failed };
 }
 
 /** More findings than these of one drawing are only counted. */
@@ -223,31 +223,31 @@ function unusual(kit: Kit, { arrangement, page, mode }: DrawOptions): string {
     .join('');
 }
 
-interface Said {
+interface WriteResult {
   readonly text: string;
   readonly failed: boolean;
   /** It goes to the stream of complaints. */
-  readonly trouble?: boolean;
+  readonly isError?: boolean;
 }
 
-function compared(target: string, content: string | Uint8Array): Said {
+function compared(target: string, content: string | Uint8Array): WriteResult {
   if (holds(target, content)) return { text: `unchanged ${target}`, failed: false };
   return { text: `${existsSync(target) ? 'differs  ' : 'missing  '} ${target}`, failed: true };
 }
 
-function written(target: string, content: string | Uint8Array): Said {
+function written(target: string, content: string | Uint8Array): WriteResult {
   if (isForeign(target, content))
     return {
       text: `not written ${target}: it already exists and is not a drawing of this kit; move it, or choose another folder with --out`,
       failed: true,
-      trouble: true,
+      isError: true,
     };
   try {
     return { text: `${writeWhole(target, content) ? 'written  ' : 'unchanged'} ${target}`, failed: false };
   } catch (thrown) {
-    if (!(thrown instanceof Unwritable)) throw thrown;
+    if (!(thrown instanceof WriteError)) throw thrown;
     const text = `cannot write to ${thrown.folder}: ${thrown.reason} (${target}); choose another with --out`;
-    return { text, failed: true, trouble: true };
+    return { text, failed: true, isError: true };
   }
 }
 

@@ -10,7 +10,7 @@ import {
   type Shape,
   type StateResponse,
 } from '../analyse/index.ts';
-import { soundingIn } from '../annotate/cards.ts';
+import { soundingText } from '../annotate/cards.ts';
 import type { Circuit } from '../circuit/circuit.ts';
 import { positionCell } from '../circuit/position.ts';
 import { printSigned } from '../common/figures.ts';
@@ -99,7 +99,7 @@ export function responseCsv(circuit: Circuit, { frequencies, states }: Response)
 
 function columnsOf(circuit: Circuit, { state, pickups, together }: StateResponse): readonly Column[] {
   const name = positionCell(state.settings);
-  const all = together ? [{ head: `${name}: ${soundingIn(circuit, state)}`, gain: together.gain }] : [];
+  const all = together ? [{ head: `${name}: ${soundingText(circuit, state)}`, gain: together.gain }] : [];
   const alone = pickups.length > 1 ? pickups : [];
   return [
     ...all,

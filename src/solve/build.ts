@@ -2,7 +2,7 @@
 import { buildGraph } from '../circuit/build.ts';
 import type { Circuit } from '../circuit/circuit.ts';
 import type { Kit } from '../describe/kit.ts';
-import { soundingIn } from './sounding.ts';
+import { solveSounding } from './sounding.ts';
 
 /**
  * The circuit of a kit.
@@ -13,6 +13,6 @@ export function buildCircuit(kit: Kit): Circuit {
   const graph = buildGraph(kit);
   return {
     ...graph,
-    states: graph.settings.map((setting) => ({ ...setting, ...soundingIn(graph, setting) })),
+    states: graph.settings.map((setting) => ({ ...setting, ...solveSounding(graph, setting) })),
   };
 }

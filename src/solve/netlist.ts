@@ -9,7 +9,7 @@
  * capacitance. A meter and an LCR bridge measure just those sums, so splitting them would add a guess and no figure.
  */
 import { type Graph, type LugId, lugId, type Setting } from '../circuit/circuit.ts';
-import { Union } from '../circuit/union.ts';
+import { DisjointSet } from '../circuit/disjoint-set.ts';
 import { elementsOf, type Part, terminalsOf } from '../parts/index.ts';
 import type { Element } from '../parts/kind.ts';
 import { type Branch, capacitanceOf, type Port } from './network.ts';
@@ -33,7 +33,7 @@ export function makeNetlist(circuit: Graph, state: Setting, controls: Controls =
   const placed = circuit.kit.parts.flatMap((part) =>
     elementsOf(part).map((element) => ({ part, element, share: shareOf(part, element, controls) })),
   );
-  const joined = new Union();
+  const joined = new DisjointSet();
   for (const joint of circuit.joints)
     joined.join(lugId(joint.from.part, joint.from.lug), lugId(joint.to.part, joint.to.lug));
   for (const group of state.joins) for (const id of group.slice(1)) joined.join(group[0] ?? id, id);
@@ -79,7 +79,11 @@ function idealJoins(element: Element, share: number): readonly (readonly [string
   }
 }
 
-function numberNodes(circuit: Graph, placed: readonly Placed[], joined: Union): ReadonlyMap<LugId, number> {
+function numberNodes(
+  circuit: Graph,
+  placed: readonly Placed[],
+  joined: DisjointSet,
+): ReadonlyMap<LugId, number> {
   const inner = placed.flatMap(({ part, element }) =>
     terminalsOf(element).map((name) => lugId(part.name, name)),
   );

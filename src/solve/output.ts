@@ -2,10 +2,15 @@
 import type { OutputLoad } from '../describe/kit.ts';
 import { AMPLIFIER, type Branch, CABLE, capacitor, type Port, resistor } from './network.ts';
 
-export const outside = (outputLoad: OutputLoad, jack: Port | undefined): readonly Branch[] =>
-  jack === undefined || jack.from === jack.to
-    ? []
-    : [
-        capacitor(jack.from, jack.to, outputLoad.cable.value, CABLE),
-        resistor(jack.from, jack.to, outputLoad.amplifier.value, AMPLIFIER),
-      ];
+/** The network as it is played: with cable and amplifier at the jack, where there is one. */
+export function withOutputLoad(
+  { branches, jack }: { readonly branches: readonly Branch[]; readonly jack: Port | undefined },
+  outputLoad: OutputLoad,
+): readonly Branch[] {
+  if (jack === undefined || jack.from === jack.to) return branches;
+  return [
+    ...branches,
+    capacitor(jack.from, jack.to, outputLoad.cable.value, CABLE),
+    resistor(jack.from, jack.to, outputLoad.amplifier.value, AMPLIFIER),
+  ];
+}

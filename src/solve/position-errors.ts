@@ -1,9 +1,9 @@
 /** What is wrong with a kit whose names are sound: pickups without a way back, states that are dead or shorted. */
 
 import { type LugId, lugId, lugIdOf, type State } from '../circuit/circuit.ts';
+import { DisjointSet } from '../circuit/disjoint-set.ts';
 import { exchanged } from '../circuit/exchange.ts';
 import { whereWords } from '../circuit/position.ts';
-import { Union } from '../circuit/union.ts';
 import { must } from '../common/must.ts';
 import { type Path, type Problem, problem } from '../common/problem.ts';
 import type { Joint, Kit } from '../describe/kit.ts';
@@ -79,7 +79,7 @@ export function groundPointErrors(kit: Kit): readonly Problem[] {
 }
 
 /** Whether joints connect a lug to one that carries signal: a pickup's hot lead, a switch, a track or the jack's tip. */
-const isOnSignal = (kit: Kit, nets: Union, lug: LugId): boolean =>
+const isOnSignal = (kit: Kit, nets: DisjointSet, lug: LugId): boolean =>
   kit.parts.some((part) =>
     lugsOf(part).some(({ name, role }) => SIGNAL_ROLES.has(role) && nets.same(lugId(part.name, name), lug)),
   );
@@ -93,7 +93,7 @@ const joinedTo = (kit: Kit, lug: LugId): readonly LugId[] =>
   });
 
 /** Whether components lead from a ground point to the sleeve, and all that is joined to it are their legs. */
-function isProtected(kit: Kit, nets: Union, point: Part, sleeve: string): boolean {
+function isProtected(kit: Kit, nets: DisjointSet, point: Part, sleeve: string): boolean {
   const on = kit.parts.flatMap((part) =>
     lugsOf(part).flatMap((lug) =>
       lugsOf(point).some(({ name }) => nets.same(lugId(part.name, lug.name), lugId(point.name, name)))
@@ -113,14 +113,14 @@ const lugWith = (part: Part, role: LugRole): LugId =>
   lugId(part.name, must(lugsWith(part, role)[0], `${role} of ${part.name}`));
 
 /** What joints alone hold together. */
-function jointNets(kit: Kit): Union {
-  const nets = new Union();
+function jointNets(kit: Kit): DisjointSet {
+  const nets = new DisjointSet();
   for (const joint of kit.joints) nets.join(lugIdOf(joint.from), lugIdOf(joint.to));
   return nets;
 }
 
-function reachWithout(pickup: Part, kit: Kit): Union {
-  const reach = new Union();
+function reachWithout(pickup: Part, kit: Kit): DisjointSet {
+  const reach = new DisjointSet();
   for (const joint of kit.joints) reach.join(lugIdOf(joint.from), lugIdOf(joint.to));
   for (const part of kit.parts) {
     for (const contact of contactsOf(part))

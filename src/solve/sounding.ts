@@ -7,7 +7,7 @@ import type { Graph, Setting, State } from '../circuit/circuit.ts';
 import { isPickup } from '../parts/index.ts';
 import { type Controls, makeNetlist, type Netlist } from './netlist.ts';
 import type { Branch, Winding } from './network.ts';
-import { outside } from './output.ts';
+import { withOutputLoad } from './output.ts';
 import { type Complex, Solver } from './solver.ts';
 
 /** Hertz: the third-octave mid-band frequencies from 100 Hz to 5 kHz, exact, base ten (IEC 61260-1, 5.4; from memory). */
@@ -49,14 +49,14 @@ export function transfersOf(
 }
 
 /** Sounding pickups of a setting, in the order written, and whether tip and sleeve are one node. */
-export function soundingIn(
+export function solveSounding(
   graph: Graph,
   setting: Setting,
   controls: Controls = {},
 ): Pick<State, 'sounding' | 'shorted'> {
   const { branches, jack } = makeNetlist(graph, setting, controls);
-  const transfers = transfersOf([...branches, ...outside(graph.kit.outputLoad, jack)], jack);
-  const heard = heardAmong(transfers);
+  const transfers = transfersOf(withOutputLoad({ branches, jack }, graph.kit.outputLoad), jack);
+  const heard = audiblePickups(transfers);
   return {
     sounding: graph.kit.parts
       .filter((part) => isPickup(part) && heard.has(part.name))
@@ -66,7 +66,7 @@ export function soundingIn(
 }
 
 /** Of transfers at the frequencies listened to, the pickups that are heard. */
-function heardAmong(transfers: Transfers): ReadonlySet<string> {
+function audiblePickups(transfers: Transfers): ReadonlySet<string> {
   const loudest = LISTENED.map((_, k) =>
     Math.max(0, ...[...transfers.values()].map((row) => sizeOf(row[k]))),
   );

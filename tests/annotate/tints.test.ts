@@ -36,9 +36,9 @@ it('behind the switch: its output where it meets the volume, else another net', 
   const straight: readonly (readonly [string, string])[] = [
     ['bridge.hot > selector.A1', 'pickup-3'],
     ['neck.hot > selector.A3', 'pickup-1'],
-    ['selector.A0 > volume.3', 'chosen'],
+    ['selector.A0 > volume.3', 'switch-output'],
     // A capacitor on the switch's output is still on the switch's output.
-    ['cap.1 > volume.3', 'chosen'],
+    ['cap.1 > volume.3', 'switch-output'],
     ['cap.2 > tone.3', 'tone'],
     ['tone.2 > volume.case', 'ground'],
     ['volume.2 > output.tip', 'output'],

@@ -5,7 +5,7 @@
 import { spawnSync } from 'node:child_process';
 import { pathToFileURL } from 'node:url';
 import { logGrid } from '../../src/analyse/peak.ts';
-import { heardIn, sweep } from '../../src/analyse/response.ts';
+import { makeStateSolver, sweep } from '../../src/analyse/response.ts';
 import type { Circuit } from '../../src/circuit/circuit.ts';
 import { capacitor, type Port, resistor, winding } from '../../src/solve/network.ts';
 import { Solver } from '../../src/solve/solver.ts';
@@ -33,7 +33,7 @@ function sweepOurs(circuit: Circuit): number {
   const frequencies = logGrid(POINTS);
   let points = 0;
   for (const state of circuit.states) {
-    const heard = heardIn(circuit, state);
+    const heard = makeStateSolver(circuit, state);
     if (!heard) continue;
     const groups = state.sounding.map((pickup) =>
       heard.windings.filter((winding) => winding.pickup === pickup),

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, it } from 'vitest';
 import { arrangementNames, findArrangement, pageNames } from '../../src/files/layouts.ts';
+import { isScript } from '../../src/files/script.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'solderleaf-layouts-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -34,4 +35,9 @@ it('one with a slip in its YAML is named with its line and what is wrong', () =>
   const said = findArrangement(file);
   expect(said).toMatch(/mine\.yaml:4: \S.*\S/);
   expect(said).not.toContain('undefined');
+});
+
+it('a script is one whatever the case of its ending', () => {
+  expect(['a.ts', 'A.TS', 'a.Ts'].every(isScript)).toBe(true);
+  expect(['a.tsx', 'ts', 'a.yaml'].some(isScript)).toBe(false);
 });

@@ -3,7 +3,7 @@
 import { controlsAt, rolesOf } from '../../src/analyse/controls.ts';
 import { solveLoads } from '../../src/analyse/loads.ts';
 import { readMeter } from '../../src/analyse/meter.ts';
-import { heardIn, transferAt } from '../../src/analyse/response.ts';
+import { makeStateSolver, transferAt } from '../../src/analyse/response.ts';
 import type { Circuit, State } from '../../src/circuit/circuit.ts';
 import { isPickup } from '../../src/parts/index.ts';
 import { loadsOf } from '../../src/solve/measure.ts';
@@ -170,7 +170,7 @@ export function responseChecks(
 ): readonly Check[] {
   const own = ownNetlist(circuit.kit, state, rotations);
   const jack = circuit.kit.parts.find((part) => part.kind === 'jack');
-  const heard = heardIn(circuit, state, rotations);
+  const heard = makeStateSolver(circuit, state, rotations);
   const lines = [...own.lines, ...outside(circuit, own)];
   return state.sounding.map((pickup) => ({
     what: `response of ${pickup} ${JSON.stringify(state.settings)} ${JSON.stringify(rotations)}`,

@@ -8,7 +8,7 @@ import { is, outlineOf } from '../../src/parts/index.ts';
 import type { Trait } from '../../src/parts/kind.ts';
 import { draw, prepare } from '../../src/pipeline.ts';
 import { arrangementSchema, freeFlow } from '../../src/place/arrangement.ts';
-import type { Stand } from '../../src/place/placement.ts';
+import type { GridPart } from '../../src/place/placement.ts';
 import { bounds } from '../../src/place/wiring.ts';
 import { makeKit, sampleCircuit } from '../analyse/kits.ts';
 
@@ -84,11 +84,11 @@ it('the extent of parts reaches from the first edge to the last, whatever their 
   const kit = makeKit({ parts: { a: { kind: 'pot', value: '250k' }, b: { kind: 'jack' } }, joints: [] });
   const [a, b] = kit.parts.map((part) => outlineOf(part, undefined));
   if (!a || !b) throw new Error('no outline');
-  const stand = (outline: typeof a, column: number, row: number) =>
-    ({ part: kit.parts[0], outline, column, row, turn: 0, mirror: false, fixed: false }) as Stand;
-  const far = [stand(a, -4, 50), stand(b, 30, -7)];
-  for (const stands of [far, [...far].reverse()])
-    expect(bounds(stands)).toEqual({
+  const gridPart = (outline: typeof a, column: number, row: number) =>
+    ({ part: kit.parts[0], outline, column, row, turn: 0, mirror: false, fixed: false }) as GridPart;
+  const far = [gridPart(a, -4, 50), gridPart(b, 30, -7)];
+  for (const gridParts of [far, [...far].reverse()])
+    expect(bounds(gridParts)).toEqual({
       x: -4,
       y: -7,
       width: 30 + b.width / PITCH + 4,

@@ -3,11 +3,11 @@ import { expect, it } from 'vitest';
 import type { Joint } from '../../src/describe/kit.ts';
 import { groundPoint } from '../../src/parts/ground-point.ts';
 import type { Outline } from '../../src/parts/outline.ts';
-import type { Stand } from '../../src/place/placement.ts';
+import type { GridPart } from '../../src/place/placement.ts';
 import { Wiring } from '../../src/place/wiring.ts';
 
 /** A part that is nothing but a tag, `half` units high either way, two grid units wide. */
-function tagged(name: string, column: number, half: number): Stand {
+function tagged(name: string, column: number, half: number): GridPart {
   const middle = { x: 16, y: 16 };
   const outline: Outline = {
     width: 32,
@@ -29,9 +29,9 @@ function tagged(name: string, column: number, half: number): Stand {
 
 /** How far the wire from `a` to `b` stays from the tag of the part between them. */
 function distanceOf(half: number): number {
-  const stands = [tagged('a', 0, 4), tagged('between', 8, half), tagged('b', 16, 4)];
+  const gridParts = [tagged('a', 0, 4), tagged('between', 8, half), tagged('b', 16, 4)];
   const joint: Joint = { kind: 'wire', from: { part: 'a', lug: '1' }, to: { part: 'b', lug: '1' }, index: 0 };
-  const wiring = new Wiring(stands, [joint], 8, false);
+  const wiring = new Wiring(gridParts, [joint], 8, false);
   expect(wiring.layAll(1)).toBe(true);
   const { frames, wires } = wiring.result();
   const frame = frames.get('between');

@@ -5,7 +5,7 @@ import { PITCH, type Point, type Rect } from '../../src/common/geometry.ts';
 import { textWidth } from '../../src/common/text.ts';
 import { kinds, outlineOf } from '../../src/parts/index.ts';
 import { wrapped } from '../../src/parts/outline.ts';
-import { firstStands } from '../../src/place/seating.ts';
+import { initialPlacement } from '../../src/place/seating.ts';
 import { makeKit } from '../analyse/kits.ts';
 
 const [SIZE, WIDTH] = [12, 60];
@@ -122,9 +122,15 @@ describe('first places', () => {
     ['bridge', { x: 20 * PITCH, y: 2 * PITCH }],
     ['out', { x: 90 * PITCH, y: 5 * PITCH }],
   ]);
-  const stands = firstStands(parts, { id: 'free-flow', title: '', seats: [] } as never, 'right', laid, 1);
+  const gridParts = initialPlacement(
+    parts,
+    { id: 'free-flow', title: '', seats: [] } as never,
+    'right',
+    laid,
+    1,
+  );
   it('has pickups in the order written, one below the other, as far left as the layout has any', () => {
-    const [neck, middle, bridge] = stands;
+    const [neck, middle, bridge] = gridParts;
     expect([neck?.column, middle?.column, bridge?.column]).toEqual([10, 10, 10]);
     expect(neck?.row).toBe(0);
     for (const [upper, lower] of [
@@ -134,5 +140,5 @@ describe('first places', () => {
       expect(lower?.row).toBeGreaterThanOrEqual((upper?.row ?? 0) + (upper?.outline.height ?? 0) / PITCH + 2);
   });
   it('leaves the others where the layout has them', () =>
-    expect(stands[3]).toMatchObject({ column: 90, row: 5 }));
+    expect(gridParts[3]).toMatchObject({ column: 90, row: 5 }));
 });

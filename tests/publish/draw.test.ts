@@ -7,7 +7,7 @@ import type { Kit } from '../../src/describe/kit.ts';
 import { pageNames } from '../../src/files/layouts.ts';
 import { prepare, render } from '../../src/pipeline.ts';
 import type { Arrangement } from '../../src/place/arrangement.ts';
-import { NoWay } from '../../src/place/place.ts';
+import { NoRouteError } from '../../src/place/place.ts';
 import { type DrawOptions, drawKits, type Outcome } from '../../src/publish/draw-kits.ts';
 import { inMode } from '../../src/publish/modes.ts';
 
@@ -102,7 +102,7 @@ describe('draw', () => {
     const stuck = {
       ...drawer,
       prepare: (...args: Parameters<typeof drawer.prepare>) =>
-        args[0].id === 'wren-sh' ? Promise.reject(new NoWay('none')) : drawer.prepare(...args),
+        args[0].id === 'wren-sh' ? Promise.reject(new NoRouteError('none')) : drawer.prepare(...args),
     };
     const options = { out, formats: ['svg'], mode: 'static', check: false } as const;
     const outcomes: Outcome[] = [];
@@ -120,18 +120,20 @@ describe('draw', () => {
     const draw = async (options: Partial<DrawOptions> = {}) => {
       const all = { out, formats: ['svg'], mode: 'static', check: false, ...options } as const;
       const [outcome] = await outcomesOf([file], all);
-      return { failed: outcome?.failed, troubles: outcome?.troubles.join() ?? '' };
+      return { failed: outcome?.failed, errorLines: outcome?.errorLines.join() ?? '' };
     };
-    expect(await draw()).toEqual({ failed: false, troubles: '' });
+    expect(await draw()).toEqual({ failed: false, errorLines: '' });
     const own = readFileSync(target, 'utf8');
     writeFileSync(target, own.replace('Volume', 'Older'));
     expect((await draw()).failed).toBe(false);
     expect(readFileSync(target, 'utf8')).toBe(own);
     for (const other of ['precious', own.replaceAll('wren-sh', 'wren-sh-print')]) {
       writeFileSync(target, other);
-      const { failed, troubles } = await draw();
+      const { failed, errorLines } = await draw();
       expect(failed).toBe(true);
-      expect(troubles).toContain(`not written ${target}: it already exists and is not a drawing of this kit`);
+      expect(errorLines).toContain(
+        `not written ${target}: it already exists and is not a drawing of this kit`,
+      );
       expect(readFileSync(target, 'utf8')).toBe(other);
     }
   });

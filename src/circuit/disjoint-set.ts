@@ -1,5 +1,5 @@
 /** Disjoint sets over names, for nets and contacts. */
-export class Union {
+export class DisjointSet {
   readonly #parent = new Map<string, string>();
 
   find(name: string): string {
