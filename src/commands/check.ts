@@ -20,7 +20,7 @@ export function addCheck(program: Command): void {
     .command('check')
     .description('errors, warnings and notes, without drawing')
     .argument('[kit...]', 'kit files, or folders of them')
-    .option('--drawing <file...>', 'SVG files to check, against the kits where they are given')
+    .option('--drawing <file...>', 'SVG drawings to check; compared with the kits given')
     .addHelpText('after', '\nexample: solderleaf check my-kit.yaml samples')
     .action(async (named: string[], options: { drawing?: string[] }, command: Command) => {
       const { paths, drawing } = sorted(named, options.drawing);

@@ -33,29 +33,29 @@ type Options = Omit<DrawOptions, 'formats'> & { readonly format: readonly Format
 export function addDraw(program: Command): void {
   program
     .command('draw')
-    .description('draw kits as SVG, and PNG if asked for')
+    .description('draw kits as SVG or PNG')
     .argument('<kit...>', 'kit files, or folders of them')
     .option('--out <dir>', 'folder to write to', 'out')
     .option('--format <list>', 'svg, png or both: svg,png', formats, ['svg'])
     .option(
       '--arrangement <name>',
-      'an arrangement from layouts/, or the path of your own, in place of the kit’s',
+      'an arrangement from layouts/, or the path of your own; overrides the kit file',
     )
-    .addOption(new Option('--view <side>', 'side it is seen from, in place of the kit’s').choices(views))
-    .addOption(new Option('--hand <hand>', 'right- or left-handed, in place of the kit’s').choices(hands))
+    .addOption(new Option('--view <side>', 'side it is seen from; overrides the kit file').choices(views))
+    .addOption(new Option('--hand <hand>', 'right- or left-handed; overrides the kit file').choices(hands))
     .addOption(
       new Option('--theme <name>', 'light, dark, or print (black and grey, no fills)').choices(
         Object.keys(themes),
       ),
     )
     .addOption(
-      new Option('--mode <mode>', 'static; inline, whose colours a page may set; standalone, with its font')
+      new Option('--mode <mode>', 'static; inline: colours set by the web page; standalone: font embedded')
         .choices(modes)
         .default('static'),
     )
     .option(
       '--page <name>',
-      'page format the sheet is fitted to, from layouts/pages/, in place of the kit’s',
+      'page format the sheet is fitted to, from layouts/pages/; overrides the kit file',
       (written: string) => written.toLowerCase(),
     )
     .addOption(
@@ -64,7 +64,7 @@ export function addDraw(program: Command): void {
         'one switch position with its signal path, such as selector=2; or all',
       ).conflicts('step'),
     )
-    .option('--step <number>', 'the drawing up to one soldering step, and the work of that step; or all')
+    .option('--step <number>', 'drawing up to soldering step N, with a checklist of its joints; or all')
     .option(
       '--effort <steps>',
       `placement optimisation steps; 0 turns optimisation off (default: ${DEFAULT_EFFORT.steps})`,

@@ -40,7 +40,7 @@ export function addLoads(program: Command): void {
   command
     .description('load and resonance of each pickup in every switch position, and multimeter readings')
     .argument('<kit>', 'kit file')
-    .option('--tolerance', 'limits of every figure under part tolerances; takes seconds', false)
+    .option('--tolerance', 'add worst-case limits from part tolerances; takes a few seconds', false)
     .option(
       '--seed <number>',
       `with --tolerance: seed of the random samples (default: ${DEFAULT_SEED})`,

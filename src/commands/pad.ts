@@ -21,7 +21,7 @@ interface PadFlags {
 }
 
 const [LEAST, MOST] = ohmBounds;
-const ALLOWED = `allowed: resistances from ${printQuantity(LEAST, 'ohm')} to ${printQuantity(MOST, 'ohm')} with a comma between, such as 220k,270k,470k`;
+const ALLOWED = `allowed: resistances from ${printQuantity(LEAST, 'ohm')} to ${printQuantity(MOST, 'ohm')} separated by commas, such as 220k,270k,470k`;
 
 /** Every value of the list or none: one that cannot be read is a typing mistake, not a value fewer. */
 export function stockList(written: string): readonly number[] {
@@ -61,7 +61,7 @@ export function addPad(program: Command): void {
       'resistors in stock, such as 220k,270k,470k; by default the kit’s own list',
       stockList,
     )
-    .option('--all', 'every value, every position and every other way with its figures', false)
+    .option('--all', 'show all values, positions and alternatives', false)
     .option('--write', 'write the chosen resistors into the kit’s file', false)
     .option('--json', 'as JSON, in ohms, unrounded', false)
     .addHelpText('after', '\nexample: solderleaf pad my-kit.yaml --match signal --stock 220k,270k,470k')

@@ -5,7 +5,7 @@ import { printKitJsonSchema } from '../describe/json-schema.ts';
 export function addSchema(program: Command): void {
   program
     .command('schema')
-    .description('print the JSON Schema of a description, for completion in editors')
+    .description('print the JSON Schema of kit files, for editor completion')
     .addHelpText('after', '\nexample: solderleaf schema > kit.schema.json')
     .action(() => void process.stdout.write(printKitJsonSchema()));
 }

@@ -42,7 +42,7 @@ const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
   leg: 'A component’s own leg, bare or sleeved: PART.LUG > PART.LUG',
   jumper: 'A short bare wire between lugs of one part: PART.LUG > PART.LUG',
   bend: 'A pot’s lug bent back onto its own case: POT.1 > POT.case',
-  braid: 'The screen of a shielded lead: PART.LUG > PART.LUG',
+  braid: 'The braided shield of a lead: PART.LUG > PART.LUG',
 };
 
 const jointText = z.string().regex(JOINT);
@@ -56,7 +56,7 @@ export const jointExtras = {
     .max(99)
     .optional()
     .describe(
-      'Step of the soldering this joint belongs to, in place of the one worked out: 1 ground, 2 jumpers and bends, 3 components, 4 switch to pots, 5 output, 6 pickups',
+      'Soldering step of this joint; overrides the automatic step: 1 ground, 2 jumpers and bends, 3 components, 4 switch to pots, 5 output, 6 pickups',
     ),
 };
 
@@ -119,7 +119,7 @@ export const headFields = {
       frequency: hertzField.optional(),
     })
     .optional()
-    .describe('What the harness works into: cable and amplifier; and the frequency of signal loads'),
+    .describe('Output load: cable and amplifier input; and the frequency for signal loads'),
 };
 
 /** The kit's fields with parts and joints left unread; `read.ts` reads those one by one. */

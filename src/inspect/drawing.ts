@@ -87,7 +87,7 @@ export function readDrawing(svg: string): Drawing | Finding {
   if (root.name !== 'svg' || root.attributes.get('xmlns') !== 'http://www.w3.org/2000/svg')
     return no(`its root is <${root.name.slice(0, 40)}>, not an SVG drawing`);
   const id = drawingId(root);
-  if (id === undefined) return no('no group in it is a wiring drawing of this program');
+  if (id === undefined) return no('it was not drawn by Solderleaf');
   const page = pageOf(root);
   if (!page) return no('its viewBox is not four numbers');
   const { marks, findings } = paint(root);

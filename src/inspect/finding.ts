@@ -26,7 +26,7 @@ const WORDS = {
   // Texts.
   'text-on-text': (d: { text: string; other: string }) => `${q(d.text)} touches ${q(d.other)}`,
   'text-on-line': (d: { text: string; line: string }) => `${q(d.text)} touches ${d.line}`,
-  'text-on-edge': (d: { text: string; area: string }) => `${q(d.text)} reaches over the edge of ${d.area}`,
+  'text-on-edge': (d: { text: string; area: string }) => `${q(d.text)} extends beyond the edge of ${d.area}`,
   'text-misplaced': (d: { text: string; area: string }) =>
     `${q(d.text)} is in ${d.area}, not in its own place`,
   'text-outside': (d: { text: string; area: string }) => `${q(d.text)} is outside ${d.area}`,
@@ -36,7 +36,7 @@ const WORDS = {
   contrast: (d: { text: string; ink: string; ground: string; ratio: number; least: number }) =>
     `${q(d.text)} has ${d.ink} on ${d.ground}, a contrast of ${n(d.ratio)}:1; at least ${d.least}:1 is needed`,
   'chip-place': (d: { code: string; what: string }) => `the colour code ${q(d.code)} ${d.what}`,
-  'off-page': (d: { what: string }) => `${d.what} reaches over the edge of the page`,
+  'off-page': (d: { what: string }) => `${d.what} extends beyond the edge of the page`,
   // Wires.
   'lug-too-near': (d: { wire: string; lug: string; least: number }) =>
     `${d.wire} comes within ${d.least} of ${d.lug}, which is not its own`,
@@ -46,8 +46,8 @@ const WORDS = {
     `${d.wire} and ${d.other} run ${n(d.gap)} apart; at least ${d.least} is needed`,
   askew: (d: { wire: string }) => `${d.wire} is not horizontal or vertical`,
   crossing: (d: { wire: string; other: string; open: number }) =>
-    `${d.wire} and ${d.other} cross with ${d.open === 0 ? 'neither' : 'both'} of them broken`,
-  opening: (d: { wire: string }) => `${d.wire} is broken where nothing crosses it`,
+    `${d.wire} and ${d.other} cross, ${d.open === 0 ? 'but neither line is' : 'and both lines are'} broken`,
+  opening: (d: { wire: string }) => `${d.wire} has a gap where nothing crosses it`,
   knock: (d: { wire: string; other: string }) => `${d.wire} bends or ends on ${d.other}`,
   broken: (d: { wire: string }) => `${d.wire} is not one line with short openings`,
   // Drawn again in the same places.
@@ -59,13 +59,13 @@ const WORDS = {
   'loose-end': (d: { wire: string }) => `${d.wire} ends on no lug`,
   lug: (d: { part: string; what: string }) => `${d.part} ${d.what}`,
   body: (d: { part: string; count: number }) =>
-    `${d.part} has ${d.count === 0 ? 'no body' : `${d.count} bodies over one another`} in the drawing`,
-  'parts-touch': (d: { part: string; other: string }) => `${d.part} and ${d.other} lie over one another`,
+    `${d.part} has ${d.count === 0 ? 'no body' : `${d.count} overlapping bodies`} in the drawing`,
+  'parts-touch': (d: { part: string; other: string }) => `${d.part} and ${d.other} overlap`,
   'other-kit': (d: { drawn: string; kits: readonly string[] }) =>
     `the drawing shows kit ${q(d.drawn)}, but the kits given are: ${d.kits.map(q).join(', ')}`,
   part: (d: { part: string; what: string }) => `${q(d.part)} ${d.what}`,
-  'joint-missing': (d: { joint: string }) => `${d.joint} is described and not drawn`,
-  'joint-extra': (d: { joint: string }) => `${d.joint} is drawn and not described`,
+  'joint-missing': (d: { joint: string }) => `${d.joint} is in the kit but not in the drawing`,
+  'joint-extra': (d: { joint: string }) => `${d.joint} is in the drawing but not in the kit`,
   colour: (d: { joint: string; drawn: string; described: string }) =>
     `${d.joint} has the colour code ${q(d.drawn)}; the kit says ${d.described}`,
 } as const;

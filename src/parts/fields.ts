@@ -89,5 +89,5 @@ export const commonFields = {
     .regex(/\S/)
     .max(LABEL_LONGEST)
     .optional()
-    .describe('What the drawing calls the part; by default its name'),
+    .describe('Label on the drawing; by default the part’s name'),
 };

@@ -13,17 +13,17 @@ export const pickupFields = {
   resistance: ohms('DC resistance at 20 °C').optional(),
   inductance: henries('Inductance').optional(),
   capacitance: farads('Capacitance of winding and lead').optional(),
-  'core-loss': ohms('Core loss, as a resistor across the winding').optional(),
+  'core-loss': ohms('Core-loss resistance in parallel with the winding').optional(),
   tolerance: fraction('Tolerance of the DC resistance').optional(),
   'inductance-tolerance': fraction('Tolerance of the inductance').optional(),
   'capacitance-tolerance': fraction('Tolerance of the capacitance of winding and lead').optional(),
   reference: z
     .strictObject({
-      volume: ohms('Volume pot of the harness it was made for').optional(),
-      tone: ohms('Tone pot of the harness it was made for').optional(),
+      volume: ohms('Volume pot of the reference harness').optional(),
+      tone: ohms('Tone pot of the reference harness').optional(),
     })
     .optional()
-    .describe('The plain harness this pickup was made for; its loads are the reference'),
+    .describe('Reference harness: the pots this pickup was designed for'),
 };
 
 type Written = z.output<z.ZodObject<typeof pickupFields>>;

@@ -36,9 +36,11 @@ export const pot = definePart({
   mirrors: false,
   fields: {
     value: ohms('Resistance of the whole track'),
-    taper: z.enum(['linear', 'log', 'reverse-log']).optional().describe('Law of the track; log by default'),
+    taper: z.enum(['linear', 'log', 'reverse-log']).optional().describe('Taper; log by default'),
     tolerance: fraction('Tolerance of the track').optional(),
-    midpoint: fraction('Share of the track below the wiper at half rotation (log laws)').optional(),
+    midpoint: fraction(
+      'Resistance from lug 1 to the wiper at half rotation, as a fraction of the track (log tapers)',
+    ).optional(),
   },
   build: (base, written): Pot => ({
     ...base,

@@ -29,7 +29,7 @@ const fields = {
     .array(z.array(z.array(lugName).min(2)))
     .min(1)
     .max(MOST)
-    .describe('For each position the groups of lugs that touch: [[A0, A1], [B0, B1]]; [] where none do'),
+    .describe('For each position, the groups of lugs connected together: [[A0, A1], [B0, B1]]; [] if none'),
 };
 
 /** A pole's letter and the throw's number, 0 the common, where a name says so; else a lug like any other. */

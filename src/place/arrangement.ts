@@ -47,6 +47,6 @@ export type Arrangement = z.output<typeof arrangementSchema>;
 /** No seats: everything where its wires are shortest. */
 export const freeFlow: Arrangement = {
   arrangement: 'free-flow',
-  about: 'Signal from left to right, wherever the wires are shortest; no instrument in mind.',
+  about: 'Signal from left to right, parts placed for short wires; not based on any instrument.',
   seats: [],
 };

@@ -31,7 +31,7 @@ const PACKED = 10;
 /** Free columns and rows around the parts. */
 const MARGIN = 8;
 
-/** Grid units kept free between parts: tried one after the other until every wire has a way. */
+/** Grid units kept free between parts: tried one after the other until every wire can be routed. */
 const SPREADS = [3, 4, 5, 6, 8, 11, 15] as const;
 
 /** Grid units between parts as the layered layout leaves them. */

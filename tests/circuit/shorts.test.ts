@@ -1,4 +1,4 @@
-/** A shorted output is told at the joint that makes the short. Common practice, no source. */
+/** A shorted output is reported at the joint that makes it. Common practice, no source. */
 import { expect, it } from 'vitest';
 import { kitFromValue } from '../../src/checked.ts';
 

@@ -35,7 +35,7 @@ it('gives each finding a line with its place, and exits 1', { timeout: 30_000 },
   const file = written('moved.svg', svg.replace(/(<text x=")\d+("[^>]*>Volume<)/, '$1750$2'));
   const { status, stdout } = run('samples/heron-ss.yaml', '--drawing', file);
   expect(status).toBe(1);
-  expect(stdout).toMatch(/moved\.svg:\d[\d.]*,\d[\d.]* {2}text-on-edge {2}“Volume” reaches over the edge/);
+  expect(stdout).toMatch(/moved\.svg:\d[\d.]*,\d[\d.]* {2}text-on-edge {2}“Volume” extends beyond the edge/);
   expect(stdout).toMatch(/moved\.svg: \d+ findings, joints and values compared with samples\/heron-ss\.yaml/);
 });
 

@@ -48,7 +48,7 @@ it('reads what it may', () => {
 it.each([
   ['<html></html>', 'its root is <html>, not an SVG drawing'],
   ['<svg></svg>', 'its root is <svg>, not an SVG drawing'],
-  ['<svg xmlns="http://www.w3.org/2000/svg"><rect/></svg>', 'no group in it is a wiring drawing'],
+  ['<svg xmlns="http://www.w3.org/2000/svg"><rect/></svg>', 'it was not drawn by Solderleaf'],
   [svg.replace(/viewBox="[^"]*"/, 'viewBox="0 0 wide 3"'), 'its viewBox is not four numbers'],
   [svg.replace(/viewBox="[^"]*"/, ''), 'its viewBox is not four numbers'],
 ])('refuses what is not our drawing: %.40s', (text, words) => {

@@ -107,11 +107,11 @@ it('a point half a unit off an area is not in it, unless that much slack is give
 it('a finding says how many there are of what there should be one', () => {
   const body = (count: number) => printFinding(finding('body', undefined, { part: 'volume', count }));
   expect(body(0)).toMatch(/volume has no body in the drawing$/);
-  expect(body(2)).toMatch(/volume has 2 bodies over one another in the drawing$/);
+  expect(body(2)).toMatch(/volume has 2 overlapping bodies in the drawing$/);
   const crossing = (open: number) =>
     printFinding(finding('crossing', undefined, { wire: 'one', other: 'two', open }));
-  expect(crossing(0)).toMatch(/one and two cross with neither of them broken$/);
-  expect(crossing(2)).toMatch(/one and two cross with both of them broken$/);
+  expect(crossing(0)).toMatch(/one and two cross, but neither line is broken$/);
+  expect(crossing(2)).toMatch(/one and two cross, and both lines are broken$/);
 });
 
 it('a text stands on an area only where the area holds all of its ink', () => {

@@ -1,6 +1,6 @@
 /**
  * Random kits, one a seed, of shapes that nobody has thought of: one to six pickups in series, in parallel and mixed, some
- * with their leads exchanged, resistors and capacitors in series and across anywhere, none to three switches, none to
+ * with their leads swapped, resistors and capacitors in series and across anywhere, none to three switches, none to
  * four pots, several joints on a leg, and labels of 1 to 24 characters. Whatever they are as instruments, each is a
  * circuit in which something sounds in nearly every position, written as a person would write it.
  */

@@ -344,7 +344,7 @@ interface Described {
 }
 
 /**
- * What is drawn and not described, and the other way round. Legs have no names: those of a part may be taken either way,
+ * What is in the drawing but not in the kit, and the other way round. Legs have no names: those of a part may be taken either way,
  * and are the same when what is soldered to the one and to the other is.
  */
 export function jointErrors(drawing: Drawing, kit: Described): readonly string[] {
