@@ -64,8 +64,8 @@ async function checkKit(file: string): Promise<Kit | undefined> {
   const all = [...reports, ...notes];
   if (all.length > 0) say(`${printReports(all)}\n`);
   const of = (severity: Severity): number => all.filter((one) => one.severity === severity).length;
-  const warnings = of('warning') === 0 ? '' : `${count(of('warning'), 'warning')}, `;
-  say(`${file}: ${count(of('error'), 'error')}, ${warnings}${count(of('note'), 'note')}`);
+  const each = (['error', 'warning', 'note'] as const).map((one) => count(of(one), one));
+  say(`${file}: ${each.join(', ')}`);
   if (of('error') > 0) fail();
   return kit;
 }

@@ -133,6 +133,18 @@ it('a text stands on an area only where the area holds all of its ink', () => {
   expect(groundOf(text(box(5), box(50)), [shape])).toBeUndefined();
 });
 
+it('a group that is moved takes along what is in it, across and down', () => {
+  const at = (transform: string) => {
+    const parsed = parseXml(
+      `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 99 99"><g transform="${transform}"><rect x="1" y="2" width="5" height="6" fill="#000000"></rect></g></svg>`,
+    );
+    if (!('root' in parsed)) throw new Error('not read');
+    return paint(parsed.root).marks.map((mark) => (mark.kind === 'area' ? [mark.area.x, mark.area.y] : []));
+  };
+  expect(at('translate(10 20)')).toEqual([[11, 22]]);
+  expect(at('translate(10)')).toEqual([[11, 2]]);
+});
+
 it('a finding is printed with its place, or with a dash where it concerns the whole', () => {
   const found = finding('askew', { x: 12.5, y: 40 }, { wire: 'a wire' });
   expect(printFinding(found)).toMatch(/^12\.5,40 {2}askew {2}a wire/);

@@ -145,3 +145,10 @@ it.each(samples)('%s: names of parts are bold, values are not', async (name) => 
   expect(set('five-way').concat(set('three-way'))).toEqual([false]);
   expect(set('mono jack')).toEqual([false]);
 });
+
+it('the key shows the unused lug as it is drawn: hollow, with a broken edge', async () => {
+  const { key, svg } = await drawn(sample('heron-ss'));
+  expect(key.map(({ words }) => words)).toContain('unused lug');
+  const [, group = ''] = /<g id="heron-ss-key"[^>]*>(.*?)<\/g>/s.exec(svg) ?? [];
+  expect(group.match(/<rect[^>]*stroke-dasharray="3 2"[^>]*>/g)).toHaveLength(1);
+});
