@@ -8,7 +8,7 @@ import {
   type StateLoads,
   shuntControls,
 } from '../analyse/index.ts';
-import { type Circuit, type LugId, lugAt, lugId, lugIdOf, netAt } from '../circuit/circuit.ts';
+import { type Circuit, endAt, type LugId, lugAt, lugId, lugIdOf, netAt } from '../circuit/circuit.ts';
 import { whereWords } from '../circuit/position.ts';
 import { printHertz } from '../common/figures.ts';
 import { must } from '../common/must.ts';
@@ -95,19 +95,25 @@ export const shuntNotes = (circuit: Circuit): readonly Problem[] =>
 
 /** One warning for each component that no signal passes, and for each switch that changes nothing. */
 export const idlePartNotes = (circuit: Circuit, loads: readonly StateLoads[]): readonly Problem[] => [
-  ...idleComponents(circuit).map((part) => {
-    const what = whatIs(
-      must(
-        circuit.kit.parts.find(({ name }) => name === part),
-        `part ${part}`,
-      ),
-    );
-    return problem('component-no-effect', ['parts', part], { part, what }, 'key');
-  }),
+  ...idleComponents(circuit)
+    .filter((part) => !isOnFloatingCase(circuit, part))
+    .map((part) => {
+      const what = whatIs(
+        must(
+          circuit.kit.parts.find(({ name }) => name === part),
+          `part ${part}`,
+        ),
+      );
+      return problem('component-no-effect', ['parts', part], { part, what }, 'key');
+    }),
   ...idleSwitches(circuit, loads).map((part) =>
     problem('switch-no-effect', ['parts', part], { part }, 'key'),
   ),
 ];
+
+/** Whether a leg is soldered to a case that is not grounded: the missing ground is what to mend, and is told by itself. */
+const isOnFloatingCase = (circuit: Circuit, part: string): boolean =>
+  floatingCases(circuit).some(({ on }) => on.some((lug) => endAt(lug).part === part));
 
 /** One warning for each case that is not grounded: it floats, or it is on the signal. */
 export const caseNotes = (circuit: Circuit): readonly Problem[] =>

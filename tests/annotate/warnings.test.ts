@@ -5,7 +5,7 @@ import { joiningWords } from '../../src/annotate/joining.ts';
 import { notesOf } from '../../src/annotate/notes.ts';
 import { report } from '../../src/describe/report.ts';
 import { valueSource } from '../../src/describe/source.ts';
-import { type Compact, makeCircuit, sampleCircuit, sampleNames } from '../analyse/kits.ts';
+import { type Compact, makeCircuit, mixedSet, sampleCircuit, sampleNames } from '../analyse/kits.ts';
 
 const said = (kit: Compact): readonly string[] => {
   const circuit = makeCircuit(kit);
@@ -341,4 +341,14 @@ describe('what is wired so on purpose, and what is not', () => {
     const idle = [...inSeries, 'g.1 > volume.case', 'r.1 > volume.case', 'r.2 > c.1', 'c.2 > volume.case'];
     expect(said({ parts: { ...parts, ...network }, joints: idle })).toHaveLength(2);
   });
+});
+
+it('a capacitor on a case that has lost its ground is not said to be useless: the case is what to mend', () => {
+  const joints = mixedSet.joints.filter((joint) => joint !== 'tone.case > volume.case');
+  const codes = notesOf(
+    makeCircuit({ ...mixedSet, joints }),
+    solveLoads(makeCircuit({ ...mixedSet, joints })),
+  ).map(({ code }) => code);
+  expect(codes).toContain('case-not-grounded');
+  expect(codes).not.toContain('component-no-effect');
 });
