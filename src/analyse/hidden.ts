@@ -3,7 +3,7 @@ import type { Circuit, State } from '../circuit/circuit.ts';
 import { is, isPickup } from '../parts/index.ts';
 import { type Controls, makeNetlist } from '../solve/netlist.ts';
 import { withOutputLoad } from '../solve/output.ts';
-import { sizeOf, transfersOf } from '../solve/sounding.ts';
+import { magnitudeOf, transfersOf } from '../solve/sounding.ts';
 
 interface Hidden {
   readonly pickup: string;
@@ -27,12 +27,12 @@ export function hiddenPickups(circuit: Circuit): readonly Hidden[] {
   const pickups = kit.parts.filter(isPickup).map(({ name }) => name);
   const found = new Map<string, { pickup: string; pot: string; states: State[] }>();
   for (const state of states) {
-    const full = sizesIn(circuit, state, {});
+    const full = pickupLevels(circuit, state, {});
     const loudest = Math.max(0, ...pickups.map(full));
     const quiet = pickups.filter((pickup) => full(pickup) < DOWN * loudest);
     if (quiet.length === 0) continue;
     for (const { name: pot } of pots) {
-      const turned = TURNED.map((x) => sizesIn(circuit, state, { [pot]: x }));
+      const turned = TURNED.map((x) => pickupLevels(circuit, state, { [pot]: x }));
       for (const pickup of quiet) {
         const most = Math.max(...turned.map((sizes) => sizes(pickup)));
         if (most < BROUGHT_OUT || most < RISE * full(pickup)) continue;
@@ -47,8 +47,8 @@ export function hiddenPickups(circuit: Circuit): readonly Hidden[] {
 }
 
 /** Volts at the jack per volt in each pickup. */
-function sizesIn(circuit: Circuit, state: State, controls: Controls): (pickup: string) => number {
+function pickupLevels(circuit: Circuit, state: State, controls: Controls): (pickup: string) => number {
   const { branches, jack } = makeNetlist(circuit, state, controls);
   const found = transfersOf(withOutputLoad({ branches, jack }, circuit.kit.outputLoad), jack, [AT]);
-  return (pickup) => sizeOf(found.get(pickup)?.[0]);
+  return (pickup) => magnitudeOf(found.get(pickup)?.[0]);
 }

@@ -11,7 +11,7 @@ import { makeNetlist, type Netlist } from '../solve/netlist.ts';
 import { type Branch, type Winding, withoutPickups } from '../solve/network.ts';
 import { controlsAt, type Roles, rolesOf } from './controls.ts';
 import { type Factors, type Range, resistanceRange, signalLoadRange } from './extremes.ts';
-import { chainOf, loading, pickupPort, played } from './loads.ts';
+import { chainOf, pickupLoadBranches, pickupPort, totalLoadBranches } from './loads.ts';
 import { decibels, highestBetween, PLATEAU, shapeOf } from './peak.ts';
 import { gainOf, makeStateSolver, type StateSolver } from './response.ts';
 import { roomTemperatures, type Temperatures, type Variable, variablesOf } from './variables.ts';
@@ -166,8 +166,8 @@ function loadLimits(
     signalLoad: signalLoadRange(branches, port, frequency, variables),
   });
   return {
-    ...both(loading(netlist, chainOf(circuit, state, name))),
-    total: both(played(circuit, state, netlist, name)),
+    ...both(pickupLoadBranches(netlist, chainOf(circuit, state, name))),
+    total: both(totalLoadBranches(circuit, state, netlist, name)),
   };
 }
 

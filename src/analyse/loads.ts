@@ -6,7 +6,7 @@ import { type Loads, loadsOf } from '../solve/measure.ts';
 import { makeNetlist, type Netlist } from '../solve/netlist.ts';
 import { type Branch, type Port, withoutPickups } from '../solve/network.ts';
 import { withOutputLoad } from '../solve/output.ts';
-import { sizeOf, transfersOf } from '../solve/sounding.ts';
+import { magnitudeOf, transfersOf } from '../solve/sounding.ts';
 import { referenceCircuit } from './reference.ts';
 import { type Relation, relationsIn } from './relations.ts';
 
@@ -60,8 +60,8 @@ export function solveLoads(circuit: Circuit, options: LoadOptions = {}): readonl
       const reference = references.get(pickup.name)?.loads;
       const relation = of.get(pickup.name);
       if (!relation || !port || !reference) return [];
-      const own = loadsOf(loading(netlist, relation.series), port, frequency);
-      const total = loadsOf(played(circuit, state, netlist, pickup.name), port, frequency);
+      const own = loadsOf(pickupLoadBranches(netlist, relation.series), port, frequency);
+      const total = loadsOf(totalLoadBranches(circuit, state, netlist, pickup.name), port, frequency);
       const difference = {
         dcLoad: differenceOf(own.dcLoad, reference.dcLoad),
         signalLoad: differenceOf(own.signalLoad, reference.signalLoad),
@@ -76,7 +76,7 @@ export function solveLoads(circuit: Circuit, options: LoadOptions = {}): readonl
  * What loads a pickup: the network without pickups, but for those of its own series chain. Their sources are shorts and
  * their windings stay, as the current of this pickup passes through them: without them it would see an open circuit.
  */
-export const loading = (netlist: Netlist, chain: readonly string[]): readonly Branch[] =>
+export const pickupLoadBranches = (netlist: Netlist, chain: readonly string[]): readonly Branch[] =>
   withoutPickups(netlist.branches, (name) => !chain.includes(name));
 
 /** Names of the pickups in series with one, in a state. */
@@ -99,8 +99,8 @@ function referenceOf(pickup: Pickup, outputLoad: OutputLoad, frequency: number):
   if (!netlist || !port) return { loads: { dcLoad: Infinity, signalLoad: Infinity }, level: 1 };
   const branches = withOutputLoad(netlist, outputLoad);
   return {
-    loads: loadsOf(loading(netlist, []), port, frequency),
-    level: sizeOf(transfersOf(branches, netlist.jack, [1000]).get(pickup.name)?.[0]) || 1,
+    loads: loadsOf(pickupLoadBranches(netlist, []), port, frequency),
+    level: magnitudeOf(transfersOf(branches, netlist.jack, [1000]).get(pickup.name)?.[0]) || 1,
   };
 }
 
@@ -114,7 +114,12 @@ export function pickupPort(pickup: Part, netlist: Netlist): Port | undefined {
 }
 
 /** The network as played, without the one pickup that is looked out of and those that are silent. */
-export function played(circuit: Circuit, state: State, netlist: Netlist, own: string): readonly Branch[] {
+export function totalLoadBranches(
+  circuit: Circuit,
+  state: State,
+  netlist: Netlist,
+  own: string,
+): readonly Branch[] {
   const gone = (name: string) => name === own || !state.sounding.includes(name);
   return withoutPickups(withOutputLoad(netlist, circuit.kit.outputLoad), gone);
 }

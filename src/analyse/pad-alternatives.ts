@@ -8,7 +8,7 @@ import { makeNetlist } from '../solve/netlist.ts';
 import type { Branch } from '../solve/network.ts';
 import { controlsAt, knobsAtFull, rolesOf } from './controls.ts';
 import { lugFor, type NewResistor, withResistor, withValues } from './kit-changes.ts';
-import { chainOf, loading, pickupPort, type StateLoads } from './loads.ts';
+import { chainOf, pickupLoadBranches, pickupPort, type StateLoads } from './loads.ts';
 import { type Effect, effectsOf, improves, loadFor, type Match, worsened } from './pad-effects.ts';
 
 /** Every one brings the judged load nearer its reference, and makes none worse where that one is judged. */
@@ -92,7 +92,7 @@ export function causesOf(circuit: Circuit, pickup: string, index: number, match:
   const netlist = state && makeNetlist(circuit, state);
   const port = netlist && own && pickupPort(own, netlist);
   if (!netlist || !port) return [];
-  const bare = loading(netlist, chainOf(circuit, state, pickup));
+  const bare = pickupLoadBranches(netlist, chainOf(circuit, state, pickup));
   const frequency = circuit.kit.outputLoad.frequency.value;
   const load = (branches: readonly Branch[]) => loadFor(match, loadsOf(branches, port, frequency));
   const now = load(bare);

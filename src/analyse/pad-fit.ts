@@ -17,7 +17,7 @@ import {
   withResistor,
   withValues,
 } from './kit-changes.ts';
-import { chainOf, loading, pickupPort } from './loads.ts';
+import { chainOf, pickupLoadBranches, pickupPort } from './loads.ts';
 import type { Asked } from './pad-alternatives.ts';
 import { effectsOf, loadFor, loadsIn, loadsOfKit, percentOff } from './pad-effects.ts';
 import type { Option } from './pad-plan.ts';
@@ -92,7 +92,10 @@ export function idealPad(
   const port = pickupPort(part, netlist);
   const [a, b] = [netlist.nodeOf.get(place.from), netlist.nodeOf.get(place.to)];
   if (!port || a === undefined || b === undefined) return undefined;
-  const branches = [...loading(netlist, chainOf(circuit, state, pickup)), resistor(a, b, 1, 'pad')];
+  const branches = [
+    ...pickupLoadBranches(netlist, chainOf(circuit, state, pickup)),
+    resistor(a, b, 1, 'pad'),
+  ];
   const solver = new Solver(branches, port, { direct: match === 'dc' });
   const frequency = circuit.kit.outputLoad.frequency.value;
   const load = (ohms: number): number => {

@@ -16,7 +16,7 @@ import { makeNetlist, type Netlist } from '../solve/netlist.ts';
 import { type Branch, joinNodes, type Winding, withoutPickups } from '../solve/network.ts';
 import { withOutputLoad } from '../solve/output.ts';
 import type { Complex } from '../solve/solver.ts';
-import { HEARD, LISTENED, sizeOf, transfersOf } from '../solve/sounding.ts';
+import { HEARD, LISTENED, magnitudeOf, transfersOf } from '../solve/sounding.ts';
 import { decibels } from './peak.ts';
 
 /** One sounding pickup beside the others of its state. */
@@ -58,9 +58,9 @@ export function relationsIn(
   const netlist = makeNetlist(graph, state);
   const branches = withOutputLoad(netlist, graph.kit.outputLoad);
   const at = transfersAt(branches, netlist.jack);
-  const sizes = sizesOnly(branches);
+  const sizes = magnitudesOnly(branches);
   const sign = transfersAt(sizes, netlist.jack);
-  const loudest = Math.max(...pickups.map(({ name }) => sizeOf(at(name))));
+  const loudest = Math.max(...pickups.map(({ name }) => magnitudeOf(at(name))));
   const inSeries = seriesPairs(sizes, netlist.jack, pickups);
   const chains = new Map(
     pickups.map(({ name }) => {
@@ -83,7 +83,7 @@ export function relationsIn(
       return [
         name,
         {
-          level: others.length === 0 ? output : down(sizeOf(at(name)) / loudest),
+          level: others.length === 0 ? output : down(magnitudeOf(at(name)) / loudest),
           reversed: (sign(name)?.re ?? 0) < 0,
           series,
           parallel,
@@ -114,7 +114,7 @@ const opposite = (a: Complex | undefined, b: Complex | undefined): boolean =>
 
 /** What a pickup gives with those in parallel to it taken out. */
 const alone = (branches: readonly Branch[], jack: Port, name: string, parallel: readonly string[]): number =>
-  sizeOf(
+  magnitudeOf(
     transfersAt(
       withoutPickups(branches, (one) => parallel.includes(one)),
       jack,
@@ -122,7 +122,7 @@ const alone = (branches: readonly Branch[], jack: Port, name: string, parallel: 
   );
 
 /** A network in which nothing can resonate: resistances of the size that the impedances have at 1 kHz. */
-const sizesOnly = (branches: readonly Branch[]): readonly Branch[] =>
+const magnitudesOnly = (branches: readonly Branch[]): readonly Branch[] =>
   branches.map((branch): Branch => {
     const { of, a, b, pickup } = branch;
     const ends = { of, a, b, ...(pickup === undefined ? {} : { pickup }) };
@@ -142,7 +142,7 @@ function seriesPairs(branches: readonly Branch[], jack: Port, pickups: readonly 
     );
     const short = transfersOfShorted(branches, jack, other);
     for (const { name } of pickups)
-      if (sizeOf(short(name)) > sizeOf(gap(name))) pairs.add(`${name} ${other}`);
+      if (magnitudeOf(short(name)) > magnitudeOf(gap(name))) pairs.add(`${name} ${other}`);
   }
   return (own: string, other: string): boolean => pairs.has(`${own} ${other}`);
 }
@@ -171,6 +171,6 @@ function cancel(branches: readonly Branch[], jack: Port, sounding: readonly stri
   return LISTENED.every((_, k) => {
     const each = rows.map((row) => row[k] ?? { re: 0, im: 0 });
     const sum = each.reduce((all, one) => ({ re: all.re + one.re, im: all.im + one.im }));
-    return sizeOf(sum) <= HEARD * Math.max(...each.map(sizeOf));
+    return magnitudeOf(sum) <= HEARD * Math.max(...each.map(magnitudeOf));
   });
 }

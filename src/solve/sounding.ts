@@ -68,13 +68,14 @@ export function solveSounding(
 /** Of transfers at the frequencies listened to, the pickups that are heard. */
 function audiblePickups(transfers: Transfers): ReadonlySet<string> {
   const loudest = LISTENED.map((_, k) =>
-    Math.max(0, ...[...transfers.values()].map((row) => sizeOf(row[k]))),
+    Math.max(0, ...[...transfers.values()].map((row) => magnitudeOf(row[k]))),
   );
   return new Set(
     [...transfers]
-      .filter(([, row]) => loudest.some((most, k) => most > SILENCE && sizeOf(row[k]) > HEARD * most))
+      .filter(([, row]) => loudest.some((most, k) => most > SILENCE && magnitudeOf(row[k]) > HEARD * most))
       .map(([pickup]) => pickup),
   );
 }
 
-export const sizeOf = (value: Complex | undefined): number => (value ? Math.hypot(value.re, value.im) : 0);
+export const magnitudeOf = (value: Complex | undefined): number =>
+  value ? Math.hypot(value.re, value.im) : 0;

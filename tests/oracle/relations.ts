@@ -104,7 +104,7 @@ function shorted(one: Played, pickup: string): Played {
 }
 
 /** The same with resistors of the size of every impedance at 1 kHz, in which nothing resonates. */
-const sizesOnly = (one: Played): Played => ({
+const magnitudesOnly = (one: Played): Played => ({
   ...one,
   lines: one.lines.map((line): Line => {
     if (line.kind === 'R') return line;
@@ -160,13 +160,13 @@ export async function relationErrors(circuits: readonly Circuit[]): Promise<read
   });
   await runs.run(
     heard.flatMap(({ id, net, sounding }) => [
-      ...sounding.map((name) => ({ key: `${id} ${name} sizes`, job: job(sizesOnly(net), name) })),
+      ...sounding.map((name) => ({ key: `${id} ${name} sizes`, job: job(magnitudesOnly(net), name) })),
       ...sounding.flatMap((other) => [
         ...sounding
           .filter((name) => name !== other)
           .flatMap((name) => [
-            { key: `${id} ${name} short ${other}`, job: job(shorted(sizesOnly(net), other), name) },
-            { key: `${id} ${name} gap ${other}`, job: job(without(sizesOnly(net), [other]), name) },
+            { key: `${id} ${name} short ${other}`, job: job(shorted(magnitudesOnly(net), other), name) },
+            { key: `${id} ${name} gap ${other}`, job: job(without(magnitudesOnly(net), [other]), name) },
           ]),
       ]),
     ]),
