@@ -17,7 +17,8 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     globalSetup: 'tests/tools/build.ts',
-    testTimeout: 60_000,
+    // A machine that does something else beside it takes its time; what hangs is found all the same.
+    testTimeout: 120_000,
     maxWorkers: '100%',
     // No test changes what another reads; reading the source anew for each file would take a third of the time.
     isolate: false,
