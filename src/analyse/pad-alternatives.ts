@@ -28,7 +28,7 @@ export type Alternative =
   | (Solved & {
       readonly kind: 'move';
       readonly part: string;
-      /** The first is the one that is there; the others are of its value, or of the nearest that can be had. */
+      /** The first is the one that is there; the others are of its value, or of the nearest available. */
       readonly pads: readonly Placed[];
     })
   /** A resistor that loads this pickup and suits none. */

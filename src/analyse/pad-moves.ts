@@ -97,7 +97,7 @@ function movesTo(
   const to = groundOf(now, part);
   if (ohms === undefined || to === undefined || places.length === 0) return [];
   const sets = places.length === 1 ? [places] : [places, ...places.map((place) => [place])];
-  // Where none that can be had is better, another of the same.
+  // Where no available one is better, another of the same.
   for (const more of [nearest(ohms, series)?.value ?? ohms, ohms])
     for (const set of sets) {
       const pads = set.map(

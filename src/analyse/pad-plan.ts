@@ -14,7 +14,7 @@ export interface PadOptions {
   readonly near?: number;
 }
 
-/** A value that can be had, and what it makes of the loads. */
+/** An available value, and what it makes of the loads. */
 export interface Option {
   readonly ohms: number;
   /** The matched load in the judged state, ohms, and its distance from the reference. */

@@ -111,7 +111,7 @@ export const idlePartNotes = (circuit: Circuit, loads: readonly StateLoads[]): r
   ),
 ];
 
-/** Whether a leg is soldered to a case that is not grounded: the missing ground is what to mend, and is told by itself. */
+/** Whether a leg is soldered to a case that is not grounded: the missing ground is what to fix, and has a warning of its own. */
 const isOnFloatingCase = (circuit: Circuit, part: string): boolean =>
   floatingCases(circuit).some(({ on }) => on.some((lug) => endAt(lug).part === part));
 

@@ -34,7 +34,7 @@ export function addCheck(program: Command): void {
     });
 }
 
-/** `--drawing` takes every name after it, and a kit may be among them: what is no kit by its ending or its kind is a drawing. */
+/** `--drawing` takes every name after it, and a kit may be among them: a name that is neither a folder nor a kit file is a drawing. */
 function sorted(named: readonly string[], drawing: readonly string[] | undefined) {
   const isKit = (path: string): boolean =>
     isFolder(path) ||

@@ -140,7 +140,7 @@ export const wording: Wording = {
   'unsupported-kind': (d) =>
     d.isSwitch
       ? error(
-          `there is no kind ${q(d.got)}`,
+          `unknown kind ${q(d.got)}`,
           'Describe it as kind: switch, with its lugs and positions; see the README.',
         )
       : error(`${q(d.got)} is a part that is not supported yet`, `Supported kinds: ${list(d.allowed)}.`),
@@ -201,7 +201,7 @@ export const wording: Wording = {
   'not-a-leg': (d) =>
     error(
       `neither ${bare(d.from)} nor ${bare(d.to)} is a component leg`,
-      'Use leg only for a component soldered by its own leg; otherwise use wire.',
+      'Use leg only for the bare leg of a component; otherwise use wire.',
     ),
   'jumper-across-parts': (d) =>
     error(

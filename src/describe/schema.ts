@@ -39,7 +39,7 @@ const nameSchema = z.string().regex(ID).max(NAME_LONGEST).describe('Name of a pa
 
 const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
   wire: 'A wire, cut and stripped: PART.LUG > PART.LUG',
-  leg: 'A component’s own leg, bare or sleeved: PART.LUG > PART.LUG',
+  leg: 'A component leg, bare or sleeved: PART.LUG > PART.LUG',
   jumper: 'A short bare wire between lugs of one part: PART.LUG > PART.LUG',
   bend: 'A pot’s lug bent back onto its own case: POT.1 > POT.case',
   braid: 'The braided shield of a lead: PART.LUG > PART.LUG',

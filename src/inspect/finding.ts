@@ -28,7 +28,7 @@ const WORDS = {
   'text-on-line': (d: { text: string; line: string }) => `${q(d.text)} touches ${d.line}`,
   'text-on-edge': (d: { text: string; area: string }) => `${q(d.text)} extends beyond the edge of ${d.area}`,
   'text-misplaced': (d: { text: string; area: string }) =>
-    `${q(d.text)} is in ${d.area}, not in its own place`,
+    `${q(d.text)} is in ${d.area}, where it does not belong`,
   'text-outside': (d: { text: string; area: string }) => `${q(d.text)} is outside ${d.area}`,
   'text-covered': (d: { text: string; area: string }) => `${q(d.text)} is covered by ${d.area}`,
   'small-type': (d: { text: string; size: number; least: number }) =>
@@ -39,24 +39,24 @@ const WORDS = {
   'off-page': (d: { what: string }) => `${d.what} extends beyond the edge of the page`,
   // Wires.
   'lug-too-near': (d: { wire: string; lug: string; least: number }) =>
-    `${d.wire} comes within ${d.least} of ${d.lug}, which is not its own`,
+    `${d.wire} passes within ${d.least} units of ${d.lug}, which it is not connected to`,
   'under-part': (d: { wire: string; part: string }) => `${d.wire} runs under ${d.part}`,
-  'shared-stretch': (d: { wire: string; other: string }) => `${d.wire} and ${d.other} share a stretch`,
+  'wires-overlap': (d: { wire: string; other: string }) => `${d.wire} and ${d.other} overlap`,
   'parallel-gap': (d: { wire: string; other: string; gap: number; least: number }) =>
-    `${d.wire} and ${d.other} run ${n(d.gap)} apart; at least ${d.least} is needed`,
-  askew: (d: { wire: string }) => `${d.wire} is not horizontal or vertical`,
+    `${d.wire} and ${d.other} run ${n(d.gap)} units apart; at least ${d.least} is needed`,
+  'diagonal-wire': (d: { wire: string }) => `${d.wire} is not horizontal or vertical`,
   crossing: (d: { wire: string; other: string; open: number }) =>
     `${d.wire} and ${d.other} cross, ${d.open === 0 ? 'but neither line is' : 'and both lines are'} broken`,
-  opening: (d: { wire: string }) => `${d.wire} has a gap where nothing crosses it`,
-  knock: (d: { wire: string; other: string }) => `${d.wire} bends or ends on ${d.other}`,
-  broken: (d: { wire: string }) => `${d.wire} is not one line with short openings`,
+  'unexpected-gap': (d: { wire: string }) => `${d.wire} has a gap where nothing crosses it`,
+  'wire-on-wire': (d: { wire: string; other: string }) => `${d.wire} bends or ends on ${d.other}`,
+  broken: (d: { wire: string }) => `${d.wire} is not a continuous line with gaps only at crossings`,
   // Drawn again in the same places.
   'unknown-aspect': (d: { id: string }) =>
     `${q(d.id)} does not say which drawing of the kit this is: its view, position, step or theme`,
   'drawn-otherwise': (d: { what: string; drawn: string; described: string }) =>
     `${q(d.what)}: the drawing has ${d.drawn.slice(0, 120)}, the kit gives ${d.described.slice(0, 120)}`,
   // What is joined to what.
-  'loose-end': (d: { wire: string }) => `${d.wire} ends on no lug`,
+  'loose-end': (d: { wire: string }) => `${d.wire} has an end that is not on a lug`,
   lug: (d: { part: string; what: string }) => `${d.part} ${d.what}`,
   body: (d: { part: string; count: number }) =>
     `${d.part} has ${d.count === 0 ? 'no body' : `${d.count} overlapping bodies`} in the drawing`,
@@ -80,7 +80,7 @@ const NEATNESS: ReadonlySet<Rule> = new Set<Rule>([
   'small-type',
   'contrast',
   'parallel-gap',
-  'askew',
+  'diagonal-wire',
 ]);
 
 type Details<R extends Rule> = Parameters<(typeof WORDS)[R]>[0];

@@ -3,16 +3,7 @@ import { at, PITCH, type Point, type Rect } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
 import { fitLabels } from './fit.ts';
 import type { Contact, Seen } from './kind.ts';
-import {
-  g,
-  type LabelSlot,
-  type LugOutline,
-  type Outline,
-  TYPE,
-  tagCentre,
-  tagPorts,
-  wrapped,
-} from './outline.ts';
+import { g, type LugOutline, nameLabels, type Outline, TYPE, tagCentre, tagPorts } from './outline.ts';
 import { conductor, plate, run, type Shape } from './shape.ts';
 
 /** Lugs at the left and at the right edge, from the top down. */
@@ -53,21 +44,10 @@ export function blockOutline(
   const [from, to] = [insetOf(left), insetOf(right)];
   const inner = Math.max(6, 3 + lanesOf(contacts));
   const line = g(inner) - 10;
-  const short = textWidth(label, TYPE.name, 'bold') <= line;
-  const name = label === '' ? [] : short ? [label] : wrapped(label, line, TYPE.value, 'bold');
-  const first = name.length + 2;
+  const labels = nameLabels(label, what, line, (row) => at(g(from + inner / 2), g(0.85 + row)));
+  const first = labels.length + 1;
   const height = g(first + ROW * (Math.max(left.length, right.length) - 1) + 1);
   const body: Rect = { x: g(from), y: 0, width: g(inner), height };
-  const centre = (row: number) => at(body.x + body.width / 2, g(0.85 + row));
-  const labels: readonly LabelSlot[] = [
-    ...name.map((text, i) => ({
-      text,
-      centre: centre(i),
-      size: short ? TYPE.name : TYPE.value,
-      weight: 'bold' as const,
-    })),
-    { text: what, centre: centre(name.length), size: TYPE.value, weight: 'regular' },
-  ];
   const lugs = (names: readonly string[], side: 'left' | 'right'): readonly LugOutline[] =>
     names.map((lug, i) => {
       const width = tagWidth(names);

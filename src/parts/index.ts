@@ -63,7 +63,7 @@ export const lugsWith = (part: Part, role: LugRole): readonly string[] =>
 export const elementsOf = (part: Part): readonly Element[] => answers(part).elements(part);
 /** Empty for a part that is not a switch. */
 export const contactsOf = (part: Part): readonly Contact[] => answers(part).contacts?.(part) ?? [];
-/** Absent for a part that is not held by its own legs. */
+/** Absent for a part without component legs. */
 export const componentOf = (part: Part): ComponentFacts | undefined => answers(part).component?.(part);
 export const usualValuesOf = (part: Part): readonly UsualValue[] => answers(part).usual?.(part) ?? [];
 /** The part with another resistance; as it is where its kind has none to change. */

@@ -132,7 +132,7 @@ export interface PickupPart<K extends string> extends PartBase<K> {
  * - **pickup**: has a coil that gives the signal, and the fields of `PickupPart`
  * - **switch**: has positions, each with its contacts
  * - **pot**: has a track and a wiper
- * - **component**: held by its own legs, which are its wires
+ * - **component**: wired by its legs
  * - **jack**: where the signal leaves
  * - **ground-point**: grounded metal outside the harness
  */

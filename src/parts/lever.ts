@@ -1,9 +1,8 @@
 /** What the lever switches of this folder share: two poles, three throws, lugs A0–A3 and B0–B3, and the look. */
 import { around, at, type Rect } from '../common/geometry.ts';
-import { textWidth } from '../common/text.ts';
 import { fitLabels } from './fit.ts';
 import type { Contact, LugSpec, PartBase, Seen } from './kind.ts';
-import { g, type LabelSlot, type Outline, TYPE, tagCentre, tagPorts, wrapped } from './outline.ts';
+import { g, nameLabels, type Outline, tagCentre, tagPorts } from './outline.ts';
 import { conductor, plate, run, type Shape } from './shape.ts';
 
 const POLES = ['A', 'B'] as const;
@@ -43,21 +42,10 @@ const RAIL_RISE = 8;
  * @param what the line below the name: `five-way`
  */
 export function leverOutline(part: PartBase, what: string): Outline {
-  const short = textWidth(part.label, TYPE.name, 'bold') <= LINE;
-  const name = short ? [part.label] : wrapped(part.label, LINE, TYPE.value, 'bold');
-  const more = name.length - 1;
+  const labels = nameLabels(part.label, what, LINE, (line) => at(g(5), g(0.85 + line)));
+  const more = labels.length - 2;
   const height = g(13 + more);
   const body = { x: g(2), y: g(0), width: g(6), height };
-  const centre = (line: number) => ({ x: g(5), y: g(0.85 + line) });
-  const labels: readonly LabelSlot[] = [
-    ...name.map((text, i) => ({
-      text,
-      centre: centre(i),
-      size: short ? TYPE.name : TYPE.value,
-      weight: 'bold' as const,
-    })),
-    { text: what, centre: centre(name.length), size: TYPE.value, weight: 'regular' },
-  ];
   const railTop = g(ROWS[1] + more) - RAIL_RISE;
   const fits = ({ x, y, width, height: tall }: Rect): boolean =>
     x >= body.x + 3 && x + width <= body.x + body.width - 3 && y >= body.y + 1 && y + tall <= railTop - 1;

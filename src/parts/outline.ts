@@ -92,13 +92,24 @@ export function tagPorts(tag: Rect, x: number, y: number, sides: readonly Side[]
 /** Sizes of type, drawing units; see the style guide. */
 export const TYPE = { title: 22, name: 14, value: 12, lug: 12 } as const;
 
-/** A text in lines no wider than `width`, broken between words, and a word that is too long by itself anywhere. */
-export function wrapped(
-  text: string,
+/** A part's name and, below it, what it is: centred, one below the other. A long name is set smaller, in as many lines as it needs. */
+export function nameLabels(
+  label: string,
+  what: string,
   width: number,
-  size: number,
-  weight: LabelSlot['weight'],
-): readonly string[] {
+  centre: (line: number) => Point,
+): readonly LabelSlot[] {
+  const short = textWidth(label, TYPE.name, 'bold') <= width;
+  const name = label === '' ? [] : short ? [label] : wrapped(label, width, TYPE.value, 'bold');
+  const size = short ? TYPE.name : TYPE.value;
+  return [
+    ...name.map((text, i) => ({ text, centre: centre(i), size, weight: 'bold' as const })),
+    { text: what, centre: centre(name.length), size: TYPE.value, weight: 'regular' },
+  ];
+}
+
+/** A text in lines no wider than `width`, broken between words, and a word that is too long by itself anywhere. */
+export function wrapped(text: string, width: number, size: number, weight: LabelSlot['weight']): readonly string[] {
   const fits = (line: string): boolean => textWidth(line, size, weight) <= width;
   const lines: string[] = [];
   let line = '';

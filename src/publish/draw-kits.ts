@@ -199,7 +199,7 @@ const MOST_FINDINGS = 3;
 
 /** What the check of a drawing finds in it, as problems of its kit. */
 function proofOf(drawing: string, svg: string, prepared: Prepared): readonly Problem[] {
-  // Small type has a note of its own: only a larger page mends it.
+  // Small type has a note of its own: only a larger page makes it larger.
   const found = proofread(svg, prepared).filter(({ rule }) => rule !== 'small-type');
   const of = (weight: Weight) => {
     const all = found.filter((one) => one.weight === weight).map(printFinding);

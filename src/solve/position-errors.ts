@@ -1,4 +1,4 @@
-/** What is wrong with a kit whose names are sound: pickups without a way back, states that are dead or shorted. */
+/** What is wrong with a kit whose names are sound: pickups without a way back, states that are silent or shorted. */
 
 import { type LugId, lugId, lugIdOf, type State } from '../circuit/circuit.ts';
 import { DisjointSet } from '../circuit/disjoint-set.ts';
@@ -139,10 +139,10 @@ function reachWithout(pickup: Part, kit: Kit): DisjointSet {
  */
 export function stateErrors(kit: Kit, states: readonly State[], explained: boolean): readonly Problem[] {
   const shorted = states.filter((state) => state.shorted);
-  const dead = explained ? [] : states.filter((state) => !state.shorted && state.sounding.length === 0);
+  const silent = explained ? [] : states.filter((state) => !state.shorted && state.sounding.length === 0);
   return [
     ...silentErrors(kit, 'output-shorted', shorted, states),
-    ...silentErrors(kit, 'no-output', dead, states),
+    ...silentErrors(kit, 'no-output', silent, states),
   ];
 }
 

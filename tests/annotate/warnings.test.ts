@@ -343,7 +343,7 @@ describe('what is wired so on purpose, and what is not', () => {
   });
 });
 
-it('a capacitor on a case that has lost its ground is not said to be useless: the case is what to mend', () => {
+it('a capacitor on a case that has lost its ground is not said to be useless: the case is what to fix', () => {
   const joints = mixedSet.joints.filter((joint) => joint !== 'tone.case > volume.case');
   const codes = notesOf(
     makeCircuit({ ...mixedSet, joints }),

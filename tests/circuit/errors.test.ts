@@ -98,12 +98,12 @@ describe('strings', () => {
 describe('states', () => {
   const joints = ['n.ground > out.sleeve', 'b.ground > out.sleeve', 's.A0 > out.tip'];
   const parts = { n: coil, b: coil, s: lever, out: jack };
-  test('dead ones are named by the switch’s position', () => {
+  test('silent ones are named by the switch’s position', () => {
     expect(errors(parts, [...joints, 'n.hot > s.A1', 'b.hot > s.A2'])).toEqual([
       'no-output no output with s in position 3',
     ]);
   });
-  test('when all are dead it is said once', () => {
+  test('when all are silent it is said once', () => {
     expect(errors(parts, [...joints, 'n.hot > s.B1', 'b.hot > s.B2'])).toEqual([
       'no-output no output in every position',
     ]);

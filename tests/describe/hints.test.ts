@@ -49,7 +49,7 @@ describe('one mistake, one message that fixes it', () => {
       'kind: lever-3',
       'kind: toggle-3',
       '5:21 unsupported-kind',
-      'there is no kind “toggle-3” / Describe it as kind: switch, with its lugs and positions',
+      'unknown kind “toggle-3” / Describe it as kind: switch, with its lugs and positions',
     ],
     ['value: 22n }', 'value: 22n, sleeving: three }', '7:49 bad-choice', 'Allowed: 1, 2, both'],
     [

@@ -29,7 +29,7 @@ it('are the YAML files of layouts/, and nothing else that lies there', () => {
   ]);
 });
 
-it('one with a slip in its YAML is named with its line and what is wrong', () => {
+it('one with an error in its YAML is named with its line and what is wrong', () => {
   const file = join(folder, 'mine.yaml');
   writeFileSync(file, 'arrangement: mine\nabout: Mine.\nseats:\n  - { seat: pot, at: [0, 0 }\n');
   const said = findArrangement(file);

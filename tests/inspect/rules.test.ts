@@ -95,18 +95,18 @@ const tamperings: Readonly<Record<Rule, () => string>> = {
     const { x, y, width, height } = must(part('bridge').bodies[0]).area;
     return wireOf({ x: x - 20, y: y + height / 2 }, { x: x + width + 20, y: y + height / 2 });
   },
-  'shared-stretch': () => wireOf(...shifted(longest(), 0)),
+  'wires-overlap': () => wireOf(...shifted(longest(), 0)),
   'parallel-gap': () => wireOf(...shifted(longest(), 9)),
-  askew: () => wireOf(longest().a, { x: longest().b.x, y: longest().b.y + 5 }),
+  'diagonal-wire': () => wireOf(longest().a, { x: longest().b.x, y: longest().b.y + 5 }),
   crossing: () => openings(''),
-  opening: () => {
+  'unexpected-gap': () => {
     const { a, b } = longest();
     const [x, y] = [(a.x + b.x) / 2, a.y - 8];
     return onTop(
       `<g id="${ID}-joint-999"><path d="M${x - 30} ${y}L${x - 6} ${y}M${x + 6} ${y}L${x + 30} ${y}" fill="none" stroke="#000000"></path></g>`,
     );
   },
-  knock: () => {
+  'wire-on-wire': () => {
     const { a, b } = longest();
     const x = (a.x + b.x) / 2;
     return wireOf({ x: x - 30, y: a.y - 30 }, { x, y: a.y - 30 }, { x, y: a.y });
@@ -206,14 +206,14 @@ describe('finer points', () => {
     expect(rules(before)).not.toContain('contrast');
   });
 
-  it('a corner on the stretch of a wire that begins at the same lug is a knock all the same', () => {
+  it('a corner on the stretch of a wire that begins at the same lug is found all the same', () => {
     const wire = must(drawing.wires.find(({ ends, points }) => ends[0]?.is === 'tag' && points.length > 3));
     const start = must(wire.ends[0]).area;
     const [a, b] = [must(wire.points[wire.points.length - 2]), must(wire.points[wire.points.length - 1])];
     const corner = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
     const from = { x: start.x + start.width / 2, y: start.y + start.height / 2 };
     const found = inspect(wireOf(from, { x: from.x, y: from.y - 3 }, corner, { x: 2, y: 2 }), kit);
-    expect(found.map(({ rule }) => rule)).toContain('knock');
+    expect(found.map(({ rule }) => rule)).toContain('wire-on-wire');
   });
 
   it('contrast is taken from what really lies below: over two inks, both must do', () => {

@@ -54,15 +54,15 @@ describe('wires near one another', () => {
   ])('%s: too near by 9 units, and far enough by 20', (_, wire, near, far) => {
     expect(rules(wire, near)).toEqual(['parallel-gap']);
     expect(rules(wire, far)).toEqual([]);
-    expect(rules(wire, wire)).toContain('shared-stretch');
+    expect(rules(wire, wire)).toContain('wires-overlap');
     const drawing = readDrawing(sheet(wire, near));
     if ('rule' in drawing) throw new Error(drawing.message);
     const [found] = wireFindings(drawing).filter(({ rule }) => rule === 'parallel-gap');
     expect([found?.where?.x, found?.where?.y].sort()).toEqual([100, 105]);
   });
-  it('a wire that ends on another knocks against it, at whichever of its ends', () => {
+  it('a wire that ends on another is found, at whichever of its ends', () => {
     for (const wire of ['M50 50L50 100', 'M50 100L50 50', 'M50 100L50 150', 'M20 50L50 50L50 100'])
-      expect(rules('M10 100L200 100', wire), wire).toEqual(['knock']);
+      expect(rules('M10 100L200 100', wire), wire).toEqual(['wire-on-wire']);
   });
 });
 
@@ -146,7 +146,9 @@ it('a group that is moved takes along what is in it, across and down', () => {
 });
 
 it('a finding is printed with its place, or with a dash where it concerns the whole', () => {
-  const found = finding('askew', { x: 12.5, y: 40 }, { wire: 'a wire' });
-  expect(printFinding(found)).toMatch(/^12\.5,40 {2}askew {2}a wire/);
-  expect(printFinding(finding('askew', undefined, { wire: 'a wire' }))).toMatch(/^- {2}askew/);
+  const found = finding('diagonal-wire', { x: 12.5, y: 40 }, { wire: 'a wire' });
+  expect(printFinding(found)).toMatch(/^12\.5,40 {2}diagonal-wire {2}a wire/);
+  expect(printFinding(finding('diagonal-wire', undefined, { wire: 'a wire' }))).toMatch(
+    /^- {2}diagonal-wire/,
+  );
 });

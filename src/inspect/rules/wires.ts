@@ -65,7 +65,7 @@ export function wireFindings(drawing: Drawing): readonly Finding[] {
     // In the drawing's order, and so are the findings.
     const others = [...beside].sort(([a], [b]) => a - b);
     return [
-      ...wire.stretches.filter(slants).map(({ a }) => finding('askew', a, { wire: wireWords(wire) })),
+      ...wire.stretches.filter(slants).map(({ a }) => finding('diagonal-wire', a, { wire: wireWords(wire) })),
       ...parts.to(reach).flatMap((part) => [...lugsNear(wire, part), ...under(wire, part)]),
       ...highlights.flatMap((highlight) => acrossHighlight(wire, highlight)),
       ...others.flatMap(([of, pairs]) => {
@@ -75,7 +75,7 @@ export function wireFindings(drawing: Drawing): readonly Finding[] {
       ...others.flatMap(([of, pairs]) => {
         const other = wires[of];
         return other
-          ? knocks(
+          ? touchesOf(
               wire,
               other,
               pairs.map(({ to }) => to.line),
@@ -84,7 +84,7 @@ export function wireFindings(drawing: Drawing): readonly Finding[] {
       }),
       ...wire.openings
         .filter((p) => !others.some(([, pairs]) => pairs.some(({ to }) => distanceTo(p, to.line) < TOUCH)))
-        .map((p) => finding('opening', p, { wire: wireWords(wire) })),
+        .map((p) => finding('unexpected-gap', p, { wire: wireWords(wire) })),
     ];
   });
 }
@@ -159,19 +159,19 @@ function together(
   const gap = level(s) ? Math.abs(p.y - q.y) : Math.abs(p.x - q.x);
   if (shared <= TOUCH || gap >= GAP) return [];
   return gap < TOUCH
-    ? [finding('shared-stretch', middle(s), names())]
+    ? [finding('wires-overlap', middle(s), names())]
     : [finding('parallel-gap', middle(s), { ...names(), gap, least: GAP })];
 }
 
 const same = (p: Point, q: Point): boolean => Math.hypot(p.x - q.x, p.y - q.y) < 1;
 
 /** Corners and ends of a wire on a stretch of another: neither a crossing nor a joint, unless both end on one lug there. */
-function knocks(wire: DrawnWire, other: DrawnWire, stretches: readonly Stretch[]): readonly Finding[] {
+function touchesOf(wire: DrawnWire, other: DrawnWire, stretches: readonly Stretch[]): readonly Finding[] {
   const shared = (lug: DrawnLug | undefined): boolean => lug !== undefined && other.ends.includes(lug);
   return wire.points
     .filter((p, i) => {
       const lug = i === 0 ? wire.ends[0] : i === wire.points.length - 1 ? wire.ends[1] : undefined;
       return !shared(lug) && stretches.some((line) => distanceTo(p, line) < TOUCH);
     })
-    .map((p) => finding('knock', p, { wire: wireWords(wire), other: wireWords(other) }));
+    .map((p) => finding('wire-on-wire', p, { wire: wireWords(wire), other: wireWords(other) }));
 }
