@@ -65,8 +65,9 @@ function phaseWarnings(circuit: Circuit, loads: readonly StateLoads[]): readonly
 }
 
 /**
- * Switches whose position 1 does not sound the pickup that is called the bridge's, though another position does. By
- * convention position 1 is nearest the bridge; common practice, no source.
+ * Switches whose position 1 does not sound the pickup that is called the bridge's, though another position does in place
+ * of one that sounds in position 1: one that only adds the bridge pickup selects nothing. By convention position 1 is
+ * nearest the bridge; common practice, no source.
  */
 function firstWarnings({ kit, states }: Circuit): readonly Problem[] {
   const bridges = kit.parts.filter(
@@ -84,11 +85,19 @@ function firstWarnings({ kit, states }: Circuit): readonly Problem[] {
         .map(({ settings }) => `${settings[part.name]}`),
     );
     const [first] = at(true);
-    if (at(true).some(sounds) || found.size === 0 || !first) return [];
+    const selects = at(true).some(({ settings, sounding }) => {
+      const others = at(false).filter((one) => sounds(one) && sameBut(part.name, one.settings, settings));
+      return others.some((one) => !sounding.every((pickup) => one.sounding.includes(pickup)));
+    });
+    if (at(true).some(sounds) || !selects || !first) return [];
     const detail = { part: part.name, bridge: bridge.name, sounding: first.sounding, found: [...found] };
     return [problem('first-not-bridge', ['parts', part.name], detail, 'key')];
   });
 }
+
+/** Whether all switches but one are in the same positions. */
+const sameBut = (part: string, one: State['settings'], other: State['settings']): boolean =>
+  Object.keys(one).every((name) => name === part || one[name] === other[name]);
 
 /** Parts whose labels are the same, letters' case aside. */
 function labelWarnings({ parts }: Kit): readonly Problem[] {

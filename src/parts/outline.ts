@@ -109,7 +109,12 @@ export function nameLabels(
 }
 
 /** A text in lines no wider than `width`, broken between words, and a word that is too long by itself anywhere. */
-export function wrapped(text: string, width: number, size: number, weight: LabelSlot['weight']): readonly string[] {
+export function wrapped(
+  text: string,
+  width: number,
+  size: number,
+  weight: LabelSlot['weight'],
+): readonly string[] {
   const fits = (line: string): boolean => textWidth(line, size, weight) <= width;
   const lines: string[] = [];
   let line = '';

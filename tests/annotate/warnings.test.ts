@@ -178,6 +178,9 @@ describe('what is heard nowhere', () => {
     ]);
     const right = [...base, 'bridge.hot > s.A1', 'bridge.hot > s.A2', 'neck.hot > s.A3'];
     expect(said({ parts: { ...parts, s: lever }, joints: right })).toEqual([]);
+    const adding = [...base, 'neck.hot > s.A0', 'bridge.hot > s.A2', 'bridge.hot > s.A3'];
+    const added = said({ parts: { ...parts, s: lever }, joints: adding });
+    expect(added.filter((one) => one.includes('first-not-bridge'))).toEqual([]);
   });
 });
 
