@@ -2,8 +2,9 @@
  * `npm run mutate`: small changes to `src/`, one at a time, each with the tests that are concerned. Pictures and `out/` are left
  * out of account: an assertion must notice. It takes about an hour, and is not part of `npm test`.
  *
- * Arguments: how many changes (320), the seed (60063), how many at a time (2), and what an earlier run of the same source
- * printed, as a file: what it says was noticed is taken from there, so that only the rest is tried.
+ * Arguments: how many changes (320), the seed (60063), how many at a time (2), what an earlier run of the same source printed,
+ * as a file (or '' for none): what it says was noticed is taken from there, so that only the rest is tried; and which files
+ * to change, as a regular expression on the path below `src/` (all).
  */
 import { spawn } from 'node:child_process';
 import { cpSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
@@ -12,7 +13,8 @@ import { join, resolve } from 'node:path';
 import { chooseMutants, type Mutant } from './mutants.ts';
 
 const [count = 320, seed = 60063, workers = 2] = process.argv.slice(2, 5).map(Number);
-const earlier = process.argv[5] === undefined ? '' : readFileSync(process.argv[5], 'utf8');
+const [earlierFile = '', files = ''] = process.argv.slice(5, 7);
+const earlier = earlierFile === '' ? '' : readFileSync(earlierFile, 'utf8');
 /** Milliseconds; a change that makes a test hang is noticed too. */
 const LIMIT = 180_000;
 
@@ -158,7 +160,7 @@ const results: Result[] = [];
 const known = new Map(
   [...earlier.matchAll(/^noticed {3}(.*?) {2}\((.*)\)$/gm)].map(([, words = '', by = '']) => [words, by]),
 );
-const mutants = chooseMutants(count, seed);
+const mutants = chooseMutants(count, seed, new RegExp(files));
 const untried = mutants.filter((mutant) => {
   // Of changes that are called the same, which was noticed is not known.
   const alike = mutants.filter((other) => wordsOf(other) === wordsOf(mutant));
