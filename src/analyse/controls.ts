@@ -27,9 +27,16 @@ export const knobsAtFull: Knobs = { volume: 10, tone: 10 };
 /** The role of every pot, by part name, in the order written. */
 export type Roles = ReadonlyMap<string, ControlRole>;
 
+/** Each takes two solutions a state, and a circuit, which never changes, is asked many times. */
+const known = new WeakMap<Circuit, Roles>();
+
 export function rolesOf(circuit: Circuit): Roles {
+  const before = known.get(circuit);
+  if (before) return before;
   const pots = circuit.kit.parts.filter((part) => is(part, 'pot'));
-  return new Map(pots.map((part) => [part.name, roleOf(circuit, part.name)] as const));
+  const roles = new Map(pots.map((part) => [part.name, roleOf(circuit, part.name)] as const));
+  known.set(circuit, roles);
+  return roles;
 }
 
 /** Rotations for knob settings; pots that are neither volume nor tone stay at full. */

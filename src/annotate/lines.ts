@@ -3,7 +3,8 @@
 import { type Circuit, lugAt, lugIdOf, type Net, netAt } from '../circuit/circuit.ts';
 import { nth } from '../common/must.ts';
 import type { Joint } from '../describe/kit.ts';
-import { componentOf, elementsLike, isPickup, type Part } from '../parts/index.ts';
+import { componentOf, isPickup, type Part } from '../parts/index.ts';
+import { toneNets } from './tone-nets.ts';
 
 /** `sleeved` is a component leg sleeved. */
 type LineLook = 'signal' | 'ground' | 'leg' | 'sleeved' | 'jumper' | 'bend' | 'braid';
@@ -17,7 +18,8 @@ export interface Line {
 /** One line a joint, in the order written. */
 export function linesOf(circuit: Circuit): readonly Line[] {
   const parts = new Map(circuit.kit.parts.map((part) => [part.name, part]));
-  const tints = circuit.nets.map((net) => tintOf(circuit, net, parts));
+  const tones = toneNets(circuit);
+  const tints = circuit.nets.map((net) => tintOf(circuit, net, tones));
   return circuit.joints.map((joint) => {
     const tint = nth(tints, netAt(circuit, lugIdOf(joint.from)).index);
     return { look: lookOf(joint, tint, parts), tint };
@@ -52,16 +54,11 @@ function lookOf(joint: Joint, tint: string, parts: ReadonlyMap<string, Part>): L
   }
 }
 
-/** A net's tint: one pickup's own; switch output, up to the volume; from there to the jack; a tone's; or none of these. */
-function tintOf(circuit: Circuit, net: Net, parts: ReadonlyMap<string, Part>): string {
+/** A net's tint: one pickup's own; a tone control's; switch output, up to the volume; from there to the jack; or none of these. */
+function tintOf(circuit: Circuit, net: Net, tones: ReadonlySet<number>): string {
   if (net.role === 'ground' || net.role === 'output') return net.role;
   if (net.pickup !== undefined) return tintOfPickup(circuit, net.pickup);
-  const lugs = net.lugs.map((id) => lugAt(circuit, id));
-  if (lugs.some((lug) => lug.role === 'common') && lugs.some((lug) => lug.role === 'clockwise'))
-    return 'switch-output';
-  const tone = lugs.some((lug) => {
-    const part = parts.get(lug.part);
-    return lug.role === 'anticlockwise' || (part && elementsLike(part, 'capacitance').length > 0);
-  });
-  return tone ? 'tone' : 'other';
+  if (tones.has(net.index)) return 'tone';
+  const roles = new Set(net.lugs.map((id) => lugAt(circuit, id).role));
+  return roles.has('common') && roles.has('clockwise') ? 'switch-output' : 'other';
 }
