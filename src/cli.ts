@@ -3,7 +3,7 @@
 import { createRequire } from 'node:module';
 import { Command, CommanderError } from 'commander';
 import { addCheck } from './commands/check.ts';
-import { complainOf, shown } from './commands/console.ts';
+import { complainOf, refuseTwice, shown } from './commands/console.ts';
 import { addDraw } from './commands/draw.ts';
 import { addLoads } from './commands/loads.ts';
 import { addPad } from './commands/pad.ts';
@@ -24,6 +24,7 @@ const program = new Command('solderleaf')
   .exitOverride();
 
 for (const add of [addDraw, addLoads, addResponse, addPad, addCheck, addSchema]) add(program);
+for (const command of program.commands) refuseTwice(command);
 
 // Whoever reads may stop early, as `head` does: that ends the printing, not the work nor what it comes to.
 for (const stream of [process.stdout, process.stderr])

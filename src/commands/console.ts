@@ -33,6 +33,18 @@ export const fail = (): void => {
   process.exitCode = 1;
 };
 
+/** An option given twice with two values is a mistake: the first would be passed over without a word. */
+export function refuseTwice(command: Command): void {
+  for (const option of command.options) {
+    const given = new Set<string>();
+    command.on(`option:${option.name()}`, (value: string | null | undefined) => {
+      given.add(String(value));
+      if (given.size > 1)
+        command.error(`error: --${option.name()} is given twice: ${[...given].join(' and ')}; give it once`);
+    });
+  }
+}
+
 /** Complains of what options name, which no line of a kit is to blame for. */
 export function refuse(problems: readonly Problem[]): void {
   for (const one of problems) {

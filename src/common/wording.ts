@@ -60,7 +60,7 @@ export interface Details extends NoteDetails {
   'too-many': { what: string; count: string; most: number };
   'crowded-lug': { lug: string; count: number; most: number };
   'unknown-arrangement': { got: string; nearest?: string; allowed: readonly string[] };
-  'bad-arrangement': { reason: string };
+  'bad-arrangement': { reasons: readonly string[] };
   'unknown-page': { got: string; nearest?: string; allowed: readonly string[] };
   'kit-id-taken': { id: string; file: string };
   'missing-glyph': { text: string; glyphs: readonly string[] };
@@ -280,7 +280,7 @@ export const wording: Wording = {
     error(`unknown page format ${q(d.got)}`, meant(d.nearest, `Page formats: ${list(d.allowed)}.`)),
   'bad-arrangement': (d) =>
     error(
-      `the arrangement cannot be used: ${d.reason}`,
+      `the arrangement cannot be used:${d.reasons.map((one) => `${d.reasons.length > 1 ? '\n     ' : ''} ${one}`).join('')}`,
       'Name another, or fix that file; the files in layouts/ are examples.',
     ),
   'kit-id-taken': (d) =>

@@ -56,8 +56,9 @@ function valueAt(value: unknown, path: Path): unknown {
 /** The keys a schema allows at a path. */
 function allowedAt(schema: z.core.$ZodType, path: Path): readonly string[] {
   if (schema instanceof z.ZodOptional) return allowedAt(schema.unwrap(), path);
-  if (!(schema instanceof z.ZodObject)) return [];
   const [step, ...rest] = path;
+  if (schema instanceof z.ZodArray) return allowedAt(schema.element, rest);
+  if (!(schema instanceof z.ZodObject)) return [];
   if (step === undefined) return Object.keys(schema.shape);
   const inner: z.core.$ZodType | undefined = Object.hasOwn(schema.shape, step)
     ? schema.shape[step]
@@ -87,7 +88,13 @@ function missingKey(issue: Issue, { value, path, what }: Context) {
   const inside = at.slice(0, -1);
   if (key === undefined || !isMap(valueAt(value, inside)) || valueAt(value, at) !== undefined)
     return undefined;
-  const name = inside.length === 0 ? what : `“${inside.at(-1)}”`;
+  const last = inside.at(-1);
+  const name =
+    last === undefined
+      ? what
+      : typeof last === 'number'
+        ? `item ${last + 1} of “${inside.at(-2)}”`
+        : `“${last}”`;
   const found = problem('missing-key', [...path, ...inside], { key: String(key), what: name }, 'key');
   return { inside: joined(inside), key, problem: found };
 }
@@ -122,6 +129,9 @@ const shown = (value: unknown): string =>
 const EXPECTED: Readonly<Record<string, string>> = {
   string: 'text (in quotes if it looks like a number)',
   number: 'a number',
+  int: 'a whole number',
+  boolean: 'true or false',
+  tuple: 'a list',
   array: 'a list',
   object: 'a map of keys and values',
   record: 'a map of keys and values',
@@ -168,9 +178,17 @@ function translate(issue: Issue, context: Context): Problem {
     case 'invalid_union':
       return union(issue, path, written);
     case 'too_small':
-      return empty();
+      if (issue.origin === 'number')
+        return size(path, `${got} is too small`, `Write at least ${issue.minimum}.`);
+      return Number(issue.minimum) > 1
+        ? size(path, `${quoted(at.at(-1))} is too short`, `It has ${issue.minimum} values.`)
+        : empty();
     case 'too_big':
-      return size(path, `${quoted(at.at(-1))} is longer than ${issue.maximum} characters`, 'Shorten it.');
+      if (issue.origin === 'number')
+        return size(path, `${got} is too large`, `Write at most ${issue.maximum}.`);
+      return issue.origin === 'array'
+        ? size(path, `${quoted(at.at(-1))} is too long`, `It has at most ${issue.maximum} values.`)
+        : size(path, `${quoted(at.at(-1))} is longer than ${issue.maximum} characters`, 'Shorten it.');
     default:
       return size(path, `${quoted(at.at(-1))} is not valid`, 'See the README for the format.');
   }

@@ -25,7 +25,7 @@ const WORDS: Readonly<Record<string, string>> = {
 };
 
 /** A brace left open is told as wrong indentation of the next line; the brace is what the user must look for. */
-const LEFT_OPEN = 'a brace or bracket opened above this line is not closed';
+const LEFT_OPEN = 'a brace or bracket opened before this point is not closed';
 
 /** An error's code in words; its own message only tells apart two errors that share a code. */
 export const explainYaml = (code: string, message = ''): string =>

@@ -2,10 +2,14 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { isNode, LineCounter, parse, parseDocument } from 'yaml';
+import { parse } from 'yaml';
 import { z } from 'zod';
 import { nearest } from '../common/nearest.ts';
 import { type Problem, problem } from '../common/problem.ts';
+import { list } from '../common/quoting.ts';
+import { problemsOf } from '../describe/issues.ts';
+import { report } from '../describe/report.ts';
+import { parseText } from '../describe/source.ts';
 import type { Page } from '../draw/head.ts';
 import { type Arrangement, arrangementSchema } from '../place/arrangement.ts';
 import { isBytes, LARGEST_KIT, readBytes, whyNot } from './read-file.ts';
@@ -34,7 +38,7 @@ const known = new Map<string, Arrangement>();
 /**
  * An arrangement by name, or by the path of a `.yaml` file.
  *
- * @returns the arrangement; `UNKNOWN` for a name that none has; else in words what is wrong with the file
+ * @returns the arrangement; `UNKNOWN` for a name that none has; else in words what is wrong with the file, a line for each error
  */
 export function findArrangement(name: string): Arrangement | string {
   const before = known.get(name);
@@ -44,45 +48,32 @@ export function findArrangement(name: string): Arrangement | string {
   const file = own ? name : join(layoutFolder(), `${name}.yaml`);
   const bytes = readBytes(file, LARGEST_KIT);
   if (!isBytes(bytes)) return `${file}: ${whyNot(bytes)}`;
-  try {
-    const lines = new LineCounter();
-    const document = parseDocument(Buffer.from(bytes).toString('utf8'), { lineCounter: lines });
-    const [error] = document.errors;
-    if (error) return `${file}:${error.linePos?.[0].line ?? 1}: ${error.message.split('\n', 1)[0]}`;
-    const value: unknown = document.toJS();
-    const read = arrangementSchema.safeParse(value);
-    if (read.success) {
-      known.set(name, read.data);
-      return read.data;
-    }
-    const [issue] = read.error.issues;
-    const node = document.getIn(pathOf(issue), true);
-    const offset = isNode(node) ? (node.range?.[0] ?? 0) : 0;
-    return `${file}:${lines.linePos(offset).line}: ${arrangementIssue(value, issue)}`;
-  } catch (thrown) {
-    return `${file}: ${thrown instanceof Error ? thrown.message.split('\n', 1)[0] : 'not readable'}`;
+  const { source, value, problems } = parseText(Buffer.from(bytes).toString('utf8'), file);
+  const errors = problems.length > 0 ? problems : arrangementProblems(value);
+  if (errors.length === 0) {
+    const arrangement = arrangementSchema.parse(value);
+    known.set(name, arrangement);
+    return arrangement;
   }
+  return report(errors, source)
+    .map(({ place, message, remedy }) => `${file}:${place.line}:${place.column}: ${message}. ${remedy}`)
+    .join('\n');
 }
 
-/** Where an issue is; of a key that should not be there, that key. */
-const pathOf = (issue: z.core.$ZodIssue | undefined): readonly (string | number)[] => [
-  ...(issue?.path ?? []).filter((step) => typeof step !== 'symbol'),
-  ...(issue?.code === 'unrecognized_keys' ? issue.keys.slice(0, 1) : []),
-];
-
 /** What keeps a file from being an arrangement: the most common mistake is to name a kit. */
-function arrangementIssue(value: unknown, issue: z.core.$ZodIssue | undefined): string {
+function arrangementProblems(value: unknown): readonly Problem[] {
+  const what = 'the arrangement';
+  const read = arrangementSchema.safeParse(value);
+  if (read.success) return [];
   const keys = typeof value === 'object' && value !== null ? Object.keys(value) : [];
-  if (keys.includes('joints')) return 'it is a kit, not an arrangement';
-  if (!keys.includes('seats')) return 'it is not an arrangement, as it has no seats';
-  const path = pathOf(issue);
-  const [first = ''] = path;
-  const where = path.join('.');
-  if (issue?.code === 'unrecognized_keys') return `${where}: unknown key`;
-  if (path.length === 1 && !keys.includes(String(first))) return `${where}: it is missing`;
-  if (issue?.code === 'too_big') return `${where}: it is too large; at most ${issue.maximum}`;
-  if (issue?.code === 'too_small') return `${where}: it is too small; at least ${issue.minimum}`;
-  return `${where}: it is not valid`;
+  if (keys.includes('joints') && !keys.includes('seats'))
+    return [
+      problem('bad-value', [], {
+        why: 'it is a kit, not an arrangement',
+        remedy: `Name one of layouts/ (${list(arrangementNames())}), or a file with seats.`,
+      }),
+    ];
+  return problemsOf(read.error.issues, { schema: arrangementSchema, value, path: [], what });
 }
 
 /** What is wrong with a name that no arrangement could be found by; nothing when one is. */
@@ -90,7 +81,7 @@ export function arrangementErrors(got: string): readonly Problem[] {
   const found = findArrangement(got);
   if (typeof found !== 'string') return [];
   const path = ['arrangement'];
-  if (found !== UNKNOWN) return [problem('bad-arrangement', path, { reason: found })];
+  if (found !== UNKNOWN) return [problem('bad-arrangement', path, { reasons: found.split('\n') })];
   const allowed = arrangementNames();
   const near = nearest(got, allowed);
   return [problem('unknown-arrangement', path, { got, allowed, ...(near ? { nearest: near } : {}) })];

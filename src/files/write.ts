@@ -32,7 +32,7 @@ export class WriteError extends Error {
 
 /**
  * Writes beside the target and puts that in its place in one step. Where a link stands in the target's place the link is
- * replaced, and what it leads to is left alone.
+ * replaced, and what it leads to is left alone; a file that has a second name (a hard link) keeps what it held under that name.
  *
  * @returns whether the file changed; one that holds the same already is left untouched
  * @throws WriteError, and the old file is then as it was

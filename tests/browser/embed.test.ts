@@ -76,7 +76,7 @@ it('six drawings as images and inline: same pictures, no shared id, no message',
 });
 
 it('would notice one wire gone, an id used twice, a message, a missing file and a request outside', {
-  timeout: 60_000,
+  timeout: 120_000,
 }, async () => {
   const svg = readFileSync(`out/${kits[0]}`, 'utf8');
   const fewer = svg.replace(/<g id="[^"]*-joint-1".*?<\/g>/s, '');
@@ -96,7 +96,7 @@ it('would notice one wire gone, an id used twice, a message, a missing file and 
 });
 
 it('modes: a page sets the inks of an inline drawing, a strict policy takes a static one, a standalone one has its font', {
-  timeout: 60_000,
+  timeout: 120_000,
 }, async () => {
   const svg = readFileSync(`out/${kits[0]}`, 'utf8');
   const paper = 'getComputedStyle(document.querySelector("svg rect")).fill';

@@ -212,7 +212,7 @@ function laidOut({
 }
 
 test('however a kit is laid out, comments and lines stay and only the new ones differ', {
-  timeout: 30_000,
+  timeout: 120_000,
 }, () => {
   fc.assert(
     fc.property(layout, (how) => {

@@ -14,9 +14,9 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 const cli = resolve('dist/cli.js');
 const run = (...args: string[]) =>
-  spawnSync(process.execPath, [cli, ...args], { encoding: 'utf8', timeout: 60_000 });
+  spawnSync(process.execPath, [cli, ...args], { encoding: 'utf8', timeout: 120_000 });
 const shell = (command: string, cwd = '.') =>
-  spawnSync('bash', ['-c', command], { encoding: 'utf8', timeout: 60_000, cwd });
+  spawnSync('bash', ['-c', command], { encoding: 'utf8', timeout: 120_000, cwd });
 
 /** The smallest kit there is, which is drawn at once. */
 const text = (id: string): string =>
@@ -43,7 +43,7 @@ describe('a file is written whole or not at all', () => {
     expect(stderr).toContain(`cannot write to ${out}: the file is larger than the system allows`);
     expect(readFileSync(old, 'utf8')).toBe(before);
     expect(readdirSync(out)).toEqual(['small.svg']);
-  }, 30_000);
+  });
 
   it.each([
     ['there is a file where the folder should be', 'taken', 'taken/a.svg', 'file'],
@@ -73,7 +73,7 @@ describe('draw', () => {
     expect(signal).toBe(null);
     expect(status).toBe(1);
     expect(stderr).toMatch(/^cannot write to \/proc\/nope: .*; choose another with --out$/m);
-  }, 30_000);
+  });
 
   it('goes on with the next kit when one cannot be written', () => {
     const kits = fresh('two');
@@ -84,7 +84,7 @@ describe('draw', () => {
     expect(status).toBe(1);
     expect(stderr).toContain('there is a folder where the file should be');
     expect(stdout).toContain(`written   ${join(out, 'two.svg')}`);
-  }, 30_000);
+  });
 
   it('--check tells a drawing that is missing from one that differs', () => {
     const out = fresh('checked');
@@ -92,7 +92,7 @@ describe('draw', () => {
     expect(check()).toMatch(/^missing {3}/);
     writeFileSync(join(out, 'small.svg'), 'old');
     expect(check()).toMatch(/^differs {3}/);
-  }, 30_000);
+  });
 
   it('explains a space after the comma of --format', () => {
     const { status, stderr } = run('draw', small, '--format', 'svg,', 'png');
@@ -104,7 +104,7 @@ describe('draw', () => {
 it('a drawing that cannot be put anywhere ends with one line and exit code 1', () => {
   const { status, stderr } = run('draw', 'samples/wren-hs.yaml', '--out', '/dev/null/x', '--effort', '0');
   expect([status, stderr]).toEqual([1, 'solderleaf: there is a file where the folder should be\n']);
-}, 30_000);
+});
 
 describe('what is not a kit', () => {
   it('is passed over in a folder, with a line, and a misspelt kit is not', () => {
@@ -135,18 +135,42 @@ describe('what is not a kit', () => {
     const { stdout } = run('check', kits);
     expect(stdout).toContain(`not run   ${join(kits, 'kit.ts')}: `);
     expect(stdout).toContain(`not a kit ${join(kits, 'package.json')}\n`);
-  }, 30_000);
+  });
 
   it('leaves nothing to do in a folder without a kit, which is said', () => {
     const none = fresh('none');
     const { status, stderr } = run('check', none);
     expect([status, stderr]).toEqual([1, `no kit found in ${none}: a kit is a .yaml, .json or .ts file\n`]);
-  }, 30_000);
+  });
 
   it('is one problem when it is named', async () => {
     const { reports, kit } = await loadKit('package.json');
     expect(kit).toBeUndefined();
     expect(reports.map((one) => one.code)).toEqual(['not-a-kit']);
+  });
+
+  it('an option that is given twice with two values, in either order; the same value twice is no error', () => {
+    for (const [a, b] of [
+      ['right', 'left'],
+      ['left', 'right'],
+    ] as const) {
+      const { status, stderr } = run(
+        'draw',
+        'samples/heron-ss.yaml',
+        '--hand',
+        a,
+        '--out',
+        folder,
+        '--hand',
+        b,
+      );
+      expect(status).toBe(2);
+      expect(stderr).toContain(`--hand is given twice: ${a} and ${b}; give it once`);
+    }
+    expect(
+      run('pad', 'samples/heron-ss.yaml', '--match', 'dc', '--match=dc', '--json', '--json').status,
+    ).toBe(0);
+    expect(run('pad', 'samples/heron-ss.yaml', '--match', 'dc', '--match=signal').status).toBe(2);
   });
 
   it('a folder where one kit is wanted', () => {
@@ -155,7 +179,7 @@ describe('what is not a kit', () => {
       expect(status).toBe(2);
       expect(stderr).toContain(`${command} takes one kit file, and “samples” is a folder`);
     }
-  }, 30_000);
+  });
 });
 
 it('check finds an arrangement that is not there, at its line', () => {
@@ -166,7 +190,7 @@ it('check finds an arrangement that is not there, at its line', () => {
   expect(status).toBe(1);
   expect(stdout).toContain(`lost.yaml:${line}:14  error  unknown-arrangement`);
   expect(arrangementErrors('plate-row')).toEqual([]);
-}, 30_000);
+});
 
 it('says nothing when whoever reads stops early', () => {
   // The reader is gone before a word is written.
@@ -174,4 +198,4 @@ it('says nothing when whoever reads stops early', () => {
     `{ sleep 1; "${process.execPath}" dist/cli.js check samples/broken samples/broken; } | true`,
   );
   expect(stderr).toBe('');
-}, 30_000);
+});

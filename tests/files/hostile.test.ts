@@ -30,8 +30,8 @@ const fresh = (name: string): string => {
 
 const cli = resolve('dist/cli.js');
 const run = (...args: string[]) =>
-  spawnSync(process.execPath, [cli, ...args], { encoding: 'utf8', timeout: 60_000 });
-const shell = (command: string) => spawnSync('bash', ['-c', command], { encoding: 'utf8', timeout: 60_000 });
+  spawnSync(process.execPath, [cli, ...args], { encoding: 'utf8', timeout: 120_000 });
+const shell = (command: string) => spawnSync('bash', ['-c', command], { encoding: 'utf8', timeout: 120_000 });
 
 /** What must hold of any run: no stack trace, and nothing that a terminal would obey. */
 function civil({ stdout, stderr }: Pick<SpawnSyncReturns<string>, 'stdout' | 'stderr'>): void {
@@ -124,7 +124,7 @@ it('two runs at once into one folder: every file whole, nothing left', async () 
   expect(codes).toEqual([0, 0]);
   expect(readdirSync(out).sort()).toEqual(['a.svg', 'b.svg', 'c.svg', 'd.svg']);
   expect(run('draw', kits, '--out', out, '--check').status).toBe(0);
-}, 60_000);
+});
 
 describe('a disk that is full', () => {
   const disk = fresh('disk');

@@ -58,7 +58,7 @@ it.each(['static', 'inline', 'standalone'])(
     );
     expect([status, stderr]).toEqual([0, '']);
   },
-  60_000,
+  120_000,
 );
 
 it('checks, solves, advises, and plots', () => {
@@ -73,7 +73,7 @@ it('checks, solves, advises, and plots', () => {
     const { status, stderr } = solderleaf(...args);
     expect([status, stderr], args.join(' ')).toEqual([0, '']);
   }
-}, 60_000);
+});
 
 it('runs as a library, whose types hold in a strict program that checks its libraries too', () => {
   writeFileSync(

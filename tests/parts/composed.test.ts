@@ -59,7 +59,7 @@ describe('a switch that the kit describes', () => {
   });
 
   it('is drawn in every arrangement as it is described, with nothing found', {
-    timeout: 60_000,
+    timeout: 120_000,
   }, async () => {
     expect(await drawingErrors(kitOf(kitValue(LEVER_5)), 1, LOW)).toEqual([]);
     const long = {
@@ -182,7 +182,7 @@ describe('a push-pull pot', () => {
   });
 
   it('is drawn in every arrangement as it is described, with nothing found', {
-    timeout: 60_000,
+    timeout: 120_000,
   }, async () => {
     const kit = kitOf(
       kitValue(lever, { kind: 'push-pull' }, [

@@ -3,14 +3,11 @@ import { spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { decibels, knobSteps, solveKnobSteps, solveResponse } from '../../src/analyse/index.ts';
 import { loadKit } from '../../src/files/load.ts';
 import { drawResponse } from '../../src/pipeline.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
-
-// Each test starts the program anew, which takes a while on a busy machine.
-vi.setConfig({ testTimeout: 30_000 });
 
 const folder = mkdtempSync(join(tmpdir(), 'solderleaf-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
