@@ -57,12 +57,21 @@ function phaseWarnings(circuit: Circuit, loads: readonly StateLoads[]): readonly
       problem(
         'out-of-phase',
         ['parts', part],
-        { part, others: [...others], where: whereWords(circuit, states), silent },
+        {
+          part,
+          others: [...others],
+          where: whereWords(circuit, states, together(circuit, part, others)),
+          silent,
+        },
         'key',
       ),
     ];
   });
 }
+
+/** States in which a pickup sounds with another of those named. */
+const together = ({ states }: Circuit, pickup: string, others: ReadonlySet<string>): readonly State[] =>
+  states.filter(({ sounding }) => sounding.includes(pickup) && sounding.some((other) => others.has(other)));
 
 /**
  * Switches whose position 1 does not sound the pickup that is called the bridge's, though another position does in place

@@ -17,21 +17,74 @@ export const positionCell = (settings: Settings): string =>
 
 /**
  * Where something holds, to be put behind a clause: ` in every position`, ` with selector in positions 2 and 4`; empty for a kit
- * without a switch.
+ * without a switch. A switch that makes no difference is not named: of the states of many switches, those that are told
+ * together differ in nothing else.
+ *
+ * @param among states in which it could hold at all, if not in every one; what goes without saying is then not said
  */
-export function whereWords({ states }: Pick<Circuit, 'states'>, some: readonly State[]): string {
-  const found = [...new Set(some)];
-  const [first] = found;
-  const switches = Object.keys(first?.settings ?? {});
-  if (!first || switches.length === 0) return '';
-  if (found.length === states.length) return ' in every position';
-  const [only, ...more] = switches;
-  if (only !== undefined && more.length === 0) {
-    const positions = found.map(({ settings }) => `${settings[only]}`);
-    return ` with ${only} in ${positions.length === 1 ? 'position' : 'positions'} ${andWords(positions)}`;
-  }
-  return ` with ${found.map(({ settings }) => positionWords(settings)).join('; ')}`;
+export function whereWords(
+  { states }: Pick<Circuit, 'states'>,
+  some: readonly State[],
+  among: readonly State[] = states,
+): string {
+  const [first] = some;
+  if (!first || Object.keys(first.settings).length === 0) return '';
+  if (new Set(some).size === states.length) return ' in every position';
+  const boxes = boxesOf(new Set(some), among);
+  const words = boxes.map((box) => boxWords(box, positionsIn(among)));
+  return words.includes('') ? ' wherever they sound together' : ` with ${words.join('; ')}`;
 }
+
+/** Positions by switch, each with each. */
+type Box = ReadonlyMap<string, ReadonlySet<number>>;
+
+function positionsIn(states: readonly State[]): Box {
+  const box = new Map<string, Set<number>>();
+  for (const { settings } of states)
+    for (const [name, position] of Object.entries(settings)) {
+      const positions = box.get(name) ?? new Set();
+      box.set(name, positions.add(position));
+    }
+  return box;
+}
+
+/** Boxes that hold the wanted states and no others of those in question, each as large as it can be. */
+function boxesOf(wanted: ReadonlySet<State>, among: readonly State[]): readonly Box[] {
+  const whole = positionsIn(among);
+  const within = (box: Box): readonly State[] =>
+    among.filter(({ settings }) =>
+      Object.entries(settings).every(([name, position]) => box.get(name)?.has(position) === true),
+    );
+  const boxes: Box[] = [];
+  const told = new Set<State>();
+  for (const state of wanted) {
+    if (told.has(state)) continue;
+    let box = positionsIn([state]);
+    const tryLarger = (name: string, positions: Iterable<number>): void => {
+      const larger = new Map(box).set(
+        name,
+        new Set([...(box.get(name) ?? []), ...positions].sort((a, b) => a - b)),
+      );
+      if (within(larger).every((one) => wanted.has(one))) box = larger;
+    };
+    // A switch that does not matter first: what it leaves may then be short.
+    for (const [name, positions] of whole) tryLarger(name, positions);
+    for (const [name, positions] of whole) for (const position of positions) tryLarger(name, [position]);
+    for (const one of within(box)) told.add(one);
+    boxes.push(box);
+  }
+  return boxes;
+}
+
+/** Of the switches that matter; empty if none does. */
+const boxWords = (box: Box, whole: Box): string =>
+  [...box]
+    .filter(([name, positions]) => positions.size < (whole.get(name)?.size ?? 0))
+    .map(
+      ([name, positions]) =>
+        `${name} in ${positions.size === 1 ? 'position' : 'positions'} ${andWords([...positions].map(String))}`,
+    )
+    .join(', ');
 
 /** `2, 3 and 4`. */
 export const andWords = (words: readonly string[]): string =>

@@ -1,0 +1,79 @@
+/** Where something holds, in words: read back, they name just the states that were meant. Invented switches. */
+import { describe, expect, it } from 'vitest';
+import type { State } from '../../src/circuit/circuit.ts';
+import { whereWords } from '../../src/circuit/position.ts';
+import { seeded } from '../../src/common/random.ts';
+
+/** Every setting of switches with so many positions each. */
+function statesOf(switches: Readonly<Record<string, number>>): readonly State[] {
+  let all: readonly Readonly<Record<string, number>>[] = [{}];
+  for (const [name, count] of Object.entries(switches))
+    all = all.flatMap((one) => Array.from({ length: count }, (_, i) => ({ ...one, [name]: i + 1 })));
+  return all.map((settings) => ({ settings, joins: [], sounding: [], shorted: false }));
+}
+
+/** The states that the words name, by a reader of their own. */
+function named(words: string, among: readonly State[]): readonly State[] {
+  if (words === ' in every position' || words === ' wherever they sound together') return among;
+  expect(words.startsWith(' with ')).toBe(true);
+  return among.filter(({ settings }) =>
+    words
+      .slice(' with '.length)
+      .split('; ')
+      .some((group) => {
+        const terms = [...group.matchAll(/(\w+) in positions? ((?:\d+(?:, (?=\d)| and )?)+)/g)];
+        expect(terms.map(([text]) => text).join(', ')).toBe(group);
+        return terms.every(([, name = '', list = '']) =>
+          list.split(/, | and /).includes(String(settings[name])),
+        );
+      }),
+  );
+}
+
+describe('the states that words name', () => {
+  const states = statesOf({ selector: 5, phase: 2, blower: 2, mute: 3 });
+
+  it('are those that were meant, whichever they are, of all or of some', () => {
+    const random = seeded(7);
+    for (let round = 0; round < 400; round++) {
+      const among = round % 2 === 0 ? states : states.filter(() => random() < 0.6);
+      const share = random();
+      const some = among.filter(({ settings: { selector = 0, phase = 0 } }) =>
+        // Half the time what holds depends on two switches only.
+        round % 4 < 2 ? random() < share : (selector * 7 + phase * round) % 3 === 0,
+      );
+      if (some.length === 0) continue;
+      expect(named(whereWords({ states }, some, among), among)).toEqual(some);
+    }
+  });
+
+  it('are told by the switches that matter alone', () => {
+    const where = (test: (settings: State['settings']) => boolean): string =>
+      whereWords(
+        { states },
+        states.filter(({ settings }) => test(settings)),
+      );
+    expect(where(() => true)).toBe(' in every position');
+    expect(where(({ phase }) => phase === 2)).toBe(' with phase in position 2');
+    expect(where(({ phase, selector }) => phase === 2 && selector !== 3)).toBe(
+      ' with selector in positions 1, 2, 4 and 5, phase in position 2',
+    );
+    expect(where(({ phase, mute }) => phase === 2 || mute === 1)).toBe(
+      ' with mute in position 1; phase in position 2',
+    );
+  });
+
+  it('of those in question only; where all of them are meant, no switch is named', () => {
+    const among = states.filter(({ settings }) => settings.selector === 2);
+    const some = among.filter(({ settings }) => settings.phase === 1);
+    expect(whereWords({ states }, some, among)).toBe(' with phase in position 1');
+    expect(whereWords({ states }, among, among)).toBe(' wherever they sound together');
+    expect(whereWords({ states }, among)).toBe(' with selector in position 2');
+  });
+
+  it('are not told of a kit without a switch', () => {
+    const [only] = statesOf({});
+    expect(whereWords({ states: only ? [only] : [] }, only ? [only] : [])).toBe('');
+    expect(whereWords({ states }, [])).toBe('');
+  });
+});
