@@ -20,7 +20,11 @@ export function stateLine(
   coloured: boolean,
 ): string {
   const switches = kit.parts.filter((part) => contactsOf(part).length > 0);
-  const drawn = switches.map((part) => `${part.label} in position ${settings?.[part.name] ?? 1}`);
+  const drawn = switches.map((part) => {
+    const position = settings?.[part.name] ?? 1;
+    const called = contactsOf(part).find((contact) => contact.position === position)?.called;
+    return `${part.label} ${called ?? `in position ${position}`}`;
+  });
   return `${drawn.length === 0 ? '' : `${drawn.join(', ')}. `}All controls on 10. At a crossing, the broken line passes underneath. ${coloured ? 'Line colour: signal carried. Letters: insulation colour (IEC 60757).' : 'Letters: insulation colour (IEC 60757).'}`;
 }
 

@@ -27,6 +27,8 @@ export interface Net {
 export interface Setting {
   /** Position by switch name; empty for a kit without a switch. */
   readonly settings: Readonly<Record<string, number>>;
+  /** Of those positions that have a name, the name, by switch: `pulled out`. */
+  readonly called: Readonly<Record<string, string>>;
   /** Lugs the closed contacts hold together. */
   readonly joins: readonly (readonly LugId[])[];
 }

@@ -1,23 +1,35 @@
 /** Switch positions in words: the one place where they are worded. */
-import type { Circuit, State } from './circuit.ts';
+import type { Circuit, Setting, State } from './circuit.ts';
 
-type Settings = Readonly<Record<string, number>>;
+type Placed = Pick<Setting, 'settings' | 'called'>;
 
-/** `selector in position 2`; several switches with a comma between; empty for a kit without a switch. */
-export const positionWords = (settings: Settings): string =>
+/** `selector in position 2`, `boost pulled out`; several switches with a comma between; empty for a kit without a switch. */
+export const positionWords = ({ settings, called }: Placed): string =>
   Object.entries(settings)
-    .map(([name, position]) => `${name} in position ${position}`)
+    .map(([name, position]) => `${name} ${called[name] ?? `in position ${position}`}`)
     .join(', ');
 
-/** For a table: `selector 2`; `always` for a kit without a switch. */
-export const positionCell = (settings: Settings): string =>
+/** For a table: `selector 2`, `boost pulled out`; `always` for a kit without a switch. */
+export const positionCell = ({ settings, called }: Placed): string =>
   Object.entries(settings)
-    .map(([name, position]) => `${name} ${position}`)
+    .map(([name, position]) => `${name} ${called[name] ?? position}`)
     .join(', ') || 'always';
 
+/** Behind a clause: ` in position 2`, ` with boost pulled out`, ` with selector in position 2, boost pulled out`; or empty. */
+export const atPosition = (placed: Placed): string => behind(positionWords(placed), placed);
+
+/** Where there is only one switch to be in a position, it need not be named. */
+function behind(words: string, { settings }: Placed): string {
+  const [only, ...more] = Object.keys(settings);
+  if (words === '') return '';
+  return only !== undefined && more.length === 0 && words.startsWith(`${only} in position`)
+    ? words.slice(only.length)
+    : ` with ${words}`;
+}
+
 /**
- * Where something holds, to be put behind a clause: ` in every position`, ` with selector in positions 2 and 4`; empty for a kit
- * without a switch. A switch that makes no difference is not named: of the states of many switches, those that are told
+ * Where something holds, to be put behind a clause: ` in every position`, ` in positions 2 and 4`, ` with boost pulled out`;
+ * empty for a kit without a switch. A switch that makes no difference is not named: of the states of many switches, those that are told
  * together differ in nothing else.
  *
  * @param among states in which it could hold at all, if not in every one; what goes without saying is then not said
@@ -31,8 +43,8 @@ export function whereWords(
   if (!first || Object.keys(first.settings).length === 0) return '';
   if (new Set(some).size === states.length) return ' in every position';
   const boxes = boxesOf(new Set(some), among);
-  const words = boxes.map((box) => boxWords(box, positionsIn(among)));
-  return words.includes('') ? ' wherever they sound together' : ` with ${words.join('; ')}`;
+  const words = boxes.map((box) => boxWords(box, positionsIn(among), among));
+  return words.includes('') ? ' wherever they sound together' : behind(words.join('; '), first);
 }
 
 /** Positions by switch, each with each. */
@@ -77,13 +89,16 @@ function boxesOf(wanted: ReadonlySet<State>, among: readonly State[]): readonly 
 }
 
 /** Of the switches that matter; empty if none does. */
-const boxWords = (box: Box, whole: Box): string =>
+const boxWords = (box: Box, whole: Box, among: readonly State[]): string =>
   [...box]
     .filter(([name, positions]) => positions.size < (whole.get(name)?.size ?? 0))
-    .map(
-      ([name, positions]) =>
-        `${name} in ${positions.size === 1 ? 'position' : 'positions'} ${andWords([...positions].map(String))}`,
-    )
+    .map(([name, positions]) => {
+      const called = [...positions].map(
+        (position) => among.find(({ settings }) => settings[name] === position)?.called[name],
+      );
+      const numbers = `in ${positions.size === 1 ? 'position' : 'positions'} ${andWords([...positions].map(String))}`;
+      return `${name} ${called.includes(undefined) ? numbers : called.join(' or ')}`;
+    })
     .join(', ');
 
 /** `2, 3 and 4`. */

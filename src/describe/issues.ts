@@ -181,20 +181,21 @@ function translate(issue: Issue, context: Context): Problem {
       if (issue.origin === 'number')
         return size(path, `${got} is too small`, `Write at least ${issue.minimum}.`);
       return Number(issue.minimum) > 1
-        ? size(path, `${quoted(at.at(-1))} is too short`, `It has ${issue.minimum} values.`)
+        ? size(path, `${quoted(at.at(-1))} is too short`, `Write at least ${issue.minimum} values.`)
         : empty();
     case 'too_big':
       if (issue.origin === 'number')
         return size(path, `${got} is too large`, `Write at most ${issue.maximum}.`);
       return issue.origin === 'array'
-        ? size(path, `${quoted(at.at(-1))} is too long`, `It has at most ${issue.maximum} values.`)
+        ? size(path, `${quoted(at.at(-1))} is too long`, `Write at most ${issue.maximum} values.`)
         : size(path, `${quoted(at.at(-1))} is longer than ${issue.maximum} characters`, 'Shorten it.');
     default:
       return size(path, `${quoted(at.at(-1))} is not valid`, 'See the README for the format.');
   }
 }
 
-const quoted = (field: string | number | undefined): string => (field === undefined ? 'this' : `“${field}”`);
+const quoted = (field: string | number | undefined): string =>
+  field === undefined ? 'this' : typeof field === 'number' ? `item ${field + 1}` : `“${field}”`;
 const size = (path: Path, why: string, remedy: string): Problem =>
   problem('bad-value', path, { why, remedy });
 

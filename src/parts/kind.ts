@@ -89,6 +89,8 @@ export type Element =
 /** One position of a switch: the groups of its lugs that touch. */
 export interface Contact {
   readonly position: number;
+  /** What the position is called, where nobody counts them: `pulled out`. */
+  readonly called?: string;
   readonly joins: readonly (readonly string[])[];
 }
 

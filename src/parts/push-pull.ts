@@ -15,9 +15,10 @@ const LUGS = [
 ] as const satisfies readonly LugSpec[];
 const COLUMNS: Columns = { left: ['A1', 'A0', 'A2'], right: ['B1', 'B0', 'B2'] };
 /** Pushed in, position 1, each common touches throw 1; pulled out, position 2, throw 2. Common practice, no source. */
-const CONTACTS: readonly Contact[] = ([1, 2] as const).map((position) => ({
-  position,
-  joins: ['A', 'B'].map((pole) => [`${pole}0`, `${pole}${position}`]),
+const CONTACTS: readonly Contact[] = (['pushed in', 'pulled out'] as const).map((called, i) => ({
+  position: i + 1,
+  called,
+  joins: ['A', 'B'].map((pole) => [`${pole}0`, `${pole}${i + 1}`]),
 }));
 
 /** The switch behind a push-pull pot: two poles, two throws, the commons in the middle row. */

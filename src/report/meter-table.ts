@@ -38,7 +38,7 @@ const METER_HEADS = [
 /** Tip to sleeve, then each lug to ground, in every position. */
 export function meterTable(kit: Kit, states: readonly StateReadings[]): string {
   const rows = states.flatMap(({ state, volumeFull, volumeZero }) => [
-    [positionCell(state.settings), 'tip to sleeve', ...both(volumeFull.jack), ...both(volumeZero.jack)],
+    [positionCell(state), 'tip to sleeve', ...both(volumeFull.jack), ...both(volumeZero.jack)],
     ...volumeFull.lugs
       // The tip's own net says the same as the line above.
       .filter(({ lugs }) => !isTip(kit, lugs))
@@ -90,7 +90,7 @@ export function limitTables({ kit, nets }: Circuit, limits: Limits): string {
   ];
   const loads = limits.states.flatMap(({ state, pickups }) =>
     pickups.map((one, i) => [
-      i === 0 ? positionCell(state.settings) : '',
+      i === 0 ? positionCell(state) : '',
       one.pickup,
       ohmRange(one.dcLoad),
       ohmRange(one.signalLoad),
@@ -99,7 +99,7 @@ export function limitTables({ kit, nets }: Circuit, limits: Limits): string {
   );
   const peaks = limits.states.flatMap(({ state, pickups, resonance }) => {
     const each = pickups.map((one, i) => [
-      i === 0 ? positionCell(state.settings) : '',
+      i === 0 ? positionCell(state) : '',
       one.pickup,
       ...peak(one.resonance),
     ]);
@@ -108,7 +108,7 @@ export function limitTables({ kit, nets }: Circuit, limits: Limits): string {
   const meter = limits.states.flatMap(({ state, jack, lugs }) => {
     const tip = jack && [
       [
-        positionCell(state.settings),
+        positionCell(state),
         'tip to sleeve',
         ohmRange(jack.volumeFull.disconnected),
         ohmRange(jack.volumeFull.connected),

@@ -212,7 +212,7 @@ function effectTable(effects: readonly Effect[], match: Match, indent = '  '): s
   const change = (before: number, after: number) =>
     ohmsText(before) === ohmsText(after) ? ohmsText(after) : `${ohmsText(before)} → ${ohmsText(after)}`;
   const rows = effects.map((effect) => [
-    positionCell(effect.state.settings),
+    positionCell(effect.state),
     effect.pickup,
     change(effect.before.dcLoad, effect.after.dcLoad),
     change(effect.before.signalLoad, effect.after.signalLoad),

@@ -1,7 +1,7 @@
 /** The padding choice in words: what to do about one pickup, and the other ways of doing it. */
 import type { Alternative, Effect, Match, Option, PadAdvice } from '../analyse/index.ts';
 import type { Circuit } from '../circuit/circuit.ts';
-import { andWords, positionWords, whereWords } from '../circuit/position.ts';
+import { andWords, atPosition, whereWords } from '../circuit/position.ts';
 import { must } from '../common/must.ts';
 import { resistorOf } from '../parts/index.ts';
 import { ohmsText, percentText } from './columns.ts';
@@ -10,11 +10,9 @@ export type Advised<K extends PadAdvice['kind']> = Extract<PadAdvice, { readonly
 
 export const LOAD: Readonly<Record<Match, string>> = { dc: 'DC load', signal: 'signal load' };
 
-/** ` with selector in position 2`; nothing for a kit without a switch. */
-export const inState = ({ states }: Circuit, index: number): string => {
-  const words = positionWords(must(states[index], `state ${index}`).settings);
-  return words === '' ? '' : ` with ${words}`;
-};
+/** ` in position 2`; nothing for a kit without a switch. */
+export const inState = ({ states }: Circuit, index: number): string =>
+  atPosition(must(states[index], `state ${index}`));
 
 /** The resistance of a part of that name, where it is there. */
 export function bodyOf({ kit }: Circuit, name: string) {

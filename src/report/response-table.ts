@@ -34,7 +34,7 @@ export function responseTable(states: readonly StateResponse[], steps = false): 
   const rows = states.flatMap((entry, k) => {
     const first = states[k - 1]?.index !== entry.index;
     return linesOf(entry).map((line, i) => [
-      first && i === 0 ? positionCell(entry.state.settings) : '',
+      first && i === 0 ? positionCell(entry.state) : '',
       ...(steps ? [entry.knobs.volume, entry.knobs.tone].map((knob) => (i === 0 ? `${knob}` : '')) : []),
       ...line,
     ]);
@@ -98,7 +98,7 @@ export function responseCsv(circuit: Circuit, { frequencies, states }: Response)
 }
 
 function columnsOf(circuit: Circuit, { state, pickups, together }: StateResponse): readonly Column[] {
-  const name = positionCell(state.settings);
+  const name = positionCell(state);
   const all = together ? [{ head: `${name}: ${soundingText(circuit, state)}`, gain: together.gain }] : [];
   const alone = pickups.length > 1 ? pickups : [];
   return [

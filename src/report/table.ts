@@ -24,9 +24,9 @@ const LOAD_HEADS = [
 export function loadsTable(loads: readonly StateLoads[]): string {
   const rows = loads.flatMap(({ state, loads: entries }) =>
     entries.length === 0
-      ? [[positionCell(state.settings), 'none']]
+      ? [[positionCell(state), 'none']]
       : entries.map(({ pickup, dcLoad, signalLoad, reference, difference, total }, i) => [
-          i === 0 ? positionCell(state.settings) : '',
+          i === 0 ? positionCell(state) : '',
           pickup,
           ohmsText(dcLoad),
           ohmsText(reference.dcLoad),
@@ -51,14 +51,7 @@ export function togetherTable(loads: readonly StateLoads[]): string {
     const joined = joiningWords(entry, (name) => name);
     return joined === undefined && levels.length === 0
       ? []
-      : [
-          [
-            positionCell(entry.state.settings),
-            entry.state.sounding.join(' + '),
-            joined ?? '',
-            levels.join(', '),
-          ],
-        ];
+      : [[positionCell(entry.state), entry.state.sounding.join(' + '), joined ?? '', levels.join(', ')]];
   });
   return rows.length === 0 ? '' : columns(['position', 'sounding', 'joined', 'level'], rows, 4);
 }

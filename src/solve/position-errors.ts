@@ -151,24 +151,44 @@ function silentErrors(
   kit: Kit,
   code: 'output-shorted' | 'no-output',
   some: readonly State[],
-  states: readonly State[],
+  all: readonly State[],
 ): readonly Problem[] {
-  const places = placesOf(some, states);
-  const backwards = places.length === 0 ? undefined : backwardsPot(kit);
+  if (some.length === 0) return [];
+  const backwards = backwardsPot(kit);
   const move = backwards?.joints[0];
-  return places.map((where, i) => {
-    const joints = code === 'output-shorted' && !move ? shorting(kit, some[i]) : [];
+  if (backwards && move) {
+    const path = ['joints', move.joint.index, move.joint.kind, move.end, 'lug'];
+    return [
+      problem(code, path, { where: whereWords({ states: all }, some), joints: [], pot: backwards.pot }),
+    ];
+  }
+  const everywhere = some.length === all.length;
+  const causes =
+    code === 'no-output' ? [{ joints: [], states: some }] : shorts(kit, everywhere ? some.slice(0, 1) : some);
+  return causes.map(({ joints, states }) => {
     const [joint] = joints;
+    const where = whereWords({ states: all }, everywhere ? all : states);
     const detail = { where, joints: joints.map(jointWords) };
-    if (backwards && move)
-      return problem(code, ['joints', move.joint.index, move.joint.kind, move.end, 'lug'], {
-        ...detail,
-        pot: backwards.pot,
-      });
     return joint
       ? problem(code, ['joints', joint.index], detail)
       : problem(code, placeOf(kit), detail, 'key');
   });
+}
+
+interface Short {
+  readonly joints: readonly Joint[];
+  readonly states: readonly State[];
+}
+
+/** States with the same joints to blame are one short. */
+function shorts(kit: Kit, states: readonly State[]): readonly Short[] {
+  const found = new Map<string, Short>();
+  for (const state of states) {
+    const joints = shorting(kit, state);
+    const key = joints.map(({ index }) => index).join(' ');
+    found.set(key, { joints, states: [...(found.get(key)?.states ?? []), state] });
+  }
+  return [...found.values()];
 }
 
 /** More joints than these are not tried one by one. */
@@ -178,8 +198,8 @@ const MOST_TRIED = 200;
  * The joint that connects the tip to ground in a state: without it every position sounds, and every case is grounded that was. After
  * it those that meet it at a lug, of which each would end the short as well.
  */
-function shorting(kit: Kit, state: State | undefined): readonly Joint[] {
-  if (!state || kit.joints.length > MOST_TRIED) return [];
+function shorting(kit: Kit, state: State): readonly Joint[] {
+  if (kit.joints.length > MOST_TRIED) return [];
   const same = ({ settings }: State): boolean =>
     Object.entries(state.settings).every(([name, position]) => settings[name] === position);
   const tried = kit.joints.map((joint) => {
@@ -224,13 +244,6 @@ function backwardsPot(kit: Kit) {
     if (states.every((state) => !state.shorted && state.sounding.length > 0)) return { pot, joints };
   }
   return undefined;
-}
-
-/** Where, to be put behind a clause; once for all positions when it is all of them. */
-function placesOf(some: readonly State[], all: readonly State[]): readonly string[] {
-  if (some.length === 0) return [];
-  if (some.length === all.length) return [whereWords({ states: all }, all)];
-  return some.map((state) => whereWords({ states: all }, [state]));
 }
 
 /** A state is the switch's affair, or the jack's where there is no switch. */

@@ -51,7 +51,7 @@ const ss = (pots: string, more: Compact['parts'] = {}, joints: Compact['joints']
 
 it('the padded HSS circuit has one note: two tone controls load at once in position 4', () => {
   expect(notes(sampleCircuit('kestrel-hss'))).toEqual([
-    'two-tone-controls: “tone-1” and “tone-2” both load the signal with selector in position 4: the signal load is 81.7 kΩ',
+    'two-tone-controls: “tone-1” and “tone-2” both load the signal in position 4: the signal load is 81.7 kΩ',
   ]);
 });
 
@@ -61,8 +61,8 @@ it('pots of the values a pickup was designed for are worth no note', () => {
 
 it('pots too large: one note for each pickup, of the position where it is heard alone', () => {
   expect([...notes(ss('500k'))].sort()).toEqual([
-    'load-off-reference: signal load of “bridge”: 250 kΩ (+100 %) with selector in position 1; reference 125 kΩ',
-    'load-off-reference: signal load of “neck”: 250 kΩ (+100 %) with selector in position 3; reference 125 kΩ',
+    'load-off-reference: signal load of “bridge”: 250 kΩ (+100 %) in position 1; reference 125 kΩ',
+    'load-off-reference: signal load of “neck”: 250 kΩ (+100 %) in position 3; reference 125 kΩ',
   ]);
 });
 
@@ -77,7 +77,7 @@ it('pots too small: larger ones are the remedy, and not another resistor', () =>
 it('positions of one load are listed together', () => {
   const twice = ss('500k', {}, [], 'selector.B3 > selector.B2');
   expect(notes(twice)).toContain(
-    'load-off-reference: signal load of “bridge”: 250 kΩ (+100 %) with selector in positions 1 and 2; reference 125 kΩ',
+    'load-off-reference: signal load of “bridge”: 250 kΩ (+100 %) in positions 1 and 2; reference 125 kΩ',
   );
 });
 

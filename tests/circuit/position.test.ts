@@ -1,7 +1,7 @@
 /** Where something holds, in words: read back, they name just the states that were meant. Invented switches. */
 import { describe, expect, it } from 'vitest';
 import type { State } from '../../src/circuit/circuit.ts';
-import { whereWords } from '../../src/circuit/position.ts';
+import { atPosition, positionCell, positionWords, whereWords } from '../../src/circuit/position.ts';
 import { seeded } from '../../src/common/random.ts';
 
 /** Every setting of switches with so many positions each. */
@@ -9,7 +9,7 @@ function statesOf(switches: Readonly<Record<string, number>>): readonly State[] 
   let all: readonly Readonly<Record<string, number>>[] = [{}];
   for (const [name, count] of Object.entries(switches))
     all = all.flatMap((one) => Array.from({ length: count }, (_, i) => ({ ...one, [name]: i + 1 })));
-  return all.map((settings) => ({ settings, joins: [], sounding: [], shorted: false }));
+  return all.map((settings) => ({ settings, called: {}, joins: [], sounding: [], shorted: false }));
 }
 
 /** The states that the words name, by a reader of their own. */
@@ -69,6 +69,28 @@ describe('the states that words name', () => {
     expect(whereWords({ states }, some, among)).toBe(' with phase in position 1');
     expect(whereWords({ states }, among, among)).toBe(' wherever they sound together');
     expect(whereWords({ states }, among)).toBe(' with selector in position 2');
+  });
+
+  it('of one switch alone, are told without its name', () => {
+    const own = statesOf({ selector: 3 });
+    expect(whereWords({ states: own }, own.slice(0, 2))).toBe(' in positions 1 and 2');
+    expect(whereWords({ states: own }, own.slice(2))).toBe(' in position 3');
+    expect(own.map(atPosition)).toEqual([' in position 1', ' in position 2', ' in position 3']);
+  });
+
+  it('have the names of positions that nobody counts', () => {
+    const states = statesOf({ selector: 3, boost: 2 }).map((state) => ({
+      ...state,
+      called: { boost: state.settings.boost === 1 ? 'pushed in' : 'pulled out' },
+    }));
+    const out = states.filter(({ settings }) => settings.boost === 2);
+    expect(whereWords({ states }, out)).toBe(' with boost pulled out');
+    expect(whereWords({ states }, out.slice(0, 1))).toBe(' with selector in position 1, boost pulled out');
+    expect(states.slice(0, 2).map(positionCell)).toEqual([
+      'selector 1, boost pushed in',
+      'selector 1, boost pulled out',
+    ]);
+    expect(states.slice(1, 2).map(positionWords)).toEqual(['selector in position 1, boost pulled out']);
   });
 
   it('are not told of a kit without a switch', () => {

@@ -45,7 +45,7 @@ it('errors in its YAML are all told, each with its line and column', () => {
   expect(said('arrangement: mine\nabout: Mine.\nseats:\n  - { seat: pot, at: [0, 0 }\n')).toEqual([
     expect.stringMatching(/^4:28: \S.*\. \S/),
   ]);
-  const two = said('about: Mine.\nabout: Mine.\nseats:\n  - { seat: pot, at: [0, 0 }\n');
+  const two = said('arrangement: mine\nabout: "Mine" own\nseats:\n  - { seat: pot, at: [0, 0 }\n');
   expect(two.map((line) => line.split(':')[0])).toEqual(['2', '4']);
 });
 
@@ -65,10 +65,10 @@ it('errors in its values are all told, each with what was allowed', () => {
     '3:40: -401 is too small. Write at least -400.',
     '3:46: expected a number, found text. Write a number.',
     expect.stringMatching(/^3:50: unknown key “trun”\. Did you mean turn\? Allowed: seat, at,/),
-    '4:22: “at” is too short. It has 2 values.',
+    '4:22: “at” is too short. Write at least 2 values.',
     '4:33: “7” is not allowed here. Allowed: 0, 1, 2, 3.',
     '5:5: item 3 of “seats” has no “seat”. Add the key “seat”.',
-    '5:11: “at” is too long. It has at most 2 values.',
+    '5:11: “at” is too long. Write at most 2 values.',
     '5:30: expected true or false, found text. Write true or false.',
     '6:23: expected a whole number, found a number. Write a whole number.',
   ]);

@@ -126,7 +126,7 @@ describe('a switch that the kit describes', () => {
       'this is not a valid lug name',
     ],
     [{ positions: [] }, 'parts.selector.positions', '“positions” is empty'],
-    [{ positions: [[['A0']]] }, 'parts.selector.positions[0][0]', '“0” is empty'],
+    [{ positions: [[['A0']]] }, 'parts.selector.positions[0][0]', 'item 1 is too short'],
   ])('refuses %j', (wrong, path, words) => {
     const written = { ...LEVER_5, lugs: { left: ['A1', 'A0', 'A3'] }, positions: [[['A0', 'A1']]], ...wrong };
     const { kit, reports } = kitFromValue(kitValue(written), 'x.ts');

@@ -76,7 +76,7 @@ describe('the report', () => {
       ),
     );
     expect(dc).toMatch(/signal load\s+to match it instead \(--match signal\), 270 kΩ: DC/);
-    expect(dc).toContain('neck    OK: DC load 500 kΩ with selector in position 3');
+    expect(dc).toContain('neck    OK: DC load 500 kΩ in position 3');
   });
 
   it('gives the bands of a pad that is there by its own tolerance', () => {
@@ -113,9 +113,7 @@ describe('the report', () => {
   it('offers other ways only where they make nothing worse, and says of the chosen one what it makes worse', () => {
     expect(dc).not.toContain('Alternative');
     // In position 2 the humbucker has the resistor across it too: 500k ∥ 470k of 500k.
-    expect(dc).toContain(
-      `        worse with selector in position 2: neck 500 kΩ → ${kilo(par(500e3, 470e3))}, −51.5 %\n`,
-    );
+    expect(dc).toContain(`        worse in position 2: neck 500 kΩ → ${kilo(par(500e3, 470e3))}, −51.5 %\n`);
     const two = report(mixedSetText.replace('kind: humbucker', 'kind: single-coil'));
     expect(two).toMatch(/Alternative: 470 kΩ from \S+ to volume\.case, in circuit in every position\n/);
     expect(two).toMatch(/Alternative: other pots and no padding resistor: volume 250 kΩ\n/);
@@ -139,12 +137,12 @@ describe('the report', () => {
   });
 
   it('says whether a pickup is judged alone, and else beside whom', () => {
-    expect(dc).toMatch(/matched +with selector in position 1, on its own; reference DC load 250 kΩ/);
+    expect(dc).toMatch(/matched +in position 1, on its own; reference DC load 250 kΩ/);
     const joined = mixedSetText.replace(
       '- jumper: selector.A0',
       '- jumper: selector.A1 > selector.B3\n  - jumper: selector.A0',
     );
-    expect(report(joined)).toMatch(/matched +with selector in position 1, together with neck; reference/);
+    expect(report(joined)).toMatch(/matched +in position 1, together with neck; reference/);
   });
 
   it('in short takes a screenful, and says where the rest is', () => {
@@ -193,7 +191,7 @@ describe('the report', () => {
   it('says which pads are needless, kept and shared', () => {
     const wren = textOf('samples/wren-hs.yaml');
     expect(report(wren.replace('pad.1 > selector.A2', 'pad.1 > selector.B2'))).toMatch(
-      /neck +remove pad: without it 500 kΩ, with it 242\.3 kΩ with selector in position 3, reference 500 kΩ, −51\.5 %/,
+      /neck +remove pad: without it 500 kΩ, with it 242\.3 kΩ in position 3, reference 500 kΩ, −51\.5 %/,
     );
     expect(report(wren.replace('value: 470k', 'value: 1M'), { series: { stock: [1e6] } })).toMatch(
       /bridge +keep pad, 1 MΩ, the nearest available: 333\.3 kΩ, \+33\.3 %/,
