@@ -14,7 +14,7 @@ import { composeResponse, prepare } from './prepare.ts';
 export { choosePads, solveLoads, solveResponse } from './analyse/index.ts';
 export { kitFromValue, readKit } from './checked.ts';
 export { defineKit } from './describe/define.ts';
-export { printReport } from './describe/report.ts';
+export { formatDiagnostic } from './describe/diagnostics.ts';
 export { arrangementSchema } from './place/arrangement.ts';
 export type * from './public-types.ts';
 export { buildCircuit } from './solve/build.ts';

@@ -1,10 +1,10 @@
 /** From a description to a kit that is checked: its text, its joints, and what only solving shows. Pure. */
 import { acrossErrors } from './annotate/circuit-notes.ts';
 import { glyphErrors } from './annotate/notes.ts';
-import type { Problem, Report } from './common/problem.ts';
+import type { Diagnostic, Problem } from './common/problem.ts';
+import { toDiagnostics } from './describe/diagnostics.ts';
 import type { Kit } from './describe/kit.ts';
 import { type Reading, readKit as readText, kitFromValue as readValue } from './describe/read.ts';
-import { report } from './describe/report.ts';
 import type { Source } from './describe/source.ts';
 import { buildCircuit } from './solve/build.ts';
 import { findErrors } from './solve/errors.ts';
@@ -14,11 +14,11 @@ export interface Checked {
   /** There only when nothing is wrong: every joint names a lug that exists, and every position gives a signal. */
   readonly kit?: Kit;
   /** Every error, each with its place, what is wrong, and what to do. */
-  readonly reports: readonly Report[];
+  readonly diagnostics: readonly Diagnostic[];
   readonly source: Source;
 }
 
-/** Reads and checks the text of a kit: JSON when the file's name ends in `.json`, else YAML. `file` is for the reports only. */
+/** Reads and checks the text of a kit: JSON when the file's name ends in `.json`, else YAML. `file` is for the diagnostics only. */
 export const readKit = (text: string, file: string): Checked => checked(readText(text, file));
 
 /** Reads and checks a value that is there already, such as what `defineKit` returns. */
@@ -31,9 +31,9 @@ export function checked(reading: Reading): Checked {
     ...(reading.draft ? findErrors(reading.draft) : []),
     ...(reading.kit ? glyphErrors(reading.kit) : []),
   ];
-  const reports = report([...problems, ...soundErrors(reading.kit, problems)], reading.source);
-  const sound = reports.every((one) => one.severity !== 'error');
-  return { reports, source: reading.source, ...(sound && reading.kit ? { kit: reading.kit } : {}) };
+  const diagnostics = toDiagnostics([...problems, ...soundErrors(reading.kit, problems)], reading.source);
+  const sound = diagnostics.every((one) => one.severity !== 'error');
+  return { diagnostics, source: reading.source, ...(sound && reading.kit ? { kit: reading.kit } : {}) };
 }
 
 /** What only solving shows, of a kit that is otherwise without an error. */

@@ -9,8 +9,8 @@ export {
 } from './analyse/index.ts';
 export { kitFromValue, readKit } from './checked.ts';
 export { defineKit } from './describe/define.ts';
+export { formatDiagnostic } from './describe/diagnostics.ts';
 export { kitJsonSchema } from './describe/json-schema.ts';
-export { printReport } from './describe/report.ts';
 export { analyse, composeResponse, draw, drawResponse, prepare, render } from './pipeline.ts';
 export { arrangementSchema } from './place/arrangement.ts';
 export type * from './public-types.ts';

@@ -5,6 +5,7 @@ export type {
   Curve,
   Difference,
   Effect,
+  FrequencyResponse,
   HarnessReadings,
   Knobs,
   LimitOptions,
@@ -27,7 +28,6 @@ export type {
   Reading,
   ReadingLimits,
   ResonanceLimits,
-  Response,
   SampledRange,
   Shape,
   ShapeDifference,
@@ -41,7 +41,7 @@ export type {
 export type { Plot, PlotState } from './annotate/plot.ts';
 export type { Checked } from './checked.ts';
 export type { Circuit, Lug, LugId, Net, State } from './circuit/circuit.ts';
-export type { Place, Report } from './common/problem.ts';
+export type { Diagnostic, Place } from './common/problem.ts';
 export type { Severity } from './common/quoting.ts';
 export type { Choice, SeriesName } from './common/series.ts';
 export type { KitDescription } from './describe/define.ts';

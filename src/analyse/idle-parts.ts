@@ -92,10 +92,10 @@ export const idleSwitches = (circuit: Circuit, loads: readonly StateLoads[]): re
     });
 
 /** What sounds, how loud, into which loads; rounded to what solving twice may differ by. */
-const soundOf = ({ loads, output }: StateLoads): string =>
+const soundOf = ({ pickups, output }: StateLoads): string =>
   [
     output.toFixed(6),
-    ...loads.map(({ pickup, dcLoad, signalLoad, level, outOfPhase }) =>
+    ...pickups.map(({ pickup, dcLoad, signalLoad, level, outOfPhase }) =>
       [pickup, dcLoad.toPrecision(9), signalLoad.toPrecision(9), level.toFixed(6), outOfPhase].join(' '),
     ),
   ].join('; ');

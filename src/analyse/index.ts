@@ -39,8 +39,8 @@ export type { Option, PadAdvice, PadOptions, PadPlan } from './pad-plan.ts';
 export { decibels, logGrid, type Peak, type Shape } from './peak.ts';
 export {
   type Curve,
+  type FrequencyResponse,
   type PickupCurve,
-  type Response,
   type ShapeDifference,
   type StateResponse,
   type SweepOptions,

@@ -36,7 +36,7 @@ export interface StateLoads {
   readonly index: number;
   readonly state: State;
   /** One entry a sounding pickup, in the order written. */
-  readonly loads: readonly PickupLoads[];
+  readonly pickups: readonly PickupLoads[];
   /** Decibels at 1 kHz, 0 or less; see `relations.ts`. */
   readonly output: number;
   /** Two or more sound each by itself, and cancel one another. */
@@ -55,7 +55,7 @@ export function solveLoads(circuit: Circuit, options: LoadOptions = {}): readonl
   return circuit.states.map((state, index) => {
     const netlist = makeNetlist(circuit, state);
     const { of, output, silentTogether } = relationsIn(circuit, state, levelOf);
-    const loads = pickups.flatMap((pickup) => {
+    const solved = pickups.flatMap((pickup) => {
       const port = pickupPort(pickup, netlist);
       const reference = references.get(pickup.name)?.loads;
       const relation = of.get(pickup.name);
@@ -68,7 +68,7 @@ export function solveLoads(circuit: Circuit, options: LoadOptions = {}): readonl
       };
       return [{ pickup: pickup.name, ...own, reference, total, difference, ...relation }];
     });
-    return { index, state, loads, output, silentTogether };
+    return { index, state, pickups: solved, output, silentTogether };
   });
 }
 

@@ -28,8 +28,8 @@ export const loadsOfKit = (kit: Kit): readonly StateLoads[] => solveLoads(buildC
 
 /** The effect of going from one kit to another; both have the same pickups and switches. */
 export function effectsOf(before: readonly StateLoads[], after: Kit, match: Match): readonly Effect[] {
-  return loadsOfKit(after).flatMap(({ index, state, loads }) =>
-    loads.flatMap((now): Effect[] => {
+  return loadsOfKit(after).flatMap(({ index, state, pickups }) =>
+    pickups.flatMap((now): Effect[] => {
       const was = loadsIn(before, index, now.pickup);
       if (!was) return [];
       return [
@@ -53,7 +53,7 @@ export const loadsIn = (
   states: readonly StateLoads[],
   index: number,
   pickup: string,
-): PickupLoads | undefined => states[index]?.loads.find((loads) => loads.pickup === pickup);
+): PickupLoads | undefined => states[index]?.pickups.find((loads) => loads.pickup === pickup);
 
 /** Signed per cent of the matched load from its reference. */
 export const percentOff = (match: Match, loads: PickupLoads): number =>
@@ -96,7 +96,7 @@ const NEARER = Math.log(1.01);
  * it too; of several such the first.
  */
 export function judgedIn(states: readonly StateLoads[], pickup: string): StateLoads | undefined {
-  const heard = states.filter((state) => state.loads.some((loads) => loads.pickup === pickup));
-  const fewest = Math.min(...heard.map((state) => state.loads.length));
-  return heard.find((state) => state.loads.length === fewest);
+  const heard = states.filter((state) => state.pickups.some((loads) => loads.pickup === pickup));
+  const fewest = Math.min(...heard.map((state) => state.pickups.length));
+  return heard.find((state) => state.pickups.length === fewest);
 }

@@ -204,8 +204,8 @@ function judge(
 
 /** Pickups that a pickup is in series with wherever it sounds. */
 function alwaysInSeries(states: readonly StateLoads[], pickup: string): readonly string[] {
-  const chains = states.flatMap(({ loads }) =>
-    loads.filter((one) => one.pickup === pickup).map(({ series }) => series),
+  const chains = states.flatMap(({ pickups }) =>
+    pickups.filter((one) => one.pickup === pickup).map(({ series }) => series),
   );
   const [first = [], ...rest] = chains;
   return first.filter((name) => rest.every((chain) => chain.includes(name)));

@@ -57,7 +57,7 @@ export interface StateResponse {
   readonly together?: Curve;
 }
 
-export interface Response {
+export interface FrequencyResponse {
   readonly frequencies: readonly number[];
   readonly states: readonly StateResponse[];
 }
@@ -99,7 +99,7 @@ export const gainOf =
     solver.shorted || !solver.solve(frequency) ? 0 : sumOf(solver, windings, frequency);
 
 /** Response of every state at one setting of the knobs; 400 points from 20 Hz to 20 kHz unless told otherwise. */
-export function solveResponse(circuit: Circuit, options: SweepOptions = {}): Response {
+export function solveResponse(circuit: Circuit, options: SweepOptions = {}): FrequencyResponse {
   const { points = 400, from = LOWEST, to = HIGHEST, knobs = knobsAtFull } = options;
   const frequencies = logGrid(points, from, to);
   return { frequencies, states: respond(circuit, frequencies, [knobs]) };

@@ -3,9 +3,9 @@ import { type PickupLoads, type StateLoads, type Treble, trebleOf } from '../ana
 import type { Circuit, State } from '../circuit/circuit.ts';
 import { plainHertz } from '../common/figures.ts';
 import { textWidth } from '../common/text.ts';
-import { printFigure } from '../common/units.ts';
+import { formatFigure } from '../common/units.ts';
 import { contactsOf, isPickup, type Part } from '../parts/index.ts';
-import { joiningWords, type Labels, levelWords } from './joining.ts';
+import { joiningText, type Labels, levelText } from './joining.ts';
 
 /** One pickup's figures on a card. */
 export interface CardRow {
@@ -72,12 +72,12 @@ export function cardsOf(
   return circuit.states.map((state, index) => {
     const reading = jack[index];
     const own = loads[index];
-    const joined = own && joiningWords(own, label);
+    const joined = own && joiningText(own, label);
     return {
       badge: badgeOf(state),
       title: soundingText(circuit, state),
       ...(joined === undefined ? {} : { joined }),
-      rows: (own?.loads ?? []).map((entry) =>
+      rows: (own?.pickups ?? []).map((entry) =>
         row(entry, label(entry.pickup), treble[index]?.get(entry.pickup)),
       ),
       switches: circuit.kit.parts.flatMap((part): CardSwitch[] => {
@@ -87,7 +87,7 @@ export function cardsOf(
       meter:
         reading === undefined
           ? 'no reading'
-          : `${printFigure(reading, 'ohm')}${isAssumed(circuit, state) ? ', assumed' : ''}`,
+          : `${formatFigure(reading, 'ohm')}${isAssumed(circuit, state) ? ', assumed' : ''}`,
     };
   });
 }
@@ -115,12 +115,12 @@ export const soundingText = (circuit: Circuit, state: State): string =>
 
 function row(loads: PickupLoads, label: string, treble: Treble | undefined): CardRow {
   const ratio = loads.signalLoad / loads.reference.signalLoad;
-  const level = levelWords(loads);
+  const level = levelText(loads);
   return {
     pickup: loads.pickup,
     label,
-    dcLoad: printFigure(loads.dcLoad, 'ohm'),
-    signalLoad: printFigure(loads.signalLoad, 'ohm'),
+    dcLoad: formatFigure(loads.dcLoad, 'ohm'),
+    signalLoad: formatFigure(loads.signalLoad, 'ohm'),
     ratio,
     verdict: verdictOf(ratio, treble),
     ...(level === undefined ? {} : { level }),

@@ -9,8 +9,8 @@ import {
   shuntControls,
 } from '../analyse/index.ts';
 import { type Circuit, endAt, type LugId, lugAt, lugId, lugIdOf, netAt } from '../circuit/circuit.ts';
-import { whereWords } from '../circuit/position.ts';
-import { printHertz } from '../common/figures.ts';
+import { whereText } from '../circuit/position.ts';
+import { formatHertz } from '../common/figures.ts';
 import { must } from '../common/must.ts';
 import { type Path, type Problem, problem } from '../common/problem.ts';
 import { elementsLike, lugsWith, whatIs } from '../parts/index.ts';
@@ -27,13 +27,13 @@ export const acrossNotes = (circuit: Circuit, across = capacitorsAcross(circuit)
         placeOf(one),
         {
           capacitor,
-          where: whereWords(
+          where: whereText(
             circuit,
             one.lost.map(({ state }) => state),
           ),
           pickup: first.pickup,
-          cutoff: printHertz(first.cutoff),
-          reference: printHertz(first.reference),
+          cutoff: formatHertz(first.cutoff),
+          reference: formatHertz(first.reference),
           whole: isWhole(one),
           ...(control === undefined ? {} : { control }),
           ...(exchange ? { exchange: { used: exchange.used, ends: exchange.ends } } : {}),

@@ -8,19 +8,19 @@ export type Labels = (pickup: string) => string;
 const DOWN = 1;
 
 /** `5.0 dB down`; absent where it is less than a decibel. */
-export const levelWords = ({ level }: Pick<PickupLoads, 'level'>): string | undefined =>
+export const levelText = ({ level }: Pick<PickupLoads, 'level'>): string | undefined =>
   level < -DOWN ? `${(-level).toFixed(1)} dB down` : undefined;
 
 /** Absent where fewer than two sound. */
-export function joiningWords(
-  { loads, output, silentTogether }: StateLoads,
+export function joiningText(
+  { pickups, output, silentTogether }: StateLoads,
   label: Labels,
 ): string | undefined {
-  if (loads.length < 2) return undefined;
-  const all = levelWords({ level: output });
+  if (pickups.length < 2) return undefined;
+  const all = levelText({ level: output });
   const words = [
-    joined(loads, label),
-    ...phaseWords(loads, label),
+    joined(pickups, label),
+    ...phaseWords(pickups, label),
     ...(all === undefined ? [] : [`together ${all}`]),
   ];
   return `${words.join(', ')}${silentTogether ? ': they cancel, no output' : ''}`;

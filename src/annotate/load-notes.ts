@@ -4,10 +4,10 @@
  */
 import { type Lost, type StateLoads, toneControlsIn } from '../analyse/index.ts';
 import type { Circuit, State } from '../circuit/circuit.ts';
-import { whereWords } from '../circuit/position.ts';
+import { whereText } from '../circuit/position.ts';
 import { must } from '../common/must.ts';
 import { type Problem, problem } from '../common/problem.ts';
-import { printQuantity } from '../common/units.ts';
+import { formatQuantity } from '../common/units.ts';
 
 /** A load further off its reference than this is worth a note (common practice, no source). */
 const OFF = 0.2;
@@ -22,8 +22,8 @@ export function loadNotes(
   loads: readonly StateLoads[],
   lost: readonly Pick<Lost, 'state' | 'pickup'>[] = [],
 ): readonly Problem[] {
-  const alone = loads.filter(({ loads: entries }) => entries.length === 1);
-  const off = alone.flatMap(({ state, loads: entries }) =>
+  const alone = loads.filter(({ pickups: entries }) => entries.length === 1);
+  const off = alone.flatMap(({ state, pickups: entries }) =>
     entries
       .filter((entry) => !lost.some((one) => one.state === state && one.pickup === entry.pickup))
       .flatMap(({ pickup, signalLoad, dcLoad, reference }) => {
@@ -37,21 +37,23 @@ export function loadNotes(
   return [...new Set(off.map(({ pickup }) => pickup))].map((pickup) => {
     const own = off.filter((one) => one.pickup === pickup);
     const first = must(own[0], `position in which the load of ${pickup} is off`);
-    const figures = groups(own, ({ signalLoad }) => printQuantity(signalLoad, 'ohm')).map(([load, some]) => ({
-      load,
-      percent: Math.round((must(some[0], 'position').signalLoad / first.reference - 1) * 100),
-      where: whereWords(
-        circuit,
-        some.map(({ state }) => state),
-      ),
-    }));
+    const figures = groups(own, ({ signalLoad }) => formatQuantity(signalLoad, 'ohm')).map(
+      ([load, some]) => ({
+        load,
+        percent: Math.round((must(some[0], 'position').signalLoad / first.reference - 1) * 100),
+        where: whereText(
+          circuit,
+          some.map(({ state }) => state),
+        ),
+      }),
+    );
     return problem(
       'load-off-reference',
       ['parts', pickup],
       {
         part: pickup,
         figures,
-        reference: printQuantity(first.reference, 'ohm'),
+        reference: formatQuantity(first.reference, 'ohm'),
         below: own.every(({ below }) => below),
       },
       'key',
@@ -61,7 +63,7 @@ export function loadNotes(
 
 /** One note for each pair of tone controls that both load in a position. */
 export function toneNotes(circuit: Circuit, loads: readonly StateLoads[]): readonly Problem[] {
-  const found = loads.flatMap(({ state, loads: entries }) => {
+  const found = loads.flatMap(({ state, pickups: entries }) => {
     const tones = toneControlsIn(circuit, state);
     const [heaviest] = [...entries].sort((a, b) => a.signalLoad - b.signalLoad);
     return tones.length < 2 || !heaviest ? [] : [{ state, tones, load: heaviest.signalLoad }];
@@ -69,11 +71,11 @@ export function toneNotes(circuit: Circuit, loads: readonly StateLoads[]): reado
   return groups(found, ({ tones }) => tones.join()).map(([, some]) => {
     const { tones } = must(some[0], 'position with two tone controls');
     const states: readonly State[] = some.map(({ state }) => state);
-    const load = printQuantity(Math.min(...some.map((one) => one.load)), 'ohm');
+    const load = formatQuantity(Math.min(...some.map((one) => one.load)), 'ohm');
     return problem(
       'two-tone-controls',
       ['parts', must(tones[1], 'second tone control')],
-      { tones, where: whereWords(circuit, states), load },
+      { tones, where: whereText(circuit, states), load },
       'key',
     );
   });

@@ -1,7 +1,7 @@
 /** The padding resistors of a kit, and what each makes of its pickup's load. */
 import type { StateLoads } from '../analyse/index.ts';
 import { type Circuit, lugId, netAt } from '../circuit/circuit.ts';
-import { printFigure } from '../common/units.ts';
+import { formatFigure } from '../common/units.ts';
 import { resistorOf } from '../parts/index.ts';
 
 interface Pad {
@@ -20,10 +20,10 @@ export function padsOf(circuit: Circuit, loads: readonly StateLoads[]): readonly
     const pickup = nets.find((net) => net.pickup !== undefined)?.pickup;
     if (pickup === undefined || !nets.some((net) => net.role === 'ground')) return [];
     const alone = loads.find(({ state }) => state.sounding.length === 1 && state.sounding[0] === pickup);
-    const load = alone?.loads.find((entry) => entry.pickup === pickup)?.dcLoad;
+    const load = alone?.pickups.find((entry) => entry.pickup === pickup)?.dcLoad;
     const label = circuit.kit.parts.find((candidate) => candidate.name === pickup)?.label ?? pickup;
     return load === undefined
       ? []
-      : [{ part: part.name, pickup, caption: `${label} alone: ${printFigure(load, 'ohm')}` }];
+      : [{ part: part.name, pickup, caption: `${label} alone: ${formatFigure(load, 'ohm')}` }];
   });
 }

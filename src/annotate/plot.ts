@@ -3,16 +3,16 @@
 import {
   type Curve,
   decibels,
+  type FrequencyResponse,
   type Knobs,
   type PickupCurve,
-  type Response,
   type Shape,
   type StateResponse,
 } from '../analyse/index.ts';
 import type { Circuit } from '../circuit/circuit.ts';
-import { printDecibels, printHertz, printSigned } from '../common/figures.ts';
+import { formatDecibels, formatHertz, formatSigned } from '../common/figures.ts';
 import { nth } from '../common/must.ts';
-import { printQuantity } from '../common/units.ts';
+import { formatQuantity } from '../common/units.ts';
 import { isPickup } from '../parts/index.ts';
 import { badgeOf, soundingText } from './cards.ts';
 import { tintOfPickup } from './lines.ts';
@@ -81,7 +81,7 @@ const SAME = 0.2;
 const SILENT = -150;
 
 /** The plot of a solved response; `knobs` is the setting it was solved at. */
-export function plotOf(circuit: Circuit, response: Response, knobs: Knobs): Plot {
+export function plotOf(circuit: Circuit, response: FrequencyResponse, knobs: Knobs): Plot {
   const { kit } = circuit;
   const label = new Map(kit.parts.map((part) => [part.name, part.label]));
   const seen: string[] = [];
@@ -112,8 +112,8 @@ export function plotOf(circuit: Circuit, response: Response, knobs: Knobs): Plot
 }
 
 function linesUnderTitle({ kit }: Circuit, knobs: Knobs): readonly string[] {
-  const cable = printQuantity(kit.outputLoad.cable.value, 'farad');
-  const amplifier = printQuantity(kit.outputLoad.amplifier.value, 'ohm');
+  const cable = formatQuantity(kit.outputLoad.cable.value, 'farad');
+  const amplifier = formatQuantity(kit.outputLoad.amplifier.value, 'ohm');
   return [
     `Response: output voltage at the jack for 1 V induced in each selected coil. Volume ${knobs.volume}, tone ${knobs.tone}; cable ${cable}, amplifier ${amplifier}.`,
     'Dashed grey: the pickup’s reference harness, at the same setting. Peak peak heights relative to the level at 100 Hz' +
@@ -156,7 +156,7 @@ const marksOf = ({ plateau, resonance, cutoff }: Shape): Omit<Trace, 'levels'> =
         resonance: {
           frequency: resonance.frequency,
           level: resonance.level,
-          words: [printHertz(resonance.frequency), printDecibels(resonance.height)],
+          words: [formatHertz(resonance.frequency), formatDecibels(resonance.height)],
         },
       }
     : {}),
@@ -166,7 +166,7 @@ const marksOf = ({ plateau, resonance, cutoff }: Shape): Omit<Trace, 'levels'> =
         cutoff: {
           frequency: cutoff,
           level: plateau - HALF_POWER,
-          words: [`−3 dB at ${printHertz(cutoff)}`],
+          words: [`−3 dB at ${formatHertz(cutoff)}`],
         },
       }),
 });
@@ -181,7 +181,7 @@ function rowOf({ shape, reference, difference }: PickupCurve, label: string): Pl
       words: reference.shape.resonance ? 'no peak; the reference has one' : 'no peak in either',
     };
   }
-  const [apart, higher] = [printSigned(percent, 0), printDecibels(height)];
+  const [apart, higher] = [formatSigned(percent, 0), formatDecibels(height)];
   const same = Number(apart) === 0 && higher === '0.0 dB';
   return { label, words: same ? 'as designed' : `${apart} %, peak ${higher}` };
 }

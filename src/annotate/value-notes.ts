@@ -1,6 +1,6 @@
 /** Values that no passive guitar has, values that do not belong together, and resistors that are not in stock. */
 import { type Problem, problem } from '../common/problem.ts';
-import { printQuantity, writeQuantity } from '../common/units.ts';
+import { formatQuantity, writeQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
 import { isPickup, resistorOf, usualValuesOf } from '../parts/index.ts';
 import type { UsualValue } from '../parts/kind.ts';
@@ -28,10 +28,10 @@ const inductanceWarnings = ({ parts }: Kit): readonly Problem[] =>
     return [
       problem('inductance-assumed', ['parts', name, 'resistance'], {
         part: name,
-        resistance: printQuantity(resistance.value, 'ohm'),
-        inductance: printQuantity(inductance.value, 'henry'),
-        usual: printQuantity(usualResistance, 'ohm'),
-        scaled: printQuantity(inductance.value * share ** 2, 'henry', 2),
+        resistance: formatQuantity(resistance.value, 'ohm'),
+        inductance: formatQuantity(inductance.value, 'henry'),
+        usual: formatQuantity(usualResistance, 'ohm'),
+        scaled: formatQuantity(inductance.value * share ** 2, 'henry', 2),
       }),
     ];
   });
@@ -60,9 +60,9 @@ function unlikely(
   return [
     problem('unusual-value', path, {
       what,
-      got: printQuantity(value, unit),
-      least: printQuantity(least, unit),
-      most: printQuantity(most, unit),
+      got: formatQuantity(value, unit),
+      least: formatQuantity(least, unit),
+      most: formatQuantity(most, unit),
       unit,
       ...(likely === undefined ? {} : { likely: writeQuantity(Number(likely.toPrecision(12)), unit) }),
     }),

@@ -1,7 +1,7 @@
 /** Warnings: what the solved circuit does that a workshop hardly means, and labels that cannot be told apart. */
 import { hiddenPickups, type StateLoads } from '../analyse/index.ts';
 import type { Circuit, State } from '../circuit/circuit.ts';
-import { whereWords } from '../circuit/position.ts';
+import { whereText } from '../circuit/position.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import type { Kit } from '../describe/kit.ts';
 import { contactsOf, isPickup } from '../parts/index.ts';
@@ -29,7 +29,7 @@ function silentWarnings(circuit: Circuit): readonly Problem[] {
       problem(
         'hidden-by-pot',
         ['parts', pickup],
-        { part: pickup, pot, where: whereWords(circuit, states) },
+        { part: pickup, pot, where: whereText(circuit, states) },
         'key',
       ),
     ),
@@ -39,7 +39,7 @@ function silentWarnings(circuit: Circuit): readonly Problem[] {
 /** One warning a pickup whose leads look exchanged, with all the states it is out of phase in. */
 function phaseWarnings(circuit: Circuit, loads: readonly StateLoads[]): readonly Problem[] {
   const found = new Map<string, { states: State[]; others: Set<string>; silent: boolean }>();
-  for (const { state, loads: entries, silentTogether } of loads)
+  for (const { state, pickups: entries, silentTogether } of loads)
     for (const name of exchangedAmong(entries)) {
       const one = found.get(name) ?? { states: [], others: new Set<string>(), silent: false };
       one.states.push(state);
@@ -60,7 +60,7 @@ function phaseWarnings(circuit: Circuit, loads: readonly StateLoads[]): readonly
         {
           part,
           others: [...others],
-          where: whereWords(circuit, states, together(circuit, part, others)),
+          where: whereText(circuit, states, together(circuit, part, others)),
           silent,
         },
         'key',

@@ -4,7 +4,7 @@ import type { Circuit, Setting, State } from './circuit.ts';
 type Placed = Pick<Setting, 'settings' | 'called'>;
 
 /** `selector in position 2`, `boost pulled out`; several switches with a comma between; empty for a kit without a switch. */
-export const positionWords = ({ settings, called }: Placed): string =>
+export const positionText = ({ settings, called }: Placed): string =>
   Object.entries(settings)
     .map(([name, position]) => `${name} ${called[name] ?? `in position ${position}`}`)
     .join(', ');
@@ -16,7 +16,7 @@ export const positionCell = ({ settings, called }: Placed): string =>
     .join(', ') || 'always';
 
 /** Behind a clause: ` in position 2`, ` with boost pulled out`, ` with selector in position 2, boost pulled out`; or empty. */
-export const atPosition = (placed: Placed): string => behind(positionWords(placed), placed);
+export const atPosition = (placed: Placed): string => behind(positionText(placed), placed);
 
 /** Where there is only one switch to be in a position, it need not be named. */
 function behind(words: string, { settings }: Placed): string {
@@ -34,7 +34,7 @@ function behind(words: string, { settings }: Placed): string {
  *
  * @param among states in which it could hold at all, if not in every one; what goes without saying is then not said
  */
-export function whereWords(
+export function whereText(
   { states }: Pick<Circuit, 'states'>,
   some: readonly State[],
   among: readonly State[] = states,
@@ -96,11 +96,11 @@ const boxWords = (box: Box, whole: Box, among: readonly State[]): string =>
       const called = [...positions].map(
         (position) => among.find(({ settings }) => settings[name] === position)?.called[name],
       );
-      const numbers = `in ${positions.size === 1 ? 'position' : 'positions'} ${andWords([...positions].map(String))}`;
+      const numbers = `in ${positions.size === 1 ? 'position' : 'positions'} ${andList([...positions].map(String))}`;
       return `${name} ${called.includes(undefined) ? numbers : called.join(' or ')}`;
     })
     .join(', ');
 
 /** `2, 3 and 4`. */
-export const andWords = (words: readonly string[]): string =>
+export const andList = (words: readonly string[]): string =>
   words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words[words.length - 1]}`;

@@ -5,13 +5,13 @@ import { notesOf } from '../annotate/notes.ts';
 import type { Problem } from '../common/problem.ts';
 import type { Severity } from '../common/quoting.ts';
 import { decode } from '../describe/decode.ts';
+import { formatDiagnostics, toDiagnostics } from '../describe/diagnostics.ts';
 import type { Kit } from '../describe/kit.ts';
-import { printReports, report } from '../describe/report.ts';
 import { isFolder } from '../files/find-kits.ts';
 import { arrangementErrors, pageErrors } from '../files/layouts.ts';
 import { loadKit } from '../files/load.ts';
 import { isBytes, LARGEST_DRAWING, readBytes, whyNot } from '../files/read-file.ts';
-import { inspectAmong, printFinding } from '../inspect/index.ts';
+import { formatFinding, inspectAmong } from '../inspect/index.ts';
 import { analyse } from '../pipeline.ts';
 import { fail, filesOf, say } from './console.ts';
 
@@ -59,10 +59,10 @@ function notesIn(kit: Kit): readonly Problem[] {
 }
 
 async function checkKit(file: string): Promise<Kit | undefined> {
-  const { kit, reports, source } = await loadKit(file);
-  const notes = kit ? report([...layoutErrors(kit), ...notesIn(kit)], source) : [];
-  const all = [...reports, ...notes];
-  if (all.length > 0) say(`${printReports(all)}\n`);
+  const { kit, diagnostics, source } = await loadKit(file);
+  const notes = kit ? toDiagnostics([...layoutErrors(kit), ...notesIn(kit)], source) : [];
+  const all = [...diagnostics, ...notes];
+  if (all.length > 0) say(`${formatDiagnostics(all)}\n`);
   const of = (severity: Severity): number => all.filter((one) => one.severity === severity).length;
   const each = (['error', 'warning', 'note'] as const).map((one) => count(of(one), one));
   say(`${file}: ${each.join(', ')}`);
@@ -78,7 +78,7 @@ function checkDrawing(file: string, kits: ReadonlyMap<string, Kit>): boolean {
     return false;
   }
   const { findings, kit } = inspectAmong(read.text, [...kits.values()]);
-  for (const finding of findings) say(`${file}:${printFinding(finding)}`);
+  for (const finding of findings) say(`${file}:${formatFinding(finding)}`);
   const described = [...kits].find(([, one]) => one === kit)?.[0];
   const compared = described ? `joints and values compared with ${described}` : 'not compared with a kit';
   say(`${file}: ${count(findings.length, 'finding')}, ${compared}`);

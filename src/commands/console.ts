@@ -1,8 +1,8 @@
 /** What every command needs: speaking, complaining, failing, and finding files. */
 import type { Command } from 'commander';
-import type { Problem, Report } from '../common/problem.ts';
+import type { Diagnostic, Problem } from '../common/problem.ts';
+import { formatDiagnostics, toDiagnostics } from '../describe/diagnostics.ts';
 import type { Kit } from '../describe/kit.ts';
-import { printReports, report } from '../describe/report.ts';
 import { valueSource } from '../describe/source.ts';
 import { isFolder, kitFiles } from '../files/find-kits.ts';
 import { loadKit } from '../files/load.ts';
@@ -22,8 +22,8 @@ export const sayJson = (text: string): void =>
     )}\n`,
   );
 
-export const complain = (reports: readonly Report[]): void => {
-  if (reports.length > 0) complainOf(`${printReports(reports)}\n`);
+export const printDiagnostics = (diagnostics: readonly Diagnostic[]): void => {
+  if (diagnostics.length > 0) complainOf(`${formatDiagnostics(diagnostics)}\n`);
 };
 
 export const complainOf = (isError: string): void => void process.stderr.write(`${shown(isError)}\n`);
@@ -49,7 +49,7 @@ export function refuseTwice(command: Command): void {
 export function refuse(problems: readonly Problem[]): void {
   for (const one of problems) {
     const option = `--${one.path[0]}`;
-    const [said] = report([one], { ...valueSource(option), exact: true });
+    const [said] = toDiagnostics([one], { ...valueSource(option), exact: true });
     if (said) complainOf(`${option}  error  ${said.code}\n    ${said.message}\n\n    ${said.remedy}\n`);
   }
   fail();
@@ -75,8 +75,8 @@ export function filesOf(paths: readonly string[]): readonly string[] {
 export async function oneKit(path: string, command: Command): Promise<Kit | undefined> {
   if (isFolder(path))
     return command.error(`error: ${command.name()} takes one kit file, and “${path}” is a folder`);
-  const { kit, reports } = await loadKit(path);
-  complain(reports);
+  const { kit, diagnostics } = await loadKit(path);
+  printDiagnostics(diagnostics);
   if (!kit) fail();
   return kit;
 }

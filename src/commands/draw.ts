@@ -7,7 +7,7 @@ import { prepare, render } from '../pipeline.ts';
 import { DEFAULT_EFFORT } from '../place/improve.ts';
 import { type DrawOptions, drawKits, type Format } from '../publish/draw-kits.ts';
 import { modes } from '../publish/modes.ts';
-import { complain, complainOf, fail, filesOf, refuse, say } from './console.ts';
+import { complainOf, fail, filesOf, printDiagnostics, refuse, say } from './console.ts';
 
 function formats(written: string): readonly Format[] {
   const names = written.split(',').map((name) => name.trim());
@@ -84,7 +84,7 @@ export function addDraw(program: Command): void {
         { ...rest, formats: format, progress: complainOf },
         { prepare, render },
       )) {
-        complain(outcome.reports);
+        printDiagnostics(outcome.diagnostics);
         for (const line of outcome.lines) say(line);
         for (const isError of outcome.errorLines) complainOf(isError);
         if (outcome.failed) fail();

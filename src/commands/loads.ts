@@ -9,7 +9,7 @@ import {
   solveResponse,
   toJson,
 } from '../analyse/index.ts';
-import { printQuantity } from '../common/units.ts';
+import { formatQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
 import { analyse } from '../pipeline.ts';
 import { type Figures, loadsData } from '../report/loads-data.ts';
@@ -79,7 +79,7 @@ function figuresOf(kit: Kit, { tolerance, seed, samples }: LoadsFlags): Figures 
 function textOf({ circuit, loads, response, readings, limits }: Figures): string {
   const { kit } = circuit;
   const { frequency, cable, amplifier } = kit.outputLoad;
-  const into = `${printQuantity(cable.value, 'farad')} of cable and ${printQuantity(amplifier.value, 'ohm')}`;
+  const into = `${formatQuantity(cable.value, 'farad')} of cable and ${formatQuantity(amplifier.value, 'ohm')}`;
   const together = togetherTable(loads);
   return [
     kit.title,

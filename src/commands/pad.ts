@@ -2,7 +2,7 @@
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import { choosePads, type Match, toJson } from '../analyse/index.ts';
 import { type Choice, type SeriesName, seriesNames } from '../common/series.ts';
-import { parseQuantity, printQuantity } from '../common/units.ts';
+import { formatQuantity, parseQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
 import { writePads } from '../files/pad-write.ts';
 import { ohmBounds } from '../parts/fields.ts';
@@ -21,7 +21,7 @@ interface PadFlags {
 }
 
 const [LEAST, MOST] = ohmBounds;
-const ALLOWED = `allowed: resistances from ${printQuantity(LEAST, 'ohm')} to ${printQuantity(MOST, 'ohm')} separated by commas, such as 220k,270k,470k`;
+const ALLOWED = `allowed: resistances from ${formatQuantity(LEAST, 'ohm')} to ${formatQuantity(MOST, 'ohm')} separated by commas, such as 220k,270k,470k`;
 
 /** Every value of the list or none: one that cannot be read is a typing mistake, not a value fewer. */
 export function stockList(written: string): readonly number[] {

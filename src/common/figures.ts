@@ -1,7 +1,7 @@
 /** Figures as people read them: `4.42 kHz`, `+3.2 dB`, `−35 %`. The one home of signs. */
 
 /** Hertz with three significant figures, zeros too, so that figures beside each other are equally exact. */
-export function printHertz(hertz: number): string {
+export function formatHertz(hertz: number): string {
   const rounded = Number(hertz.toPrecision(3));
   return rounded >= 1000 ? `${(rounded / 1000).toPrecision(3)} kHz` : `${rounded.toPrecision(3)} Hz`;
 }
@@ -10,15 +10,15 @@ export function printHertz(hertz: number): string {
 export const plainHertz = (hertz: number): string => (hertz >= 1000 ? `${hertz / 1000} kHz` : `${hertz} Hz`);
 
 /** A number with its sign, a true minus, and so many decimals; zero has no sign. */
-export function printSigned(value: number, decimals: number): string {
+export function formatSigned(value: number, decimals: number): string {
   const digits = Math.abs(value).toFixed(decimals);
   return Number(digits) === 0 ? digits : `${value < 0 ? '−' : '+'}${digits}`;
 }
 
-export const printDecibels = (decibels: number): string => `${printSigned(decibels, 1)} dB`;
+export const formatDecibels = (decibels: number): string => `${formatSigned(decibels, 1)} dB`;
 
 /** `10,000`. */
-export const printCount = (count: number): string => String(count).replace(/\B(?=(\d{3})+$)/g, ',');
+export const formatCount = (count: number): string => String(count).replace(/\B(?=(\d{3})+$)/g, ',');
 
 /**
  * A number with so many significant figures.

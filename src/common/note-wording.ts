@@ -1,6 +1,6 @@
 /** What solving the circuit brings up: likely mistakes, and what is right but worth a second look. */
-import { printSigned } from './figures.ts';
-import { bare, list, q, type Words } from './quoting.ts';
+import { formatSigned } from './figures.ts';
+import { clip, list, type Message, quote } from './quoting.ts';
 
 /** The two ends of a track, and which of them have joints. */
 interface LugExchange {
@@ -60,9 +60,9 @@ export interface NoteDetails {
   };
 }
 
-const error = (message: string, remedy: string): Words => ({ severity: 'error', message, remedy });
-const warning = (message: string, remedy: string): Words => ({ severity: 'warning', message, remedy });
-const note = (message: string, remedy: string): Words => ({ severity: 'note', message, remedy });
+const error = (message: string, remedy: string): Message => ({ severity: 'error', message, remedy });
+const warning = (message: string, remedy: string): Message => ({ severity: 'warning', message, remedy });
+const note = (message: string, remedy: string): Message => ({ severity: 'note', message, remedy });
 
 /** `: lug 1 in place of 3`, where exchanging them is known to help. */
 const lugMove = (exchange: LugExchange | undefined): string => {
@@ -73,57 +73,57 @@ const lugMove = (exchange: LugExchange | undefined): string => {
 };
 
 const acrossWords = (d: NoteDetails['capacitor-across']): readonly [string, string] => [
-  `${q(d.capacitor)} is connected straight across ${d.whole ? 'the signal' : q(d.pickup)}${d.control === undefined ? '' : ` with ${q(d.control)} on 10`}${d.where}: the −3 dB point of ${q(d.pickup)} is ${d.cutoff} instead of ${d.reference} in its reference harness`,
+  `${quote(d.capacitor)} is connected straight across ${d.whole ? 'the signal' : quote(d.pickup)}${d.control === undefined ? '' : ` with ${quote(d.control)} on 10`}${d.where}: the −3 dB point of ${quote(d.pickup)} is ${d.cutoff} instead of ${d.reference} in its reference harness`,
   d.control === undefined
     ? d.whole
       ? 'Connect it to ground through lugs 1 and 2 of a tone pot, or disconnect it from the signal.'
-      : `If this treble cut is intended, ignore this warning; otherwise connect ${q(d.capacitor)} through lugs 1 and 2 of a tone pot, or remove it.`
-    : `Check the lugs of ${q(d.control)}${lugMove(d.exchange)}. A tone control is wired between its lugs 1 and 2: on 10 its whole track is then in series with the capacitor.`,
+      : `If this treble cut is intended, ignore this warning; otherwise connect ${quote(d.capacitor)} through lugs 1 and 2 of a tone pot, or remove it.`
+    : `Check the lugs of ${quote(d.control)}${lugMove(d.exchange)}. A tone control is wired between its lugs 1 and 2: on 10 its whole track is then in series with the capacitor.`,
 ];
 
-export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDetails[C]) => Words } = {
+export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDetails[C]) => Message } = {
   'load-off-reference': (d) =>
     note(
-      `signal load of ${q(d.part)}: ${d.figures.map(({ load, percent, where }) => `${load} (${printSigned(percent, 0)} %)${where}`).join('; ')}; reference ${d.reference}`,
+      `signal load of ${quote(d.part)}: ${d.figures.map(({ load, percent, where }) => `${load} (${formatSigned(percent, 0)} %)${where}`).join('; ')}; reference ${d.reference}`,
       d.below
         ? 'If this is not intended, use larger pots, or a larger resistor where one is connected across the signal; another padding resistor would load it more.'
         : 'If this is not intended, use a padding resistor; “solderleaf pad KIT” shows which, where, and what it does in every position.',
     ),
   'two-tone-controls': (d) =>
     note(
-      `${d.tones.map(q).join(' and ')} both load the signal${d.where}: the signal load is ${d.load}`,
+      `${d.tones.map(quote).join(' and ')} both load the signal${d.where}: the signal load is ${d.load}`,
       'This is usual where each pickup has a tone control of its own; if the load is too heavy, use larger tone pots or one tone control for both.',
     ),
   'capacitor-across': (d) => warning(...acrossWords(d)),
   'capacitor-across-always': (d) => error(...acrossWords(d)),
   'never-selected': (d) =>
     warning(
-      `${q(d.part)} is never selected: it has no output in any switch position`,
+      `${quote(d.part)} is never selected: it has no output in any switch position`,
       'Check that its hot lead reaches a switch throw and its ground lead reaches ground; or remove it from the kit.',
     ),
   'hidden-by-pot': (d) =>
     warning(
-      `${q(d.part)} has almost no output${d.where} with ${q(d.pot)} on 10; it is heard only with that pot turned down`,
+      `${quote(d.part)} has almost no output${d.where} with ${quote(d.pot)} on 10; it is heard only with that pot turned down`,
       'If this is intended, as with a blend control, no change is needed; loads and cards are for the pot on 10. Otherwise check the lugs of the pot.',
     ),
   'out-of-phase': (d) =>
     warning(
-      `${q(d.part)} is out of phase with ${list(d.others)}${d.where}${d.silent ? ': together they have no output' : ''}`,
+      `${quote(d.part)} is out of phase with ${list(d.others)}${d.where}${d.silent ? ': together they have no output' : ''}`,
       `Swap its hot and ground leads, unless the thin sound is intended. Do not swap them where the ground lead is also the shield or connected to a metal cover: separate the two first.`,
     ),
   'first-not-bridge': (d) =>
     warning(
-      `position 1 of ${q(d.part)} selects ${list(d.sounding)}, not ${q(d.bridge)}`,
-      `By convention position 1 is nearest the bridge; ${bare(d.bridge)} is selected in position ${list(d.found)}. Check which pickup goes to which throw.`,
+      `position 1 of ${quote(d.part)} selects ${list(d.sounding)}, not ${quote(d.bridge)}`,
+      `By convention position 1 is nearest the bridge; ${clip(d.bridge)} is selected in position ${list(d.found)}. Check which pickup goes to which throw.`,
     ),
   'same-label': (d) =>
-    warning(`${q(d.label)} is also the label of ${q(d.other)}`, 'Give each part a unique label.'),
+    warning(`${quote(d.label)} is also the label of ${quote(d.other)}`, 'Give each part a unique label.'),
   'control-no-effect': (d) =>
     warning(
       d.fall === undefined
-        ? `${q(d.part)} has no effect on the output`
-        : `turned down to 0, ${q(d.part)} reduces the output by only ${d.fall} at 1 kHz`,
-      `${d.floating === undefined ? (d.free.length === 0 ? '' : `Not connected: lug ${list(d.free)}. `) : `${bare(d.floating)} is not connected to ground, nor is what is soldered to it. `}${
+        ? `${quote(d.part)} has no effect on the output`
+        : `turned down to 0, ${quote(d.part)} reduces the output by only ${d.fall} at 1 kHz`,
+      `${d.floating === undefined ? (d.free.length === 0 ? '' : `Not connected: lug ${list(d.free)}. `) : `${clip(d.floating)} is not connected to ground, nor is what is soldered to it. `}${
         d.fall === undefined
           ? 'A volume control has the signal at lug 3, the output at 2 and ground at 1; a tone control uses lugs 1 and 2, with the capacitor in series to ground.'
           : 'A volume control needs ground at lug 1: bend it back onto the case, and connect the case to ground.'
@@ -131,37 +131,37 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     ),
   'shunt-control': (d) =>
     warning(
-      `${q(d.part)} works as a volume control: on 0 it shorts the signal to ground, with no capacitor in series`,
-      `For a tone control put a capacitor between ${q(d.part)} and ground. For a volume control connect lug ${d.free} too: the signal to lug 3, the output to 2, ground to 1.`,
+      `${quote(d.part)} works as a volume control: on 0 it shorts the signal to ground, with no capacitor in series`,
+      `For a tone control put a capacitor between ${quote(d.part)} and ground. For a volume control connect lug ${d.free} too: the signal to lug 3, the output to 2, ground to 1.`,
     ),
   'component-no-effect': (d) =>
     warning(
-      `${q(d.part)} is never in circuit: no signal flows through this ${d.what} in any switch position`,
+      `${quote(d.part)} is never in circuit: no signal flows through this ${d.what} in any switch position`,
       'Check where each leg is connected: in some switch position both must reach the signal or ground. Otherwise leave it out.',
     ),
   'switch-no-effect': (d) =>
     warning(
-      `${q(d.part)} has no effect: all its positions sound the same`,
+      `${quote(d.part)} has no effect: all its positions sound the same`,
       'Connect its commons and throws so that each position selects what it should, or leave it out.',
     ),
   'case-on-signal': (d) =>
     warning(
-      `the case of ${q(d.part)} carries the signal: it is connected to ${list(d.on)}`,
-      `First disconnect ${list(d.joined)} from the case; then connect ${bare(d.lug)} to ground. Grounding it now would short the signal.`,
+      `the case of ${quote(d.part)} carries the signal: it is connected to ${list(d.on)}`,
+      `First disconnect ${list(d.joined)} from the case; then connect ${clip(d.lug)} to ground. Grounding it now would short the signal.`,
     ),
   'case-not-grounded': (d) =>
     warning(
-      `the case of ${q(d.part)} is not connected to ground${d.on.length === 0 ? '' : `, nor is what is soldered to it: ${list(d.on)}`}`,
-      `Connect ${bare(d.lug)} to a grounded case or to the jack’s sleeve; a case that is not grounded picks up hum.`,
+      `the case of ${quote(d.part)} is not connected to ground${d.on.length === 0 ? '' : `, nor is what is soldered to it: ${list(d.on)}`}`,
+      `Connect ${clip(d.lug)} to a grounded case or to the jack’s sleeve; a case that is not grounded picks up hum.`,
     ),
   'inductance-assumed': (d) =>
     warning(
-      `${q(d.part)} has ${d.resistance}, but its inductance is assumed to be ${d.inductance}, typical of a ${d.usual} pickup`,
+      `${quote(d.part)} has ${d.resistance}, but its inductance is assumed to be ${d.inductance}, typical of a ${d.usual} pickup`,
       `Add its inductance, measured or from the data sheet: with the same wire it would be about ${d.scaled}, with thinner wire less. Resonances and curves are calculated for ${d.inductance}.`,
     ),
   'not-in-stock': (d) =>
     warning(
-      `${q(d.part)} is ${d.got}, which is not in this kit’s stock`,
+      `${quote(d.part)} is ${d.got}, which is not in this kit’s stock`,
       `In stock: ${list(d.stock)}. Use one of these, or add ${d.got} to the stock; “solderleaf pad KIT” shows what each value does.`,
     ),
   'unusual-value': (d) =>

@@ -27,7 +27,7 @@ export interface Place {
 }
 
 /** A problem with its place and its words, ready to print. */
-export interface Report {
+export interface Diagnostic {
   readonly code: ProblemCode;
   readonly severity: Severity;
   readonly place: Place;

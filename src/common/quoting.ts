@@ -3,7 +3,7 @@
 /** An error stops the drawing of that kit; a warning is of what is likely a mistake; a note informs. */
 export type Severity = 'error' | 'warning' | 'note';
 
-export interface Words {
+export interface Message {
   readonly severity: Severity;
   readonly message: string;
   readonly remedy: string;
@@ -14,17 +14,17 @@ const NAMES = 16;
 const LETTERS = 60;
 
 /** The user's own words in quotes: on one line, without control characters, cut when very long. */
-export const q = (text: string): string => {
+export const quote = (text: string): string => {
   const plain = text.slice(0, LETTERS + 1).replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, ' ');
   return `“${plain.length > LETTERS ? `${plain.slice(0, LETTERS)}…` : plain}”`;
 };
-export const bare = (text: string): string => q(text).slice(1, -1);
+export const clip = (text: string): string => quote(text).slice(1, -1);
 export const list = (names: readonly string[]): string =>
   names.length === 0
     ? 'none'
-    : names.slice(0, NAMES).map(bare).join(', ') +
+    : names.slice(0, NAMES).map(clip).join(', ') +
       (names.length > NAMES ? ` and ${names.length - NAMES} more` : '');
 /** What is expected, without its example: the message stays short, the remedy shows the whole. */
 export const headOf = (expected: string): string => expected.replace(/(?:,? such as |: | \(|, each ).*$/, '');
 export const meant = (nearest: string | undefined, otherwise: string): string =>
-  nearest === undefined ? otherwise : `Did you mean ${bare(nearest)}? ${otherwise}`;
+  nearest === undefined ? otherwise : `Did you mean ${clip(nearest)}? ${otherwise}`;

@@ -101,11 +101,12 @@ const SCALE: readonly (readonly [number, string])[] = [
  * Prints a quantity for people: `470 kΩ`, `22 nF`, `2.4 H`, with at most `figures` significant figures and
  * no trailing zeros, a true minus. An infinite resistance reads `open`.
  */
-export const printQuantity = (value: number, unit: Unit, figures = 3): string =>
+export const formatQuantity = (value: number, unit: Unit, figures = 3): string =>
   printed(value, unit, figures, (figure) => String(Number(figure)));
 
 /** Prints a figure that was solved or measured, with three significant figures, zeros too, so that figures side by side are equally exact. */
-export const printFigure = (value: number, unit: Unit): string => printed(value, unit, 3, (figure) => figure);
+export const formatFigure = (value: number, unit: Unit): string =>
+  printed(value, unit, 3, (figure) => figure);
 
 function printed(value: number, unit: Unit, figures: number, digits: (figure: string) => string): string {
   if (!Number.isFinite(value)) return 'open';

@@ -3,7 +3,7 @@
  * reports a code with its details; only here do they become sentences.
  */
 import { type NoteDetails, noteWording } from './note-wording.ts';
-import { bare, headOf, list, meant, q, type Words } from './quoting.ts';
+import { clip, headOf, list, type Message, meant, quote } from './quoting.ts';
 
 /** What each code must be told. */
 export interface Details extends NoteDetails {
@@ -70,7 +70,7 @@ export interface Details extends NoteDetails {
   'drawing-untidy': { drawing: string; findings: readonly string[]; more: number };
 }
 
-type Wording = { readonly [C in keyof Details]: (detail: Details[C]) => Words };
+type Wording = { readonly [C in keyof Details]: (detail: Details[C]) => Message };
 
 /** The first findings of a drawing, and how many more there are. */
 const found = ({ findings, more }: { findings: readonly string[]; more: number }): string =>
@@ -81,9 +81,9 @@ const glyphWords = (glyph: string): string => {
   return /[\p{C}\p{Z}\p{M}]/u.test(glyph) ? number : `${glyph} (${number})`;
 };
 const exchangeLugs = (pot: string): string =>
-  `Swap lugs 1 and 3 of ${q(pot)}: on 10 its wiper is at lug 3, so ground belongs at lug 1.`;
+  `Swap lugs 1 and 3 of ${quote(pot)}: on 10 its wiper is at lug 3, so ground belongs at lug 1.`;
 
-const error = (message: string, remedy: string): Words => ({ severity: 'error', message, remedy });
+const error = (message: string, remedy: string): Message => ({ severity: 'error', message, remedy });
 export const wording: Wording = {
   'file-unreadable': (d) =>
     error(`the file cannot be read: ${d.reason}`, 'Check the path and the permissions.'),
@@ -94,7 +94,7 @@ export const wording: Wording = {
     ),
   'output-taken': (d) =>
     error(
-      `${bare(d.output)} is also the name of the drawing of ${d.file}`,
+      `${clip(d.output)} is also the name of the drawing of ${d.file}`,
       'Give one of the two kits another id, or draw them into separate folders with --out.',
     ),
   'file-empty': () =>
@@ -111,7 +111,7 @@ export const wording: Wording = {
       'Correct the text at the marked position; indent with spaces, and close every quote and bracket.',
     ),
   'duplicate-key': (d) =>
-    error(`${q(d.key)} is given twice`, 'Remove one of the two; if they are two parts, rename one.'),
+    error(`${quote(d.key)} is given twice`, 'Remove one of the two; if they are two parts, rename one.'),
   'too-many-aliases': () =>
     error('the aliases in this file expand without limit', 'Write the parts out instead of using aliases.'),
   'script-failed': (d) =>
@@ -129,38 +129,39 @@ export const wording: Wording = {
       `the file is longer than ${d.most / 1000} thousand characters`,
       'Write one kit in a file; a kit usually has a few thousand characters.',
     ),
-  'unknown-key': (d) => error(`unknown key ${q(d.key)}`, meant(d.nearest, `Allowed: ${list(d.allowed)}.`)),
+  'unknown-key': (d) =>
+    error(`unknown key ${quote(d.key)}`, meant(d.nearest, `Allowed: ${list(d.allowed)}.`)),
   'decimal-comma': (d) =>
     error(
-      `${q(d.got)}: a comma inside braces ends the value`,
-      `Use a decimal point: ${d.meant === undefined ? 'write 5.7k, not 5,7k' : `write ${bare(d.meant)}`}. For thousands write k: 470k.`,
+      `${quote(d.got)}: a comma inside braces ends the value`,
+      `Use a decimal point: ${d.meant === undefined ? 'write 5.7k, not 5,7k' : `write ${clip(d.meant)}`}. For thousands write k: 470k.`,
     ),
-  'missing-key': (d) => error(`${d.what} has no ${q(d.key)}`, `Add the key ${q(d.key)}.`),
+  'missing-key': (d) => error(`${d.what} has no ${quote(d.key)}`, `Add the key ${quote(d.key)}.`),
   'wrong-type': (d) => error(`expected ${headOf(d.expected)}, found ${d.got}`, `Write ${d.expected}.`),
   'unsupported-kind': (d) =>
     d.isSwitch
       ? error(
-          `unknown kind ${q(d.got)}`,
+          `unknown kind ${quote(d.got)}`,
           'Describe it as kind: switch, with its lugs and positions; see the README.',
         )
-      : error(`${q(d.got)} is a part that is not supported yet`, `Supported kinds: ${list(d.allowed)}.`),
+      : error(`${quote(d.got)} is a part that is not supported yet`, `Supported kinds: ${list(d.allowed)}.`),
   'bad-choice': (d) =>
-    error(`${q(d.got)} is not allowed here`, meant(d.nearest, `Allowed: ${list(d.allowed)}.`)),
-  'bad-quantity': (d) => error(`${q(d.got)}: ${d.why}`, `Write a value such as ${d.examples}.`),
-  'bad-length': (d) => error(`${q(d.got)}: ${d.why}`, `Write a length such as ${d.examples}.`),
+    error(`${quote(d.got)} is not allowed here`, meant(d.nearest, `Allowed: ${list(d.allowed)}.`)),
+  'bad-quantity': (d) => error(`${quote(d.got)}: ${d.why}`, `Write a value such as ${d.examples}.`),
+  'bad-length': (d) => error(`${quote(d.got)}: ${d.why}`, `Write a length such as ${d.examples}.`),
   'bad-kit-id': (d) =>
     error(
-      `${q(d.got)} is not a valid kit id`,
+      `${quote(d.got)} is not a valid kit id`,
       'Use lower-case letters, digits and single hyphens; start with a letter; at most 40 characters. The id is used in file names.',
     ),
   'bad-name': (d) =>
     error(
-      `${q(d.got)} cannot be the name of a part`,
+      `${quote(d.got)} cannot be the name of a part`,
       'Use lower-case letters, digits and single hyphens, starting with a letter, at most 24 characters.',
     ),
   'bad-joint': (d) =>
     error(
-      `${q(d.got)} is not a joint`,
+      `${quote(d.got)} is not a joint`,
       d.arrow === undefined
         ? 'Write PART.LUG > PART.LUG, for example neck.hot > selector.A1.'
         : `Write > in place of ${d.arrow}, for example neck.hot > selector.A1.`,
@@ -174,7 +175,7 @@ export const wording: Wording = {
     ),
   'bad-colour': (d) =>
     error(
-      `${q(d.got)} is not an IEC 60757 colour code`,
+      `${quote(d.got)} is not an IEC 60757 colour code`,
       meant(
         d.nearest,
         `Allowed: ${list(d.allowed)}; or two of them in this order; green and yellow only as GNYE.`,
@@ -182,35 +183,35 @@ export const wording: Wording = {
     ),
   'bad-value': (d) => error(d.why, d.remedy),
   'unknown-part': (d) =>
-    error(`unknown part ${q(d.part)}`, meant(d.nearest, `Parts of this kit: ${list(d.allowed)}.`)),
+    error(`unknown part ${quote(d.part)}`, meant(d.nearest, `Parts of this kit: ${list(d.allowed)}.`)),
   'unknown-lug': (d) =>
     error(
-      `${q(d.part)} (${d.what}) has no lug ${q(d.lug)}`,
+      `${quote(d.part)} (${d.what}) has no lug ${quote(d.lug)}`,
       meant(d.nearest, `Its lugs: ${list(d.allowed)}.`),
     ),
   'not-connected': (d) =>
-    error(`${q(d.part)} (${d.what}) is not connected`, 'Add its joints, or remove it from parts.'),
-  'lug-to-itself': (d) => error(`${bare(d.lug)} is connected to itself`, 'Name the other end.'),
+    error(`${quote(d.part)} (${d.what}) is not connected`, 'Add its joints, or remove it from parts.'),
+  'lug-to-itself': (d) => error(`${clip(d.lug)} is connected to itself`, 'Name the other end.'),
   'joined-twice': (d) =>
-    error(`${bare(d.a)} and ${bare(d.b)} are connected twice`, 'Remove one of the two joints.'),
+    error(`${clip(d.a)} and ${clip(d.b)} are connected twice`, 'Remove one of the two joints.'),
   'leg-not-connected': (d) =>
     error(
-      `leg ${bare(d.leg)} of ${q(d.part)} (${d.what}) is not connected`,
+      `leg ${clip(d.leg)} of ${quote(d.part)} (${d.what}) is not connected`,
       'Connect it, or remove the part.',
     ),
   'not-a-leg': (d) =>
     error(
-      `neither ${bare(d.from)} nor ${bare(d.to)} is a component leg`,
+      `neither ${clip(d.from)} nor ${clip(d.to)} is a component leg`,
       'Use leg only for the bare leg of a component; otherwise use wire.',
     ),
   'jumper-across-parts': (d) =>
     error(
-      `${bare(d.from)} and ${bare(d.to)} are on different parts`,
+      `${clip(d.from)} and ${clip(d.to)} are on different parts`,
       'A jumper connects lugs of one part; use wire between parts.',
     ),
   'bend-needs-case': (d) =>
     error(
-      `${bare(d.from)} cannot be bent onto ${bare(d.to)}`,
+      `${clip(d.from)} cannot be bent onto ${clip(d.to)}`,
       'Only a lug of a pot can be bent back, onto that pot’s own case; write bend: POT.1 > POT.case.',
     ),
   'no-jack': () =>
@@ -223,32 +224,32 @@ export const wording: Wording = {
   'no-pickup': () => error('the kit has no pickup', 'Add a part of kind single-coil or humbucker.'),
   'jack-not-connected': (d) =>
     error(
-      `the ${bare(d.lug)} of ${q(d.part)} is not connected`,
+      `the ${clip(d.lug)} of ${quote(d.part)} is not connected`,
       d.signal
-        ? `Connect ${bare(d.part)}.${bare(d.lug)} to the volume control or the switch.`
-        : `Connect ${bare(d.part)}.${bare(d.lug)} to the grounded case of a pot.`,
+        ? `Connect ${clip(d.part)}.${clip(d.lug)} to the volume control or the switch.`
+        : `Connect ${clip(d.part)}.${clip(d.lug)} to the grounded case of a pot.`,
     ),
   'jack-swapped': (d) =>
     error(
-      `tip and sleeve of ${q(d.part)} are swapped: ${list(d.on)} ${d.on.length === 1 ? 'is' : 'are'} connected to the tip`,
-      `Connect ${bare(d.sleeve)} to ground, and ${bare(d.tip)} to the volume control or the switch.`,
+      `tip and sleeve of ${quote(d.part)} are swapped: ${list(d.on)} ${d.on.length === 1 ? 'is' : 'are'} connected to the tip`,
+      `Connect ${clip(d.sleeve)} to ground, and ${clip(d.tip)} to the volume control or the switch.`,
     ),
   'pickup-no-hot': (d) =>
     error(
-      `the hot lead of ${q(d.part)} is not connected`,
-      `Connect ${bare(d.part)}.${bare(d.lug)} to the switch or the volume control.`,
+      `the hot lead of ${quote(d.part)} is not connected`,
+      `Connect ${clip(d.part)}.${clip(d.lug)} to the switch or the volume control.`,
     ),
   'pickup-no-ground': (d) =>
     error(
-      `${q(d.part)} has no path to ground`,
-      `Connect ${bare(d.part)}.${bare(d.lug)} to the grounded case of a pot or to the jack’s sleeve.`,
+      `${quote(d.part)} has no path to ground`,
+      `Connect ${clip(d.part)}.${clip(d.lug)} to the grounded case of a pot or to the jack’s sleeve.`,
     ),
   'ground-point-no-ground': (d) =>
     error(
-      `${q(d.part)} is not connected to ground`,
+      `${quote(d.part)} is not connected to ground`,
       d.on.length === 0
-        ? `Connect it to ${bare(d.sleeve)} or to a grounded case; ungrounded strings or shields hum.`
-        : `It is on the signal. First disconnect it from ${list(d.on)}; then connect it to ${bare(d.sleeve)} or to a grounded case.`,
+        ? `Connect it to ${clip(d.sleeve)} or to a grounded case; ungrounded strings or shields hum.`
+        : `It is on the signal. First disconnect it from ${list(d.on)}; then connect it to ${clip(d.sleeve)} or to a grounded case.`,
     ),
   'no-output': (d) =>
     error(
@@ -265,8 +266,8 @@ export const wording: Wording = {
         : d.joints.length === 0
           ? 'Find the joint that connects the signal to ground and move it.'
           : d.joints.length === 1
-            ? `${q(d.joints[0] ?? '')} connects the signal to ground: move one end to the correct lug.`
-            : `One of these joints is wrong: ${d.joints.map(q).join(', ')}. Move one end of the wrong joint to the correct lug.`,
+            ? `${quote(d.joints[0] ?? '')} connects the signal to ground: move one end to the correct lug.`
+            : `One of these joints is wrong: ${d.joints.map(quote).join(', ')}. Move one end of the wrong joint to the correct lug.`,
     ),
   'too-many': (d) => error(`the kit has ${d.count} ${d.what}`, `Use at most ${d.most} in one kit.`),
   'crowded-lug': (d) =>
@@ -275,9 +276,9 @@ export const wording: Wording = {
       'Move one joint to another lug that is already connected to this one, such as the far end of one of its wires.',
     ),
   'unknown-arrangement': (d) =>
-    error(`unknown arrangement ${q(d.got)}`, meant(d.nearest, `Arrangements: ${list(d.allowed)}.`)),
+    error(`unknown arrangement ${quote(d.got)}`, meant(d.nearest, `Arrangements: ${list(d.allowed)}.`)),
   'unknown-page': (d) =>
-    error(`unknown page format ${q(d.got)}`, meant(d.nearest, `Page formats: ${list(d.allowed)}.`)),
+    error(`unknown page format ${quote(d.got)}`, meant(d.nearest, `Page formats: ${list(d.allowed)}.`)),
   'bad-arrangement': (d) =>
     error(
       `the arrangement cannot be used:${d.reasons.map((one) => `${d.reasons.length > 1 ? '\n     ' : ''} ${one}`).join('')}`,
@@ -290,7 +291,7 @@ export const wording: Wording = {
     ),
   'missing-glyph': (d) =>
     error(
-      `${q(d.text)} has ${d.glyphs.length === 1 ? 'a character' : 'characters'} that the drawing’s font does not have: ${list(d.glyphs.map(glyphWords))}`,
+      `${quote(d.text)} has ${d.glyphs.length === 1 ? 'a character' : 'characters'} that the drawing’s font does not have: ${list(d.glyphs.map(glyphWords))}`,
       `Use other characters in place of ${d.glyphs.length === 1 ? 'it' : 'them'}.`,
     ),
   'no-route': () =>
@@ -300,12 +301,12 @@ export const wording: Wording = {
     ),
   'drawing-misleads': (d) =>
     error(
-      `${bare(d.drawing)} could be misread and was not written: ${found(d)}`,
+      `${clip(d.drawing)} could be misread and was not written: ${found(d)}`,
       'Try another arrangement with --arrangement, or a shorter label. This is a bug in Solderleaf; please report it.',
     ),
   'drawing-untidy': (d) => ({
     severity: 'warning',
-    message: `${bare(d.drawing)} is untidy: ${found(d)}`,
+    message: `${clip(d.drawing)} is untidy: ${found(d)}`,
     remedy: 'Check it before you print it; a shorter label or another arrangement may help.',
   }),
   ...noteWording,

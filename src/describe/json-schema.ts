@@ -10,4 +10,4 @@ export function kitJsonSchema(): object {
 }
 
 /** The schema as the text of its file. */
-export const printKitJsonSchema = (): string => `${JSON.stringify(kitJsonSchema(), null, 2)}\n`;
+export const formatKitJsonSchema = (): string => `${JSON.stringify(kitJsonSchema(), null, 2)}\n`;

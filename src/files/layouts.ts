@@ -7,8 +7,8 @@ import { z } from 'zod';
 import { nearest } from '../common/nearest.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import { list } from '../common/quoting.ts';
+import { toDiagnostics } from '../describe/diagnostics.ts';
 import { problemsOf } from '../describe/issues.ts';
-import { report } from '../describe/report.ts';
 import { parseText } from '../describe/source.ts';
 import type { Page } from '../draw/head.ts';
 import { type Arrangement, arrangementSchema } from '../place/arrangement.ts';
@@ -55,7 +55,7 @@ export function findArrangement(name: string): Arrangement | string {
     known.set(name, arrangement);
     return arrangement;
   }
-  return report(errors, source)
+  return toDiagnostics(errors, source)
     .map(({ place, message, remedy }) => `${file}:${place.line}:${place.column}: ${message}. ${remedy}`)
     .join('\n');
 }

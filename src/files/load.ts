@@ -6,7 +6,7 @@ import { valueSource } from '../describe/source.ts';
 import { isBytes, LARGEST_KIT, readBytes } from './read-file.ts';
 import { isScript, runScript } from './script.ts';
 
-/** What a file gave: a kit when it has no error, and the reports in any case. */
+/** What a file gave: a kit when it has no error, and the diagnostics in any case. */
 export interface Loaded extends Checked {
   readonly file: string;
 }

@@ -99,7 +99,7 @@ function writeText(file: string, plan: PadPlan, edit: KitEdit): PadWriting {
 function reads(text: string, file: string, plan: PadPlan): boolean {
   const { kit } = readKit(text, file);
   if (!kit || !isDeepStrictEqual(kit, plan.kit)) return false;
-  const loads = solveLoads(buildCircuit(kit)).flatMap((state) => state.loads);
+  const loads = solveLoads(buildCircuit(kit)).flatMap((state) => state.pickups);
   return plan.effects.every(
     ({ after }, i) => after.dcLoad === loads[i]?.dcLoad && after.signalLoad === loads[i]?.signalLoad,
   );

@@ -219,7 +219,7 @@ function wiresOf(
       ends,
       half: Math.max(...strokes.map((stroke) => stroke.half)),
     };
-    if (course.broken || !one) broken.push(finding('broken', points[0], { wire: wireWords(read) }));
+    if (course.broken || !one) broken.push(finding('broken', points[0], { wire: wireText(read) }));
     return read;
   });
   return { wires, broken };
@@ -234,8 +234,8 @@ function lugAt(lugs: readonly DrawnLug[], p: Point | undefined): DrawnLug | unde
   return best.length === 1 ? best[0] : undefined;
 }
 
-export const lugWords = (lug: DrawnLug | undefined): string =>
+export const lugText = (lug: DrawnLug | undefined): string =>
   lug ? `${lug.part}.${lug.name ?? (lug.is === 'leg' ? 'leg' : 'case')}` : 'nowhere';
 
-export const wireWords = ({ ends }: Pick<DrawnWire, 'ends'>): string =>
-  `the wire from ${lugWords(ends[0])} to ${lugWords(ends[1])}`;
+export const wireText = ({ ends }: Pick<DrawnWire, 'ends'>): string =>
+  `the wire from ${lugText(ends[0])} to ${lugText(ends[1])}`;

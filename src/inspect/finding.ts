@@ -94,5 +94,5 @@ export const finding = <R extends Rule>(rule: R, where: Point | undefined, detai
 });
 
 /** `12.5,40  text-on-text  “Neck” touches “Bridge”`. */
-export const printFinding = ({ rule, where, message }: Finding): string =>
+export const formatFinding = ({ rule, where, message }: Finding): string =>
   `${where ? `${where.x},${where.y}` : '-'}  ${rule}  ${message}`;

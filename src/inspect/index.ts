@@ -15,7 +15,7 @@ import { textFindings } from './rules/texts.ts';
 import { wireFindings } from './rules/wires.ts';
 import { type Solved, solve } from './solved.ts';
 
-export { printFinding, type Weight } from './finding.ts';
+export { formatFinding, type Weight } from './finding.ts';
 
 /** Every rule, in the order the findings come in. */
 const RULES: readonly ((drawing: Drawing) => readonly Finding[])[] = [

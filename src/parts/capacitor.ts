@@ -1,6 +1,6 @@
 import { at } from '../common/geometry.ts';
 import { capacitorCode } from '../common/marking.ts';
-import { given, givenOr, printQuantity, type Sourced } from '../common/units.ts';
+import { formatQuantity, given, givenOr, type Sourced } from '../common/units.ts';
 import { farads, fraction } from './fields.ts';
 import { definePart, type PartBase } from './kind.ts';
 import { g } from './outline.ts';
@@ -42,7 +42,7 @@ export const capacitor = definePart({
     { kind: 'capacitance', id: 'body', a: A.name, b: B.name, farads: part.value, tolerance: part.tolerance },
   ],
   component: ({ value, sleeved }) => ({
-    value: printQuantity(value.value, 'farad'),
+    value: formatQuantity(value.value, 'farad'),
     print: capacitorCode(value.value),
     sleeved,
   }),
@@ -50,7 +50,7 @@ export const capacitor = definePart({
     { field: 'value', what: 'a capacitor', value: value.value, unit: 'farad', least: 50e-12, most: 470e-9 },
   ],
   outline: (part, caption) =>
-    twoLegOutline(part.label, printQuantity(part.value.value, 'farad'), BODY, caption),
+    twoLegOutline(part.label, formatQuantity(part.value.value, 'farad'), BODY, caption),
   face: (part, { outline }) => {
     // A little lower than the room it has, so that a name above it with a p or a g keeps clear.
     const room = outline.body;

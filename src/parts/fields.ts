@@ -1,6 +1,6 @@
 /** Fields that several kinds share, as zod schemas. Each carries the words an editor shows at completion. */
 import { z } from 'zod';
-import { parseQuantity, printQuantity, type Unit } from '../common/units.ts';
+import { formatQuantity, parseQuantity, type Unit } from '../common/units.ts';
 
 const EXAMPLES: Readonly<Record<Unit, string>> = {
   ohm: '470k, 4k7, 1M, 220 or 8.2k',
@@ -41,7 +41,7 @@ const quantity = (unit: Unit) =>
           : value <= 0
             ? `${WHAT[unit]} must be more than zero`
             : value < least || value > most
-              ? `${WHAT[unit]} out of range; allowed: ${printQuantity(least, unit)} to ${printQuantity(most, unit)}${milli(written, unit)}`
+              ? `${WHAT[unit]} out of range; allowed: ${formatQuantity(least, unit)} to ${formatQuantity(most, unit)}${milli(written, unit)}`
               : undefined;
       if (value === undefined || wrong !== undefined) {
         ctx.addIssue({

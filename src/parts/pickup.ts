@@ -3,7 +3,7 @@
 import { z } from 'zod';
 import { around, at } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
-import { given, givenOr, printQuantity } from '../common/units.ts';
+import { formatQuantity, given, givenOr } from '../common/units.ts';
 import { farads, fraction, henries, ohms } from './fields.ts';
 import type { Element, LugSpec, PartBase, PickupPart, Seen, UsualValue } from './kind.ts';
 import { g, type LabelSlot, type Outline, TYPE, tagCentre, tagPorts } from './outline.ts';
@@ -96,7 +96,7 @@ const SYMBOL = 54;
 /** A pickup lying down, its two leads leaving on the right. `what` is the second line's first word. */
 export function pickupOutline(part: PickupPart<string>, what: string): Outline {
   const assumed = part.resistance.from === 'default' ? ' assumed' : '';
-  const resistance = `${printQuantity(part.resistance.value, 'ohm')}${assumed}`;
+  const resistance = `${formatQuantity(part.resistance.value, 'ohm')}${assumed}`;
   const texts = [part.label, `${what}, ${resistance}`] as const;
   const text = Math.max(textWidth(texts[0], TYPE.name, 'bold'), textWidth(texts[1], TYPE.value));
   const columns = Math.max(9, Math.ceil((SYMBOL + text + 26) / g(1)));

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { around, at, type Point, type Rect } from '../common/geometry.ts';
-import { given, givenOr, printQuantity, type Sourced } from '../common/units.ts';
+import { formatQuantity, given, givenOr, type Sourced } from '../common/units.ts';
 import { fraction, ohms } from './fields.ts';
 import { fitLabels } from './fit.ts';
 import { definePart, type LugSpec, type PartBase, type Seen, type Taper } from './kind.ts';
@@ -121,7 +121,7 @@ const TAPERS = { linear: 'lin', log: 'log', 'reverse-log': 'rev log' } as const;
 
 /** Pot from the solder side: round case above, three lugs below. */
 function potOutline(part: Pot): Outline {
-  const value = `${printQuantity(part.value.value, 'ohm')} ${TAPERS[part.taper.value]}`;
+  const value = `${formatQuantity(part.value.value, 'ohm')} ${TAPERS[part.taper.value]}`;
   return {
     width: g(8),
     height: g(9),

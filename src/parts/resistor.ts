@@ -1,6 +1,6 @@
 import { around } from '../common/geometry.ts';
 import { resistorBands } from '../common/marking.ts';
-import { given, givenOr, printQuantity, type Sourced } from '../common/units.ts';
+import { formatQuantity, given, givenOr, type Sourced } from '../common/units.ts';
 import { fraction, ohms } from './fields.ts';
 import { definePart, type PartBase } from './kind.ts';
 import { g } from './outline.ts';
@@ -54,13 +54,13 @@ export const resistor = definePart({
     { kind: 'resistance', id: 'body', a: A.name, b: B.name, ohms: part.value, tolerance: part.tolerance },
   ],
   component: (part) => ({
-    value: printQuantity(part.value.value, 'ohm'),
+    value: formatQuantity(part.value.value, 'ohm'),
     bands: bandsOf(part),
     sleeved: part.sleeved,
   }),
   withOhms: (part, ohms) => ({ ...part, value: given(ohms) }),
   outline: (part, caption) =>
-    twoLegOutline(part.label, printQuantity(part.value.value, 'ohm'), BODY, caption),
+    twoLegOutline(part.label, formatQuantity(part.value.value, 'ohm'), BODY, caption),
   face: (part, { outline: { body } }) => {
     const bands = bandsOf(part);
     const y = body.y + body.height / 2;

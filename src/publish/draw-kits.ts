@@ -2,15 +2,15 @@
 import { existsSync } from 'node:fs';
 import { join, parse } from 'node:path';
 import { notesOf } from '../annotate/notes.ts';
-import { type Problem, problem, type Report } from '../common/problem.ts';
+import { type Diagnostic, type Problem, problem } from '../common/problem.ts';
+import { toDiagnostics } from '../describe/diagnostics.ts';
 import type { Hand, Kit } from '../describe/kit.ts';
-import { report } from '../describe/report.ts';
 import { type Aspect, drawingName, type Prepared } from '../draw/compose.ts';
 import { isForeign } from '../files/foreign.ts';
 import { arrangementErrors, findArrangement, findPage, pageErrors } from '../files/layouts.ts';
 import { type Loaded, loadKit } from '../files/load.ts';
 import { holds, WriteError, writeWhole } from '../files/write.ts';
-import { printFinding, proofread, type Weight } from '../inspect/index.ts';
+import { formatFinding, proofread, type Weight } from '../inspect/index.ts';
 import type { Arrangement } from '../place/arrangement.ts';
 import { DEFAULT_EFFORT } from '../place/improve.ts';
 import { NoRouteError, type PlaceOptions } from '../place/place.ts';
@@ -45,10 +45,10 @@ export interface DrawOptions extends Wanted {
 /** Parts from which a kit takes seconds to draw. */
 const LARGE = 80;
 
-/** What became of one kit: its reports, what is to be said of each file, and what could not be written. */
+/** What became of one kit: its diagnostics, what is to be said of each file, and what could not be written. */
 export interface Outcome {
   readonly file: string;
-  readonly reports: readonly Report[];
+  readonly diagnostics: readonly Diagnostic[];
   readonly lines: readonly string[];
   readonly errorLines: readonly string[];
   readonly failed: boolean;
@@ -79,16 +79,16 @@ export async function* drawKits(
   for (const plan of plans) {
     const error = isPlan(plan) ? takenError(plan, takers) : undefined;
     if (!isPlan(plan)) yield plan;
-    else if (error) yield refused(plan.file, plan.loaded, report([error], plan.loaded.source));
+    else if (error) yield refused(plan.file, plan.loaded, toDiagnostics([error], plan.loaded.source));
     else yield await drawPlan(plan, options, drawer);
   }
 }
 
 const isPlan = (one: Plan | Outcome): one is Plan => 'drawings' in one;
 
-const refused = (file: string, { reports }: Loaded, errors: readonly Report[] = []): Outcome => ({
+const refused = (file: string, { diagnostics }: Loaded, errors: readonly Diagnostic[] = []): Outcome => ({
   file,
-  reports: [...reports, ...errors],
+  diagnostics: [...diagnostics, ...errors],
   lines: [],
   errorLines: [],
   failed: true,
@@ -100,11 +100,11 @@ function planOf(file: string, loaded: Loaded, options: DrawOptions): Plan | Outc
   const arrangementName = options.arrangement ?? kit.arrangement;
   const arrangement = findArrangement(arrangementName);
   if (typeof arrangement === 'string')
-    return refused(file, loaded, report(arrangementErrors(arrangementName), loaded.source));
+    return refused(file, loaded, toDiagnostics(arrangementErrors(arrangementName), loaded.source));
   const pageName = options.page ?? kit.page;
   const page = pageName === undefined ? undefined : findPage(pageName);
   if (pageName !== undefined && !page)
-    return refused(file, loaded, report(pageErrors(pageName), loaded.source));
+    return refused(file, loaded, toDiagnostics(pageErrors(pageName), loaded.source));
   const circuit = buildCircuit(kit);
   const aspects = aspectsOf(circuit, options, page);
   if (typeof aspects === 'string') return { ...refused(file, loaded), lines: [`${file}: ${aspects}`] };
@@ -160,19 +160,20 @@ async function drawPlan(plan: Plan, options: DrawOptions, drawer: Drawer): Promi
       if (thrown instanceof NoRouteError) return undefined;
       throw thrown;
     });
-  if (!prepared) return refused(file, loaded, report([problem('no-route', ['kit'], {})], loaded.source));
+  if (!prepared)
+    return refused(file, loaded, toDiagnostics([problem('no-route', ['kit'], {})], loaded.source));
   const drawn = plan.drawings.map(({ aspect, target }) => ({ ...drawer.render(prepared, aspect), target }));
   // A drawing is read back before anything of its kit is written.
-  const proofs = report(
+  const proofs = toDiagnostics(
     drawn.flatMap(({ name, svg }) => proofOf(name, svg, prepared)),
     loaded.source,
   );
-  const warnings = report(notesOf(prepared.circuit, prepared.loads), loaded.source).filter(
+  const warnings = toDiagnostics(notesOf(prepared.circuit, prepared.loads), loaded.source).filter(
     ({ severity }) => severity === 'warning',
   );
-  const reports = [...loaded.reports, ...warnings, ...proofs];
+  const diagnostics = [...loaded.diagnostics, ...warnings, ...proofs];
   if (proofs.some(({ severity }) => severity === 'error'))
-    return { file, reports, lines: [], errorLines: [], failed: true };
+    return { file, diagnostics, lines: [], errorLines: [], failed: true };
   const lines: string[] = [];
   const errorLines: string[] = [];
   let failed = false;
@@ -191,7 +192,7 @@ async function drawPlan(plan: Plan, options: DrawOptions, drawer: Drawer): Promi
         `note      ${name}: type on ${plan.page} is only ${(Math.floor(small * 10) / 10).toFixed(1)} mm high; at least ${LEAST_TYPE} mm is readable. Use a larger page, or --step.`,
       );
   }
-  return { file, reports, lines, errorLines, failed };
+  return { file, diagnostics, lines, errorLines, failed };
 }
 
 /** More findings than these of one drawing are only counted. */
@@ -202,7 +203,7 @@ function proofOf(drawing: string, svg: string, prepared: Prepared): readonly Pro
   // Small type has a note of its own: only a larger page makes it larger.
   const found = proofread(svg, prepared).filter(({ rule }) => rule !== 'small-type');
   const of = (weight: Weight) => {
-    const all = found.filter((one) => one.weight === weight).map(printFinding);
+    const all = found.filter((one) => one.weight === weight).map(formatFinding);
     return { drawing, findings: all.slice(0, MOST_FINDINGS), more: Math.max(0, all.length - MOST_FINDINGS) };
   };
   const [misleading, untidy] = [of('misleading'), of('untidy')];

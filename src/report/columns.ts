@@ -1,6 +1,6 @@
 /** Aligned columns of text for the terminal, and the figures in them. */
-import { printSigned } from '../common/figures.ts';
-import { printQuantity } from '../common/units.ts';
+import { formatSigned } from '../common/figures.ts';
+import { formatQuantity } from '../common/units.ts';
 
 /** A table: the first `left` columns flush left, the others flush right; columns that are empty throughout are left out. */
 export function columns(
@@ -23,8 +23,8 @@ export function columns(
     .join('\n');
 }
 
-export const ohmsText = (value: number): string => printQuantity(value, 'ohm', 4);
+export const ohmsText = (value: number): string => formatQuantity(value, 'ohm', 4);
 
 /** `+30.5 %`; a distance from or to an open circuit has no figure. */
 export const percentText = (percent: number): string =>
-  Number.isFinite(percent) ? `${printSigned(percent, 1)} %` : 'open';
+  Number.isFinite(percent) ? `${formatSigned(percent, 1)} %` : 'open';

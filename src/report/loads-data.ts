@@ -32,7 +32,7 @@ export function loadsData({ circuit, loads, response, readings, limits }: Figure
     frequency: kit.outputLoad.frequency.value,
     coupling: 'none',
     pickups: Object.fromEntries(kit.parts.filter(isPickup).map((part) => [part.name, pickupData(part)])),
-    positions: loads.map(({ index, state, loads: entries, output, silentTogether }) => {
+    positions: loads.map(({ index, state, pickups: entries, output, silentTogether }) => {
       const curves = response[index];
       const wide = limits?.states[index];
       const meter = readings[index];

@@ -11,9 +11,9 @@ import type {
 } from '../analyse/index.ts';
 import { type Circuit, endAt, type LugId, lugId } from '../circuit/circuit.ts';
 import { positionCell } from '../circuit/position.ts';
-import { printCount, printDecibels, printSigned, roundedTo } from '../common/figures.ts';
+import { formatCount, formatDecibels, formatSigned, roundedTo } from '../common/figures.ts';
 import { nth } from '../common/must.ts';
-import { printQuantity } from '../common/units.ts';
+import { formatQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
 import { isPickup, lugsWith } from '../parts/index.ts';
 import { columns, ohmsText } from './columns.ts';
@@ -73,13 +73,13 @@ function rangeText([from, to]: readonly [string, string]): string {
 /** Limits of a resistance, rounded outwards: no value within the tolerances lies outside what is printed. */
 const ohmRange = ({ low, high }: Pick<Range, 'low' | 'high'>): string =>
   rangeText([
-    printQuantity(roundedTo(low, 3, Math.floor), 'ohm'),
-    printQuantity(roundedTo(high, 3, Math.ceil), 'ohm'),
+    formatQuantity(roundedTo(low, 3, Math.floor), 'ohm'),
+    formatQuantity(roundedTo(high, 3, Math.ceil), 'ohm'),
   ]);
 const hertzRange = (range: SampledRange | undefined): string =>
   range ? rangeText([`${Math.round(range.low)} Hz`, `${Math.round(range.high)} Hz`]) : '';
 const decibelRange = (range: SampledRange | undefined): string =>
-  range ? `${printSigned(range.low, 1)} to ${printDecibels(range.high)}` : '';
+  range ? `${formatSigned(range.low, 1)} to ${formatDecibels(range.high)}` : '';
 
 /** The limits of loads and readings; apart from them, where most resonances lie. */
 export function limitTables({ kit, nets }: Circuit, limits: Limits): string {
@@ -131,7 +131,7 @@ export function limitTables({ kit, nets }: Circuit, limits: Limits): string {
     '',
     columns(['position', 'measured', `volume on 10: ${DISCONNECTED}`, CONNECTED], meter),
     '',
-    `Resonance: 95 % of ${printCount(samples)} samples, each value uniform within its tolerance, seed ${seed}`,
+    `Resonance: 95 % of ${formatCount(samples)} samples, each value uniform within its tolerance, seed ${seed}`,
     columns(['position', 'sounding', 'resonance', 'height'], peaks),
   ].join('\n');
 }

@@ -1,7 +1,7 @@
 /** The padding choice in words: what to do about one pickup, and the other ways of doing it. */
 import type { Alternative, Effect, Match, Option, PadAdvice } from '../analyse/index.ts';
 import type { Circuit } from '../circuit/circuit.ts';
-import { andWords, atPosition, whereWords } from '../circuit/position.ts';
+import { andList, atPosition, whereText } from '../circuit/position.ts';
 import { must } from '../common/must.ts';
 import { resistorOf } from '../parts/index.ts';
 import { ohmsText, percentText } from './columns.ts';
@@ -91,7 +91,7 @@ export function alternativeText(circuit: Circuit, alternative: Alternative): str
     case 'spare-pole': {
       const { pad, states } = alternative;
       const wires = (pad.wires ?? []).map(([from, to]) => `a wire from ${from} to ${to}`).join(', ');
-      const where = whereWords(
+      const where = whereText(
         circuit,
         states.map((index) => must(circuit.states[index], `state ${index}`)),
       );
@@ -99,7 +99,7 @@ export function alternativeText(circuit: Circuit, alternative: Alternative): str
     }
     case 'pots': {
       const pots = Object.entries(alternative.pots).map(([name, ohms]) => `${name} ${ohmsText(ohms)}`);
-      return `other pots and no padding resistor: ${andWords(pots)}`;
+      return `other pots and no padding resistor: ${andList(pots)}`;
     }
     case 'move': {
       const [moved, ...added] = alternative.pads;
@@ -112,6 +112,6 @@ export function alternativeText(circuit: Circuit, alternative: Alternative): str
     case 'remove':
       return `remove ${alternative.part}`;
     case 'tone-jumper':
-      return `a jumper from ${alternative.from} to ${alternative.to}, so that ${andWords(alternative.tones)} works on this pickup too`;
+      return `a jumper from ${alternative.from} to ${alternative.to}, so that ${andList(alternative.tones)} works on this pickup too`;
   }
 }

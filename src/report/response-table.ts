@@ -4,18 +4,18 @@ import { csvFormatRows } from 'd3-dsv';
 import {
   type Curve,
   decibels,
+  type FrequencyResponse,
   type Knobs,
   type PickupCurve,
-  type Response,
   type Shape,
   type StateResponse,
 } from '../analyse/index.ts';
 import { soundingText } from '../annotate/cards.ts';
 import type { Circuit } from '../circuit/circuit.ts';
 import { positionCell } from '../circuit/position.ts';
-import { printSigned } from '../common/figures.ts';
+import { formatSigned } from '../common/figures.ts';
 import { nth } from '../common/must.ts';
-import { printQuantity } from '../common/units.ts';
+import { formatQuantity } from '../common/units.ts';
 import { isPickup } from '../parts/index.ts';
 import { columns } from './columns.ts';
 
@@ -53,15 +53,15 @@ function shapeCells({ shape }: Curve): readonly string[] {
 }
 
 const peakCells = ({ resonance }: Shape): readonly string[] =>
-  resonance ? [hertz(resonance.frequency), `${printSigned(resonance.height, 1)} dB`] : ['no peak', ''];
+  resonance ? [hertz(resonance.frequency), `${formatSigned(resonance.height, 1)} dB`] : ['no peak', ''];
 
 function referenceCells({ reference, difference }: PickupCurve): readonly string[] {
   const { frequency, percent, height } = difference;
   return [
     ...peakCells(reference.shape),
-    frequency === undefined ? '' : `${printSigned(frequency, 0)} Hz`,
-    percent === undefined ? '' : `${printSigned(percent, 1)} %`,
-    height === undefined ? '' : `${printSigned(height, 1)} dB`,
+    frequency === undefined ? '' : `${formatSigned(frequency, 0)} Hz`,
+    percent === undefined ? '' : `${formatSigned(percent, 1)} %`,
+    height === undefined ? '' : `${formatSigned(height, 1)} dB`,
   ];
 }
 
@@ -71,7 +71,7 @@ const hertz = (frequency: number): string => `${Math.round(frequency)} Hz`;
 export function responseHead({ kit }: Circuit, knobs?: Knobs): string {
   const { cable, amplifier } = kit.outputLoad;
   const setting = knobs ? `volume ${knobs.volume}, tone ${knobs.tone}; ` : '';
-  const load = `cable ${printQuantity(cable.value, 'farad')}, amplifier ${printQuantity(amplifier.value, 'ohm')}`;
+  const load = `cable ${formatQuantity(cable.value, 'farad')}, amplifier ${formatQuantity(amplifier.value, 'ohm')}`;
   return `${kit.title}\n${setting}${load}; peak heights relative to the level at 100 Hz${kit.parts.some((part) => isPickup(part) && !part.coreLoss) ? ', core loss neglected' : ''}`;
 }
 
@@ -84,7 +84,7 @@ interface Column {
  * A row a frequency: hertz, then decibels of every state, of each of its pickups alone where it has several, and of
  * every pickup's reference. −200 stands for silence.
  */
-export function responseCsv(circuit: Circuit, { frequencies, states }: Response): string {
+export function responseCsv(circuit: Circuit, { frequencies, states }: FrequencyResponse): string {
   const columns = [
     ...states.flatMap((state) => columnsOf(circuit, state)),
     ...referenceColumns(circuit, states),

@@ -1,8 +1,8 @@
 /** Loads, response and what is assumed of the pickups as aligned tables for the terminal. */
 import type { StateLoads } from '../analyse/index.ts';
-import { joiningWords, levelWords } from '../annotate/joining.ts';
-import { andWords, positionCell } from '../circuit/position.ts';
-import { printQuantity } from '../common/units.ts';
+import { joiningText, levelText } from '../annotate/joining.ts';
+import { andList, positionCell } from '../circuit/position.ts';
+import { formatQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
 import { isPickup, type Pickup, whatIs } from '../parts/index.ts';
 import { columns, ohmsText, percentText } from './columns.ts';
@@ -22,7 +22,7 @@ const LOAD_HEADS = [
 
 /** One line for each sounding pickup in each state. */
 export function loadsTable(loads: readonly StateLoads[]): string {
-  const rows = loads.flatMap(({ state, loads: entries }) =>
+  const rows = loads.flatMap(({ state, pickups: entries }) =>
     entries.length === 0
       ? [[positionCell(state), 'none']]
       : entries.map(({ pickup, dcLoad, signalLoad, reference, difference, total }, i) => [
@@ -44,11 +44,11 @@ export function loadsTable(loads: readonly StateLoads[]): string {
 /** How the pickups of each state are joined, and how far the quieter ones are down; empty where there is nothing to say. */
 export function togetherTable(loads: readonly StateLoads[]): string {
   const rows = loads.flatMap((entry): readonly (readonly string[])[] => {
-    const levels = entry.loads.flatMap((one) => {
-      const words = levelWords(one);
+    const levels = entry.pickups.flatMap((one) => {
+      const words = levelText(one);
       return words === undefined ? [] : [`${one.pickup} ${words}`];
     });
-    const joined = joiningWords(entry, (name) => name);
+    const joined = joiningText(entry, (name) => name);
     return joined === undefined && levels.length === 0
       ? []
       : [[positionCell(entry.state), entry.state.sounding.join(' + '), joined ?? '', levels.join(', ')]];
@@ -79,7 +79,7 @@ export function assumptions(kit: Kit): string {
   const lines = kit.parts.filter(isPickup).flatMap((pickup) => {
     const values = defaultedOf(pickup).map((field) => {
       const [letter, unit] = LETTERS[field];
-      return `${letter} ${printQuantity(pickup[field].value, unit)}`;
+      return `${letter} ${formatQuantity(pickup[field].value, unit)}`;
     });
     return values.length === 0
       ? []
@@ -93,7 +93,7 @@ function coreLossLine({ parts }: Kit): readonly string[] {
   const without = parts.filter(isPickup).flatMap(({ name, coreLoss }) => (coreLoss ? [] : [name]));
   return without.length === 0
     ? []
-    : [`Core loss is neglected for ${andWords(without)}: the real peak is lower (in dB) and broader.`];
+    : [`Core loss is neglected for ${andList(without)}: the real peak is lower (in dB) and broader.`];
 }
 
 const COUPLING = 'Mutual inductance between pickups is neglected: each pickup is one winding.';

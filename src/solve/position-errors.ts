@@ -3,7 +3,7 @@
 import { type LugId, lugId, lugIdOf, type State } from '../circuit/circuit.ts';
 import { DisjointSet } from '../circuit/disjoint-set.ts';
 import { exchanged } from '../circuit/exchange.ts';
-import { whereWords } from '../circuit/position.ts';
+import { whereText } from '../circuit/position.ts';
 import { must } from '../common/must.ts';
 import { type Path, type Problem, problem } from '../common/problem.ts';
 import type { Joint, Kit } from '../describe/kit.ts';
@@ -158,16 +158,14 @@ function silentErrors(
   const move = backwards?.joints[0];
   if (backwards && move) {
     const path = ['joints', move.joint.index, move.joint.kind, move.end, 'lug'];
-    return [
-      problem(code, path, { where: whereWords({ states: all }, some), joints: [], pot: backwards.pot }),
-    ];
+    return [problem(code, path, { where: whereText({ states: all }, some), joints: [], pot: backwards.pot })];
   }
   const everywhere = some.length === all.length;
   const causes =
     code === 'no-output' ? [{ joints: [], states: some }] : shorts(kit, everywhere ? some.slice(0, 1) : some);
   return causes.map(({ joints, states }) => {
     const [joint] = joints;
-    const where = whereWords({ states: all }, everywhere ? all : states);
+    const where = whereText({ states: all }, everywhere ? all : states);
     const detail = { where, joints: joints.map(jointWords) };
     return joint
       ? problem(code, ['joints', joint.index], detail)

@@ -29,17 +29,17 @@ describe('loads of the HSS set, five-way, 500k volume, 250k and 500k tones, 470k
   it.each(rows.map((row, i) => [i + 1, row] as const))('position %i', (position, row) => {
     const state = solved[position - 1];
     expect(state?.state.settings).toEqual({ selector: position });
-    expect(state?.loads.map((load) => load.pickup).sort()).toEqual(Object.keys(row).sort());
+    expect(state?.pickups.map((load) => load.pickup).sort()).toEqual(Object.keys(row).sort());
     for (const [pickup, [dc, signal]] of Object.entries(row)) {
-      const load = state?.loads.find((one) => one.pickup === pickup);
+      const load = state?.pickups.find((one) => one.pickup === pickup);
       expect(off(load?.dcLoad ?? 0, dc)).toBeLessThan(1e-3);
       expect(off(load?.signalLoad ?? 0, signal)).toBeLessThan(5e-3);
     }
   });
 
   it('gives the reference harness of each kind (common practice, no source)', () => {
-    const first = solved[0]?.loads[0]?.reference;
-    const third = solved[2]?.loads[0]?.reference;
+    const first = solved[0]?.pickups[0]?.reference;
+    const third = solved[2]?.pickups[0]?.reference;
     expect(off(first?.dcLoad ?? 0, 500e3)).toBeLessThan(1e-9);
     expect(off(first?.signalLoad ?? 0, 250e3)).toBeLessThan(5e-3);
     expect(off(third?.dcLoad ?? 0, 250e3)).toBeLessThan(1e-9);
@@ -47,7 +47,7 @@ describe('loads of the HSS set, five-way, 500k volume, 250k and 500k tones, 470k
   });
 
   it('takes the capacitor in: signal load is above the figure that takes it for a short', () => {
-    const load = solved[0]?.loads[0];
+    const load = solved[0]?.pickups[0];
     expect(load?.signalLoad).toBeGreaterThan(250e3);
     // Series R and C as one conductance: G = R / (R² + X²) (Kuphaldt II, ch. 5).
     const x = 1 / (2 * Math.PI * 1000 * 22e-9);
@@ -55,9 +55,9 @@ describe('loads of the HSS set, five-way, 500k volume, 250k and 500k tones, 470k
   });
 
   it('counts the other pickup and the amplifier into the total load', () => {
-    const alone = solved[0]?.loads[0];
+    const alone = solved[0]?.pickups[0];
     expect(off(alone?.total.dcLoad ?? 0, par(500e3, 1e6))).toBeLessThan(1e-9);
-    const shared = solved[1]?.loads.find((load) => load.pickup === 'middle');
+    const shared = solved[1]?.pickups.find((load) => load.pickup === 'middle');
     expect(off(shared?.total.dcLoad ?? 0, par(neck, 1e6, 8.4e3))).toBeLessThan(1e-9);
   });
 });
@@ -73,7 +73,7 @@ describe('edges', () => {
   };
 
   it('a pickup whose return hangs free sounds nowhere', () => {
-    expect(solveLoads(makeCircuit(volumeOnly))[0]?.loads).toEqual([]);
+    expect(solveLoads(makeCircuit(volumeOnly))[0]?.pickups).toEqual([]);
   });
 
   it('a pickup alone at the jack works into no load at all', () => {
@@ -81,7 +81,7 @@ describe('edges', () => {
       parts: { only: { kind: 'single-coil' }, output: { kind: 'jack' } },
       joints: ['only.hot > output.tip', 'only.ground > output.sleeve'],
     });
-    expect(solveLoads(circuit)[0]?.loads[0]).toMatchObject({ dcLoad: Infinity, signalLoad: Infinity });
+    expect(solveLoads(circuit)[0]?.pickups[0]).toMatchObject({ dcLoad: Infinity, signalLoad: Infinity });
   });
 
   it('a capacitor alone is not a load either', () => {
@@ -98,7 +98,7 @@ describe('edges', () => {
         'cap.2 > output.sleeve',
       ],
     });
-    expect(solveLoads(circuit)[0]?.loads[0]).toMatchObject({ dcLoad: Infinity, signalLoad: Infinity });
+    expect(solveLoads(circuit)[0]?.pickups[0]).toMatchObject({ dcLoad: Infinity, signalLoad: Infinity });
   });
 
   it('a shorted output leaves nothing sounding', () => {
@@ -106,7 +106,9 @@ describe('edges', () => {
       ...mixedSet,
       joints: [...mixedSet.joints, 'output.tip > output.sleeve'],
     });
-    expect(solveLoads(circuit).every((state) => state.state.shorted && state.loads.length === 0)).toBe(true);
+    expect(solveLoads(circuit).every((state) => state.state.shorted && state.pickups.length === 0)).toBe(
+      true,
+    );
   });
 
   it('is the same twice', () => {

@@ -138,8 +138,8 @@ describe('spread', () => {
     const loads = solveLoads(circuit);
     spread.states.forEach((one, i) => {
       one.pickups.forEach((pickup, k) => {
-        expect(pickup.dcLoad.nominal).toBe(loads[i]?.loads[k]?.dcLoad);
-        expect(pickup.signalLoad.nominal).toBe(loads[i]?.loads[k]?.signalLoad);
+        expect(pickup.dcLoad.nominal).toBe(loads[i]?.pickups[k]?.dcLoad);
+        expect(pickup.signalLoad.nominal).toBe(loads[i]?.pickups[k]?.signalLoad);
       });
     });
   });

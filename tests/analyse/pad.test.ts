@@ -81,8 +81,8 @@ describe('a mixed set without pads, 500k pots', () => {
 
   it('the plan’s kit is the circuit its effects were solved in', () => {
     const plan = choosePads(mixed);
-    const again = solveLoads(buildCircuit(plan.kit)).flatMap(({ loads }) =>
-      loads.map((one) => one.signalLoad),
+    const again = solveLoads(buildCircuit(plan.kit)).flatMap(({ pickups }) =>
+      pickups.map((one) => one.signalLoad),
     );
     expect(plan.effects.map((effect) => effect.after.signalLoad)).toEqual(again);
     expect(choosePads(buildCircuit(plan.kit)).advice.map((one) => one.kind)).toEqual(['fits', 'fits']);

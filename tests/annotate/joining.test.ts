@@ -1,7 +1,7 @@
 /** How pickups are said to be joined: chains in the order in which their first pickup is written. */
 import { expect, it } from 'vitest';
 import { solveLoads } from '../../src/analyse/index.ts';
-import { joiningWords } from '../../src/annotate/joining.ts';
+import { joiningText } from '../../src/annotate/joining.ts';
 import { makeCircuit } from '../analyse/kits.ts';
 
 it('a chain comes where its first pickup comes', () => {
@@ -24,5 +24,5 @@ it('a chain comes where its first pickup comes', () => {
     ],
   });
   const [loads] = solveLoads(circuit);
-  expect(loads && joiningWords(loads, (name) => name)).toMatch(/^a \+ c in series, in parallel with b/);
+  expect(loads && joiningText(loads, (name) => name)).toMatch(/^a \+ c in series, in parallel with b/);
 });

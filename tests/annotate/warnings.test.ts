@@ -1,21 +1,21 @@
 /** Warnings that a workshop needs, from the solved circuit; facts of the trade are common practice, no source. */
 import { describe, expect, it } from 'vitest';
 import { solveLoads } from '../../src/analyse/index.ts';
-import { joiningWords } from '../../src/annotate/joining.ts';
+import { joiningText } from '../../src/annotate/joining.ts';
 import { notesOf } from '../../src/annotate/notes.ts';
-import { report } from '../../src/describe/report.ts';
+import { toDiagnostics } from '../../src/describe/diagnostics.ts';
 import { valueSource } from '../../src/describe/source.ts';
 import { type Compact, makeCircuit, mixedSet, sampleCircuit, sampleNames } from '../analyse/kits.ts';
 
 const said = (kit: Compact): readonly string[] => {
   const circuit = makeCircuit(kit);
-  return report(notesOf(circuit, solveLoads(circuit)), { ...valueSource('a'), exact: true })
+  return toDiagnostics(notesOf(circuit, solveLoads(circuit)), { ...valueSource('a'), exact: true })
     .filter(({ severity }) => severity !== 'note')
     .map(({ severity, code, message }) => `${severity} ${code}: ${message}`);
 };
 const loadsOf = (kit: Compact) => solveLoads(makeCircuit(kit));
 const joined = (kit: Compact): readonly (string | undefined)[] =>
-  loadsOf(kit).map((entry) => joiningWords(entry, (name) => name));
+  loadsOf(kit).map((entry) => joiningText(entry, (name) => name));
 
 const coil = { kind: 'single-coil' };
 const volume = { kind: 'pot', value: '250k' };
@@ -31,25 +31,25 @@ const inSeries = [
 describe('two single coils in series, one volume of 250 kΩ', () => {
   const [state] = loadsOf({ parts, joints: inSeries });
   it('see the volume and the other’s winding: 250 kΩ + 6 kΩ, by hand 256 kΩ', () => {
-    for (const { dcLoad } of state?.loads ?? []) expect(dcLoad).toBeCloseTo(256e3, 6);
-    expect(state?.loads.length).toBe(2);
+    for (const { dcLoad } of state?.pickups ?? []) expect(dcLoad).toBeCloseTo(256e3, 6);
+    expect(state?.pickups.length).toBe(2);
   });
   it('at 1 kHz the other’s inductance too: by hand (R² + X²)/R of 256 kΩ with 2.4 H, its 110 pF left out', () => {
     const x = 2 * Math.PI * 1000 * 2.4;
     const byHand = (256e3 ** 2 + x ** 2) / 256e3;
-    expect(state?.loads[0]?.signalLoad).toBeCloseTo(byHand, -3);
+    expect(state?.pickups[0]?.signalLoad).toBeCloseTo(byHand, -3);
   });
   it('are said to be in series, in phase, as loud as each other', () => {
     expect(joined({ parts, joints: inSeries })).toEqual(['in series']);
     expect(said({ parts, joints: inSeries })).toEqual([]);
-    expect(state?.loads.map(({ level }) => level)).toEqual([0, 0]);
+    expect(state?.pickups.map(({ level }) => level)).toEqual([0, 0]);
   });
   it('a pad across one of them does not hide the chain', () => {
     const padded = { ...parts, pad: { kind: 'resistor', value: '470k' } };
     const joints = [...inSeries, 'pad.1 > bridge.hot', 'pad.2 > out.sleeve'];
     expect(joined({ parts: padded, joints })).toEqual(['in series']);
     // The neck sees the volume and the bridge's 6 kΩ beside its pad; by hand 250 k + 6 k ∥ 470 k.
-    expect(loadsOf({ parts: padded, joints })[0]?.loads[0]?.dcLoad).toBeCloseTo(
+    expect(loadsOf({ parts: padded, joints })[0]?.pickups[0]?.dcLoad).toBeCloseTo(
       250e3 + (6e3 * 470e3) / 476e3,
       3,
     );
@@ -74,13 +74,13 @@ describe('three pickups, two of them in series', () => {
     const joints = [...inSeries, 'middle.hot > volume.3', 'middle.ground > out.sleeve'];
     expect(joined({ parts: three, joints })).toEqual(['neck + bridge in series, in parallel with middle']);
     // The one in parallel is taken out, the one in the chain stays.
-    const dc = loadsOf({ parts: three, joints })[0]?.loads.map(({ dcLoad }) => Math.round(dcLoad));
+    const dc = loadsOf({ parts: three, joints })[0]?.pickups.map(({ dcLoad }) => Math.round(dcLoad));
     expect(dc).toEqual([256e3, 256e3, 250e3]);
   });
   it('a pair side by side, in series with the third', () => {
     const joints = [...inSeries, 'middle.hot > bridge.hot', 'middle.ground > out.sleeve'];
     expect(joined({ parts: three, joints })).toEqual(['in series and in parallel']);
-    const dc = loadsOf({ parts: three, joints })[0]?.loads.map(({ dcLoad }) => dcLoad) ?? [];
+    const dc = loadsOf({ parts: three, joints })[0]?.pickups.map(({ dcLoad }) => dcLoad) ?? [];
     // The third sees the pair's windings side by side, each of the pair sees the third's.
     expect(dc[0]).toBeCloseTo(253e3, 6);
     expect(dc[1]).toBeCloseTo(256e3, 6);
@@ -125,7 +125,7 @@ describe('a pickup behind a part', () => {
     const joints = ['neck.hot > x.1', 'x.2 > volume.3', 'neck.ground > out.sleeve', ...harness];
     const [state] = loadsOf({ parts: one, joints });
     // By hand: 250 k ∥ 1 M = 200 k of 676 k at the jack; the harness it was made for gives about half a decibel less than all.
-    expect(state?.loads[0]?.level).toBeCloseTo(20 * Math.log10(200 / 676) + 0.47, 0);
+    expect(state?.pickups[0]?.level).toBeCloseTo(20 * Math.log10(200 / 676) + 0.47, 0);
   });
   it('that feeds through a resistor from another’s lug is in the list and in the total load', () => {
     const joints = [
@@ -138,7 +138,7 @@ describe('a pickup behind a part', () => {
     ];
     const [state] = loadsOf({ parts: { ...one, bridge: coil }, joints });
     expect(state?.state.sounding).toEqual(['neck', 'bridge']);
-    const bridge = state?.loads.find(({ pickup }) => pickup === 'bridge');
+    const bridge = state?.pickups.find(({ pickup }) => pickup === 'bridge');
     const [bare, load] = [200e3, 476e3];
     expect(bridge?.total.dcLoad).toBeCloseTo((bare * load) / (bare + load), 3);
   });
@@ -301,9 +301,10 @@ it('a case on the signal is not told to be grounded as it is', () => {
     ...harness,
   ];
   const circuit = makeCircuit({ parts: all, joints });
-  const found = report(notesOf(circuit, solveLoads(circuit)), { ...valueSource('a'), exact: true }).filter(
-    ({ code }) => code.startsWith('case-'),
-  );
+  const found = toDiagnostics(notesOf(circuit, solveLoads(circuit)), {
+    ...valueSource('a'),
+    exact: true,
+  }).filter(({ code }) => code.startsWith('case-'));
   expect(found.map(({ code, message, remedy }) => [code, message, remedy.split(';')[0]])).toEqual([
     [
       'case-on-signal',

@@ -5,7 +5,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { wording } from '../../src/common/wording.ts';
-import { printReport } from '../../src/describe/report.ts';
+import { formatDiagnostic } from '../../src/describe/diagnostics.ts';
 import { load, reportsOf } from './load.ts';
 
 const folder = new URL('../../samples/broken/', import.meta.url);
@@ -27,7 +27,7 @@ test.each(files)('%s', async (file) => {
     expect(report.severity).toBe('error');
     expect(report.message.trim()).not.toBe('');
     expect(report.remedy.trim()).not.toBe('');
-    const printed = printReport(report);
+    const printed = formatDiagnostic(report);
     // No word of a library, no leak of the language underneath, no stack trace.
     expect(printed).not.toMatch(/zod|undefined|\[object|null|NaN|Invalid input|\bat .+:\d+:\d+/i);
     expect(printed.split('\n')[0]).toBe(

@@ -1,9 +1,9 @@
 /** Reads a kit file the way the command line does: bytes, text, problems; a script is run. */
 import { readFileSync } from 'node:fs';
-import type { Problem, Report } from '../../src/common/problem.ts';
+import type { Diagnostic, Problem } from '../../src/common/problem.ts';
 import { decode } from '../../src/describe/decode.ts';
+import { toDiagnostics } from '../../src/describe/diagnostics.ts';
 import { type Reading, readKit } from '../../src/describe/read.ts';
-import { report } from '../../src/describe/report.ts';
 import { valueSource } from '../../src/describe/source.ts';
 import { runScript } from '../../src/files/script.ts';
 import { findErrors } from '../../src/solve/errors.ts';
@@ -25,5 +25,5 @@ export const allProblems = (reading: Reading): readonly Problem[] => [
   ...(reading.draft ? findErrors(reading.draft) : []),
 ];
 
-export const reportsOf = (reading: Reading): readonly Report[] =>
-  report(allProblems(reading), reading.source);
+export const reportsOf = (reading: Reading): readonly Diagnostic[] =>
+  toDiagnostics(allProblems(reading), reading.source);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { toDiagnostics } from '../../src/describe/diagnostics.ts';
 import { readKit } from '../../src/describe/read.ts';
-import { report } from '../../src/describe/report.ts';
 import { findErrors } from '../../src/solve/errors.ts';
 
 /** Errors of a kit given by its parts and joints, as `code message`. */
@@ -9,7 +9,7 @@ function errors(parts: Readonly<Record<string, object>>, joints: readonly unknow
     JSON.stringify({ kit: 'a', title: 'a', parts, joints }),
     'a.json',
   );
-  return report([...problems, ...(draft ? findErrors(draft) : [])], source).map(
+  return toDiagnostics([...problems, ...(draft ? findErrors(draft) : [])], source).map(
     ({ code, message }) => `${code} ${message}`,
   );
 }
@@ -153,7 +153,7 @@ describe('states', () => {
       ),
       'a.json',
     );
-    const [found, ...more] = report(draft ? findErrors(draft) : [], source);
+    const [found, ...more] = toDiagnostics(draft ? findErrors(draft) : [], source);
     expect(more).toEqual([]);
     expect(found?.place.excerpt).toContain('v.3 > out.sleeve');
     expect(found?.remedy).toContain('Swap lugs 1 and 3 of “v”');
@@ -169,7 +169,7 @@ describe('states', () => {
       }),
       'a.json',
     );
-    const [found] = report(draft ? findErrors(draft) : [], source);
+    const [found] = toDiagnostics(draft ? findErrors(draft) : [], source);
     expect(found?.code).toBe('output-shorted');
     expect(found?.remedy).not.toContain('Exchange');
   });

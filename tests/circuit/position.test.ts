@@ -1,7 +1,7 @@
 /** Where something holds, in words: read back, they name just the states that were meant. Invented switches. */
 import { describe, expect, it } from 'vitest';
 import type { State } from '../../src/circuit/circuit.ts';
-import { atPosition, positionCell, positionWords, whereWords } from '../../src/circuit/position.ts';
+import { atPosition, positionCell, positionText, whereText } from '../../src/circuit/position.ts';
 import { seeded } from '../../src/common/random.ts';
 
 /** Every setting of switches with so many positions each. */
@@ -43,13 +43,13 @@ describe('the states that words name', () => {
         round % 4 < 2 ? random() < share : (selector * 7 + phase * round) % 3 === 0,
       );
       if (some.length === 0) continue;
-      expect(named(whereWords({ states }, some, among), among)).toEqual(some);
+      expect(named(whereText({ states }, some, among), among)).toEqual(some);
     }
   });
 
   it('are told by the switches that matter alone', () => {
     const where = (test: (settings: State['settings']) => boolean): string =>
-      whereWords(
+      whereText(
         { states },
         states.filter(({ settings }) => test(settings)),
       );
@@ -66,15 +66,15 @@ describe('the states that words name', () => {
   it('of those in question only; where all of them are meant, no switch is named', () => {
     const among = states.filter(({ settings }) => settings.selector === 2);
     const some = among.filter(({ settings }) => settings.phase === 1);
-    expect(whereWords({ states }, some, among)).toBe(' with phase in position 1');
-    expect(whereWords({ states }, among, among)).toBe(' wherever they sound together');
-    expect(whereWords({ states }, among)).toBe(' with selector in position 2');
+    expect(whereText({ states }, some, among)).toBe(' with phase in position 1');
+    expect(whereText({ states }, among, among)).toBe(' wherever they sound together');
+    expect(whereText({ states }, among)).toBe(' with selector in position 2');
   });
 
   it('of one switch alone, are told without its name', () => {
     const own = statesOf({ selector: 3 });
-    expect(whereWords({ states: own }, own.slice(0, 2))).toBe(' in positions 1 and 2');
-    expect(whereWords({ states: own }, own.slice(2))).toBe(' in position 3');
+    expect(whereText({ states: own }, own.slice(0, 2))).toBe(' in positions 1 and 2');
+    expect(whereText({ states: own }, own.slice(2))).toBe(' in position 3');
     expect(own.map(atPosition)).toEqual([' in position 1', ' in position 2', ' in position 3']);
   });
 
@@ -84,18 +84,18 @@ describe('the states that words name', () => {
       called: { boost: state.settings.boost === 1 ? 'pushed in' : 'pulled out' },
     }));
     const out = states.filter(({ settings }) => settings.boost === 2);
-    expect(whereWords({ states }, out)).toBe(' with boost pulled out');
-    expect(whereWords({ states }, out.slice(0, 1))).toBe(' with selector in position 1, boost pulled out');
+    expect(whereText({ states }, out)).toBe(' with boost pulled out');
+    expect(whereText({ states }, out.slice(0, 1))).toBe(' with selector in position 1, boost pulled out');
     expect(states.slice(0, 2).map(positionCell)).toEqual([
       'selector 1, boost pushed in',
       'selector 1, boost pulled out',
     ]);
-    expect(states.slice(1, 2).map(positionWords)).toEqual(['selector in position 1, boost pulled out']);
+    expect(states.slice(1, 2).map(positionText)).toEqual(['selector in position 1, boost pulled out']);
   });
 
   it('are not told of a kit without a switch', () => {
     const [only] = statesOf({});
-    expect(whereWords({ states: only ? [only] : [] }, only ? [only] : [])).toBe('');
-    expect(whereWords({ states }, [])).toBe('');
+    expect(whereText({ states: only ? [only] : [] }, only ? [only] : [])).toBe('');
+    expect(whereText({ states }, [])).toBe('');
   });
 });

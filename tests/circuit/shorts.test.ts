@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import { kitFromValue } from '../../src/checked.ts';
 
 const short = (joints: readonly string[], more: object = {}) => {
-  const { reports } = kitFromValue(
+  const { diagnostics } = kitFromValue(
     {
       kit: 'short',
       title: 'Short',
@@ -32,7 +32,7 @@ const short = (joints: readonly string[], more: object = {}) => {
     },
     'x.ts',
   );
-  return reports.map(({ code, message, remedy }) => [code, message.split(':')[0], remedy]);
+  return diagnostics.map(({ code, message, remedy }) => [code, message.split(':')[0], remedy]);
 };
 
 it('is told at the one joint that makes it, in the position it makes it in', () =>

@@ -1,7 +1,7 @@
 /** Figures as people read them; SI prefixes (BIPM, SI Brochure, 9th edition, table 7). */
 import { expect, it } from 'vitest';
-import { printCount, roundedTo } from '../../src/common/figures.ts';
-import { printFigure, printQuantity } from '../../src/common/units.ts';
+import { formatCount, roundedTo } from '../../src/common/figures.ts';
+import { formatFigure, formatQuantity } from '../../src/common/units.ts';
 
 it('a value is written without zeros that say nothing, a solved figure with three digits in any case', () => {
   for (const [value, plain, solved] of [
@@ -14,8 +14,8 @@ it('a value is written without zeros that say nothing, a solved figure with thre
     [0, '0 Ω', '0 Ω'],
     [Infinity, 'open', 'open'],
   ] as const) {
-    expect(printQuantity(value, 'ohm')).toBe(plain);
-    expect(printFigure(value, 'ohm')).toBe(solved);
+    expect(formatQuantity(value, 'ohm')).toBe(plain);
+    expect(formatFigure(value, 'ohm')).toBe(solved);
   }
 });
 
@@ -33,5 +33,5 @@ it('limits are rounded outwards, and what is exact stays', () => {
 });
 
 it('large counts have their thousands apart', () => {
-  expect([999, 1000, 10_000, 1_234_567].map(printCount)).toEqual(['999', '1,000', '10,000', '1,234,567']);
+  expect([999, 1000, 10_000, 1_234_567].map(formatCount)).toEqual(['999', '1,000', '10,000', '1,234,567']);
 });

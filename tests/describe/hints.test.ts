@@ -1,7 +1,7 @@
 /** What a message proposes for the mistakes that beginners make. Trade words and abbreviations: common practice, no source. */
 import { describe, expect, it } from 'vitest';
+import { toDiagnostics } from '../../src/describe/diagnostics.ts';
 import { readKit } from '../../src/describe/read.ts';
-import { report } from '../../src/describe/report.ts';
 import { meantColour } from '../../src/describe/words.ts';
 import { ohms } from '../../src/parts/fields.ts';
 import { findErrors } from '../../src/solve/errors.ts';
@@ -31,7 +31,7 @@ joints:
 function told(piece: string, by: string): readonly string[] {
   if (!TEXT.includes(piece)) throw new Error(`there is no ${piece}`);
   const { draft, problems, source } = readKit(TEXT.replace(piece, by), 'x.yaml');
-  return report([...problems, ...(draft ? findErrors(draft) : [])], source).map(
+  return toDiagnostics([...problems, ...(draft ? findErrors(draft) : [])], source).map(
     ({ place, code, message, remedy }) => `${place.line}:${place.column} ${code} ${message} / ${remedy}`,
   );
 }
@@ -134,7 +134,9 @@ it('a character that the font lacks is named by its number, and shown where it c
       TEXT.replace('kind: lever-3 }', `kind: lever-3, label: "${label}" }`),
       'x.yaml',
     );
-    return report(kit ? glyphErrors(kit) : [], source).map(({ message }) => message.split(': ').at(-1) ?? '');
+    return toDiagnostics(kit ? glyphErrors(kit) : [], source).map(
+      ({ message }) => message.split(': ').at(-1) ?? '',
+    );
   };
   expect(glyphs('Neck 漢')).toEqual(['漢 (U+6F22)']);
   expect(glyphs('\\u202eNeck')).toEqual(['U+202E']);

@@ -2,9 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { distance, nearest } from '../../src/common/nearest.ts';
 import { problem } from '../../src/common/problem.ts';
 import { decode } from '../../src/describe/decode.ts';
+import { formatDiagnostic, formatDiagnostics, toDiagnostics } from '../../src/describe/diagnostics.ts';
 import { findJsonError } from '../../src/describe/json.ts';
 import { readKit } from '../../src/describe/read.ts';
-import { printReport, printReports, report } from '../../src/describe/report.ts';
 import { parseText, valueSource } from '../../src/describe/source.ts';
 import { kinds } from '../../src/parts/index.ts';
 
@@ -108,7 +108,9 @@ test('tags are refused, known to YAML or not', () => {
 
 test('a line break in the name of a file does not break the line that names it', () => {
   const { problems, source } = readKit('kit: 3\n', 'a\nb.yaml');
-  expect(printReports(report(problems, source)).split('\n')[0]).toMatch(/^a\uFFFDb\.yaml:1:\d+ {2}error/);
+  expect(formatDiagnostics(toDiagnostics(problems, source)).split('\n')[0]).toMatch(
+    /^a\uFFFDb\.yaml:1:\d+ {2}error/,
+  );
 });
 
 describe('decoding', () => {
@@ -184,7 +186,7 @@ describe('printing', () => {
   test('excerpt, caret and remedy stand in line', () => {
     const text = 'kit: robin\ntitle: a\nparts:\n  neck: { kind: single-coyl }\njoints: []\n';
     const { problems, source } = readKit(text, 'samples/robin.yaml');
-    expect(report(problems, source).map(printReport)).toEqual([
+    expect(toDiagnostics(problems, source).map(formatDiagnostic)).toEqual([
       [
         'samples/robin.yaml:4:17  error  bad-choice',
         '    “single-coyl” is not allowed here',
@@ -201,10 +203,10 @@ describe('printing', () => {
     const keys = Array.from({ length: 10_000 }, (_, i) => `k${i}: 1`).join('\n');
     const { problems, source } = readKit(`kit: a\n${keys}`, 'x.yaml');
     expect(problems.length).toBe(10_003);
-    const reports = report(problems, source);
+    const reports = toDiagnostics(problems, source);
     const lines = reports.map(({ place }) => place.line);
     expect(lines).toEqual([...lines].sort((a, b) => a - b));
-    const printed = printReports(reports);
+    const printed = formatDiagnostics(reports);
     expect(printed.split('\n\n').at(-1)).toBe('and 9953 more');
     expect(printed.length).toBeLessThan(20_000);
   });
@@ -212,7 +214,7 @@ describe('printing', () => {
   test('a very long line is cropped around the caret, control characters are not passed on', () => {
     const text = `kit: a\ntitle: ${'x'.repeat(500)}\u0007 \u001b[31m\nparts: {a: {kind: jack}, b: {kind: ${'y'.repeat(5000)}}}\njoints: []\n`;
     const { problems, source } = readKit(text, 'x.yaml');
-    const printed = report(problems, source).map(printReport);
+    const printed = toDiagnostics(problems, source).map(formatDiagnostic);
     expect(problems.map(({ code }) => code)).toEqual(['bad-value', 'bad-choice']);
     expect(printed.join('')).not.toMatch(/(?!\n)\p{Cc}/u);
     for (const line of printed.join('\n').split('\n')) expect(line.length).toBeLessThan(220);
@@ -259,8 +261,8 @@ test.each([
 test('fifty reports are printed in full, and of more it is said how many', () => {
   const { source } = parseText('a: 1\n', 'x.yaml');
   const printed = (count: number): string =>
-    printReports(
-      report(
+    formatDiagnostics(
+      toDiagnostics(
         Array.from({ length: count }, (_, i) => problem('bad-name', ['a', i], { got: `k${i}` })),
         source,
       ),
@@ -273,7 +275,7 @@ test('names the key that is empty', () => {
   const text =
     "kit: a\ntitle: ''\nparts:\n  x: { kind: jack, label: '' }\n  y: { kind: jack, label: '\u00a0 ' }\njoints: []\n";
   const { problems, source } = readKit(text, 'x.yaml');
-  expect(report(problems, source).map(({ place, message }) => `${place.line}: ${message}`)).toEqual([
+  expect(toDiagnostics(problems, source).map(({ place, message }) => `${place.line}: ${message}`)).toEqual([
     '2: “title” is empty',
     '4: “label” is empty',
     '5: “label” is empty',
@@ -282,7 +284,7 @@ test('names the key that is empty', () => {
 
 test('of a value without lines a problem is told by its path, a joint as a whole', () => {
   const told = (path: readonly (string | number)[]): string | undefined =>
-    report([problem('no-jack', path, {})], valueSource('kit.ts'))[0]?.message.split(': ')[0];
+    toDiagnostics([problem('no-jack', path, {})], valueSource('kit.ts'))[0]?.message.split(': ')[0];
   expect(told(['joints', 3, 'wire', 'to', 'lug'])).toBe('joints[3]');
   expect(told(['parts', 'to', 'value'])).toBe('parts.to.value');
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { parseQuantity, printQuantity, writeQuantity } from '../../src/common/units.ts';
+import { formatQuantity, parseQuantity, writeQuantity } from '../../src/common/units.ts';
 import { headFields } from '../../src/describe/schema.ts';
 import { colourField, hertzField, isName, parseLength } from '../../src/describe/words.ts';
 import { farads, fraction, henries, ohms } from '../../src/parts/fields.ts';
@@ -74,7 +74,7 @@ describe('quantities', () => {
       [0.47, 'ohm'],
       [680e-12, 'farad'],
     ] as const)
-      expect(parseQuantity(printQuantity(value, unit), unit)).toBe(value);
+      expect(parseQuantity(formatQuantity(value, unit), unit)).toBe(value);
   });
 });
 

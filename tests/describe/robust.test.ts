@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { formatDiagnostics, toDiagnostics } from '../../src/describe/diagnostics.ts';
 import { readKit } from '../../src/describe/read.ts';
-import { printReports, report } from '../../src/describe/report.ts';
 import { LONGEST_TEXT } from '../../src/describe/source.ts';
 import { findErrors } from '../../src/solve/errors.ts';
 
@@ -14,7 +14,7 @@ const samples = readdirSync(folder)
 function check(text: string, file: string): readonly string[] {
   const { kit, draft, problems, source } = readKit(text, file);
   const all = [...problems, ...(draft ? findErrors(draft) : [])];
-  const reports = report(all, source);
+  const reports = toDiagnostics(all, source);
   const lines = text.split(/\r\n|\r|\n/);
   expect(kit === undefined).toBe(problems.length > 0);
   for (const { place, message, remedy } of reports) {
@@ -23,7 +23,7 @@ function check(text: string, file: string): readonly string[] {
     expect(place.column).toBeLessThanOrEqual(place.excerpt.length + 1);
     expect(`${message} ${remedy}`).not.toMatch(/undefined|\[object|NaN|Invalid input/);
   }
-  return [printReports(reports)];
+  return [formatDiagnostics(reports)];
 }
 
 /** One typing mistake: a piece cut out, a piece put in, or a line written twice. */
@@ -115,6 +115,6 @@ describe('no file hangs or crashes the program', () => {
     const { problems, draft, source } = readKit(text, file);
     const all = [...problems, ...(draft ? findErrors(draft) : [])];
     expect(all.map((found) => found.code)).toContain(code);
-    expect(printReports(report(all, source)).length).toBeLessThan(30_000);
+    expect(formatDiagnostics(toDiagnostics(all, source)).length).toBeLessThan(30_000);
   });
 });

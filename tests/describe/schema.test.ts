@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
-import { kitJsonSchema, printKitJsonSchema } from '../../src/describe/json-schema.ts';
+import { formatKitJsonSchema, kitJsonSchema } from '../../src/describe/json-schema.ts';
 import { readKit } from '../../src/describe/read.ts';
 import { kitSchema } from '../../src/describe/schema.ts';
 import { parseText } from '../../src/describe/source.ts';
@@ -15,7 +15,7 @@ const yamlIn = (sub: string): readonly string[] =>
     .map((file) => `${sub}${file}`);
 
 test('samples/kit.schema.json is what the program prints', () => {
-  expect(textOf('kit.schema.json')).toBe(printKitJsonSchema());
+  expect(textOf('kit.schema.json')).toBe(formatKitJsonSchema());
 });
 
 test('every sample names the schema on its first line', () => {

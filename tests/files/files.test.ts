@@ -144,9 +144,9 @@ describe('what is not a kit', () => {
   });
 
   it('is one problem when it is named', async () => {
-    const { reports, kit } = await loadKit('package.json');
+    const { diagnostics, kit } = await loadKit('package.json');
     expect(kit).toBeUndefined();
-    expect(reports.map((one) => one.code)).toEqual(['not-a-kit']);
+    expect(diagnostics.map((one) => one.code)).toEqual(['not-a-kit']);
   });
 
   it('an option that is given twice with two values, in either order; the same value twice is no error', () => {

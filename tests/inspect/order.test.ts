@@ -1,6 +1,6 @@
 /** What lies above what: a drawing whose groups are painted in another order is another picture. */
 import { expect, it } from 'vitest';
-import { inspect, printFinding } from '../../src/inspect/index.ts';
+import { formatFinding, inspect } from '../../src/inspect/index.ts';
 import { drawnIn, sampleKits } from './variants.ts';
 
 it.each(['wires', 'colours'])('the group of %s painted before the parts is found', async (name) => {
@@ -35,7 +35,7 @@ async function wordsFor(kitId: string, change: (svg: string) => string): Promise
   const svg = await drawnIn(kit, 'plate-row', { effort: { steps: 0, seed: 1 } });
   const changed = change(svg);
   expect(changed).not.toBe(svg);
-  return inspect(changed, kit).map(printFinding);
+  return inspect(changed, kit).map(formatFinding);
 }
 
 it('what is drawn otherwise is told by what of it differs', async () => {
@@ -60,7 +60,7 @@ it('a wire under the pale box of a padding resistor is found without the kit', a
   expect(moved).not.toBe(svg);
   expect(
     inspect(moved)
-      .map(printFinding)
+      .map(formatFinding)
       .filter((words) => words.includes('the highlight of')).length,
   ).toBeGreaterThan(0);
 });

@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { readDrawing } from '../../src/inspect/drawing.ts';
-import { inspect, printFinding } from '../../src/inspect/index.ts';
+import { formatFinding, inspect } from '../../src/inspect/index.ts';
 import { lugsOf } from '../../src/parts/index.ts';
 import { aspects, drawnIn, sampleKits, type Variant, variants } from './variants.ts';
 
@@ -13,7 +13,7 @@ for await (const variant of aspects()) others.push(variant);
 
 describe('as drawn', () => {
   it.each(all)('$name: nothing is found', ({ svg, kit }) => {
-    expect(inspect(svg, kit).map(printFinding)).toEqual([]);
+    expect(inspect(svg, kit).map(formatFinding)).toEqual([]);
   });
   it.each(all)('$name: the reading leaves nothing out', ({ svg, kit }) => {
     const drawing = readDrawing(svg);
@@ -37,7 +37,7 @@ describe('left-handed, in every state, up to every step, on a page', () => {
     // Up to a step some joints are not there yet; what is there must still be as described.
     const early = aspect.step === undefined ? [] : ['joint-missing', 'part-loose'];
     const found = inspect(svg, kit).filter(({ rule }) => !early.includes(rule));
-    expect(found.map(printFinding)).toEqual([]);
+    expect(found.map(formatFinding)).toEqual([]);
   });
 });
 
@@ -57,6 +57,6 @@ describe('colour codes', () => {
 it.skipIf(process.env.SOLDERLEAF_WITHOUT_OUT === '1').each(sampleKits())(
   'out/$id.svg as committed: nothing is found',
   (kit) => {
-    expect(inspect(readFileSync(`out/${kit.id}.svg`, 'utf8'), kit).map(printFinding)).toEqual([]);
+    expect(inspect(readFileSync(`out/${kit.id}.svg`, 'utf8'), kit).map(formatFinding)).toEqual([]);
   },
 );

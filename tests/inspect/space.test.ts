@@ -1,7 +1,7 @@
 /** What is painted and what touches, on drawings of a few shapes. Caps: SVG 2, 13.5.4, stroke-linecap; from memory. */
 import { describe, expect, it } from 'vitest';
 import { readDrawing } from '../../src/inspect/drawing.ts';
-import { finding, printFinding } from '../../src/inspect/finding.ts';
+import { finding, formatFinding } from '../../src/inspect/finding.ts';
 import { paint } from '../../src/inspect/paint.ts';
 import { pageFindings } from '../../src/inspect/rules/page.ts';
 import { groundOf } from '../../src/inspect/rules/texts.ts';
@@ -105,11 +105,11 @@ it('a point half a unit off an area is not in it, unless that much slack is give
 });
 
 it('a finding says how many there are of what there should be one', () => {
-  const body = (count: number) => printFinding(finding('body', undefined, { part: 'volume', count }));
+  const body = (count: number) => formatFinding(finding('body', undefined, { part: 'volume', count }));
   expect(body(0)).toMatch(/volume has no body in the drawing$/);
   expect(body(2)).toMatch(/volume has 2 overlapping bodies in the drawing$/);
   const crossing = (open: number) =>
-    printFinding(finding('crossing', undefined, { wire: 'one', other: 'two', open }));
+    formatFinding(finding('crossing', undefined, { wire: 'one', other: 'two', open }));
   expect(crossing(0)).toMatch(/one and two cross, but neither line is broken$/);
   expect(crossing(2)).toMatch(/one and two cross, and both lines are broken$/);
 });
@@ -147,8 +147,8 @@ it('a group that is moved takes along what is in it, across and down', () => {
 
 it('a finding is printed with its place, or with a dash where it concerns the whole', () => {
   const found = finding('diagonal-wire', { x: 12.5, y: 40 }, { wire: 'a wire' });
-  expect(printFinding(found)).toMatch(/^12\.5,40 {2}diagonal-wire {2}a wire/);
-  expect(printFinding(finding('diagonal-wire', undefined, { wire: 'a wire' }))).toMatch(
+  expect(formatFinding(found)).toMatch(/^12\.5,40 {2}diagonal-wire {2}a wire/);
+  expect(formatFinding(finding('diagonal-wire', undefined, { wire: 'a wire' }))).toMatch(
     /^- {2}diagonal-wire/,
   );
 });

@@ -37,9 +37,9 @@ const at = (frequencies: readonly number[], wanted: number): number =>
 export function loadChecks(circuit: Circuit): readonly Check[] {
   const { outputLoad } = circuit.kit;
   const frequency = outputLoad.frequency.value;
-  return solveLoads(circuit).flatMap(({ state, loads }) => {
+  return solveLoads(circuit).flatMap(({ state, pickups }) => {
     const own = ownNetlist(circuit.kit, state, {});
-    return loads.flatMap(({ pickup, dcLoad, signalLoad, total, series }): readonly Check[] => {
+    return pickups.flatMap(({ pickup, dcLoad, signalLoad, total, series }): readonly Check[] => {
       const port = { from: own.node(`${pickup}.hot`), to: own.node(`${pickup}.ground`) };
       // The windings of its own chain stay; which they are, `relations.ts` compares.
       const bare = own.lines.filter((line) => line.pickup === undefined || series.includes(line.pickup));

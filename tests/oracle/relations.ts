@@ -224,7 +224,7 @@ export async function relationErrors(circuits: readonly Circuit[]): Promise<read
       !(Math.abs(10 ** (own / 20) / output - 1) < NEAR || output < 1e-6)
     )
       say(`output at ${20 * Math.log10(output)} dB by ngspice, ours ${own} dB`);
-    for (const { pickup, level, series, outOfPhase } of ours.get(circuit)?.[s]?.loads ?? []) {
+    for (const { pickup, level, series, outOfPhase } of ours.get(circuit)?.[s]?.pickups ?? []) {
       const expected = sounding.length === 1 ? output : Math.min(1, size(at(pickup)) / loudest);
       if (!(Math.abs(10 ** (level / 20) / expected - 1) < NEAR || expected < 1e-6))
         say(`${pickup} at ${20 * Math.log10(expected)} dB by ngspice, ours ${level} dB`);

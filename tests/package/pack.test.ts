@@ -79,7 +79,7 @@ it('runs as a library, whose types hold in a strict program that checks its libr
   writeFileSync(
     join(home, 'program.ts'),
     `import { readFileSync } from 'node:fs';
-import { buildCircuit, defineKit, draw, kitFromValue, printReport, readKit, solveLoads } from 'solderleaf';
+import { buildCircuit, defineKit, draw, kitFromValue, formatDiagnostic, readKit, solveLoads } from 'solderleaf';
 
 const { kit } = readKit(readFileSync('kit.yaml', 'utf8'), 'kit.yaml');
 if (!kit) throw new Error('not a kit');
@@ -89,7 +89,7 @@ const own = kitFromValue(defineKit({ kit: 'own', title: 'Own', parts: { a: { kin
 // @ts-expect-error a single coil has no such lug
 defineKit({ kit: 'own', title: 'Own', parts: { a: { kind: 'single-coil' }, j: { kind: 'jack' } }, joints: ['a.hat > j.tip'] });
 const wrong = kitFromValue({ kit: 'own', title: 'Own', parts: { a: { kind: 'single-coil' }, j: { kind: 'jack' } }, joints: ['a.hat > j.tip', 'a.ground > j.sleeve'] }, 'own.ts');
-console.log(svg.startsWith('<svg'), loads.length, own.kit?.parts.length, wrong.kit, wrong.reports.map((one) => printReport(one).split('\\n')[0]));
+console.log(svg.startsWith('<svg'), loads.length, own.kit?.parts.length, wrong.kit, wrong.diagnostics.map((one) => formatDiagnostic(one).split('\\n')[0]));
 `,
   );
   writeFileSync(

@@ -35,8 +35,8 @@ const kitValue = (selector: Value, volume: Value = { kind: 'pot' }, more: readon
 });
 
 function kitOf(value: Value) {
-  const { kit, reports } = kitFromValue(value, 'x.ts');
-  if (!kit) throw new Error(reports.map(({ message }) => message).join('; '));
+  const { kit, diagnostics } = kitFromValue(value, 'x.ts');
+  if (!kit) throw new Error(diagnostics.map(({ message }) => message).join('; '));
   return kit;
 }
 
@@ -129,16 +129,16 @@ describe('a switch that the kit describes', () => {
     [{ positions: [[['A0']]] }, 'parts.selector.positions[0][0]', 'item 1 is too short'],
   ])('refuses %j', (wrong, path, words) => {
     const written = { ...LEVER_5, lugs: { left: ['A1', 'A0', 'A3'] }, positions: [[['A0', 'A1']]], ...wrong };
-    const { kit, reports } = kitFromValue(kitValue(written), 'x.ts');
+    const { kit, diagnostics } = kitFromValue(kitValue(written), 'x.ts');
     expect(kit).toBeUndefined();
-    const said = reports.map(({ message }) => message);
+    const said = diagnostics.map(({ message }) => message);
     expect(said.join('\n')).toContain(path);
     expect(said.join('\n')).toContain(words);
   });
 
   it('names its own lugs where one is misspelt', () => {
     const value = kitValue({ ...LEVER_5, lugs: { left: ['A1', 'A0'] }, positions: [[['A0', 'A1']]] });
-    const [report] = kitFromValue(value, 'x.ts').reports;
+    const [report] = kitFromValue(value, 'x.ts').diagnostics;
     expect(report).toMatchObject({ code: 'unknown-lug' });
     expect(report?.message).toContain('A3');
     expect(report?.remedy).toContain('A1');
@@ -161,7 +161,7 @@ describe('a push-pull pot', () => {
       [1, 2, 3].flatMap((selector) => [1, 2].map((volume) => ({ selector, volume }))),
     );
     // 500k across each, pushed in or pulled out.
-    for (const { loads: entries } of loads)
+    for (const { pickups: entries } of loads)
       for (const { dcLoad } of entries) expect(dcLoad / 500e3).toBeCloseTo(1, 9);
   });
 

@@ -79,10 +79,10 @@ describe('draw', () => {
       throw new Error('nothing came of it');
     };
     it.each([1, 5])('is not written, and what is wrong is said, %i wires left out', async (count) => {
-      const { failed, reports, written } = await outcomeWithout(count);
+      const { failed, diagnostics, written } = await outcomeWithout(count);
       expect(failed).toBe(true);
       expect(written).toEqual([]);
-      const [told] = reports.filter(({ severity }) => severity === 'error');
+      const [told] = diagnostics.filter(({ severity }) => severity === 'error');
       expect(told).toMatchObject({ code: 'drawing-misleads', place: { line: 3 } });
       // Three are told of in full.
       const [first = '', ...others] = (told?.message ?? '').split('; ');
@@ -107,7 +107,7 @@ describe('draw', () => {
     const options = { out, formats: ['svg'], mode: 'static', check: false } as const;
     const outcomes: Outcome[] = [];
     for await (const one of drawKits([file, 'samples/heron-ss.yaml'], options, stuck)) outcomes.push(one);
-    expect(outcomes.map(({ failed, reports }) => [failed, reports.map(({ code }) => code)])).toEqual([
+    expect(outcomes.map(({ failed, diagnostics }) => [failed, diagnostics.map(({ code }) => code)])).toEqual([
       [true, ['no-route']],
       [false, []],
     ]);
@@ -143,9 +143,9 @@ describe('draw', () => {
     const copy = join(folder, 'copy.yaml');
     writeFileSync(copy, readFileSync(file, 'utf8'));
     const all = { out: folder, formats: ['svg'], mode: 'static', check: false } as const;
-    for (const { failed, reports } of await outcomesOf([copy, file], all)) {
+    for (const { failed, diagnostics } of await outcomesOf([copy, file], all)) {
       expect(failed).toBe(true);
-      expect(reports.map(({ code }) => code)).toContain('kit-id-taken');
+      expect(diagnostics.map(({ code }) => code)).toContain('kit-id-taken');
     }
     expect(readdirSync(folder)).toEqual(['copy.yaml']);
   });
@@ -167,7 +167,7 @@ describe('draw', () => {
     const all = { out, formats: ['svg'], mode: 'static', check: false, arrangement: 'pickguard' } as const;
     const outcomes = await outcomesOf(files, all);
     expect(outcomes.map(({ failed }) => failed)).toEqual([true, true, false]);
-    expect(outcomes[0]?.reports.map(({ code }) => code)).toContain('output-taken');
+    expect(outcomes[0]?.diagnostics.map(({ code }) => code)).toContain('output-taken');
     expect(readdirSync(out)).toEqual(['b.svg']);
   });
 
@@ -177,9 +177,9 @@ describe('draw', () => {
     );
     expect((await drawn({ position: 'toggle=1' })).failed).toBe(true);
     expect((await drawn({ step: '7' })).lines.join()).toContain('allowed: 1 to 6');
-    const { reports, failed, texts } = await drawn({ page: 'a44' });
+    const { diagnostics, failed, texts } = await drawn({ page: 'a44' });
     expect(failed).toBe(true);
-    expect(reports.map(({ code }) => code)).toEqual(['unknown-page']);
+    expect(diagnostics.map(({ code }) => code)).toEqual(['unknown-page']);
     expect(texts.size).toBe(0);
   });
 

@@ -4,7 +4,7 @@ import { glyphErrors } from '../../src/annotate/notes.ts';
 import { hands, type Kit, views } from '../../src/describe/kit.ts';
 import { kitFromValue } from '../../src/describe/read.ts';
 import { type ThemeName, themes } from '../../src/draw/theme.ts';
-import { inspect, printFinding } from '../../src/inspect/index.ts';
+import { formatFinding, inspect } from '../../src/inspect/index.ts';
 import { findErrors } from '../../src/solve/errors.ts';
 import { drawnIn } from '../inspect/variants.ts';
 import { circuits, type Description } from './circuits.ts';
@@ -34,7 +34,7 @@ export async function checkRandom(runs: number, arrangements: readonly string[])
     fc.asyncProperty(circuits, aspect, async (description, { name, ...rest }) => {
       const kit = validKit(description);
       const findings = inspect(await drawnIn(kit, name, { ...rest, effort: EFFORT }), kit);
-      if (findings.length > 0) throw new Error(`in ${name}:\n${findings.map(printFinding).join('\n')}`);
+      if (findings.length > 0) throw new Error(`in ${name}:\n${findings.map(formatFinding).join('\n')}`);
     }),
     // Shrinking draws again for every step, so it is bounded.
     { seed: SEED, numRuns: runs, interruptAfterTimeLimit: 580_000, markInterruptAsFailure: true },

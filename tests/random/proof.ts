@@ -7,7 +7,7 @@ import { hands, type Kit, views } from '../../src/describe/kit.ts';
 import { kitFromValue } from '../../src/describe/read.ts';
 import { type ThemeName, themes } from '../../src/draw/theme.ts';
 import { arrangementNames, findArrangement } from '../../src/files/layouts.ts';
-import { inspect, printFinding, proofread } from '../../src/inspect/index.ts';
+import { formatFinding, inspect, proofread } from '../../src/inspect/index.ts';
 import { prepare, render } from '../../src/pipeline.ts';
 import { DEFAULT_EFFORT, type Effort } from '../../src/place/improve.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
@@ -46,7 +46,7 @@ export async function drawingErrors(kit: Kit, seed: number, effort: Effort): Pro
     // Drawing again takes as long as drawing, and is the same in every arrangement: two of them show it.
     const found = (seed + i) % 3 === 0 ? inspect(svg, kit) : proofread(svg, prepared);
     errors.push(
-      ...found.map((one) => `${kit.id} in ${name}: ${printFinding(one)}`),
+      ...found.map((one) => `${kit.id} in ${name}: ${formatFinding(one)}`),
       ...jointErrors(read(svg), kit).map((one) => `${kit.id} in ${name}: ${one}`),
     );
   }

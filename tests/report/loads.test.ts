@@ -10,7 +10,7 @@ import {
 } from '../../src/analyse/index.ts';
 import { type Circuit, lugId } from '../../src/circuit/circuit.ts';
 import { wholeNumber } from '../../src/commands/loads.ts';
-import { printSigned } from '../../src/common/figures.ts';
+import { formatSigned } from '../../src/common/figures.ts';
 import { columns, percentText } from '../../src/report/columns.ts';
 import { loadsData } from '../../src/report/loads-data.ts';
 import { limitTables, meterTable, probeLug } from '../../src/report/meter-table.ts';
@@ -158,7 +158,7 @@ describe('the data', () => {
     expect(middle.dcLoad).toBeCloseTo(par(500e3, 470e3), 3);
     expect(middle.reference.dcLoad).toBeCloseTo(250e3, 3);
     expect(middle.difference.dcLoad.ohms).toBeCloseTo(par(500e3, 470e3) - 250e3, 3);
-    expect(middle.totalLoad).toBe(all.loads[1]?.loads[0]?.total.signalLoad);
+    expect(middle.totalLoad).toBe(all.loads[1]?.pickups[0]?.total.signalLoad);
     expect(middle.response.resonance).toEqual(all.response[1]?.pickups[0]?.shape.resonance);
     expect(middle.response.reference).toEqual(all.response[1]?.pickups[0]?.reference.shape);
     expect(middle.response.difference).toEqual(all.response[1]?.pickups[0]?.difference);
@@ -209,7 +209,7 @@ describe('small words', () => {
   });
 
   it('signs and per cent', () => {
-    expect([printSigned(0.04, 1), printSigned(-0.04, 1), printSigned(1, 1), printSigned(-1, 0)]).toEqual([
+    expect([formatSigned(0.04, 1), formatSigned(-0.04, 1), formatSigned(1, 1), formatSigned(-1, 0)]).toEqual([
       '0.0',
       '0.0',
       '+1.0',
@@ -226,11 +226,11 @@ it('a difference of nothing has no sign', () => {
   const [state] = solveLoads(kestrel);
   if (!state) throw new Error('no state');
   const off = (ohms: number): string => {
-    const changed = state.loads.map((one) => ({
+    const changed = state.pickups.map((one) => ({
       ...one,
       difference: { dcLoad: { ohms, percent: 0 }, signalLoad: { ohms, percent: 0 } },
     }));
-    return loadsTable([{ ...state, loads: changed }]);
+    return loadsTable([{ ...state, pickups: changed }]);
   };
   expect(off(0)).toMatch(/ 0 Ω /);
   expect(off(0)).not.toContain('+0 Ω');

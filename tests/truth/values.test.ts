@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { themes } from '../../src/draw/theme.ts';
 import { findPage } from '../../src/files/layouts.ts';
-import { inspect, printFinding } from '../../src/inspect/index.ts';
+import { formatFinding, inspect } from '../../src/inspect/index.ts';
 import { described, drawn, sample } from './draw.ts';
 import { jointErrors } from './reader.ts';
 
@@ -84,7 +84,7 @@ it.each(views)(
     const kit = described(KIT);
     const drawing = await drawn(kit, { view });
     expect(jointErrors(drawing, kit)).toEqual([]);
-    expect(inspect(drawing.svg, kit).map(printFinding)).toEqual([]);
+    expect(inspect(drawing.svg, kit).map(formatFinding)).toEqual([]);
   },
 );
 
@@ -103,7 +103,7 @@ it.each([
   const kit = described({ ...KIT, parts: { ...KIT.parts, selector: { kind: 'lever-3', label } } });
   const named = { ...kit, id: `values-${label.length}-${label.charCodeAt(0)}` };
   const { svg } = await drawn(named);
-  expect(inspect(svg, named).map(printFinding)).toEqual([]);
+  expect(inspect(svg, named).map(formatFinding)).toEqual([]);
 });
 
 it.each(['a4', 'a5-landscape'])('a drawing of a step on %s is what its kit gives', async (name) => {
@@ -115,7 +115,7 @@ it.each(['a4', 'a5-landscape'])('a drawing of a step on %s is what its kit gives
     expect(
       inspect(svg, kit)
         .filter(({ rule }) => rule !== 'small-type')
-        .map(printFinding),
+        .map(formatFinding),
     ).toEqual([]);
   }
 });

@@ -1,5 +1,5 @@
 /** What must be right in any drawing, whatever it is of: every wire ends on a lug, every lug has a name, every part its body, in room of its own. */
-import { type Drawing, type DrawnPart, wireWords } from '../drawing.ts';
+import { type Drawing, type DrawnPart, wireText } from '../drawing.ts';
 import { type Finding, finding } from '../finding.ts';
 import { type Area, centreOf, isRound, overlap, touchesArea } from '../space.ts';
 
@@ -12,7 +12,7 @@ export function drawnFindings({ wires, parts }: Drawing): readonly Finding[] {
           ? []
           : [
               finding('loose-end', wire.points[i === 0 ? 0 : wire.points.length - 1], {
-                wire: wireWords(wire),
+                wire: wireText(wire),
               }),
             ],
       ),

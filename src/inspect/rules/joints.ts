@@ -5,7 +5,7 @@ import { stepsOf } from '../../annotate/steps.ts';
 import { lugIdOf } from '../../circuit/circuit.ts';
 import type { Kit } from '../../describe/kit.ts';
 import { componentOf, lugsOf, lugsWith, outlineOf, type Part } from '../../parts/index.ts';
-import { type Drawing, type DrawnLug, type DrawnPart, wireWords } from '../drawing.ts';
+import { type Drawing, type DrawnLug, type DrawnPart, wireText } from '../drawing.ts';
 import { type Finding, finding } from '../finding.ts';
 import type { Solved } from '../solved.ts';
 import { centreOf, inArea } from '../space.ts';
@@ -142,7 +142,7 @@ function colourFindings(
       .filter(({ from, to }) => pairKey(pair(lugIdOf(from), lugIdOf(to))) === pairKey(key))
       .map(({ colour }) => colour);
     if (colours.length === 0 || colours.includes(chip.code)) return [];
-    const detail = { joint: wireWords(wire), drawn: chip.code, described: colours[0] ?? 'none' };
+    const detail = { joint: wireText(wire), drawn: chip.code, described: colours[0] ?? 'none' };
     return [finding('colour', centreOf(chip.shape.area), detail)];
   });
 }

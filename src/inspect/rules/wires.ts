@@ -6,8 +6,8 @@ import {
   type DrawnPart,
   type DrawnWire,
   IS,
-  lugWords,
-  wireWords,
+  lugText,
+  wireText,
 } from '../drawing.ts';
 import { type Finding, finding } from '../finding.ts';
 import { Near } from '../near.ts';
@@ -65,7 +65,7 @@ export function wireFindings(drawing: Drawing): readonly Finding[] {
     // In the drawing's order, and so are the findings.
     const others = [...beside].sort(([a], [b]) => a - b);
     return [
-      ...wire.stretches.filter(slants).map(({ a }) => finding('diagonal-wire', a, { wire: wireWords(wire) })),
+      ...wire.stretches.filter(slants).map(({ a }) => finding('diagonal-wire', a, { wire: wireText(wire) })),
       ...parts.to(reach).flatMap((part) => [...lugsNear(wire, part), ...under(wire, part)]),
       ...highlights.flatMap((highlight) => acrossHighlight(wire, highlight)),
       ...others.flatMap(([of, pairs]) => {
@@ -84,7 +84,7 @@ export function wireFindings(drawing: Drawing): readonly Finding[] {
       }),
       ...wire.openings
         .filter((p) => !others.some(([, pairs]) => pairs.some(({ to }) => distanceTo(p, to.line) < TOUCH)))
-        .map((p) => finding('unexpected-gap', p, { wire: wireWords(wire) })),
+        .map((p) => finding('unexpected-gap', p, { wire: wireText(wire) })),
     ];
   });
 }
@@ -100,8 +100,8 @@ const lugsNear = (wire: DrawnWire, { lugs }: DrawnPart): readonly Finding[] =>
     )
     .map((lug) =>
       finding('lug-too-near', centreOf(lug.area), {
-        wire: wireWords(wire),
-        lug: lugWords(lug),
+        wire: wireText(wire),
+        lug: lugText(lug),
         least: CLEARANCE,
       }),
     );
@@ -119,7 +119,7 @@ function under(wire: DrawnWire, { name, bodies }: DrawnPart): readonly Finding[]
     });
     return hit
       .slice(0, 1)
-      .map((line) => finding('under-part', middle(line), { wire: wireWords(wire), part: name }));
+      .map((line) => finding('under-part', middle(line), { wire: wireText(wire), part: name }));
   });
 }
 
@@ -129,7 +129,7 @@ const acrossHighlight = (wire: DrawnWire, { area, groups }: Shape): readonly Fin
     .slice(0, 1)
     .map((line) =>
       finding('under-part', middle(line), {
-        wire: wireWords(wire),
+        wire: wireText(wire),
         part: `the highlight of ${groups[groups.length - 1]}`,
       }),
     );
@@ -143,8 +143,8 @@ function together(
 ): readonly Finding[] {
   if (slants(s) || slants(t)) return [];
   const names = (): { readonly wire: string; readonly other: string } => ({
-    wire: wireWords(wire),
-    other: wireWords(other),
+    wire: wireText(wire),
+    other: wireText(other),
   });
   if (level(s) !== level(t)) {
     const [h, v] = level(s) ? [p, q] : [q, p];
@@ -173,5 +173,5 @@ function touchesOf(wire: DrawnWire, other: DrawnWire, stretches: readonly Stretc
       const lug = i === 0 ? wire.ends[0] : i === wire.points.length - 1 ? wire.ends[1] : undefined;
       return !shared(lug) && stretches.some((line) => distanceTo(p, line) < TOUCH);
     })
-    .map((p) => finding('wire-on-wire', p, { wire: wireWords(wire), other: wireWords(other) }));
+    .map((p) => finding('wire-on-wire', p, { wire: wireText(wire), other: wireText(other) }));
 }

@@ -1,5 +1,5 @@
 /** Problems put in place and into words, and printed for the terminal. */
-import type { Path, Problem, ProblemCode, Report } from '../common/problem.ts';
+import type { Diagnostic, Path, Problem, ProblemCode } from '../common/problem.ts';
 import { type Details, wording } from '../common/wording.ts';
 import { jointKinds } from './kit.ts';
 import type { Source } from './source.ts';
@@ -10,14 +10,14 @@ const MOST_REPORTS = 50;
 const EXCERPT = 100;
 
 /** Gives each problem its place and its words; in the order of the file, at one place in the order found. */
-export function report(problems: readonly Problem[], source: Source): readonly Report[] {
+export function toDiagnostics(problems: readonly Problem[], source: Source): readonly Diagnostic[] {
   return problems
     .map((found, order) => ({ ...reportOne(found, source), order }))
     .sort((a, b) => a.place.line - b.place.line || a.place.column - b.place.column || a.order - b.order)
     .map(({ order: _, ...rest }) => rest);
 }
 
-function reportOne(found: Problem, source: Source): Report {
+function reportOne(found: Problem, source: Source): Diagnostic {
   const words = wordsOf(found.code, found.detail as Details[ProblemCode]);
   // Without exact places the path is the only way to find the spot.
   const at = source.exact || found.path.length === 0 ? '' : `${pathText(found.path)}: `;
@@ -37,7 +37,7 @@ const wordsOf = <C extends ProblemCode>(code: C, detail: Details[C]) => wording[
  * One report as text: place, code and message on the first line, the excerpt with a caret under the column, then
  * what to do. Ends without a line break.
  */
-export function printReport({ code, severity, place, message, remedy }: Report): string {
+export function formatDiagnostic({ code, severity, place, message, remedy }: Diagnostic): string {
   // A line break in a file's name would make two lines of this one.
   const file = place.file.replace(/[\n\t]/g, '\uFFFD');
   const head = `${file}:${place.line}:${place.column}  ${severity}  ${code}\n    ${message}`;
@@ -50,10 +50,10 @@ export function printReport({ code, severity, place, message, remedy }: Report):
   return `${head}${excerpt}\n    ${remedy}`;
 }
 
-/** All reports of one file, the first fifty in full. */
-export function printReports(reports: readonly Report[]): string {
-  const more = reports.length - MOST_REPORTS;
-  const printed = reports.slice(0, MOST_REPORTS).map(printReport);
+/** All diagnostics of one file, the first fifty in full. */
+export function formatDiagnostics(diagnostics: readonly Diagnostic[]): string {
+  const more = diagnostics.length - MOST_REPORTS;
+  const printed = diagnostics.slice(0, MOST_REPORTS).map(formatDiagnostic);
   return [...printed, ...(more > 0 ? [`and ${more} more`] : [])].join('\n\n');
 }
 
