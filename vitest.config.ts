@@ -19,6 +19,7 @@ export default defineConfig({
     globalSetup: 'tests/tools/build.ts',
     // A machine that does something else beside it takes its time; what hangs is found all the same.
     testTimeout: 120_000,
+    hookTimeout: 120_000,
     maxWorkers: '100%',
     // No test changes what another reads; reading the source anew for each file would take a third of the time.
     isolate: false,

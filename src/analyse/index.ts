@@ -23,7 +23,14 @@ export {
   type StateLimits,
   solveLimits,
 } from './limits.ts';
-export { type Difference, type LoadOptions, type PickupLoads, type StateLoads, solveLoads } from './loads.ts';
+export {
+  type Difference,
+  differenceOf,
+  type LoadOptions,
+  type PickupLoads,
+  type StateLoads,
+  solveLoads,
+} from './loads.ts';
 export {
   type HarnessReadings,
   type LugReading,

@@ -11,12 +11,12 @@ import { makeNetlist, type Netlist } from '../solve/netlist.ts';
 import { type Branch, type Winding, withoutPickups } from '../solve/network.ts';
 import { controlsAt, type Roles, rolesOf } from './controls.ts';
 import { type Factors, type Range, resistanceRange, signalLoadRange } from './extremes.ts';
-import { chainOf, pickupLoadBranches, pickupPort, totalLoadBranches } from './loads.ts';
+import { chainOf, type LoadOptions, pickupLoadBranches, pickupPort, totalLoadBranches } from './loads.ts';
 import { decibels, highestBetween, PLATEAU, shapeOf } from './peak.ts';
 import { gainOf, makeStateSolver, type StateSolver } from './response.ts';
 import { roomTemperatures, type Temperatures, type Variable, variablesOf } from './variables.ts';
 
-export interface LimitOptions {
+export interface LimitOptions extends LoadOptions {
   /** A whole number from 0 to 2³² − 1. */
   readonly seed?: number;
   /** A whole number from 1 to 100,000. */
@@ -84,6 +84,8 @@ interface Task {
   readonly roles: Roles;
   readonly variables: readonly Variable[];
   readonly samples: readonly Factors[];
+  /** Hertz, of the signal loads. */
+  readonly frequency: number;
 }
 
 /**
@@ -99,7 +101,13 @@ export function solveLimits(circuit: Circuit, options: LimitOptions = {}): Limit
   if (!(temperatures.low >= -50 && temperatures.low <= temperatures.high && temperatures.high <= 100))
     throw new RangeError('temperatures run from a low to a high one, between −50 and 100 °C');
   const variables = variablesOf(circuit.kit, temperatures);
-  const task = { circuit, roles: rolesOf(circuit), variables, samples: sampled(variables, samples, seed) };
+  const task = {
+    circuit,
+    roles: rolesOf(circuit),
+    variables,
+    samples: sampled(variables, samples, seed),
+    frequency: options.frequency ?? circuit.kit.outputLoad.frequency.value,
+  };
   return {
     seed,
     samples,
@@ -152,7 +160,7 @@ function inState(task: Task, state: State, index: number): StateLimits {
 }
 
 function loadLimits(
-  { circuit, variables }: Task,
+  { circuit, variables, frequency }: Task,
   state: State,
   netlist: Netlist,
   name: string,
@@ -160,7 +168,6 @@ function loadLimits(
   const pickup = circuit.kit.parts.filter(isPickup).find((part) => part.name === name);
   const port = pickup && pickupPort(pickup, netlist);
   if (!port) return undefined;
-  const frequency = circuit.kit.outputLoad.frequency.value;
   const both = (branches: readonly Branch[]) => ({
     dcLoad: resistanceRange(branches, port, variables),
     signalLoad: signalLoadRange(branches, port, frequency, variables),

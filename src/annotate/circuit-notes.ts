@@ -8,7 +8,16 @@ import {
   type StateLoads,
   shuntControls,
 } from '../analyse/index.ts';
-import { type Circuit, endAt, type LugId, lugAt, lugId, lugIdOf, netAt } from '../circuit/circuit.ts';
+import {
+  type Circuit,
+  endAt,
+  type LugId,
+  lugAt,
+  lugId,
+  lugIdOf,
+  netAt,
+  SIGNAL_ROLES,
+} from '../circuit/circuit.ts';
 import { whereText } from '../circuit/position.ts';
 import { formatHertz } from '../common/figures.ts';
 import { must } from '../common/must.ts';
@@ -119,7 +128,7 @@ const isOnFloatingCase = (circuit: Circuit, part: string): boolean =>
 export const caseNotes = (circuit: Circuit): readonly Problem[] =>
   floatingCases(circuit).map(({ part, lug, on }) => {
     const path = ['parts', part];
-    const signal = on.filter((other) => /^(?:hot|tip)$/.test(lugAt(circuit, other).role));
+    const signal = on.filter((other) => SIGNAL_ROLES.has(lugAt(circuit, other).role));
     if (signal.length === 0) return problem('case-not-grounded', path, { part, lug, on }, 'key');
     const joined = circuit.joints.flatMap(({ from, to }) => {
       const [a, b] = [lugIdOf(from), lugIdOf(to)];

@@ -1,5 +1,7 @@
 /** How the pickups of a state sound together, in words: `in series`, `in parallel, out of phase`. */
+
 import type { PickupLoads, StateLoads } from '../analyse/index.ts';
+import { andList } from '../common/quoting.ts';
 
 /** What pickups are called. */
 export type Labels = (pickup: string) => string;
@@ -59,7 +61,7 @@ function phaseWords(loads: readonly PickupLoads[], label: Labels): readonly stri
   const against = loads.filter(({ outOfPhase }) => outOfPhase.length > 0);
   if (against.length === 0) return [];
   if (loads.length === 2) return ['out of phase'];
-  return [`${exchangedAmong(loads).map(label).join(' and ')} out of phase`];
+  return [`${andList(exchangedAmong(loads).map(label))} out of phase`];
 }
 
 /**

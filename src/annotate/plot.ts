@@ -12,6 +12,7 @@ import {
 import type { Circuit } from '../circuit/circuit.ts';
 import { formatDecibels, formatHertz, formatSigned } from '../common/figures.ts';
 import { nth } from '../common/must.ts';
+import { andList } from '../common/quoting.ts';
 import { formatQuantity } from '../common/units.ts';
 import { isPickup } from '../parts/index.ts';
 import { badgeOf, soundingText } from './cards.ts';
@@ -116,7 +117,7 @@ function linesUnderTitle({ kit }: Circuit, knobs: Knobs): readonly string[] {
   const amplifier = formatQuantity(kit.outputLoad.amplifier.value, 'ohm');
   return [
     `Response: output voltage at the jack for 1 V induced in each selected coil. Volume ${knobs.volume}, tone ${knobs.tone}; cable ${cable}, amplifier ${amplifier}.`,
-    'Dashed grey: the pickup’s reference harness, at the same setting. Peak peak heights relative to the level at 100 Hz' +
+    'Dashed grey: the pickup’s reference harness, at the same setting. Peak heights relative to the level at 100 Hz' +
       (kit.parts.some((part) => isPickup(part) && !part.coreLoss) ? ', core loss neglected.' : '.'),
   ];
 }
@@ -141,7 +142,7 @@ function referencesOf(
     if (group) group.names.push(name);
     else groups.push({ trace, names: [name] });
   }
-  return groups.map(({ trace, names }) => ({ trace, words: `reference, ${names.join(' and ')}` }));
+  return groups.map(({ trace, names }) => ({ trace, words: `reference, ${andList(names)}` }));
 }
 
 const alike = (a: Trace, b: Trace): boolean =>

@@ -1,7 +1,8 @@
 /** The component graph: lugs, joints, nets and settings, and the solved states. Plain data, made once. */
 import { must, nth } from '../common/must.ts';
 import type { End, Joint, Kit } from '../describe/kit.ts';
-import type { LugSpec } from '../parts/kind.ts';
+import { elementsOf, type Part, terminalsOf } from '../parts/index.ts';
+import type { LugRole, LugSpec } from '../parts/kind.ts';
 
 /** `part.lug`, unique in the kit. */
 export type LugId = string;
@@ -81,3 +82,36 @@ export function endAt(id: LugId): End {
 export const lugAt = ({ lugs }: Pick<Graph, 'lugs'>, id: LugId): Lug => must(lugs.get(id), `lug ${id}`);
 export const netAt = (graph: Pick<Graph, 'lugs' | 'nets'>, id: LugId): Net =>
   nth(graph.nets, lugAt(graph, id).net);
+
+/** Lugs with these carry signal wherever the circuit is right. */
+export const SIGNAL_ROLES: ReadonlySet<LugRole> = new Set([
+  'hot',
+  'tip',
+  'common',
+  'throw',
+  'wiper',
+  'clockwise',
+]);
+
+/** Indices of the nets that lugs are on; a node inside a part is on none. */
+export const netsOf = ({ lugs }: Pick<Graph, 'lugs'>, ids: readonly LugId[]): readonly number[] =>
+  ids.flatMap((id) => lugs.get(id)?.net ?? []);
+
+/** From net to net through the elements of parts and through contacts, over those nets that are open. */
+export function waysBetweenNets(
+  graph: Pick<Graph, 'lugs' | 'nets'>,
+  parts: readonly Part[],
+  contacts: readonly (readonly LugId[])[],
+  open: (net: number) => boolean = () => true,
+): ReadonlyMap<number, ReadonlySet<number>> {
+  const ways = new Map<number, Set<number>>();
+  for (const { index } of graph.nets) if (open(index)) ways.set(index, new Set());
+  const join = (ids: readonly LugId[]): void => {
+    const nets = netsOf(graph, ids);
+    for (const a of nets) for (const b of nets) if (a !== b && ways.has(b)) ways.get(a)?.add(b);
+  };
+  for (const part of parts)
+    for (const element of elementsOf(part)) join(terminalsOf(element).map((name) => lugId(part.name, name)));
+  for (const ids of contacts) join(ids);
+  return ways;
+}

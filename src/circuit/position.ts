@@ -1,4 +1,5 @@
 /** Switch positions in words: the one place where they are worded. */
+import { andList } from '../common/quoting.ts';
 import type { Circuit, Setting, State } from './circuit.ts';
 
 type Placed = Pick<Setting, 'settings' | 'called'>;
@@ -100,7 +101,3 @@ const boxWords = (box: Box, whole: Box, among: readonly State[]): string =>
       return `${name} ${called.includes(undefined) ? numbers : called.join(' or ')}`;
     })
     .join(', ');
-
-/** `2, 3 and 4`. */
-export const andList = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words[words.length - 1]}`;

@@ -1,6 +1,6 @@
 /** What solving the circuit brings up: likely mistakes, and what is right but worth a second look. */
 import { formatSigned } from './figures.ts';
-import { clip, list, type Message, quote } from './quoting.ts';
+import { andList, clip, list, type Message, quote } from './quoting.ts';
 
 /** The two ends of a track, and which of them have joints. */
 interface LugExchange {
@@ -91,7 +91,7 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     ),
   'two-tone-controls': (d) =>
     note(
-      `${d.tones.map(quote).join(' and ')} both load the signal${d.where}: the signal load is ${d.load}`,
+      `${andList(d.tones.map(quote))} both load the signal${d.where}: the signal load is ${d.load}`,
       'This is usual where each pickup has a tone control of its own; if the load is too heavy, use larger tone pots or one tone control for both.',
     ),
   'capacitor-across': (d) => warning(...acrossWords(d)),

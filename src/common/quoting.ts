@@ -28,3 +28,7 @@ export const list = (names: readonly string[]): string =>
 export const headOf = (expected: string): string => expected.replace(/(?:,? such as |: | \(|, each ).*$/, '');
 export const meant = (nearest: string | undefined, otherwise: string): string =>
   nearest === undefined ? otherwise : `Did you mean ${clip(nearest)}? ${otherwise}`;
+
+/** `2, 3 and 4`. */
+export const andList = (words: readonly string[]): string =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words[words.length - 1]}`;

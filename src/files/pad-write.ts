@@ -1,8 +1,10 @@
 /** `pad --write`: the chosen pads into the kit's own file, which is written only when it then reads as was planned. */
+
 import { accessSync, constants, readFileSync, realpathSync } from 'node:fs';
 import { isDeepStrictEqual } from 'node:util';
 import { legsOf, type PadAdvice, type PadPlan, solveLoads } from '../analyse/index.ts';
 import { readKit } from '../checked.ts';
+import { andList } from '../common/quoting.ts';
 import { writeQuantity } from '../common/units.ts';
 import { decode } from '../describe/decode.ts';
 import { type AddedPart, editKit, type KitEdit, linesToAdd } from '../describe/edit.ts';
@@ -27,7 +29,7 @@ export function writePads(file: string, plan: PadPlan): PadWriting {
   const edit = editFor(chosen);
   const several = chosen.filter((advice) => advice.replaces.length > 1);
   if (several.length > 0) {
-    const pads = several.map(({ pickup, replaces }) => `${pickup} has ${replaces.join(' and ')}`).join('; ');
+    const pads = several.map(({ pickup, replaces }) => `${pickup} has ${andList(replaces)}`).join('; ');
     return refuse(file, `${pads}: remove all but one pad of each pickup, then run this again`, []);
   }
   if (isScript(file))

@@ -26,8 +26,8 @@ const SIZE: ReadonlySet<string> = new Set(['viewBox', 'width', 'height']);
 
 export function pictureFindings(drawing: Drawing, expected: Element, kit: Kit): readonly PictureFinding[] {
   const [{ leaves: drawn, order }, { leaves: wanted, order: given }] = [
-    leavesOf(drawing.root, drawing),
-    leavesOf(expected, drawing),
+    leavesOf(drawing.root, drawing, kit),
+    leavesOf(expected, drawing, kit),
   ];
   const whole = wholeFindings(drawing, expected);
   const groups = [...new Set([...drawn.keys(), ...wanted.keys()])];
@@ -78,11 +78,11 @@ interface Leaves {
   readonly order: string;
 }
 
-function leavesOf(root: Element, { id }: Drawing): Leaves {
+function leavesOf(root: Element, { id }: Drawing, kit: Kit): Leaves {
   const leaves = new Map<string, Leaf[]>();
   const order: string[] = [];
   // In a drawing of a step the codes stand as they do in the whole, which is not to be told from it.
-  const skipped = /-step-\d+/.test(id) ? `${id}-colours` : undefined;
+  const skipped = /-step-\d+/.test(id.slice(kit.id.length)) ? `${id}-colours` : undefined;
   const put = (group: string, leaf: Leaf): void => {
     // What is only spoken is painted nowhere.
     if (group !== order.at(-1) && !/^(title|desc)$/.test(leaf.element.name)) order.push(group);

@@ -30,9 +30,15 @@ export const overlap = (r: Rect, s: Rect): boolean =>
   r.x < s.x + s.width && s.x < r.x + r.width && r.y < s.y + s.height && s.y < r.y + r.height;
 
 export const boxOf = (points: readonly Point[]): Rect => {
-  const [xs, ys] = [points.map((p) => p.x), points.map((p) => p.y)];
-  const [x, y] = [Math.min(...xs), Math.min(...ys)];
-  return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
+  // A path may have more points than a call may have arguments.
+  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const { x, y } of points) {
+    left = Math.min(left, x);
+    top = Math.min(top, y);
+    right = Math.max(right, x);
+    bottom = Math.max(bottom, y);
+  }
+  return { x: left, y: top, width: right - left, height: bottom - top };
 };
 
 export const boxOfStretch = ({ a, b }: Stretch): Rect => ({

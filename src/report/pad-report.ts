@@ -2,7 +2,15 @@
  * The padding choice as a text that a workshop owner reads: a verdict for each pickup, then what it costs. In short, or with every
  * table.
  */
-import type { Alternative, Effect, Match, Option, PadAdvice, PadPlan } from '../analyse/index.ts';
+import {
+  type Alternative,
+  differenceOf,
+  type Effect,
+  type Match,
+  type Option,
+  type PadAdvice,
+  type PadPlan,
+} from '../analyse/index.ts';
 import type { Circuit } from '../circuit/circuit.ts';
 import { positionCell } from '../circuit/position.ts';
 import { resistorBands } from '../common/marking.ts';
@@ -169,7 +177,7 @@ function loadText(
   const own = chosen.effects.find((effect) => effect.index === state && effect.pickup === pickup);
   if (!own) return 'not known';
   const [load, reference] = [loadOf(match, own.after), loadOf(match, own.reference)];
-  return `${ohmsText(load)}, reference ${ohmsText(reference)} (${percentText((load / reference - 1) * 100)})`;
+  return `${ohmsText(load)}, reference ${ohmsText(reference)} (${percentText(differenceOf(load, reference).percent)})`;
 }
 
 /** What matching the other load would take. */

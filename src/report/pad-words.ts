@@ -1,8 +1,10 @@
 /** The padding choice in words: what to do about one pickup, and the other ways of doing it. */
+
 import type { Alternative, Effect, Match, Option, PadAdvice } from '../analyse/index.ts';
 import type { Circuit } from '../circuit/circuit.ts';
-import { andList, atPosition, whereText } from '../circuit/position.ts';
+import { atPosition, whereText } from '../circuit/position.ts';
 import { must } from '../common/must.ts';
+import { andList } from '../common/quoting.ts';
 import { resistorOf } from '../parts/index.ts';
 import { ohmsText, percentText } from './columns.ts';
 
@@ -37,9 +39,9 @@ export function verdictOf(circuit: Circuit, match: Match, advice: PadAdvice): st
     case 'no-stock':
       return `no available value helps: ${ohmsText(advice.nearest.ohms)} would give ${resultText(advice.nearest)}; now ${sees}; ideal ${ohmsText(advice.ideal)}${stockText(advice.notInStock)}`;
     case 'needless':
-      return `remove ${advice.pads.join(' and ')}: without it ${ohmsText(advice.without)}, with it ${sees}`;
+      return `remove ${andList(advice.pads)}: without it ${ohmsText(advice.without)}, with it ${sees}`;
     case 'shares':
-      return `shares ${advice.pads.join(' and ')} with ${advice.owner}, with which it is always in parallel: ${sees}; one resistor cannot match both`;
+      return `shares ${andList(advice.pads)} with ${advice.owner}, with which it is always in parallel: ${sees}; one resistor cannot match both`;
     case 'no-tone':
       return `leave as it is: no tone control loads it${advice.others ? '' : ', as this kit has none'}, so its signal load is ${sees}`;
     case 'pair':
@@ -59,8 +61,8 @@ function padVerdict(circuit: Circuit, advice: Advised<'pad'>): string {
   if (present) return `keep ${part}, ${value}, the nearest available: ${result}`;
   const body = bodyOf(circuit, part);
   const [, ...others] = replaces;
-  const out = others.length === 0 ? '' : `, remove ${others.join(' and ')}`;
-  const both = pair === undefined ? '' : ` for it and ${pair.join(' and ')}, in series`;
+  const out = others.length === 0 ? '' : `, remove ${andList(others)}`;
+  const both = pair === undefined ? '' : ` for it and ${andList(pair)}, in series`;
   return body
     ? `change ${part} from ${ohmsText(body.ohms.value)} to ${value}${out}${both}: ${result}${stockText(notInStock)}`
     : `fit ${value} from ${from} to ${to}${both}: ${ohmsText(advice.load)} (${percentText(advice.percent)}) → ${ohmsText(chosen.load)} (${percentText(chosen.percent)})`;

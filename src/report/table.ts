@@ -1,7 +1,9 @@
 /** Loads, response and what is assumed of the pickups as aligned tables for the terminal. */
+
 import type { StateLoads } from '../analyse/index.ts';
 import { joiningText, levelText } from '../annotate/joining.ts';
-import { andList, positionCell } from '../circuit/position.ts';
+import { positionCell } from '../circuit/position.ts';
+import { andList } from '../common/quoting.ts';
 import { formatQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
 import { isPickup, type Pickup, whatIs } from '../parts/index.ts';

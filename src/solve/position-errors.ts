@@ -1,6 +1,6 @@
 /** What is wrong with a kit whose names are sound: pickups without a way back, states that are silent or shorted. */
 
-import { type LugId, lugId, lugIdOf, type State } from '../circuit/circuit.ts';
+import { type LugId, lugId, lugIdOf, SIGNAL_ROLES, type State } from '../circuit/circuit.ts';
 import { DisjointSet } from '../circuit/disjoint-set.ts';
 import { exchanged } from '../circuit/exchange.ts';
 import { whereText } from '../circuit/position.ts';
@@ -83,7 +83,6 @@ const isOnSignal = (kit: Kit, nets: DisjointSet, lug: LugId): boolean =>
   kit.parts.some((part) =>
     lugsOf(part).some(({ name, role }) => SIGNAL_ROLES.has(role) && nets.same(lugId(part.name, name), lug)),
   );
-const SIGNAL_ROLES: ReadonlySet<LugRole> = new Set(['hot', 'tip', 'common', 'throw', 'wiper', 'clockwise']);
 
 /** The lugs that joints lead to from one. */
 const joinedTo = (kit: Kit, lug: LugId): readonly LugId[] =>

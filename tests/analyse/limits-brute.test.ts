@@ -3,7 +3,7 @@
  * readings by the tests' own solver (`own-loads.ts`), and compared with the very figures of the printed tables.
  */
 import { describe, expect, it } from 'vitest';
-import { solveLimits } from '../../src/analyse/index.ts';
+import { solveLimits, solveLoads } from '../../src/analyse/index.ts';
 import type { Circuit } from '../../src/circuit/circuit.ts';
 import { seeded } from '../../src/common/random.ts';
 import { parseQuantity } from '../../src/common/units.ts';
@@ -199,3 +199,17 @@ const ownChain = (circuit: Circuit, pickup: string): readonly string[] => {
     ? pair.filter((name) => name !== pickup)
     : [];
 };
+
+it('limits of signal loads are for the frequency asked for, as the loads are', () => {
+  const circuit = makeCircuit(tangled);
+  const nominal = (options: { readonly frequency?: number }): readonly (readonly [number, number])[] =>
+    solveLimits(circuit, { ...options, samples: 1 }).states.flatMap(({ pickups }, s) =>
+      pickups.map((pickup, p): readonly [number, number] => [
+        pickup.signalLoad.nominal,
+        solveLoads(circuit, options)[s]?.pickups[p]?.signalLoad ?? Number.NaN,
+      ]),
+    );
+  for (const options of [{}, { frequency: 200 }, { frequency: 3000 }])
+    for (const [limit, load] of nominal(options)) expect(limit / load).toBeCloseTo(1, 9);
+  expect(nominal({ frequency: 200 })).not.toEqual(nominal({}));
+});

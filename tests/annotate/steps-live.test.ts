@@ -5,6 +5,7 @@ import { liveJoints } from '../../src/annotate/live.ts';
 import { stepsOf } from '../../src/annotate/steps.ts';
 import { readKit } from '../../src/describe/read.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
+import { makeCircuit } from '../analyse/kits.ts';
 
 const names = ['heron-ss', 'wren-hs', 'wren-sh', 'plover-sss', 'kestrel-hss', 'osprey-hsh'] as const;
 function sampleCircuit(name: string) {
@@ -129,4 +130,33 @@ describe('the live path', () => {
       });
     },
   );
+});
+
+it('a ring of parts that hangs on the signal by one lug carries none of it, and one that leads to ground does', () => {
+  const parts = {
+    bridge: { kind: 'single-coil' },
+    volume: { kind: 'pot', value: '250k' },
+    r: { kind: 'resistor', value: '10k' },
+    c: { kind: 'capacitor', value: '1n' },
+    output: { kind: 'jack' },
+  };
+  const ring = ['r.1 > volume.3', 'c.1 > volume.3', 'r.2 > c.2'];
+  const joints = [
+    'bridge.hot > volume.3',
+    'bridge.ground > volume.case',
+    'volume.1 > volume.case',
+    'volume.2 > output.tip',
+    'output.sleeve > volume.case',
+    ...ring,
+  ];
+  const dead = makeCircuit({ parts, joints });
+  const [state] = dead.states;
+  if (!state) throw new Error('no state');
+  const at = (joint: string): number => joints.indexOf(joint);
+  expect(liveJoints(dead, state).has(at('r.2 > c.2'))).toBe(false);
+  expect(liveJoints(dead, state).has(at('bridge.hot > volume.3'))).toBe(true);
+  const led = makeCircuit({ parts, joints: [...joints, 'c.2 > volume.case'] });
+  expect(liveJoints(led, led.states[0] ?? state).has(at('r.2 > c.2'))).toBe(true);
+  const round = makeCircuit({ parts, joints: [...joints, 'c.2 > output.tip'] });
+  expect(liveJoints(round, round.states[0] ?? state).has(at('r.2 > c.2'))).toBe(true);
 });

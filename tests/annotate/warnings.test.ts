@@ -308,10 +308,29 @@ it('a case on the signal is not told to be grounded as it is', () => {
   expect(found.map(({ code, message, remedy }) => [code, message, remedy.split(';')[0]])).toEqual([
     [
       'case-on-signal',
-      'the case of “tone” carries the signal: it is connected to neck.hot, bridge.hot',
+      'the case of “tone” carries the signal: it is connected to neck.hot, bridge.hot, volume.3',
       'First disconnect tone.1 from the case',
     ],
   ]);
+});
+
+it('a case on a switch’s throw is on the signal, and not told to be joined to ground: that would short it', () => {
+  const all = { ...parts, selector: { kind: 'lever-3' }, tone: { kind: 'pot', value: '250k' } };
+  const joints = [
+    'neck.hot > selector.A1',
+    'neck.ground > out.sleeve',
+    'bridge.hot > selector.A2',
+    'bridge.hot > selector.A3',
+    'bridge.ground > out.sleeve',
+    'selector.A0 > volume.3',
+    'selector.A0 > selector.B0',
+    'selector.B2 > tone.case',
+    ...harness,
+  ];
+  const circuit = makeCircuit({ parts: all, joints });
+  const found = notesOf(circuit, solveLoads(circuit)).map(({ code }) => code);
+  expect(found).toContain('case-on-signal');
+  expect(found).not.toContain('case-not-grounded');
 });
 
 describe('what is wired so on purpose, and what is not', () => {

@@ -71,3 +71,19 @@ it('an element that is there twice is found, also where it is the last of its gr
   );
   expect(twice.join('\n')).toMatch(/drawn-otherwise/);
 });
+
+it('colour codes are looked at in a whole drawing whatever the kit is called, and not in that of a step', async () => {
+  const sample = sampleKits().find(({ id }) => id === 'wren-hs');
+  if (!sample) throw new Error('the sample is gone');
+  const kit = { ...sample, id: 'wren-step-2' };
+  const effort = { steps: 0, seed: 1 };
+  const whole = await drawnIn(kit, 'plate-row', { effort });
+  expect(inspect(whole, kit)).toEqual([]);
+  const group = /<g id="wren-step-2-colours".*?>PK<\/text>/s.exec(whole)?.[0] ?? '';
+  expect(group).not.toBe('');
+  const changed = whole.replace(group, group.replace('>PK<', '>GY<'));
+  expect(inspect(changed, kit).map(({ rule }) => rule)).toContain('drawn-otherwise');
+  expect(
+    inspect(await drawnIn(kit, 'plate-row', { effort, step: 3 }), kit).map(({ rule }) => rule),
+  ).not.toContain('drawn-otherwise');
+});

@@ -6,7 +6,7 @@ import { paint } from '../../src/inspect/paint.ts';
 import { pageFindings } from '../../src/inspect/rules/page.ts';
 import { groundOf } from '../../src/inspect/rules/texts.ts';
 import { wireFindings } from '../../src/inspect/rules/wires.ts';
-import { inArea, inks, touchesArea } from '../../src/inspect/space.ts';
+import { boxOf, inArea, inks, touchesArea } from '../../src/inspect/space.ts';
 import { parseXml } from '../../src/inspect/xml.ts';
 
 const box = { x: 0, y: 0, width: 10, height: 10 };
@@ -151,4 +151,9 @@ it('a finding is printed with its place, or with a dash where it concerns the wh
   expect(formatFinding(finding('diagonal-wire', undefined, { wire: 'a wire' }))).toMatch(
     /^- {2}diagonal-wire/,
   );
+});
+
+it('the box of a path with very many points', () => {
+  const points = Array.from({ length: 300_000 }, (_, i) => ({ x: (i * 7) % 1000, y: (i * 3) % 500 }));
+  expect(boxOf(points)).toEqual({ x: 0, y: 0, width: 999, height: 499 });
 });
