@@ -7,7 +7,8 @@
  */
 import { type Knobs, knobsAtFull } from './analyse/index.ts';
 import type { Kit } from './describe/kit.ts';
-import { type Aspect, drawingName, type Prepared, sheetOf } from './draw/compose.ts';
+import { type Aspect, type Prepared, sheetOf } from './draw/compose.ts';
+import { drawingName } from './draw/drawing-name.ts';
 import { plotToSvg, sheetToSvg } from './draw/headless.ts';
 import { themes } from './draw/theme.ts';
 import { type Arrangement, freeFlow } from './place/arrangement.ts';
@@ -18,7 +19,7 @@ export { analyse, composeResponse, prepare } from './prepare.ts';
 
 /** One drawing of a prepared kit: its name, which is its file's too, and the text of its SVG. */
 export const render = (prepared: Prepared, aspect: Aspect = {}) => ({
-  name: drawingName(prepared, aspect),
+  name: drawingName(prepared.circuit.kit, prepared.hand, aspect),
   svg: sheetToSvg(sheetOf(prepared, aspect), themes[aspect.theme ?? 'light']),
 });
 

@@ -8,7 +8,7 @@ import {
   solveLoads,
   solveResponse,
 } from './analyse/index.ts';
-import { padsOf } from './annotate/pads.ts';
+import { padCaptions } from './annotate/pads.ts';
 import { type Plot, plotOf } from './annotate/plot.ts';
 import type { Circuit } from './circuit/circuit.ts';
 import type { Kit } from './describe/kit.ts';
@@ -38,7 +38,7 @@ export async function prepare(
 ): Promise<Prepared> {
   const circuit = buildCircuit(kit);
   const loads = solveLoads(circuit);
-  const captions = new Map(padsOf(circuit, loads).map((pad) => [pad.part, pad.caption]));
+  const captions = padCaptions(circuit, loads);
   return {
     circuit,
     loads,

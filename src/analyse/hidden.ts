@@ -3,7 +3,7 @@ import type { Circuit, State } from '../circuit/circuit.ts';
 import { is, isPickup } from '../parts/index.ts';
 import { type Controls, makeNetlist } from '../solve/netlist.ts';
 import { withOutputLoad } from '../solve/output.ts';
-import { magnitudeOf, transfersOf } from '../solve/sounding.ts';
+import { LEVEL_FREQUENCY, magnitudeOf, transfersOf } from '../solve/sounding.ts';
 
 interface Hidden {
   readonly pickup: string;
@@ -14,8 +14,6 @@ interface Hidden {
 
 /** Half way and at zero: one of them brings out what is hidden. */
 const TURNED = [0.5, 0];
-/** Hertz. */
-const AT = 1000;
 /** Hidden: more than 12 dB below the loudest pickup; brought out: 6 dB more, and heard. Common practice, no source. */
 const DOWN = 0.25;
 const RISE = 2;
@@ -49,6 +47,8 @@ export function hiddenPickups(circuit: Circuit): readonly Hidden[] {
 /** Volts at the jack per volt in each pickup. */
 function pickupLevels(circuit: Circuit, state: State, controls: Controls): (pickup: string) => number {
   const { branches, jack } = makeNetlist(circuit, state, controls);
-  const found = transfersOf(withOutputLoad({ branches, jack }, circuit.kit.outputLoad), jack, [AT]);
+  const found = transfersOf(withOutputLoad({ branches, jack }, circuit.kit.outputLoad), jack, [
+    LEVEL_FREQUENCY,
+  ]);
   return (pickup) => magnitudeOf(found.get(pickup)?.[0]);
 }

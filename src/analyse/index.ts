@@ -41,7 +41,7 @@ export {
 } from './meter.ts';
 export { choosePads } from './pad.ts';
 export type { Alternative, Cause } from './pad-alternatives.ts';
-export type { Effect, Match } from './pad-effects.ts';
+export { type Effect, loadFor, type Match } from './pad-effects.ts';
 export type { Option, PadAdvice, PadOptions, PadPlan } from './pad-plan.ts';
 export { decibels, logGrid, type Peak, type Shape } from './peak.ts';
 export {

@@ -14,7 +14,7 @@ import {
   type State,
 } from '../circuit/circuit.ts';
 import { must, nth } from '../common/must.ts';
-import type { Joint, Kit } from '../describe/kit.ts';
+import { type Joint, type Kit, labelOf, partNamed } from '../describe/kit.ts';
 import { LABEL_LONGEST } from '../parts/fields.ts';
 import { lugsWith, type Part, resistorOf, withOhms } from '../parts/index.ts';
 import { LUG_ROOM, make } from '../parts/kind.ts';
@@ -103,7 +103,7 @@ export const groundNet = (circuit: Circuit): number | undefined =>
   circuit.nets.find((net) => net.role === 'ground')?.index;
 
 /** Resistors straight from a net to ground: on a pickup's signal lead, the pads it has already. */
-export function padsOf(circuit: Circuit, net: number | undefined): readonly string[] {
+export function resistorsToGround(circuit: Circuit, net: number | undefined): readonly string[] {
   const ground = groundNet(circuit);
   return circuit.kit.parts.flatMap((part) => {
     if (!resistorOf(part) || net === undefined || ground === undefined || net === ground) return [];
@@ -118,10 +118,7 @@ export function placeOfPad(circuit: Circuit, pad: string, net: number): readonly
     const joint = circuit.joints.find(({ from, to }) => lugIdOf(from) === leg || lugIdOf(to) === leg);
     return joint && (lugIdOf(joint.from) === leg ? lugIdOf(joint.to) : lugIdOf(joint.from));
   };
-  const part = must(
-    circuit.kit.parts.find(({ name }) => name === pad),
-    `part ${pad}`,
-  );
+  const part = partNamed(circuit.kit, pad);
   const legs = lugsWith(part, 'leg').map((leg) => lugId(pad, leg));
   const [hot, other] = netAt(circuit, nth(legs, 0)).index === net ? legs : [...legs].reverse();
   const [from, to] = [far(must(hot, 'leg')), far(must(other, 'leg'))];
@@ -180,7 +177,7 @@ export function groundLug(circuit: Circuit): LugId | undefined {
 
 /** What the drawing calls a pickup's pad; a label too long for it is left to the part's name. */
 export function padLabel(kit: Kit, pickup: string): string | undefined {
-  const label = `${kit.parts.find((part) => part.name === pickup)?.label ?? pickup} pad`;
+  const label = `${labelOf(kit, pickup)} pad`;
   return label.length <= LABEL_LONGEST ? label : undefined;
 }
 

@@ -6,7 +6,7 @@ import { type Loads, loadsOf } from '../solve/measure.ts';
 import { makeNetlist, type Netlist } from '../solve/netlist.ts';
 import { type Branch, type Port, withoutPickups } from '../solve/network.ts';
 import { withOutputLoad } from '../solve/output.ts';
-import { magnitudeOf, transfersOf } from '../solve/sounding.ts';
+import { LEVEL_FREQUENCY, magnitudeOf, transfersOf } from '../solve/sounding.ts';
 import { referenceCircuit } from './reference.ts';
 import { type Relation, relationsIn } from './relations.ts';
 
@@ -100,7 +100,7 @@ function referenceOf(pickup: Pickup, outputLoad: OutputLoad, frequency: number):
   const branches = withOutputLoad(netlist, outputLoad);
   return {
     loads: loadsOf(pickupLoadBranches(netlist, []), port, frequency),
-    level: magnitudeOf(transfersOf(branches, netlist.jack, [1000]).get(pickup.name)?.[0]) || 1,
+    level: magnitudeOf(transfersOf(branches, netlist.jack, [LEVEL_FREQUENCY]).get(pickup.name)?.[0]) || 1,
   };
 }
 

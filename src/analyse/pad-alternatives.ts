@@ -1,7 +1,7 @@
 /** What can be done instead of a pad on the pickup's own lug, each solved; and what makes a load too heavy. */
 import type { Circuit, Lug, LugId, State } from '../circuit/circuit.ts';
 import { must } from '../common/must.ts';
-import type { Kit } from '../describe/kit.ts';
+import { findPart, type Kit } from '../describe/kit.ts';
 import { contactsOf, elementsLike, is, isPickup, resistorOf } from '../parts/index.ts';
 import { loadsOf } from '../solve/measure.ts';
 import { makeNetlist } from '../solve/netlist.ts';
@@ -88,7 +88,7 @@ export interface Cause {
 /** Pots and resistors whose removal raises a pickup's load, the heaviest first. */
 export function causesOf(circuit: Circuit, pickup: string, index: number, match: Match): readonly Cause[] {
   const state = circuit.states[index];
-  const own = circuit.kit.parts.find((part) => part.name === pickup);
+  const own = findPart(circuit.kit, pickup);
   const netlist = state && makeNetlist(circuit, state);
   const port = netlist && own && pickupPort(own, netlist);
   if (!netlist || !port) return [];

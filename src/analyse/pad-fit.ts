@@ -1,7 +1,7 @@
 /** One resistor for one pickup: where it goes, what it makes of the loads, and the value that would meet the reference. */
 import { type Circuit, lugAt } from '../circuit/circuit.ts';
 import { must } from '../common/must.ts';
-import type { Kit } from '../describe/kit.ts';
+import { type Kit, partNamed } from '../describe/kit.ts';
 import { parallelResistanceOf, resistanceOf } from '../solve/measure.ts';
 import { makeNetlist } from '../solve/netlist.ts';
 import { resistor } from '../solve/network.ts';
@@ -84,10 +84,7 @@ export function idealPad(
   place: Place,
 ): number | undefined {
   const state = must(circuit.states[index], `state ${index}`);
-  const part = must(
-    circuit.kit.parts.find((one) => one.name === pickup),
-    `part ${pickup}`,
-  );
+  const part = partNamed(circuit.kit, pickup);
   const netlist = makeNetlist(circuit, state);
   const port = pickupPort(part, netlist);
   const [a, b] = [netlist.nodeOf.get(place.from), netlist.nodeOf.get(place.to)];

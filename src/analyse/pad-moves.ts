@@ -2,7 +2,7 @@
 import { type Circuit, type LugId, lugAt, lugId } from '../circuit/circuit.ts';
 import { must } from '../common/must.ts';
 import { type Choice, nearest } from '../common/series.ts';
-import type { Kit } from '../describe/kit.ts';
+import { type Kit, partNamed } from '../describe/kit.ts';
 import { contactsOf, isPickup, lugsWith, resistorOf } from '../parts/index.ts';
 import { buildCircuit } from '../solve/build.ts';
 import { makeNetlist } from '../solve/netlist.ts';
@@ -88,12 +88,7 @@ function movesTo(
   places: readonly (readonly [string, LugId])[],
   series: Choice,
 ): readonly Alternative[] {
-  const ohms = resistorOf(
-    must(
-      now.kit.parts.find(({ name }) => name === part),
-      `part ${part}`,
-    ),
-  )?.ohms.value;
+  const ohms = resistorOf(partNamed(now.kit, part))?.ohms.value;
   const to = groundOf(now, part);
   if (ohms === undefined || to === undefined || places.length === 0) return [];
   const sets = places.length === 1 ? [places] : [places, ...places.map((place) => [place])];

@@ -6,12 +6,12 @@
 import type { Circuit } from '../circuit/circuit.ts';
 import { must } from '../common/must.ts';
 import { type Choice, nearest } from '../common/series.ts';
-import type { Kit } from '../describe/kit.ts';
+import { findPart, type Kit } from '../describe/kit.ts';
 import { ohmBounds } from '../parts/fields.ts';
 import { isPickup, resistorOf } from '../parts/index.ts';
 import { buildCircuit } from '../solve/build.ts';
 import { rolesOf } from './controls.ts';
-import { padsOf, signalLug, withoutPart } from './kit-changes.ts';
+import { resistorsToGround, signalLug, withoutPart } from './kit-changes.ts';
 import { chainOf, type StateLoads } from './loads.ts';
 import { type Asked, causesOf, elsewhere, otherPots, sparePoles } from './pad-alternatives.ts';
 import {
@@ -88,7 +88,7 @@ function advise(kit: Kit, wish: Wish, owner: string | undefined): PadAdvice {
   const circuit = buildCircuit(kit);
   const state = must(circuit.states[index], `state ${index}`);
   const lug = signalLug(circuit, state, pickup, chainOf(circuit, state, pickup));
-  const replaces = padsOf(circuit, lug?.net);
+  const replaces = resistorsToGround(circuit, lug?.net);
   const notInStock = missing(kit, replaces, wish.series);
   const isNear = ({ percent }: Judged): boolean => Math.abs(percent) <= near * 100;
   if (isNear(judged) && notInStock === undefined) return { kind: 'fits', ...judged };
@@ -156,7 +156,7 @@ const isBefore = ({ parts }: Kit, one: string, other: string): boolean => {
 };
 
 function ohmsOf(kit: Kit, name: string): number | undefined {
-  const part = kit.parts.find((one) => one.name === name);
+  const part = findPart(kit, name);
   return part && resistorOf(part)?.ohms.value;
 }
 

@@ -16,7 +16,7 @@ import { makeNetlist, type Netlist } from '../solve/netlist.ts';
 import { type Branch, joinNodes, type Winding, withoutPickups } from '../solve/network.ts';
 import { withOutputLoad } from '../solve/output.ts';
 import type { Complex } from '../solve/solver.ts';
-import { HEARD, LISTENED, magnitudeOf, transfersOf } from '../solve/sounding.ts';
+import { HEARD, LEVEL_FREQUENCY, LISTENED, magnitudeOf, transfersOf } from '../solve/sounding.ts';
 import { decibels } from './peak.ts';
 
 /** One sounding pickup beside the others of its state. */
@@ -42,9 +42,6 @@ interface Relations {
   /** Two or more sound each by itself, and cancel one another. */
   readonly silentTogether: boolean;
 }
-
-/** Hertz. */
-const AT = 1000;
 
 /** @param referenceLevel volts at the jack per volt at 1 kHz in the pickup's reference harness */
 export function relationsIn(
@@ -105,7 +102,7 @@ function down(share: number): number {
 type Port = Netlist['jack'];
 
 const transfersAt = (branches: readonly Branch[], jack: Port) => {
-  const found = transfersOf(branches, jack, [AT]);
+  const found = transfersOf(branches, jack, [LEVEL_FREQUENCY]);
   return (pickup: string): Complex | undefined => found.get(pickup)?.[0];
 };
 
@@ -126,7 +123,7 @@ const magnitudesOnly = (branches: readonly Branch[]): readonly Branch[] =>
   branches.map((branch): Branch => {
     const { of, a, b, pickup } = branch;
     const ends = { of, a, b, ...(pickup === undefined ? {} : { pickup }) };
-    const omega = 2 * Math.PI * AT;
+    const omega = 2 * Math.PI * LEVEL_FREQUENCY;
     if (branch.kind === 'capacitor') return { kind: 'resistor', ...ends, ohms: 1 / (omega * branch.farads) };
     if (branch.kind === 'resistor') return branch;
     return { kind: 'winding', ...ends, ohms: Math.hypot(branch.ohms, omega * branch.henries), henries: 0 };

@@ -1,9 +1,11 @@
 /** The companion pass: one load card a state, as text and shares, measured before anything is placed. */
+
 import { type PickupLoads, type StateLoads, type Treble, trebleOf } from '../analyse/index.ts';
 import type { Circuit, State } from '../circuit/circuit.ts';
 import { plainHertz } from '../common/figures.ts';
 import { textWidth } from '../common/text.ts';
 import { formatFigure } from '../common/units.ts';
+import { labelOf } from '../describe/kit.ts';
 import { contactsOf, isPickup, type Part } from '../parts/index.ts';
 import { joiningText, type Labels, levelText } from './joining.ts';
 
@@ -104,10 +106,10 @@ export function badgeOf(state: State): string {
 }
 
 /** What the drawing calls each part. */
-function labelsOf({ kit }: Circuit): Labels {
-  const labels = new Map(kit.parts.map((part) => [part.name, part.label]));
-  return (name) => labels.get(name) ?? name;
-}
+const labelsOf =
+  ({ kit }: Circuit): Labels =>
+  (name) =>
+    labelOf(kit, name);
 
 /** Labels of the pickups that sound: `Middle + Bridge`. */
 export const soundingText = (circuit: Circuit, state: State): string =>

@@ -1,4 +1,5 @@
 /** Notes on what the solved circuit does that nobody can have meant: treble lost to a capacitor, pots that do nothing. */
+
 import {
   type Across,
   capacitorsAcross,
@@ -20,8 +21,8 @@ import {
 } from '../circuit/circuit.ts';
 import { whereText } from '../circuit/position.ts';
 import { formatHertz } from '../common/figures.ts';
-import { must } from '../common/must.ts';
 import { type Path, type Problem, problem } from '../common/problem.ts';
+import { partNamed } from '../describe/kit.ts';
 import { elementsLike, lugsWith, whatIs } from '../parts/index.ts';
 
 /** One note for each capacitor that lies straight across the signal at full. */
@@ -107,12 +108,7 @@ export const idlePartNotes = (circuit: Circuit, loads: readonly StateLoads[]): r
   ...idleComponents(circuit)
     .filter((part) => !isOnFloatingCase(circuit, part))
     .map((part) => {
-      const what = whatIs(
-        must(
-          circuit.kit.parts.find(({ name }) => name === part),
-          `part ${part}`,
-        ),
-      );
+      const what = whatIs(partNamed(circuit.kit, part));
       return problem('component-no-effect', ['parts', part], { part, what }, 'key');
     }),
   ...idleSwitches(circuit, loads).map((part) =>

@@ -1,7 +1,9 @@
 /** The padding resistors of a kit, and what each makes of its pickup's load. */
+
 import type { StateLoads } from '../analyse/index.ts';
 import { type Circuit, lugId, netAt } from '../circuit/circuit.ts';
 import { formatFigure } from '../common/units.ts';
+import { labelOf } from '../describe/kit.ts';
 import { resistorOf } from '../parts/index.ts';
 
 interface Pad {
@@ -21,9 +23,13 @@ export function padsOf(circuit: Circuit, loads: readonly StateLoads[]): readonly
     if (pickup === undefined || !nets.some((net) => net.role === 'ground')) return [];
     const alone = loads.find(({ state }) => state.sounding.length === 1 && state.sounding[0] === pickup);
     const load = alone?.pickups.find((entry) => entry.pickup === pickup)?.dcLoad;
-    const label = circuit.kit.parts.find((candidate) => candidate.name === pickup)?.label ?? pickup;
+    const label = labelOf(circuit.kit, pickup);
     return load === undefined
       ? []
       : [{ part: part.name, pickup, caption: `${label} alone: ${formatFigure(load, 'ohm')}` }];
   });
 }
+
+/** What a pad says beneath its value, by part; its outline has room for it. */
+export const padCaptions = (circuit: Circuit, loads: readonly StateLoads[]): ReadonlyMap<string, string> =>
+  new Map(padsOf(circuit, loads).map(({ part, caption }) => [part, caption]));

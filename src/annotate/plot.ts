@@ -14,6 +14,7 @@ import { formatDecibels, formatHertz, formatSigned } from '../common/figures.ts'
 import { nth } from '../common/must.ts';
 import { andList } from '../common/quoting.ts';
 import { formatQuantity } from '../common/units.ts';
+import { labelOf } from '../describe/kit.ts';
 import { isPickup } from '../parts/index.ts';
 import { badgeOf, soundingText } from './cards.ts';
 import { tintOfPickup } from './lines.ts';
@@ -84,7 +85,6 @@ const SILENT = -150;
 /** The plot of a solved response; `knobs` is the setting it was solved at. */
 export function plotOf(circuit: Circuit, response: FrequencyResponse, knobs: Knobs): Plot {
   const { kit } = circuit;
-  const label = new Map(kit.parts.map((part) => [part.name, part.label]));
   const seen: string[] = [];
   const states = response.states.map((solved): PlotState => {
     const tints = solved.state.sounding.map((pickup) => tintOfPickup(circuit, pickup));
@@ -97,8 +97,8 @@ export function plotOf(circuit: Circuit, response: FrequencyResponse, knobs: Kno
       tints,
       variant,
       ...(heard ? { trace: traceOf(heard) } : {}),
-      references: heard ? referencesOf(solved.pickups, label) : [],
-      rows: solved.pickups.map((pickup) => rowOf(pickup, label.get(pickup.pickup) ?? pickup.pickup)),
+      references: heard ? referencesOf(solved.pickups, kit) : [],
+      rows: solved.pickups.map((pickup) => rowOf(pickup, labelOf(kit, pickup.pickup))),
     };
   });
   const plot = {
@@ -107,7 +107,7 @@ export function plotOf(circuit: Circuit, response: FrequencyResponse, knobs: Kno
     lines: linesUnderTitle(circuit, knobs),
     frequencies: response.frequencies,
     states,
-    references: referencesOf(eachOnce(response.states, kit.parts), label),
+    references: referencesOf(eachOnce(response.states, kit.parts), kit),
   };
   return { ...plot, description: descriptionOf(plot) };
 }
@@ -129,15 +129,12 @@ function eachOnce(states: readonly StateResponse[], parts: Circuit['kit']['parts
 }
 
 /** References that lie on one another are drawn once and named together. */
-function referencesOf(
-  pickups: readonly PickupCurve[],
-  label: ReadonlyMap<string, string>,
-): readonly PlotReference[] {
+function referencesOf(pickups: readonly PickupCurve[], kit: Circuit['kit']): readonly PlotReference[] {
   const groups: { readonly trace: Trace; readonly names: string[] }[] = [];
   for (const { pickup, reference } of pickups) {
     const trace = traceOf(reference);
     if (trace.plateau <= SILENT) continue;
-    const name = label.get(pickup) ?? pickup;
+    const name = labelOf(kit, pickup);
     const group = groups.find((one) => alike(one.trace, trace));
     if (group) group.names.push(name);
     else groups.push({ trace, names: [name] });

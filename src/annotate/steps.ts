@@ -4,7 +4,7 @@
  * practice, no source. A joint's own `step` in the description goes before what is worked out here.
  */
 import { type Circuit, lugIdOf, netAt } from '../circuit/circuit.ts';
-import type { Joint } from '../describe/kit.ts';
+import { findPart, type Joint } from '../describe/kit.ts';
 import { componentOf, is, isPickup, type Part } from '../parts/index.ts';
 import { colourName } from './words.ts';
 
@@ -48,7 +48,7 @@ export function stepsOf(circuit: Circuit): readonly Step[] {
 
 function stepOf(circuit: Circuit, { kind, from, to }: Joint): number {
   const { kit } = circuit;
-  const parts = [from, to].flatMap((end) => kit.parts.find((part) => part.name === end.part) ?? []);
+  const parts = [from, to].flatMap((end) => findPart(kit, end.part) ?? []);
   if (parts.some(isPickup)) return 6;
   if (kind === 'jumper' || kind === 'bend') return 2;
   if (kind === 'leg') return 3;
@@ -74,9 +74,9 @@ const sleevedAt = (part: Part, ends: readonly Joint['from'][]): boolean =>
   ends.some((end) => end.part === part.name && componentOf(part)?.sleeved.includes(end.lug));
 
 function lineOf({ kit }: Circuit, { kind, from, to, colour, length }: Joint): string {
-  const component = [from, to].flatMap((one) => kit.parts.find((part) => part.name === one.part) ?? []);
+  const component = [from, to].flatMap((one) => findPart(kit, one.part) ?? []);
   const end = ({ part: name, lug }: Joint['from']): string => {
-    const part = kit.parts.find((one) => one.name === name);
+    const part = findPart(kit, name);
     const label = part?.label ?? name;
     // The two legs of a component are alike in the hand; a bare number after a name would read as part of it.
     if (part && is(part, 'component')) return label;

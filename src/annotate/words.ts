@@ -1,6 +1,6 @@
 /** Sentences of the sheet: the lines that say what is seen, and the description for those who cannot see the picture. */
 import type { Circuit } from '../circuit/circuit.ts';
-import type { Hand, Kit, View } from '../describe/kit.ts';
+import { type Hand, type Kit, labelOf, type View } from '../describe/kit.ts';
 import { colourNames } from '../describe/words.ts';
 import { contactsOf } from '../parts/index.ts';
 import type { Card } from './cards.ts';
@@ -39,9 +39,8 @@ export function describeSheet(circuit: Circuit, cards: readonly Card[], views: r
     const where = card.switches.length === 0 ? '' : `Position ${card.badge}: `;
     return `${where}${title}. ${rows.join('; ')}.`;
   });
-  const label = new Map(circuit.kit.parts.map((part) => [part.name, part.label]));
   const end = ({ part, lug }: { part: string; lug: string }): string =>
-    `${label.get(part) ?? part} ${/^\d+$/.test(lug) ? `lug ${lug}` : lug}`;
+    `${labelOf(circuit.kit, part)} ${/^\d+$/.test(lug) ? `lug ${lug}` : lug}`;
   const joints = circuit.joints.map((joint) => `${joint.kind} from ${end(joint.from)} to ${end(joint.to)}`);
   return `${views.join(' ')} ${states.join(' ')} Joints: ${joints.join('; ')}.`;
 }

@@ -1,6 +1,6 @@
 /** A kit with the two ends of one pot's track exchanged: the usual mistake with a pot seen from the wrong side. */
 import { must } from '../common/must.ts';
-import type { End, Joint, Kit } from '../describe/kit.ts';
+import { type End, type Joint, type Kit, partNamed } from '../describe/kit.ts';
 import { elementsLike } from '../parts/index.ts';
 
 export interface ExchangedLugs {
@@ -15,10 +15,7 @@ export interface ExchangedLugs {
 
 /** @param pot the name of a part with a track */
 export function exchanged(kit: Kit, pot: string): ExchangedLugs {
-  const part = must(
-    kit.parts.find(({ name }) => name === pot),
-    `part ${pot}`,
-  );
+  const part = partNamed(kit, pot);
   const { anticlockwise, clockwise } = must(elementsLike(part, 'track')[0], `track of ${pot}`);
   const ends = [anticlockwise, clockwise] as const;
   const swap = (end: End): End => {

@@ -22,3 +22,12 @@ export const around = (x: number, y: number, width: number, height: number): Rec
   width,
   height,
 });
+
+/** Whether two rectangles have a piece in common; edges that only touch are none. */
+export const overlaps = (r: Rect, s: Rect): boolean =>
+  r.x < s.x + s.width && s.x < r.x + r.width && r.y < s.y + s.height && s.y < r.y + r.height;
+
+export const centreOf = (r: Rect): Point => ({ x: r.x + r.width / 2, y: r.y + r.height / 2 });
+
+/** To hundredths, as drawings are written; never −0. */
+export const round2 = (n: number): number => Math.round(n * 100) / 100 + 0;

@@ -1,4 +1,5 @@
 /** The typed kit: what a description becomes once it is read, checked and its defaults are filled in. */
+import { must } from '../common/must.ts';
 import type { Sourced } from '../common/units.ts';
 import type { Part } from '../parts/index.ts';
 
@@ -78,3 +79,13 @@ export interface Draft extends Kit {
   /** Joints that could not be read, and so may be the very ones a check would miss. */
   readonly unread: number;
 }
+
+export const findPart = ({ parts }: Pick<Kit, 'parts'>, name: string): Part | undefined =>
+  parts.find((part) => part.name === name);
+
+/** @throws where the kit has no part of that name, which the caller knows it has */
+export const partNamed = (kit: Pick<Kit, 'parts'>, name: string): Part =>
+  must(findPart(kit, name), `part ${name}`);
+
+/** What the drawing calls a part. */
+export const labelOf = (kit: Pick<Kit, 'parts'>, name: string): string => findPart(kit, name)?.label ?? name;

@@ -1,4 +1,5 @@
 /** Load cards: one a state, aligned so that they compare at a glance. */
+
 import {
   badgeWidth,
   CARD_TYPE,
@@ -11,6 +12,7 @@ import {
 import { at } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
 import { lugsOf } from '../parts/index.ts';
+import { CLASS } from './classes.ts';
 import type { Pen } from './pen.ts';
 import type { Theme } from './theme.ts';
 
@@ -41,7 +43,7 @@ export function drawCard(
 ): void {
   const { x, y, width, height } = box;
   const [stroke, weight] = shown ? [theme.ink, 2.5] : [theme.inside, 1];
-  pen.rect(box, { class: 'sl-card', rx: 12, fill: theme.plate, stroke, 'stroke-width': weight });
+  pen.rect(box, { class: CLASS.card, rx: 12, fill: theme.plate, stroke, 'stroke-width': weight });
   const badge = badgeWidth(card.badge);
   pen.rect({ x: x + 12, y: y + 11, width: badge, height: 26 }, { rx: 13, fill: theme.ink });
   pen.text(card.badge, at(x + 12 + badge / 2, y + 24), {

@@ -1,8 +1,10 @@
 /** Colour codes of wires (IEC 60757), each on its own wire, or beside it where there is no room. */
-import { around, type Point, type Rect } from '../common/geometry.ts';
+
+import { around, overlaps, type Point, type Rect } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
 import { rectToSheet, toSheet } from '../place/frame.ts';
 import type { PlacedWire, Placement } from '../place/placement.ts';
+import { CLASS } from './classes.ts';
 import { highlightBox } from './highlight.ts';
 import type { Look } from './part.ts';
 import type { Pen } from './pen.ts';
@@ -119,7 +121,7 @@ function freeSpot(
           : around(p.x, p.y, 2, CHIP_HEIGHT + 2 * apart);
         if (
           runs.every((other) => other.wire === wire || !(touches(other, wide) || touches(other, along))) &&
-          taken.every((other) => !overlap(other, wide))
+          taken.every((other) => !overlaps(other, wide))
         )
           return { rect: around(p.x, p.y, width, CHIP_HEIGHT) };
       }
@@ -143,13 +145,14 @@ function asideSpot(
     for (const p of starts) {
       const q = { x: p.x + off.x, y: p.y + off.y };
       const wide = around(q.x, q.y, width + 4, CHIP_HEIGHT + 4);
-      if (runs.some((other) => touches(other, wide)) || taken.some((other) => overlap(other, wide))) continue;
+      if (runs.some((other) => touches(other, wide)) || taken.some((other) => overlaps(other, wide)))
+        continue;
       const leader = pointsOn(p, q, 3).map((at) => around(at.x, at.y, 2, 2));
       if (
         leader.every(
           (at) =>
             (!clear || others.every((other) => !touches(other, at))) &&
-            taken.every((other) => !overlap(other, at)),
+            taken.every((other) => !overlaps(other, at)),
         )
       )
         return { rect: around(q.x, q.y, width, CHIP_HEIGHT), leader: [p, q] };
@@ -167,9 +170,6 @@ function pointsOn(a: Point, b: Point, step: number): readonly Point[] {
 }
 
 const span = ({ a, b }: { a: Point; b: Point }): number => Math.abs(a.x - b.x) + Math.abs(a.y - b.y);
-
-const overlap = (r: Rect, s: Rect): boolean =>
-  r.x < s.x + s.width && s.x < r.x + r.width && r.y < s.y + s.height && s.y < r.y + r.height;
 
 /** Half of the widest line a wire is drawn with. */
 const WIDEST = LINE.sleeving / 2;
@@ -193,7 +193,7 @@ const runOf = (wire: PlacedWire): Run => ({
   }),
 });
 
-const touches = ({ rects }: Run, rect: Rect): boolean => rects.some((one) => overlap(rect, one));
+const touches = ({ rects }: Run, rect: Rect): boolean => rects.some((one) => overlaps(rect, one));
 
 /** Draws the chips of all wires that are there; each keeps its place whatever else is drawn. */
 export function drawChips(
@@ -210,7 +210,7 @@ export function drawChips(
 }
 
 export function drawChip(pen: Pen, code: string, rect: Rect, theme: Theme): void {
-  pen.rect(rect, { class: 'sl-chip', rx: 4, fill: theme.paper, stroke: theme.outline, 'stroke-width': 0.8 });
+  pen.rect(rect, { class: CLASS.chip, rx: 4, fill: theme.paper, stroke: theme.outline, 'stroke-width': 0.8 });
   pen.text(
     code,
     { x: rect.x + rect.width / 2, y: rect.y + rect.height / 2 },

@@ -7,13 +7,13 @@ import { padsOf } from '../annotate/pads.ts';
 import { type Step, stepsOf } from '../annotate/steps.ts';
 import { describeSheet, stateLine, viewLine } from '../annotate/words.ts';
 import type { Circuit, State } from '../circuit/circuit.ts';
-import type { Hand, View } from '../describe/kit.ts';
+import type { Hand } from '../describe/kit.ts';
 import { contactsOf, isPickup } from '../parts/index.ts';
 import type { Placement } from '../place/placement.ts';
 import { flipped } from '../place/view.ts';
+import { drawingName, type Variant } from './drawing-name.ts';
 import type { Page } from './head.ts';
 import type { Sheet } from './sheet.ts';
-import type { ThemeName } from './theme.ts';
 import type { Emphasis } from './wires.ts';
 
 /** What of a kit's drawings does not change with view, state, step or theme. The placement is what takes time. */
@@ -24,14 +24,8 @@ export interface Prepared {
   readonly placement: Placement;
 }
 
-/** Which of a kit's drawings is wanted: the whole, unless a state or a step is named. */
-export interface Aspect {
-  readonly view?: View;
-  readonly theme?: ThemeName;
-  /** Index into the circuit's states. */
-  readonly state?: number;
-  /** Counted from 1. */
-  readonly step?: number;
+/** Which of a kit's drawings is wanted, and the page it is fitted to. */
+export interface Aspect extends Variant {
   readonly page?: Page;
 }
 
@@ -55,7 +49,7 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
   const pickups = kit.parts.filter(isPickup);
   const shownSettings = (state ?? circuit.states[0])?.settings ?? {};
   return {
-    id: drawingName(prepared, aspect),
+    id: drawingName(kit, hand, aspect),
     title: kit.title,
     views,
     description: describeSheet(circuit, cards, views),
@@ -78,21 +72,6 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
     ...(step ? { emphasis: emphasisOfStep(circuit, steps, step), work: step.lines } : {}),
     ...(page ? { page } : {}),
   };
-}
-
-/** The name of a drawing's file and the prefix of its ids: the kit's, and what makes it other than the usual one. */
-export function drawingName(
-  { circuit: { kit }, hand }: Pick<Prepared, 'circuit' | 'hand'>,
-  { view, theme, state, step }: Aspect,
-): string {
-  return [
-    kit.id,
-    ...(view === undefined || view === kit.view ? [] : [view]),
-    ...(hand === kit.hand ? [] : [`${hand}-handed`]),
-    ...(state === undefined ? [] : [`position-${state + 1}`]),
-    ...(step === undefined ? [] : [`step-${step}`]),
-    ...(theme === undefined || theme === 'light' ? [] : [theme]),
-  ].join('-');
 }
 
 const emphasisOfState = (circuit: Circuit, state: State): readonly Emphasis[] => {

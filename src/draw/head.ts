@@ -1,7 +1,9 @@
 /** What every drawing begins with: its size, its title and description, the paper, and the head written on it. */
+
 import type { Container } from '@svgdotjs/svg.js';
-import { at, type Rect } from '../common/geometry.ts';
-import { num, Pen } from './pen.ts';
+import { at, type Rect, round2 } from '../common/geometry.ts';
+import { CLASS } from './classes.ts';
+import { Pen } from './pen.ts';
 import { FONT, type Theme } from './theme.ts';
 
 /** Margin around a drawing. */
@@ -54,7 +56,7 @@ export function openSheet(root: Container, head: Head, theme: Theme): Pen {
     .attr({ id: `${id}-desc` })
     .words(description);
   const pen = new Pen(root);
-  pen.rect(box, { class: 'sl-paper', fill: theme.paper });
+  pen.rect(box, { class: CLASS.paper, fill: theme.paper });
   const written = pen.group({ id: `${id}-head` });
   written.text(title, at(EDGE, EDGE + 12), { size: 22, weight: 'bold', fill: theme.ink, anchor: 'start' });
   lines.forEach((line, i) => {
@@ -67,6 +69,6 @@ export function openSheet(root: Container, head: Head, theme: Theme): Pen {
 function boxOf({ width, height, page }: Head): Rect {
   if (!page) return { x: 0, y: 0, width, height };
   const scale = scaleOn(page, { width, height });
-  const [w, h] = [num(page.width / scale), num(page.height / scale)];
-  return { x: num((width - w) / 2), y: num(-page.margin / scale), width: w, height: h };
+  const [w, h] = [round2(page.width / scale), round2(page.height / scale)];
+  return { x: round2((width - w) / 2), y: round2(-page.margin / scale), width: w, height: h };
 }

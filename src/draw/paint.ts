@@ -1,5 +1,7 @@
 /** Shapes of a part's face on paper: what each role looks like in a theme. */
+
 import type { CircleRole, PathRole, RectRole, Shape } from '../parts/shape.ts';
+import { CLASS } from './classes.ts';
 import type { Attributes, Pen } from './pen.ts';
 import { LINE, type Theme } from './theme.ts';
 
@@ -11,16 +13,16 @@ const outlined =
 
 /** `class` tells whoever reads the drawing what a shape is. */
 const RECTS: Readonly<Record<RectRole, { readonly class?: string; readonly ink: Ink }>> = {
-  plate: { class: 'sl-plate', ink: outlined(({ plate }) => plate, LINE.outline) },
+  plate: { class: CLASS.plate, ink: outlined(({ plate }) => plate, LINE.outline) },
   coil: { ink: outlined(({ inside }) => inside, 1) },
   turn: { ink: outlined(() => 'none', 1) },
   bush: { ink: outlined(({ inside }) => inside, 1.5) },
-  'resistor-body': { class: 'sl-body', ink: outlined(({ resistor }) => resistor, 1.5) },
-  'capacitor-body': { class: 'sl-body', ink: outlined(({ capacitor }) => capacitor, 1.5) },
+  'resistor-body': { class: CLASS.body, ink: outlined(({ resistor }) => resistor, 1.5) },
+  'capacitor-body': { class: CLASS.body, ink: outlined(({ capacitor }) => capacitor, 1.5) },
 };
 
 const CIRCLES: Readonly<Record<CircleRole, { readonly class?: string; readonly ink: Ink }>> = {
-  case: { class: 'sl-case', ink: outlined(({ plate }) => plate, LINE.outline) },
+  case: { class: CLASS.case, ink: outlined(({ plate }) => plate, LINE.outline) },
   contact: { ink: outlined(({ plate }) => plate, 1.5) },
   dot: { ink: ({ outline }) => ({ fill: outline }) },
 };

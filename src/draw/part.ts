@@ -1,9 +1,11 @@
 /** A part on paper: its face, its labels, and the tags to solder to; for a component its legs. */
+
 import { lugId } from '../circuit/circuit.ts';
 import { at } from '../common/geometry.ts';
 import { faceOf, is } from '../parts/index.ts';
 import { TYPE } from '../parts/outline.ts';
 import type { PlacedPart } from '../place/placement.ts';
+import { CLASS } from './classes.ts';
 import { highlightBox } from './highlight.ts';
 import { paintShape } from './paint.ts';
 import type { Pen } from './pen.ts';
@@ -40,7 +42,7 @@ function tags(pen: Pen, { part, outline }: PlacedPart, { theme, joined }: Look):
   for (const { lug, tag, surface } of outline.lugs) {
     if (surface) continue;
     const used = joined.has(lugId(part.name, lug));
-    pen.rect(tag, { class: 'sl-tag', ...tagLook(theme, used) });
+    pen.rect(tag, { class: CLASS.tag, ...tagLook(theme, used) });
     pen.text(
       lug,
       { x: tag.x + tag.width / 2, y: tag.y + tag.height / 2 },
@@ -84,14 +86,14 @@ function legs(pen: Pen, { part, outline }: PlacedPart, { theme, meeting }: Look)
     'stroke-width': LINE.leg,
   });
   // The leg goes on as a line of its own: nothing is soldered here, and nothing must look so.
-  for (const end of ends) pen.circle(end, LINE.leg / 2, { class: 'sl-leg-end', fill: theme.leg });
+  for (const end of ends) pen.circle(end, LINE.leg / 2, { class: CLASS.legEnd, fill: theme.leg });
 }
 
 /** A pale box behind a padding resistor: it is what the kit is about. */
 function highlight(pen: Pen, { part, outline }: PlacedPart, { theme, highlighted }: Look): void {
   if (!highlighted.has(part.name)) return;
   pen.rect(highlightBox(outline), {
-    class: 'sl-highlight',
+    class: CLASS.highlight,
     rx: 10,
     fill: theme.accentFill,
     stroke: theme.accent,

@@ -3,15 +3,12 @@
  * printed with at most two decimals, so that the same drawing is the same bytes.
  */
 import type { Container, Dom } from '@svgdotjs/svg.js';
-import type { Point, Rect } from '../common/geometry.ts';
+import { type Point, type Rect, round2 } from '../common/geometry.ts';
 import { CAP_HEIGHT, textWidth, type Weight } from '../common/text.ts';
 import type { PathStep } from '../parts/shape.ts';
 import { type Frame, rectToSheet, toSheet } from '../place/frame.ts';
 
 export type Attributes = Readonly<Record<string, string | number>>;
-
-/** A number for an SVG attribute. */
-export const num = (n: number): number => Math.round(n * 100) / 100 + 0;
 
 /**
  * A new element with its attributes straight onto the node: svg.js's shapes would parse each as a colour, a number or
@@ -56,17 +53,17 @@ export class Pen {
   rect(rect: Rect, attributes: Attributes): void {
     const r = rectToSheet(this.#frame, rect);
     add(this.into, 'rect', {
-      x: num(r.x),
-      y: num(r.y),
-      width: num(r.width),
-      height: num(r.height),
+      x: round2(r.x),
+      y: round2(r.y),
+      width: round2(r.width),
+      height: round2(r.height),
       ...attributes,
     });
   }
 
   circle(centre: Point, radius: number, attributes: Attributes): void {
     const c = toSheet(this.#frame, centre);
-    add(this.into, 'circle', { cx: num(c.x), cy: num(c.y), r: num(radius), ...attributes });
+    add(this.into, 'circle', { cx: round2(c.x), cy: round2(c.y), r: round2(radius), ...attributes });
   }
 
   /** Strokes from point to point, straight or along circles; several runs make one element. */
@@ -77,11 +74,11 @@ export class Pen {
         steps
           .map((step, i) => {
             const p = toSheet(this.#frame, step.to);
-            const end = `${num(p.x)} ${num(p.y)}`;
+            const end = `${round2(p.x)} ${round2(p.y)}`;
             if (i === 0) return `M${end}`;
             if (step.radius === undefined) return `L${end}`;
             const sweep = (step.clockwise ?? false) !== flip ? 1 : 0;
-            return `A${num(step.radius)} ${num(step.radius)} 0 ${step.large ? 1 : 0} ${sweep} ${end}`;
+            return `A${round2(step.radius)} ${round2(step.radius)} 0 ${step.large ? 1 : 0} ${sweep} ${end}`;
           })
           .join(''),
       )
@@ -103,14 +100,14 @@ export class Pen {
     const p = toSheet(this.#frame, centre);
     const width = textWidth(words, style.size, style.weight);
     add(this.into, 'text', {
-      x: num(p.x),
-      y: num(p.y - (style.lift ?? 0) + (CAP_HEIGHT * style.size) / 2),
+      x: round2(p.x),
+      y: round2(p.y - (style.lift ?? 0) + (CAP_HEIGHT * style.size) / 2),
       'font-size': style.size,
       ...(style.weight === 'bold' ? { 'font-weight': 700 } : {}),
       // The root centres text, since most of it is.
       ...(style.anchor === undefined || style.anchor === 'middle' ? {} : { 'text-anchor': style.anchor }),
       fill: style.fill,
-      textLength: num(width),
+      textLength: round2(width),
       lengthAdjust: 'spacingAndGlyphs',
     }).words(words);
   }

@@ -4,7 +4,7 @@ import type { Container } from '@svgdotjs/svg.js';
 import type { Card } from '../annotate/cards.ts';
 import type { Line } from '../annotate/lines.ts';
 import { lugId } from '../circuit/circuit.ts';
-import { at } from '../common/geometry.ts';
+import { at, round2 } from '../common/geometry.ts';
 import type { Placement } from '../place/placement.ts';
 import { endsOf } from '../place/wiring.ts';
 import { CARD_GAP, drawCard } from './cards.ts';
@@ -13,7 +13,7 @@ import { EDGE, openSheet, type Page } from './head.ts';
 import { drawKey, keyOf } from './key.ts';
 import { captionOf, layOutSheet } from './layout.ts';
 import { drawPart } from './part.ts';
-import { num, Pen } from './pen.ts';
+import { Pen } from './pen.ts';
 import { type Theme, themes } from './theme.ts';
 import { drawMarks, drawWires, type Emphasis } from './wires.ts';
 import { drawWork } from './work.ts';
@@ -76,7 +76,7 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
 
   const drawing = pen.group({
     id: `${id}-drawing`,
-    transform: `translate(${num(layout.drawingLeft)} ${num(layout.drawingTop)})`,
+    transform: `translate(${round2(layout.drawingLeft)} ${round2(layout.drawingTop)})`,
   });
   if (emphasis.includes('new'))
     drawMarks(drawing.group({ id: `${id}-marks` }), placement.wires, theme, emphasis);

@@ -1,11 +1,12 @@
 /** Wires: rounded bends, a real opening in the wire that runs below at every crossing, and a look for every kind of joint. */
 
 import type { Line } from '../annotate/lines.ts';
-import type { Point } from '../common/geometry.ts';
+import { type Point, round2 } from '../common/geometry.ts';
 import { nth } from '../common/must.ts';
 import type { Joint } from '../describe/kit.ts';
 import type { PlacedWire } from '../place/placement.ts';
-import { num, type Pen } from './pen.ts';
+import { CLASS } from './classes.ts';
+import type { Pen } from './pen.ts';
 import { LINE, type Theme } from './theme.ts';
 
 interface Segment {
@@ -50,7 +51,7 @@ function wirePath(points: readonly Point[], gaps: readonly Point[]): string {
     const before = points[i - 1];
     const after = points[i + 1];
     if (!before) {
-      d += `M${num(p.x)} ${num(p.y)}`;
+      d += `M${round2(p.x)} ${round2(p.y)}`;
       return;
     }
     const [ux, uy] = unit(before, p);
@@ -58,15 +59,15 @@ function wirePath(points: readonly Point[], gaps: readonly Point[]): string {
       .filter((gap) => between(before, p, gap))
       .sort((s, t) => (s.x - t.x) * ux + (s.y - t.y) * uy);
     for (const gap of on)
-      d += `L${num(gap.x - ux * LINE.gap)} ${num(gap.y - uy * LINE.gap)}M${num(gap.x + ux * LINE.gap)} ${num(gap.y + uy * LINE.gap)}`;
+      d += `L${round2(gap.x - ux * LINE.gap)} ${round2(gap.y - uy * LINE.gap)}M${round2(gap.x + ux * LINE.gap)} ${round2(gap.y + uy * LINE.gap)}`;
     if (!after) {
-      d += `L${num(p.x)} ${num(p.y)}`;
+      d += `L${round2(p.x)} ${round2(p.y)}`;
       return;
     }
     const radius = Math.min(LINE.bendRadius, length(before, p) / 2, length(p, after) / 2);
     const [vx, vy] = unit(p, after);
-    d += `L${num(p.x - ux * radius)} ${num(p.y - uy * radius)}`;
-    d += `Q${num(p.x)} ${num(p.y)} ${num(p.x + vx * radius)} ${num(p.y + vy * radius)}`;
+    d += `L${round2(p.x - ux * radius)} ${round2(p.y - uy * radius)}`;
+    d += `Q${round2(p.x)} ${round2(p.y)} ${round2(p.x + vx * radius)} ${round2(p.y + vy * radius)}`;
   });
   return d;
 }
@@ -165,7 +166,7 @@ export function drawMarks(
   wires.forEach(({ points }, i) => {
     if (emphasis[i] === 'new')
       pen.stroke(wirePath(points, []), {
-        class: 'sl-mark',
+        class: CLASS.mark,
         fill: 'none',
         stroke: theme.mark,
         'stroke-width': LINE.mark,

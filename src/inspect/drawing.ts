@@ -2,25 +2,14 @@
  * A drawing read back from what is painted. Ids tell which part a lug stands in and which line is a wire, classes what
  * an element is; where lugs are and what is joined to what comes from coordinates alone.
  */
-import type { Point, Rect } from '../common/geometry.ts';
+
+import { centreOf, type Point, type Rect } from '../common/geometry.ts';
+import { CLASS } from '../draw/classes.ts';
 import { type Finding, finding } from './finding.ts';
 import { type Line, type Mark, paint, type Shape, type Text } from './paint.ts';
 import { courseOf } from './path.ts';
-import { type Area, centreOf, inArea, type Stretch, stretchesOf } from './space.ts';
+import { type Area, inArea, type Stretch, stretchesOf } from './space.ts';
 import { type Element, parseXml } from './xml.ts';
-
-/** What the classes say; `sl-` keeps them apart from those of a page the drawing is put into. */
-export const IS = {
-  paper: 'sl-paper',
-  plate: 'sl-plate',
-  case: 'sl-case',
-  body: 'sl-body',
-  highlight: 'sl-highlight',
-  tag: 'sl-tag',
-  legEnd: 'sl-leg-end',
-  chip: 'sl-chip',
-  card: 'sl-card',
-} as const;
 
 export interface DrawnLug {
   readonly part: string;
@@ -158,7 +147,7 @@ function chipsOf(
   const here = ({ groups }: Mark): boolean => groups.includes(`${id}-colours`);
   const leaders = lines.filter(here).flatMap((line) => line.stretches);
   return shapes
-    .filter((shape) => shape.is.includes(IS.chip) && here(shape))
+    .filter((shape) => shape.is.includes(CLASS.chip) && here(shape))
     .map((shape) => {
       const middle = centreOf(shape.area);
       const leader = leaders.find(({ b }) => Math.hypot(b.x - middle.x, b.y - middle.y) < 1);
@@ -180,11 +169,13 @@ function partsOf(id: string, marks: readonly Mark[]): readonly DrawnPart[] {
     const shapes = own.filter((mark) => mark.kind === 'area');
     const texts = own.filter((mark) => mark.kind === 'text');
     const lugs = shapes.flatMap(({ is, area }): DrawnLug[] => {
-      if (is.includes(IS.tag)) return [{ part: name, is: 'tag', name: wordsIn(area, texts), area }];
-      if (is.includes(IS.case)) return [{ part: name, is: 'surface', area }];
-      return is.includes(IS.legEnd) ? [{ part: name, is: 'leg', area }] : [];
+      if (is.includes(CLASS.tag)) return [{ part: name, is: 'tag', name: wordsIn(area, texts), area }];
+      if (is.includes(CLASS.case)) return [{ part: name, is: 'surface', area }];
+      return is.includes(CLASS.legEnd) ? [{ part: name, is: 'leg', area }] : [];
     });
-    const bodies = shapes.filter(({ is }) => [IS.plate, IS.case, IS.body].some((one) => is.includes(one)));
+    const bodies = shapes.filter(({ is }) =>
+      [CLASS.plate, CLASS.case, CLASS.body].some((one) => is.includes(one)),
+    );
     return { name, lugs, bodies, texts };
   });
 }

@@ -1,6 +1,9 @@
 /** Two pictures element by element: the one that is checked, and the one that its kit gives in the same places. */
+
 import type { Point } from '../common/geometry.ts';
 import type { Kit } from '../describe/kit.ts';
+import { CLASS } from '../draw/classes.ts';
+import { parseDrawingName } from '../draw/drawing-name.ts';
 import type { Drawing } from './drawing.ts';
 import { type Finding, finding } from './finding.ts';
 import type { Element } from './xml.ts';
@@ -82,7 +85,7 @@ function leavesOf(root: Element, { id }: Drawing, kit: Kit): Leaves {
   const leaves = new Map<string, Leaf[]>();
   const order: string[] = [];
   // In a drawing of a step the codes stand as they do in the whole, which is not to be told from it.
-  const skipped = /-step-\d+/.test(id.slice(kit.id.length)) ? `${id}-colours` : undefined;
+  const skipped = parseDrawingName(id, kit)?.step !== undefined ? `${id}-colours` : undefined;
   const put = (group: string, leaf: Leaf): void => {
     // What is only spoken is painted nowhere.
     if (group !== order.at(-1) && !/^(title|desc)$/.test(leaf.element.name)) order.push(group);
@@ -113,7 +116,7 @@ function leavesOf(root: Element, { id }: Drawing, kit: Kit): Leaves {
 
 /** The paper alone may be of another size. */
 function wordsOf(element: Element): string {
-  const paper = element.attributes.get('class') === 'sl-paper';
+  const paper = element.attributes.get('class') === CLASS.paper;
   const skip = paper ? PLACE : undefined;
   return `<${element.name} ${attributesOf(element, skip)}>${element.text.trim()}${element.children.map(wordsOf).join('')}`;
 }

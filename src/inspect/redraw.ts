@@ -3,15 +3,17 @@
  * places, and the two pictures must be one. So whatever was added, taken away, moved or inked otherwise since, wherever
  * on the sheet, is found; that places themselves are right is what the other rules are for.
  */
-import { padsOf } from '../annotate/pads.ts';
+
+import { padCaptions } from '../annotate/pads.ts';
 import { stepsOf } from '../annotate/steps.ts';
 import type { Circuit } from '../circuit/circuit.ts';
-import { PITCH, type Point } from '../common/geometry.ts';
-import { type Hand, hands, type Kit, type View, views } from '../describe/kit.ts';
-import { type Aspect, type Prepared, sheetOf } from '../draw/compose.ts';
+import { centreOf, PITCH, type Point, round2 } from '../common/geometry.ts';
+import type { Kit } from '../describe/kit.ts';
+import { type Prepared, sheetOf } from '../draw/compose.ts';
+import { parseDrawingName } from '../draw/drawing-name.ts';
 import { EDGE, type Page } from '../draw/head.ts';
 import { sheetToSvg } from '../draw/headless.ts';
-import { type ThemeName, themes } from '../draw/theme.ts';
+import { themes } from '../draw/theme.ts';
 import { is, outlineOf } from '../parts/index.ts';
 import type { Outline } from '../parts/outline.ts';
 import { extent, type Frame, rectToSheet, type Turn } from '../place/frame.ts';
@@ -21,21 +23,17 @@ import type { Drawing, DrawnPart } from './drawing.ts';
 import { type Finding, finding } from './finding.ts';
 import { pictureFindings } from './picture.ts';
 import type { Solved } from './solved.ts';
-import { centreOf } from './space.ts';
 import { type Element, parseXml } from './xml.ts';
 
-/** What a drawing's id says it shows. */
-interface Shown extends Omit<Aspect, 'page'> {
-  readonly view: View;
-  readonly hand: Hand;
-}
+type Shown = NonNullable<ReturnType<typeof parseDrawingName>>;
 
 /** Findings where a drawing is not what its kit gives in the same places. */
 export function redrawFindings(drawing: Drawing, { circuit, loads }: Solved): readonly Finding[] {
   const { kit } = circuit;
-  const shown = shownBy(drawing.id.slice(kit.id.length), kit, circuit);
-  if (!shown) return [finding('unknown-aspect', undefined, { id: drawing.id })];
-  const captions = new Map(padsOf(circuit, loads).map((pad) => [pad.part, pad.caption]));
+  const shown = parseDrawingName(drawing.id, kit);
+  if (!shown || (shown.state !== undefined && !circuit.states[shown.state]))
+    return [finding('unknown-aspect', undefined, { id: drawing.id })];
+  const captions = padCaptions(circuit, loads);
   const outlines = new Map(kit.parts.map((part) => [part.name, outlineOf(part, captions.get(part.name))]));
   // A part that is missing, or whose lugs are not where they belong, has findings of its own.
   if (kit.parts.some((part) => !frameIn(drawing, part.name, outlines))) return [];
@@ -59,24 +57,6 @@ export function redrawFindings(drawing: Drawing, { circuit, loads }: Solved): re
 
 const isSymmetric = ({ parts }: Drawing, name: string): boolean =>
   parts.some((part) => part.name === name && part.lugs.every((lug) => lug.is === 'leg'));
-
-/** `-component-side-left-handed-position-2-dark`, in this order, each left out where it is the usual one. */
-function shownBy(rest: string, kit: Kit, { states }: Circuit): Shown | undefined {
-  const pattern = new RegExp(
-    `^(?:-(${views.join('|')}))?(?:-(${hands.join('|')})-handed)?(?:-position-(\\d+))?(?:-step-(\\d+))?(?:-(${Object.keys(themes).join('|')}))?$`,
-  );
-  const found = pattern.exec(rest);
-  if (!found) return undefined;
-  const [, view, hand, state, step, theme] = found;
-  if (state !== undefined && !states[Number(state) - 1]) return undefined;
-  return {
-    view: (view as View | undefined) ?? kit.view,
-    hand: (hand as Hand | undefined) ?? kit.hand,
-    ...(state === undefined ? {} : { state: Number(state) - 1 }),
-    ...(step === undefined ? {} : { step: Number(step) }),
-    ...(theme === undefined ? {} : { theme: theme as ThemeName }),
-  };
-}
 
 function drawAgain(
   drawing: Drawing,
@@ -113,8 +93,7 @@ function drawAgain(
   return 'root' in parsed ? parsed.root : undefined;
 }
 
-const moved = (p: Point, by: Point): Point => ({ x: num(p.x - by.x), y: num(p.y - by.y) });
-const num = (n: number): number => Math.round(n * 100) / 100 + 0;
+const moved = (p: Point, by: Point): Point => ({ x: round2(p.x - by.x), y: round2(p.y - by.y) });
 
 const ownOf = ({ parts }: Kit, { from, to }: Circuit['joints'][number]): readonly string[] =>
   parts.flatMap((part) =>
@@ -151,13 +130,13 @@ function sized(
         parts,
         wires,
       }
-    : { width: num(right + PITCH), height: num(bottom + PITCH), parts, wires };
+    : { width: round2(right + PITCH), height: round2(bottom + PITCH), parts, wires };
 }
 
 /** The printed page that a drawing is fitted to, from its size in millimetres and its view box. */
 function pageOf({ page, scale, millimetres }: Drawing): Page | undefined {
   if (scale === undefined || !millimetres) return undefined;
-  return { ...millimetres, margin: num(-page.y * (millimetres.width / page.width)) };
+  return { ...millimetres, margin: round2(-page.y * (millimetres.width / page.width)) };
 }
 
 const TURNS: readonly Turn[] = [0, 1, 2, 3];

@@ -1,5 +1,5 @@
 /** Plane geometry for the rules. */
-import type { Point, Rect } from '../common/geometry.ts';
+import { centreOf, overlaps, type Point, type Rect } from '../common/geometry.ts';
 
 /** A level, upright or slanting line from one point to another. */
 export interface Stretch {
@@ -23,11 +23,6 @@ export const grownArea = (area: Area, by: number): Area => ({
   ...grown(area, by),
   radius: area.radius > 0 ? Math.max(0, area.radius + by) : 0,
 });
-
-export const centreOf = (r: Rect): Point => ({ x: r.x + r.width / 2, y: r.y + r.height / 2 });
-
-export const overlap = (r: Rect, s: Rect): boolean =>
-  r.x < s.x + s.width && s.x < r.x + r.width && r.y < s.y + s.height && s.y < r.y + r.height;
 
 export const boxOf = (points: readonly Point[]): Rect => {
   // A path may have more points than a call may have arguments.
@@ -61,7 +56,7 @@ export function inArea(area: Area, p: Point, slack = 0): boolean {
 
 /** Whether a box lies wholly in an area. */
 export function holdsBox(area: Area, box: Rect): boolean {
-  if (!overlap(area, box)) return false;
+  if (!overlaps(area, box)) return false;
   const [right, bottom] = [box.x + box.width, box.y + box.height];
   const corners = [box, { x: right, y: box.y }, { x: box.x, y: bottom }, { x: right, y: bottom }];
   return corners.every((corner) => inArea(area, corner, 0.01));
@@ -69,7 +64,7 @@ export function holdsBox(area: Area, box: Rect): boolean {
 
 /** Whether a box touches an area. */
 export function touchesArea(area: Area, box: Rect): boolean {
-  if (!overlap(area, box)) return false;
+  if (!overlaps(area, box)) return false;
   const r = Math.min(area.radius, area.width / 2, area.height / 2);
   if (r === 0) return true;
   // The point of the box that is nearest to the area with its corners cut off decides.
@@ -102,7 +97,7 @@ export function inks(line: Stretch, half: number, cap: number, box: Rect): boole
   if (a.x !== b.x && a.y !== b.y) return slantInks(line, half, box);
   const [along, across] = a.y === b.y ? [cap, half] : [half, cap];
   const ink = boxOfStretch(line);
-  return overlap(box, {
+  return overlaps(box, {
     x: ink.x - along,
     y: ink.y - across,
     width: ink.width + 2 * along,

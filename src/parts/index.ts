@@ -15,6 +15,8 @@ import * as all from './kinds.ts';
 import type { Outline } from './outline.ts';
 import type { Shape } from './shape.ts';
 
+export { RESISTOR_TOLERANCE } from './resistor.ts';
+
 type All = (typeof all)[keyof typeof all];
 type Kinds = { readonly [D in All as D['kind']]: D };
 

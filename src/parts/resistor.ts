@@ -7,6 +7,9 @@ import { g } from './outline.ts';
 import type { Shape } from './shape.ts';
 import { sleeves, sleevingField, twoLegOutline, twoLegs } from './two-leg.ts';
 
+/** Of a resistor that says nothing else: four bands, gold. Common practice, no source. */
+export const RESISTOR_TOLERANCE = 0.05;
+
 interface Resistor extends PartBase<'resistor'> {
   /** Ohms. */
   readonly value: Sourced;
@@ -46,7 +49,7 @@ export const resistor = definePart({
   build: (base, written): Resistor => ({
     ...base,
     value: given(written.value),
-    tolerance: givenOr(written.tolerance, 0.05),
+    tolerance: givenOr(written.tolerance, RESISTOR_TOLERANCE),
     sleeved: sleeves(written.sleeving),
   }),
   lugs: twoLegs,

@@ -5,7 +5,7 @@
  */
 
 import type { Circuit } from '../circuit/circuit.ts';
-import { PITCH } from '../common/geometry.ts';
+import { PITCH, round2 } from '../common/geometry.ts';
 import type { Hand } from '../describe/kit.ts';
 import { outlineOf } from '../parts/index.ts';
 import type { Arrangement } from './arrangement.ts';
@@ -98,7 +98,6 @@ function finish(gridParts: readonly GridPart[], wired: Wired): Placement {
   const top = Math.min(...boxes.map((b) => b.y), ...points.map((p) => p.y)) - PITCH;
   const right = Math.max(...boxes.map((b) => b.x + b.width), ...points.map((p) => p.x)) + PITCH;
   const bottom = Math.max(...boxes.map((b) => b.y + b.height), ...points.map((p) => p.y)) + PITCH;
-  const round = (n: number): number => Math.round(n * 100) / 100;
   return {
     width: right - left,
     height: bottom - top,
@@ -116,7 +115,7 @@ function finish(gridParts: readonly GridPart[], wired: Wired): Placement {
     }),
     wires: wired.wires.map((wire) => ({
       ...wire,
-      points: wire.points.map((p) => ({ x: round(p.x - left), y: round(p.y - top) })),
+      points: wire.points.map((p) => ({ x: round2(p.x - left), y: round2(p.y - top) })),
     })),
   };
 }

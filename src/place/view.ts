@@ -1,4 +1,5 @@
 /** A placement seen from the other side: left and right exchanged. Frames mirror with it; text keeps upright. */
+import { round2 } from '../common/geometry.ts';
 import { extent, type Turn } from './frame.ts';
 import type { Placement } from './placement.ts';
 
@@ -22,7 +23,7 @@ export function flipped(placement: Placement): Placement {
     }),
     wires: placement.wires.map((wire) => ({
       ...wire,
-      points: wire.points.map((p) => ({ x: Math.round((width - p.x) * 100) / 100, y: p.y })),
+      points: wire.points.map((p) => ({ x: round2(width - p.x), y: p.y })),
     })),
   };
 }

@@ -5,7 +5,8 @@ import { notesOf } from '../annotate/notes.ts';
 import { type Diagnostic, type Problem, problem } from '../common/problem.ts';
 import { toDiagnostics } from '../describe/diagnostics.ts';
 import type { Hand, Kit } from '../describe/kit.ts';
-import { type Aspect, drawingName, type Prepared } from '../draw/compose.ts';
+import type { Aspect, Prepared } from '../draw/compose.ts';
+import { drawingName } from '../draw/drawing-name.ts';
 import { isForeign } from '../files/foreign.ts';
 import { arrangementErrors, findArrangement, findPage, pageErrors } from '../files/layouts.ts';
 import { type Loaded, loadKit } from '../files/load.ts';
@@ -108,7 +109,6 @@ function planOf(file: string, loaded: Loaded, options: DrawOptions): Plan | Outc
   const circuit = buildCircuit(kit);
   const aspects = aspectsOf(circuit, options, page);
   if (typeof aspects === 'string') return { ...refused(file, loaded), lines: [`${file}: ${aspects}`] };
-  const named = { circuit, hand: options.hand ?? kit.hand };
   return {
     file,
     loaded,
@@ -117,7 +117,10 @@ function planOf(file: string, loaded: Loaded, options: DrawOptions): Plan | Outc
     ...(pageName === undefined ? {} : { page: pageName }),
     drawings: aspects.map((aspect) => ({
       aspect,
-      target: join(options.out, `${drawingName(named, aspect)}${unusual(kit, options)}`),
+      target: join(
+        options.out,
+        `${drawingName(kit, options.hand ?? kit.hand, aspect)}${unusual(kit, options)}`,
+      ),
     })),
   };
 }

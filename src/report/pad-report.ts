@@ -6,6 +6,7 @@ import {
   type Alternative,
   differenceOf,
   type Effect,
+  loadFor,
   type Match,
   type Option,
   type PadAdvice,
@@ -15,18 +16,9 @@ import type { Circuit } from '../circuit/circuit.ts';
 import { positionCell } from '../circuit/position.ts';
 import { resistorBands } from '../common/marking.ts';
 import type { Choice } from '../common/series.ts';
-import { resistorOf } from '../parts/index.ts';
+import { RESISTOR_TOLERANCE, resistorOf } from '../parts/index.ts';
 import { columns, ohmsText, percentText } from './columns.ts';
-import {
-  type Advised,
-  alternativeText,
-  bodyOf,
-  inState,
-  LOAD,
-  loadOf,
-  verdictOf,
-  worseLines,
-} from './pad-words.ts';
+import { type Advised, alternativeText, bodyOf, inState, LOAD, verdictOf, worseLines } from './pad-words.ts';
 
 interface Report {
   readonly circuit: Circuit;
@@ -164,7 +156,7 @@ function judgedText(circuit: Circuit, match: Match, { state, pickup, reference }
 
 function resistorText(circuit: Circuit, { part, chosen }: Advised<'pad'>): string {
   // A new one is an ordinary resistor of 5 % (common practice, no source).
-  const tolerance = bodyOf(circuit, part)?.tolerance.value ?? 0.05;
+  const tolerance = bodyOf(circuit, part)?.tolerance.value ?? RESISTOR_TOLERANCE;
   const bands = resistorBands(chosen.ohms, tolerance).join(' ');
   return `${ohmsText(chosen.ohms)}, bands ${bands} for ±${Number((tolerance * 100).toPrecision(3))} % (IEC 60062), part ${part}`;
 }
@@ -176,7 +168,7 @@ function loadText(
 ): string {
   const own = chosen.effects.find((effect) => effect.index === state && effect.pickup === pickup);
   if (!own) return 'not known';
-  const [load, reference] = [loadOf(match, own.after), loadOf(match, own.reference)];
+  const [load, reference] = [loadFor(match, own.after), loadFor(match, own.reference)];
   return `${ohmsText(load)}, reference ${ohmsText(reference)} (${percentText(differenceOf(load, reference).percent)})`;
 }
 
@@ -224,7 +216,7 @@ function effectTable(effects: readonly Effect[], match: Match, indent = '  '): s
     effect.pickup,
     change(effect.before.dcLoad, effect.after.dcLoad),
     change(effect.before.signalLoad, effect.after.signalLoad),
-    ohmsText(loadOf(match, effect.reference)),
+    ohmsText(loadFor(match, effect.reference)),
     percentText(effect.percent),
   ]);
   const heads = [

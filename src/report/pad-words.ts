@@ -1,10 +1,18 @@
 /** The padding choice in words: what to do about one pickup, and the other ways of doing it. */
 
-import type { Alternative, Effect, Match, Option, PadAdvice } from '../analyse/index.ts';
+import {
+  type Alternative,
+  type Effect,
+  loadFor,
+  type Match,
+  type Option,
+  type PadAdvice,
+} from '../analyse/index.ts';
 import type { Circuit } from '../circuit/circuit.ts';
 import { atPosition, whereText } from '../circuit/position.ts';
 import { must } from '../common/must.ts';
 import { andList } from '../common/quoting.ts';
+import { findPart } from '../describe/kit.ts';
 import { resistorOf } from '../parts/index.ts';
 import { ohmsText, percentText } from './columns.ts';
 
@@ -18,7 +26,7 @@ export const inState = ({ states }: Circuit, index: number): string =>
 
 /** The resistance of a part of that name, where it is there. */
 export function bodyOf({ kit }: Circuit, name: string) {
-  const part = kit.parts.find((one) => one.name === name);
+  const part = findPart(kit, name);
   return part && resistorOf(part);
 }
 
@@ -74,14 +82,11 @@ export function worseLines(circuit: Circuit, match: Match, worse: readonly Effec
     const some = worse.filter((effect) => effect.index === index);
     const each = some.map(
       (effect) =>
-        `${effect.pickup} ${ohmsText(loadOf(match, effect.before))} → ${ohmsText(loadOf(match, effect.after))}, ${percentText(effect.percent)}`,
+        `${effect.pickup} ${ohmsText(loadFor(match, effect.before))} → ${ohmsText(loadFor(match, effect.after))}, ${percentText(effect.percent)}`,
     );
     return `worse${inState(circuit, index)}: ${each.join('; ')}`;
   });
 }
-
-export const loadOf = (match: Match, loads: Effect['after']): number =>
-  match === 'dc' ? loads.dcLoad : loads.signalLoad;
 
 /** Another way, as an instruction. */
 export function alternativeText(circuit: Circuit, alternative: Alternative): string {

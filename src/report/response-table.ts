@@ -16,6 +16,7 @@ import { positionCell } from '../circuit/position.ts';
 import { formatSigned } from '../common/figures.ts';
 import { nth } from '../common/must.ts';
 import { formatQuantity } from '../common/units.ts';
+import { labelOf } from '../describe/kit.ts';
 import { isPickup } from '../parts/index.ts';
 import { columns } from './columns.ts';
 
@@ -103,7 +104,7 @@ function columnsOf(circuit: Circuit, { state, pickups, together }: StateResponse
   const alone = pickups.length > 1 ? pickups : [];
   return [
     ...all,
-    ...alone.map(({ pickup, gain }) => ({ head: `${name}: from ${labelOf(circuit, pickup)}`, gain })),
+    ...alone.map(({ pickup, gain }) => ({ head: `${name}: from ${labelOf(circuit.kit, pickup)}`, gain })),
   ];
 }
 
@@ -115,9 +116,6 @@ function referenceColumns(circuit: Circuit, states: readonly StateResponse[]): r
     return found ? [{ head: `reference: ${label}`, gain: found.reference.gain }] : [];
   });
 }
-
-const labelOf = ({ kit }: Circuit, name: string): string =>
-  kit.parts.find((part) => part.name === name)?.label ?? name;
 
 /** Adding zero turns −0.000 into 0.000. */
 const level = (gain: number): string => (Math.round(decibels(gain) * 1000) / 1000 + 0).toFixed(3);

@@ -10,6 +10,9 @@ import type { Branch, Winding } from './network.ts';
 import { withOutputLoad } from './output.ts';
 import { type Complex, Solver } from './solver.ts';
 
+/** Hertz at which the levels of pickups are compared. */
+export const LEVEL_FREQUENCY = 1000;
+
 /** Hertz: the third-octave mid-band frequencies from 100 Hz to 5 kHz, exact, base ten (IEC 61260-1, 5.4; from memory). */
 export const LISTENED: readonly number[] = Array.from({ length: 18 }, (_, k) => 100 * 10 ** (k / 10));
 /** −40 dB of the loudest: what is below is not heard beside it. Common practice, no source. */

@@ -2,7 +2,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Point } from '../../src/common/geometry.ts';
 import type { Kit } from '../../src/describe/kit.ts';
-import { type Drawing, type DrawnWire, IS, readDrawing } from '../../src/inspect/drawing.ts';
+import { type Drawing, type DrawnWire, readDrawing } from '../../src/inspect/drawing.ts';
 import type { Rule } from '../../src/inspect/finding.ts';
 import { inspect } from '../../src/inspect/index.ts';
 import { drawnIn, sampleKits } from './variants.ts';
@@ -254,7 +254,7 @@ describe('finer points', () => {
 });
 
 it('a colour code on the highlight of a part is found', () => {
-  const box = must(drawing.shapes.find(({ is }) => is.includes(IS.highlight))).area;
+  const box = must(drawing.shapes.find(({ is }) => is.includes('sl-highlight'))).area;
   const code = must(drawing.chips[0]).shape.area;
   const [dx, dy] = [box.x - code.x, box.y - code.y];
   const moved = change(`<g id="${ID}-colours">`, `<g id="${ID}-colours" transform="translate(${dx} ${dy})">`);

@@ -1,13 +1,15 @@
 /** A colour code lies on just one wire, the one it speaks of, or beside it with a leader; and on nothing else. */
-import { type Chip, type Drawing, type DrawnWire, IS } from '../drawing.ts';
+import { centreOf, overlaps } from '../../common/geometry.ts';
+import { CLASS } from '../../draw/classes.ts';
+import type { Chip, Drawing, DrawnWire } from '../drawing.ts';
 import { type Finding, finding } from '../finding.ts';
-import { centreOf, crosses, distanceTo, grown, overlap } from '../space.ts';
+import { crosses, distanceTo, grown } from '../space.ts';
 
 /** How far from a chip's middle its wire may run, drawing units: coordinates are rounded to whole ones. */
 const ASTRAY = 1;
 
 export function chipFindings({ chips, wires, parts, shapes }: Drawing): readonly Finding[] {
-  const highlights = shapes.filter(({ is }) => is.includes(IS.highlight));
+  const highlights = shapes.filter(({ is }) => is.includes(CLASS.highlight));
   const solids = parts.flatMap(({ lugs, bodies }) => [
     ...lugs.map(({ area }) => area),
     ...bodies.map(({ area }) => area),
@@ -22,9 +24,9 @@ export function chipFindings({ chips, wires, parts, shapes }: Drawing): readonly
     return [
       ...(own ? [] : [say('lies on no wire, or on several')]),
       ...(own && under.some((wire) => wire !== own) ? [say('touches another wire')] : []),
-      ...(solids.some((solid) => overlap(solid, shape.outer)) ? [say('touches a part')] : []),
-      ...(highlights.some(({ outer }) => overlap(outer, shape.outer)) ? [say('touches a highlight')] : []),
-      ...(chips.slice(i + 1).some((other) => overlap(other.shape.outer, shape.outer))
+      ...(solids.some((solid) => overlaps(solid, shape.outer)) ? [say('touches a part')] : []),
+      ...(highlights.some(({ outer }) => overlaps(outer, shape.outer)) ? [say('touches a highlight')] : []),
+      ...(chips.slice(i + 1).some((other) => overlaps(other.shape.outer, shape.outer))
         ? [say('touches another')]
         : []),
     ];

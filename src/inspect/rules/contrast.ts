@@ -1,9 +1,10 @@
 /** Every text stands out from what is painted below it. */
+import { centreOf, overlaps } from '../../common/geometry.ts';
 import type { Drawing } from '../drawing.ts';
 import { type Finding, finding } from '../finding.ts';
 import { Near } from '../near.ts';
 import type { Text } from '../paint.ts';
-import { centreOf, overlap, touchesArea } from '../space.ts';
+import { touchesArea } from '../space.ts';
 import { groundOf } from './texts.ts';
 
 /** Least contrast of text, WCAG 2.2, 1.4.3 (from memory); large type might have less, but none is given less here. */
@@ -25,7 +26,7 @@ export function contrastFindings(drawing: Drawing): readonly Finding[] {
         .filter(({ order, area, fill }) => fill !== 'none' && between(order) && onArea(text, area))
         .map((s) => s.fill),
       ...lines
-        .filter(({ order, box, fill }) => fill !== 'none' && between(order) && overlap(box, text.box))
+        .filter(({ order, box, fill }) => fill !== 'none' && between(order) && overlaps(box, text.box))
         .map((l) => l.fill),
     ];
     const worst = fills

@@ -1,7 +1,8 @@
 /** What must be right in any drawing, whatever it is of: every wire ends on a lug, every lug has a name, every part its body, in room of its own. */
+import { centreOf, overlaps } from '../../common/geometry.ts';
 import { type Drawing, type DrawnPart, wireText } from '../drawing.ts';
 import { type Finding, finding } from '../finding.ts';
-import { type Area, centreOf, isRound, overlap, touchesArea } from '../space.ts';
+import { type Area, isRound, touchesArea } from '../space.ts';
 
 export function drawnFindings({ wires, parts }: Drawing): readonly Finding[] {
   return [
@@ -33,7 +34,7 @@ export function drawnFindings({ wires, parts }: Drawing): readonly Finding[] {
 
 /** Of a part made of two, such as a pot with a switch behind it, the bodies lie apart. */
 const isDoubled = ({ bodies }: DrawnPart): boolean =>
-  bodies.some(({ outer }, i) => bodies.slice(i + 1).some((other) => overlap(outer, other.outer)));
+  bodies.some(({ outer }, i) => bodies.slice(i + 1).some((other) => overlaps(outer, other.outer)));
 
 const lugFindings = ({ name: part, lugs }: DrawnPart): readonly Finding[] =>
   lugs.flatMap(({ name, area }, i) => {

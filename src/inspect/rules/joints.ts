@@ -1,14 +1,16 @@
 /** The drawing against its description: the same parts, every lug and name once, the same joints, the same colours. */
 
-import { padsOf } from '../../annotate/pads.ts';
+import { padCaptions } from '../../annotate/pads.ts';
 import { stepsOf } from '../../annotate/steps.ts';
 import { lugIdOf } from '../../circuit/circuit.ts';
+import { centreOf } from '../../common/geometry.ts';
 import type { Kit } from '../../describe/kit.ts';
+import { parseDrawingName } from '../../draw/drawing-name.ts';
 import { componentOf, lugsOf, lugsWith, outlineOf, type Part } from '../../parts/index.ts';
 import { type Drawing, type DrawnLug, type DrawnPart, wireText } from '../drawing.ts';
 import { type Finding, finding } from '../finding.ts';
 import type { Solved } from '../solved.ts';
-import { centreOf, inArea } from '../space.ts';
+import { inArea } from '../space.ts';
 import { wireOf } from './chips.ts';
 import { type NamedWire, nameWires, type Pair, pair, pairKey } from './legs.ts';
 
@@ -31,9 +33,7 @@ export function jointFindings(drawing: Drawing, solved: Solved): readonly Findin
         .map((lug, i) => [lug, namesOf(name, surfacesOf)[i] ?? `case ${i + 1}`] as const),
     ),
   );
-  const described = shownJoints(drawing.id.slice(kit.id.length), solved).map(({ from, to }) =>
-    pair(lugIdOf(from), lugIdOf(to)),
-  );
+  const described = shownJoints(drawing.id, solved).map(({ from, to }) => pair(lugIdOf(from), lugIdOf(to)));
   const found = nameWires(drawing.wires, legs, surfaces, described);
   return [
     ...partFindings(drawing, solved),
@@ -43,18 +43,16 @@ export function jointFindings(drawing: Drawing, solved: Solved): readonly Findin
 }
 
 /** A drawing of a step shows the joints made up to then, any other all of them. */
-function shownJoints(rest: string, { circuit }: Solved): Kit['joints'] {
-  const step = /-step-(\d+)(?:-|$)/.exec(rest)?.[1];
+function shownJoints(id: string, { circuit }: Solved): Kit['joints'] {
+  const step = parseDrawingName(id, circuit.kit)?.step;
   if (step === undefined) return circuit.joints;
-  const made = new Set(
-    stepsOf(circuit).flatMap(({ number, joints }) => (number <= Number(step) ? joints : [])),
-  );
+  const made = new Set(stepsOf(circuit).flatMap(({ number, joints }) => (number <= step ? joints : [])));
   return circuit.joints.filter((_, i) => made.has(i));
 }
 
 function partFindings({ parts }: Drawing, { circuit, loads }: Solved): readonly Finding[] {
   const { kit } = circuit;
-  const captions = new Map(padsOf(circuit, loads).map((pad) => [pad.part, pad.caption]));
+  const captions = padCaptions(circuit, loads);
   return [
     ...parts
       .filter(({ name }) => !kit.parts.some((part) => part.name === name))

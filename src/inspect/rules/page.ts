@@ -1,9 +1,8 @@
 /** Everything lies on the page, and on a page with a size in millimetres no type is too small to read. */
-import type { Rect } from '../../common/geometry.ts';
+import { centreOf, type Rect } from '../../common/geometry.ts';
 import type { Drawing } from '../drawing.ts';
 import { type Finding, finding } from '../finding.ts';
 import type { Mark } from '../paint.ts';
-import { centreOf } from '../space.ts';
 
 /** Smallest type on paper, millimetres, as printers measure it: the em, of which a capital is 0.73. */
 const LEAST = 2;

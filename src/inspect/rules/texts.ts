@@ -1,19 +1,11 @@
 /** Texts keep off one another, off every line, and off every edge; what a text belongs to holds it whole. */
-import { type Drawing, type DrawnPart, IS } from '../drawing.ts';
+import { centreOf, overlaps } from '../../common/geometry.ts';
+import { CLASS } from '../../draw/classes.ts';
+import type { Drawing, DrawnPart } from '../drawing.ts';
 import { type Finding, finding } from '../finding.ts';
 import { Near } from '../near.ts';
 import type { Line, Shape, Text } from '../paint.ts';
-import {
-  boxOfStretch,
-  centreOf,
-  grown,
-  grownArea,
-  holdsBox,
-  inks,
-  overlap,
-  type Stretch,
-  touchesArea,
-} from '../space.ts';
+import { boxOfStretch, grown, grownArea, holdsBox, inks, type Stretch, touchesArea } from '../space.ts';
 
 /** A stretch of a line. */
 interface Run {
@@ -23,7 +15,7 @@ interface Run {
 
 export function textFindings(drawing: Drawing): readonly Finding[] {
   const shapes = new Near(
-    drawing.shapes.filter(({ is }) => !is.includes(IS.paper)),
+    drawing.shapes.filter(({ is }) => !is.includes(CLASS.paper)),
     ({ outer }) => outer,
   );
   // By stretches: a wire's whole box spans half the sheet.
@@ -51,7 +43,7 @@ export const groundOf = (text: Text, shapes: readonly Shape[]): Shape | undefine
     ({ order, fill, area }) =>
       order < text.order &&
       fill !== 'none' &&
-      overlap(area, text.box) &&
+      overlaps(area, text.box) &&
       text.ink.every((box) => holdsBox(area, box)),
   );
 
@@ -70,7 +62,9 @@ function onPaint(
 
 const onTexts = (text: Text, others: readonly Text[]): readonly Finding[] =>
   others
-    .filter(({ box, ink }) => overlap(text.box, box) && text.ink.some((a) => ink.some((b) => overlap(a, b))))
+    .filter(
+      ({ box, ink }) => overlaps(text.box, box) && text.ink.some((a) => ink.some((b) => overlaps(a, b))),
+    )
     .map((other) => finding('text-on-text', centreOf(text.box), { text: text.words, other: other.words }));
 
 function onLines(text: Text, lines: readonly Run[], ground: number): readonly Finding[] {
@@ -89,7 +83,7 @@ function onLines(text: Text, lines: readonly Run[], ground: number): readonly Fi
 
 /** An area the text does not stand in must not be touched, one that it stands in must be its own and hold it whole. */
 function onArea(text: Text, shape: Shape, id: string): readonly Finding[] {
-  if (!overlap(shape.outer, text.box) || !text.ink.some((ink) => touchesArea(shape.outer, ink))) return [];
+  if (!overlaps(shape.outer, text.box) || !text.ink.some((ink) => touchesArea(shape.outer, ink))) return [];
   const detail = { text: text.words, area: shapeWords(shape, id) };
   const where = centreOf(text.box);
   const inner = grownArea(shape.area, -shape.half);
@@ -103,7 +97,7 @@ const ownerOf = ({ groups }: Text | Shape): string => groups[groups.length - 1] 
 
 /** A part with plates or cases keeps its words on them, or on its tags. */
 function outside({ name, bodies, lugs, texts }: DrawnPart): readonly Finding[] {
-  const plates = bodies.filter(({ is }) => !is.includes(IS.body));
+  const plates = bodies.filter(({ is }) => !is.includes(CLASS.body));
   if (plates.length === 0) return [];
   const areas = [...plates.map(({ area }) => area), ...lugs.map(({ area }) => area)];
   return texts
@@ -115,7 +109,7 @@ function outside({ name, bodies, lugs, texts }: DrawnPart): readonly Finding[] {
 
 function outsideCards({ shapes, texts }: Drawing): readonly Finding[] {
   return shapes
-    .filter(({ is }) => is.includes(IS.card))
+    .filter(({ is }) => is.includes(CLASS.card))
     .flatMap((card) =>
       texts
         .filter(

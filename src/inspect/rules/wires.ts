@@ -1,11 +1,12 @@
 /** Wires keep off parts and off one another, cross squarely, and open only where they are crossed. */
-import type { Point, Rect } from '../../common/geometry.ts';
+
+import { centreOf, type Point, type Rect } from '../../common/geometry.ts';
+import { CLASS } from '../../draw/classes.ts';
 import {
   type Drawing,
   type DrawnLug,
   type DrawnPart,
   type DrawnWire,
-  IS,
   lugText,
   wireText,
 } from '../drawing.ts';
@@ -15,7 +16,6 @@ import type { Shape } from '../paint.ts';
 import {
   boundsOf,
   boxOfStretch,
-  centreOf,
   distanceTo,
   grown,
   grownArea,
@@ -47,7 +47,7 @@ interface Pair {
 
 export function wireFindings(drawing: Drawing): readonly Finding[] {
   const { wires, shapes } = drawing;
-  const highlights = shapes.filter(({ is }) => is.includes(IS.highlight));
+  const highlights = shapes.filter(({ is }) => is.includes(CLASS.highlight));
   const parts = new Near(drawing.parts, ({ lugs, bodies }) =>
     boundsOf([...lugs, ...bodies].map(({ area }) => area)),
   );

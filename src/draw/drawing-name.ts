@@ -1,0 +1,53 @@
+/** What a drawing is called, and what its name says that it shows: written and read in one place. */
+import { type Hand, hands, type Kit, type View, views } from '../describe/kit.ts';
+import { type ThemeName, themes } from './theme.ts';
+
+/** Which of a kit's drawings is wanted: the whole, unless a state or a step is named. */
+export interface Variant {
+  readonly view?: View;
+  readonly theme?: ThemeName;
+  /** Index into the circuit's states. */
+  readonly state?: number;
+  /** Counted from 1. */
+  readonly step?: number;
+}
+
+/**
+ * The name of a drawing's file and the prefix of its ids: the kit's, then `-component-side-left-handed-position-2-step-3-dark`,
+ * each left out where it is the usual one.
+ */
+export const drawingName = (
+  kit: Pick<Kit, 'id' | 'view' | 'hand'>,
+  hand: Hand,
+  { view, theme, state, step }: Variant,
+): string =>
+  [
+    kit.id,
+    ...(view === undefined || view === kit.view ? [] : [view]),
+    ...(hand === kit.hand ? [] : [`${hand}-handed`]),
+    ...(state === undefined ? [] : [`position-${state + 1}`]),
+    ...(step === undefined ? [] : [`step-${step}`]),
+    ...(theme === undefined || theme === 'light' ? [] : [theme]),
+  ].join('-');
+
+/** What the name of one of the kit's drawings says; `undefined` for a name that none has. */
+export function parseDrawingName(
+  name: string,
+  kit: Pick<Kit, 'id' | 'view' | 'hand'>,
+): (Variant & { readonly view: View; readonly hand: Hand }) | undefined {
+  if (!name.startsWith(kit.id)) return undefined;
+  const found = PATTERN.exec(name.slice(kit.id.length));
+  if (!found) return undefined;
+  const [, view, hand, state, step, theme] = found;
+  return {
+    view: (view as View | undefined) ?? kit.view,
+    hand: (hand as Hand | undefined) ?? kit.hand,
+    ...(state === undefined ? {} : { state: Number(state) - 1 }),
+    ...(step === undefined ? {} : { step: Number(step) }),
+    ...(theme === undefined ? {} : { theme: theme as ThemeName }),
+  };
+}
+
+const PATTERN = new RegExp(
+  `^(?:-(${views.join('|')}))?(?:-(${hands.join('|')})-handed)?(?:-position-([1-9]\\d*))?(?:-step-(\\d+))?(?:-(${Object.keys(themes).join('|')}))?$`,
+);
