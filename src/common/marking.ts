@@ -39,9 +39,9 @@ export function resistorBands(ohms: number, tolerance: number): readonly string[
  */
 export function capacitorCode(farads: number): string {
   const [mantissa = '0', exponent = '0'] = (farads * 1e12).toExponential(5).split('e');
-  const value = Number(mantissa);
   const zeros = Number(exponent) - 1;
-  const figures = Math.round(value * 10 * 1e4) / 1e4;
+  // As text, so that ten times 5.6 is 56 exactly.
+  const figures = Number(`${mantissa}e1`);
   if (zeros >= 0 && zeros <= 7 && Number.isInteger(figures)) return `${figures}${zeros}`;
   const [prefix, scale] = farads >= 1e-6 ? ['µ', 1e6] : farads >= 1e-9 ? ['n', 1e9] : ['p', 1e12];
   const text = String(Number((farads * scale).toPrecision(4)));

@@ -18,7 +18,7 @@ export function distance(a: string, b: string, limit = Number.POSITIVE_INFINITY)
     const row = [i];
     for (let j = 1; j <= t.length; j++) {
       const same = s[i - 1] === t[j - 1];
-      const swapped = i > 1 && j > 1 && s[i - 1] === t[j - 2] && s[i - 2] === t[j - 1];
+      const swapped = s[i - 1] === t[j - 2] && s[i - 2] === t[j - 1];
       row.push(
         Math.min(
           nth(last, j) + 1,

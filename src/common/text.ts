@@ -9,13 +9,9 @@ interface Table {
   readonly kerns: ReadonlyMap<string, number>;
 }
 
-const tables = new Map<Weight, Table>();
-
 function tableOf(weight: Weight): Table {
-  const made = tables.get(weight);
-  if (made) return made;
   const metrics = fontMetrics[weight];
-  const table: Table = {
+  return {
     unitsPerEm: metrics.unitsPerEm,
     advances: new Map(
       metrics.advances.split(' ').map((entry) => {
@@ -27,13 +23,13 @@ function tableOf(weight: Weight): Table {
       metrics.kerns.split('\n').map((entry) => [entry.slice(0, 2), Number(entry.slice(2))] as const),
     ),
   };
-  tables.set(weight, table);
-  return table;
 }
+
+const tables: Readonly<Record<Weight, Table>> = { regular: tableOf('regular'), bold: tableOf('bold') };
 
 /** Width in the unit of `size`, at font size `size`; a character the table lacks counts as one em. */
 export function textWidth(text: string, size: number, weight: Weight = 'regular'): number {
-  const { unitsPerEm, advances, kerns } = tableOf(weight);
+  const { unitsPerEm, advances, kerns } = tables[weight];
   let units = 0;
   let before = '';
   for (const character of text) {
@@ -45,7 +41,7 @@ export function textWidth(text: string, size: number, weight: Weight = 'regular'
 
 /** The characters the drawing's font lacks, each once: another font would be put in their place. */
 export const missingGlyphs = (text: string): readonly string[] => [
-  ...new Set([...text].filter((character) => !tableOf('regular').advances.has(character))),
+  ...new Set([...text].filter((character) => !tables.regular.advances.has(character))),
 ];
 
 /** Height of a capital letter at font size 1. */

@@ -114,7 +114,7 @@ function printed(value: number, unit: Unit, figures: number, digits: (figure: st
   const rounded = Number(value.toPrecision(figures));
   const size = Math.abs(rounded);
   const scales = unit === 'farad' ? SCALE.slice(4) : SCALE;
-  const [power, prefix] = scales.find(([p]) => size >= Number(`1e${p}`) * (1 - 1e-12)) ??
+  const [power, prefix] = scales.find(([p]) => size >= Number(`1e${p}`)) ??
     scales[scales.length - 1] ?? [0, ''];
   const figure = digits((rounded / Number(`1e${power}`)).toPrecision(figures));
   return `${figure.replace('-', '−')} ${prefix}${SYMBOL[unit]}`;

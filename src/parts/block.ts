@@ -1,7 +1,6 @@
 /** A switch seen from the solder side as a plate with lugs at both long edges: what its outline and its face are. */
 import { at, PITCH, type Point, type Rect } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
-import { fitLabels } from './fit.ts';
 import type { Contact, Seen } from './kind.ts';
 import { g, type LugOutline, nameLabels, type Outline, TYPE, tagCentre, tagPorts } from './outline.ts';
 import { conductor, plate, run, type Shape } from './shape.ts';
@@ -28,7 +27,7 @@ function tagWidth(names: readonly string[]): number {
 
 /** Grid units from the outline's edge to the plate's. */
 const insetOf = (names: readonly string[]): number =>
-  names.length === 0 ? 1 : Math.ceil((tagWidth(names) + 5) / PITCH);
+  names.length === 0 ? 1 : Math.ceil(tagWidth(names) / PITCH);
 
 /** Most groups of contacts that are closed at once: each has a way of its own across the plate. */
 const lanesOf = (contacts: readonly Contact[]): number =>
@@ -57,16 +56,13 @@ export function blockOutline(
       const column = side === 'left' ? Math.ceil(x / PITCH) : Math.floor((x + width) / PITCH);
       return { lug, tag, ports: tagPorts(tag, column, row, [side, 'up', 'down']) };
     });
-  const top = g(first) - TAG_HEIGHT / 2;
-  const fits = ({ x, y, width, height: tall }: Rect): boolean =>
-    x >= body.x + 3 && x + width <= body.x + body.width - 3 && y >= body.y + 1 && y + tall <= top - 1;
   return {
     width: g(from + inner + to),
     height,
     body,
     blocked: [body],
     lugs: [...lugs(left, 'left'), ...lugs(right, 'right')],
-    labels: fitLabels(labels, fits),
+    labels,
   };
 }
 

@@ -73,13 +73,14 @@ export const compose = <
 /** Room between the two, grid units: for a wire to each of the lugs that face each other, and one between. */
 const GAP = 2;
 
-const offsetOf = (left: Outline): Point => at(left.width + g(GAP), 0);
+/** How far to the right of the first the second stands. */
+const offsetOf = (left: Outline): number => left.width + g(GAP);
 
 function beside(left: Outline, right: Outline): Outline {
   const by = offsetOf(left);
-  const rect = (r: Rect): Rect => ({ ...r, x: r.x + by.x, y: r.y + by.y });
+  const rect = (r: Rect): Rect => ({ ...r, x: r.x + by });
   return {
-    width: by.x + right.width,
+    width: by + right.width,
     height: Math.max(left.height, right.height),
     body: left.body,
     blocked: [...left.blocked, ...right.blocked.map(rect)],
@@ -103,12 +104,12 @@ function beside(left: Outline, right: Outline): Outline {
   };
 }
 
-const moved = (p: Point, by: Point): Point => at(p.x + by.x, p.y + by.y);
+const moved = (p: Point, by: number): Point => at(p.x + by, p.y);
 
-function shifted(shape: Shape, by: Point): Shape {
+function shifted(shape: Shape, by: number): Shape {
   switch (shape.shape) {
     case 'rect':
-      return { ...shape, rect: { ...shape.rect, x: shape.rect.x + by.x, y: shape.rect.y + by.y } };
+      return { ...shape, rect: { ...shape.rect, x: shape.rect.x + by } };
     case 'circle':
     case 'text':
       return { ...shape, centre: moved(shape.centre, by) };

@@ -68,7 +68,7 @@ export const fraction = (about: string) =>
     .transform((written, ctx) => {
       const text = String(written).trim();
       const value = text.endsWith('%') ? Number(text.slice(0, -1)) / 100 : Number(text);
-      if (text === '' || !(value > 0 && value < 1)) {
+      if (!(value > 0 && value < 1)) {
         ctx.addIssue({
           code: 'custom',
           message: 'must be between 0 % and 100 %',

@@ -1,6 +1,5 @@
 /** What the lever switches of this folder share: two poles, three throws, lugs A0–A3 and B0–B3, and the look. */
-import { around, at, type Rect } from '../common/geometry.ts';
-import { fitLabels } from './fit.ts';
+import { around, at } from '../common/geometry.ts';
 import type { Contact, LugSpec, PartBase, Seen } from './kind.ts';
 import { g, nameLabels, type Outline, tagCentre, tagPorts } from './outline.ts';
 import { conductor, plate, run, type Shape } from './shape.ts';
@@ -46,9 +45,6 @@ export function leverOutline(part: PartBase, what: string): Outline {
   const more = labels.length - 2;
   const height = g(13 + more);
   const body = { x: g(2), y: g(0), width: g(6), height };
-  const railTop = g(ROWS[1] + more) - RAIL_RISE;
-  const fits = ({ x, y, width, height: tall }: Rect): boolean =>
-    x >= body.x + 3 && x + width <= body.x + body.width - 3 && y >= body.y + 1 && y + tall <= railTop - 1;
   return {
     width: g(10),
     height,
@@ -66,7 +62,7 @@ export function leverOutline(part: PartBase, what: string): Outline {
         };
       }),
     ),
-    labels: fitLabels(labels, fits),
+    labels,
   };
 }
 

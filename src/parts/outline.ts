@@ -78,13 +78,17 @@ type Side = keyof typeof DIRECTIONS;
 export function tagPorts(tag: Rect, x: number, y: number, sides: readonly Side[]): readonly Port[] {
   return sides.map((side, price) => {
     const out = DIRECTIONS[side];
-    const across = out.x === 0 ? 0 : out.x < 0 ? tag.x : tag.x + tag.width;
-    const down = out.y === 0 ? 0 : out.y < 0 ? tag.y : tag.y + tag.height;
+    const spot = {
+      left: { x: tag.x, y: g(y) },
+      right: { x: tag.x + tag.width, y: g(y) },
+      up: { x: g(x), y: tag.y },
+      down: { x: g(x), y: tag.y + tag.height },
+    }[side];
     return {
       node: { x: g(x + out.x), y: g(y + out.y) },
       inward: { x: -out.x + 0, y: -out.y + 0 },
       price,
-      spot: { x: out.x === 0 ? g(x) : across, y: out.y === 0 ? g(y) : down },
+      spot,
     };
   });
 }
@@ -124,10 +128,10 @@ export function wrapped(
       line = longer;
       continue;
     }
-    if (line !== '') lines.push(line);
+    lines.push(line);
     line = '';
     for (const letter of word) {
-      if (!fits(line + letter) && line !== '') {
+      if (!fits(line + letter)) {
         lines.push(line);
         line = '';
       }

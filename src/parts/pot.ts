@@ -158,11 +158,10 @@ const onTrack = (degrees: number, radius = TRACK): Point => {
 const ABOVE_WIPER = 19;
 
 /** Whether a box lies inside the track and above the wiper. */
-const insideTrack = ({ x, y, width, height }: Rect): boolean =>
+const insideTrack = ({ x, y, height }: Rect): boolean =>
   y + height <= CENTRE.y + ABOVE_WIPER &&
-  [x, x + width].every((px) =>
-    [y, y + height].every((py) => Math.hypot(px - CENTRE.x, py - CENTRE.y) <= TRACK - TRACK_WIDTH / 2 - 1),
-  );
+  // Words are centred, so that one end of them is as near to the track as the other.
+  [y, y + height].every((py) => Math.hypot(x - CENTRE.x, py - CENTRE.y) <= TRACK - TRACK_WIDTH / 2 - 1);
 
 /** The case, and seen through it the track from lug 1 to lug 3 and the wiper, standing at full. */
 function potFace({ outline }: Seen): readonly Shape[] {

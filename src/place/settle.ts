@@ -4,6 +4,7 @@
  * same everywhere.
  */
 import { PITCH } from '../common/geometry.ts';
+import { must } from '../common/must.ts';
 import type { Joint } from '../describe/kit.ts';
 import { mayMirror } from '../parts/index.ts';
 import { extent, toSheet } from './frame.ts';
@@ -155,8 +156,7 @@ function pullsOn(
           ? [joint.to, joint.from]
           : [undefined, undefined];
     if (!own || !other || own.part === other.part) return [];
-    const far = placed.get(other.part);
-    if (!far) return [];
+    const far = must(placed.get(other.part), `place of ${other.part}`);
     const [a, b] = [lugCentre(gridPart, own.lug), lugCentre(far, other.lug)];
     return [{ x: a.x - b.x, y: a.y - b.y, weight: PULL[joint.kind] }];
   });

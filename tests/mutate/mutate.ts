@@ -20,8 +20,20 @@ const LIMIT = 180_000;
 
 /** Tests concerned by the room a file is in, run after one another until one notices, those first that take least time. */
 const CONCERNED: readonly (readonly [RegExp, readonly string[]])[] = [
-  [/^common\//, ['common reference describe annotate', 'analyse report/loads', 'truth place']],
-  [/^parts\//, ['circuit annotate analyse/loads', 'truth place describe', 'inspect/rules', 'oracle']],
+  [
+    /^common\//,
+    ['common reference/series', 'reference describe annotate', 'analyse report/loads', 'truth place'],
+  ],
+  [
+    /^parts\//,
+    [
+      'parts/facts parts/faces parts/block-plate place/outlines describe',
+      'circuit annotate analyse/loads',
+      'truth place',
+      'parts/composed inspect/rules',
+      'oracle',
+    ],
+  ],
   [/^describe\//, ['describe broken', 'publish/draw report/pad truth/parts']],
   [/^circuit\//, ['circuit annotate broken', 'analyse describe', 'truth']],
   [/^solve\//, ['circuit reference annotate analyse/loads', 'oracle broken', 'files/files']],
@@ -32,6 +44,7 @@ const CONCERNED: readonly (readonly [RegExp, readonly string[]])[] = [
   [
     /^place\//,
     [
+      'place/router place/search place/settled place/clearance place/wired place/outlines',
       'truth/parts truth/values place',
       'truth/lines random/ways',
       'inspect/rules',
@@ -39,8 +52,8 @@ const CONCERNED: readonly (readonly [RegExp, readonly string[]])[] = [
       'random/seated',
     ],
   ],
-  [/^draw\/plot/, ['response']],
-  [/^draw\//, ['truth', 'inspect/rules publish/draw', 'inspect/tamperings', 'random/seated']],
+  [/^draw\/plot/, ['draw/plot response/spread', 'response']],
+  [/^draw\//, ['draw', 'truth', 'inspect/rules publish/draw', 'inspect/tamperings', 'random/seated']],
   [
     /^inspect\//,
     [

@@ -14,7 +14,7 @@ export interface Box extends Point {
   readonly h: number;
 }
 
-interface Mark {
+export interface Mark {
   readonly order: number;
   readonly group: string;
   readonly fill: string;

@@ -3,6 +3,7 @@
  * laid again and again while the price of sharing rises, until none share; at last each is lifted and laid once more
  * among the others to spare crossings, bends and length.
  */
+import { nth } from '../../common/must.ts';
 import type { Grid, Task, Track } from './grid.ts';
 import { type Prices, Search } from './search.ts';
 
@@ -30,8 +31,6 @@ export class Router {
   readonly #tariff: Tariff;
   #tasks: readonly Task[];
   #tracks: (Track | undefined)[];
-  /** Least distance between any two gates of each task, grid steps: short wires are laid first. */
-  #spans: readonly number[];
 
   /** @param many whether there are too many parts for wires to keep clear of one another */
   constructor(grid: Grid, tasks: readonly Task[], many: boolean) {
@@ -40,7 +39,6 @@ export class Router {
     this.#search = new Search(grid);
     this.#tasks = tasks;
     this.#tracks = tasks.map(() => undefined);
-    this.#spans = tasks.map((task) => this.#spanOf(task));
   }
 
   get tracks(): readonly (Track | undefined)[] {
@@ -62,9 +60,6 @@ export class Router {
    */
   relay(tasks: readonly Task[], which: readonly number[], most: number): boolean {
     for (const i of which) this.#lift(i);
-    this.#spans = tasks.map((task, i) =>
-      task === this.#tasks[i] ? (this.#spans[i] ?? 0) : this.#spanOf(task),
-    );
     this.#tasks = tasks;
     return this.#layThese(which, most - this.cost, 0);
   }
@@ -82,7 +77,7 @@ export class Router {
 
   /** Lifts and lays every wire `passes` times among the others, long ones first. */
   polish(passes: number): void {
-    const order = this.#tasks.map((_, i) => i).sort((a, b) => this.#span(b) - this.#span(a) || b - a);
+    const order = [...this.#shortFirst(this.#tasks.map((_, i) => i))].reverse();
     for (let pass = 0; pass < passes; pass++) for (const i of order) this.#better(i);
   }
 
@@ -91,9 +86,6 @@ export class Router {
     this.#tracks.forEach((_, i) => {
       this.#lift(i);
     });
-    this.#spans = tasks.map((task, i) =>
-      task === this.#tasks[i] ? (this.#spans[i] ?? 0) : this.#spanOf(task),
-    );
     this.#tasks = tasks;
     this.#tracks = [...tracks];
     this.#tracks.forEach((track, i) => {
@@ -195,14 +187,13 @@ export class Router {
     return shares;
   }
 
+  /** Some wires, those first whose gates are nearest to one another. */
   #shortFirst(which: readonly number[]): readonly number[] {
-    return [...which].sort((a, b) => this.#span(a) - this.#span(b) || a - b);
+    const spans = this.#tasks.map((task) => this.#spanOf(task));
+    return [...which].sort((a, b) => nth(spans, a) - nth(spans, b));
   }
 
-  #span(i: number): number {
-    return this.#spans[i] ?? 0;
-  }
-
+  /** Least distance between any two gates, grid steps. */
   #spanOf(task: Task): number {
     const { columns } = this.#grid;
     let least = Number.POSITIVE_INFINITY;

@@ -90,7 +90,7 @@ export class Search {
     let bestState = -1;
     let bestGate = -1;
     // A straight step towards the target keeps the key, and the newest comes first: that goes deep.
-    for (let state = queue.pop(bestCost); state >= 0; state = queue.pop(bestCost)) {
+    for (let state = queue.pop(bestCost); state !== -1; state = queue.pop(bestCost)) {
       // What was found again for less has been read by then.
       if (stamps[state] === 2 * round + 1) continue;
       stamps[state] = 2 * round + 1;
@@ -98,9 +98,8 @@ export class Search {
       const node = state >> 2;
       const heading = state & 3;
       if (targets[node] === round)
-        for (let i = 0; i < task.to.length; i++) {
-          const gate = task.to[i];
-          if (!gate || gate.node !== node || (gate.inward ^ 2) === heading) continue;
+        for (const [i, gate] of task.to.entries()) {
+          if (gate.node !== node || (gate.inward ^ 2) === heading) continue;
           const turn = gate.inward === heading ? 0 : bend + this.#slotPrice(node, gate.inward & 1, conflict);
           const end = cost + gate.price + turn;
           if (end >= bestCost) continue;
@@ -136,7 +135,7 @@ export class Search {
         queue.push(there, arrived + rest + ((rest * overestimate) >> 2));
       }
     }
-    return bestState < 0 ? undefined : { track: this.#trackTo(bestState, bestGate), cost: bestCost };
+    return bestState === -1 ? undefined : { track: this.#trackTo(bestState, bestGate), cost: bestCost };
   }
 
   /** What a track costs by the same reckoning as `run`'s; the track itself must not be marked on the grid. */
@@ -196,7 +195,7 @@ export class Search {
     const level = (heading & 1) === 0;
     const ahead = (level ? dx : dy) * (heading < 2 ? 1 : -1);
     const aside = level ? dy : dx;
-    const bends = ahead > 0 ? (aside === 0 ? 0 : 1) : ahead < 0 ? 2 : 1;
+    const bends = ahead < 0 ? 2 : aside === 0 ? 0 : 1;
     return (Math.abs(dx) + Math.abs(dy)) * step + bends * bend;
   }
 

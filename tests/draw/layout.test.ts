@@ -1,0 +1,395 @@
+/** How a sheet's room is divided: nothing over the edge, no card on another, as few rows as the width allows. */
+import { describe, expect, it } from 'vitest';
+import { type Card, cardWidth } from '../../src/annotate/cards.ts';
+import type { Line } from '../../src/annotate/lines.ts';
+import { seeded } from '../../src/common/random.ts';
+import { textWidth } from '../../src/common/text.ts';
+import { CARD_GAP, cardHeight } from '../../src/draw/cards.ts';
+import { chipWidth } from '../../src/draw/chips.ts';
+import { EDGE, openSheet, scaleOn } from '../../src/draw/head.ts';
+import { drawKey, type KeyEntry, keyOf, keyRows } from '../../src/draw/key.ts';
+import { captionOf, layOutSheet } from '../../src/draw/layout.ts';
+import { themes } from '../../src/draw/theme.ts';
+import { drawWork, workWidth } from '../../src/draw/work.ts';
+import { sketch } from './sketch.ts';
+
+const theme = themes.light;
+const random = seeded(60821);
+const upTo = (most: number): number => Math.floor(random() * (most + 1));
+const words = (most: number): string =>
+  'Neck and bridge in parallel, out of phase, with the tone control and its capacitor'.slice(
+    0,
+    1 + upTo(most),
+  );
+
+const anyCard = (): Card => ({
+  badge: '1',
+  title: words(70),
+  rows: Array.from({ length: upTo(3) }, () => ({
+    pickup: 'neck',
+    label: 'Neck',
+    dcLoad: '250 kΩ',
+    signalLoad: '125 kΩ',
+    ratio: 1,
+    verdict: 'as designed',
+  })),
+  switches: [],
+  meter: '7.68 kΩ',
+});
+const LEGEND = ['DC load: resistance across the leads.', 'Bar: signal load.', 'Tick: reference.'];
+const KEY: readonly KeyEntry[] = Array.from({ length: 9 }, () => ({ words: words(30) }));
+const anyRoom = (cards: number) => ({
+  title: words(80),
+  views: Array.from({ length: 1 + upTo(2) }, () => words(80)),
+  key: KEY.slice(0, upTo(9)),
+  drawing: { width: 200 + upTo(1200), height: 150 + upTo(800) },
+  cards: Array.from({ length: cards }, anyCard),
+  legend: LEGEND,
+  work: [] as string[],
+});
+type Room = ReturnType<typeof anyRoom>;
+
+const textNeeds = ({ title, views, work, cards, legend }: Room): number =>
+  Math.max(
+    textWidth(title, 22, 'bold'),
+    ...views.map((line) => textWidth(line, 12)),
+    ...work.map((line) => 22 + textWidth(line, 13)),
+    ...(cards.length === 0 ? [] : legend.map((line) => textWidth(line, 12))),
+  );
+const cardsNeed = ({ cards }: Room, abreast: number): number =>
+  cards.length === 0 ? 0 : abreast * (Math.ceil(cardWidth(cards)) + CARD_GAP) - CARD_GAP;
+
+function check(room: Room, layout: ReturnType<typeof layOutSheet>): void {
+  const { cards, drawing, views, work, legend } = room;
+  const { width, height, inner, keyTop, drawingTop, drawingLeft, footTop, perRow } = layout;
+  expect(width).toBe(Math.ceil(inner + 2 * EDGE));
+  expect(inner).toBeGreaterThanOrEqual(Math.max(drawing.width, textNeeds(room)));
+  // The drawing in the middle, below the head and the key.
+  expect(Math.abs(2 * (drawingLeft - EDGE) + drawing.width - inner)).toBeLessThanOrEqual(1);
+  expect(keyTop).toBe(EDGE + 48 + 18 * views.length);
+  expect(layout.key).toEqual(keyRows(room.key, inner));
+  expect(drawingTop).toBe(keyTop + 22 * layout.key.length + 8);
+  expect(footTop).toBe(drawingTop + drawing.height + 8);
+  const rows = Math.ceil(cards.length / perRow);
+  const foot =
+    cards.length === 0
+      ? 24 * work.length
+      : rows * (layout.cardHeight + CARD_GAP) - CARD_GAP + 26 + 18 * (captionOf(legend, inner).length - 1);
+  expect(height).toBe(Math.ceil(footTop + foot + EDGE));
+  if (cards.length === 0) return;
+  expect(layout.cardHeight).toBe(cardHeight(cards));
+  const least = Math.ceil(cardWidth(cards));
+  expect(layout.cardWidth).toBeGreaterThanOrEqual(least);
+  expect(layout.cardWidth).toBeLessThanOrEqual(Math.max(390, least));
+  const taken = perRow * (layout.cardWidth + CARD_GAP) - CARD_GAP;
+  expect(taken).toBeLessThanOrEqual(inner);
+  // As wide as there is room for, and reads well.
+  if (layout.cardWidth < Math.max(390, least)) expect(taken + perRow).toBeGreaterThan(inner);
+  // The rows are as even as they can be.
+  expect(perRow).toBe(Math.ceil(cards.length / rows));
+}
+
+describe('a sheet', () => {
+  it('by itself is as wide as its widest, and has room for three cards abreast', () => {
+    for (let i = 0; i < 150; i++) {
+      const room = anyRoom(i % 8);
+      const layout = layOutSheet(room);
+      check(room, layout);
+      expect(layout.inner).toBe(
+        Math.max(room.drawing.width, textNeeds(room), cardsNeed(room, Math.min(3, room.cards.length))),
+      );
+      // No fewer rows would do.
+      const rows = Math.ceil(room.cards.length / layout.perRow);
+      if (rows > 1) {
+        const abreast = Math.ceil(room.cards.length / (rows - 1));
+        expect(cardsNeed(room, abreast)).toBeGreaterThan(layout.inner);
+      }
+    }
+  });
+
+  it('of a step has its work where the cards would be, and no room for what cards say', () => {
+    for (let i = 0; i < 40; i++) {
+      const room = {
+        ...anyRoom(0),
+        work: Array.from({ length: upTo(6) }, () => words(80)),
+        legend: [words(80)],
+      };
+      for (const page of [undefined, { width: 210, height: 297, margin: 10 }]) {
+        const layout = layOutSheet(room, page);
+        check(room, layout);
+        expect(layout.inner).toBe(Math.max(room.drawing.width, textNeeds(room)));
+      }
+    }
+  });
+
+  it('on a page has as many cards abreast as let it print largest', () => {
+    let unlike = 0;
+    for (const page of [
+      { width: 210, height: 297, margin: 10 },
+      { width: 297, height: 210, margin: 12 },
+    ])
+      for (let i = 0; i < 60; i++) {
+        const room = anyRoom(1 + (i % 7));
+        const layout = layOutSheet(room, page);
+        check(room, layout);
+        const printed = (abreast: number): number => {
+          const inner = Math.max(room.drawing.width, textNeeds(room), cardsNeed(room, abreast));
+          const rows = Math.ceil(room.cards.length / abreast);
+          const head = EDGE + 48 + 18 * room.views.length + 22 * keyRows(room.key, inner).length + 8;
+          const foot =
+            rows * (layout.cardHeight + CARD_GAP) -
+            CARD_GAP +
+            26 +
+            18 * (captionOf(room.legend, inner).length - 1);
+          return scaleOn(page, {
+            width: Math.ceil(inner + 2 * EDGE),
+            height: Math.ceil(head + room.drawing.height + 8 + foot + EDGE),
+          });
+        };
+        const best = Math.max(...room.cards.map((_, k) => printed(k + 1)));
+        expect(scaleOn(page, layout)).toBe(best);
+        if (printed(Math.min(3, room.cards.length)) < best) unlike++;
+      }
+    expect(unlike).toBeGreaterThan(5);
+  });
+
+  it('as high as its fullest card, with a row of room on an empty one', () => {
+    const [none, one, two] = [0, 1, 2].map((count) => ({
+      ...anyCard(),
+      rows: Array(count).fill(anyCard().rows[0]),
+    }));
+    if (!none || !one || !two) throw new Error('no cards');
+    expect(cardHeight([none])).toBe(cardHeight([one]));
+    expect(cardHeight([one, two, none])).toBe(cardHeight([two]));
+    expect(cardHeight([two])).toBeGreaterThan(cardHeight([one]));
+  });
+});
+
+it('what cards say takes as few lines as the width allows, every sentence in its order', () => {
+  for (let i = 0; i < 100; i++) {
+    const legend = Array.from({ length: upTo(6) }, () => words(60));
+    const inner = 100 + upTo(600);
+    const lines = captionOf(legend, inner);
+    expect(lines.join(' ')).toBe(legend.join(' '));
+    let next = 0;
+    lines.forEach((line) => {
+      let taken = legend[next++] ?? '';
+      while (taken.length < line.length) taken += ` ${legend[next++]}`;
+      expect(line).toBe(taken);
+      if (!legend.includes(line)) expect(textWidth(line, 12)).toBeLessThanOrEqual(inner);
+      const longer = `${line} ${legend[next]}`;
+      if (legend[next] !== undefined) expect(textWidth(longer, 12)).toBeGreaterThan(inner);
+    });
+  }
+});
+
+describe('the key', () => {
+  const line = (look: Line['look'], tint = 'ground'): Line => ({ look, tint });
+  const PICKUPS = new Map([
+    ['pickup-1', 'Neck, hot'],
+    ['pickup-3', 'Bridge, hot'],
+  ]);
+  const said = (
+    lines: readonly Line[],
+    codes: readonly string[] = [],
+    empty = false,
+    inks = theme,
+  ): readonly string[] => keyOf(lines, PICKUPS, codes, empty, inks).map((entry) => entry.words);
+
+  it('has each look that occurs once, in one order, and none that does not', () => {
+    expect(said([])).toEqual([]);
+    expect(
+      said([
+        line('braid'),
+        line('bend'),
+        line('leg'),
+        line('ground'),
+        line('sleeved'),
+        line('jumper'),
+        line('ground'),
+        line('signal', 'tone'),
+        line('signal', 'output'),
+        line('signal', 'pickup-3'),
+        line('signal', 'switch-output'),
+        line('signal', 'other'),
+        line('signal', 'pickup-1'),
+      ]),
+    ).toEqual([
+      'Neck, hot',
+      'Bridge, hot',
+      'switch output',
+      'to the output jack',
+      'tone control',
+      'other signal wire',
+      'ground',
+      'bare component leg',
+      'sleeved leg',
+      'bare jumper',
+      'lug bent back and soldered to the case',
+      'bare shield braid: keep clear of signal lugs',
+    ]);
+    expect(said([line('signal', 'pickup-3')])).toEqual(['signal']);
+    // A tint says what a signal wire carries; on another look it says nothing.
+    expect(said([line('leg', 'tone'), line('signal', 'output'), line('signal', 'other')])).toEqual([
+      'to the output jack',
+      'other signal wire',
+      'bare component leg',
+    ]);
+  });
+
+  it('names each colour once, and unused lugs where there are any', () => {
+    expect(said([line('ground')], ['RD', 'BK', 'RD'], true)).toEqual([
+      'ground',
+      'unused lug',
+      'red',
+      'black',
+    ]);
+  });
+
+  it('says signal once where all signal wires look alike', () => {
+    const lines = [line('signal', 'tone'), line('signal', 'output'), line('ground')];
+    expect(said(lines, [], false, themes.print)).toEqual(['signal', 'ground']);
+    expect(said(lines)).toEqual(['to the output jack', 'tone control', 'ground']);
+  });
+
+  it('is set in rows that fit, each as full as it can be', () => {
+    const entries: readonly KeyEntry[] = Array.from({ length: 14 }, (_, i) =>
+      i % 4 === 0 ? { code: i % 8 === 0 ? 'RD' : 'GNYE', words: words(25) } : { words: words(25) },
+    );
+    const wide = (entry: KeyEntry): number =>
+      Math.max(30, entry.line || entry.code === undefined ? 0 : chipWidth(entry.code)) +
+      30 +
+      textWidth(entry.words, 12);
+    for (const width of [120, 300, 500, 5000]) {
+      const rows = keyRows(entries, width);
+      expect(rows.flat()).toEqual(entries);
+      rows.forEach((row, i) => {
+        const sum = row.reduce((total, entry) => total + wide(entry), 0);
+        expect(row.length).toBeGreaterThan(0);
+        if (row.length > 1) expect(sum).toBeLessThanOrEqual(width);
+        const next = rows[i + 1]?.[0];
+        if (next) expect(sum + wide(next)).toBeGreaterThan(width);
+      });
+      // Drawn as it is set: a sample and its words after one another, row below row.
+      const { texts, rects, paths } = sketch((pen) => drawKey(pen, rows, 10, 40, theme));
+      let [n, sampled] = [0, 0];
+      rows.forEach((row, r) => {
+        let left = 10;
+        for (const entry of row) {
+          const own = texts.filter(({ words: text }) => text === entry.words && !/^[A-Z]+$/.test(text));
+          const sample = wide(entry) - 30 - textWidth(entry.words, 12);
+          expect(
+            own.some(
+              ({ x, y }) => Math.abs(x - left - sample - 8) < 0.01 && Math.abs(y - 40 - 22 * r - 4.4) < 0.1,
+            ),
+          ).toBe(true);
+          sampled += rects.filter(
+            (rect) =>
+              Math.abs(rect.x + rect.w / 2 - left - sample / 2) < 0.01 &&
+              Math.abs(rect.y + rect.h / 2 - 40 - 22 * r) < 0.01,
+          ).length;
+          left += wide(entry);
+          n++;
+        }
+      });
+      expect([n, sampled, paths.length]).toEqual([14, 14, 0]);
+    }
+  });
+
+  it('shows a line by all its strokes, and an unused lug hollow', () => {
+    const { paths, rects } = sketch((pen) =>
+      drawKey(pen, [[{ line: line('braid'), words: 'braid' }, { words: 'unused lug' }]], 10, 40, theme),
+    );
+    expect(paths.map(({ width }) => width)).toEqual([8, 5, 5]);
+    for (const { pieces } of paths)
+      expect(pieces).toEqual([
+        [
+          { x: 10, y: 40 },
+          { x: 40, y: 40 },
+        ],
+      ]);
+    expect(rects).toHaveLength(1);
+    expect(rects[0]).toMatchObject({ fill: theme.paper, stroke: theme.outline });
+  });
+});
+
+it('a box to tick stands before each line of work, and the line is as wide as it says', () => {
+  const lines = ['Solder neck.hot to selector.A1', 'Bend volume.1 to the case'];
+  const { rects, texts } = sketch((pen) => drawWork(pen, lines, 24, 100, theme));
+  expect(rects).toHaveLength(2);
+  expect(texts.map(({ words: text }) => text)).toEqual(lines);
+  texts.forEach((text, i) => {
+    const box = rects[i];
+    if (!box) throw new Error('no box');
+    expect(box).toMatchObject({ x: 24, fill: 'none', stroke: theme.ink });
+    expect(box.y + box.h / 2).toBe(100 + 24 * i + 12);
+    expect(text.y - (box.y + box.h / 2)).toBeCloseTo(13 * 0.364, 1);
+    expect(text.x + text.wide - box.x).toBeCloseTo(workWidth(lines[i] ?? ''), 1);
+  });
+});
+
+describe('the head', () => {
+  const head = {
+    id: 'k',
+    title: 'A kit',
+    description: 'What it is',
+    lines: ['From behind', 'On 1'],
+    width: 800,
+    height: 600,
+  };
+  const opened = (page?: { width: number; height: number; margin: number }) => {
+    let svg = '';
+    const drawing = sketch((pen) => {
+      const rest = openSheet(pen.into, { ...head, ...(page ? { page } : {}) }, theme);
+      rest.circle({ x: 1, y: 1 }, 1, { fill: theme.ink });
+      svg = pen.into.node.outerHTML;
+    });
+    const [, box = ''] = /viewBox="([^"]+)"/.exec(svg) ?? [];
+    return { ...drawing, svg, box: box.split(' ').map(Number) };
+  };
+
+  it('names the drawing for those who cannot see it, and writes its title and lines on its paper', () => {
+    const { svg, rects, texts, title, description, circles, box } = opened();
+    expect(svg).toMatch(/ width="800" height="600"/);
+    expect(box).toEqual([0, 0, 800, 600]);
+    expect(svg).toContain('role="img"');
+    expect(svg).toContain('aria-labelledby="k-title k-desc"');
+    expect(svg).toContain('<title id="k-title">');
+    expect(svg).toContain('<desc id="k-desc">');
+    expect([title, description]).toEqual(['A kit', 'What it is']);
+    expect(rects).toMatchObject([{ x: 0, y: 0, w: 800, h: 600, fill: theme.paper }]);
+    expect(texts.map(({ words: text, group }) => [text, group])).toEqual([
+      ['A kit', 'k-head'],
+      ['From behind', 'k-head'],
+      ['On 1', 'k-head'],
+    ]);
+    // One below the other, from the left edge.
+    expect(texts.map(({ x }) => x)).toEqual([EDGE, EDGE, EDGE]);
+    expect((texts[2]?.y ?? 0) - (texts[1]?.y ?? 0)).toBe(18);
+    expect(texts[1]?.y).toBeGreaterThan(texts[0]?.y ?? 0);
+    expect(circles).toHaveLength(1);
+  });
+
+  it('on a page is as large as fits between the margins, in the middle below the upper one', () => {
+    for (const page of [
+      { width: 210, height: 297, margin: 10 },
+      { width: 297, height: 210, margin: 10 },
+    ]) {
+      const { svg, box, rects } = opened(page);
+      expect(svg).toContain(` width="${page.width}mm" height="${page.height}mm"`);
+      const [x = 0, y = 0, w = 0, h = 0] = box;
+      const scale = page.width / w;
+      expect(page.height / h).toBeCloseTo(scale, 3);
+      expect(scale).toBeCloseTo(scaleOn(page, head), 3);
+      // In millimetres of the page: no margin less than it should be, one direction filled.
+      const [left, right] = [-x * scale, (x + w - 800) * scale];
+      const [top, bottom] = [-y * scale, (y + h - 600) * scale];
+      expect(left).toBeCloseTo(right, 1);
+      expect(top).toBeCloseTo(page.margin, 1);
+      expect(bottom).toBeGreaterThanOrEqual(page.margin - 0.05);
+      expect(left).toBeGreaterThanOrEqual(page.margin - 0.05);
+      expect(Math.min(left, bottom)).toBeCloseTo(page.margin, 1);
+      expect(rects[0]).toMatchObject({ x, y, w, h });
+    }
+  });
+});

@@ -1,0 +1,285 @@
+/**
+ * All wires of a small sheet together: each runs from a gate to a gate over free nodes, none along another, at the price that
+ * is told here once more; and what is taken back leaves no trace. Random sheets, from a fixed seed.
+ */
+import { describe, expect, it } from 'vitest';
+import { seeded } from '../../src/common/random.ts';
+import { type Direction, type Gate, Grid, type Task, type Track } from '../../src/place/route/grid.ts';
+import { Router } from '../../src/place/route/route.ts';
+
+const [COLUMNS, ROWS] = [16, 13];
+const STEPS = [1, COLUMNS, -1, -COLUMNS];
+const random = seeded(60771);
+const upTo = (most: number): number => Math.floor(random() * (most + 1));
+const anyNode = (): number => (1 + upTo(ROWS - 3)) * COLUMNS + 1 + upTo(COLUMNS - 3);
+
+const gateAt = (x: number, y: number, inward: Direction, price = 0): Gate => ({
+  node: y * COLUMNS + x,
+  inward,
+  price,
+});
+const wire = (from: readonly Gate[], to: readonly Gate[], weight = 1): Task => ({ from, to, weight });
+
+/** Up to three gates of a lug, at nodes that are no other lug's. */
+const anyGates = (others: Set<number>): readonly Gate[] =>
+  Array.from({ length: 1 + upTo(2) }, () => {
+    let node = anyNode();
+    while (others.has(node)) node = anyNode();
+    others.add(node);
+    return { node, inward: upTo(3) as Direction, price: upTo(5) };
+  });
+
+function anySheet(wires: number): { readonly grid: Grid; readonly tasks: readonly Task[] } {
+  const grid = new Grid(COLUMNS, ROWS);
+  const gates = new Set<number>();
+  const tasks = Array.from({ length: wires }, () =>
+    wire(anyGates(gates), anyGates(gates), random() < 0.3 ? 3 : 1),
+  );
+  for (let i = 0; i < 12; i++) {
+    const node = anyNode();
+    if (!gates.has(node)) grid.close(node, 1);
+  }
+  for (const node of gates) grid.charge(node, 60);
+  return { grid, tasks };
+}
+
+/** Where a track goes in and out of each of its nodes: its headings, from the lug it leaves to the lug it ends in. */
+function headings(task: Task, { from, to, nodes }: Track): readonly number[] {
+  const [begin, end] = [task.from[from], task.to[to]];
+  if (!begin || !end) throw new Error('no such gate');
+  expect([nodes[0], nodes.at(-1)]).toEqual([begin.node, end.node]);
+  return [
+    (begin.inward + 2) % 4,
+    ...nodes.slice(1).map((node, i) => STEPS.indexOf(node - (nodes[i] ?? 0))),
+    end.inward,
+  ];
+}
+
+/** Node and axis of everything a track takes: straight on one axis, in a bend both. */
+function slots(task: Task, track: Track): readonly string[] {
+  const all = headings(task, track);
+  return track.nodes.flatMap((node, i) =>
+    [...new Set([(all[i] ?? 0) % 2, (all[i + 1] ?? 0) % 2])].map((axis) => `${node} ${axis}`),
+  );
+}
+
+function checkWays(grid: Grid, tasks: readonly Task[], tracks: readonly (Track | undefined)[]): void {
+  const taken: string[] = [];
+  tasks.forEach((task, i) => {
+    const track = tracks[i];
+    if (!track) throw new Error('a wire is missing');
+    const all = headings(task, track);
+    expect(all).not.toContain(-1);
+    const back = all.slice(1).filter((heading, k) => heading === ((all[k] ?? 0) + 2) % 4);
+    expect(back, 'no wire turns back').toEqual([]);
+    expect(track.nodes.filter((node) => grid.blocked[node])).toEqual([]);
+    taken.push(...slots(task, track));
+  });
+  expect(new Set(taken).size, 'none shares').toBe(taken.length);
+  const marked = Array.from(grid.used).flatMap((count, slot) =>
+    Array.from({ length: count }, () => `${slot >> 1} ${slot & 1}`),
+  );
+  expect(marked.sort()).toEqual(taken.sort());
+  expect(grid.history.every((price) => price === 0)).toBe(true);
+}
+
+/** What all ways cost: 2 a step, 7 a bend, 44 a crossing, 24 where two follow one another, 10 for a hook beside a bend. */
+function costOf(
+  grid: Grid,
+  tasks: readonly Task[],
+  tracks: readonly (Track | undefined)[],
+  crossing = 44,
+  close = 24,
+): number {
+  let sum = 0;
+  tasks.forEach((task, i) => {
+    const track = tracks[i];
+    if (!track) return;
+    const others = new Set(
+      tasks.flatMap((other, k) => {
+        const way = tracks[k];
+        return k === i || !way ? [] : slots(other, way);
+      }),
+    );
+    const taken = (node: number, axis: number): boolean => others.has(`${node} ${axis}`);
+    const all = headings(task, track);
+    const own = new Set(task.to.map(({ node }) => node));
+    sum += (task.from[track.from]?.price ?? 0) + (task.to[track.to]?.price ?? 0);
+    track.nodes.forEach((node, n) => {
+      const [into = 0, outOf = 0] = [all[n], all[n + 1]];
+      const bends = into !== outOf;
+      if (bends) sum += 7;
+      if (n === track.nodes.length - 1) return;
+      const to = track.nodes[n + 1] ?? 0;
+      sum += 2 * task.weight + (own.has(to) ? 0 : (grid.extraCost[to] ?? 0));
+      if (bends && taken(node - (STEPS[into] ?? 0), outOf % 2)) sum += 10;
+      if (!taken(to, 1 - (outOf % 2))) return;
+      sum += crossing / 2 + (bends ? 10 : taken(node, 1 - (outOf % 2)) ? close : 0);
+    });
+  });
+  return sum;
+}
+
+const SHEETS = Array.from({ length: 40 }, (_, i) => ({ ...anySheet(2 + (i % 5)), many: i % 4 === 3 }));
+
+describe('all wires of a sheet', () => {
+  it('run from gate to gate, none along another, at the price agreed, and polishing makes none dearer', () => {
+    let laid = 0;
+    for (const { grid, tasks, many } of SHEETS) {
+      const router = new Router(grid, tasks, many);
+      if (!router.layAll()) continue;
+      laid++;
+      const [crossing, close] = many ? [10, 5] : [44, 24];
+      for (let pass = 0; pass < 2; pass++) {
+        checkWays(grid, tasks, router.tracks);
+        const before = router.cost;
+        expect(before).toBe(costOf(grid, tasks, router.tracks, crossing, close));
+        router.polish(1);
+        expect(router.cost).toBeLessThanOrEqual(before);
+      }
+      // Once more, and nothing is left that a single wire could do better.
+      router.polish(4);
+      const settled = router.cost;
+      router.polish(1);
+      expect(router.cost).toBe(settled);
+      router.restore(
+        tasks,
+        tasks.map(() => undefined),
+      );
+      expect(grid.used.every((count) => count === 0)).toBe(true);
+    }
+    expect(laid).toBeGreaterThan(25);
+  });
+
+  it('laid again by other gates are as if they had always had them, and taken back are as before', () => {
+    let again = 0;
+    for (let i = 0; i < 30; i++) {
+      const { grid, tasks } = anySheet(2 + (i % 4));
+      const router = new Router(grid, tasks, false);
+      if (!router.layAll()) continue;
+      const [before, used] = [[...router.tracks], [...grid.used]];
+      const gates = new Set(tasks.flatMap(({ from, to }) => [...from, ...to].map(({ node }) => node)));
+      const others = tasks.map((task, k) => (k === 0 ? wire(anyGates(gates), anyGates(gates)) : task));
+      for (const { node } of [...(others[0]?.from ?? []), ...(others[0]?.to ?? [])])
+        if (grid.blocked[node]) grid.close(node, -1);
+      if (router.relay(others, [0], Number.POSITIVE_INFINITY)) {
+        again++;
+        checkWays(grid, others, router.tracks);
+        expect(router.cost).toBe(costOf(grid, others, router.tracks));
+      }
+      router.restore(tasks, before);
+      expect(router.tracks).toEqual(before);
+      expect([...grid.used]).toEqual(used);
+      checkWays(grid, tasks, router.tracks);
+      expect(router.cost).toBe(costOf(grid, tasks, before));
+    }
+    expect(again).toBeGreaterThan(15);
+  });
+});
+
+describe('a sheet', () => {
+  const across = (y: number): Task => wire([gateAt(2, y, 2)], [gateAt(12, y, 0)]);
+
+  it('is given up as soon as its wires together cost too much, and not before', () => {
+    const grid = new Grid(COLUMNS, ROWS);
+    const tasks = [across(3), across(6), across(9)];
+    const router = new Router(grid, tasks, false);
+    expect(router.layAll()).toBe(true);
+    // Ten steps each, straight from gate to gate.
+    expect(router.cost).toBe(3 * 20);
+    const before = [...router.tracks];
+    for (const which of [[0], [0, 1], [0, 1, 2]]) {
+      expect(router.relay(tasks, which, 60), String(which)).toBe(true);
+      expect(router.relay(tasks, which, 59), String(which)).toBe(false);
+      router.restore(tasks, before);
+    }
+  });
+
+  it('with wires that cannot do other than cross pays for one crossing, among many parts little', () => {
+    for (const [many, price] of [
+      [false, 44],
+      [true, 10],
+    ] as const) {
+      const grid = new Grid(COLUMNS, ROWS);
+      const down = wire([gateAt(7, 1, 3)], [gateAt(7, ROWS - 2, 1)]);
+      // From edge to edge, so that there is no way round.
+      const level = wire([gateAt(1, 6, 2)], [gateAt(COLUMNS - 2, 6, 0)]);
+      const router = new Router(grid, [level, down], many);
+      expect(router.layAll()).toBe(true);
+      expect(router.cost).toBe(2 * (COLUMNS - 3) + 2 * (ROWS - 3) + price);
+    }
+  });
+
+  it('that is too narrow is given up, with nothing left of the haggling', () => {
+    const grid = new Grid(COLUMNS, ROWS);
+    // A wall with a single hole, and two wires that must both go through it.
+    for (let y = 1; y < ROWS - 1; y++) if (y !== 6) grid.close(grid.node(7, y), 1);
+    const tasks = [across(4), across(8)];
+    const router = new Router(grid, tasks, false);
+    expect(router.layAll()).toBe(false);
+    expect(grid.history.every((price) => price === 0)).toBe(true);
+    grid.close(grid.node(7, 7), -1);
+    const wider = new Grid(COLUMNS, ROWS);
+    for (let y = 1; y < ROWS - 1; y++) if (y !== 6 && y !== 7) wider.close(wider.node(7, y), 1);
+    const next = new Router(wider, tasks, false);
+    expect(next.layAll()).toBe(true);
+    checkWays(wider, tasks, next.tracks);
+  });
+
+  it('with a gate walled in is given up', () => {
+    const grid = new Grid(COLUMNS, ROWS);
+    grid.close(grid.node(2, 3), 1);
+    const router = new Router(grid, [across(3), across(6)], false);
+    expect(router.layAll()).toBe(false);
+  });
+
+  it('knows which wire a part was put on', () => {
+    const grid = new Grid(COLUMNS, ROWS);
+    const router = new Router(grid, [across(3), across(6)], false);
+    router.layAll();
+    expect([router.blocked(0), router.blocked(1)]).toEqual([false, false]);
+    grid.close(grid.node(5, 6), 1);
+    expect([router.blocked(0), router.blocked(1)]).toEqual([false, true]);
+    router.restore([across(3), across(6)], [undefined, undefined]);
+    expect([router.blocked(0), router.blocked(1)]).toEqual([false, false]);
+  });
+
+  it('is closed all along its edge, and nowhere else', () => {
+    const grid = new Grid(5, 4);
+    const closed = Array.from(grid.blocked);
+    expect(closed).toEqual([1, 1, 1, 1, 1, 1, 0, 0, 0, 1, 1, 0, 0, 0, 1, 1, 1, 1, 1, 1]);
+    grid.close(7, 1);
+    grid.close(7, 1);
+    grid.close(7, -1);
+    expect(grid.blocked[7]).toBe(1);
+    grid.charge(7, 5);
+    grid.charge(7, 3);
+    expect(grid.extraCost[7]).toBe(8);
+    expect([8, 12, 6, 2].map((node) => grid.heading(7, node))).toEqual([0, 1, 2, 3]);
+  });
+
+  it('a single node from one lug into the next is a way, straight or bent', () => {
+    for (const inward of [0, 1, 3] as const) {
+      const grid = new Grid(COLUMNS, ROWS);
+      const task = wire([gateAt(4, 4, 2)], [gateAt(4, 4, inward)]);
+      const router = new Router(grid, [task], false);
+      expect(router.layAll()).toBe(true);
+      checkWays(grid, [task], router.tracks);
+      expect(router.tracks[0]?.nodes).toHaveLength(1);
+      expect(router.cost).toBe(inward === 0 ? 0 : 7);
+    }
+  });
+
+  it('short wires are laid first: a long one goes round what lies between the ends of a short one', () => {
+    for (const order of [0, 1]) {
+      const grid = new Grid(COLUMNS, ROWS);
+      const short = wire([gateAt(7, 6, 2)], [gateAt(8, 6, 0)]);
+      const long = wire([gateAt(2, 6, 2)], [gateAt(13, 6, 0)]);
+      const tasks = order === 0 ? [short, long] : [long, short];
+      const router = new Router(grid, tasks, false);
+      expect(router.layAll()).toBe(true);
+      expect(router.tracks[tasks.indexOf(short)]?.nodes).toHaveLength(2);
+      expect(router.tracks[tasks.indexOf(long)]?.nodes.length).toBeGreaterThan(12);
+    }
+  });
+});
