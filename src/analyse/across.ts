@@ -32,7 +32,6 @@ export interface Across {
 
 export function capacitorsAcross(circuit: Circuit): readonly Across[] {
   const lost = lostIn(circuit);
-  if (lost.length === 0) return [];
   const capacitors = circuit.kit.parts.filter(isCapacitor).map((part) => part.name);
   const without = (kept: string | undefined): Circuit => ({
     ...circuit,

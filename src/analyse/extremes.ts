@@ -66,7 +66,6 @@ export function limitsOf(variables: readonly Variable[], figure: (factors: Facto
   const moving = variables.filter(({ of, low, high }) =>
     [low, high].some((factor) => figure(new Map([[of, factor]])) !== nominal),
   );
-  if (moving.length === 0) return { low: nominal, nominal, high: nominal, method: 'search' };
   const at = (point: readonly number[]): number =>
     figure(new Map(moving.map(({ of }, i) => [of, nth(point, i)])));
   const corners = cornersOf(moving)
@@ -116,9 +115,9 @@ function climbed(
       const values = steps.map(along);
       const top = values.indexOf(Math.max(...values));
       const inside = top > 0 && top < steps.length - 1;
-      const found = inside ? topBetween(along, steps[top - 1] ?? low, steps[top + 1] ?? high) : steps[top];
-      const value = found === undefined ? best : along(found);
-      if (found === undefined || value <= best) continue;
+      const found = inside ? topBetween(along, nth(steps, top - 1), nth(steps, top + 1)) : nth(steps, top);
+      const value = along(found);
+      if (value <= best) continue;
       best = value;
       point[k] = found;
     }

@@ -106,9 +106,9 @@ export const groundNet = (circuit: Circuit): number | undefined =>
 export function resistorsToGround(circuit: Circuit, net: number | undefined): readonly string[] {
   const ground = groundNet(circuit);
   return circuit.kit.parts.flatMap((part) => {
-    if (!resistorOf(part) || net === undefined || ground === undefined || net === ground) return [];
+    if (!resistorOf(part) || net === ground) return [];
     const nets = lugsWith(part, 'leg').map((leg) => netAt(circuit, lugId(part.name, leg)).index);
-    return nets.includes(net) && nets.includes(ground) ? [part.name] : [];
+    return [net, ground].every((end) => nets.some((one) => one === end)) ? [part.name] : [];
   });
 }
 

@@ -4,12 +4,14 @@
  * harness has every value at its worst end, so 95 % of 10,000 samples: harnesses whose values lie anywhere in their tolerance
  * with equal chance, the same ones in every state, repeatable from the seed.
  */
+
 import type { Circuit, LugId, State } from '../circuit/circuit.ts';
+import { must, nth } from '../common/must.ts';
 import { seeded } from '../common/random.ts';
-import { isPickup } from '../parts/index.ts';
+import { partNamed } from '../describe/kit.ts';
 import { makeNetlist, type Netlist } from '../solve/netlist.ts';
-import { type Branch, type Winding, withoutPickups } from '../solve/network.ts';
-import { controlsAt, type Roles, rolesOf } from './controls.ts';
+import { type Branch, type Port, type Winding, withoutPickups } from '../solve/network.ts';
+import { controlsAt, knobsAtFull, type Roles, rolesOf } from './controls.ts';
 import { type Factors, type Range, resistanceRange, signalLoadRange } from './extremes.ts';
 import { chainOf, type LoadOptions, pickupLoadBranches, pickupPort, totalLoadBranches } from './loads.ts';
 import { decibels, highestBetween, PLATEAU, shapeOf } from './peak.ts';
@@ -135,19 +137,17 @@ function inState(task: Task, state: State, index: number): StateLimits {
   const netlist = makeNetlist(circuit, state);
   const heard = makeStateSolver(circuit, state);
   const resonance = heard && resonanceLimits(heard, heard.windings, task.samples);
-  const pickups = state.sounding.flatMap((name): PickupLimits[] => {
+  const pickups = state.sounding.map((name): PickupLimits => {
     const loads = loadLimits(task, state, netlist, name);
     const own = heard?.windings.filter((winding) => winding.pickup === name) ?? [];
     // A pickup that sounds alone has the state's own curve, already drawn.
     const peak =
       !heard || own.length === heard.windings.length ? resonance : resonanceLimits(heard, own, task.samples);
-    return loads ? [{ pickup: name, ...loads, ...(peak ? { resonance: peak } : {}) }] : [];
+    return { pickup: name, ...loads, ...(peak ? { resonance: peak } : {}) };
   });
-  const [full, zero] = [10, 0].map((volume) =>
-    makeNetlist(circuit, state, controlsAt(task.roles, { volume, tone: 10 })),
-  );
-  const [atFull, atZero] = [full, zero].map(
-    (one) => one?.jack && readingLimits(one, one.jack.from, task.variables),
+  const down = makeNetlist(circuit, state, controlsAt(task.roles, { ...knobsAtFull, volume: 0 }));
+  const [atFull, atZero] = [netlist, down].map(
+    (one) => one.jack && readingLimits(one, one.jack, task.variables),
   );
   return {
     index,
@@ -164,10 +164,8 @@ function loadLimits(
   state: State,
   netlist: Netlist,
   name: string,
-): Omit<PickupLimits, 'pickup' | 'resonance'> | undefined {
-  const pickup = circuit.kit.parts.filter(isPickup).find((part) => part.name === name);
-  const port = pickup && pickupPort(pickup, netlist);
-  if (!port) return undefined;
+): Omit<PickupLimits, 'pickup' | 'resonance'> {
+  const port = pickupPort(partNamed(circuit.kit, name), netlist);
   const both = (branches: readonly Branch[]) => ({
     dcLoad: resistanceRange(branches, port, variables),
     signalLoad: signalLoadRange(branches, port, frequency, variables),
@@ -178,22 +176,24 @@ function loadLimits(
   };
 }
 
-function readingLimits(netlist: Netlist, from: number, variables: readonly Variable[]): ReadingLimits {
-  const port = { from, to: netlist.jack?.to ?? from };
-  const bare = withoutPickups(netlist.branches, () => true);
+function readingLimits({ branches }: Netlist, port: Port, variables: readonly Variable[]): ReadingLimits {
+  const bare = withoutPickups(branches, () => true);
   return {
     disconnected: resistanceRange(bare, port, variables),
-    connected: resistanceRange(netlist.branches, port, variables),
+    connected: resistanceRange(branches, port, variables),
   };
 }
 
-const lugLimits = ({ circuit, variables }: Task, netlist: Netlist): StateLimits['lugs'] =>
-  circuit.nets.flatMap((net) => {
-    const lug = net.lugs[0] ?? '';
-    const from = netlist.nodeOf.get(lug);
-    if (net.role === 'ground' || net.lugs.length < 2 || from === undefined || !netlist.jack) return [];
-    return [{ net: net.index, lug, ...readingLimits(netlist, from, variables) }];
+function lugLimits({ circuit, variables }: Task, netlist: Netlist): StateLimits['lugs'] {
+  const { jack, nodeOf } = netlist;
+  if (!jack) return [];
+  return circuit.nets.flatMap((net) => {
+    if (net.role === 'ground' || net.lugs.length < 2) return [];
+    const lug = nth(net.lugs, 0);
+    const from = must(nodeOf.get(lug), `node of ${lug}`);
+    return [{ net: net.index, lug, ...readingLimits(netlist, { from, to: jack.to }, variables) }];
   });
+}
 
 /** How far from the nominal peak a drawn one is looked for before the whole range is searched. */
 const REACH = 1.5;
@@ -208,7 +208,7 @@ function resonanceLimits(
   const gain = gainOf(heard, windings);
   heard.solver.scale(new Map());
   const nominal = shapeOf(gain).resonance;
-  if (!nominal || samples.length === 0) return undefined;
+  if (!nominal) return undefined;
   const frequencies: number[] = [];
   const heights: number[] = [];
   for (const factors of samples) {
@@ -218,7 +218,6 @@ function resonanceLimits(
     frequencies.push(found.frequency);
     heights.push(found.height);
   }
-  heard.solver.scale(new Map());
   return {
     frequency: sampledRange(frequencies, nominal.frequency),
     height: sampledRange(heights, nominal.height),

@@ -1,5 +1,6 @@
 /** What each sounding pickup works into, in every state, beside what it was made to work into. */
 import { type Circuit, lugId, type State } from '../circuit/circuit.ts';
+import { must, nth } from '../common/must.ts';
 import type { OutputLoad } from '../describe/kit.ts';
 import { elementsLike, isPickup, lugsWith, type Part, type Pickup } from '../parts/index.ts';
 import { type Loads, loadsOf } from '../solve/measure.ts';
@@ -56,10 +57,10 @@ export function solveLoads(circuit: Circuit, options: LoadOptions = {}): readonl
     const netlist = makeNetlist(circuit, state);
     const { of, output, silentTogether } = relationsIn(circuit, state, levelOf);
     const solved = pickups.flatMap((pickup) => {
-      const port = pickupPort(pickup, netlist);
-      const reference = references.get(pickup.name)?.loads;
       const relation = of.get(pickup.name);
-      if (!relation || !port || !reference) return [];
+      if (!relation) return [];
+      const port = pickupPort(pickup, netlist);
+      const { loads: reference } = must(references.get(pickup.name), `reference of ${pickup.name}`);
       const own = loadsOf(pickupLoadBranches(netlist, relation.series), port, frequency);
       const total = loadsOf(totalLoadBranches(circuit, state, netlist, pickup.name), port, frequency);
       const difference = {
@@ -93,10 +94,8 @@ interface Reference {
 /** The two loads of the plain harness that a pickup was made for, and what it gives there. */
 function referenceOf(pickup: Pickup, outputLoad: OutputLoad, frequency: number): Reference {
   const circuit = referenceCircuit(pickup, outputLoad);
-  const state = circuit.states[0];
-  const netlist = state && makeNetlist(circuit, state);
-  const port = netlist && pickupPort(pickup, netlist);
-  if (!netlist || !port) return { loads: { dcLoad: Infinity, signalLoad: Infinity }, level: 1 };
+  const netlist = makeNetlist(circuit, nth(circuit.states, 0));
+  const port = pickupPort(pickup, netlist);
   const branches = withOutputLoad(netlist, outputLoad);
   return {
     loads: loadsOf(pickupLoadBranches(netlist, []), port, frequency),
@@ -105,12 +104,13 @@ function referenceOf(pickup: Pickup, outputLoad: OutputLoad, frequency: number):
 }
 
 /** A pickup's own two terminals at the harness: its hot lug and its return. */
-export function pickupPort(pickup: Part, netlist: Netlist): Port | undefined {
-  const coil = elementsLike(pickup, 'coil')[0];
-  const lug = (role: 'hot' | 'return') => lugsWith(pickup, role)[0];
-  const from = netlist.nodeOf.get(lugId(pickup.name, lug('hot') ?? coil?.hot ?? ''));
-  const to = netlist.nodeOf.get(lugId(pickup.name, lug('return') ?? coil?.return ?? ''));
-  return from === undefined || to === undefined ? undefined : { from, to };
+export function pickupPort(pickup: Part, { nodeOf }: Netlist): Port {
+  const coil = must(elementsLike(pickup, 'coil')[0], `coil of ${pickup.name}`);
+  const node = (role: 'hot' | 'return'): number => {
+    const lug = lugId(pickup.name, lugsWith(pickup, role)[0] ?? coil[role]);
+    return must(nodeOf.get(lug), `node of ${lug}`);
+  };
+  return { from: node('hot'), to: node('return') };
 }
 
 /** The network as played, without the one pickup that is looked out of and those that are silent. */

@@ -1,9 +1,11 @@
 /** What an ohmmeter reads on the finished harness: at the jack, and from every joined lug to ground. */
 import type { Circuit, LugId, State } from '../circuit/circuit.ts';
+import { must, nth } from '../common/must.ts';
+import { is } from '../parts/index.ts';
 import { directResistance } from '../solve/measure.ts';
-import { makeNetlist } from '../solve/netlist.ts';
+import { type Controls, makeNetlist } from '../solve/netlist.ts';
 import { withoutPickups } from '../solve/network.ts';
-import { controlsAt, type Roles, rolesOf } from './controls.ts';
+import { controlsAt, knobsAtFull, type Roles, rolesOf } from './controls.ts';
 
 /** Ohms: infinite when the meter shows an open circuit, zero when it shows none. */
 export interface Reading {
@@ -37,26 +39,28 @@ export interface StateReadings {
 
 /** Meter readings of every state; empty for a kit without a jack. Nothing is plugged in. */
 export function readMeter(circuit: Circuit, roles: Roles = rolesOf(circuit)): readonly StateReadings[] {
-  return circuit.states.flatMap((state, index) => {
-    const volumeFull = readAt(circuit, state, roles, 10);
-    const volumeZero = readAt(circuit, state, roles, 0);
-    return volumeFull && volumeZero ? [{ index, state, volumeFull, volumeZero }] : [];
-  });
+  if (!circuit.kit.parts.some((part) => is(part, 'jack'))) return [];
+  const down = controlsAt(roles, { ...knobsAtFull, volume: 0 });
+  return circuit.states.map((state, index) => ({
+    index,
+    state,
+    volumeFull: readAt(circuit, state, {}),
+    volumeZero: readAt(circuit, state, down),
+  }));
 }
 
-function readAt(circuit: Circuit, state: State, roles: Roles, volume: number): HarnessReadings | undefined {
-  const { nodeOf, jack, branches } = makeNetlist(circuit, state, controlsAt(roles, { volume, tone: 10 }));
-  if (!jack) return undefined;
+function readAt(circuit: Circuit, state: State, controls: Controls): HarnessReadings {
+  const { nodeOf, jack: port, branches } = makeNetlist(circuit, state, controls);
+  const jack = must(port, 'jack');
   const bare = withoutPickups(branches, () => true);
   const read = (from: number): Reading => ({
     disconnected: directResistance(bare, { from, to: jack.to }),
     connected: directResistance(branches, { from, to: jack.to }),
   });
   const lugs = circuit.nets.flatMap((net): LugReading[] => {
-    const from = nodeOf.get(net.lugs[0] ?? '');
-    return net.role === 'ground' || net.lugs.length < 2 || from === undefined
-      ? []
-      : [{ net: net.index, lugs: net.lugs, ...read(from) }];
+    if (net.role === 'ground' || net.lugs.length < 2) return [];
+    const lug = nth(net.lugs, 0);
+    return [{ net: net.index, lugs: net.lugs, ...read(must(nodeOf.get(lug), `node of ${lug}`)) }];
   });
   return { jack: read(jack.from), lugs };
 }

@@ -1,7 +1,7 @@
 /** What can be done instead of a pad on the pickup's own lug, each solved; and what makes a load too heavy. */
 import type { Circuit, Lug, LugId, State } from '../circuit/circuit.ts';
 import { must } from '../common/must.ts';
-import { findPart, type Kit } from '../describe/kit.ts';
+import { type Kit, partNamed } from '../describe/kit.ts';
 import { contactsOf, elementsLike, is, isPickup, resistorOf } from '../parts/index.ts';
 import { loadsOf } from '../solve/measure.ts';
 import { makeNetlist } from '../solve/netlist.ts';
@@ -87,11 +87,9 @@ export interface Cause {
 
 /** Pots and resistors whose removal raises a pickup's load, the heaviest first. */
 export function causesOf(circuit: Circuit, pickup: string, index: number, match: Match): readonly Cause[] {
-  const state = circuit.states[index];
-  const own = findPart(circuit.kit, pickup);
-  const netlist = state && makeNetlist(circuit, state);
-  const port = netlist && own && pickupPort(own, netlist);
-  if (!netlist || !port) return [];
+  const state = must(circuit.states[index], `state ${index}`);
+  const netlist = makeNetlist(circuit, state);
+  const port = pickupPort(partNamed(circuit.kit, pickup), netlist);
   const bare = pickupLoadBranches(netlist, chainOf(circuit, state, pickup));
   const frequency = circuit.kit.outputLoad.frequency.value;
   const load = (branches: readonly Branch[]) => loadFor(match, loadsOf(branches, port, frequency));
@@ -125,8 +123,9 @@ function volumesInPath({ circuit, index, lug }: Asked): readonly string[] {
   const roles = rolesOf(circuit);
   const { nodeOf } = makeNetlist(circuit, state, controlsAt(roles, knobsAtFull));
   return [...roles].flatMap(([name, role]) => {
-    const end = [...circuit.lugs.values()].find((one) => one.part === name && one.role === 'clockwise')?.id;
-    return role === 'volume' && end !== undefined && nodeOf.get(end) === nodeOf.get(lug.id) ? [name] : [];
+    const end = [...circuit.lugs.values()].find((one) => one.part === name && one.role === 'clockwise');
+    const { id } = must(end, `clockwise end of ${name}`);
+    return role === 'volume' && nodeOf.get(id) === nodeOf.get(lug.id) ? [name] : [];
   });
 }
 

@@ -88,7 +88,7 @@ export function idealPad(
   const netlist = makeNetlist(circuit, state);
   const port = pickupPort(part, netlist);
   const [a, b] = [netlist.nodeOf.get(place.from), netlist.nodeOf.get(place.to)];
-  if (!port || a === undefined || b === undefined) return undefined;
+  if (a === undefined || b === undefined) return undefined;
   const branches = [
     ...pickupLoadBranches(netlist, chainOf(circuit, state, pickup)),
     resistor(a, b, 1, 'pad'),

@@ -57,15 +57,15 @@ export function shapeOf(gain: Gain): Shape {
 }
 
 function peakOf(gain: Gain, values: readonly number[], flat: number): Peak | undefined {
-  let best = -1;
+  let best: number | undefined;
+  let highest = 0;
   for (let i = 1; i < values.length - 1; i++) {
     const here = nth(values, i);
     const summit = here > nth(values, i - 1) && here >= nth(values, i + 1);
-    if (summit && (best < 0 || here > nth(values, best))) best = i;
+    if (summit && here > highest) [best, highest] = [i, here];
   }
-  const [low, high] = [COARSE[best - 1], COARSE[best + 1]];
-  if (low === undefined || high === undefined || flat <= FLOOR) return undefined;
-  const frequency = highestBetween(gain, low, high, 1e-9);
+  if (best === undefined || flat <= FLOOR) return undefined;
+  const frequency = highestBetween(gain, nth(COARSE, best - 1), nth(COARSE, best + 1), 1e-9);
   const level = decibels(gain(frequency));
   const height = level - decibels(flat);
   return height < LEAST_HEIGHT ? undefined : { frequency, height, level };

@@ -12,7 +12,6 @@ export interface Loads {
 
 /** Reads a direct resistance off a solver that was made with `direct`. */
 export function resistanceOf(solver: Solver): number {
-  if (solver.shorted) return 0;
   if (solver.open || !solver.solve(0)) return Infinity;
   return solver.impedance().re;
 }
@@ -41,6 +40,5 @@ export const loadsOf = (branches: readonly Branch[], port: Port, frequency: numb
 /** Impedance of a port; infinite in its real part when open. */
 export function impedanceOf(branches: readonly Branch[], port: Port, frequency: number): Complex {
   const solver = new Solver(branches, port);
-  if (solver.shorted) return { re: 0, im: 0 };
   return solver.open || !solver.solve(frequency) ? { re: Infinity, im: 0 } : solver.impedance();
 }

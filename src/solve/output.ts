@@ -7,7 +7,7 @@ export function withOutputLoad(
   { branches, jack }: { readonly branches: readonly Branch[]; readonly jack: Port | undefined },
   outputLoad: OutputLoad,
 ): readonly Branch[] {
-  if (jack === undefined || jack.from === jack.to) return branches;
+  if (jack === undefined) return branches;
   return [
     ...branches,
     capacitor(jack.from, jack.to, outputLoad.cable.value, CABLE),

@@ -67,14 +67,11 @@ export function groundPointErrors(kit: Kit): readonly Problem[] {
   const sleeve = lugWith(jack, 'sleeve');
   return kit.parts
     .filter((part) => is(part, 'ground-point'))
-    .filter((part) => lugsOf(part).some((lug) => !nets.same(lugId(part.name, lug.name), sleeve)))
-    .filter((part) => !isProtected(kit, nets, part, sleeve))
-    .map((part) => {
-      const own = lugsOf(part).map((lug) => lugId(part.name, lug.name));
-      const on = own.some((lug) => isOnSignal(kit, nets, lug))
-        ? own.flatMap((lug) => joinedTo(kit, lug))
-        : [];
-      return problem('ground-point-no-ground', ['parts', part.name], { part: part.name, sleeve, on }, 'key');
+    .map((part) => ({ part: part.name, point: lugWith(part, 'point') }))
+    .filter(({ point }) => !nets.same(point, sleeve) && !isProtected(kit, nets, point, sleeve))
+    .map(({ part, point }) => {
+      const on = isOnSignal(kit, nets, point) ? joinedTo(kit, point) : [];
+      return problem('ground-point-no-ground', ['parts', part], { part, sleeve, on }, 'key');
     });
 }
 
@@ -92,13 +89,9 @@ const joinedTo = (kit: Kit, lug: LugId): readonly LugId[] =>
   });
 
 /** Whether components lead from a ground point to the sleeve, and all that is joined to it are their legs. */
-function isProtected(kit: Kit, nets: DisjointSet, point: Part, sleeve: string): boolean {
+function isProtected(kit: Kit, nets: DisjointSet, point: LugId, sleeve: LugId): boolean {
   const on = kit.parts.flatMap((part) =>
-    lugsOf(part).flatMap((lug) =>
-      lugsOf(point).some(({ name }) => nets.same(lugId(part.name, lug.name), lugId(point.name, name)))
-        ? [{ part, lug }]
-        : [],
-    ),
+    lugsOf(part).flatMap((lug) => (nets.same(lugId(part.name, lug.name), point) ? [{ part, lug }] : [])),
   );
   const others = on.filter(({ lug }) => lug.role !== 'point');
   const leads = others.some(({ part }) =>

@@ -18,13 +18,14 @@ export interface Complex {
 
 const OUTSIDE = -2;
 
-/** A branch with the places of its values in the matrix; −1 where one of its ends is the reference. */
+/** A branch with the places of its values in the matrix; less than 0 where one of its ends has no row. */
 interface Stamp {
   readonly ii: number;
   readonly jj: number;
   readonly ij: number;
   readonly branch: Branch;
 }
+type WindingStamp = Stamp & { readonly branch: Winding };
 
 interface SolverOptions {
   /** Direct current: capacitors carry nothing and frequency is zero. */
@@ -39,8 +40,8 @@ export class Solver {
   readonly #system: System;
   readonly #conductance: Float64Array;
   readonly #capacitance: Float64Array;
-  readonly #fixed: readonly Stamp[];
-  readonly #windings: readonly Stamp[];
+  readonly #stamps: readonly Stamp[];
+  readonly #windings: readonly WindingStamp[];
   /** Row of each node: −1 for the reference, −2 for a node that the port's current does not reach. */
   readonly #rowOf: Int32Array;
   readonly #from: number;
@@ -53,12 +54,8 @@ export class Solver {
     this.shorted = port.from === port.to;
     this.#from = this.#row(port.from);
     this.open = this.#from === OUTSIDE;
-    const reached = live.flatMap((branch) => {
-      const i = this.#row(branch.a);
-      const j = this.#row(branch.b);
-      return i === OUTSIDE || j === OUTSIDE ? [] : [{ i, j, branch }];
-    });
-    const between = reached.filter(({ i, j }) => i >= 0 && j >= 0);
+    const placed = live.map((branch) => ({ i: this.#row(branch.a), j: this.#row(branch.b), branch }));
+    const between = placed.filter(({ i, j }) => i >= 0 && j >= 0);
     this.#system = makeSystem(
       size,
       between.map(({ i, j }) => [i, j] as const),
@@ -66,11 +63,8 @@ export class Solver {
     const { slot, re } = this.#system;
     this.#conductance = new Float64Array(re.length);
     this.#capacitance = new Float64Array(re.length);
-    const stamps = reached.map(
-      ({ i, j, branch }): Stamp => ({ ii: i, jj: j, ij: i >= 0 && j >= 0 ? slot(i, j) : -1, branch }),
-    );
-    this.#fixed = stamps.filter((stamp) => stamp.branch.kind !== 'winding');
-    this.#windings = stamps.filter((stamp) => stamp.branch.kind === 'winding');
+    this.#stamps = placed.map(({ i, j, branch }): Stamp => ({ ii: i, jj: j, ij: slot(i, j), branch }));
+    this.#windings = this.#stamps.filter((stamp): stamp is WindingStamp => stamp.branch.kind === 'winding');
     this.scale(this.#scales);
   }
 
@@ -79,7 +73,7 @@ export class Solver {
     this.#scales = factors;
     this.#conductance.fill(0);
     this.#capacitance.fill(0);
-    for (const place of this.#fixed) {
+    for (const place of this.#stamps) {
       const { branch } = place;
       const factor = factors.get(branch.of) ?? 1;
       if (branch.kind === 'resistor') stamp(this.#conductance, place, 1 / (branch.ohms * factor));
@@ -94,7 +88,6 @@ export class Solver {
     re.set(this.#conductance);
     for (let k = 0; k < im.length; k++) im[k] = omega * (this.#capacitance[k] ?? 0);
     for (const place of this.#windings) {
-      if (place.branch.kind !== 'winding') continue;
       const y = this.#admittance(place.branch, omega);
       stamp(re, place, y.re);
       stamp(im, place, y.im);
@@ -117,7 +110,6 @@ export class Solver {
   transfer(from: Winding, frequency: number): Complex {
     const i = this.#row(from.a);
     const j = this.#row(from.b);
-    if (i === OUTSIDE || j === OUTSIDE) return { re: 0, im: 0 };
     const va = this.#voltage(i);
     const vb = this.#voltage(j);
     const y = this.#admittance(from, 2 * Math.PI * frequency);
@@ -138,7 +130,7 @@ export class Solver {
   }
 
   #voltage(row: number): Complex {
-    // The reference has no row, and no voltage.
+    // The reference has no row and no voltage, nor has a node that the port's current does not reach.
     if (row < 0) return { re: 0, im: 0 };
     return { re: nth(this.#system.xr, row), im: nth(this.#system.xi, row) };
   }
@@ -165,7 +157,10 @@ function rowsFrom(
     neighbours[b]?.push(a);
   }
   const rowOf = new Int32Array(nodes).fill(OUTSIDE);
-  if (port.from === port.to) return { rowOf: rowOf.fill(-1, port.to, port.to + 1), size: 0 };
+  if (port.from === port.to) {
+    rowOf[port.to] = -1;
+    return { rowOf, size: 0 };
+  }
   rowOf[port.from] = 0;
   let size = 1;
   let arrived = false;

@@ -15,7 +15,7 @@ export interface System {
   /** Right-hand side before `solveInPlace`, solution after it; by row. */
   readonly xr: Float64Array;
   readonly xi: Float64Array;
-  /** Where the value of rows `i` and `j` stands; they must be a pair of the pattern, or one row. */
+  /** Where the value of rows `i` and `j` stands: a pair of the pattern, or one row; −1 where there is no such row. */
   readonly slot: (i: number, j: number) => number;
   readonly plan: Plan;
 }
@@ -40,19 +40,18 @@ export function makeSystem(size: number, pairs: Iterable<readonly [number, numbe
       beside[j]?.add(i);
     }
   const { order, patterns } = eliminate(beside);
-  const start = new Int32Array(size + 1);
-  const slots = new Map<number, number>();
-  const key = (i: number, j: number): number => (i < j ? i * size + j : j * size + i);
+  const slots = beside.map((_, row) => new Map([[row, row]]));
   const rows: number[] = [];
+  const start = [0];
   order.forEach((row, k) => {
-    start[k] = rows.length;
     for (const other of patterns[k] ?? []) {
-      slots.set(key(row, other), size + rows.length);
+      slots[row]?.set(other, size + rows.length);
+      slots[other]?.set(row, size + rows.length);
       rows.push(other);
     }
+    start.push(rows.length);
   });
-  start[size] = rows.length;
-  const slot = (i: number, j: number): number => (i === j ? i : (slots.get(key(i, j)) ?? -1));
+  const slot = (i: number, j: number): number => slots[i]?.get(j) ?? -1;
   const targets = patterns.flatMap((pattern) =>
     pattern.flatMap((i, at) => pattern.slice(at).map((j) => slot(i, j))),
   );
@@ -65,7 +64,7 @@ export function makeSystem(size: number, pairs: Iterable<readonly [number, numbe
     slot,
     plan: {
       order: Int32Array.from(order),
-      start,
+      start: Int32Array.from(start),
       rows: Int32Array.from(rows),
       targets: Int32Array.from(targets),
     },
@@ -78,7 +77,7 @@ function eliminate(beside: readonly Set<number>[]) {
   const order: number[] = [];
   const patterns: number[][] = [];
   while (left.size > 0) {
-    let next = -1;
+    let [next = -1] = left;
     let least = Infinity;
     for (const row of left) {
       const degree = beside[row]?.size ?? 0;

@@ -1,8 +1,8 @@
 /** Whatever way a part is turned and mirrored: its shapes go with it, its words stay upright. */
 import { describe, expect, it } from 'vitest';
 import type { Point } from '../../src/common/geometry.ts';
+import { round2 } from '../../src/common/geometry.ts';
 import { textWidth } from '../../src/common/text.ts';
-import { num } from '../../src/draw/pen.ts';
 import type { Frame } from '../../src/place/frame.ts';
 import { sketch } from './sketch.ts';
 
@@ -154,6 +154,6 @@ it('a pen without a frame draws where it is told', () => {
 });
 
 it('a number has two decimals at most, and zero no sign', () => {
-  expect([1.005, 1 / 3, -1 / 3, 12, 0.004].map(num)).toEqual([1, 0.33, -0.33, 12, 0]);
-  expect(Object.is(num(-0.001), 0)).toBe(true);
+  expect([1.005, 1 / 3, -1 / 3, 12, 0.004].map(round2)).toEqual([1, 0.33, -0.33, 12, 0]);
+  expect(Object.is(round2(-0.001), 0)).toBe(true);
 });

@@ -3,7 +3,8 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { liveJoints } from '../../src/annotate/live.ts';
 import { stepsOf } from '../../src/annotate/steps.ts';
 import type { Aspect, Prepared } from '../../src/draw/compose.ts';
-import { drawingName, sheetOf } from '../../src/draw/compose.ts';
+import { sheetOf } from '../../src/draw/compose.ts';
+import { drawingName } from '../../src/draw/drawing-name.ts';
 import { sheetToSvg } from '../../src/draw/headless.ts';
 import type { Sheet } from '../../src/draw/sheet.ts';
 import { themes } from '../../src/draw/theme.ts';
@@ -208,7 +209,7 @@ describe('each of a kit’s drawings', () => {
     const other = hand === 'left' ? 'right' : 'left';
     const { view } = circuit.kit;
     const behind = view === 'solder-side' ? 'component-side' : 'solder-side';
-    const named = (aspect: Aspect, by = hand) => drawingName({ circuit, hand: by }, aspect);
+    const named = (aspect: Aspect, by = hand) => drawingName(circuit.kit, by, aspect);
     expect(named({})).toBe('kestrel-hss');
     expect(named({ view, theme: 'light' })).toBe('kestrel-hss');
     expect(named({ view: behind })).toBe(`kestrel-hss-${behind}`);

@@ -38,7 +38,7 @@ const CONCERNED: readonly (readonly [RegExp, readonly string[]])[] = [
   [/^circuit\//, ['circuit annotate broken', 'analyse describe', 'truth']],
   [/^solve\//, ['circuit reference annotate analyse/loads', 'oracle broken', 'files/files']],
   [/^analyse\/pad/, ['analyse/pad report/pad']],
-  [/^analyse\//, ['annotate reference analyse', 'response report/loads report/pad', 'oracle']],
+  [/^analyse\//, ['annotate reference', 'analyse', 'report', 'response', 'oracle']],
   [/^annotate\/plot/, ['response']],
   [/^annotate\//, ['annotate report/loads', 'truth', 'response/plot inspect/rules']],
   [
@@ -72,6 +72,7 @@ const CONCERNED: readonly (readonly [RegExp, readonly string[]])[] = [
     ['commands publish/commands files/files', 'inspect/command response/command', 'files/hostile report/pad'],
   ],
   [/^pipeline/, ['truth', 'publish/commands response']],
+  [/^(checked|prepare)/, ['circuit broken', 'truth publish/draw', 'describe']],
 ];
 /** Tests that run the built program; the others need no build. */
 const BUILT = /publish\/commands|files\/(files|hostile)|command|response(?!\/)/;

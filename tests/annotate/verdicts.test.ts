@@ -1,0 +1,160 @@
+/** What a card says of a load: the per cent of its reference, and a word that follows the treble as solved. */
+import { describe, expect, it } from 'vitest';
+import {
+  type PickupLoads,
+  readJack,
+  type StateLoads,
+  solveLoads,
+  trebleOf,
+} from '../../src/analyse/index.ts';
+import { cardsOf } from '../../src/annotate/cards.ts';
+import type { Circuit } from '../../src/circuit/circuit.ts';
+import { type Compact, makeCircuit, sampleCircuit } from '../analyse/kits.ts';
+
+/** One single coil in the harness that it was made for, and a capacitor of so many farads across it. */
+const plain = (across?: number): Circuit =>
+  makeCircuit({
+    parts: {
+      only: { kind: 'single-coil' },
+      volume: { kind: 'pot', value: '250k' },
+      tone: { kind: 'pot', value: '250k' },
+      cap: { kind: 'capacitor', value: '22n' },
+      output: { kind: 'jack' },
+      ...(across === undefined ? {} : { across: { kind: 'capacitor', value: across } }),
+    },
+    joints: [
+      'only.hot > volume.3',
+      'volume.2 > output.tip',
+      'volume.1 > output.sleeve',
+      'only.ground > output.sleeve',
+      'tone.2 > volume.3',
+      'tone.1 > cap.1',
+      'cap.2 > output.sleeve',
+      ...(across === undefined ? [] : ['across.1 > volume.3', 'across.2 > output.sleeve']),
+    ],
+  });
+
+/** The verdict on that circuit, were its signal load so many times its reference. */
+function verdict(circuit: Circuit, ratio: number): string {
+  const loads = solveLoads(circuit).map(
+    (one): StateLoads => ({
+      ...one,
+      pickups: one.pickups.map(
+        (own): PickupLoads => ({ ...own, signalLoad: ratio * own.reference.signalLoad }),
+      ),
+    }),
+  );
+  return cardsOf(circuit, loads, readJack(circuit))[0]?.rows[0]?.verdict ?? '';
+}
+const asMade = plain();
+const duller = plain(250e-12);
+const brighter = sampleCircuit('kestrel-hss');
+
+describe('per cent of the reference', () => {
+  it.each([
+    [1, 'as designed'],
+    [1.104, 'as designed'],
+    [0.896, 'as designed'],
+    [1.106, '+11 %, brighter'],
+    [0.894, '−11 %, heavier load'],
+    [2, '+100 %, brighter'],
+    [0.5, '−50 %, heavier load'],
+    [Infinity, 'no load'],
+  ])('%d times: %s, where the treble is that of the reference', (ratio, said) => {
+    // Just above the reference, so that rounding does not call it lower.
+    const circuit = makeCircuit({ ...compactOf(asMade), parts: lighter(asMade) });
+    expect(trebleOf(circuit)[0]?.get('only')).toMatchObject({ lost: false, lower: false });
+    expect(verdict(circuit, ratio)).toBe(said);
+  });
+  it.each([
+    [1, '±0 %, duller'],
+    [1.004, '±0 %, duller'],
+    [1.1, '+10 %, duller'],
+    [0.9, '−10 %, duller'],
+    [2, '+100 %, duller'],
+    [0.5, '−50 %, darker'],
+  ])('%d times: %s, where a capacitor takes treble', (ratio, said) => {
+    expect(trebleOf(duller)[0]?.get('only')).toMatchObject({ lost: false, lower: true });
+    expect(verdict(duller, ratio)).toBe(said);
+  });
+  it('is left unsaid where the treble is lost', () =>
+    expect([verdict(plain(10e-9), 1), verdict(plain(10e-9), Infinity)]).toEqual([
+      'treble cut',
+      'treble cut',
+    ]));
+});
+
+/** The kit again, its volume a hundredth larger. */
+const compactOf = ({ kit }: Circuit): Compact => ({
+  parts: {},
+  joints: kit.joints.map(({ from, to }) => `${from.part}.${from.lug} > ${to.part}.${to.lug}`),
+});
+const lighter = ({ kit }: Circuit): Compact['parts'] =>
+  Object.fromEntries(
+    kit.parts.map((part) => [
+      part.name,
+      {
+        kind: part.kind,
+        ...('value' in part ? { value: part.value.value * (part.name === 'volume' ? 1.01 : 1) } : {}),
+      },
+    ]),
+  );
+
+it('as designed becomes duller where the treble is a decibel down', () => {
+  let [low, high] = [1e-12, 250e-12];
+  for (let i = 0; i < 30; i++) {
+    const middle = Math.sqrt(low * high);
+    if (verdict(plain(middle), 1) === 'as designed') low = middle;
+    else high = middle;
+  }
+  expect(trebleOf(plain(low))[0]?.get('only')?.level).toBeCloseTo(-1, 4);
+});
+
+describe('a card', () => {
+  const [first, second] = cardsOf(brighter, solveLoads(brighter), readJack(brighter));
+  it('has the state’s badge, what sounds, its switch drawn in that position, and the reading', () => {
+    expect([first?.badge, first?.title, second?.title]).toEqual(['1', 'Bridge', 'Middle + Bridge']);
+    expect([first?.joined, second?.joined]).toEqual([undefined, 'in parallel']);
+    expect(first?.switches.map(({ part }) => part.name)).toEqual(['selector']);
+    expect(first?.switches[0]?.closed).not.toEqual(second?.switches[0]?.closed);
+    // Volume of 500 kΩ beside the winding of 8.4 kΩ.
+    expect(first?.meter).toBe('8.26 kΩ');
+  });
+  it('says that a reading is assumed where the resistance of a pickup that sounds was not given', () => {
+    const two = (given: string) =>
+      makeCircuit({
+        parts: {
+          a: { kind: 'single-coil', ...(given.includes('a') ? { resistance: '6k' } : {}) },
+          b: { kind: 'single-coil', ...(given.includes('b') ? { resistance: '6k' } : {}) },
+          lever: { kind: 'lever-3' },
+          out: { kind: 'jack' },
+        },
+        joints: [
+          'a.hot > lever.A1',
+          'b.hot > lever.A3',
+          'lever.A0 > out.tip',
+          'a.ground > out.sleeve',
+          'b.ground > out.sleeve',
+        ],
+      });
+    const assumed = (circuit: Circuit) =>
+      cardsOf(circuit, solveLoads(circuit), readJack(circuit)).map(({ meter }) =>
+        meter.endsWith(', assumed'),
+      );
+    const [a, middle, b] = assumed(two('b'));
+    expect([a, middle, b]).toEqual([true, false, false]);
+    expect(assumed(two('ab'))).toEqual([false, false, false]);
+    expect(assumed(two('a'))).toEqual([false, false, true]);
+  });
+  it('of a kit without a jack has no reading, without a switch a dot for its badge, of two switches both positions', () => {
+    const parts = { a: { kind: 'single-coil' }, one: { kind: 'lever-3' }, two: { kind: 'lever-3' } };
+    const bare = makeCircuit({ parts: { a: parts.a }, joints: [] });
+    expect(cardsOf(bare, solveLoads(bare), readJack(bare))).toMatchObject([
+      { badge: '•', meter: 'no reading' },
+    ]);
+    const both = makeCircuit({ parts, joints: [] });
+    expect(cardsOf(both, [], []).map(({ badge }) => badge)).toEqual(
+      [1, 2, 3].flatMap((i) => [1, 2, 3].map((k) => `${i}·${k}`)),
+    );
+  });
+});
