@@ -57,7 +57,7 @@ export function addResponse(program: Command): void {
     .addHelpText('after', '\nexample: solderleaf response my-kit.yaml --out response.svg --tone 7')
     .action(async (path: string, options: Options, command: Command) => {
       const wrong = misuse(options);
-      if (wrong !== undefined) command.error(`error: ${wrong}`, { exitCode: 2 });
+      if (wrong !== undefined) command.error(`error: ${wrong}`);
       const kit = await oneKit(path, command);
       if (!kit) return;
       const { out } = options;

@@ -12,9 +12,8 @@ const EXCERPT = 100;
 /** Gives each problem its place and its words; in the order of the file, at one place in the order found. */
 export function toDiagnostics(problems: readonly Problem[], source: Source): readonly Diagnostic[] {
   return problems
-    .map((found, order) => ({ ...reportOne(found, source), order }))
-    .sort((a, b) => a.place.line - b.place.line || a.place.column - b.place.column || a.order - b.order)
-    .map(({ order: _, ...rest }) => rest);
+    .map((found) => reportOne(found, source))
+    .sort((a, b) => a.place.line - b.place.line || a.place.column - b.place.column);
 }
 
 function reportOne(found: Problem, source: Source): Diagnostic {

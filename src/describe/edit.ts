@@ -161,7 +161,7 @@ const lineStart = (text: string, at: number): number => text.lastIndexOf('\n', a
 
 /** The end of the line that `at` stands in, before its line break; a text that ends with its break belongs to its line. */
 function lineEnd(text: string, at: number): number {
-  const inside = at > 0 && text[at - 1] === '\n' ? at - 1 : at;
+  const inside = text[at - 1] === '\n' ? at - 1 : at;
   const next = text.indexOf('\n', inside);
   const end = next < 0 ? text.length : next;
   return text[end - 1] === '\r' ? end - 1 : end;

@@ -32,9 +32,7 @@ function kindProblem(name: string, value: Readonly<Record<string, unknown>>): Pr
   const path = ['parts', name];
   const kind = value.kind;
   if (kind === undefined) {
-    const misspelt = Object.keys(value).find(
-      (key) => key !== 'label' && nearest(key, ['kind']) !== undefined,
-    );
+    const misspelt = Object.keys(value).find((key) => nearest(key, ['kind']) !== undefined);
     if (misspelt === undefined)
       return problem('missing-key', path, { key: 'kind', what: `“${name}”` }, 'key');
     return problem(

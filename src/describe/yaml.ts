@@ -200,8 +200,9 @@ class Walk {
   #list(list: { items: readonly unknown[] }, [start, end]: readonly [number, number]): Read {
     const entries = new Map<number, Entry>();
     const value = (list.items as readonly ParsedNode[]).map((item, index) => {
-      const read = this.#read(item, start);
-      entries.set(index, { key: item.range[0], node: read.node });
+      const [at] = item.range;
+      const read = this.#read(item, at);
+      entries.set(index, { key: at, node: read.node });
       return read.value;
     });
     return { value, node: { start, end, entries } };

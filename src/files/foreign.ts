@@ -11,11 +11,20 @@ const kept = (text: string): string | undefined => (text.startsWith('<') ? idIn(
 /** Whether the target is a file other than an earlier version of the content. */
 export function isForeign(target: string, content: string | Uint8Array): boolean {
   // A link is replaced, and what it leads to is left alone.
-  if (lstatSync(target, { throwIfNoEntry: false })?.isFile() !== true) return false;
+  if (!isPlainFile(target)) return false;
   const there = readBytes(target, LARGEST_DRAWING);
   // A file that cannot be read is reported when it is written.
   if (!isBytes(there) || there.length === 0) return false;
   return typeof content === 'string'
     ? kept(Buffer.from(there).toString('utf8')) !== kept(content)
     : !SIGNATURE.every((byte, i) => there[i] === byte);
+}
+
+function isPlainFile(target: string): boolean {
+  try {
+    return lstatSync(target).isFile();
+  } catch {
+    // What is not there, or cannot be, is told of where it is written.
+    return false;
+  }
 }

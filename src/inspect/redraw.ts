@@ -11,7 +11,7 @@ import { centreOf, PITCH, type Point, round2 } from '../common/geometry.ts';
 import type { Kit } from '../describe/kit.ts';
 import { type Prepared, sheetOf } from '../draw/compose.ts';
 import { parseDrawingName } from '../draw/drawing-name.ts';
-import { EDGE, type Page } from '../draw/head.ts';
+import type { Page } from '../draw/head.ts';
 import { sheetToSvg } from '../draw/headless.ts';
 import { themes } from '../draw/theme.ts';
 import { is, outlineOf } from '../parts/index.ts';
@@ -23,7 +23,7 @@ import type { Drawing, DrawnPart } from './drawing.ts';
 import { type Finding, finding } from './finding.ts';
 import { pictureFindings } from './picture.ts';
 import type { Solved } from './solved.ts';
-import { type Element, parseXml } from './xml.ts';
+import { parseXml } from './xml.ts';
 
 type Shown = NonNullable<ReturnType<typeof parseDrawingName>>;
 
@@ -31,48 +31,58 @@ type Shown = NonNullable<ReturnType<typeof parseDrawingName>>;
 export function redrawFindings(drawing: Drawing, { circuit, loads }: Solved): readonly Finding[] {
   const { kit } = circuit;
   const shown = parseDrawingName(drawing.id, kit);
-  if (!shown || (shown.state !== undefined && !circuit.states[shown.state]))
-    return [finding('unknown-aspect', undefined, { id: drawing.id })];
+  if (!shown || !isThere(shown, circuit)) return [finding('unknown-aspect', undefined, { id: drawing.id })];
   const captions = padCaptions(circuit, loads);
-  const outlines = new Map(kit.parts.map((part) => [part.name, outlineOf(part, captions.get(part.name))]));
-  // A part that is missing, or whose lugs are not where they belong, has findings of its own.
-  if (kit.parts.some((part) => !frameIn(drawing, part.name, outlines))) return [];
-  const again = (mirrored: ReadonlySet<string>): Element | undefined =>
-    drawAgain(drawing, { circuit, loads, hand: shown.hand }, shown, outlines, mirrored);
-  const first = again(new Set());
-  if (!first) return [];
-  const found = pictureFindings(drawing, first, kit);
+  const placed = (mirrored: ReadonlySet<string>): readonly PlacedPart[] =>
+    kit.parts.flatMap((part) => {
+      const outline = outlineOf(part, captions.get(part.name));
+      const frame = frameIn(drawing, part.name, outline, mirrored.has(part.name));
+      return frame ? [{ part, frame, outline }] : [];
+    });
+  const again = (parts: readonly PlacedPart[]): ReturnType<typeof pictureFindings> => {
+    const drawn = drawAgain(drawing, { circuit, loads, hand: shown.hand }, shown, parts);
+    return 'root' in drawn ? pictureFindings(drawing, drawn.root, kit) : [];
+  };
+  const first = placed(new Set());
+  // What is drawn again without a part is another picture; of one that is not drawn at all the joints' rules speak.
+  if (first.length < kit.parts.length)
+    return drawing.parts
+      .filter(
+        ({ name }) =>
+          kit.parts.some((part) => part.name === name) && !first.some(({ part }) => part.name === name),
+      )
+      .map(({ name, lugs }) =>
+        finding('part', lugs[0] && centreOf(lugs[0].area), {
+          part: name,
+          what: 'has its lugs or its body out of place',
+        }),
+      );
+  const found = again(first);
   // Which way round a resistor lies cannot be told from its legs; those that differ are tried the other way.
   const turned = new Set(
     found.flatMap(({ part }) => (part !== undefined && isSymmetric(drawing, part) ? [part] : [])),
   );
-  const second = turned.size === 0 ? undefined : again(turned);
-  const better = second ? pictureFindings(drawing, second, kit) : found;
-  const differs = (list: typeof found, part: string): boolean => list.some((one) => one.part === part);
-  const right = new Set([...turned].filter((part) => !differs(better, part)));
-  if (right.size === 0) return found.map((one) => one.finding);
-  const last = right.size === turned.size ? second : again(right);
-  return (last ? pictureFindings(drawing, last, kit) : found).map((one) => one.finding);
+  const better = turned.size === 0 ? found : again(placed(turned));
+  const right = new Set([...turned].filter((part) => !better.some((one) => one.part === part)));
+  const last = right.size === turned.size ? better : again(placed(right));
+  return last.map((one) => one.finding);
 }
 
 const isSymmetric = ({ parts }: Drawing, name: string): boolean =>
   parts.some((part) => part.name === name && part.lugs.every((lug) => lug.is === 'leg'));
 
+/** Whether the circuit has the state and the step that a name speaks of. */
+const isThere = ({ state, step }: Shown, circuit: Circuit): boolean =>
+  (state === undefined || circuit.states[state] !== undefined) &&
+  (step === undefined || stepsOf(circuit).some(({ number }) => number === step));
+
 function drawAgain(
   drawing: Drawing,
   prepared: Omit<Prepared, 'placement'>,
   shown: Shown,
-  outlines: ReadonlyMap<string, Outline>,
-  mirrored: ReadonlySet<string>,
-): Element | undefined {
+  parts: readonly PlacedPart[],
+): ReturnType<typeof parseXml> {
   const { circuit } = prepared;
-  const { step } = shown;
-  if (step !== undefined && !stepsOf(circuit).some(({ number }) => number === step)) return undefined;
-  const parts = circuit.kit.parts.flatMap((part): PlacedPart[] => {
-    const frame = frameIn(drawing, part.name, outlines, mirrored.has(part.name));
-    const outline = outlines.get(part.name);
-    return frame && outline ? [{ part, frame, outline }] : [];
-  });
   const wires = circuit.joints.map((joint, i): PlacedWire => {
     const wire = drawing.wires.find(({ id }) => id === `${drawing.id}-joint-${i + 1}`);
     return {
@@ -81,7 +91,7 @@ function drawAgain(
       points: (wire?.points ?? []).map((p) => moved(p, drawing.offset)),
     };
   });
-  const placement = sized(drawing, parts, wires, step !== undefined);
+  const placement = sized(drawing, parts, wires, shown.step !== undefined);
   const { view } = shown;
   const { hand: _, ...aspect } = shown;
   const page = pageOf(drawing);
@@ -89,8 +99,7 @@ function drawAgain(
     { ...prepared, placement: view === 'component-side' ? flipped(placement) : placement },
     { ...aspect, ...(page ? { page } : {}) },
   );
-  const parsed = parseXml(sheetToSvg(sheet, themes[shown.theme ?? 'light']));
-  return 'root' in parsed ? parsed.root : undefined;
+  return parseXml(sheetToSvg(sheet, themes[shown.theme ?? 'light']));
 }
 
 const moved = (p: Point, by: Point): Point => ({ x: round2(p.x - by.x), y: round2(p.y - by.y) });
@@ -124,7 +133,7 @@ function sized(
   const across = drawing.scale === undefined ? page.width : page.width + 2 * page.x;
   return partly && work
     ? {
-        width: across - 2 * EDGE - 2 * (offset.x - EDGE),
+        width: across - 2 * offset.x,
         // A step's first box stands six below the foot's top, which is eight below the drawing.
         height: work.y - 14 - offset.y,
         parts,
@@ -145,12 +154,11 @@ const TURNS: readonly Turn[] = [0, 1, 2, 3];
 function frameIn(
   { parts, offset }: Drawing,
   name: string,
-  outlines: ReadonlyMap<string, Outline>,
-  mirrored = false,
+  outline: Outline,
+  mirrored: boolean,
 ): Frame | undefined {
   const drawn = parts.find((part) => part.name === name);
-  const outline = outlines.get(name);
-  if (!drawn || !outline) return undefined;
+  if (!drawn) return undefined;
   const { width, height } = outline;
   const frames = TURNS.flatMap((turn) =>
     [mirrored, !mirrored].map((mirror): Frame => ({ x: 0, y: 0, width, height, turn, mirror })),

@@ -51,12 +51,11 @@ export function inArea(area: Area, p: Point, slack = 0): boolean {
   const r = Math.min(area.radius, area.width / 2, area.height / 2);
   const dx = Math.max(area.x + r - p.x, 0, p.x - (area.x + area.width - r));
   const dy = Math.max(area.y + r - p.y, 0, p.y - (area.y + area.height - r));
-  return r === 0 ? Math.max(dx, dy) <= slack : Math.hypot(dx, dy) <= r + slack;
+  return Math.hypot(dx, dy) <= r + slack;
 }
 
 /** Whether a box lies wholly in an area. */
 export function holdsBox(area: Area, box: Rect): boolean {
-  if (!overlaps(area, box)) return false;
   const [right, bottom] = [box.x + box.width, box.y + box.height];
   const corners = [box, { x: right, y: box.y }, { x: box.x, y: bottom }, { x: right, y: bottom }];
   return corners.every((corner) => inArea(area, corner, 0.01));

@@ -101,9 +101,16 @@ describe('draw', () => {
   });
 });
 
-it('a drawing that cannot be put anywhere ends with one line and exit code 1', () => {
-  const { status, stderr } = run('draw', 'samples/wren-hs.yaml', '--out', '/dev/null/x', '--effort', '0');
-  expect([status, stderr]).toEqual([1, 'solderleaf: there is a file where the folder should be\n']);
+it('what cannot be put anywhere ends with one line and exit code 1', () => {
+  const where = 'there is a file where the folder should be';
+  const draw = run('draw', 'samples/wren-hs.yaml', '--out', '/dev/null/x', '--effort', '0');
+  const target = '/dev/null/x/wren-hs.svg';
+  expect([draw.status, draw.stderr]).toEqual([
+    1,
+    `cannot write to /dev/null/x: ${where} (${target}); choose another with --out\n`,
+  ]);
+  const plot = run('response', 'samples/wren-hs.yaml', '--out', '/dev/null/x.csv');
+  expect([plot.status, plot.stderr]).toEqual([1, `solderleaf: cannot write /dev/null/x.csv: ${where}\n`]);
 });
 
 describe('what is not a kit', () => {

@@ -1,9 +1,16 @@
 /** Arrangement files: which there are, and what is said of one that cannot be read. */
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, expect, it } from 'vitest';
-import { arrangementNames, findArrangement, pageNames } from '../../src/files/layouts.ts';
+import { afterAll, describe, expect, it } from 'vitest';
+import {
+  arrangementErrors,
+  arrangementNames,
+  findArrangement,
+  findPage,
+  pageErrors,
+  pageNames,
+} from '../../src/files/layouts.ts';
 import { isScript } from '../../src/files/script.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'solderleaf-layouts-'));
@@ -83,4 +90,99 @@ it('a kit named by mistake is told to be one', () => {
 it('a script is one whatever the case of its ending', () => {
   expect(['a.ts', 'A.TS', 'a.Ts'].every(isScript)).toBe(true);
   expect(['a.tsx', 'ts', 'a.yaml'].some(isScript)).toBe(false);
+});
+
+const SOUND = `arrangement: mine
+about: Mine.
+seats:
+  - seat: pot
+    at: [0, 0]
+    step: [6, 0]
+`;
+const saidOf = (text: string): string => {
+  const file = join(folder, `own-${text.length}-${Buffer.from(text).toString('hex').slice(-24)}.yaml`);
+  writeFileSync(file, text);
+  const found = findArrangement(file);
+  return typeof found === 'string' ? found.replace(file, '') : 'sound';
+};
+
+describe('of a file of one’s own', () => {
+  it('what is sound is read, and what it leaves out is the usual', () => {
+    expect(saidOf(SOUND)).toBe('sound');
+    const file = join(folder, 'sound.YAML'.toLowerCase());
+    writeFileSync(file, SOUND);
+    const [first, again] = [findArrangement(file), findArrangement(file)];
+    expect(first).toMatchObject({
+      arrangement: 'mine',
+      seats: [{ seat: 'pot', at: [0, 0], step: [6, 0], turn: 0, mirror: false }],
+    });
+    expect(again).toBe(first);
+  });
+  it.each([
+    [SOUND.replace('about: Mine.\n', ''), ':1: about: it is missing'],
+    [SOUND.replace('arrangement: mine\n', ''), ':1: arrangement: it is missing'],
+    [SOUND.replace('seat: pot', 'seat: sofa'), ':4: seats.0.seat: it is not valid'],
+    [SOUND.replace('    at: [0, 0]\n', ''), /^:\d: seats\.0\.at: /],
+    [SOUND.replace('[6, 0]', '[401, 0]'), ':6: seats.0.step.0: it is too large; at most 400'],
+    [SOUND.replace('[6, 0]', '[0, -401]'), ':6: seats.0.step.1: it is too small; at least -400'],
+    [SOUND.replace('[6, 0]', '[1.5, 0]'), ':6: seats.0.step.0: it is not valid'],
+    [`${SOUND}    trun: 1\n`, ':7: seats.0.trun: unknown key'],
+    [`${SOUND}rows: 2\n`, ':7: rows: unknown key'],
+    ['kit: a\nparts: {}\njoints: []\n', ':1: it is a kit, not an arrangement'],
+    ['shopping: list\n', ':1: it is not an arrangement, as it has no seats'],
+    ['just text\n', ':1: it is not an arrangement, as it has no seats'],
+    ['', ':1: it is not an arrangement, as it has no seats'],
+  ])('%j: %s', (text, said) => {
+    if (typeof said === 'string') expect(saidOf(text)).toBe(said);
+    else expect(saidOf(text)).toMatch(said);
+  });
+  it('one that is not there, is a folder or is too large is told so', () => {
+    expect(findArrangement(join(folder, 'none.yaml'))).toBe(`${join(folder, 'none.yaml')}: file not found`);
+    mkdirSync(join(folder, 'sub.yml'));
+    expect(findArrangement(join(folder, 'sub.yml'))).toBe(`${join(folder, 'sub.yml')}: it is a folder`);
+    const large = join(folder, 'large.yaml');
+    writeFileSync(large, `${SOUND}#${'x'.repeat(1e6)}\n`);
+    expect(findArrangement(large)).toBe(`${large}: it is too large`);
+  });
+});
+
+describe('what is wrong with a name', () => {
+  it('of an arrangement: nothing, or that there is none, with the one that was meant', () => {
+    for (const name of arrangementNames()) expect(arrangementErrors(name)).toEqual([]);
+    const [found] = arrangementErrors('pickgaurd');
+    expect(found).toMatchObject({
+      code: 'unknown-arrangement',
+      path: ['arrangement'],
+      detail: { got: 'pickgaurd', nearest: 'pickguard', allowed: arrangementNames() },
+    });
+    expect(arrangementErrors('kitchen')[0]?.detail).not.toHaveProperty('nearest');
+    expect(arrangementErrors(join(folder, 'none.yaml'))[0]).toMatchObject({
+      code: 'bad-arrangement',
+      path: ['arrangement'],
+    });
+  });
+  it('of a page: the same; and each page there is has room within its margins', () => {
+    for (const name of pageNames()) {
+      expect(pageErrors(name)).toEqual([]);
+      const page = findPage(name);
+      if (!page) throw new Error(name);
+      expect(Math.min(page.width, page.height)).toBeGreaterThan(2 * page.margin + 100);
+      expect(page.margin).toBeGreaterThanOrEqual(5);
+      // The short sides of ISO 216 pages are to the long ones as 1 to the root of 2.
+      if (name.startsWith('a'))
+        expect(Math.max(page.width, page.height) / Math.min(page.width, page.height)).toBeCloseTo(
+          Math.SQRT2,
+          1,
+        );
+    }
+    expect(pageErrors('a44')[0]).toMatchObject({
+      code: 'unknown-page',
+      path: ['page'],
+      detail: { got: 'a44', allowed: pageNames() },
+    });
+    expect(findPage('a44')).toBeUndefined();
+    expect(findPage('a4')).toMatchObject({ width: 210, height: 297 });
+    expect(findPage('a4-landscape')).toMatchObject({ width: 297, height: 210 });
+    expect([...pageNames()]).toEqual([...pageNames()].sort());
+  });
 });

@@ -20,7 +20,7 @@ beforeAll(async () => {
   const read = readDrawing(svg);
   if ('rule' in read) throw new Error(read.message);
   drawing = read;
-});
+}, 120_000);
 
 const rules = (text: string): readonly Rule[] => [...new Set(inspect(text, kit).map(({ rule }) => rule))];
 

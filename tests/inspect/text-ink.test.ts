@@ -49,3 +49,45 @@ it('runs from the anchor, as wide as its length says, blanks without ink', () =>
   const end = inkOf({ ...place, anchor: 'end' });
   expect(end[0]?.x).toBeCloseTo(100 - textWidth('Av y', 10, 'bold'));
 });
+
+it('no character is held to reach further than a size above the line and a quarter below it', () => {
+  const all = fontMetrics.regular.advances
+    .split(' ')
+    .map((entry) => String.fromCodePoint(Number.parseInt(entry.split(':')[0] ?? '', 36)));
+  for (const character of [...all, 'ấ', 'Ǻ', 'ş']) {
+    const { up, down } = reachOf(character);
+    expect(up, character).toBeLessThanOrEqual(1);
+    expect(down, character).toBeLessThanOrEqual(0.25);
+    expect(Math.min(up, down), character).toBeGreaterThan(0);
+  }
+});
+
+it('what stands on the line is held to reach below it by its round bottom alone, a sign hardly more', () => {
+  for (const letter of 'acemnorsuvwxzbdfhikltABCDEGOSU0123456789.:!?²³äéÄ')
+    expect(reachOf(letter).down, letter).toBeLessThanOrEqual(0.02);
+  for (const sign of '-+=<>~×÷±→–—') expect(reachOf(sign).down, sign).toBeLessThanOrEqual(0.05);
+  for (const letter of 'gpqyjQ,;()') expect(reachOf(letter).down, letter).toBeGreaterThan(0.15);
+});
+
+it('a mark over a small letter stands lower than one over a capital or a tall letter, two marks as high', () => {
+  for (const low of 'äéñöüç') expect(reachOf(low).up, low).toBeLessThan(0.9);
+  for (const high of ['Ä', 'É', 'ĺ', 'ấ', 'ǘ']) expect(reachOf(high).up, high).toBe(1);
+});
+
+it('each letter has the room of its advance, kerned as it stands among the others, and stretched with the whole', () => {
+  const place = { words: 'AVA', x: 10, y: 50, size: 20, weight: 'regular', anchor: 'start' } as const;
+  const [a, v, last] = inkOf(place);
+  const width = (words: string): number => textWidth(words, 20, 'regular');
+  expect(a).toMatchObject({ x: 10, width: width('A') });
+  expect(v?.x).toBeCloseTo(10 + width('A'));
+  expect(v?.width).toBeCloseTo(width('AV') - width('A'));
+  expect((last?.x ?? 0) + (last?.width ?? 0)).toBeCloseTo(10 + width('AVA'));
+  const twice = inkOf({ ...place, length: 2 * width('AVA') });
+  twice.forEach((box, i) => {
+    expect(box.width).toBeCloseTo(2 * ([a, v, last][i]?.width ?? 0));
+    expect(box.x - 10).toBeCloseTo(2 * (([a, v, last][i]?.x ?? 0) - 10));
+  });
+  const { up, down } = reachOf('A');
+  expect(a?.y).toBeCloseTo(50 - 20 * up);
+  expect(a?.height).toBeCloseTo(20 * (up + down));
+});

@@ -34,7 +34,15 @@ const CONCERNED: readonly (readonly [RegExp, readonly string[]])[] = [
       'oracle',
     ],
   ],
-  [/^describe\//, ['describe broken', 'publish/draw report/pad truth/parts']],
+  [
+    /^describe\//,
+    [
+      'describe/messages describe/yaml describe/lines describe/json describe/comma describe/places describe/hints',
+      'describe/edit-flow describe/quantities describe/reading describe/schema broken',
+      'describe/edit describe/robust',
+      'publish/draw report/pad truth/parts',
+    ],
+  ],
   [/^circuit\//, ['circuit annotate broken', 'analyse describe', 'truth']],
   [/^solve\//, ['circuit reference annotate analyse/loads', 'oracle broken', 'files/files']],
   [/^analyse\/pad/, ['analyse/pad report/pad']],
@@ -57,7 +65,9 @@ const CONCERNED: readonly (readonly [RegExp, readonly string[]])[] = [
   [
     /^inspect\//,
     [
-      'inspect/rules inspect/space inspect/path inspect/contrast inspect/legs inspect/reading inspect/text-ink',
+      'inspect/plane inspect/space inspect/path inspect/paint inspect/near inspect/picture inspect/drawing',
+      'inspect/wire-rules inspect/small-rules inspect/text-rules inspect/contrast inspect/legs inspect/text-ink inspect/finding',
+      'inspect/rules inspect/joint-rules inspect/reading',
       'inspect/tamperings',
       'inspect/samples truth/values',
     ],
@@ -65,17 +75,27 @@ const CONCERNED: readonly (readonly [RegExp, readonly string[]])[] = [
   [/^report\//, ['report', 'response publish/commands']],
   [
     /^(publish|files)\//,
-    ['publish/draw files/foreign broken', 'files/files publish/commands', 'files/hostile'],
+    [
+      'files/foreign files/layouts files/find-kits files/writing publish/aspects publish/outcomes',
+      'commands/commands publish/draw report/pad broken',
+      'files/files publish/commands',
+      'files/hostile',
+    ],
   ],
   [
     /^(commands|cli)/,
-    ['commands publish/commands files/files', 'inspect/command response/command', 'files/hostile report/pad'],
+    [
+      'commands/commands commands/json',
+      'publish/commands files/files',
+      'inspect/command response/command',
+      'files/hostile report/pad',
+    ],
   ],
   [/^pipeline/, ['truth', 'publish/commands response']],
   [/^(checked|prepare)/, ['circuit broken', 'truth publish/draw', 'describe']],
 ];
 /** Tests that run the built program; the others need no build. */
-const BUILT = /publish\/commands|files\/(files|hostile)|command|response(?!\/)/;
+const BUILT = /publish\/commands|files\/(files|hostile)|\/command\b|response(?!\/)/;
 
 interface Result {
   readonly mutant: Mutant;

@@ -19,7 +19,7 @@ const lone = makeCircuit({
 /** In a state of the kit, from one DC load to another; the signal load is half of it. */
 const effect = (index: number, pickup: string, from: number, to: number, percent: number): Effect => ({
   index,
-  state: circuit.states[index] ?? { settings: {}, joins: [], sounding: [], shorted: false },
+  state: circuit.states[index] ?? { settings: {}, called: {}, joins: [], sounding: [], shorted: false },
   pickup,
   before: { dcLoad: from, signalLoad: from / 2 },
   after: { dcLoad: to, signalLoad: to / 2 },

@@ -17,7 +17,7 @@ export interface NamedWire {
   readonly pair: Pair;
 }
 
-/** Tries allowed before the best naming so far is taken; a kit needs a few for each two-legged part. */
+/** Tries allowed before no naming is held to fit; a kit needs a few for each two-legged part. */
 const TRIES = 20_000;
 
 /** The two ends of a component as drawn, and what the description calls them. */
@@ -53,31 +53,38 @@ export function nameWires(
     wires.filter(({ ends }) => last(ends.map((end) => end?.part ?? '')) === i),
   );
 
+  const call = (part: string, turned: boolean): void => {
+    const own = must(legs.get(part), `part ${part} with legs`);
+    const order = turned ? [...own.names].reverse() : own.names;
+    own.ends.forEach((lug, k) => {
+      names.set(lug, order[k] ?? `leg ${k + 1}`);
+    });
+  };
   let tries = 0;
-  let [best, furthest] = [named(), -1];
   const descend = (i: number): boolean => {
-    if (i > furthest) [best, furthest] = [named(), i];
     const part = parts[i];
     if (part === undefined) return true;
-    const own = must(legs.get(part), `part ${part} with legs`);
-    for (const order of [own.names, [...own.names].reverse()]) {
+    for (const turned of [false, true]) {
       if (++tries > TRIES) return false;
-      own.ends.forEach((lug, k) => {
-        names.set(lug, order[k] ?? `leg ${k + 1}`);
-      });
+      call(part, turned);
       const found = tally((certain[i] ?? []).map(({ ends }) => pair(nameOf(ends[0]), nameOf(ends[1]))));
       if (found === wanted[i] && descend(i + 1)) return true;
     }
     return false;
   };
   if (descend(0)) return named();
-  // No naming fits: the rest keeps one, so that only what differs is reported.
-  return best.map(({ wire, pair: known }) => ({
-    wire,
-    pair: known.some((end) => end.endsWith('.leg'))
-      ? pair(nameOf(wire.ends[0]), nameOf(wire.ends[1]))
-      : known,
-  }));
+  // No naming fits: each part keeps the one by which more is as described, so that only what differs is reported.
+  const keys = new Set(described.map(pairKey));
+  const fitting = (part: string, turned: boolean): number => {
+    call(part, turned);
+    return new Set(
+      named()
+        .map((one) => pairKey(one.pair))
+        .filter((key) => keys.has(key)),
+    ).size;
+  };
+  for (const part of [...parts, ...parts]) call(part, fitting(part, true) > fitting(part, false));
+  return named();
 }
 
 const partOf = (end: string): string => end.slice(0, end.indexOf('.'));
