@@ -22,7 +22,7 @@ const plus = (a: Complex, b: Complex, share = 1): Complex => ({
 });
 const ZERO: Complex = { re: 0, im: 0 };
 
-export function admittance(branch: Branch, frequency: number): Complex {
+function admittance(branch: Branch, frequency: number): Complex {
   const omega = 2 * Math.PI * frequency;
   if (branch.kind === 'resistor') return { re: 1 / branch.ohms, im: 0 };
   if (branch.kind === 'capacitor') return { re: 0, im: omega * branch.farads };

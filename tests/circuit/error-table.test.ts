@@ -198,7 +198,8 @@ describe('ground', () => {
       'v.3 > a.hot',
       'v.2 > out.sleeve',
     ];
-    expect(swapped([...turned, 'g.1 > v.case'])).toEqual([
+    // And nothing else is said: every other word about ground would tell to join it to the signal.
+    expect(problems(parts, [...turned, 'g.1 > v.case'])).toEqual([
       [
         'jack-swapped',
         'parts.out',
@@ -252,6 +253,11 @@ describe('ground', () => {
       'parts.b',
       { part: 'b', lug: 'ground' },
     ]);
+    // Silent, as its hot lead leads nowhere, but with a way back through the other's coil.
+    const silent = problems({ ...parts, s: lever }, [...sound, 'b.hot > s.A1', 'b.ground > a.hot']);
+    expect(silent.filter(([code]) => code === 'pickup-no-ground')).toEqual([]);
+    const apart = problems({ ...parts, s: lever }, [...sound, 'b.hot > s.A1', 'b.ground > s.B1']);
+    expect(apart.filter(([code]) => code === 'pickup-no-ground')).toHaveLength(1);
     // Through a coil that is itself in series, or through any position of a switch.
     expect(
       problems({ ...parts, s: lever }, [...sound, 'b.hot > out.tip', 'b.ground > s.A0', 's.A2 > out.sleeve']),
@@ -299,6 +305,17 @@ describe('states', () => {
       'output-shorted',
       'joints.6',
       { where: '', joints: ['v.2 > v.case', 'v.2 > out.tip'] },
+    ]);
+  });
+  it('of a short among more than two hundred joints the jack is the place: they are not tried one by one', () => {
+    const points = Array.from({ length: 197 }, (_, i) => `g${i}`);
+    const chain = points.map((name, i) => `${name}.1 > ${i === 0 ? 'v.case' : `g${i - 1}.1`}`);
+    const parts = { a: coil, out: jack, v: pot, ...Object.fromEntries(points.map((name) => [name, point])) };
+    const right = ['a.hot > v.3', 'a.ground > out.sleeve', 'v.2 > out.tip', 'v.case > out.sleeve'];
+    expect(only(parts, [...right, ...chain, 'v.2 > v.case'])).toEqual([
+      'output-shorted',
+      'parts.out',
+      { where: '', joints: [] },
     ]);
   });
 });
