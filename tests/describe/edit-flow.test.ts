@@ -141,6 +141,11 @@ describe('where they are put', () => {
       'parts:\n  xx:   { kind: jack }\n  yyyy:\n    kind: jack\njoints: [x.tip > x.sleeve]\n',
       'parts:\n  xx:   { kind: jack }\n  yyyy:\n    kind: jack\n  r: { kind: resistor, value: 1k }\njoints: [x.tip > x.sleeve, { leg: r.1 > x.tip }]\n',
     ],
+    // Parts that stand on lines of their own are in no column.
+    [
+      'parts:\n  xx:\n    kind: jack\n  yy:\n    kind: jack\njoints: [x.tip > x.sleeve]\n',
+      'parts:\n  xx:\n    kind: jack\n  yy:\n    kind: jack\n  r: { kind: resistor, value: 1k }\njoints: [x.tip > x.sleeve, { leg: r.1 > x.tip }]\n',
+    ],
   ])('%j', (before, after) => expect(put(before)).toBe(after));
   it('in JSON everything is in quotes, and numbers are numbers', () => {
     const json =

@@ -76,6 +76,9 @@ describe('an excerpt as it is printed', () => {
     expect(formatDiagnostic(told(`    ${words}y`, 5))).toContain(`7 │ ${words} …\n`);
     expect(formatDiagnostic(told(words, 81))).toContain(`7 │ ${words}\n`);
     expect(formatDiagnostic(told(words, 82))).toContain('7 │ … ');
+    // What is indented counts from where it begins.
+    expect(formatDiagnostic(told(`${' '.repeat(30)}${words}`, 111))).toContain(`7 │ ${words}\n`);
+    expect(formatDiagnostic(told(`${' '.repeat(30)}${words}`, 112))).toContain('7 │ … ');
   });
   it('the caret stands below as many characters, not units of UTF-16; the gutter is as wide as the number', () => {
     const [, , , shown = '', caret = ''] = formatDiagnostic(told('🎸🎸 x', 6, 1234)).split('\n');
