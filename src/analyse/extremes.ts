@@ -108,20 +108,23 @@ function climbed(
   const point = [...from];
   let best = at(point);
   for (let round = 0; round < ROUNDS; round++) {
-    const before = best;
+    const reached = best;
     for (const [k, { low, high }] of variables.entries()) {
       const along = (factor: number): number => at(point.map((held, i) => (i === k ? factor : held)));
       const steps = [low, ...INSIDE.map((share) => low + (high - low) * share), high];
       const values = steps.map(along);
       const top = values.indexOf(Math.max(...values));
-      const inside = top > 0 && top < steps.length - 1;
-      const found = inside ? topBetween(along, nth(steps, top - 1), nth(steps, top + 1)) : nth(steps, top);
+      const [before, after] = [Math.max(0, top - 1), Math.min(steps.length - 1, top + 1)];
+      // At an end it may still rise on the way in: a hair inside tells.
+      const hair = (high - low) * 1e-6 * (top === 0 ? 1 : -1);
+      const inside = (before < top && top < after) || along(nth(steps, top) + hair) > nth(values, top);
+      const found = inside ? topBetween(along, nth(steps, before), nth(steps, after)) : nth(steps, top);
       const value = along(found);
       if (value <= best) continue;
       best = value;
       point[k] = found;
     }
-    if (best - before <= 1e-13 * Math.abs(best)) break;
+    if (best - reached <= 1e-13 * Math.abs(best)) break;
   }
   return best;
 }

@@ -157,15 +157,17 @@ export function lugFor(circuit: Circuit, net: number): LugId | undefined {
   const all = [...circuit.lugs.values()].filter((lug) => lug.net === net);
   const joints = jointsAtLugs(circuit.joints);
   const roomy = all.filter((lug) => (joints.get(lug.id)?.length ?? 0) < (lug.room ?? LUG_ROOM));
-  const lugs = [...roomy, ...all];
-  const first = (...roles: readonly string[]) => lugs.find((lug) => roles.includes(lug.role))?.id;
-  return (
-    first('throw') ??
-    first('common') ??
-    first('clockwise', 'anticlockwise', 'wiper') ??
-    first('tip') ??
-    lugs[0]?.id
-  );
+  const best = (lugs: readonly Lug[]): LugId | undefined => {
+    const first = (...roles: readonly string[]) => lugs.find((lug) => roles.includes(lug.role))?.id;
+    return (
+      first('throw') ??
+      first('common') ??
+      first('clockwise', 'anticlockwise', 'wiper') ??
+      first('tip') ??
+      lugs[0]?.id
+    );
+  };
+  return best(roomy) ?? best(all);
 }
 
 /** Where its other leg is grounded: a pot's case, else the jack's sleeve. */

@@ -17,9 +17,9 @@ import {
   withResistor,
   withValues,
 } from './kit-changes.ts';
-import { chainOf, pickupLoadBranches, pickupPort } from './loads.ts';
+import { chainOf, differenceOf, pickupLoadBranches, pickupPort } from './loads.ts';
 import type { Asked } from './pad-alternatives.ts';
-import { effectsOf, loadFor, loadsIn, loadsOfKit, percentOff } from './pad-effects.ts';
+import { effectsOf, loadFor, loadsIn, loadsOfKit } from './pad-effects.ts';
 import type { Option } from './pad-plan.ts';
 
 type Place = Omit<NewResistor, 'ohms'> & {
@@ -49,13 +49,16 @@ export function placeFor(circuit: Circuit, asked: Asked, replaces: readonly stri
 }
 
 /** The kit with a value fitted, solved. */
-export function optionOf({ kit, now, pickup, index, match }: Asked, place: Place, ohms: number): Option {
+export function optionOf(asked: Asked, place: Place, reference: number, ohms: number): Option {
+  const { kit, now, pickup, index, match } = asked;
   const after = fitted(kit, place, ohms);
-  const loads = must(loadsIn(loadsOfKit(after), index, pickup), `loads of ${pickup} with a resistor`);
+  const loads = loadsIn(loadsOfKit(after), index, pickup);
+  // A resistor of next to nothing silences the pickup, which then has no loads of its own.
+  const load = loads ? loadFor(match, loads) : (padLoad(asked, place)?.(ohms) ?? 0);
   return {
     ohms,
-    load: loadFor(match, loads),
-    percent: percentOff(match, loads),
+    load,
+    percent: differenceOf(load, reference).percent,
     effects: effectsOf(now, after, match),
   };
 }
@@ -78,11 +81,23 @@ const LEAST = 1;
 const MOST = 1e10;
 
 /** The resistor that brings a load to its reference, by bisection on the solver: a load never rises as it falls. */
-export function idealPad(
+export function idealPad(asked: Asked, reference: number, place: Place): number | undefined {
+  const load = padLoad(asked, place);
+  if (!load || load(LEAST) > reference) return undefined;
+  let [low, high] = [LEAST, MOST];
+  for (let i = 0; i < 80; i++) {
+    const middle = Math.sqrt(low * high);
+    if (load(middle) > reference) high = middle;
+    else low = middle;
+  }
+  return Math.sqrt(low * high);
+}
+
+/** The load of the pickup with a resistor of so many ohms in that place. */
+function padLoad(
   { circuit, pickup, index, match }: Asked,
-  reference: number,
   place: Place,
-): number | undefined {
+): ((ohms: number) => number) | undefined {
   const state = must(circuit.states[index], `state ${index}`);
   const part = partNamed(circuit.kit, pickup);
   const netlist = makeNetlist(circuit, state);
@@ -95,16 +110,8 @@ export function idealPad(
   ];
   const solver = new Solver(branches, port, { direct: match === 'dc' });
   const frequency = circuit.kit.outputLoad.frequency.value;
-  const load = (ohms: number): number => {
+  return (ohms) => {
     solver.scale(new Map([['pad', ohms]]));
     return match === 'dc' ? resistanceOf(solver) : parallelResistanceOf(solver, frequency);
   };
-  if (load(LEAST) > reference) return undefined;
-  let [low, high] = [LEAST, MOST];
-  for (let i = 0; i < 80; i++) {
-    const middle = Math.sqrt(low * high);
-    if (load(middle) > reference) high = middle;
-    else low = middle;
-  }
-  return Math.sqrt(low * high);
 }

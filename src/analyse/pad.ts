@@ -119,7 +119,7 @@ function advise(kit: Kit, wish: Wish, owner: string | undefined): PadAdvice {
       alternatives: toneJumpers(asked),
     };
   if (!place || ideal === undefined || !found) return { kind: 'out-of-reach', ...judged };
-  const option = (ohms: number): Option => optionOf(asked, place, ohms);
+  const option = (ohms: number): Option => optionOf(asked, place, bare.reference, ohms);
   const chosen = option(found.value);
   const present = replaces.length === 1 && ohmsOf(kit, place.part) === found.value;
   // A pad that cannot be had has to be better than none.

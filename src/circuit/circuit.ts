@@ -97,7 +97,11 @@ export const SIGNAL_ROLES: ReadonlySet<LugRole> = new Set([
 export const netsOf = ({ lugs }: Pick<Graph, 'lugs'>, ids: readonly LugId[]): readonly number[] =>
   ids.flatMap((id) => lugs.get(id)?.net ?? []);
 
-/** From net to net through the elements of parts and through contacts, over those nets that are open. */
+/**
+ * From net to net through the elements of parts and through contacts, over those nets that are open. A track leads from each of its
+ * ends to its wiper. Lugs that contacts hold together meet in a node of their own, below zero, so that none of them lies
+ * between two others.
+ */
 export function waysBetweenNets(
   graph: Pick<Graph, 'lugs' | 'nets'>,
   parts: readonly Part[],
@@ -106,12 +110,22 @@ export function waysBetweenNets(
 ): ReadonlyMap<number, ReadonlySet<number>> {
   const ways = new Map<number, Set<number>>();
   for (const { index } of graph.nets) if (open(index)) ways.set(index, new Set());
-  const join = (ids: readonly LugId[]): void => {
-    const nets = netsOf(graph, ids);
-    for (const a of nets) for (const b of nets) if (a !== b && ways.has(b)) ways.get(a)?.add(b);
+  const join = (a: number, b: number): void => {
+    if (a === b || !ways.has(a) || !ways.has(b)) return;
+    ways.get(a)?.add(b);
+    ways.get(b)?.add(a);
   };
   for (const part of parts)
-    for (const element of elementsOf(part)) join(terminalsOf(element).map((name) => lugId(part.name, name)));
-  for (const ids of contacts) join(ids);
+    for (const element of elementsOf(part)) {
+      const nets = netsOf(
+        graph,
+        terminalsOf(element).map((name) => lugId(part.name, name)),
+      );
+      for (const [i, net] of nets.slice(1).entries()) join(nth(nets, i), net);
+    }
+  contacts.forEach((ids, i) => {
+    ways.set(-1 - i, new Set());
+    for (const net of netsOf(graph, ids)) join(-1 - i, net);
+  });
   return ways;
 }

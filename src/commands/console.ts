@@ -36,6 +36,7 @@ export const fail = (): void => {
 /** An option given twice with two values is a mistake: the first would be passed over without a word. */
 export function refuseTwice(command: Command): void {
   for (const option of command.options) {
+    if (option.variadic) continue;
     const given = new Set<string>();
     command.on(`option:${option.name()}`, (value: string | null | undefined) => {
       given.add(String(value));

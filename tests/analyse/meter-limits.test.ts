@@ -144,6 +144,16 @@ describe('spread', () => {
     });
   });
 
+  it('a largest value just inside either end of a tolerance is found', () => {
+    const x = { of: 'x', low: 0.8, high: 1.2 };
+    for (const top of [0.801, 0.82, 0.84, 1, 1.16, 1.18, 1.199]) {
+      const hill = limitsOf([x], (f) => 5 - ((f.get('x') ?? 1) - top) ** 2);
+      expect(hill.high, `${top}`).toBeCloseTo(5, 9);
+      const valley = limitsOf([x], (f) => ((f.get('x') ?? 1) - top) ** 2);
+      expect(valley.low, `${top}`).toBeCloseTo(0, 9);
+    }
+  });
+
   it('finds what lies inside the tolerances, with one value and with two that hang on each other', () => {
     const x = { of: 'x', low: 0.5, high: 1.5 };
     const one = limitsOf([x], (f) => ((f.get('x') ?? 1) - 0.9) ** 2);

@@ -120,9 +120,13 @@ describe('where a leg goes', () => {
     expect(on('a.hot', ['a.hot > v.1'])).toBe('v.1');
     expect(on('a.hot', ['a.hot > v.3'])).toBe('v.3');
   });
-  it('of two alike to one with room before one that holds three', () => {
+  it('to one with room before one that holds three, whatever it is', () => {
     const full = ['a.hot > lever.A1', 'g.1 > lever.A1', 'h.1 > lever.A1'];
-    expect(on('a.hot', full)).toBe('lever.A1');
+    expect(on('a.hot', full)).toBe('a.hot');
+    expect(on('a.hot', [...full, 'h.1 > v.3'])).toBe('v.3');
+    // Where none has room, the switch is as good as before.
+    const crowded = ['a.hot > g.1', 'a.hot > h.1', 'g.1 > h.1', 'g.1 > i.1', 'h.1 > i.1', 'i.1 > lever.A1'];
+    expect(on('a.hot', [...crowded, 'a.hot > lever.A1', 'g.1 > lever.A1'])).toBe('lever.A1');
     expect(on('a.hot', [...full, 'h.1 > lever.B3'])).toBe('lever.B3');
     expect(on('a.hot', [...full.slice(0, 2), 'g.1 > lever.B3'])).toBe('lever.A1');
     // A bend onto its own case takes no room.

@@ -253,3 +253,13 @@ describe('other answers', () => {
     expect(spare[0]?.effects.find((e) => e.pickup === 'neck')?.after.dcLoad).toBeCloseTo(500e3, 3);
   });
 });
+
+it('a stock of next to nothing helps nobody, and is told so', () => {
+  const plan = choosePads(makeCircuit(mixedSet), { series: { stock: [0.1] } });
+  const bridge = plan.advice.find(({ pickup }) => pickup === 'bridge');
+  if (bridge?.kind !== 'no-stock') throw new Error(`advice of another kind: ${bridge?.kind}`);
+  // The resistor and all else in parallel: hardly more than the resistor.
+  expect(bridge.nearest.load).toBeGreaterThan(0.0999);
+  expect(bridge.nearest.load).toBeLessThan(0.1);
+  expect(bridge.nearest.percent).toBeCloseTo(-100, 3);
+});

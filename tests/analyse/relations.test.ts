@@ -168,6 +168,6 @@ describe('levels and phases', () => {
   });
 
   it('nothing sounding is no loss', () => {
-    expect(loads(two(['a.hot > out.tip']))).toMatchObject({ output: 0, loads: [], silentTogether: false });
+    expect(loads(two(['a.hot > out.tip']))).toMatchObject({ output: 0, pickups: [], silentTogether: false });
   });
 });

@@ -1,6 +1,6 @@
 /**
- * The live path on harnesses by chance, against a slow second way: a connection is dead when, itself taken out, there is on one side of
- * it neither an end of the signal nor a ring. The ends are ground, the tip, and the hot leads of the pickups that sound.
+ * The live path on harnesses by chance, against a slow second way: a net is live when two ways lead from it to two ends that have no
+ * net in common but itself. The ends are ground, the tip, and the hot leads of the pickups that sound.
  */
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
@@ -9,66 +9,71 @@ import { type Circuit, lugIdOf, type State } from '../../src/circuit/circuit.ts'
 import { makeCircuit, sampleCircuit, sampleNames } from '../analyse/kits.ts';
 import { randomHarness } from '../oracle/random-circuit.ts';
 
-type Edge = readonly [number, number];
+type Edge = readonly [string, string];
 const isPickup = (kind: string): boolean => kind === 'single-coil' || kind === 'humbucker';
 
-/** What ties nets together in a state: closed contacts, and parts that pass a signal, each from its first lug to the others. */
+/** What ties nodes together in a state: a net each, and one for each group of closed contacts. */
 function edgesIn({ kit, lugs }: Circuit, state: State): readonly Edge[] {
-  const groups = kit.parts.flatMap(({ kind, name }): (readonly string[])[] => {
-    if (kind === 'pot') return [['1', '2', '3'].map((lug) => `${name}.${lug}`)];
-    if (kind === 'resistor' || kind === 'capacitor') return [[`${name}.1`, `${name}.2`]];
-    return isPickup(kind) && state.sounding.includes(name) ? [[`${name}.hot`, `${name}.ground`]] : [];
+  const netOf = (lug: string): string => `net ${lugs.get(lug)?.net}`;
+  const within = kit.parts.flatMap(({ kind, name }): readonly Edge[] => {
+    const between = (a: string, b: string): Edge => [netOf(`${name}.${a}`), netOf(`${name}.${b}`)];
+    // A pot's track runs from lug 1 by its wiper, lug 2, to lug 3.
+    if (kind === 'pot') return [between('1', '2'), between('2', '3')];
+    if (kind === 'resistor' || kind === 'capacitor') return [between('1', '2')];
+    return isPickup(kind) && state.sounding.includes(name) ? [between('hot', 'ground')] : [];
   });
-  return [...groups, ...state.joins].flatMap((group) => {
-    const [first = -1, ...others] = new Set(group.map((lug) => lugs.get(lug)?.net ?? -1));
-    return others.map((other): Edge => [first, other]);
-  });
+  return [
+    ...within,
+    ...state.joins.flatMap((group, i) => group.map((lug): Edge => [`group ${i}`, netOf(lug)])),
+  ];
 }
 
-/** The nets that edges lead to from one, not past some. */
-function from(start: number, edges: readonly Edge[], past: (net: number) => boolean): ReadonlySet<number> {
-  const found = new Set([start]);
-  for (let before = 0; before < found.size; ) {
-    before = found.size;
-    for (const [a, b] of edges) {
-      if (found.has(a) && past(a)) found.add(b);
-      if (found.has(b) && past(b)) found.add(a);
-    }
-  }
-  return found;
+/** Every way from a node to an end that passes no node twice and no other end. */
+function waysTo(
+  ends: ReadonlySet<string>,
+  edges: readonly Edge[],
+  way: readonly string[],
+): readonly (readonly string[])[] {
+  const last = way.at(-1) ?? '';
+  if (way.length > 1 && ends.has(last)) return [way];
+  const next = edges.flatMap(([a, b]) => (a === last ? [b] : b === last ? [a] : []));
+  return [...new Set(next)]
+    .filter((node) => !way.includes(node))
+    .flatMap((node) => waysTo(ends, edges, [...way, node]));
 }
 
 function liveBySlowWay(circuit: Circuit, state: State): ReadonlySet<number> {
   const edges = edgesIn(circuit, state);
-  const ground = circuit.nets.filter(({ role }) => role === 'ground').map(({ index }) => index);
-  const ends = new Set([
-    ...ground,
-    ...circuit.nets.filter(({ role }) => role === 'output').map(({ index }) => index),
-    ...state.sounding.flatMap((name) => circuit.lugs.get(`${name}.hot`)?.net ?? []),
-  ]);
-  const goesOn = (net: number, others: readonly Edge[]): boolean => {
-    const side = from(net, others, () => true);
-    if ([...side].some((one) => ends.has(one))) return true;
-    // As many edges as nets, or more: there is a ring.
-    return others.filter(([a]) => side.has(a)).length >= side.size;
+  const named = (role: string): readonly string[] =>
+    circuit.nets.filter((net) => net.role === role).map(({ index }) => `net ${index}`);
+  const ground = new Set(named('ground'));
+  const hots = state.sounding.map((name) => `net ${circuit.lugs.get(`${name}.hot`)?.net}`);
+  const ends = new Set([...ground, ...named('output'), ...hots]);
+  const isLive = (node: string): boolean => {
+    if (ends.has(node)) return true;
+    const ways = waysTo(ends, edges, [node]).map((way) => new Set(way.slice(1)));
+    return ways.some((one, i) =>
+      ways.slice(i + 1).some((other) => ![...one].some((each) => other.has(each))),
+    );
   };
-  const kept = edges.filter(([a, b], i) => {
-    const others = edges.filter((_, k) => k !== i);
-    return goesOn(a, others) && goesOn(b, others);
-  });
-  const live = new Set(
-    [...ends]
-      .filter((net) => !ground.includes(net))
-      .flatMap((net) => [...from(net, kept, (one) => !ground.includes(one))]),
-  );
+  const nodes = [...new Set(edges.flat())].filter((node) => !ground.has(node) && isLive(node));
+  // In touch with the signal, and not by way of ground.
+  const live = new Set([...ends].filter((node) => !ground.has(node)));
+  for (const node of live)
+    for (const [a, b] of edges)
+      for (const [one, other] of [
+        [a, b],
+        [b, a],
+      ] as const)
+        if (one === node && nodes.includes(other)) live.add(other);
   const silent = circuit.kit.parts.flatMap(({ kind, name }) =>
     isPickup(kind) && !state.sounding.includes(name) ? [name] : [],
   );
   return new Set(
     circuit.joints.flatMap((joint, i) => {
-      const net = circuit.lugs.get(lugIdOf(joint.from))?.net ?? -1;
+      const net = `net ${circuit.lugs.get(lugIdOf(joint.from))?.net}`;
       const off = silent.includes(joint.from.part) || silent.includes(joint.to.part);
-      return (ground.includes(net) ? !off : live.has(net)) ? [i] : [];
+      return (ground.has(net) ? !off : live.has(net)) ? [i] : [];
     }),
   );
 }

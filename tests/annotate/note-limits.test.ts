@@ -74,7 +74,7 @@ describe('loads', () => {
   const loads = (...shares: readonly (readonly Share[])[]): readonly StateLoads[] =>
     solved.map((one, i) => ({
       ...one,
-      loads: (shares[i] ?? []).map(([pickup, dc, signal]) => ({
+      pickups: (shares[i] ?? []).map(([pickup, dc, signal]) => ({
         ...(one.pickups[0] as PickupLoads),
         pickup,
         dcLoad: dc * 250e3,
@@ -111,8 +111,8 @@ describe('loads', () => {
         {
           part: 'bridge',
           figures: [
-            { load: '250 kΩ', percent: 100, where: ' with selector in positions 1 and 3' },
-            { load: '188 kΩ', percent: 50, where: ' with selector in position 2' },
+            { load: '250 kΩ', percent: 100, where: ' in positions 1 and 3' },
+            { load: '188 kΩ', percent: 50, where: ' in position 2' },
           ],
           reference: '125 kΩ',
           below: false,
@@ -137,8 +137,8 @@ describe('loads', () => {
         (detail as { figures: readonly { where: string }[] }).figures.map(({ where }) => where),
       );
     };
-    expect(lost(0, 'bridge')).toEqual([' with selector in position 2']);
-    expect(lost(0, 'neck')).toEqual([' with selector in positions 1 and 2']);
+    expect(lost(0, 'bridge')).toEqual([' in position 2']);
+    expect(lost(0, 'neck')).toEqual([' in positions 1 and 2']);
   });
 
   it('two tone controls at once are told at the second, with the heaviest load', () => {
@@ -151,15 +151,15 @@ describe('loads', () => {
       path: ['parts', 'tone-2'],
       detail: {
         tones: ['tone-1', 'tone-2'],
-        where: ' with selector in position 4',
+        where: ' in position 4',
         load: `${(least / 1e3).toFixed(1)} kΩ`,
       },
     });
     // Where several sound it is the heaviest of their loads, whichever comes first.
-    const turned = own.map((one) => ({ ...one, loads: [...one.pickups].reverse() }));
+    const turned = own.map((one) => ({ ...one, pickups: [...one.pickups].reverse() }));
     const lighter = own.map((one) => ({
       ...one,
-      loads: one.pickups.map((load, i) => ({ ...load, signalLoad: load.signalLoad * (i + 1) })),
+      pickups: one.pickups.map((load, i) => ({ ...load, signalLoad: load.signalLoad * (i + 1) })),
     }));
     for (const loads of [turned, lighter]) expect(toneNotes(kestrel, loads)).toEqual([note]);
   });

@@ -58,7 +58,7 @@ it('settings: the first switch turns slowest, and each has the contacts of all',
   expect(closed).not.toContain('s.A3');
   expect(closed).not.toContain('t.B2');
   expect(buildGraph(makeKit({ parts: { j: { kind: 'jack' } }, joints: [] })).settings).toEqual([
-    { settings: {}, joins: [] },
+    { settings: {}, called: {}, joins: [] },
   ]);
 });
 

@@ -135,8 +135,8 @@ describe('each mistake has one message', () => {
     ['{ wire: neck.hot > volume.3,', '{ wire: " neck . hot>volume .3 ",'],
   ])('%s may be %s', (piece, by) => expect(told(piece, by)).toEqual([]));
   it.each([
-    ['step: 0', 'bad-value: “step” is too small / At least 1 is allowed.'],
-    ['step: 100', 'bad-value: “step” is too large / At most 99 is allowed.'],
+    ['step: 0', 'bad-value: 0 is too small / Write at least 1.'],
+    ['step: 100', 'bad-value: 100 is too large / Write at most 99.'],
     ['step: 1.5', 'wrong-type: expected a whole number, found a number / Write a whole number.'],
   ])('%s: a step is a whole number from 1 to 99', (by, words) =>
     expect(told('step: 6', by)).toEqual([`14:67 ${words}`]),

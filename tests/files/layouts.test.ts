@@ -119,19 +119,26 @@ describe('of a file of one’s own', () => {
     expect(again).toBe(first);
   });
   it.each([
-    [SOUND.replace('about: Mine.\n', ''), ':1: about: it is missing'],
-    [SOUND.replace('arrangement: mine\n', ''), ':1: arrangement: it is missing'],
-    [SOUND.replace('seat: pot', 'seat: sofa'), ':4: seats.0.seat: it is not valid'],
-    [SOUND.replace('    at: [0, 0]\n', ''), /^:\d: seats\.0\.at: /],
-    [SOUND.replace('[6, 0]', '[401, 0]'), ':6: seats.0.step.0: it is too large; at most 400'],
-    [SOUND.replace('[6, 0]', '[0, -401]'), ':6: seats.0.step.1: it is too small; at least -400'],
-    [SOUND.replace('[6, 0]', '[1.5, 0]'), ':6: seats.0.step.0: it is not valid'],
-    [`${SOUND}    trun: 1\n`, ':7: seats.0.trun: unknown key'],
-    [`${SOUND}rows: 2\n`, ':7: rows: unknown key'],
-    ['kit: a\nparts: {}\njoints: []\n', ':1: it is a kit, not an arrangement'],
-    ['shopping: list\n', ':1: it is not an arrangement, as it has no seats'],
-    ['just text\n', ':1: it is not an arrangement, as it has no seats'],
-    ['', ':1: it is not an arrangement, as it has no seats'],
+    [SOUND.replace('about: Mine.\n', ''), /^:1:1: the arrangement has no “about”/],
+    [SOUND.replace('arrangement: mine\n', ''), /^:1:1: the arrangement has no “arrangement”/],
+    [
+      SOUND.replace('seat: pot', 'seat: sofa'),
+      /^:4:11: “sofa” is not allowed here\. Allowed: pickup, switch, pot/,
+    ],
+    [SOUND.replace('    at: [0, 0]\n', ''), /^:4:5: item 1 of “seats” has no “at”/],
+    [SOUND.replace('[6, 0]', '[401, 0]'), ':6:12: 401 is too large. Write at most 400.'],
+    [SOUND.replace('[6, 0]', '[400, -400]'), 'sound'],
+    [SOUND.replace('[6, 0]', '[0, -401]'), ':6:15: -401 is too small. Write at least -400.'],
+    [SOUND.replace('[6, 0]', '[1.5, 0]'), /^:6:12: expected a whole number/],
+    [`${SOUND}    trun: 1\n`, /^:7:5: unknown key “trun”\. Did you mean turn\?/],
+    [`${SOUND}rows: 2\n`, /^:7:1: unknown key “rows”\. Allowed: arrangement, about, seats/],
+    ['kit: a\nparts: {}\njoints: []\n', /^:1:1: it is a kit, not an arrangement/],
+    [
+      'shopping: list\n',
+      /^:1:1: the arrangement has no “arrangement”[\s\S]*“about”[\s\S]*“seats”[\s\S]*unknown key “shopping”/,
+    ],
+    ['just text\n', /^:1:1: expected a map of keys and values, found text/],
+    ['', /^:1:1: the file is empty/],
   ])('%j: %s', (text, said) => {
     if (typeof said === 'string') expect(saidOf(text)).toBe(said);
     else expect(saidOf(text)).toMatch(said);

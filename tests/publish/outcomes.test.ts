@@ -243,7 +243,7 @@ describe('names', () => {
     };
     expect(await failing(new NoRouteError('none'))()).toMatchObject({
       failed: true,
-      reports: [{ code: 'no-route' }],
+      diagnostics: [{ code: 'no-route' }],
     });
     await expect(failing(new Error('ours'))()).rejects.toThrow('ours');
   });

@@ -34,7 +34,7 @@ const option = (ohms: number, load: number, percent: number, effects: readonly E
   effects,
 });
 const judged = { pickup: 'bridge', state: 0, load: 500e3, reference: 250e3, percent: 100 };
-const SEES = '500 kΩ with selector in position 1, reference 250 kΩ, +100.0 %';
+const SEES = '500 kΩ in position 1, reference 250 kΩ, +100.0 %';
 const chosen = option(470e3, 242.27e3, -3.09);
 type Pad = Extract<PadAdvice, { kind: 'pad' }>;
 const pad = (more: Partial<Pad>): Pad => ({
@@ -138,7 +138,7 @@ describe('another way', () => {
         states: [0, 2],
         ...solved,
       },
-      'on a free pole, a wire from selector.A1 to selector.B0, 470 kΩ from volume.3 to volume.case: in circuit with selector in positions 1 and 3 only',
+      'on a free pole, a wire from selector.A1 to selector.B0, 470 kΩ from volume.3 to volume.case: in circuit in positions 1 and 3 only',
     ],
     [
       { kind: 'pots', pots: { volume: 250e3, tone: 500e3 }, ...solved },
@@ -175,11 +175,11 @@ it('what gets worse, position by position, by the load that is matched', () => {
     effect(1, 'bridge', 250e3, 200e3, -20),
   ];
   expect(worseLines(circuit, 'dc', worse)).toEqual([
-    'worse with selector in position 2: neck 500 kΩ → 242 kΩ, −51.5 %; bridge 250 kΩ → 200 kΩ, −20.0 %',
-    'worse with selector in position 3: neck 500 kΩ → 400 kΩ, −20.0 %',
+    'worse in position 2: neck 500 kΩ → 242 kΩ, −51.5 %; bridge 250 kΩ → 200 kΩ, −20.0 %',
+    'worse in position 3: neck 500 kΩ → 400 kΩ, −20.0 %',
   ]);
   expect(worseLines(circuit, 'signal', worse.slice(1, 2))).toEqual([
-    'worse with selector in position 3: neck 250 kΩ → 200 kΩ, −20.0 %',
+    'worse in position 3: neck 250 kΩ → 200 kΩ, −20.0 %',
   ]);
 });
 
@@ -217,12 +217,12 @@ describe('the report', () => {
       'neck    never selected; no resistor needed',
       '',
       'bridge  fit 470 kΩ from selector.A1 to volume.case: 500 kΩ (+100.0 %) → 242.3 kΩ (−3.1 %)',
-      '        worse with selector in position 2: neck 500 kΩ → 242.3 kΩ, −51.5 %',
+      '        worse in position 2: neck 500 kΩ → 242.3 kΩ, −51.5 %',
       '  resistor      470 kΩ, bands YE VT YE GD for ±5 % (IEC 60062), part pad-bridge',
       '  other values  ideal 500 kΩ; 390 kΩ gives 219.1 kΩ, −12.4 %; 560 kΩ gives 264.2 kΩ, +5.7 %',
       '  signal load   121.2 kΩ, reference 125 kΩ (−3.1 %); without the change 500 kΩ (+100.0 %)',
       '  alternative   remove r',
-      '                worse with selector in position 2: neck 500 kΩ → 242.3 kΩ, −51.5 %',
+      '                worse in position 2: neck 500 kΩ → 242.3 kΩ, −51.5 %',
       '',
       'With all these resistors fitted',
       '  position    pickup            DC load        signal load  DC reference   off by',
@@ -237,8 +237,8 @@ describe('the report', () => {
   it('with every table has the values beside the chosen one, and what it does elsewhere', () =>
     expect(lines([full], true).slice(3)).toEqual([
       'bridge  fit 470 kΩ from selector.A1 to volume.case: 500 kΩ (+100.0 %) → 242.3 kΩ (−3.1 %)',
-      '        worse with selector in position 2: neck 500 kΩ → 242.3 kΩ, −51.5 %',
-      '  matched       with selector in position 1, on its own; reference DC load 250 kΩ',
+      '        worse in position 2: neck 500 kΩ → 242.3 kΩ, −51.5 %',
+      '  matched       in position 1, on its own; reference DC load 250 kΩ',
       '  resistor      470 kΩ, bands YE VT YE GD for ±5 % (IEC 60062), part pad-bridge',
       '  from, to      selector.A1, volume.case',
       '  ideal value   500 kΩ',
@@ -271,7 +271,7 @@ describe('the report', () => {
   it('names what is matched, and who else sounds where it is judged', () => {
     const signal = text([{ ...full, state: 1 }], true, { match: 'signal' }, plan([], { match: 'dc' }));
     expect(signal).toContain('Padding resistors for the signal load');
-    expect(signal).toContain('with selector in position 2, together with neck; reference signal load 250 kΩ');
+    expect(signal).toContain('in position 2, together with neck; reference signal load 250 kΩ');
     expect(signal).toContain('  signal reference  ');
     expect(signal).toContain('DC load       no resistor of these values can match it');
     // In the table it is the load that is matched which has its reference.
