@@ -221,7 +221,8 @@ function mutantsIn(file: string, text: string): readonly Mutant[] {
     )
       put(node, ';', 'a statement left out');
     if (node.type === 'MemberExpression' && isNode(node.property) && node.computed !== true) {
-      const by = METHODS[source(node.property)];
+      const name = source(node.property);
+      const by = Object.hasOwn(METHODS, name) ? METHODS[name] : undefined;
       if (by !== undefined) put(node.property, by, `${source(node.property)} for ${by}`);
     }
     for (const value of Object.values(node))
