@@ -3,7 +3,7 @@
 import { createRequire } from 'node:module';
 import { Command, CommanderError } from 'commander';
 import { addCheck } from './commands/check.ts';
-import { complainOf, refuseTwice, shown } from './commands/console.ts';
+import { printError, refuseTwice, shown } from './commands/console.ts';
 import { addDraw } from './commands/draw.ts';
 import { addLoads } from './commands/loads.ts';
 import { addPad } from './commands/pad.ts';
@@ -38,7 +38,7 @@ try {
   if (thrown instanceof CommanderError) process.exitCode = thrown.exitCode === 0 ? 0 : 2;
   else {
     // What the file system says, or an error of ours: one line, never a trace.
-    complainOf(`solderleaf: ${whyNotWritten(thrown)}`);
+    printError(`solderleaf: ${whyNotWritten(thrown)}`);
     process.exitCode = 1;
   }
 }

@@ -2,7 +2,7 @@
 export {
   choosePads,
   readMeter,
-  solveKnobSteps,
+  solveKnobSettings,
   solveLimits,
   solveLoads,
   solveResponse,

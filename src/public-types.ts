@@ -3,6 +3,7 @@ export type {
   Alternative,
   Cause,
   Curve,
+  CurveShape,
   Difference,
   Effect,
   FrequencyResponse,
@@ -16,20 +17,18 @@ export type {
   Match,
   Method,
   NewResistor,
-  Option,
   PadAdvice,
+  PadOption,
   PadOptions,
   PadPlan,
   Peak,
   PickupCurve,
   PickupLimits,
   PickupLoads,
-  Range,
   Reading,
   ReadingLimits,
   ResonanceLimits,
   SampledRange,
-  Shape,
   ShapeDifference,
   StateLimits,
   StateLoads,
@@ -37,13 +36,14 @@ export type {
   StateResponse,
   SweepOptions,
   Temperatures,
+  ToleranceRange,
 } from './analyse/index.ts';
 export type { Plot, PlotState } from './annotate/plot.ts';
 export type { Checked } from './checked.ts';
 export type { Circuit, Lug, LugId, Net, State } from './circuit/circuit.ts';
-export type { Diagnostic, Place } from './common/problem.ts';
+export type { Diagnostic, SourceLocation } from './common/problem.ts';
 export type { Severity } from './common/quoting.ts';
-export type { Choice, SeriesName } from './common/series.ts';
+export type { AvailableValues, SeriesName } from './common/series.ts';
 export type { KitDescription } from './describe/define.ts';
 export type { End, Hand, Joint, JointKind, Kit, OutputLoad, View } from './describe/kit.ts';
 export type { Aspect, Prepared } from './draw/compose.ts';

@@ -4,7 +4,7 @@ import { type ControlRole, rolesOf } from './controls.ts';
 import { type LimitOptions, type Limits, solveLimits } from './limits.ts';
 import { type LoadOptions, type StateLoads, solveLoads } from './loads.ts';
 import { readMeter, type StateReadings } from './meter.ts';
-import { type StateResponse, solveKnobSteps } from './response.ts';
+import { type StateResponse, solveKnobSettings } from './response.ts';
 
 interface Analysis {
   readonly kit: string;
@@ -26,7 +26,7 @@ export function analyse(circuit: Circuit, options: LoadOptions & LimitOptions = 
     frequency: options.frequency ?? circuit.kit.outputLoad.frequency.value,
     controls: Object.fromEntries(roles),
     loads: solveLoads(circuit, options),
-    response: solveKnobSteps(circuit),
+    response: solveKnobSettings(circuit),
     meter: readMeter(circuit, roles),
     limits: solveLimits(circuit, options),
   };

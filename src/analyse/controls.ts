@@ -9,7 +9,7 @@
  */
 import type { Circuit } from '../circuit/circuit.ts';
 import { elementsLike, is } from '../parts/index.ts';
-import { type Controls, makeNetlist } from '../solve/netlist.ts';
+import { makeNetlist, type PotRotations } from '../solve/netlist.ts';
 import type { Winding } from '../solve/network.ts';
 import { withOutputLoad } from '../solve/output.ts';
 import { Solver } from '../solve/solver.ts';
@@ -40,7 +40,7 @@ export function rolesOf(circuit: Circuit): Roles {
 }
 
 /** Rotations for knob settings; pots that are neither volume nor tone stay at full. */
-export function controlsAt(roles: Roles, knobs: Knobs): Controls {
+export function rotationsAt(roles: Roles, knobs: Knobs): PotRotations {
   const turned = [...roles].flatMap(([name, role]) =>
     role === 'other' ? [] : [[name, knobs[role] / 10] as const],
   );
@@ -48,7 +48,7 @@ export function controlsAt(roles: Roles, knobs: Knobs): Controls {
 }
 
 /** The knob settings of the handbook's table: each control turned down alone, the other at full. */
-export const knobSteps: readonly Knobs[] = [
+export const knobSettings: readonly Knobs[] = [
   knobsAtFull,
   ...[7, 5, 2, 0].map((tone): Knobs => ({ volume: 10, tone })),
   ...[7, 5, 2, 0].map((volume): Knobs => ({ volume, tone: 10 })),
@@ -74,7 +74,7 @@ function roleOf(circuit: Circuit, pot: string): ControlRole {
 }
 
 /** A row for every coil in every state: gain at direct current, then at each probe. */
-export function gains(circuit: Circuit, controls: Controls): readonly (readonly number[])[] {
+export function gains(circuit: Circuit, controls: PotRotations): readonly (readonly number[])[] {
   return circuit.states.flatMap((state) => {
     const netlist = makeNetlist(circuit, state, controls);
     const branches = withOutputLoad(netlist, circuit.kit.outputLoad);

@@ -4,12 +4,12 @@ import { seeded } from '../common/random.ts';
 import { parallelResistanceOf, resistanceOf } from '../solve/measure.ts';
 import type { Branch, Port } from '../solve/network.ts';
 import { Solver } from '../solve/solver.ts';
-import type { Variable } from './variables.ts';
+import type { ToleranceParameter } from './variables.ts';
 
 /** How the ends were found: at two `corners`, which is exact, or by a `search` from many corners. Both are limits. */
 export type Method = 'corners' | 'search';
 
-export interface Range {
+export interface ToleranceRange {
   readonly low: number;
   readonly nominal: number;
   readonly high: number;
@@ -26,10 +26,10 @@ export type Factors = Map<string, number>;
 export function resistanceRange(
   branches: readonly Branch[],
   port: Port,
-  variables: readonly Variable[],
-): Range {
+  variables: readonly ToleranceParameter[],
+): ToleranceRange {
   const solver = new Solver(branches, port, { direct: true });
-  const at = (factor: (variable: Variable) => number): number => {
+  const at = (factor: (variable: ToleranceParameter) => number): number => {
     solver.scale(new Map(variables.map((variable) => [variable.of, factor(variable)])));
     return resistanceOf(solver);
   };
@@ -41,8 +41,8 @@ export function signalLoadRange(
   branches: readonly Branch[],
   port: Port,
   frequency: number,
-  variables: readonly Variable[],
-): Range {
+  variables: readonly ToleranceParameter[],
+): ToleranceRange {
   const solver = new Solver(branches, port);
   return limitsOf(variables, (factors) => {
     solver.scale(factors);
@@ -61,7 +61,10 @@ const SEED = 1;
  * The ends of any figure over a box of factors. From the corners furthest out, and from the middle, each variable in turn goes where
  * the figure is furthest out with the others held, at an end or inside, until none moves any more.
  */
-export function limitsOf(variables: readonly Variable[], figure: (factors: Factors) => number): Range {
+export function limitsOf(
+  variables: readonly ToleranceParameter[],
+  figure: (factors: Factors) => number,
+): ToleranceRange {
   const nominal = figure(new Map());
   const moving = variables.filter(({ of, low, high }) =>
     [low, high].some((factor) => figure(new Map([[of, factor]])) !== nominal),
@@ -82,7 +85,7 @@ export function limitsOf(variables: readonly Variable[], figure: (factors: Facto
 }
 
 /** Bit k of a corner's number says whether variable k is high. */
-function cornersOf(variables: readonly Variable[]): readonly (readonly number[])[] {
+function cornersOf(variables: readonly ToleranceParameter[]): readonly (readonly number[])[] {
   const random = seeded(SEED);
   const all = variables.length <= ALL_CORNERS;
   return Array.from({ length: all ? 2 ** variables.length : SOME_CORNERS }, (_, i) =>
@@ -102,7 +105,7 @@ const INSIDE = [0.25, 0.5, 0.75];
 /** The largest value that is reached from a point by moving one variable at a time. */
 function climbed(
   from: readonly number[],
-  variables: readonly Variable[],
+  variables: readonly ToleranceParameter[],
   at: (point: readonly number[]) => number,
 ): number {
   const point = [...from];

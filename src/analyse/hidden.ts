@@ -1,7 +1,7 @@
 /** Pots that at full keep a pickup down, as a blend does: figures are given at full, where it is hardly heard. */
 import type { Circuit, State } from '../circuit/circuit.ts';
 import { is, isPickup } from '../parts/index.ts';
-import { type Controls, makeNetlist } from '../solve/netlist.ts';
+import { makeNetlist, type PotRotations } from '../solve/netlist.ts';
 import { withOutputLoad } from '../solve/output.ts';
 import { LEVEL_FREQUENCY, magnitudeOf, transfersOf } from '../solve/sounding.ts';
 
@@ -45,7 +45,7 @@ export function hiddenPickups(circuit: Circuit): readonly Hidden[] {
 }
 
 /** Volts at the jack per volt in each pickup. */
-function pickupLevels(circuit: Circuit, state: State, controls: Controls): (pickup: string) => number {
+function pickupLevels(circuit: Circuit, state: State, controls: PotRotations): (pickup: string) => number {
   const { branches, jack } = makeNetlist(circuit, state, controls);
   const found = transfersOf(withOutputLoad({ branches, jack }, circuit.kit.outputLoad), jack, [
     LEVEL_FREQUENCY,

@@ -84,7 +84,7 @@ export const idleSwitches = (circuit: Circuit, loads: readonly StateLoads[]): re
     .filter((name) => {
       const heard = new Map<string, string>();
       return loads.every((one) => {
-        const others = JSON.stringify({ ...one.state.settings, [name]: undefined });
+        const others = JSON.stringify({ ...one.state.positions, [name]: undefined });
         const first = heard.get(others) ?? soundOf(one);
         heard.set(others, first);
         return soundOf(one) === first;

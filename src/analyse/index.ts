@@ -3,8 +3,8 @@
 export type { Loads } from '../solve/measure.ts';
 export { type Across, capacitorsAcross, type Lost } from './across.ts';
 export { analyse, toJson } from './analysis.ts';
-export { controlsAt, type Knobs, knobSteps, knobsAtFull, rolesOf } from './controls.ts';
-export type { Method, Range } from './extremes.ts';
+export { type Knobs, knobSettings, knobsAtFull, rolesOf, rotationsAt } from './controls.ts';
+export type { Method, ToleranceRange } from './extremes.ts';
 export { hiddenPickups } from './hidden.ts';
 export { idleControls, shuntControls } from './idle.ts';
 export { idleComponents, idleSwitches } from './idle-parts.ts';
@@ -42,8 +42,8 @@ export {
 export { choosePads } from './pad.ts';
 export type { Alternative, Cause } from './pad-alternatives.ts';
 export { type Effect, loadFor, type Match } from './pad-effects.ts';
-export type { Option, PadAdvice, PadOptions, PadPlan } from './pad-plan.ts';
-export { decibels, logGrid, type Peak, type Shape } from './peak.ts';
+export type { PadAdvice, PadOption, PadOptions, PadPlan } from './pad-plan.ts';
+export { type CurveShape, decibels, logGrid, type Peak } from './peak.ts';
 export {
   type Curve,
   type FrequencyResponse,
@@ -51,7 +51,7 @@ export {
   type ShapeDifference,
   type StateResponse,
   type SweepOptions,
-  solveKnobSteps,
+  solveKnobSettings,
   solveResponse,
 } from './response.ts';
 export { toneControlsIn } from './tone-controls.ts';

@@ -11,12 +11,17 @@ import { seeded } from '../common/random.ts';
 import { partNamed } from '../describe/kit.ts';
 import { makeNetlist, type Netlist } from '../solve/netlist.ts';
 import { type Branch, type Port, type Winding, withoutPickups } from '../solve/network.ts';
-import { controlsAt, knobsAtFull, type Roles, rolesOf } from './controls.ts';
-import { type Factors, type Range, resistanceRange, signalLoadRange } from './extremes.ts';
+import { knobsAtFull, type Roles, rolesOf, rotationsAt } from './controls.ts';
+import { type Factors, resistanceRange, signalLoadRange, type ToleranceRange } from './extremes.ts';
 import { chainOf, type LoadOptions, pickupLoadBranches, pickupPort, totalLoadBranches } from './loads.ts';
 import { decibels, highestBetween, PLATEAU, shapeOf } from './peak.ts';
 import { gainOf, makeStateSolver, type StateSolver } from './response.ts';
-import { roomTemperatures, type Temperatures, type Variable, variablesOf } from './variables.ts';
+import {
+  roomTemperatures,
+  type Temperatures,
+  type ToleranceParameter,
+  toleranceParameters,
+} from './variables.ts';
 
 export interface LimitOptions extends LoadOptions {
   /** A whole number from 0 to 2³² − 1. */
@@ -38,22 +43,22 @@ export interface ResonanceLimits {
 }
 
 /** A fortieth of the samples lies below `low`, a fortieth above `high`. */
-export interface SampledRange extends Omit<Range, 'method'> {
+export interface SampledRange extends Omit<ToleranceRange, 'method'> {
   readonly method: '95 % of samples, uniform';
 }
 
 export interface PickupLimits {
   readonly pickup: string;
-  readonly dcLoad: Range;
-  readonly signalLoad: Range;
-  readonly total: { readonly dcLoad: Range; readonly signalLoad: Range };
+  readonly dcLoad: ToleranceRange;
+  readonly signalLoad: ToleranceRange;
+  readonly total: { readonly dcLoad: ToleranceRange; readonly signalLoad: ToleranceRange };
   /** Absent where the nominal curve has no peak. */
   readonly resonance?: ResonanceLimits;
 }
 
 export interface ReadingLimits {
-  readonly disconnected: Range;
-  readonly connected: Range;
+  readonly disconnected: ToleranceRange;
+  readonly connected: ToleranceRange;
 }
 
 export interface StateLimits {
@@ -84,7 +89,7 @@ export const MOST_SAMPLES = 100_000;
 interface Task {
   readonly circuit: Circuit;
   readonly roles: Roles;
-  readonly variables: readonly Variable[];
+  readonly variables: readonly ToleranceParameter[];
   readonly samples: readonly Factors[];
   /** Hertz, of the signal loads. */
   readonly frequency: number;
@@ -102,7 +107,7 @@ export function solveLimits(circuit: Circuit, options: LimitOptions = {}): Limit
   // Catches a wrong unit.
   if (!(temperatures.low >= -50 && temperatures.low <= temperatures.high && temperatures.high <= 100))
     throw new RangeError('temperatures run from a low to a high one, between −50 and 100 °C');
-  const variables = variablesOf(circuit.kit, temperatures);
+  const variables = toleranceParameters(circuit.kit, temperatures);
   const task = {
     circuit,
     roles: rolesOf(circuit),
@@ -124,7 +129,11 @@ function whole(name: string, value: number, least: number, most: number): void {
 }
 
 /** Random harnesses, each a factor for every value. */
-function sampled(variables: readonly Variable[], samples: number, seed: number): readonly Factors[] {
+function sampled(
+  variables: readonly ToleranceParameter[],
+  samples: number,
+  seed: number,
+): readonly Factors[] {
   const random = seeded(seed);
   return Array.from(
     { length: samples },
@@ -145,7 +154,7 @@ function inState(task: Task, state: State, index: number): StateLimits {
       !heard || own.length === heard.windings.length ? resonance : resonanceLimits(heard, own, task.samples);
     return { pickup: name, ...loads, ...(peak ? { resonance: peak } : {}) };
   });
-  const down = makeNetlist(circuit, state, controlsAt(task.roles, { ...knobsAtFull, volume: 0 }));
+  const down = makeNetlist(circuit, state, rotationsAt(task.roles, { ...knobsAtFull, volume: 0 }));
   const [atFull, atZero] = [netlist, down].map(
     (one) => one.jack && readingLimits(one, one.jack, task.variables),
   );
@@ -176,7 +185,11 @@ function loadLimits(
   };
 }
 
-function readingLimits({ branches }: Netlist, port: Port, variables: readonly Variable[]): ReadingLimits {
+function readingLimits(
+  { branches }: Netlist,
+  port: Port,
+  variables: readonly ToleranceParameter[],
+): ReadingLimits {
   const bare = withoutPickups(branches, () => true);
   return {
     disconnected: resistanceRange(bare, port, variables),

@@ -3,9 +3,9 @@ import type { Circuit, LugId, State } from '../circuit/circuit.ts';
 import { must, nth } from '../common/must.ts';
 import { is } from '../parts/index.ts';
 import { directResistance } from '../solve/measure.ts';
-import { type Controls, makeNetlist } from '../solve/netlist.ts';
+import { makeNetlist, type PotRotations } from '../solve/netlist.ts';
 import { withoutPickups } from '../solve/network.ts';
-import { controlsAt, knobsAtFull, type Roles, rolesOf } from './controls.ts';
+import { knobsAtFull, type Roles, rolesOf, rotationsAt } from './controls.ts';
 
 /** Ohms: infinite when the meter shows an open circuit, zero when it shows none. */
 export interface Reading {
@@ -40,7 +40,7 @@ export interface StateReadings {
 /** Meter readings of every state; empty for a kit without a jack. Nothing is plugged in. */
 export function readMeter(circuit: Circuit, roles: Roles = rolesOf(circuit)): readonly StateReadings[] {
   if (!circuit.kit.parts.some((part) => is(part, 'jack'))) return [];
-  const down = controlsAt(roles, { ...knobsAtFull, volume: 0 });
+  const down = rotationsAt(roles, { ...knobsAtFull, volume: 0 });
   return circuit.states.map((state, index) => ({
     index,
     state,
@@ -49,7 +49,7 @@ export function readMeter(circuit: Circuit, roles: Roles = rolesOf(circuit)): re
   }));
 }
 
-function readAt(circuit: Circuit, state: State, controls: Controls): HarnessReadings {
+function readAt(circuit: Circuit, state: State, controls: PotRotations): HarnessReadings {
   const { nodeOf, jack: port, branches } = makeNetlist(circuit, state, controls);
   const jack = must(port, 'jack');
   const bare = withoutPickups(branches, () => true);

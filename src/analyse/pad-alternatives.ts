@@ -6,7 +6,7 @@ import { contactsOf, elementsLike, is, isPickup, resistorOf } from '../parts/ind
 import { loadsOf } from '../solve/measure.ts';
 import { makeNetlist } from '../solve/netlist.ts';
 import type { Branch } from '../solve/network.ts';
-import { controlsAt, knobsAtFull, rolesOf } from './controls.ts';
+import { knobsAtFull, rolesOf, rotationsAt } from './controls.ts';
 import { lugFor, type NewResistor, withResistor, withValues } from './kit-changes.ts';
 import { chainOf, pickupLoadBranches, pickupPort, type StateLoads } from './loads.ts';
 import { type Effect, effectsOf, improves, loadFor, type Match, worsened } from './pad-effects.ts';
@@ -121,7 +121,7 @@ export function elsewhere(asked: Asked, pad: NewResistor): readonly Alternative[
 function volumesInPath({ circuit, index, lug }: Asked): readonly string[] {
   const state = must(circuit.states[index], `state ${index}`);
   const roles = rolesOf(circuit);
-  const { nodeOf } = makeNetlist(circuit, state, controlsAt(roles, knobsAtFull));
+  const { nodeOf } = makeNetlist(circuit, state, rotationsAt(roles, knobsAtFull));
   return [...roles].flatMap(([name, role]) => {
     const end = [...circuit.lugs.values()].find((one) => one.part === name && one.role === 'clockwise');
     const { id } = must(end, `clockwise end of ${name}`);
@@ -149,7 +149,7 @@ export function sparePoles(asked: Asked, pad: NewResistor): readonly Alternative
 }
 
 export const touches = (state: State, a: LugId, b: LugId): boolean =>
-  state.joins.some((group) => group.includes(a) && group.includes(b));
+  state.closedContacts.some((group) => group.includes(a) && group.includes(b));
 
 /** Poles of which no lug is joined to anything. */
 function freePoles(

@@ -60,15 +60,15 @@ export const percentOff = (match: Match, loads: PickupLoads): number =>
   (match === 'dc' ? loads.difference.dcLoad : loads.difference.signalLoad).percent;
 
 /** Distance by ratio: half a load is as far off as twice that load. */
-export const farOff = (load: number, reference: number): number => Math.abs(Math.log(load / reference));
+export const logDistance = (load: number, reference: number): number => Math.abs(Math.log(load / reference));
 
 /** A load that gets worse by more than this is reported (common practice, no source). */
 const WORSE = Math.log(1.1);
 
 /** Whether a change takes a load over 10 % further from its reference. */
 export const worsened = (match: Match, { before, after, reference }: Effect): boolean =>
-  farOff(loadFor(match, after), loadFor(match, reference)) -
-    farOff(loadFor(match, before), loadFor(match, reference)) >
+  logDistance(loadFor(match, after), loadFor(match, reference)) -
+    logDistance(loadFor(match, before), loadFor(match, reference)) >
   WORSE;
 
 /**
@@ -84,7 +84,7 @@ export function improves(
   const judged = effects.filter(({ index, pickup: name }) => judgedIn(now, name)?.index === index);
   const own = judged.find((effect) => effect.pickup === pickup);
   if (!own || judged.some((effect) => worsened(match, effect))) return false;
-  const off = (loads: Loads): number => farOff(loadFor(match, loads), loadFor(match, own.reference));
+  const off = (loads: Loads): number => logDistance(loadFor(match, loads), loadFor(match, own.reference));
   return off(own.after) < off(own.before) - NEARER;
 }
 

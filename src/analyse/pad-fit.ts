@@ -20,7 +20,7 @@ import {
 import { chainOf, differenceOf, pickupLoadBranches, pickupPort } from './loads.ts';
 import type { Asked } from './pad-alternatives.ts';
 import { effectsOf, loadFor, loadsIn, loadsOfKit } from './pad-effects.ts';
-import type { Option } from './pad-plan.ts';
+import type { PadOption } from './pad-plan.ts';
 
 type Place = Omit<NewResistor, 'ohms'> & {
   readonly replaces: readonly string[];
@@ -49,7 +49,7 @@ export function placeFor(circuit: Circuit, asked: Asked, replaces: readonly stri
 }
 
 /** The kit with a value fitted, solved. */
-export function optionOf(asked: Asked, place: Place, reference: number, ohms: number): Option {
+export function optionOf(asked: Asked, place: Place, reference: number, ohms: number): PadOption {
   const { kit, now, pickup, index, match } = asked;
   const after = fitted(kit, place, ohms);
   const loads = loadsIn(loadsOfKit(after), index, pickup);

@@ -1,7 +1,7 @@
 /** Better places for what is there already: a resistor that loads the wrong pickup, a tone control that misses one. */
 import { type Circuit, type LugId, lugAt, lugId } from '../circuit/circuit.ts';
 import { must } from '../common/must.ts';
-import { type Choice, nearest } from '../common/series.ts';
+import { type AvailableValues, nearestAvailable } from '../common/series.ts';
 import { type Kit, partNamed } from '../describe/kit.ts';
 import { contactsOf, isPickup, lugsWith, resistorOf } from '../parts/index.ts';
 import { buildCircuit } from '../solve/build.ts';
@@ -30,7 +30,7 @@ import { judgedIn, loadsIn, loadsOfKit, percentOff } from './pad-effects.ts';
  * @param series what others are chosen from, where several pickups want one
  * @param near a load this near its reference wants no resistor; a fraction
  */
-export function movesOf(asked: Asked, near: number, series: Choice): readonly Alternative[] {
+export function movesOf(asked: Asked, near: number, series: AvailableValues): readonly Alternative[] {
   const now = buildCircuit(asked.kit);
   return resistorsAcross(now, asked).flatMap((part) => {
     const bare = withoutPart(asked.kit, part);
@@ -86,14 +86,14 @@ function movesTo(
   part: string,
   now: Circuit,
   places: readonly (readonly [string, LugId])[],
-  series: Choice,
+  series: AvailableValues,
 ): readonly Alternative[] {
   const ohms = resistorOf(partNamed(now.kit, part))?.ohms.value;
   const to = groundOf(now, part);
   if (ohms === undefined || to === undefined || places.length === 0) return [];
   const sets = places.length === 1 ? [places] : [places, ...places.map((place) => [place])];
   // Where no available one is better, another of the same.
-  for (const more of [nearest(ohms, series)?.value ?? ohms, ohms])
+  for (const more of [nearestAvailable(ohms, series)?.value ?? ohms, ohms])
     for (const set of sets) {
       const pads = set.map(
         ([pickup, from], i): Placed => ({

@@ -1,6 +1,6 @@
 /** What the padding choice is asked, and what it answers: plain data, one advice a pickup. */
 import type { LugId } from '../circuit/circuit.ts';
-import type { Choice } from '../common/series.ts';
+import type { AvailableValues } from '../common/series.ts';
 import type { Kit } from '../describe/kit.ts';
 import type { Alternative, Cause } from './pad-alternatives.ts';
 import type { Effect, Match } from './pad-effects.ts';
@@ -9,13 +9,13 @@ export interface PadOptions {
   /** `dc` unless told otherwise: what the trade means by “sees 250k”. */
   readonly match?: Match;
   /** E12 unless told otherwise. A stock holds one value at least, each from 0.1 Ω to 1 GΩ. */
-  readonly series?: Choice;
+  readonly series?: AvailableValues;
   /** A load this near its reference is left alone; a fraction, 0.05 unless told otherwise. */
   readonly near?: number;
 }
 
 /** An available value, and what it makes of the loads. */
-export interface Option {
+export interface PadOption {
   readonly ohms: number;
   /** The matched load in the judged state, ohms, and its distance from the reference. */
   readonly load: number;
@@ -57,11 +57,11 @@ export type PadAdvice =
       readonly notInStock?: number;
       /** The value that would meet the reference exactly. */
       readonly ideal: number;
-      readonly chosen: Option;
+      readonly chosen: PadOption;
       /** Loads that it takes over 10 % further from their reference, elsewhere. */
       readonly worse: readonly Effect[];
-      readonly below?: Option;
-      readonly above?: Option;
+      readonly below?: PadOption;
+      readonly above?: PadOption;
       readonly alternatives: readonly Alternative[];
     })
   /** Its load is below the reference, and a resistor more can only lower it. */
@@ -75,7 +75,7 @@ export type PadAdvice =
   | (Judged & {
       readonly kind: 'no-stock';
       readonly ideal: number;
-      readonly nearest: Option;
+      readonly nearest: PadOption;
       readonly notInStock?: number;
     })
   /** It meets its reference without the pads it has. */
@@ -104,7 +104,7 @@ export type PadAdvice =
 
 export interface PadPlan {
   readonly match: Match;
-  readonly series: Choice;
+  readonly series: AvailableValues;
   readonly advice: readonly PadAdvice[];
   /** The kit with every chosen pad fitted; the very kit given when there is none. */
   readonly kit: Kit;

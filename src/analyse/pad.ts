@@ -5,7 +5,7 @@
 
 import type { Circuit } from '../circuit/circuit.ts';
 import { must } from '../common/must.ts';
-import { type Choice, nearest } from '../common/series.ts';
+import { type AvailableValues, nearestAvailable } from '../common/series.ts';
 import { findPart, type Kit } from '../describe/kit.ts';
 import { ohmBounds } from '../parts/fields.ts';
 import { isPickup, resistorOf } from '../parts/index.ts';
@@ -16,18 +16,18 @@ import { chainOf, type StateLoads } from './loads.ts';
 import { type Asked, causesOf, elsewhere, otherPots, sparePoles } from './pad-alternatives.ts';
 import {
   effectsOf,
-  farOff,
   judgedIn,
   loadFor,
   loadsIn,
   loadsOfKit,
+  logDistance,
   type Match,
   percentOff,
   worsened,
 } from './pad-effects.ts';
 import { fitted, idealPad, optionOf, placeFor } from './pad-fit.ts';
 import { movesOf, netOfPickup, toneJumpers } from './pad-moves.ts';
-import type { Judged, Option, PadAdvice, PadOptions, PadPlan } from './pad-plan.ts';
+import type { Judged, PadAdvice, PadOption, PadOptions, PadPlan } from './pad-plan.ts';
 
 /**
  * Chooses the pads of a kit, pickup by pickup in the order written, each with those before it fitted.
@@ -73,7 +73,7 @@ function checkStock(stock: readonly number[]): void {
 interface Wish {
   readonly pickup: string;
   readonly match: Match;
-  readonly series: Choice;
+  readonly series: AvailableValues;
   readonly near: number;
 }
 
@@ -100,7 +100,7 @@ function advise(kit: Kit, wish: Wish, owner: string | undefined): PadAdvice {
   const asked: Asked = { kit, now, circuit: buildCircuit(bareKit), pickup, index, match, lug };
   const place = placeFor(circuit, asked, replaces);
   const ideal = place && idealPad(asked, bare.reference, place);
-  const found = ideal === undefined ? undefined : nearest(ideal, wish.series);
+  const found = ideal === undefined ? undefined : nearestAvailable(ideal, wish.series);
   const toneless = match === 'signal' && isWithoutTone(asked, bareLoads, near);
   if (replaces.length > 0 && (isNear(bare) || (toneless && judged.load < judged.reference))) {
     const alternatives = movesOf(asked, near, wish.series).filter(({ kind }) => kind === 'move');
@@ -119,13 +119,13 @@ function advise(kit: Kit, wish: Wish, owner: string | undefined): PadAdvice {
       alternatives: toneJumpers(asked),
     };
   if (!place || ideal === undefined || !found) return { kind: 'out-of-reach', ...judged };
-  const option = (ohms: number): Option => optionOf(asked, place, bare.reference, ohms);
+  const option = (ohms: number): PadOption => optionOf(asked, place, bare.reference, ohms);
   const chosen = option(found.value);
   const present = replaces.length === 1 && ohmsOf(kit, place.part) === found.value;
   // A pad that cannot be had has to be better than none.
   const worst = notInStock === undefined ? judged.load : bare.load;
   const missed = notInStock === undefined ? {} : { notInStock };
-  if (!present && farOff(chosen.load, bare.reference) >= farOff(worst, bare.reference))
+  if (!present && logDistance(chosen.load, bare.reference) >= logDistance(worst, bare.reference))
     return { kind: 'no-stock', ...judged, ideal, nearest: chosen, ...missed };
   const pad = { part: place.part, from: place.from, to: place.to, ohms: found.value };
   return {
@@ -161,7 +161,7 @@ function ohmsOf(kit: Kit, name: string): number | undefined {
 }
 
 /** Ohms of the one pad that is there, where the stock has no such value. */
-function missing(kit: Kit, pads: readonly string[], series: Choice): number | undefined {
+function missing(kit: Kit, pads: readonly string[], series: AvailableValues): number | undefined {
   const [pad, ...more] = pads;
   const ohms = pad === undefined || more.length > 0 ? undefined : ohmsOf(kit, pad);
   return ohms === undefined || typeof series === 'string' || series.stock.includes(ohms) ? undefined : ohms;

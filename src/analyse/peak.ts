@@ -13,7 +13,7 @@ export interface Peak {
   readonly level: number;
 }
 
-export interface Shape {
+export interface CurveShape {
   /** Level at 100 Hz, decibels: below every resonance of a pickup, where the curve is flat. */
   readonly plateau: number;
   /** The highest peak; absent when the curve only falls. */
@@ -44,7 +44,7 @@ export function logGrid(points: number, from = LOWEST, to = HIGHEST): readonly n
 const COARSE = logGrid(61, PLATEAU, HIGHEST);
 
 /** Plateau, resonance by refined search, and −3 dB point of a curve. */
-export function shapeOf(gain: Gain): Shape {
+export function shapeOf(gain: Gain): CurveShape {
   const values = COARSE.map(gain);
   const flat = nth(values, 0);
   const resonance = peakOf(gain, values, flat);

@@ -8,12 +8,12 @@
 import type { Circuit, State } from '../circuit/circuit.ts';
 import { nth } from '../common/must.ts';
 import { isPickup, type Pickup } from '../parts/index.ts';
-import { type Controls, makeNetlist } from '../solve/netlist.ts';
+import { makeNetlist, type PotRotations } from '../solve/netlist.ts';
 import type { Branch, Winding } from '../solve/network.ts';
 import { withOutputLoad } from '../solve/output.ts';
 import { type Complex, Solver } from '../solve/solver.ts';
-import { controlsAt, type Knobs, knobSteps, knobsAtFull, type Roles, rolesOf } from './controls.ts';
-import { type Gain, HIGHEST, LOWEST, logGrid, type Shape, shapeOf } from './peak.ts';
+import { type Knobs, knobSettings, knobsAtFull, type Roles, rolesOf, rotationsAt } from './controls.ts';
+import { type CurveShape, type Gain, HIGHEST, LOWEST, logGrid, shapeOf } from './peak.ts';
 import { referenceCircuit } from './reference.ts';
 
 export interface SweepOptions {
@@ -28,7 +28,7 @@ export interface SweepOptions {
 export interface Curve {
   /** Volts per volt at each frequency of the sweep. */
   readonly gain: readonly number[];
-  readonly shape: Shape;
+  readonly shape: CurveShape;
 }
 
 export interface PickupCurve extends Curve {
@@ -72,7 +72,7 @@ export interface StateSolver {
 export function makeStateSolver(
   circuit: Circuit,
   state: State,
-  controls: Controls = {},
+  controls: PotRotations = {},
 ): StateSolver | undefined {
   const netlist = makeNetlist(circuit, state, controls);
   if (!netlist.jack) return undefined;
@@ -106,7 +106,8 @@ export function solveResponse(circuit: Circuit, options: SweepOptions = {}): Fre
 }
 
 /** The shapes at every knob setting of the handbook's table, without the curves. */
-export const solveKnobSteps = (circuit: Circuit): readonly StateResponse[] => respond(circuit, [], knobSteps);
+export const solveKnobSettings = (circuit: Circuit): readonly StateResponse[] =>
+  respond(circuit, [], knobSettings);
 
 function respond(
   circuit: Circuit,
@@ -137,7 +138,7 @@ function inState(
   roles: Roles,
   references: ReadonlyMap<string, Curve>,
 ): StateResponse {
-  const heard = makeStateSolver(circuit, state, controlsAt(roles, knobs));
+  const heard = makeStateSolver(circuit, state, rotationsAt(roles, knobs));
   if (!heard) return { index, state, knobs, pickups: [] };
   const { windings } = heard;
   const own = state.sounding.map((pickup) => windings.filter((winding) => winding.pickup === pickup));
@@ -202,13 +203,13 @@ function referenceCurve(
 ): Curve {
   const plain = referenceCircuit(pickup, circuit.kit.outputLoad);
   const state = plain.states[0];
-  const heard = state && makeStateSolver(plain, state, controlsAt(rolesOf(plain), knobs));
+  const heard = state && makeStateSolver(plain, state, rotationsAt(rolesOf(plain), knobs));
   const curve = heard && curvesOf(heard, [heard.windings], frequencies)[0];
   return curve ?? { gain: frequencies.map(() => 0), shape: shapeOf(() => 0) };
 }
 
 /** How a curve's peak lies to another's. */
-function shapeDifference(shape: Shape, reference: Shape): ShapeDifference {
+function shapeDifference(shape: CurveShape, reference: CurveShape): ShapeDifference {
   const [own, other] = [shape.resonance, reference.resonance];
   if (!own || !other) return {};
   return {

@@ -5,7 +5,7 @@
  */
 import type { Circuit, State } from '../circuit/circuit.ts';
 import { isPickup, type Pickup } from '../parts/index.ts';
-import type { Controls } from '../solve/netlist.ts';
+import type { PotRotations } from '../solve/netlist.ts';
 import { chainOf } from './loads.ts';
 import { decibels, type Gain, HIGHEST, PLATEAU } from './peak.ts';
 import { referenceCircuit } from './reference.ts';
@@ -44,7 +44,7 @@ export function isLost(
   state: State,
   pickup: string,
   cutoff: number,
-  controls: Controls = {},
+  controls: PotRotations = {},
 ): boolean {
   const heard = makeStateSolver(circuit, state, controls);
   return heard !== undefined && trebleAt(ownGain(heard, pickup), cutoff).lost;

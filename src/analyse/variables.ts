@@ -1,11 +1,11 @@
 /** What may differ from one harness to the next of the same kit: each value's factor, from its tolerance. */
 import type { Kit } from '../describe/kit.ts';
 import { elementsOf } from '../parts/index.ts';
-import type { Element } from '../parts/kind.ts';
+import type { CircuitElement } from '../parts/kind.ts';
 import { CABLE, capacitanceOf, inductanceOf } from '../solve/network.ts';
 
 /** A value, and the smallest and largest factor on it. */
-export interface Variable {
+export interface ToleranceParameter {
   /** `volume.track`, as the solver names it. */
   readonly of: string;
   readonly low: number;
@@ -29,16 +29,27 @@ const REFERENCE_TEMPERATURE = 20;
  * Every value that has a tolerance: of resistors, tracks and capacitors; of a winding its resistance, with temperature besides, its
  * inductance and its capacitance; and the cable's capacitance. Core loss and the amplifier's input are taken as given.
  */
-export const variablesOf = (kit: Kit, temperatures: Temperatures = roomTemperatures): readonly Variable[] => [
+export const toleranceParameters = (
+  kit: Kit,
+  temperatures: Temperatures = roomTemperatures,
+): readonly ToleranceParameter[] => [
   ...kit.parts.flatMap((part) =>
     elementsOf(part).flatMap((element) => valuesOf(`${part.name}.${element.id}`, element, temperatures)),
   ),
   within(CABLE, kit.outputLoad.cableTolerance.value),
 ];
 
-const within = (of: string, tolerance: number): Variable => ({ of, low: 1 - tolerance, high: 1 + tolerance });
+const within = (of: string, tolerance: number): ToleranceParameter => ({
+  of,
+  low: 1 - tolerance,
+  high: 1 + tolerance,
+});
 
-function valuesOf(of: string, element: Element, { low, high }: Temperatures): readonly Variable[] {
+function valuesOf(
+  of: string,
+  element: CircuitElement,
+  { low, high }: Temperatures,
+): readonly ToleranceParameter[] {
   if (element.kind !== 'coil') return [within(of, element.tolerance.value)];
   const [resistance, inductance, capacitance] = element.tolerances;
   const warmed = (degrees: number) => 1 + COPPER * (degrees - REFERENCE_TEMPERATURE);

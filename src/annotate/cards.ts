@@ -83,7 +83,7 @@ export function cardsOf(
         row(entry, label(entry.pickup), treble[index]?.get(entry.pickup)),
       ),
       switches: circuit.kit.parts.flatMap((part): CardSwitch[] => {
-        const contact = contactsOf(part).find(({ position }) => position === state.settings[part.name]);
+        const contact = contactsOf(part).find(({ position }) => position === state.positions[part.name]);
         return contact ? [{ part, closed: contact.joins }] : [];
       }),
       meter:
@@ -101,7 +101,7 @@ const isAssumed = ({ kit }: Circuit, state: State): boolean =>
 
 /** The switches' positions, short. */
 export function badgeOf(state: State): string {
-  const positions = Object.values(state.settings);
+  const positions = Object.values(state.positions);
   return positions.length === 0 ? '•' : positions.join('·');
 }
 

@@ -21,7 +21,7 @@ import {
 } from '../circuit/circuit.ts';
 import { whereText } from '../circuit/position.ts';
 import { formatHertz } from '../common/figures.ts';
-import { type Path, type Problem, problem } from '../common/problem.ts';
+import { type KeyPath, type Problem, problem } from '../common/problem.ts';
 import { partNamed } from '../describe/kit.ts';
 import { elementsLike, lugsWith, whatIs } from '../parts/index.ts';
 
@@ -75,7 +75,7 @@ export const acrossErrors = (circuit: Circuit): readonly Problem[] =>
     : [];
 
 /** The end of the joint that is to be moved, or the capacitor where no joint is sure to be the one. */
-function placeOf({ capacitor, exchange }: Across): Path {
+function placeOf({ capacitor, exchange }: Across): KeyPath {
   const move = exchange?.joints[0];
   return move ? ['joints', move.joint.index, move.joint.kind, move.end, 'lug'] : ['parts', capacitor];
 }

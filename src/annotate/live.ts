@@ -37,7 +37,7 @@ export function liveJoints(circuit: Circuit, state: State): ReadonlySet<number> 
 function liveNets(circuit: Circuit, state: State): ReadonlySet<number> {
   const sounds = (part: Part): boolean => isPickup(part) && state.sounding.includes(part.name);
   const parts = circuit.kit.parts.filter((part) => !isPickup(part) || sounds(part));
-  const ways = waysBetweenNets(circuit, parts, state.joins);
+  const ways = waysBetweenNets(circuit, parts, state.closedContacts);
   const hots = parts.filter(sounds).flatMap((part) =>
     netsOf(
       circuit,

@@ -2,11 +2,11 @@
 
 import {
   type Curve,
+  type CurveShape,
   decibels,
   type FrequencyResponse,
   type Knobs,
   type PickupCurve,
-  type Shape,
   type StateResponse,
 } from '../analyse/index.ts';
 import type { Circuit } from '../circuit/circuit.ts';
@@ -147,7 +147,7 @@ const alike = (a: Trace, b: Trace): boolean =>
 
 const traceOf = ({ gain, shape }: Curve): Trace => ({ levels: gain.map(decibels), ...marksOf(shape) });
 
-const marksOf = ({ plateau, resonance, cutoff }: Shape): Omit<Trace, 'levels'> => ({
+const marksOf = ({ plateau, resonance, cutoff }: CurveShape): Omit<Trace, 'levels'> => ({
   plateau,
   ...(resonance
     ? {

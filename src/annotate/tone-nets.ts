@@ -21,7 +21,7 @@ export function toneNets(circuit: Circuit): ReadonlySet<number> {
     .flatMap((pot) => elementsLike(pot, 'track').flatMap((track) => netsAt(pot.name, terminalsOf(track))));
   if (lugs.length === 0) return new Set();
   const ground = new Set(circuit.nets.filter(({ role }) => role === 'ground').map(({ index }) => index));
-  const contacts = circuit.settings.flatMap(({ joins }) => joins);
+  const contacts = circuit.settings.flatMap(({ closedContacts }) => closedContacts);
   const ways = waysBetweenNets(circuit, parts, contacts, (net) => !ground.has(net));
   const coils = parts.flatMap((part) =>
     isPickup(part) ? elementsLike(part, 'coil').flatMap((coil) => netsAt(part.name, terminalsOf(coil))) : [],

@@ -86,16 +86,16 @@ function firstWarnings({ kit, states }: Circuit): readonly Problem[] {
   if (!bridge || bridges.length > 1) return [];
   return kit.parts.flatMap((part): readonly Problem[] => {
     if (contactsOf(part).length === 0) return [];
-    const at = (first: boolean) => states.filter(({ settings }) => (settings[part.name] === 1) === first);
+    const at = (first: boolean) => states.filter(({ positions }) => (positions[part.name] === 1) === first);
     const sounds = ({ sounding }: State): boolean => sounding.includes(bridge.name);
     const found = new Set(
       at(false)
         .filter(sounds)
-        .map(({ settings }) => `${settings[part.name]}`),
+        .map(({ positions }) => `${positions[part.name]}`),
     );
     const [first] = at(true);
-    const selects = at(true).some(({ settings, sounding }) => {
-      const others = at(false).filter((one) => sounds(one) && sameBut(part.name, one.settings, settings));
+    const selects = at(true).some(({ positions, sounding }) => {
+      const others = at(false).filter((one) => sounds(one) && sameBut(part.name, one.positions, positions));
       return others.some((one) => !sounding.every((pickup) => one.sounding.includes(pickup)));
     });
     if (at(true).some(sounds) || !selects || !first) return [];
@@ -105,7 +105,7 @@ function firstWarnings({ kit, states }: Circuit): readonly Problem[] {
 }
 
 /** Whether all switches but one are in the same positions. */
-const sameBut = (part: string, one: State['settings'], other: State['settings']): boolean =>
+const sameBut = (part: string, one: State['positions'], other: State['positions']): boolean =>
   Object.keys(one).every((name) => name === part || one[name] === other[name]);
 
 /** Parts whose labels are the same, letters' case aside. */

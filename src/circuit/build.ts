@@ -55,16 +55,21 @@ function netsOf(specs: readonly Omit<Lug, 'net'>[], joined: DisjointSet): readon
 
 /** Every combination of every switch's positions, the first switch turning slowest. */
 function settingsOf(kit: Kit): readonly Setting[] {
-  let settings: Setting[] = [{ settings: {}, called: {}, joins: [] }];
+  let settings: Setting[] = [{ positions: {}, positionNames: {}, closedContacts: [] }];
   for (const part of kit.parts) {
     const contacts = contactsOf(part);
     if (contacts.length === 0) continue;
     settings = settings.flatMap((before) =>
       contacts.map((contact) => ({
-        settings: { ...before.settings, [part.name]: contact.position },
-        called:
-          contact.called === undefined ? before.called : { ...before.called, [part.name]: contact.called },
-        joins: [...before.joins, ...contact.joins.map((group) => group.map((lug) => lugId(part.name, lug)))],
+        positions: { ...before.positions, [part.name]: contact.position },
+        positionNames:
+          contact.called === undefined
+            ? before.positionNames
+            : { ...before.positionNames, [part.name]: contact.called },
+        closedContacts: [
+          ...before.closedContacts,
+          ...contact.joins.map((group) => group.map((lug) => lugId(part.name, lug))),
+        ],
       })),
     );
   }

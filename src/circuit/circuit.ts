@@ -27,11 +27,11 @@ export interface Net {
 /** One setting of every switch. */
 export interface Setting {
   /** Position by switch name; empty for a kit without a switch. */
-  readonly settings: Readonly<Record<string, number>>;
+  readonly positions: Readonly<Record<string, number>>;
   /** Of those positions that have a name, the name, by switch: `pulled out`. */
-  readonly called: Readonly<Record<string, string>>;
+  readonly positionNames: Readonly<Record<string, string>>;
   /** Lugs the closed contacts hold together. */
-  readonly joins: readonly (readonly LugId[])[];
+  readonly closedContacts: readonly (readonly LugId[])[];
 }
 
 /** A setting with what it does, as solved. */

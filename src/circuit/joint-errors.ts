@@ -1,6 +1,6 @@
 /** What is wrong with joints as they are written: names, and what each kind of joint may join. */
-import { nearest } from '../common/nearest.ts';
-import { type Path, type Problem, problem } from '../common/problem.ts';
+import { closestName } from '../common/nearest.ts';
+import { type KeyPath, type Problem, problem } from '../common/problem.ts';
 import type { End, Joint, Kit } from '../describe/kit.ts';
 import { lugsOf, type Part, whatIs } from '../parts/index.ts';
 import { LUG_ROOM, type LugSpec } from '../parts/kind.ts';
@@ -15,7 +15,7 @@ interface JointErrors {
 }
 
 /** A joint's place: the kind is a step of the path only where it is written as a map. */
-const pathOf = (joint: Joint): Path => ['joints', joint.index, joint.kind];
+const pathOf = (joint: Joint): KeyPath => ['joints', joint.index, joint.kind];
 
 export function jointErrors(kit: Kit, opaque: readonly string[]): JointErrors {
   const names = new Names(kit.parts, opaque);
@@ -77,7 +77,7 @@ class Names {
     return this.#lugs.get(end.part)?.get(end.lug);
   }
 
-  look(end: End, path: Path): Looked {
+  look(end: End, path: KeyPath): Looked {
     if (this.#opaque.has(end.part)) return { end, problems: [] };
     const part = this.#parts.get(end.part);
     if (part) return this.#lookLug(part, end, path);
@@ -93,10 +93,10 @@ class Names {
     return { ...next, problems: [found, ...next.problems] };
   }
 
-  #lookLug(part: Part, end: End, path: Path): Looked {
+  #lookLug(part: Part, end: End, path: KeyPath): Looked {
     if (this.lug(end)) return { end, problems: [] };
     const allowed = lugsOf(part).map((lug) => lug.name);
-    const meant = nearest(
+    const meant = closestName(
       end.lug,
       allowed.filter((name) => !isOtherLug(end.lug, name)),
     );
@@ -111,7 +111,7 @@ class Names {
   }
 
   #nearestPart(word: string): string | undefined {
-    if (!this.#meant.has(word)) this.#meant.set(word, nearest(word, this.#allowed));
+    if (!this.#meant.has(word)) this.#meant.set(word, closestName(word, this.#allowed));
     return this.#meant.get(word);
   }
 }

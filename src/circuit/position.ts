@@ -2,26 +2,26 @@
 import { andList } from '../common/quoting.ts';
 import type { Circuit, Setting, State } from './circuit.ts';
 
-type Placed = Pick<Setting, 'settings' | 'called'>;
+type Placed = Pick<Setting, 'positions' | 'positionNames'>;
 
 /** `selector in position 2`, `boost pulled out`; several switches with a comma between; empty for a kit without a switch. */
-export const positionText = ({ settings, called }: Placed): string =>
-  Object.entries(settings)
-    .map(([name, position]) => `${name} ${called[name] ?? `in position ${position}`}`)
+export const positionText = ({ positions, positionNames }: Placed): string =>
+  Object.entries(positions)
+    .map(([name, position]) => `${name} ${positionNames[name] ?? `in position ${position}`}`)
     .join(', ');
 
 /** For a table: `selector 2`, `boost pulled out`; `always` for a kit without a switch. */
-export const positionCell = ({ settings, called }: Placed): string =>
-  Object.entries(settings)
-    .map(([name, position]) => `${name} ${called[name] ?? position}`)
+export const positionCell = ({ positions, positionNames }: Placed): string =>
+  Object.entries(positions)
+    .map(([name, position]) => `${name} ${positionNames[name] ?? position}`)
     .join(', ') || 'always';
 
 /** Behind a clause: ` in position 2`, ` with boost pulled out`, ` with selector in position 2, boost pulled out`; or empty. */
 export const atPosition = (placed: Placed): string => behind(positionText(placed), placed);
 
 /** Where there is only one switch to be in a position, it need not be named. */
-function behind(words: string, { settings }: Placed): string {
-  const [only, ...more] = Object.keys(settings);
+function behind(words: string, { positions }: Placed): string {
+  const [only, ...more] = Object.keys(positions);
   if (words === '') return '';
   return only !== undefined && more.length === 0 && words.startsWith(`${only} in position`)
     ? words.slice(only.length)
@@ -41,7 +41,7 @@ export function whereText(
   among: readonly State[] = states,
 ): string {
   const [first] = some;
-  if (!first || Object.keys(first.settings).length === 0) return '';
+  if (!first || Object.keys(first.positions).length === 0) return '';
   if (new Set(some).size === states.length) return ' in every position';
   const boxes = boxesOf(new Set(some), among);
   const words = boxes.map((box) => boxWords(box, positionsIn(among), among));
@@ -53,8 +53,8 @@ type Box = ReadonlyMap<string, ReadonlySet<number>>;
 
 function positionsIn(states: readonly State[]): Box {
   const box = new Map<string, Set<number>>();
-  for (const { settings } of states)
-    for (const [name, position] of Object.entries(settings)) {
+  for (const { positions } of states)
+    for (const [name, position] of Object.entries(positions)) {
       const positions = box.get(name) ?? new Set();
       box.set(name, positions.add(position));
     }
@@ -65,8 +65,8 @@ function positionsIn(states: readonly State[]): Box {
 function boxesOf(wanted: ReadonlySet<State>, among: readonly State[]): readonly Box[] {
   const whole = positionsIn(among);
   const within = (box: Box): readonly State[] =>
-    among.filter(({ settings }) =>
-      Object.entries(settings).every(([name, position]) => box.get(name)?.has(position) === true),
+    among.filter(({ positions }) =>
+      Object.entries(positions).every(([name, position]) => box.get(name)?.has(position) === true),
     );
   const boxes: Box[] = [];
   const told = new Set<State>();
@@ -95,7 +95,7 @@ const boxWords = (box: Box, whole: Box, among: readonly State[]): string =>
     .filter(([name, positions]) => positions.size < (whole.get(name)?.size ?? 0))
     .map(([name, positions]) => {
       const called = [...positions].map(
-        (position) => among.find(({ settings }) => settings[name] === position)?.called[name],
+        (position) => among.find(({ positions }) => positions[name] === position)?.positionNames[name],
       );
       const numbers = `in ${positions.size === 1 ? 'position' : 'positions'} ${andList([...positions].map(String))}`;
       return `${name} ${called.includes(undefined) ? numbers : called.join(' or ')}`;

@@ -13,7 +13,7 @@ import { loadKit } from '../files/load.ts';
 import { isBytes, LARGEST_DRAWING, readBytes, whyNot } from '../files/read-file.ts';
 import { formatFinding, inspectAmong } from '../inspect/index.ts';
 import { analyse } from '../pipeline.ts';
-import { fail, filesOf, say } from './console.ts';
+import { fail, filesOf, print } from './console.ts';
 
 export function addCheck(program: Command): void {
   program
@@ -62,10 +62,10 @@ async function checkKit(file: string): Promise<Kit | undefined> {
   const { kit, diagnostics, source } = await loadKit(file);
   const notes = kit ? toDiagnostics([...layoutErrors(kit), ...notesIn(kit)], source) : [];
   const all = [...diagnostics, ...notes];
-  if (all.length > 0) say(`${formatDiagnostics(all)}\n`);
+  if (all.length > 0) print(`${formatDiagnostics(all)}\n`);
   const of = (severity: Severity): number => all.filter((one) => one.severity === severity).length;
   const each = (['error', 'warning', 'note'] as const).map((one) => count(of(one), one));
-  say(`${file}: ${each.join(', ')}`);
+  print(`${file}: ${each.join(', ')}`);
   if (of('error') > 0) fail();
   return kit;
 }
@@ -74,14 +74,14 @@ async function checkKit(file: string): Promise<Kit | undefined> {
 function checkDrawing(file: string, kits: ReadonlyMap<string, Kit>): boolean {
   const read = readText(file);
   if (read.text === undefined) {
-    say(`${file}: ${read.reason}`);
+    print(`${file}: ${read.reason}`);
     return false;
   }
   const { findings, kit } = inspectAmong(read.text, [...kits.values()]);
-  for (const finding of findings) say(`${file}:${formatFinding(finding)}`);
+  for (const finding of findings) print(`${file}:${formatFinding(finding)}`);
   const described = [...kits].find(([, one]) => one === kit)?.[0];
   const compared = described ? `joints and values compared with ${described}` : 'not compared with a kit';
-  say(`${file}: ${count(findings.length, 'finding')}, ${compared}`);
+  print(`${file}: ${count(findings.length, 'finding')}, ${compared}`);
   // One that is of none of the kits named has a finding for that.
   return findings.length === 0;
 }

@@ -10,10 +10,10 @@ import { loadKit } from '../files/load.ts';
 /** Printed text: a file's name, a label or another program's message may hold what a terminal would obey. */
 export const shown = (text: string): string => text.replace(/[^\P{C}\n\t]/gu, '\uFFFD');
 
-export const say = (text: string): void => void process.stdout.write(`${shown(text)}\n`);
+export const print = (text: string): void => void process.stdout.write(`${shown(text)}\n`);
 
 /** JSON, with everything escaped that a terminal would not show as a plain letter. */
-export const sayJson = (text: string): void =>
+export const printJson = (text: string): void =>
   void process.stdout.write(
     `${text.replace(/[^\P{C}\n]|[\p{Zl}\p{Zp}]/gu, (found) =>
       [...Array(found.length).keys()]
@@ -23,10 +23,10 @@ export const sayJson = (text: string): void =>
   );
 
 export const printDiagnostics = (diagnostics: readonly Diagnostic[]): void => {
-  if (diagnostics.length > 0) complainOf(`${formatDiagnostics(diagnostics)}\n`);
+  if (diagnostics.length > 0) printError(`${formatDiagnostics(diagnostics)}\n`);
 };
 
-export const complainOf = (isError: string): void => void process.stderr.write(`${shown(isError)}\n`);
+export const printError = (text: string): void => void process.stderr.write(`${shown(text)}\n`);
 
 /** The input has problems: exit 1 when everything is done. */
 export const fail = (): void => {
@@ -51,7 +51,7 @@ export function refuse(problems: readonly Problem[]): void {
   for (const one of problems) {
     const option = `--${one.path[0]}`;
     const [said] = toDiagnostics([one], { ...valueSource(option), exact: true });
-    if (said) complainOf(`${option}  error  ${said.code}\n    ${said.message}\n\n    ${said.remedy}\n`);
+    if (said) printError(`${option}  error  ${said.code}\n    ${said.message}\n\n    ${said.remedy}\n`);
   }
   fail();
 }
@@ -59,14 +59,14 @@ export function refuse(problems: readonly Problem[]): void {
 /** Files to work on; says what it passes over, and fails when there are none. */
 export function filesOf(paths: readonly string[]): readonly string[] {
   const { files, passed, scripts, closed } = kitFiles(paths);
-  for (const file of passed) say(`not a kit ${file}`);
-  for (const file of scripts) say(`not run   ${file}: a TypeScript kit is code; name it to have it run`);
+  for (const file of passed) print(`not a kit ${file}`);
+  for (const file of scripts) print(`not run   ${file}: a TypeScript kit is code; name it to have it run`);
   for (const { folder, reason } of closed) {
-    complainOf(`${folder}:1:1  error  file-unreadable\n    the folder cannot be read: ${reason}\n`);
+    printError(`${folder}:1:1  error  file-unreadable\n    the folder cannot be read: ${reason}\n`);
     fail();
   }
   if (files.length === 0) {
-    complainOf(`no kit found in ${paths.join(', ')}: a kit is a .yaml, .json or .ts file`);
+    printError(`no kit found in ${paths.join(', ')}: a kit is a .yaml, .json or .ts file`);
     fail();
   }
   return files;

@@ -7,7 +7,7 @@ import { prepare, render } from '../pipeline.ts';
 import { DEFAULT_EFFORT } from '../place/improve.ts';
 import { type DrawOptions, drawKits, type Format } from '../publish/draw-kits.ts';
 import { modes } from '../publish/modes.ts';
-import { complainOf, fail, filesOf, printDiagnostics, refuse, say } from './console.ts';
+import { fail, filesOf, print, printDiagnostics, printError, refuse } from './console.ts';
 
 function formats(written: string): readonly Format[] {
   const names = written.split(',').map((name) => name.trim());
@@ -81,12 +81,12 @@ export function addDraw(program: Command): void {
       const files = filesOf(paths);
       for await (const outcome of drawKits(
         files,
-        { ...rest, formats: format, progress: complainOf },
+        { ...rest, formats: format, progress: printError },
         { prepare, render },
       )) {
         printDiagnostics(outcome.diagnostics);
-        for (const line of outcome.lines) say(line);
-        for (const isError of outcome.errorLines) complainOf(isError);
+        for (const line of outcome.lines) print(line);
+        for (const line of outcome.errorLines) printError(line);
         if (outcome.failed) fail();
       }
     });

@@ -16,7 +16,7 @@ import { type Figures, loadsData } from '../report/loads-data.ts';
 import { limitTables, meterTable } from '../report/meter-table.ts';
 import { responseTable } from '../report/response-table.ts';
 import { assumptions, loadsTable, togetherTable } from '../report/table.ts';
-import { oneKit, say, sayJson } from './console.ts';
+import { oneKit, print, printJson } from './console.ts';
 
 interface LoadsFlags {
   readonly json: boolean;
@@ -60,8 +60,8 @@ export function addLoads(program: Command): void {
       const kit = await oneKit(path, command);
       if (!kit) return;
       const figures = figuresOf(kit, flags);
-      if (flags.json) sayJson(toJson(loadsData(figures)));
-      else say(textOf(figures));
+      if (flags.json) printJson(toJson(loadsData(figures)));
+      else print(textOf(figures));
     });
 }
 

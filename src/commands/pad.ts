@@ -1,7 +1,7 @@
 /** `pad`: which resistor brings a pickup's load to its reference, and what else it changes. */
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import { choosePads, type Match, toJson } from '../analyse/index.ts';
-import { type Choice, type SeriesName, seriesNames } from '../common/series.ts';
+import { type AvailableValues, type SeriesName, seriesNames } from '../common/series.ts';
 import { formatQuantity, parseQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
 import { writePads } from '../files/pad-write.ts';
@@ -9,7 +9,7 @@ import { ohmBounds } from '../parts/fields.ts';
 import { padData } from '../report/pad-data.ts';
 import { padReport } from '../report/pad-report.ts';
 import { buildCircuit } from '../solve/build.ts';
-import { complainOf, fail, oneKit, say, sayJson } from './console.ts';
+import { fail, oneKit, print, printError, printJson } from './console.ts';
 
 interface PadFlags {
   readonly match: Match;
@@ -83,23 +83,28 @@ export function addPad(program: Command): void {
 export function choiceOf(
   kit: Kit,
   { series, stock = kit.stock }: Pick<PadFlags, 'series' | 'stock'>,
-): Choice | undefined {
+): AvailableValues | undefined {
   if (series !== undefined && series !== 'stock') return series;
   if (stock !== undefined) return { stock };
   return series === 'stock' ? undefined : 'E12';
 }
 
-function advise(path: string, kit: Kit, series: Choice, { match, all, write, json }: PadFlags): void {
+function advise(
+  path: string,
+  kit: Kit,
+  series: AvailableValues,
+  { match, all, write, json }: PadFlags,
+): void {
   const circuit = buildCircuit(kit);
   const plan = choosePads(circuit, { match, series });
   const writing = write ? writePads(path, plan) : undefined;
-  if (json) sayJson(toJson({ ...padData(circuit, plan), ...(writing ? { write: writing.outcome } : {}) }));
+  if (json) printJson(toJson({ ...padData(circuit, plan), ...(writing ? { write: writing.outcome } : {}) }));
   else
-    say(
+    print(
       padReport(circuit, plan, choosePads(circuit, { match: match === 'dc' ? 'signal' : 'dc', series }), all),
     );
   if (writing?.outcome === 'refused') {
-    complainOf(writing.lines.join('\n'));
+    printError(writing.lines.join('\n'));
     fail();
-  } else if (writing && !json) say(`\n${writing.lines.join('\n')}`);
+  } else if (writing && !json) print(`\n${writing.lines.join('\n')}`);
 }

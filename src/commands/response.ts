@@ -1,14 +1,14 @@
 /** `response`: what comes out at the jack, as a table, a plot or values. */
 import { type Command, InvalidArgumentError } from 'commander';
-import { type Knobs, solveKnobSteps, solveResponse } from '../analyse/index.ts';
+import { type Knobs, solveKnobSettings, solveResponse } from '../analyse/index.ts';
 import type { Kit } from '../describe/kit.ts';
 import { isForeign } from '../files/foreign.ts';
-import { writeWhole } from '../files/write.ts';
+import { writeAtomically } from '../files/write.ts';
 import { drawResponse } from '../pipeline.ts';
 import { svgToPng } from '../publish/png.ts';
 import { responseCsv, responseHead, responseTable } from '../report/response-table.ts';
 import { buildCircuit } from '../solve/build.ts';
-import { complainOf, fail, oneKit, say } from './console.ts';
+import { fail, oneKit, print, printError } from './console.ts';
 
 interface Options {
   readonly out?: string;
@@ -61,15 +61,15 @@ export function addResponse(program: Command): void {
       const kit = await oneKit(path, command);
       if (!kit) return;
       const { out } = options;
-      if (out === undefined) return say(textOf(kit, options));
+      if (out === undefined) return print(textOf(kit, options));
       const content = await contentOf(kit, out, options);
       if (isForeign(out, content)) {
-        complainOf(
+        printError(
           `not written ${out}: it already exists and is not ${VALUES.includes(endingOf(out)) ? 'a table' : 'a plot'} of this kit; move it, or give another name to --out`,
         );
         return fail();
       }
-      say(`${writeWhole(out, content) ? 'written  ' : 'unchanged'} ${out}`);
+      print(`${writeAtomically(out, content) ? 'written  ' : 'unchanged'} ${out}`);
     });
 }
 
@@ -89,7 +89,7 @@ const knobsOf = ({ volume = FULL, tone = FULL }: Options): Knobs => ({ volume, t
 
 function textOf(kit: Kit, options: Options): string {
   const circuit = buildCircuit(kit);
-  if (options.steps) return `${responseHead(circuit)}\n\n${responseTable(solveKnobSteps(circuit), true)}`;
+  if (options.steps) return `${responseHead(circuit)}\n\n${responseTable(solveKnobSettings(circuit), true)}`;
   const knobs = knobsOf(options);
   if (options.csv) return responseCsv(circuit, solveResponse(circuit, { knobs })).trimEnd();
   const { states } = solveResponse(circuit, { knobs, points: 1 });

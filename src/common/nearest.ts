@@ -10,7 +10,7 @@ const MOST = 200;
  * Edits from `a` to `b`: letters put in, left out, changed or swapped with their neighbour (optimal string
  * alignment). The case of a letter does not count. Beyond `limit` the count stops, and is at least that.
  */
-export function distance(a: string, b: string, limit = Number.POSITIVE_INFINITY): number {
+export function editDistance(a: string, b: string, limit = Number.POSITIVE_INFINITY): number {
   const [s, t] = [a.toLowerCase(), b.toLowerCase()];
   let older: number[] = [];
   let last = Array.from({ length: t.length + 1 }, (_, j) => j);
@@ -36,14 +36,14 @@ export function distance(a: string, b: string, limit = Number.POSITIVE_INFINITY)
 }
 
 /** The nearest of `names` within a third of the word's length, or `undefined`; the first wins a tie. */
-export function nearest(word: string, names: readonly string[]): string | undefined {
+export function closestName(word: string, names: readonly string[]): string | undefined {
   if (word.length > LONGEST) return undefined;
   const reach = Math.max(1, Math.floor(word.length / 3));
   let best: string | undefined;
   let least = reach + 1;
   for (const name of names.slice(0, MOST)) {
     if (Math.abs(name.length - word.length) >= least) continue;
-    const edits = distance(word, name, least);
+    const edits = editDistance(word, name, least);
     // Another single letter or digit is not a misspelling of it.
     if (edits < least && edits < Math.max(word.length, name.length)) {
       best = name;

@@ -6,12 +6,12 @@ import type { Severity } from './quoting.ts';
 import type { Details } from './wording.ts';
 
 /** Where in the description a problem lies: the path of keys and indices from its root. */
-export type Path = readonly (string | number)[];
+export type KeyPath = readonly (string | number)[];
 
 /** What a stage reports. `at` says whether the key or the value is to be pointed at. */
 export interface Problem<C extends ProblemCode = ProblemCode> {
   readonly code: C;
-  readonly path: Path;
+  readonly path: KeyPath;
   readonly at: 'key' | 'value';
   readonly detail: Details[C];
 }
@@ -19,7 +19,7 @@ export interface Problem<C extends ProblemCode = ProblemCode> {
 export type ProblemCode = keyof Details;
 
 /** A place in a file, one-based, with the line's text for the excerpt. */
-export interface Place {
+export interface SourceLocation {
   readonly file: string;
   readonly line: number;
   readonly column: number;
@@ -30,7 +30,7 @@ export interface Place {
 export interface Diagnostic {
   readonly code: ProblemCode;
   readonly severity: Severity;
-  readonly place: Place;
+  readonly place: SourceLocation;
   readonly message: string;
   readonly remedy: string;
 }
@@ -38,7 +38,7 @@ export interface Diagnostic {
 /** Makes a problem; the code fixes which details it must carry. */
 export function problem<C extends ProblemCode>(
   code: C,
-  path: Path,
+  path: KeyPath,
   detail: Details[C],
   at: 'key' | 'value' = 'value',
 ): Problem {

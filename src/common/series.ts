@@ -25,7 +25,7 @@ export const series: Readonly<Record<SeriesName, readonly number[]>> = {
 };
 
 /** A series, or the values a workshop has in stock. */
-export type Choice = SeriesName | { readonly stock: readonly number[] };
+export type AvailableValues = SeriesName | { readonly stock: readonly number[] };
 
 /** A value with the next smaller and the next larger of the same choice; a short stock may lack either. */
 interface Nearest {
@@ -40,7 +40,7 @@ interface Nearest {
  *
  * @throws RangeError when the stock is empty or holds something other than a value: it is never ignored silently
  */
-export function nearest(wanted: number, choice: Choice): Nearest | undefined {
+export function nearestAvailable(wanted: number, choice: AvailableValues): Nearest | undefined {
   const stock = typeof choice === 'string' ? undefined : inOrder(choice.stock);
   if (!(wanted > 0) || !Number.isFinite(wanted)) return undefined;
   const values = typeof choice === 'string' ? around(wanted, series[choice]) : (stock ?? []);

@@ -2,7 +2,7 @@
  * Decimal commas inside braces: `{ kind: pot, value: 5,7k }` reads as the value 5 and a key `7k` without a value, and
  * the word about that key would help nobody.
  */
-import { type Path, type Problem, problem } from '../common/problem.ts';
+import { type KeyPath, type Problem, problem } from '../common/problem.ts';
 
 interface DecimalCommas {
   /** By the path of the key that is the number's second half. */
@@ -15,7 +15,7 @@ interface DecimalCommas {
 const HALF = /^\d+\s*[a-zA-Zµμ]{0,3}$/;
 
 /** @param unknown paths of the keys that no schema knows, within `value` */
-export function decimalCommas(unknown: readonly Path[], value: unknown, base: Path): DecimalCommas {
+export function decimalCommas(unknown: readonly KeyPath[], value: unknown, base: KeyPath): DecimalCommas {
   const at = new Map<string, Problem>();
   const halves = new Set<string>();
   for (const path of unknown) {

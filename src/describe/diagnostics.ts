@@ -1,5 +1,5 @@
 /** Problems put in place and into words, and printed for the terminal. */
-import type { Diagnostic, Path, Problem, ProblemCode } from '../common/problem.ts';
+import type { Diagnostic, KeyPath, Problem, ProblemCode } from '../common/problem.ts';
 import { type Details, wording } from '../common/wording.ts';
 import { jointKinds } from './kit.ts';
 import type { Source } from './source.ts';
@@ -24,7 +24,7 @@ function reportOne(found: Problem, source: Source): Diagnostic {
 }
 
 /** A path as a script would write it, without the steps that lie within a joint's text. */
-function pathText(path: Path): string {
+function pathText(path: KeyPath): string {
   const steps = path[0] === 'joints' ? path.filter((step) => !WITHIN_JOINT.has(step)) : path;
   return steps.join('.').replace(/\.(\d+)/g, '[$1]');
 }

@@ -1,7 +1,7 @@
 /** From zod's issues to problems of our own; none of zod's words reach the user. */
 import { z } from 'zod';
-import { nearest } from '../common/nearest.ts';
-import { type Path, type Problem, problem } from '../common/problem.ts';
+import { closestName } from '../common/nearest.ts';
+import { type KeyPath, type Problem, problem } from '../common/problem.ts';
 import { decimalCommas } from './decimal-comma.ts';
 import { colours, meantColour } from './words.ts';
 
@@ -11,7 +11,7 @@ type Issue = z.core.$ZodIssue;
 interface Context {
   readonly schema: z.ZodType;
   readonly value: unknown;
-  readonly path: Path;
+  readonly path: KeyPath;
   /** In words: `the kit`, `“volume” (pot)`. */
   readonly what: string;
 }
@@ -36,14 +36,14 @@ export function problemsOf(issues: readonly Issue[], context: Context): readonly
   });
 }
 
-const joined = (path: Path): string => path.join('.');
-const steps = (issue: Issue): Path =>
+const joined = (path: KeyPath): string => path.join('.');
+const steps = (issue: Issue): KeyPath =>
   issue.path.map((step) => (typeof step === 'number' ? step : String(step)));
 const isMap = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** The value at a path, going by own keys only. */
-function valueAt(value: unknown, path: Path): unknown {
+function valueAt(value: unknown, path: KeyPath): unknown {
   return path.reduce<unknown>(
     (at, step) =>
       typeof at === 'object' && at !== null && Object.hasOwn(at, step)
@@ -54,7 +54,7 @@ function valueAt(value: unknown, path: Path): unknown {
 }
 
 /** The keys a schema allows at a path. */
-function allowedAt(schema: z.core.$ZodType, path: Path): readonly string[] {
+function allowedAt(schema: z.core.$ZodType, path: KeyPath): readonly string[] {
   if (schema instanceof z.ZodOptional) return allowedAt(schema.unwrap(), path);
   const [step, ...rest] = path;
   if (schema instanceof z.ZodArray) return allowedAt(schema.element, rest);
@@ -196,10 +196,10 @@ function translate(issue: Issue, context: Context): Problem {
 
 const quoted = (field: string | number | undefined): string =>
   field === undefined ? 'this' : typeof field === 'number' ? `item ${field + 1}` : `“${field}”`;
-const size = (path: Path, why: string, remedy: string): Problem =>
+const size = (path: KeyPath, why: string, remedy: string): Problem =>
   problem('bad-value', path, { why, remedy });
 
-function quantity(issue: z.core.$ZodIssueCustom, path: Path, got: string): Problem {
+function quantity(issue: z.core.$ZodIssueCustom, path: KeyPath, got: string): Problem {
   const { quantity: of, examples } = issue.params ?? {};
   const comma = got.includes(',') ? '; the decimal sign is a point, and thousands are written with k' : '';
   const detail = { got, why: `${issue.message}${comma}`, examples: String(examples) };
@@ -240,10 +240,10 @@ const SYNONYMS: Readonly<Record<string, string>> = {
 export function meantBy(word: string, allowed: readonly string[]): string | undefined {
   const plain = word.trim().toLowerCase().replaceAll(' ', '-');
   const synonym = Object.hasOwn(SYNONYMS, plain) ? SYNONYMS[plain] : undefined;
-  return synonym !== undefined && allowed.includes(synonym) ? synonym : nearest(word, allowed);
+  return synonym !== undefined && allowed.includes(synonym) ? synonym : closestName(word, allowed);
 }
 
-function choice(path: Path, written: unknown, allowed: readonly string[]): Problem {
+function choice(path: KeyPath, written: unknown, allowed: readonly string[]): Problem {
   if (typeof written === 'object')
     return problem('wrong-type', path, { expected: `one of ${allowed.join(', ')}`, got: typeName(written) });
   const got = shown(written);
@@ -252,7 +252,7 @@ function choice(path: Path, written: unknown, allowed: readonly string[]): Probl
 }
 
 /** A union is either a choice of fixed values or of types; the fields' own words win where they give any. */
-function union(issue: z.core.$ZodIssueInvalidUnion, path: Path, written: unknown): Problem {
+function union(issue: z.core.$ZodIssueInvalidUnion, path: KeyPath, written: unknown): Problem {
   const inner = issue.errors.flat();
   const values = inner.flatMap((found) => (found.code === 'invalid_value' ? found.values.map(String) : []));
   if (values.length > 0) return choice(path, written, values);

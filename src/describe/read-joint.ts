@@ -1,5 +1,5 @@
 /** One joint of the description: its kind, its two ends, and what is said of the wire. */
-import { type Path, type Problem, problem } from '../common/problem.ts';
+import { type KeyPath, type Problem, problem } from '../common/problem.ts';
 import { meantBy, problemsOf, typeName } from './issues.ts';
 import { type End, type Joint, type JointKind, jointKinds } from './kit.ts';
 import { jointExtras, jointShapes } from './schema.ts';
@@ -30,7 +30,7 @@ export function readJoint(index: number, value: unknown): ReadJoint {
 }
 
 /** A joint of no kind or of several: a misspelt key explains the first better than the missing one would. */
-function unclear(value: object, found: readonly JointKind[], path: Path): readonly Problem[] {
+function unclear(value: object, found: readonly JointKind[], path: KeyPath): readonly Problem[] {
   const allowed = [...jointKinds, ...Object.keys(jointExtras)];
   const unknown = Object.keys(value).filter((key) => !allowed.includes(key));
   if (found.length > 0 || unknown.length === 0)
@@ -46,7 +46,7 @@ function readKind(
   value: Readonly<Record<string, unknown>>,
   kind: JointKind,
   index: number,
-  path: Path,
+  path: KeyPath,
 ): ReadJoint {
   const schema = jointShapes[kind];
   const read = schema.safeParse(value);
@@ -74,7 +74,7 @@ function readKind(
   return { joint: { ...ends.joint, ...extras }, problems };
 }
 
-function readEnds(text: string, kind: JointKind, index: number, path: Path): ReadJoint {
+function readEnds(text: string, kind: JointKind, index: number, path: KeyPath): ReadJoint {
   const arrow = ARROW.exec(text)?.[0];
   if (arrow !== undefined) return { problems: [problem('bad-joint', path, { got: text, arrow })] };
   const found = JOINT.exec(text);

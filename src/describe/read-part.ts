@@ -1,5 +1,5 @@
 /** One part of the description to a typed part. */
-import { nearest } from '../common/nearest.ts';
+import { closestName } from '../common/nearest.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import { type Kind, kinds, type Part } from '../parts/index.ts';
 import type { FieldIssue, PartBase } from '../parts/kind.ts';
@@ -32,7 +32,7 @@ function kindProblem(name: string, value: Readonly<Record<string, unknown>>): Pr
   const path = ['parts', name];
   const kind = value.kind;
   if (kind === undefined) {
-    const misspelt = Object.keys(value).find((key) => nearest(key, ['kind']) !== undefined);
+    const misspelt = Object.keys(value).find((key) => closestName(key, ['kind']) !== undefined);
     if (misspelt === undefined)
       return problem('missing-key', path, { key: 'kind', what: `“${name}”` }, 'key');
     return problem(

@@ -2,7 +2,7 @@
  * A description to a typed kit, with every problem at once. Each part and each joint is read on its own, so that
  * what is wrong with one hides nothing of the others.
  */
-import { nearest } from '../common/nearest.ts';
+import { closestName } from '../common/nearest.ts';
 import type { Problem } from '../common/problem.ts';
 import { problem } from '../common/problem.ts';
 import { givenOr } from '../common/units.ts';
@@ -52,7 +52,7 @@ const MARKS = ['kit', 'parts', 'joints'];
 
 /** Whether a value has a key of a kit's, or one that was meant to be. */
 export const isKitLike = (value: unknown): boolean =>
-  isMap(value) && Object.keys(value).some((key) => nearest(key, MARKS) !== undefined);
+  isMap(value) && Object.keys(value).some((key) => closestName(key, MARKS) !== undefined);
 
 /** A script that could not be run: what it threw, without its stack, at the place a compiler names if one does. */
 export function failedScript(message: string, file: string): Reading {

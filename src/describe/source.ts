@@ -1,8 +1,8 @@
 /** A description's text with its places: from a problem's path to file, line, column and excerpt. */
-import { type Path, type Place, type Problem, problem } from '../common/problem.ts';
+import { type KeyPath, type Problem, problem, type SourceLocation } from '../common/problem.ts';
 import { findJsonError } from './json.ts';
 import { lineFinder } from './lines.ts';
-import type { Node, Parsed, SyntaxProblem } from './tree.ts';
+import type { Parsed, SourceNode, SyntaxProblem } from './tree.ts';
 import { parseYaml } from './yaml.ts';
 
 /** As long as eighty kits; beyond it something else was given by mistake. */
@@ -12,7 +12,7 @@ export interface Source {
   readonly file: string;
   /** Whether places are exact; where they are not, messages name the path instead. */
   readonly exact: boolean;
-  readonly placeOf: (problem: Problem) => Place;
+  readonly placeOf: (problem: Problem) => SourceLocation;
 }
 
 interface SourceText {
@@ -29,7 +29,7 @@ export function parseText(text: string, file: string): SourceText {
     parsed.syntaxProblems.map((syntaxProblem) => [syntaxProblem.problem, syntaxProblem.offset]),
   );
   const find = lineFinder(text);
-  const placeOf = (found: Problem): Place => ({
+  const placeOf = (found: Problem): SourceLocation => ({
     file,
     ...find(syntaxProblems.get(found) ?? offsetOf(parsed.root, text, found.path, found.at)),
   });
@@ -41,7 +41,7 @@ export function parseText(text: string, file: string): SourceText {
 }
 
 function parse(text: string, file: string): Parsed {
-  const root: Node = { start: 0, end: text.length };
+  const root: SourceNode = { start: 0, end: text.length };
   const fails = (syntaxProblem: SyntaxProblem): Parsed => ({ root, syntaxProblems: [syntaxProblem] });
   if (text.trim() === '') return fails({ problem: problem('file-empty', [], {}), offset: 0 });
   if (text.length > LONGEST_TEXT)
@@ -64,7 +64,7 @@ export const valueSource = (file: string): Source => ({
  * and `lug` the lug of an end. A step that a text has no room for is passed over, so that one path serves a joint
  * written as text and one written as a map.
  */
-function offsetOf(root: Node, text: string, path: Path, at: 'key' | 'value'): number {
+function offsetOf(root: SourceNode, text: string, path: KeyPath, at: 'key' | 'value'): number {
   let node = root;
   let key = root.start;
   for (const [i, step] of path.entries()) {
@@ -75,7 +75,7 @@ function offsetOf(root: Node, text: string, path: Path, at: 'key' | 'value'): nu
   return at === 'key' ? key : node.start;
 }
 
-function withinJoint(node: Node, text: string, rest: Path): number {
+function withinJoint(node: SourceNode, text: string, rest: KeyPath): number {
   const written = text.slice(node.start, node.end);
   const arrow = written.indexOf('>');
   const end = rest.includes('to') ? 'to' : rest.includes('from') ? 'from' : undefined;

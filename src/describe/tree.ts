@@ -2,7 +2,7 @@
 import type { Problem } from '../common/problem.ts';
 
 /** Where a value stands, as offsets into the text; `entries` for the children of a map or list. */
-export interface Node {
+export interface SourceNode {
   readonly start: number;
   readonly end: number;
   readonly entries?: ReadonlyMap<string | number, Entry>;
@@ -11,7 +11,7 @@ export interface Node {
 export interface Entry {
   /** Offset of the key; of the item itself in a list. */
   readonly key: number;
-  readonly node: Node;
+  readonly node: SourceNode;
 }
 
 /** A problem the text itself has, which no path leads to. */
@@ -23,6 +23,6 @@ export interface SyntaxProblem {
 export interface Parsed {
   /** Absent when the text could not be parsed at all. */
   readonly value?: unknown;
-  readonly root: Node;
+  readonly root: SourceNode;
   readonly syntaxProblems: readonly SyntaxProblem[];
 }

@@ -15,7 +15,7 @@ import {
   visit,
 } from 'yaml';
 import { type Problem, problem } from '../common/problem.ts';
-import type { Entry, Node, Parsed, SyntaxProblem } from './tree.ts';
+import type { Entry, Parsed, SourceNode, SyntaxProblem } from './tree.ts';
 import { explainYaml } from './yaml-words.ts';
 
 /** Deeper than any kit: a joint's colour stands at the fourth level. */
@@ -28,7 +28,7 @@ const UNFOLDED = 10_000;
 type Token = ReturnType<Parser['next']> extends Generator<infer T, void> ? T : never;
 
 export function parseYaml(text: string): Parsed {
-  const root: Node = { start: 0, end: text.length };
+  const root: SourceNode = { start: 0, end: text.length };
   const tokens = tokensOf(text);
   if (!Array.isArray(tokens))
     return { root, syntaxProblems: [{ problem: problem('too-deep', [], {}), offset: tokens.tooDeepAt }] };
@@ -94,7 +94,7 @@ function oneALine(text: string, found: readonly SyntaxProblem[]): SyntaxProblem[
 
 interface Read {
   readonly value: unknown;
-  readonly node: Node;
+  readonly node: SourceNode;
 }
 
 /** Thrown inside the walk only, when aliases unfold beyond the budget. */
@@ -115,7 +115,7 @@ class Walk {
   /** Where the alias stands that is being unfolded, however many more it leads to. */
   #unfolding = 0;
 
-  run(doc: Document.Parsed, root: Node): Parsed {
+  run(doc: Document.Parsed, root: SourceNode): Parsed {
     try {
       const read = this.#read(doc.contents, 0);
       return {

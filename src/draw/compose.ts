@@ -43,15 +43,15 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
     ...(step
       ? [`Step ${step.number} of ${steps.length}: ${step.title.toLowerCase()}. New joints are highlighted.`]
       : []),
-    ...(step ? [] : [stateLine(kit, state?.settings, aspect.theme !== 'print')]),
+    ...(step ? [] : [stateLine(kit, state?.positions, aspect.theme !== 'print')]),
     ...(state ? [`${soundingText(circuit, state)} selected: signal path highlighted, the rest dimmed.`] : []),
   ];
   const pickups = kit.parts.filter(isPickup);
-  const shownSettings = (state ?? circuit.states[0])?.settings ?? {};
+  const shownSettings = (state ?? circuit.states[0])?.positions ?? {};
   return {
     id: drawingName(kit, hand, aspect),
     title: kit.title,
-    views,
+    headLines: views,
     description: describeSheet(circuit, cards, views),
     placement: view === 'component-side' ? flipped(placement) : placement,
     lines: linesOf(circuit),
@@ -68,8 +68,8 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
       }),
     ),
     ...(state ? { emphasis: emphasisOfState(circuit, state) } : {}),
-    ...(state && aspect.state !== undefined ? { shown: aspect.state } : {}),
-    ...(step ? { emphasis: emphasisOfStep(circuit, steps, step), work: step.lines } : {}),
+    ...(state && aspect.state !== undefined ? { shownState: aspect.state } : {}),
+    ...(step ? { emphasis: emphasisOfStep(circuit, steps, step), checklist: step.lines } : {}),
     ...(page ? { page } : {}),
   };
 }

@@ -24,7 +24,7 @@ export interface Sheet {
   readonly id: string;
   readonly title: string;
   /** Say the side it is seen from, and what is drawn. */
-  readonly views: readonly string[];
+  readonly headLines: readonly string[];
   /** For those who cannot see the picture. */
   readonly description: string;
   readonly placement: Placement;
@@ -42,16 +42,16 @@ export interface Sheet {
   /** How each joint stands out, where not all are alike. */
   readonly emphasis?: readonly Emphasis[];
   /** The card of the state that is drawn, where the drawing is of one. */
-  readonly shown?: number;
+  readonly shownState?: number;
   /** What is to be done, in place of the cards, where the drawing is of a step. */
-  readonly work?: readonly string[];
+  readonly checklist?: readonly string[];
   readonly page?: Page;
 }
 
 /** Draws the sheet into an empty root and sizes it. */
 export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.light): void {
-  const { id, placement, lines, views, emphasis = [], work = [] } = sheet;
-  const cards = sheet.work ? [] : sheet.cards;
+  const { id, placement, lines, headLines, emphasis = [], checklist = [] } = sheet;
+  const cards = sheet.checklist ? [] : sheet.cards;
   const there = placement.wires.filter((_, i) => emphasis[i] !== 'absent');
   const codes = there.flatMap(({ joint }) => joint.colour ?? []);
   const ends = endsOf(placement.wires.map(({ joint }) => joint));
@@ -67,11 +67,19 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
     theme,
   );
   const layout = layOutSheet(
-    { title: sheet.title, views, key, drawing: placement, cards, legend: sheet.legend, work },
+    {
+      title: sheet.title,
+      views: headLines,
+      key,
+      drawing: placement,
+      cards,
+      legend: sheet.legend,
+      work: checklist,
+    },
     sheet.page,
   );
   const { width, height } = layout;
-  const pen = openSheet(root, { ...sheet, lines: views, width, height }, theme);
+  const pen = openSheet(root, { ...sheet, lines: headLines, width, height }, theme);
   drawKey(pen.group({ id: `${id}-key`, fill: 'none' }), layout.key, EDGE, layout.keyTop, theme);
 
   const drawing = pen.group({
@@ -89,7 +97,7 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
   drawWires(drawing.group({ id: `${id}-wires` }), id, placement.wires, lines, theme, emphasis);
   drawChips(drawing.group({ id: `${id}-colours` }), placement, look, emphasis);
 
-  if (work.length > 0) drawWork(pen.group({ id: `${id}-work` }), work, EDGE, layout.footTop, theme);
+  if (checklist.length > 0) drawWork(pen.group({ id: `${id}-work` }), checklist, EDGE, layout.footTop, theme);
   const caption = cards.length === 0 ? [] : captionOf(sheet.legend, layout.inner);
   caption.forEach((line, i) => {
     const y = height - EDGE - 4 - 18 * (caption.length - 1 - i);
@@ -103,6 +111,13 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
       width: layout.cardWidth,
       height: layout.cardHeight,
     };
-    drawCard(pen.group({ id: `${id}-position-${i + 1}` }), card, box, sheet.tints, theme, i === sheet.shown);
+    drawCard(
+      pen.group({ id: `${id}-position-${i + 1}` }),
+      card,
+      box,
+      sheet.tints,
+      theme,
+      i === sheet.shownState,
+    );
   });
 }

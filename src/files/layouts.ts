@@ -4,7 +4,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parse } from 'yaml';
 import { z } from 'zod';
-import { nearest } from '../common/nearest.ts';
+import { closestName } from '../common/nearest.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import { list } from '../common/quoting.ts';
 import { toDiagnostics } from '../describe/diagnostics.ts';
@@ -83,7 +83,7 @@ export function arrangementErrors(got: string): readonly Problem[] {
   const path = ['arrangement'];
   if (found !== UNKNOWN) return [problem('bad-arrangement', path, { reasons: found.split('\n') })];
   const allowed = arrangementNames();
-  const near = nearest(got, allowed);
+  const near = closestName(got, allowed);
   return [problem('unknown-arrangement', path, { got, allowed, ...(near ? { nearest: near } : {}) })];
 }
 
@@ -106,7 +106,7 @@ export const pageNames = (): readonly string[] =>
 export function pageErrors(got: string): readonly Problem[] {
   const allowed = pageNames();
   if (allowed.includes(got)) return [];
-  const near = nearest(got, allowed);
+  const near = closestName(got, allowed);
   return [problem('unknown-page', ['page'], { got, allowed, ...(near ? { nearest: near } : {}) })];
 }
 

@@ -12,7 +12,7 @@ import { newResistor, resistor } from '../parts/resistor.ts';
 import { buildCircuit } from '../solve/build.ts';
 import { whyNotWritten } from './reason.ts';
 import { isScript } from './script.ts';
-import { WriteError, writeWhole } from './write.ts';
+import { WriteError, writeAtomically } from './write.ts';
 
 interface PadWriting {
   /** `refused`: there was something to write, and it was not written. */
@@ -86,7 +86,7 @@ function writeText(file: string, plan: PadPlan, edit: KitEdit): PadWriting {
   const mark = bytes.subarray(0, 3).equals(Buffer.from(MARK)) ? MARK : '';
   try {
     accessSync(target, constants.W_OK);
-    writeWhole(target, mark + edited);
+    writeAtomically(target, mark + edited);
   } catch (thrown) {
     const why = thrown instanceof WriteError ? thrown.reason : whyNotWritten(thrown);
     return refuse(file, `${why}; make these changes by hand:`, linesToAdd(edit, false));

@@ -37,8 +37,8 @@ export class WriteError extends Error {
  * @returns whether the file changed; one that holds the same already is left untouched
  * @throws WriteError, and the old file is then as it was
  */
-export function writeWhole(file: string, content: string | Uint8Array): boolean {
-  if (holds(file, content)) return false;
+export function writeAtomically(file: string, content: string | Uint8Array): boolean {
+  if (hasContent(file, content)) return false;
   const folder = dirname(file);
   let beside: string | undefined;
   try {
@@ -107,7 +107,7 @@ function makeFolder(folder: string): void {
 }
 
 /** Whether a file exists and holds just this. */
-export function holds(file: string, content: string | Uint8Array): boolean {
+export function hasContent(file: string, content: string | Uint8Array): boolean {
   try {
     const wanted = Buffer.from(content);
     const found = statSync(file);

@@ -6,10 +6,10 @@
 import { centreOf, type Point, type Rect } from '../common/geometry.ts';
 import { CLASS } from '../draw/classes.ts';
 import { type Finding, finding } from './finding.ts';
-import { type Line, type Mark, paint, type Shape, type Text } from './paint.ts';
+import { type AreaMark, type LineMark, type Mark, paint, type TextMark } from './paint.ts';
 import { courseOf } from './path.ts';
-import { type Area, inArea, type Stretch, stretchesOf } from './space.ts';
-import { type Element, parseXml } from './xml.ts';
+import { type Area, inArea, type Segment, segmentsOf } from './space.ts';
+import { parseXml, type XmlElement } from './xml.ts';
 
 export interface DrawnLug {
   readonly part: string;
@@ -24,14 +24,14 @@ export interface DrawnPart {
   readonly name: string;
   readonly lugs: readonly DrawnLug[];
   /** Plates, cases and component bodies. */
-  readonly bodies: readonly Shape[];
-  readonly texts: readonly Text[];
+  readonly bodies: readonly AreaMark[];
+  readonly texts: readonly TextMark[];
 }
 
 export interface DrawnWire {
   readonly id: string;
   readonly points: readonly Point[];
-  readonly stretches: readonly Stretch[];
+  readonly stretches: readonly Segment[];
   readonly openings: readonly Point[];
   readonly ends: readonly [DrawnLug | undefined, DrawnLug | undefined];
   /** Half of its widest stroke. */
@@ -39,7 +39,7 @@ export interface DrawnWire {
 }
 
 export interface Chip {
-  readonly shape: Shape;
+  readonly shape: AreaMark;
   readonly code: string;
   /** The point that must lie on its wire: its middle, or the far end of the leader to a chip beside its wire. */
   readonly at: Point;
@@ -55,11 +55,11 @@ export interface Drawing {
   readonly millimetres?: { readonly width: number; readonly height: number };
   /** How far the drawn area is moved on the sheet. */
   readonly offset: Point;
-  readonly root: Element;
+  readonly root: XmlElement;
   readonly marks: readonly Mark[];
-  readonly shapes: readonly Shape[];
-  readonly lines: readonly Line[];
-  readonly texts: readonly Text[];
+  readonly shapes: readonly AreaMark[];
+  readonly lines: readonly LineMark[];
+  readonly texts: readonly TextMark[];
   readonly parts: readonly DrawnPart[];
   readonly wires: readonly DrawnWire[];
   readonly chips: readonly Chip[];
@@ -102,10 +102,10 @@ export function readDrawing(svg: string): Drawing | Finding {
   };
 }
 
-const drawingId = (root: Element): string | undefined =>
+const drawingId = (root: XmlElement): string | undefined =>
   root.children.flatMap(({ attributes }) => /^(.+)-drawing$/.exec(attributes.get('id') ?? '')?.[1] ?? [])[0];
 
-function pageOf({ attributes }: Element): Rect | undefined {
+function pageOf({ attributes }: XmlElement): Rect | undefined {
   const [x, y, width, height] = (attributes.get('viewBox') ?? '')
     .trim()
     .split(/[\s,]+/)
@@ -117,21 +117,21 @@ function pageOf({ attributes }: Element): Rect | undefined {
 }
 
 /** A page with its size in millimetres is a printed one; the smaller scale holds, as the picture is fitted in whole. */
-function scaleOf({ attributes }: Element, page: Rect): Pick<Drawing, 'scale' | 'millimetres'> {
+function scaleOf({ attributes }: XmlElement, page: Rect): Pick<Drawing, 'scale' | 'millimetres'> {
   const mm = (key: string): number => Number(/^([\d.]+)mm$/.exec(attributes.get(key) ?? '')?.[1]);
   const [width, height] = [mm('width'), mm('height')];
   const scales = [width / page.width, height / page.height].filter((scale) => scale > 0);
   return scales.length === 0 ? {} : { scale: Math.min(...scales), millimetres: { width, height } };
 }
 
-function offsetOf(root: Element, id: string): Point {
+function offsetOf(root: XmlElement, id: string): Point {
   const group = root.children.find(({ attributes }) => attributes.get('id') === `${id}-drawing`);
   const [, x = '0', y = '0'] =
     /^translate\(\s*(-?[\d.]+)[\s,]+(-?[\d.]+)\s*\)$/.exec(group?.attributes.get('transform') ?? '') ?? [];
   return { x: Number(x), y: Number(y) };
 }
 
-const wordsIn = (area: Area, texts: readonly Text[]): string =>
+const wordsIn = (area: Area, texts: readonly TextMark[]): string =>
   texts
     .filter(({ box }) => inArea(area, centreOf(box)))
     .map(({ words }) => words)
@@ -140,9 +140,9 @@ const wordsIn = (area: Area, texts: readonly Text[]): string =>
 /** The colour codes on the drawing; the key explains each with a chip of its own. */
 function chipsOf(
   id: string,
-  shapes: readonly Shape[],
-  lines: readonly Line[],
-  texts: readonly Text[],
+  shapes: readonly AreaMark[],
+  lines: readonly LineMark[],
+  texts: readonly TextMark[],
 ): readonly Chip[] {
   const here = ({ groups }: Mark): boolean => groups.includes(`${id}-colours`);
   const leaders = lines.filter(here).flatMap((line) => line.stretches);
@@ -182,11 +182,11 @@ function partsOf(id: string, marks: readonly Mark[]): readonly DrawnPart[] {
 
 function wiresOf(
   id: string,
-  lines: readonly Line[],
+  lines: readonly LineMark[],
   parts: readonly DrawnPart[],
 ): { readonly wires: readonly DrawnWire[]; readonly broken: readonly Finding[] } {
   const lugs = parts.flatMap((part) => part.lugs);
-  const groups = new Map<string, Line[]>();
+  const groups = new Map<string, LineMark[]>();
   for (const line of lines) {
     const wire = line.groups.find((group) => group.startsWith(`${id}-joint-`));
     if (wire !== undefined) groups.set(wire, [...(groups.get(wire) ?? []), line]);
@@ -205,7 +205,7 @@ function wiresOf(
     const read = {
       id: wire,
       points,
-      stretches: stretchesOf(points),
+      stretches: segmentsOf(points),
       openings: course.openings.map(moved),
       ends,
       half: Math.max(...strokes.map((stroke) => stroke.half)),

@@ -48,10 +48,10 @@ const WORDS = {
   // Drawn again in the same places.
   'unknown-aspect': (d: { id: string }) =>
     `${quote(d.id)} does not say which drawing of the kit this is: its view, position, step or theme`,
-  'drawn-otherwise': (d: { what: string; drawn: string; described: string }) =>
+  'differs-from-kit': (d: { what: string; drawn: string; described: string }) =>
     `${quote(d.what)}: the drawing has ${d.drawn.slice(0, 120)}, the kit gives ${d.described.slice(0, 120)}`,
   // What is joined to what.
-  'loose-end': (d: { wire: string }) => `${d.wire} has an end that is not on a lug`,
+  'end-not-on-lug': (d: { wire: string }) => `${d.wire} has an end that is not on a lug`,
   lug: (d: { part: string; what: string }) => `${d.part} ${d.what}`,
   body: (d: { part: string; count: number }) =>
     `${d.part} has ${d.count === 0 ? 'no body' : `${d.count} overlapping bodies`} in the drawing`,

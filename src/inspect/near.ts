@@ -4,7 +4,7 @@ import type { Rect } from '../common/geometry.ts';
 /** Side of a square of the index, drawing units: about that of a card's row. */
 const SIDE = 96;
 
-export class Near<T> {
+export class SpatialIndex<T> {
   readonly #items: readonly T[];
   readonly #squares = new Map<number, number[]>();
 
@@ -21,7 +21,7 @@ export class Near<T> {
   }
 
   /** Items whose boxes may touch this one, in their order. */
-  to(box: Rect): readonly T[] {
+  query(box: Rect): readonly T[] {
     const found = new Set<number>();
     for (const key of squaresOf(box)) for (const i of this.#squares.get(key) ?? []) found.add(i);
     return [...found].sort((a, b) => a - b).flatMap((i) => this.#items[i] ?? []);

@@ -6,9 +6,9 @@
 import type { Point, Rect } from '../common/geometry.ts';
 import { type Finding, finding } from './finding.ts';
 import { runsOf } from './path.ts';
-import { type Area, boundsOf, boxOf, grownArea, type Stretch, stretchesOf } from './space.ts';
+import { type Area, boundsOf, boxOf, grownArea, type Segment, segmentsOf } from './space.ts';
 import { inkOf } from './text-ink.ts';
-import type { Element } from './xml.ts';
+import type { XmlElement } from './xml.ts';
 
 interface Painted {
   /** Place in the order of painting. */
@@ -24,7 +24,7 @@ interface Painted {
   readonly half: number;
 }
 
-export interface Shape extends Painted {
+export interface AreaMark extends Painted {
   readonly kind: 'area';
   /** Without its stroke. */
   readonly area: Area;
@@ -32,20 +32,20 @@ export interface Shape extends Painted {
   readonly outer: Area;
 }
 
-export interface Line extends Painted {
+export interface LineMark extends Painted {
   readonly kind: 'line';
   readonly d: string;
   /** How far its group is moved. */
   readonly offset: Point;
   /** Curves as short chords. */
-  readonly stretches: readonly Stretch[];
+  readonly stretches: readonly Segment[];
   /** How far the stroke reaches beyond its ends. */
   readonly cap: number;
   /** With its stroke. */
   readonly box: Rect;
 }
 
-export interface Text extends Painted {
+export interface TextMark extends Painted {
   readonly kind: 'text';
   readonly words: string;
   readonly size: number;
@@ -54,7 +54,7 @@ export interface Text extends Painted {
   readonly box: Rect;
 }
 
-export type Mark = Shape | Line | Text;
+export type Mark = AreaMark | LineMark | TextMark;
 
 /** Attributes that change neither place nor ink, or are read elsewhere. */
 const HARMLESS =
@@ -104,12 +104,12 @@ interface Painting {
   readonly findings: readonly Finding[];
 }
 
-export function paint(root: Element): Painting {
+export function paint(root: XmlElement): Painting {
   const marks: Mark[] = [];
   const findings: Finding[] = [];
   const unread = (what: string, where?: Point): void =>
     void findings.push(finding('not-read', where, { what }));
-  const visit = (element: Element, context: Context): void => {
+  const visit = (element: XmlElement, context: Context): void => {
     const here = enter(element, context, unread);
     if (element.name === 'title' || element.name === 'desc') return;
     if (element.name === 'style' && KEEPS_INKS.test(element.text)) return;
@@ -129,7 +129,7 @@ export function paint(root: Element): Painting {
 
 /** The context inside an element: moved, named and inked as its attributes say. */
 function enter(
-  { name, attributes }: Element,
+  { name, attributes }: XmlElement,
   context: Context,
   unread: (what: string, where?: Point) => void,
 ): Context {
@@ -150,7 +150,7 @@ function enter(
 }
 
 function markOf(
-  element: Element,
+  element: XmlElement,
   { offset, groups, inherited }: Context,
   order: number,
   unread: (what: string, where?: Point) => void,
@@ -194,7 +194,7 @@ function markOf(
         ...common,
         d,
         offset,
-        stretches: runs.flatMap(stretchesOf),
+        stretches: runs.flatMap(segmentsOf),
         cap: /^(round|square)$/.test(inherited.get('stroke-linecap') ?? '') ? half : 0,
         box: grownArea({ ...boxOf(runs.flat()), radius: 0 }, half),
       };

@@ -6,7 +6,7 @@ import { CLASS } from '../draw/classes.ts';
 import { parseDrawingName } from '../draw/drawing-name.ts';
 import type { Drawing } from './drawing.ts';
 import { type Finding, finding } from './finding.ts';
-import type { Element } from './xml.ts';
+import type { XmlElement } from './xml.ts';
 
 interface PictureFinding {
   readonly finding: Finding;
@@ -19,7 +19,7 @@ interface Leaf {
   readonly words: string;
   readonly group: string;
   readonly where: Point;
-  readonly element: Element;
+  readonly element: XmlElement;
 }
 
 /** Where the paper lies and how large it is: the rules of the page look at that. */
@@ -27,7 +27,7 @@ const PLACE: ReadonlySet<string> = new Set(['x', 'y', 'width', 'height']);
 /** The size of a sheet, of which a page may be made. */
 const SIZE: ReadonlySet<string> = new Set(['viewBox', 'width', 'height']);
 
-export function pictureFindings(drawing: Drawing, expected: Element, kit: Kit): readonly PictureFinding[] {
+export function pictureFindings(drawing: Drawing, expected: XmlElement, kit: Kit): readonly PictureFinding[] {
   const [{ leaves: drawn, order }, { leaves: wanted, order: given }] = [
     leavesOf(drawing.root, drawing, kit),
     leavesOf(expected, drawing, kit),
@@ -45,14 +45,14 @@ export function pictureFindings(drawing: Drawing, expected: Element, kit: Kit): 
 }
 
 const otherwise = (what: string, drawn: string, described: string): Finding =>
-  finding('drawn-otherwise', undefined, { what, drawn, described });
+  finding('differs-from-kit', undefined, { what, drawn, described });
 
 /** What holds for everything on the sheet: its size, its inks and type by default, what a screen reader makes of it. */
-function wholeFindings(drawing: Drawing, expected: Element): readonly PictureFinding[] {
+function wholeFindings(drawing: Drawing, expected: XmlElement): readonly PictureFinding[] {
   const { root, id } = drawing;
-  const drawingIn = ({ children }: Element): Element | undefined =>
+  const drawingIn = ({ children }: XmlElement): XmlElement | undefined =>
     children.find(({ attributes }) => attributes.get('id') === `${id}-drawing`);
-  const said = (element: Element | undefined, skip: ReadonlySet<string>): string =>
+  const said = (element: XmlElement | undefined, skip: ReadonlySet<string>): string =>
     element ? attributesOf(element, skip) : 'nothing';
   const pairs = [
     ['the whole sheet', said(root, SIZE), said(expected, SIZE)],
@@ -81,7 +81,7 @@ interface Leaves {
   readonly order: string;
 }
 
-function leavesOf(root: Element, { id }: Drawing, kit: Kit): Leaves {
+function leavesOf(root: XmlElement, { id }: Drawing, kit: Kit): Leaves {
   const leaves = new Map<string, Leaf[]>();
   const order: string[] = [];
   // In a drawing of a step the codes stand as they do in the whole, which is not to be told from it.
@@ -93,7 +93,7 @@ function leavesOf(root: Element, { id }: Drawing, kit: Kit): Leaves {
     if (known) known.push(leaf);
     else leaves.set(group, [leaf]);
   };
-  const visit = (element: Element, group: string, offset: Point, given: string): void => {
+  const visit = (element: XmlElement, group: string, offset: Point, given: string): void => {
     const name = element.attributes.get('id');
     if (name !== undefined && name === skipped) return;
     const [, dx = '0', dy = '0'] =
@@ -115,20 +115,20 @@ function leavesOf(root: Element, { id }: Drawing, kit: Kit): Leaves {
 }
 
 /** The paper alone may be of another size. */
-function wordsOf(element: Element): string {
+function wordsOf(element: XmlElement): string {
   const paper = element.attributes.get('class') === CLASS.paper;
   const skip = paper ? PLACE : undefined;
   return `<${element.name} ${attributesOf(element, skip)}>${element.text.trim()}${element.children.map(wordsOf).join('')}`;
 }
 
-const attributesOf = ({ attributes }: Element, skip?: ReadonlySet<string>): string =>
+const attributesOf = ({ attributes }: XmlElement, skip?: ReadonlySet<string>): string =>
   [...attributes]
     .filter(([key]) => !skip?.has(key))
     .map(([key, value]) => `${key}="${value.trim().toLowerCase()}"`)
     .sort()
     .join(' ');
 
-function placeOf({ attributes }: Element, { x, y }: Point): Point {
+function placeOf({ attributes }: XmlElement, { x, y }: Point): Point {
   const number = (key: string): number => Number(attributes.get(key) ?? 0);
   const [, px = '0', py = '0'] = /^M(-?[\d.]+) (-?[\d.]+)/.exec(attributes.get('d') ?? '') ?? [];
   return {
@@ -162,7 +162,7 @@ function differences(drawn: readonly Leaf[], wanted: readonly Leaf[]): readonly 
 
 function inWords(group: string, { drawn, wanted }: Difference, { id }: Drawing): Finding {
   const what = group === '' ? 'the sheet' : group.replace(`${id}-`, '');
-  return finding('drawn-otherwise', (drawn ?? wanted)?.where, {
+  return finding('differs-from-kit', (drawn ?? wanted)?.where, {
     what,
     drawn: drawn ? leafWords(drawn, wanted) : 'nothing',
     described: wanted ? leafWords(wanted, drawn) : 'nothing',

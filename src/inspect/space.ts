@@ -2,7 +2,7 @@
 import { centreOf, overlaps, type Point, type Rect } from '../common/geometry.ts';
 
 /** A level, upright or slanting line from one point to another. */
-export interface Stretch {
+export interface Segment {
   readonly a: Point;
   readonly b: Point;
 }
@@ -36,7 +36,7 @@ export const boxOf = (points: readonly Point[]): Rect => {
   return { x: left, y: top, width: right - left, height: bottom - top };
 };
 
-export const boxOfStretch = ({ a, b }: Stretch): Rect => ({
+export const boxOfSegment = ({ a, b }: Segment): Rect => ({
   x: Math.min(a.x, b.x),
   y: Math.min(a.y, b.y),
   width: Math.abs(a.x - b.x),
@@ -55,7 +55,7 @@ export function inArea(area: Area, p: Point, slack = 0): boolean {
 }
 
 /** Whether a box lies wholly in an area. */
-export function holdsBox(area: Area, box: Rect): boolean {
+export function areaContains(area: Area, box: Rect): boolean {
   const [right, bottom] = [box.x + box.width, box.y + box.height];
   const corners = [box, { x: right, y: box.y }, { x: box.x, y: bottom }, { x: right, y: bottom }];
   return corners.every((corner) => inArea(area, corner, 0.01));
@@ -76,7 +76,7 @@ export function touchesArea(area: Area, box: Rect): boolean {
 }
 
 /** Whether a line comes into a box (Liang and Barsky's clipping). */
-export function crosses({ a, b }: Stretch, box: Rect): boolean {
+export function segmentHitsRect({ a, b }: Segment, box: Rect): boolean {
   let [enter, leave] = [0, 1];
   const clip = (from: number, by: number, lo: number, hi: number): boolean => {
     if (by === 0) return from > lo && from < hi;
@@ -89,13 +89,13 @@ export function crosses({ a, b }: Stretch, box: Rect): boolean {
 }
 
 /** Whether a stroke's ink comes into a box; a slanting stroke's ends are taken as round. */
-export function inks(line: Stretch, half: number, cap: number, box: Rect): boolean {
+export function strokeHitsRect(line: Segment, half: number, cap: number, box: Rect): boolean {
   const { a, b } = line;
   // A stretch without length is painted by its caps alone (SVG 2, 13.5.4; from memory).
   if (cap === 0 && a.x === b.x && a.y === b.y) return false;
   if (a.x !== b.x && a.y !== b.y) return slantInks(line, half, box);
   const [along, across] = a.y === b.y ? [cap, half] : [half, cap];
-  const ink = boxOfStretch(line);
+  const ink = boxOfSegment(line);
   return overlaps(box, {
     x: ink.x - along,
     y: ink.y - across,
@@ -104,18 +104,18 @@ export function inks(line: Stretch, half: number, cap: number, box: Rect): boole
   });
 }
 
-function slantInks(line: Stretch, half: number, box: Rect): boolean {
+function slantInks(line: Segment, half: number, box: Rect): boolean {
   const [right, bottom] = [box.x + box.width, box.y + box.height];
   const corners = [box, { x: right, y: box.y }, { x: box.x, y: bottom }, { x: right, y: bottom }];
   return (
-    crosses(line, box) ||
-    corners.some((corner) => distanceTo(corner, line) < half) ||
+    segmentHitsRect(line, box) ||
+    corners.some((corner) => distanceToSegment(corner, line) < half) ||
     [line.a, line.b].some((end) => inArea({ ...box, radius: 0 }, end, half))
   );
 }
 
 /** Distance of a point from a line. */
-export function distanceTo(p: Point, { a, b }: Stretch): number {
+export function distanceToSegment(p: Point, { a, b }: Segment): number {
   const [dx, dy] = [b.x - a.x, b.y - a.y];
   const length = dx * dx + dy * dy;
   const t = length === 0 ? 0 : Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / length));
@@ -123,10 +123,12 @@ export function distanceTo(p: Point, { a, b }: Stretch): number {
 }
 
 /** Whether a line comes nearer to an area than `by`; round areas by their true distance, others by their box grown. */
-export const near = (line: Stretch, area: Area, by: number): boolean =>
-  isRound(area) ? distanceTo(centreOf(area), line) < area.width / 2 + by : crosses(line, grown(area, by));
+export const isWithin = (line: Segment, area: Area, by: number): boolean =>
+  isRound(area)
+    ? distanceToSegment(centreOf(area), line) < area.width / 2 + by
+    : segmentHitsRect(line, grown(area, by));
 
 export const isRound = (area: Area): boolean => area.width === area.height && area.radius >= area.width / 2;
 
-export const stretchesOf = (points: readonly Point[]): readonly Stretch[] =>
+export const segmentsOf = (points: readonly Point[]): readonly Segment[] =>
   points.slice(1).map((b, i) => ({ a: points[i] ?? b, b }));

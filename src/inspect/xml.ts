@@ -4,20 +4,20 @@
  */
 import { SaxesParser } from 'saxes';
 
-export interface Element {
+export interface XmlElement {
   readonly name: string;
   readonly attributes: ReadonlyMap<string, string>;
-  readonly children: readonly Element[];
+  readonly children: readonly XmlElement[];
   /** The characters directly inside, in one. */
   readonly text: string;
 }
 
-type Parsed = { readonly root: Element } | { readonly error: string };
+type Parsed = { readonly root: XmlElement } | { readonly error: string };
 
 interface Open {
   readonly name: string;
   readonly attributes: ReadonlyMap<string, string>;
-  readonly children: Element[];
+  readonly children: XmlElement[];
   text: string;
 }
 

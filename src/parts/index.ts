@@ -1,8 +1,8 @@
 /** All part kinds by name, and what the rest of the program asks of any part whatever its kind. */
 import type {
+  CircuitElement,
   ComponentFacts,
   Contact,
-  Element,
   LugRole,
   LugSpec,
   PickupPart,
@@ -41,7 +41,7 @@ interface Answers {
   readonly mirrors: boolean;
   readonly lugs: readonly LugSpec[];
   readonly lugsOf?: (part: Part) => readonly LugSpec[];
-  readonly elements: (part: Part) => readonly Element[];
+  readonly elements: (part: Part) => readonly CircuitElement[];
   readonly contacts?: (part: Part) => readonly Contact[];
   readonly component?: (part: Part) => ComponentFacts;
   readonly usual?: (part: Part) => readonly UsualValue[];
@@ -62,7 +62,7 @@ export const lugsOf = (part: Part): readonly LugSpec[] => answers(part).lugsOf?.
 /** Names of the lugs with a role. */
 export const lugsWith = (part: Part, role: LugRole): readonly string[] =>
   lugsOf(part).flatMap((lug) => (lug.role === role ? [lug.name] : []));
-export const elementsOf = (part: Part): readonly Element[] => answers(part).elements(part);
+export const elementsOf = (part: Part): readonly CircuitElement[] => answers(part).elements(part);
 /** Empty for a part that is not a switch. */
 export const contactsOf = (part: Part): readonly Contact[] => answers(part).contacts?.(part) ?? [];
 /** Absent for a part without component legs. */
@@ -73,10 +73,13 @@ export const withOhms = (part: Part, ohms: number): Part => answers(part).withOh
 export const outlineOf = (part: Part, caption?: string): Outline => answers(part).outline(part, caption);
 export const faceOf = (part: Part, seen: Seen): readonly Shape[] => answers(part).face(part, seen);
 
-type ElementOf<E extends Element['kind']> = Extract<Element, { readonly kind: E }>;
+type ElementOf<E extends CircuitElement['kind']> = Extract<CircuitElement, { readonly kind: E }>;
 
 /** The part's elements of one kind. */
-export const elementsLike = <E extends Element['kind']>(part: Part, kind: E): readonly ElementOf<E>[] =>
+export const elementsLike = <E extends CircuitElement['kind']>(
+  part: Part,
+  kind: E,
+): readonly ElementOf<E>[] =>
   elementsOf(part).filter((element): element is ElementOf<E> => element.kind === kind);
 
 /** A component that is a resistance and nothing else: that element. */
@@ -86,7 +89,7 @@ export function resistorOf(part: Part): ElementOf<'resistance'> | undefined {
 }
 
 /** Every terminal of an element. */
-export function terminalsOf(element: Element): readonly Terminal[] {
+export function terminalsOf(element: CircuitElement): readonly Terminal[] {
   switch (element.kind) {
     case 'coil':
       return [element.hot, element.return];

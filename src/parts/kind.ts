@@ -42,7 +42,7 @@ export type Taper = 'linear' | 'log' | 'reverse-log';
 export type Terminal = string;
 
 /** What a part is electrically. Tolerances are fractions (0.2 for ±20 %). */
-export type Element =
+export type CircuitElement =
   | {
       /** A winding: its source, `resistance` and `inductance` in series, `capacitance` and core loss across all three. */
       readonly kind: 'coil';
@@ -201,7 +201,7 @@ export interface PartKind<
   readonly lugs: readonly LugSpec<N>[];
   /** Where the lugs hang on the part, as of a switch that the kit describes; `lugs` is empty then. */
   readonly lugsOf?: (part: P) => readonly LugSpec[];
-  readonly elements: (part: P) => readonly Element[];
+  readonly elements: (part: P) => readonly CircuitElement[];
   /** Switches only. */
   readonly contacts?: (part: P) => readonly Contact[];
   /** Components only. */

@@ -5,7 +5,7 @@ import { around, at } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
 import { formatQuantity, given, givenOr } from '../common/units.ts';
 import { farads, fraction, henries, ohms } from './fields.ts';
-import type { Element, LugSpec, PartBase, PickupPart, Seen, UsualValue } from './kind.ts';
+import type { CircuitElement, LugSpec, PartBase, PickupPart, Seen, UsualValue } from './kind.ts';
 import { g, type LabelSlot, type Outline, TYPE, tagCentre, tagPorts } from './outline.ts';
 import { conductor, plate, run, type Shape } from './shape.ts';
 
@@ -64,7 +64,7 @@ export const pickupLugs = [
 const [HOT, GROUND] = pickupLugs;
 
 /** The one winding a two-lead pickup is to its harness. */
-export const coilOf = (part: PickupPart<string>): readonly Element[] => [
+export const coilOf = (part: PickupPart<string>): readonly CircuitElement[] => [
   {
     kind: 'coil',
     id: 'coil',

@@ -9,7 +9,7 @@ import { is } from '../parts/index.ts';
 import type { Port } from '../parts/outline.ts';
 import { directionToSheet, extent, type Frame, rectToSheet, toSheet } from './frame.ts';
 import type { GridPart, PlacedWire } from './placement.ts';
-import { type Direction, type Gate, Grid, type Task, type Track } from './route/grid.ts';
+import { type AccessPoint, type Direction, Grid, type RoutedPath, type RouteRequest } from './route/grid.ts';
 import { Router } from './route/route.ts';
 
 /** No wire's centre line comes nearer to a lug than this, drawing units. */
@@ -51,8 +51,8 @@ export interface Wired {
 /** What a step back needs. */
 interface Remembered {
   readonly gridParts: readonly GridPart[];
-  readonly tasks: readonly Task[];
-  readonly tracks: readonly (Track | undefined)[];
+  readonly tasks: readonly RouteRequest[];
+  readonly tracks: readonly (RoutedPath | undefined)[];
 }
 
 export class Wiring {
@@ -68,7 +68,7 @@ export class Wiring {
   readonly #ends: ReadonlyMap<string, number>;
   readonly #ports = new Map<string, readonly Port[]>();
   #gridParts: readonly GridPart[] = [];
-  #tasks: readonly Task[] = [];
+  #tasks: readonly RouteRequest[] = [];
 
   /**
    * @param margin kept free around the parts, grid units, for wires that go round the outside and for parts to move to
@@ -205,9 +205,9 @@ export class Wiring {
     }
   }
 
-  #taskOf(index: number): Task {
+  #taskOf(index: number): RouteRequest {
     const joint = this.#joints[index];
-    const gates = (end: Joint['from'] | undefined): readonly Gate[] =>
+    const gates = (end: Joint['from'] | undefined): readonly AccessPoint[] =>
       (end ? (this.#ports.get(lugIdOf(end)) ?? []) : []).map((port) => ({
         node: this.#nodeOf(port.node),
         inward: heading(port.inward),
@@ -274,7 +274,7 @@ function block(grid: Grid, rect: Rect, clearance: number, by: 1 | -1): void {
 }
 
 /** A track's corners, from spot to spot. */
-function line(grid: Grid, track: Track, from: Port | undefined, to: Port | undefined): readonly Point[] {
+function line(grid: Grid, track: RoutedPath, from: Port | undefined, to: Port | undefined): readonly Point[] {
   const path = [
     ...(from ? [from.spot] : []),
     ...(from?.via ? [from.via] : []),

@@ -51,12 +51,12 @@ function statesOf({ states }: Circuit, written: string): readonly number[] | str
     }),
   );
   const found = states.flatMap((state, i) =>
-    [...settings].every(([name, position]) => state.settings[name] === position) ? [i] : [],
+    [...settings].every(([name, position]) => state.positions[name] === position) ? [i] : [],
   );
   if (found.length > 0) return found;
-  const names = Object.keys(states[0]?.settings ?? {});
+  const names = Object.keys(states[0]?.positions ?? {});
   const allowed = names.map((name) => {
-    const positions = [...new Set(states.map((state) => state.settings[name] ?? 0))].sort((a, b) => a - b);
+    const positions = [...new Set(states.map((state) => state.positions[name] ?? 0))].sort((a, b) => a - b);
     return `${name}=${positions[0]} to ${name}=${positions[positions.length - 1]}`;
   });
   return allowed.length === 0

@@ -10,7 +10,7 @@ import { drawingName } from '../draw/drawing-name.ts';
 import { isForeign } from '../files/foreign.ts';
 import { arrangementErrors, findArrangement, findPage, pageErrors } from '../files/layouts.ts';
 import { type Loaded, loadKit } from '../files/load.ts';
-import { holds, WriteError, writeWhole } from '../files/write.ts';
+import { hasContent, WriteError, writeAtomically } from '../files/write.ts';
 import { formatFinding, proofread, type Weight } from '../inspect/index.ts';
 import type { Arrangement } from '../place/arrangement.ts';
 import { DEFAULT_EFFORT } from '../place/improve.ts';
@@ -235,7 +235,7 @@ interface WriteResult {
 }
 
 function compared(target: string, content: string | Uint8Array): WriteResult {
-  if (holds(target, content)) return { text: `unchanged ${target}`, failed: false };
+  if (hasContent(target, content)) return { text: `unchanged ${target}`, failed: false };
   return { text: `${existsSync(target) ? 'differs  ' : 'missing  '} ${target}`, failed: true };
 }
 
@@ -247,7 +247,10 @@ function written(target: string, content: string | Uint8Array): WriteResult {
       isError: true,
     };
   try {
-    return { text: `${writeWhole(target, content) ? 'written  ' : 'unchanged'} ${target}`, failed: false };
+    return {
+      text: `${writeAtomically(target, content) ? 'written  ' : 'unchanged'} ${target}`,
+      failed: false,
+    };
   } catch (thrown) {
     if (!(thrown instanceof WriteError)) throw thrown;
     const text = `cannot write to ${thrown.folder}: ${thrown.reason} (${target}); choose another with --out`;

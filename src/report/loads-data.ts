@@ -37,7 +37,7 @@ export function loadsData({ circuit, loads, response, readings, limits }: Figure
       const wide = limits?.states[index];
       const meter = readings[index];
       return {
-        switches: state.settings,
+        switches: state.positions,
         sounding: state.sounding,
         output,
         silentTogether,

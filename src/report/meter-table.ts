@@ -3,11 +3,11 @@
 import type {
   HarnessReadings,
   Limits,
-  Range,
   Reading,
   ResonanceLimits,
   SampledRange,
   StateReadings,
+  ToleranceRange,
 } from '../analyse/index.ts';
 import { type Circuit, endAt, type LugId, lugId } from '../circuit/circuit.ts';
 import { positionCell } from '../circuit/position.ts';
@@ -71,7 +71,7 @@ function rangeText([from, to]: readonly [string, string]): string {
 }
 
 /** Limits of a resistance, rounded outwards: no value within the tolerances lies outside what is printed. */
-const ohmRange = ({ low, high }: Pick<Range, 'low' | 'high'>): string =>
+const ohmRange = ({ low, high }: Pick<ToleranceRange, 'low' | 'high'>): string =>
   rangeText([
     formatQuantity(roundedTo(low, 3, Math.floor), 'ohm'),
     formatQuantity(roundedTo(high, 3, Math.ceil), 'ohm'),

@@ -1,5 +1,5 @@
 /** The padding choice as plain data: ohms, unrounded; an open circuit is `"open"` once printed. */
-import type { Alternative, Effect, Option, PadAdvice, PadPlan } from '../analyse/index.ts';
+import type { Alternative, Effect, PadAdvice, PadOption, PadPlan } from '../analyse/index.ts';
 import type { Circuit } from '../circuit/circuit.ts';
 
 export const padData = (circuit: Circuit, plan: PadPlan): object => ({
@@ -13,7 +13,7 @@ export const padData = (circuit: Circuit, plan: PadPlan): object => ({
 function adviceData(circuit: Circuit, advice: PadAdvice): object {
   if (advice.kind === 'silent') return { verdict: advice.kind };
   const { kind, pickup: _, state, ...figures } = advice;
-  const base = { verdict: kind, switches: circuit.states[state]?.settings ?? {}, ...figures };
+  const base = { verdict: kind, switches: circuit.states[state]?.positions ?? {}, ...figures };
   switch (advice.kind) {
     case 'pad':
       return {
@@ -35,7 +35,7 @@ function adviceData(circuit: Circuit, advice: PadAdvice): object {
   }
 }
 
-const optionData = (option: Option): object => ({ ...option, effects: option.effects.map(effectData) });
+const optionData = (option: PadOption): object => ({ ...option, effects: option.effects.map(effectData) });
 
 function alternativeData(circuit: Circuit, alternative: Alternative): object {
   const effects = alternative.effects.map(effectData);
@@ -43,14 +43,14 @@ function alternativeData(circuit: Circuit, alternative: Alternative): object {
   if (alternative.kind !== 'spare-pole') return { ...alternative, effects, worse };
   return {
     ...alternative,
-    positions: alternative.states.map((i) => circuit.states[i]?.settings),
+    positions: alternative.states.map((i) => circuit.states[i]?.positions),
     effects,
     worse,
   };
 }
 
 const effectData = ({ state, pickup, before, after, reference, percent }: Effect): object => ({
-  switches: state.settings,
+  switches: state.positions,
   sounding: state.sounding,
   pickup,
   before,

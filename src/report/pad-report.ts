@@ -8,14 +8,14 @@ import {
   type Effect,
   loadFor,
   type Match,
-  type Option,
   type PadAdvice,
+  type PadOption,
   type PadPlan,
 } from '../analyse/index.ts';
 import type { Circuit } from '../circuit/circuit.ts';
 import { positionCell } from '../circuit/position.ts';
 import { resistorBands } from '../common/marking.ts';
-import type { Choice } from '../common/series.ts';
+import type { AvailableValues } from '../common/series.ts';
 import { RESISTOR_TOLERANCE, resistorOf } from '../parts/index.ts';
 import { columns, ohmsText, percentText } from './columns.ts';
 import { type Advised, alternativeText, bodyOf, inState, LOAD, verdictOf, worseLines } from './pad-words.ts';
@@ -56,11 +56,11 @@ export function padReport(circuit: Circuit, plan: PadPlan, other: PadPlan, all =
 }
 
 /** `E12`, or the stock value by value. */
-const choiceText = (choice: Choice): string =>
+const choiceText = (choice: AvailableValues): string =>
   typeof choice === 'string' ? choice : `the stock (${choice.stock.map(ohmsText).join(', ')})`;
 
 /** Resistors of the kit that the stock has not, whatever they are for. */
-function missingText({ kit }: Circuit, series: Choice): readonly string[] {
+function missingText({ kit }: Circuit, series: AvailableValues): readonly string[] {
   if (typeof series === 'string') return [];
   const missing = kit.parts.flatMap((part) => {
     const ohms = resistorOf(part)?.ohms.value;
@@ -192,7 +192,7 @@ function otherText(other: PadPlan, { pickup, chosen: { ohms } }: Advised<'pad'>)
 }
 
 function neighbours(match: Match, { below, chosen, above }: Advised<'pad'>): string {
-  const row = (option: Option | undefined, which: string) =>
+  const row = (option: PadOption | undefined, which: string) =>
     option ? [[ohmsText(option.ohms), which, ohmsText(option.load), percentText(option.percent)]] : [];
   const rows = [...row(below, 'next below'), ...row(chosen, 'chosen'), ...row(above, 'next above')];
   const none = [below ? '' : 'smaller', above ? '' : 'larger'].filter((word) => word !== '');

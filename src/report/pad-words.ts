@@ -5,8 +5,8 @@ import {
   type Effect,
   loadFor,
   type Match,
-  type Option,
   type PadAdvice,
+  type PadOption,
 } from '../analyse/index.ts';
 import type { Circuit } from '../circuit/circuit.ts';
 import { atPosition, whereText } from '../circuit/position.ts';
@@ -30,7 +30,7 @@ export function bodyOf({ kit }: Circuit, name: string) {
   return part && resistorOf(part);
 }
 
-const resultText = ({ load, percent }: Pick<Option, 'load' | 'percent'>): string =>
+const resultText = ({ load, percent }: Pick<PadOption, 'load' | 'percent'>): string =>
   `${ohmsText(load)}, ${percentText(percent)}`;
 
 /** What to do about one pickup, on one line. */

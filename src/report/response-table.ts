@@ -3,11 +3,11 @@
 import { csvFormatRows } from 'd3-dsv';
 import {
   type Curve,
+  type CurveShape,
   decibels,
   type FrequencyResponse,
   type Knobs,
   type PickupCurve,
-  type Shape,
   type StateResponse,
 } from '../analyse/index.ts';
 import { soundingText } from '../annotate/cards.ts';
@@ -53,7 +53,7 @@ function shapeCells({ shape }: Curve): readonly string[] {
   return [...peakCells(shape), shape.cutoff === undefined ? 'over 20 kHz' : hertz(shape.cutoff)];
 }
 
-const peakCells = ({ resonance }: Shape): readonly string[] =>
+const peakCells = ({ resonance }: CurveShape): readonly string[] =>
   resonance ? [hertz(resonance.frequency), `${formatSigned(resonance.height, 1)} dB`] : ['no peak', ''];
 
 function referenceCells({ reference, difference }: PickupCurve): readonly string[] {

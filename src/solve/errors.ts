@@ -15,7 +15,7 @@ import { groundErrors, groundPointErrors, jackErrors, stateErrors } from './posi
 const MOST_PICKUPS = 12;
 const MOST_STATES = 1024;
 
-/** Every error of a kit, or of a draft of one, in no order that matters: `report` sorts by place. */
+/** Every error of a kit, or of a draft of one, in no order that matters: `toDiagnostics` sorts by place. */
 export function findErrors(kit: Kit & Partial<Pick<Draft, 'opaque' | 'unread'>>): readonly Problem[] {
   const opaque = kit.opaque ?? [];
   const { problems, joints, lost } = jointErrors(kit, opaque);

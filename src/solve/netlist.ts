@@ -11,12 +11,12 @@
 import { type Graph, type LugId, lugId, type Setting } from '../circuit/circuit.ts';
 import { DisjointSet } from '../circuit/disjoint-set.ts';
 import { elementsOf, type Part, terminalsOf } from '../parts/index.ts';
-import type { Element } from '../parts/kind.ts';
+import type { CircuitElement } from '../parts/kind.ts';
 import { type Branch, capacitanceOf, type Port } from './network.ts';
 import { trackShare } from './taper.ts';
 
 /** Rotation of each pot by part name, 0 to 1; a pot that is not named stands at full (1). */
-export type Controls = Readonly<Record<string, number>>;
+export type PotRotations = Readonly<Record<string, number>>;
 
 export interface Netlist {
   /** How many nodes there are. */
@@ -29,14 +29,14 @@ export interface Netlist {
 }
 
 /** The network of one state. */
-export function makeNetlist(circuit: Graph, state: Setting, controls: Controls = {}): Netlist {
+export function makeNetlist(circuit: Graph, state: Setting, controls: PotRotations = {}): Netlist {
   const placed = circuit.kit.parts.flatMap((part) =>
     elementsOf(part).map((element) => ({ part, element, share: shareOf(part, element, controls) })),
   );
   const joined = new DisjointSet();
   for (const joint of circuit.joints)
     joined.join(lugId(joint.from.part, joint.from.lug), lugId(joint.to.part, joint.to.lug));
-  for (const group of state.joins) for (const id of group.slice(1)) joined.join(group[0] ?? id, id);
+  for (const group of state.closedContacts) for (const id of group.slice(1)) joined.join(group[0] ?? id, id);
   for (const { part, element, share } of placed)
     for (const [a, b] of idealJoins(element, share)) joined.join(lugId(part.name, a), lugId(part.name, b));
   const nodeOf = numberNodes(circuit, placed, joined);
@@ -54,17 +54,17 @@ export function makeNetlist(circuit: Graph, state: Setting, controls: Controls =
 
 interface Placed {
   readonly part: Part;
-  readonly element: Element;
+  readonly element: CircuitElement;
   readonly share: number;
 }
 
-const shareOf = (part: Part, element: Element, controls: Controls): number =>
+const shareOf = (part: Part, element: CircuitElement, controls: PotRotations): number =>
   element.kind === 'track'
     ? trackShare(element.taper.value, element.midpoint.value, controls[part.name] ?? 1)
     : 0;
 
 /** Terminals that an element itself makes one: the wiper at an end, and a part of no resistance. */
-function idealJoins(element: Element, share: number): readonly (readonly [string, string])[] {
+function idealJoins(element: CircuitElement, share: number): readonly (readonly [string, string])[] {
   switch (element.kind) {
     case 'track':
       return [
@@ -100,7 +100,7 @@ function numberNodes(
 
 function branchesOf(
   part: Part,
-  element: Element,
+  element: CircuitElement,
   share: number,
   node: (terminal: string) => number,
 ): readonly Branch[] {

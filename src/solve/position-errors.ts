@@ -5,7 +5,7 @@ import { DisjointSet } from '../circuit/disjoint-set.ts';
 import { exchanged } from '../circuit/exchange.ts';
 import { whereText } from '../circuit/position.ts';
 import { must } from '../common/must.ts';
-import { type Path, type Problem, problem } from '../common/problem.ts';
+import { type KeyPath, type Problem, problem } from '../common/problem.ts';
 import type { Joint, Kit } from '../describe/kit.ts';
 import { contactsOf, elementsLike, is, isPickup, lugsOf, lugsWith, type Part } from '../parts/index.ts';
 import type { LugRole } from '../parts/kind.ts';
@@ -190,8 +190,8 @@ const MOST_TRIED = 200;
  */
 function shorting(kit: Kit, state: State): readonly Joint[] {
   if (kit.joints.length > MOST_TRIED) return [];
-  const same = ({ settings }: State): boolean =>
-    Object.entries(state.settings).every(([name, position]) => settings[name] === position);
+  const same = ({ positions }: State): boolean =>
+    Object.entries(state.positions).every(([name, position]) => positions[name] === position);
   const tried = kit.joints.map((joint) => {
     const without = { ...kit, joints: kit.joints.filter((one) => one !== joint) };
     const { states } = buildCircuit(without);
@@ -237,7 +237,7 @@ function backwardsPot(kit: Kit) {
 }
 
 /** A state is the switch's affair, or the jack's where there is no switch. */
-function placeOf(kit: Kit): Path {
+function placeOf(kit: Kit): KeyPath {
   const part =
     kit.parts.find((candidate) => contactsOf(candidate).length > 0) ??
     kit.parts.find((part) => is(part, 'jack'));

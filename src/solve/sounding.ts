@@ -5,7 +5,7 @@
  */
 import type { Graph, Setting, State } from '../circuit/circuit.ts';
 import { isPickup } from '../parts/index.ts';
-import { type Controls, makeNetlist, type Netlist } from './netlist.ts';
+import { makeNetlist, type Netlist, type PotRotations } from './netlist.ts';
 import type { Branch, Winding } from './network.ts';
 import { withOutputLoad } from './output.ts';
 import { type Complex, Solver } from './solver.ts';
@@ -55,7 +55,7 @@ export function transfersOf(
 export function solveSounding(
   graph: Graph,
   setting: Setting,
-  controls: Controls = {},
+  controls: PotRotations = {},
 ): Pick<State, 'sounding' | 'shorted'> {
   const { branches, jack } = makeNetlist(graph, setting, controls);
   const transfers = transfersOf(withOutputLoad({ branches, jack }, graph.kit.outputLoad), jack);

@@ -103,7 +103,7 @@ describe('a switch that changes nothing', () => {
     ['phase', (one) => ({ ...one, pickups: one.pickups.map((own) => ({ ...own, outOfPhase: ['x'] })) }), []],
     ['what sounds', (one) => ({ ...one, pickups: [] }), []],
   ])('does change something where one position has another %s', (_, change, idle) => {
-    const at = loads.findIndex(({ state: { settings } }) => settings.dead === 2 && settings.pick === 1);
+    const at = loads.findIndex(({ state: { positions } }) => positions.dead === 2 && positions.pick === 1);
     expect(
       idleSwitches(
         circuit,

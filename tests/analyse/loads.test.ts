@@ -28,7 +28,7 @@ describe('loads of the HSS set, five-way, 500k volume, 250k and 500k tones, 470k
 
   it.each(rows.map((row, i) => [i + 1, row] as const))('position %i', (position, row) => {
     const state = solved[position - 1];
-    expect(state?.state.settings).toEqual({ selector: position });
+    expect(state?.state.positions).toEqual({ selector: position });
     expect(state?.pickups.map((load) => load.pickup).sort()).toEqual(Object.keys(row).sort());
     for (const [pickup, [dc, signal]] of Object.entries(row)) {
       const load = state?.pickups.find((one) => one.pickup === pickup);

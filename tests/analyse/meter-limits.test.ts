@@ -1,6 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { limitsOf } from '../../src/analyse/extremes.ts';
-import { analyse, type Range, readMeter, solveLimits, solveLoads, toJson } from '../../src/analyse/index.ts';
+import {
+  analyse,
+  readMeter,
+  solveLimits,
+  solveLoads,
+  type ToleranceRange,
+  toJson,
+} from '../../src/analyse/index.ts';
 import { seeded } from '../../src/common/random.ts';
 import { given } from '../../src/common/units.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
@@ -184,7 +191,7 @@ describe('the whole analysis', () => {
     expect(toJson(analyse(makeCircuit(mixedSet), { samples: 100 }))).toBe(text);
     expect(text).not.toContain('null');
     expect(text).toContain('"open"');
-    const range: Range = JSON.parse(text).limits.states[0].pickups[0].dcLoad;
+    const range: ToleranceRange = JSON.parse(text).limits.states[0].pickups[0].dcLoad;
     expect(range.low).toBeLessThan(range.high);
   });
 });

@@ -15,7 +15,7 @@ import {
   withResistor,
   withValues,
 } from '../../src/analyse/kit-changes.ts';
-import { type Effect, farOff, improves, judgedIn, worsened } from '../../src/analyse/pad-effects.ts';
+import { type Effect, improves, judgedIn, logDistance, worsened } from '../../src/analyse/pad-effects.ts';
 import type { Circuit } from '../../src/circuit/circuit.ts';
 import type { Kit } from '../../src/describe/kit.ts';
 import { type Compact, makeCircuit, makeKit, mixedSet } from './kits.ts';
@@ -205,7 +205,7 @@ describe('the lug on which a signal leaves', () => {
 describe('better and worse', () => {
   const effect = (index: number, pickup: string, before: number, after: number): Effect => ({
     index,
-    state: { settings: {}, called: {}, joins: [], sounding: [pickup], shorted: false },
+    state: { positions: {}, positionNames: {}, closedContacts: [], sounding: [pickup], shorted: false },
     pickup,
     before: { dcLoad: before, signalLoad: after },
     after: { dcLoad: after, signalLoad: before },
@@ -215,15 +215,21 @@ describe('better and worse', () => {
   const now = (...names: readonly string[]): readonly StateLoads[] =>
     names.map((sounding, index) => ({
       index,
-      state: { settings: {}, called: {}, joins: [], sounding: [...sounding], shorted: false },
+      state: {
+        positions: {},
+        positionNames: {},
+        closedContacts: [],
+        sounding: [...sounding],
+        shorted: false,
+      },
       pickups: [...sounding].map((pickup) => ({ pickup }) as StateLoads['pickups'][number]),
       output: 0,
       silentTogether: false,
     }));
 
   it('half a load is as far off as twice that load', () => {
-    expect(farOff(50, 100)).toBeCloseTo(farOff(200, 100), 12);
-    expect(farOff(100, 100)).toBe(0);
+    expect(logDistance(50, 100)).toBeCloseTo(logDistance(200, 100), 12);
+    expect(logDistance(100, 100)).toBe(0);
   });
   it('a load over 10 % further from its reference is worse, to either side, by the load that is matched', () => {
     for (const [before, after, worse] of [

@@ -1,6 +1,6 @@
 /** Responses against a full matrix: of each pickup and of all together, of the reference, at settings of the knobs. */
 import { describe, expect, it } from 'vitest';
-import { solveKnobSteps, solveResponse } from '../../src/analyse/index.ts';
+import { solveKnobSettings, solveResponse } from '../../src/analyse/index.ts';
 import { type Branch, capacitor, resistor, winding } from '../../src/solve/network.ts';
 import { transfer } from '../circuit/dense.ts';
 import { makeCircuit } from './kits.ts';
@@ -101,7 +101,7 @@ describe.each([10, 5])('with the volume at %i', (volume) => {
 });
 
 it('the steps have every setting of every position, each with the shape that the sweep at that setting has', () => {
-  const steps = solveKnobSteps(circuit);
+  const steps = solveKnobSettings(circuit);
   expect(steps).toHaveLength(3 * 9);
   for (const step of steps) {
     const found = solveResponse(circuit, { points: 1, knobs: step.knobs }).states[step.index];

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { controlsAt, rolesOf, solveKnobSteps, solveResponse } from '../../src/analyse/index.ts';
+import { rolesOf, rotationsAt, solveKnobSettings, solveResponse } from '../../src/analyse/index.ts';
 import { type Compact, makeCircuit, mixedSet, sampleCircuit } from './kits.ts';
 
 describe('which pot is what', () => {
@@ -47,7 +47,7 @@ describe('which pot is what', () => {
       ['t', 'tone'],
       ['x', 'other'],
     ] as const);
-    expect(controlsAt(roles, { volume: 7, tone: 2 })).toEqual({ v: 0.7, t: 0.2 });
+    expect(rotationsAt(roles, { volume: 7, tone: 2 })).toEqual({ v: 0.7, t: 0.2 });
   });
 });
 
@@ -104,7 +104,7 @@ describe('response', () => {
 });
 
 describe('knob settings 10, 7, 5, 2, 0', () => {
-  const steps = solveKnobSteps(makeCircuit(mixedSet)).filter((step) => step.index === 2);
+  const steps = solveKnobSettings(makeCircuit(mixedSet)).filter((step) => step.index === 2);
   const at = (volume: number, tone: number) =>
     steps.find((step) => step.knobs.volume === volume && step.knobs.tone === tone)?.together?.shape;
 

@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { knobsAtFull, PROBES } from '../../src/analyse/controls.ts';
-import { knobSteps, rolesOf } from '../../src/analyse/index.ts';
+import { knobSettings, rolesOf } from '../../src/analyse/index.ts';
 import { border } from './border.ts';
 import { type Compact, makeCircuit } from './kits.ts';
 
@@ -85,7 +85,7 @@ describe('a tone', () => {
 
 it('the handbook’s table: all at 10, then each control alone at 7, 5, 2 and 0', () => {
   expect(knobsAtFull).toEqual({ volume: 10, tone: 10 });
-  expect(knobSteps.map(({ volume, tone }) => `${volume} ${tone}`)).toEqual([
+  expect(knobSettings.map(({ volume, tone }) => `${volume} ${tone}`)).toEqual([
     '10 10',
     '10 7',
     '10 5',

@@ -29,7 +29,7 @@ function state(names: string, written: Written = {}): StateLoads {
   });
   return {
     index: 0,
-    state: { settings: {}, called: {}, joins: [], sounding: [...names], shorted: false },
+    state: { positions: {}, positionNames: {}, closedContacts: [], sounding: [...names], shorted: false },
     pickups,
     output: written.output ?? 0,
     silentTogether: written.silent ?? false,

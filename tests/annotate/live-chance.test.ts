@@ -24,7 +24,7 @@ function edgesIn({ kit, lugs }: Circuit, state: State): readonly Edge[] {
   });
   return [
     ...within,
-    ...state.joins.flatMap((group, i) => group.map((lug): Edge => [`group ${i}`, netOf(lug)])),
+    ...state.closedContacts.flatMap((group, i) => group.map((lug): Edge => [`group ${i}`, netOf(lug)])),
   ];
 }
 

@@ -52,13 +52,13 @@ it('settings: the first switch turns slowest, and each has the contacts of all',
   const { settings } = buildGraph(
     makeKit({ parts: { s: { kind: 'lever-3' }, t: { kind: 'lever-3' } }, joints: [] }),
   );
-  expect(settings.map(({ settings: at }) => `${at.s}${at.t}`).join(' ')).toBe('11 12 13 21 22 23 31 32 33');
-  const closed = settings[5]?.joins.flat() ?? [];
+  expect(settings.map(({ positions: at }) => `${at.s}${at.t}`).join(' ')).toBe('11 12 13 21 22 23 31 32 33');
+  const closed = settings[5]?.closedContacts.flat() ?? [];
   expect(closed).toEqual(expect.arrayContaining(['s.A0', 's.A2', 't.B0', 't.B3']));
   expect(closed).not.toContain('s.A3');
   expect(closed).not.toContain('t.B2');
   expect(buildGraph(makeKit({ parts: { j: { kind: 'jack' } }, joints: [] })).settings).toEqual([
-    { settings: {}, called: {}, joins: [] },
+    { positions: {}, positionNames: {}, closedContacts: [] },
   ]);
 });
 
@@ -132,9 +132,9 @@ it('sets are joined as a slow way by lists joins them', () => {
 
 describe('positions in words', () => {
   const state = (settings: Readonly<Record<string, number>>): State => ({
-    settings,
-    called: {},
-    joins: [],
+    positions: settings,
+    positionNames: {},
+    closedContacts: [],
     sounding: [],
     shorted: false,
   });

@@ -9,14 +9,20 @@ function statesOf(switches: Readonly<Record<string, number>>): readonly State[] 
   let all: readonly Readonly<Record<string, number>>[] = [{}];
   for (const [name, count] of Object.entries(switches))
     all = all.flatMap((one) => Array.from({ length: count }, (_, i) => ({ ...one, [name]: i + 1 })));
-  return all.map((settings) => ({ settings, called: {}, joins: [], sounding: [], shorted: false }));
+  return all.map((settings) => ({
+    positions: settings,
+    positionNames: {},
+    closedContacts: [],
+    sounding: [],
+    shorted: false,
+  }));
 }
 
 /** The states that the words name, by a reader of their own. */
 function named(words: string, among: readonly State[]): readonly State[] {
   if (words === ' in every position' || words === ' wherever they sound together') return among;
   expect(words.startsWith(' with ')).toBe(true);
-  return among.filter(({ settings }) =>
+  return among.filter(({ positions }) =>
     words
       .slice(' with '.length)
       .split('; ')
@@ -24,7 +30,7 @@ function named(words: string, among: readonly State[]): readonly State[] {
         const terms = [...group.matchAll(/(\w+) in positions? ((?:\d+(?:, (?=\d)| and )?)+)/g)];
         expect(terms.map(([text]) => text).join(', ')).toBe(group);
         return terms.every(([, name = '', list = '']) =>
-          list.split(/, | and /).includes(String(settings[name])),
+          list.split(/, | and /).includes(String(positions[name])),
         );
       }),
   );
@@ -38,7 +44,7 @@ describe('the states that words name', () => {
     for (let round = 0; round < 400; round++) {
       const among = round % 2 === 0 ? states : states.filter(() => random() < 0.6);
       const share = random();
-      const some = among.filter(({ settings: { selector = 0, phase = 0 } }) =>
+      const some = among.filter(({ positions: { selector = 0, phase = 0 } }) =>
         // Half the time what holds depends on two switches only.
         round % 4 < 2 ? random() < share : (selector * 7 + phase * round) % 3 === 0,
       );
@@ -48,10 +54,10 @@ describe('the states that words name', () => {
   });
 
   it('are told by the switches that matter alone', () => {
-    const where = (test: (settings: State['settings']) => boolean): string =>
+    const where = (test: (settings: State['positions']) => boolean): string =>
       whereText(
         { states },
-        states.filter(({ settings }) => test(settings)),
+        states.filter(({ positions }) => test(positions)),
       );
     expect(where(() => true)).toBe(' in every position');
     expect(where(({ phase }) => phase === 2)).toBe(' with phase in position 2');
@@ -64,8 +70,8 @@ describe('the states that words name', () => {
   });
 
   it('of those in question only; where all of them are meant, no switch is named', () => {
-    const among = states.filter(({ settings }) => settings.selector === 2);
-    const some = among.filter(({ settings }) => settings.phase === 1);
+    const among = states.filter(({ positions }) => positions.selector === 2);
+    const some = among.filter(({ positions }) => positions.phase === 1);
     expect(whereText({ states }, some, among)).toBe(' with phase in position 1');
     expect(whereText({ states }, among, among)).toBe(' wherever they sound together');
     expect(whereText({ states }, among)).toBe(' with selector in position 2');
@@ -81,9 +87,9 @@ describe('the states that words name', () => {
   it('have the names of positions that nobody counts', () => {
     const states = statesOf({ selector: 3, boost: 2 }).map((state) => ({
       ...state,
-      called: { boost: state.settings.boost === 1 ? 'pushed in' : 'pulled out' },
+      positionNames: { boost: state.positions.boost === 1 ? 'pushed in' : 'pulled out' },
     }));
-    const out = states.filter(({ settings }) => settings.boost === 2);
+    const out = states.filter(({ positions }) => positions.boost === 2);
     expect(whereText({ states }, out)).toBe(' with boost pulled out');
     expect(whereText({ states }, out.slice(0, 1))).toBe(' with selector in position 1, boost pulled out');
     expect(states.slice(0, 2).map(positionCell)).toEqual([

@@ -33,7 +33,7 @@ test.each(Object.entries(tables))('%s', (file, table) => {
   const { kit } = readKit(readFileSync(new URL(file, folder), 'utf8'), file);
   if (!kit) throw new Error(`${file} gave no kit`);
   const { states, nets } = buildCircuit(kit);
-  expect(states.map((state) => state.settings)).toEqual(table.map((_, i) => ({ selector: i + 1 })));
+  expect(states.map((state) => state.positions)).toEqual(table.map((_, i) => ({ selector: i + 1 })));
   expect(states.map((state) => state.sounding)).toEqual(table);
   expect(states.some((state) => state.shorted)).toBe(false);
   // Every pot's case, the strings and the jack's sleeve are one net.

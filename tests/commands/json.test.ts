@@ -1,6 +1,6 @@
 /** JSON on a terminal: read back it is the same, and nothing in it is obeyed. */
 import { afterEach, expect, it, vi } from 'vitest';
-import { sayJson } from '../../src/commands/console.ts';
+import { printJson } from '../../src/commands/console.ts';
 
 afterEach(() => vi.restoreAllMocks());
 
@@ -8,7 +8,7 @@ it('escapes what a terminal would obey or not show, four hexadecimal digits each
   const written: string[] = [];
   vi.spyOn(process.stdout, 'write').mockImplementation((text) => written.push(String(text)) > 0);
   const value = { label: 'a\u2028b\u009bc\u{1F3B8}d\u{E0001}' };
-  sayJson(JSON.stringify(value, null, 2));
+  printJson(JSON.stringify(value, null, 2));
   const text = written.join('');
   expect(JSON.parse(text)).toEqual(value);
   expect(text).toContain('\\u2028b\\u009bc');

@@ -1,6 +1,6 @@
 /** Distance of names and the nearest of them, against the recursive definition (optimal string alignment). */
 import { describe, expect, it } from 'vitest';
-import { distance, nearest } from '../../src/common/nearest.ts';
+import { closestName, editDistance } from '../../src/common/nearest.ts';
 import { seeded } from '../../src/common/random.ts';
 
 /** By the definition, letter by letter from the end: put in, left out, changed, or swapped with its neighbour. */
@@ -27,8 +27,8 @@ describe('distance', () => {
   it('is the least number of edits, the case of letters left aside', () => {
     for (let i = 0; i < 600; i++) {
       const [a, b] = [word('abc', 5), word('abc', 5)];
-      expect(distance(a, b), `${a} ${b}`).toBe(edits(a, b));
-      expect(distance(a.toUpperCase(), b), `${a} ${b}`).toBe(edits(a, b));
+      expect(editDistance(a, b), `${a} ${b}`).toBe(edits(a, b));
+      expect(editDistance(a.toUpperCase(), b), `${a} ${b}`).toBe(edits(a, b));
     }
   });
 
@@ -36,10 +36,10 @@ describe('distance', () => {
     for (let i = 0; i < 600; i++) {
       const [a, b, limit] = [word('ab', 5), word('ab', 5), 1 + Math.floor(random() * 4)];
       const least = edits(a, b);
-      if (least < limit) expect(distance(a, b, limit), `${a} ${b} ${limit}`).toBe(least);
-      else expect(distance(a, b, limit), `${a} ${b} ${limit}`).toBeGreaterThanOrEqual(limit);
+      if (least < limit) expect(editDistance(a, b, limit), `${a} ${b} ${limit}`).toBe(least);
+      else expect(editDistance(a, b, limit), `${a} ${b} ${limit}`).toBeGreaterThanOrEqual(limit);
     }
-    expect(distance('aaaaaaaa', 'bbbbbbbb', 2)).toBe(2);
+    expect(editDistance('aaaaaaaa', 'bbbbbbbb', 2)).toBe(2);
   });
 });
 
@@ -54,7 +54,7 @@ describe('the nearest name', () => {
         .map((name) => ({ name, by: edits(given, name) }))
         .filter(({ name, by }) => by <= reach && by < Math.max(given.length, name.length))
         .sort((p, q) => p.by - q.by);
-      expect(nearest(given, names), `${given}: ${names.join(' ')}`).toBe(ranked[0]?.name);
+      expect(closestName(given, names), `${given}: ${names.join(' ')}`).toBe(ranked[0]?.name);
       if (ranked.length > 0) found++;
     }
     expect(found).toBeGreaterThan(100);
@@ -62,9 +62,9 @@ describe('the nearest name', () => {
 
   it('is looked for among 200 names, for a word of 60 letters at most', () => {
     const others = (count: number): readonly string[] => Array.from({ length: count }, (_, i) => `xxxx${i}`);
-    expect(nearest('volum', [...others(199), 'volume'])).toBe('volume');
-    expect(nearest('volum', [...others(200), 'volume'])).toBeUndefined();
-    expect(nearest('v'.repeat(60), ['v'.repeat(61)])).toBe('v'.repeat(61));
-    expect(nearest('v'.repeat(61), ['v'.repeat(60)])).toBeUndefined();
+    expect(closestName('volum', [...others(199), 'volume'])).toBe('volume');
+    expect(closestName('volum', [...others(200), 'volume'])).toBeUndefined();
+    expect(closestName('v'.repeat(60), ['v'.repeat(61)])).toBe('v'.repeat(61));
+    expect(closestName('v'.repeat(61), ['v'.repeat(60)])).toBeUndefined();
   });
 });

@@ -1,7 +1,7 @@
 /** The nearest preferred value to any wanted one, against a search through every decade (IEC 60063). */
 import { describe, expect, it } from 'vitest';
 import { seeded } from '../../src/common/random.ts';
-import { nearest, series, seriesNames } from '../../src/common/series.ts';
+import { nearestAvailable, series, seriesNames } from '../../src/common/series.ts';
 
 const random = seeded(60063);
 /** Over all the sizes that parts have, from picofarads to gigaohms, as likely in one decade as in the next. */
@@ -25,14 +25,14 @@ describe.each(seriesNames)('%s', (name) => {
   it('has the nearest, with its neighbours, for any value', () => {
     for (let i = 0; i < 100; i++) {
       const wanted = anyValue();
-      expect(nearest(wanted, name), String(wanted)).toEqual(bySearch(wanted, all));
+      expect(nearestAvailable(wanted, name), String(wanted)).toEqual(bySearch(wanted, all));
     }
   });
 
   it('has each of its own values exactly, in every decade', () => {
     const wrong = all.filter((value, i) => {
       if (i % 3 > 0) return false;
-      const found = nearest(value, name);
+      const found = nearestAvailable(value, name);
       const inside = i > 0 && i < all.length - 1;
       return inside && !(found?.value === value && found.below === all[i - 1] && found.above === all[i + 1]);
     });
@@ -44,7 +44,7 @@ it('of a stock in any order, each value once', () => {
   for (let i = 0; i < 300; i++) {
     const stock = Array.from({ length: 1 + Math.floor(random() * 6) }, anyValue);
     const wanted = anyValue();
-    const found = nearest(wanted, { stock: [...stock, ...stock] });
+    const found = nearestAvailable(wanted, { stock: [...stock, ...stock] });
     expect(found).toEqual(
       bySearch(
         wanted,
@@ -59,13 +59,15 @@ it('takes the larger of two equally near, whichever was named first', () => {
     [100, 400],
     [400, 100],
   ])
-    expect(nearest(200, { stock })).toEqual({ value: 400, below: 100 });
+    expect(nearestAvailable(200, { stock })).toEqual({ value: 400, below: 100 });
 });
 
 it('a stock with values below one is a stock like any other', () => {
-  expect(nearest(0.5, { stock: [0.47, 0.22] })).toEqual({ value: 0.47, below: 0.22 });
-  expect(nearest(-5, 'E12')).toBeUndefined();
-  expect(nearest(Number.NaN, 'E12')).toBeUndefined();
-  expect(() => nearest(1, { stock: [0.5, 0] })).toThrow('the stock holds 0');
-  expect(() => nearest(1, { stock: [0.5, Number.POSITIVE_INFINITY] })).toThrow('the stock holds Infinity');
+  expect(nearestAvailable(0.5, { stock: [0.47, 0.22] })).toEqual({ value: 0.47, below: 0.22 });
+  expect(nearestAvailable(-5, 'E12')).toBeUndefined();
+  expect(nearestAvailable(Number.NaN, 'E12')).toBeUndefined();
+  expect(() => nearestAvailable(1, { stock: [0.5, 0] })).toThrow('the stock holds 0');
+  expect(() => nearestAvailable(1, { stock: [0.5, Number.POSITIVE_INFINITY] })).toThrow(
+    'the stock holds Infinity',
+  );
 });

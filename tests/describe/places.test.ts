@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { distance, nearest } from '../../src/common/nearest.ts';
+import { closestName, editDistance } from '../../src/common/nearest.ts';
 import { problem } from '../../src/common/problem.ts';
 import { decode } from '../../src/describe/decode.ts';
 import { formatDiagnostic, formatDiagnostics, toDiagnostics } from '../../src/describe/diagnostics.ts';
@@ -230,19 +230,19 @@ describe('nearest names', () => {
   test('distance counts insertions, deletions, changes and swaps of neighbours', () => {
     // Textbook pairs, from memory: kitten/sitting 3, ca/abc 3 under optimal string alignment.
     expect([
-      distance('kitten', 'sitting'),
-      distance('ca', 'abc'),
-      distance('nekc', 'neck'),
-      distance('', 'abc'),
+      editDistance('kitten', 'sitting'),
+      editDistance('ca', 'abc'),
+      editDistance('nekc', 'neck'),
+      editDistance('', 'abc'),
     ]).toEqual([3, 3, 1, 3]);
   });
   test('near enough or not at all', () => {
-    expect(nearest('nekc', ['bridge', 'neck'])).toBe('neck');
-    expect(nearest('volum', ['volume', 'volumes'])).toBe('volume');
-    expect(nearest('a1', ['A0', 'A1'])).toBe('A1');
-    expect(nearest('tone', ['volume', 'neck'])).toBeUndefined();
-    expect(nearest('4', ['1', '2', '3'])).toBeUndefined();
-    expect(nearest('x'.repeat(100), ['x'])).toBeUndefined();
+    expect(closestName('nekc', ['bridge', 'neck'])).toBe('neck');
+    expect(closestName('volum', ['volume', 'volumes'])).toBe('volume');
+    expect(closestName('a1', ['A0', 'A1'])).toBe('A1');
+    expect(closestName('tone', ['volume', 'neck'])).toBeUndefined();
+    expect(closestName('4', ['1', '2', '3'])).toBeUndefined();
+    expect(closestName('x'.repeat(100), ['x'])).toBeUndefined();
   });
 });
 

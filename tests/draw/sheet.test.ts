@@ -243,15 +243,15 @@ describe('each of a kit’s drawings', () => {
         const live = liveJoints(circuit, state);
         expect(sheet.emphasis).toEqual(circuit.joints.map((_, k) => (live.has(k) ? 'plain' : 'pale')));
         expect(live.size).toBeGreaterThan(0);
-        expect(sheet.shown).toBe(i);
-        expect(sheet.work).toBeUndefined();
+        expect(sheet.shownState).toBe(i);
+        expect(sheet.checklist).toBeUndefined();
         for (const part of circuit.kit.parts) {
           const joins = contactsOf(part).find(
-            ({ position }) => position === state.settings[part.name],
+            ({ position }) => position === state.positions[part.name],
           )?.joins;
           expect(sheet.closed.get(part.name)).toEqual(joins);
         }
-        expect(sheet.views.some((line) => line.includes('selected'))).toBe(true);
+        expect(sheet.headLines.some((line) => line.includes('selected'))).toBe(true);
       });
       // The whole shows the first position.
       expect(sheetOf(prepared).closed).toEqual(sheetOf(prepared, { state: 0 }).closed);
@@ -276,16 +276,18 @@ describe('each of a kit’s drawings', () => {
         const wanted = when > number ? 'absent' : joints.includes(i) ? 'new' : 'plain';
         expect(sheet.emphasis?.[i]).toBe(wanted);
       });
-      expect(sheet.shown).toBeUndefined();
-      expect(sheet.views.join(' ')).toContain(`Step ${number} of ${steps.length}: ${title.toLowerCase()}`);
-      expect(sheet.views).toHaveLength(2);
+      expect(sheet.shownState).toBeUndefined();
+      expect(sheet.headLines.join(' ')).toContain(
+        `Step ${number} of ${steps.length}: ${title.toLowerCase()}`,
+      );
+      expect(sheet.headLines).toHaveLength(2);
     });
   });
 
   it('of the whole: nothing stands out, no page, a tint for each pickup', () => {
     const sheet = sheetOf(kestrel);
     for (const key of ['emphasis', 'shown', 'work', 'page']) expect(key in sheet).toBe(false);
-    expect(sheet.views).toHaveLength(2);
+    expect(sheet.headLines).toHaveLength(2);
     const page = { width: 210, height: 297, margin: 10 };
     expect(sheetOf(kestrel, { page }).page).toEqual(page);
     const pickups = kestrel.circuit.kit.parts.filter(isPickup).map(({ name }) => name);
@@ -293,7 +295,7 @@ describe('each of a kit’s drawings', () => {
     expect([...sheet.pickups.values()].every((words) => words.endsWith(', hot'))).toBe(true);
     expect(sheet.pickups.size).toBe(pickups.length);
     // A print has no colours for its line to speak of.
-    expect(sheetOf(kestrel, { theme: 'print' }).views).not.toEqual(sheet.views);
-    expect(sheetOf(kestrel, { theme: 'dark' }).views).toEqual(sheet.views);
+    expect(sheetOf(kestrel, { theme: 'print' }).headLines).not.toEqual(sheet.headLines);
+    expect(sheetOf(kestrel, { theme: 'dark' }).headLines).toEqual(sheet.headLines);
   });
 });

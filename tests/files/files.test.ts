@@ -7,7 +7,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { kitFiles } from '../../src/files/find-kits.ts';
 import { arrangementErrors } from '../../src/files/layouts.ts';
 import { loadKit } from '../../src/files/load.ts';
-import { WriteError, writeWhole } from '../../src/files/write.ts';
+import { WriteError, writeAtomically } from '../../src/files/write.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'solderleaf-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -53,15 +53,15 @@ describe('a file is written whole or not at all', () => {
     if (kind === 'file') writeFileSync(join(out, there), '');
     else mkdirSync(join(out, there));
     const file = join(out, target);
-    expect(() => writeWhole(file, 'x')).toThrow(WriteError);
-    expect(() => writeWhole(file, 'x')).toThrow(`cannot write ${file}: ${reason}`);
+    expect(() => writeAtomically(file, 'x')).toThrow(WriteError);
+    expect(() => writeAtomically(file, 'x')).toThrow(`cannot write ${file}: ${reason}`);
     expect(readdirSync(out)).toEqual([there]);
   });
 
   it('folders are made where they are missing', () => {
     const file = join(folder, 'a/b/c/d.svg');
-    expect(writeWhole(file, 'x')).toBe(true);
-    expect(writeWhole(file, 'x')).toBe(false);
+    expect(writeAtomically(file, 'x')).toBe(true);
+    expect(writeAtomically(file, 'x')).toBe(false);
     expect(readFileSync(file, 'utf8')).toBe('x');
   });
 });

@@ -14,7 +14,7 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { seeded } from '../../src/common/random.ts';
-import { tempFileName, writeWhole } from '../../src/files/write.ts';
+import { tempFileName, writeAtomically } from '../../src/files/write.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'solderleaf-'));
 afterAll(() => {
@@ -104,7 +104,7 @@ describe('a run that is killed', () => {
     const dead = spawnSync('true').pid;
     const [left, live] = [tempFileName(dead), tempFileName(process.pid)];
     for (const name of [left, live, '.solderleaf-note.part']) writeFileSync(join(out, name), 'mine');
-    expect(writeWhole(join(out, 'one.svg'), 'x')).toBe(true);
+    expect(writeAtomically(join(out, 'one.svg'), 'x')).toBe(true);
     expect(readdirSync(out).sort()).toEqual([live, '.solderleaf-note.part', 'one.svg'].sort());
   });
 });

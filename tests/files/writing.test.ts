@@ -19,7 +19,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { isForeign } from '../../src/files/foreign.ts';
 import { isBytes, LARGEST_DRAWING, LARGEST_KIT, readBytes, whyNot } from '../../src/files/read-file.ts';
 import { whyNotRead, whyNotWritten } from '../../src/files/reason.ts';
-import { holds, WriteError, writeWhole } from '../../src/files/write.ts';
+import { hasContent, WriteError, writeAtomically } from '../../src/files/write.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'solderleaf-writing-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -32,12 +32,12 @@ const put = (name: string, content: string | Uint8Array): string => {
 describe('writing', () => {
   it('says whether the file changed, and touches none that holds the same', () => {
     const file = path('one.svg');
-    expect(writeWhole(file, 'one')).toBe(true);
+    expect(writeAtomically(file, 'one')).toBe(true);
     const before = statSync(file, { bigint: true });
-    expect(writeWhole(file, 'one')).toBe(false);
+    expect(writeAtomically(file, 'one')).toBe(false);
     expect(statSync(file, { bigint: true }).ino).toBe(before.ino);
-    expect(writeWhole(file, 'two')).toBe(true);
-    expect(writeWhole(file, new Uint8Array([116, 119, 111]))).toBe(false);
+    expect(writeAtomically(file, 'two')).toBe(true);
+    expect(writeAtomically(file, new Uint8Array([116, 119, 111]))).toBe(false);
     expect(readFileSync(file, 'utf8')).toBe('two');
     expect(readdirSync(folder)).toEqual(['one.svg']);
   });
@@ -45,31 +45,31 @@ describe('writing', () => {
     const file = put('kept.svg', 'old');
     for (const mode of [0o600, 0o640, 0o755]) {
       chmodSync(file, mode);
-      writeWhole(file, `new ${mode}`);
+      writeAtomically(file, `new ${mode}`);
       expect(statSync(file).mode & 0o777).toBe(mode);
     }
   });
   it('replaces a link and leaves alone what it leads to', () => {
     const target = put('target.svg', 'mine');
     symlinkSync(target, path('link.svg'));
-    expect(writeWhole(path('link.svg'), 'new')).toBe(true);
+    expect(writeAtomically(path('link.svg'), 'new')).toBe(true);
     expect([readFileSync(target, 'utf8'), lstatSync(path('link.svg')).isSymbolicLink()]).toEqual([
       'mine',
       false,
     ]);
   });
   it('makes the folders above, and none where a file stands', () => {
-    expect(writeWhole(path('a/b/c.svg'), 'x')).toBe(true);
+    expect(writeAtomically(path('a/b/c.svg'), 'x')).toBe(true);
     put('file', 'x');
     for (const name of ['file/x.svg', 'file/a/b/x.svg']) {
-      const write = (): boolean => writeWhole(path(name), 'x');
+      const write = (): boolean => writeAtomically(path(name), 'x');
       expect(write).toThrow(WriteError);
       expect(write).toThrow('there is a file where the folder should be');
     }
     mkdirSync(path('sub'));
     let thrown: unknown;
     try {
-      writeWhole(path('sub'), 'x');
+      writeAtomically(path('sub'), 'x');
     } catch (caught) {
       thrown = caught;
     }
@@ -82,12 +82,12 @@ describe('writing', () => {
   });
   it('a file holds just what it holds', () => {
     const file = put('held', 'abc');
-    expect(holds(file, 'abc')).toBe(true);
-    expect(holds(file, new Uint8Array([97, 98, 99]))).toBe(true);
-    for (const other of ['abd', 'ab', 'abcd', '']) expect(holds(file, other), other).toBe(false);
-    expect(holds(path('none'), '')).toBe(false);
-    expect(holds(folder, '')).toBe(false);
-    expect(holds(put('empty', ''), '')).toBe(true);
+    expect(hasContent(file, 'abc')).toBe(true);
+    expect(hasContent(file, new Uint8Array([97, 98, 99]))).toBe(true);
+    for (const other of ['abd', 'ab', 'abcd', '']) expect(hasContent(file, other), other).toBe(false);
+    expect(hasContent(path('none'), '')).toBe(false);
+    expect(hasContent(folder, '')).toBe(false);
+    expect(hasContent(put('empty', ''), '')).toBe(true);
   });
 });
 

@@ -15,7 +15,7 @@ it('quotes sixty characters of a text whole, and cuts a longer one there', () =>
 it('quotes nothing that would break the line or that a terminal would obey', () =>
   expect(touching('a\nb\u001b[31mc\u2028d')).toBe('“a b [31mc d” touches “b”'));
 it('cuts what differs after 120 characters', () => {
-  const { message } = finding('drawn-otherwise', undefined, {
+  const { message } = finding('differs-from-kit', undefined, {
     what: 'a',
     drawn: 'd'.repeat(200),
     described: 'k'.repeat(200),

@@ -106,7 +106,7 @@ describe('components, whose legs look alike', () => {
             .replace(/(<rect[^>]*fill=")#[\da-f]{6}("[^>]*class="sl-body")/, '$1#123456$2'),
         );
         expect(changed).not.toBe(text);
-        const found = inspect(changed, kit).filter(({ rule }) => rule === 'drawn-otherwise');
+        const found = inspect(changed, kit).filter(({ rule }) => rule === 'differs-from-kit');
         expect([...new Set(found.map(({ message }) => message.split(':')[0]))]).toEqual([`“part-${name}”`]);
       }
   });

@@ -25,7 +25,7 @@ it.each(['wires', 'colours'])('the group of %s painted before the parts is found
   const first = without.indexOf('<g id="wren-hs-part-');
   const moved = without.slice(0, first) + group + without.slice(first);
   expect(moved).toHaveLength(svg.length);
-  expect(inspect(moved, kit).map(({ rule }) => rule)).toContain('drawn-otherwise');
+  expect(inspect(moved, kit).map(({ rule }) => rule)).toContain('differs-from-kit');
 });
 
 /** The finding's words, for a change of one drawing. */
@@ -69,7 +69,7 @@ it('an element that is there twice is found, also where it is the last of its gr
   const twice = await wordsFor('wren-hs', (svg) =>
     svg.replace(/(<text[^>]*>[^<]*<\/text>)(<\/g>)/, '$1$1$2'),
   );
-  expect(twice.join('\n')).toMatch(/drawn-otherwise/);
+  expect(twice.join('\n')).toMatch(/differs-from-kit/);
 });
 
 it('colour codes are looked at in a whole drawing whatever the kit is called, and not in that of a step', async () => {
@@ -82,8 +82,8 @@ it('colour codes are looked at in a whole drawing whatever the kit is called, an
   const group = /<g id="wren-step-2-colours".*?>PK<\/text>/s.exec(whole)?.[0] ?? '';
   expect(group).not.toBe('');
   const changed = whole.replace(group, group.replace('>PK<', '>GY<'));
-  expect(inspect(changed, kit).map(({ rule }) => rule)).toContain('drawn-otherwise');
+  expect(inspect(changed, kit).map(({ rule }) => rule)).toContain('differs-from-kit');
   expect(
     inspect(await drawnIn(kit, 'plate-row', { effort, step: 3 }), kit).map(({ rule }) => rule),
-  ).not.toContain('drawn-otherwise');
+  ).not.toContain('differs-from-kit');
 });

@@ -9,20 +9,20 @@ import { centreOf, overlaps } from '../../src/common/geometry.ts';
 import { seeded } from '../../src/common/random.ts';
 import {
   type Area,
+  areaContains,
   boundsOf,
   boxOf,
-  boxOfStretch,
-  crosses,
-  distanceTo,
+  boxOfSegment,
+  distanceToSegment,
   grown,
   grownArea,
-  holdsBox,
   inArea,
-  inks,
   isRound,
-  near,
-  type Stretch,
-  stretchesOf,
+  isWithin,
+  type Segment,
+  segmentHitsRect,
+  segmentsOf,
+  strokeHitsRect,
   touchesArea,
 } from '../../src/inspect/space.ts';
 
@@ -31,7 +31,7 @@ const whole = (from: number, to: number): number => from + Math.floor(random() *
 const point = (): Point => ({ x: whole(-9, 9), y: whole(-9, 9) });
 const box = (least = 1): Rect => ({ ...point(), width: whole(least, 9), height: whole(least, 9) });
 const rounded = (): Area => ({ ...box(2), radius: random() < 0.3 ? 0 : whole(1, 6) });
-const line = (): Stretch => {
+const line = (): Segment => {
   const [a, b] = [point(), point()];
   const way = whole(0, 4);
   return { a, b: way === 0 ? { x: a.x, y: b.y } : way === 1 ? { x: b.x, y: a.y } : way === 2 ? a : b };
@@ -54,7 +54,7 @@ function pointsIn(r: Rect, edge = 0, side = 24): readonly Point[] {
   const steps = Array.from({ length: side + 1 }, (_, i) => edge + (i / side) * (1 - 2 * edge));
   return steps.flatMap((u) => steps.map((v) => ({ x: r.x + u * r.width, y: r.y + v * r.height })));
 }
-const on = ({ a, b }: Stretch, t: number): Point => ({ x: a.x + t * (b.x - a.x), y: a.y + t * (b.y - a.y) });
+const on = ({ a, b }: Segment, t: number): Point => ({ x: a.x + t * (b.x - a.x), y: a.y + t * (b.y - a.y) });
 /** Whether some whole unit square lies in both. */
 function shareSquare(r: Rect, s: Rect): boolean {
   for (let x = -14; x < 23; x++)
@@ -105,7 +105,7 @@ describe('boxes', () => {
   it('the box of a line is that of its ends, and of boxes that of all their corners', () => {
     for (let i = 0; i < 60; i++) {
       const one = line();
-      expect(boxOfStretch(one)).toEqual(boxOf([one.a, one.b]));
+      expect(boxOfSegment(one)).toEqual(boxOf([one.a, one.b]));
       const boxes = [box(), box(), box()];
       expect(boundsOf(boxes)).toEqual(boxOf(boxes.flatMap((b) => pointsIn(b, 0, 1))));
     }
@@ -149,7 +149,7 @@ describe('areas with round corners', () => {
     };
     const held = ({ area, r }: ReturnType<typeof draw>): boolean =>
       pointsIn(r, 0, 4).every((p) => inRounded(area, p, 0.01));
-    expect(wrong(1500, draw, (one) => holdsBox(one.area, one.r) === held(one))).toEqual([]);
+    expect(wrong(1500, draw, (one) => areaContains(one.area, one.r) === held(one))).toEqual([]);
     expect(share(1000, () => held(draw()))).toBeGreaterThan(0.1);
   });
   it('a box touches where one of its inner points is in, an edge or a corner alone does not', () => {
@@ -214,7 +214,7 @@ describe('lines', () => {
           Math.hypot(p.x - q.x, p.y - q.y),
         ),
       );
-      const found = distanceTo(p, one);
+      const found = distanceToSegment(p, one);
       // The raster is at most 0.064 wide.
       return found <= least + 1e-9 && found > least - 0.04;
     };
@@ -234,7 +234,7 @@ describe('lines', () => {
         .slice(1)
         .some((t, i) => t - (ts[i] ?? 0) > 1e-9 && inside(grown(r, -1e-9), on(one, ((ts[i] ?? 0) + t) / 2)));
     };
-    expect(wrong(5000, draw, (one) => crosses(one.one, one.r) === inIt(one))).toEqual([]);
+    expect(wrong(5000, draw, (one) => segmentHitsRect(one.one, one.r) === inIt(one))).toEqual([]);
     expect(share(1000, () => inIt(draw()))).toBeGreaterThan(0.08);
   });
   it('a level or upright stroke inks half its width to either side, and its cap beyond either end', () => {
@@ -254,7 +254,7 @@ describe('lines', () => {
         level || length === 0
           ? { x: a.x + from, y: a.y - half, width: long, height: 2 * half }
           : { x: a.x - half, y: a.y + from, width: 2 * half, height: long };
-      return inks({ a, b }, half, cap, r) === shareSquare(ink, r);
+      return strokeHitsRect({ a, b }, half, cap, r) === shareSquare(ink, r);
     };
     expect(wrong(1200, draw, fits)).toEqual([]);
   });
@@ -266,7 +266,7 @@ describe('lines', () => {
     };
     const fits = ({ one, r, half }: ReturnType<typeof draw>): boolean => {
       const least = Math.min(...Array.from({ length: 201 }, (_, i) => fromBox(r, on(one, i / 200))));
-      return Math.abs(least - half) < 0.05 || inks(one, half, 0, r) === least < half;
+      return Math.abs(least - half) < 0.05 || strokeHitsRect(one, half, 0, r) === least < half;
     };
     expect(wrong(800, draw, fits)).toEqual([]);
   });
@@ -276,8 +276,8 @@ describe('lines', () => {
       const middle = { x: at.x + radius, y: at.y + radius };
       const round = { ...at, width: 2 * radius, height: 2 * radius, radius };
       return (
-        near(one, round, by) === distanceTo(middle, one) < radius + by &&
-        near(one, { ...r, radius: 0 }, by) === crosses(one, grown(r, by))
+        isWithin(one, round, by) === distanceToSegment(middle, one) < radius + by &&
+        isWithin(one, { ...r, radius: 0 }, by) === segmentHitsRect(one, grown(r, by))
       );
     };
     expect(wrong(1500, draw, fits)).toEqual([]);
@@ -291,9 +291,9 @@ describe('lines', () => {
   });
   it('a run of points is as many lines as it has steps, each from where the one before ends', () => {
     const points = [point(), point(), point(), point()];
-    const lines = stretchesOf(points);
+    const lines = segmentsOf(points);
     expect(lines.map(({ a }) => a)).toEqual(points.slice(0, 3));
     expect(lines.map(({ b }) => b)).toEqual(points.slice(1));
-    expect(stretchesOf([point()])).toEqual([]);
+    expect(segmentsOf([point()])).toEqual([]);
   });
 });

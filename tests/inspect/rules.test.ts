@@ -112,7 +112,7 @@ const tamperings: Readonly<Record<Rule, () => string>> = {
     return wireOf({ x: x - 30, y: a.y - 30 }, { x, y: a.y - 30 }, { x, y: a.y });
   },
   broken: () => openings((_, a, b, c, d) => `L${a} ${b}M${Number(c) + 2} ${Number(d) + 2}`),
-  'loose-end': () =>
+  'end-not-on-lug': () =>
     change(/(-joint-\d+"[^>]*><path d="M)(\S+) /, (_, head, x) => `${head}${Number(x) + 40} `),
   lug: () => change('>sleeve</text>', '>tip</text>'),
   body: () => change(/ class="sl-body"/, ''),
@@ -121,7 +121,7 @@ const tamperings: Readonly<Record<Rule, () => string>> = {
   'other-kit': () => svg.replaceAll(`"${ID}-`, '"wren-hs-'),
   part: () => change('>tip</text>', '>top</text>'),
   'unknown-aspect': () => svg.replaceAll(`"${ID}-`, `"${ID}-sideways-`),
-  'drawn-otherwise': () => change(/( d="M[^"]*" stroke=")#[\da-f]{6}(" stroke-width="4")/, '$1#ffffff$2'),
+  'differs-from-kit': () => change(/( d="M[^"]*" stroke=")#[\da-f]{6}(" stroke-width="4")/, '$1#ffffff$2'),
   'joint-missing': () => change(new RegExp(`<g id="${ID}-joint-3".*?</g>`, 's'), ''),
   'joint-extra': () =>
     change(
@@ -174,7 +174,7 @@ describe('finer points', () => {
     const found = inspect(change('250 kΩ log', '500 kΩ log'), kit);
     expect(found.map(({ rule, message }) => `${rule}: ${message}`)).toEqual([
       'part: “tone-1” has “Tone 1 500 kΩ log”; described is “Tone 1 250 kΩ log”',
-      'drawn-otherwise: “part-tone-1”: the drawing has “500 kΩ log”, the kit gives “250 kΩ log”',
+      'differs-from-kit: “part-tone-1”: the drawing has “500 kΩ log”, the kit gives “250 kΩ log”',
     ]);
   });
   it('the limits themselves: text at 4.4:1 is found and at 4.6:1 is not; a wire 5.5 from a lug is found, 6.5 is not', () => {
@@ -194,7 +194,7 @@ describe('finer points', () => {
   it('a wire far from everything is let be', () => {
     const y = drawing.page.height - 3;
     const found = inspect(wireOf({ x: 40, y }, { x: 200, y }));
-    expect(found.map(({ rule }) => rule)).toEqual(['loose-end', 'loose-end']);
+    expect(found.map(({ rule }) => rule)).toEqual(['end-not-on-lug', 'end-not-on-lug']);
   });
   it('a bar beside a text, in the text’s own ink, takes nothing from its contrast', () => {
     const { box, order } = text('five-way');
@@ -231,7 +231,7 @@ describe('finer points', () => {
       `<g transform="translate(0 300)" id="${ID}-part-output"`,
     );
     expect(rules(moved)).toContain('joint-missing');
-    expect(rules(moved)).toContain('loose-end');
+    expect(rules(moved)).toContain('end-not-on-lug');
   });
   it('what could hide part of the drawing is not passed over', () => {
     for (const attribute of ['opacity="0.2"', 'style="fill:red"', 'transform="rotate(4)"'])

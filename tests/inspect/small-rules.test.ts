@@ -18,11 +18,11 @@ describe('parts and their lugs', () => {
     const ends = (d: string) =>
       drawnFindings(read(jack + wire(1, d))).map(({ rule, where }) => [rule, where]);
     expect(ends('M110 110L110 200L140 200L140 110')).toEqual([]);
-    expect(ends('M20 110L110 110')).toEqual([['loose-end', { x: 20, y: 110 }]]);
-    expect(ends('M110 110L20 110')).toEqual([['loose-end', { x: 20, y: 110 }]]);
+    expect(ends('M20 110L110 110')).toEqual([['end-not-on-lug', { x: 20, y: 110 }]]);
+    expect(ends('M110 110L20 110')).toEqual([['end-not-on-lug', { x: 20, y: 110 }]]);
     expect(ends('M10 10L20 10L20 30')).toEqual([
-      ['loose-end', { x: 10, y: 10 }],
-      ['loose-end', { x: 20, y: 30 }],
+      ['end-not-on-lug', { x: 10, y: 10 }],
+      ['end-not-on-lug', { x: 20, y: 30 }],
     ]);
   });
   it('every tag has a name, and no other tag of its part has the same', () => {

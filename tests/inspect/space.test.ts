@@ -6,20 +6,20 @@ import { paint } from '../../src/inspect/paint.ts';
 import { pageFindings } from '../../src/inspect/rules/page.ts';
 import { groundOf } from '../../src/inspect/rules/texts.ts';
 import { wireFindings } from '../../src/inspect/rules/wires.ts';
-import { boxOf, inArea, inks, touchesArea } from '../../src/inspect/space.ts';
+import { boxOf, inArea, strokeHitsRect, touchesArea } from '../../src/inspect/space.ts';
 import { parseXml } from '../../src/inspect/xml.ts';
 
 const box = { x: 0, y: 0, width: 10, height: 10 };
 const point = { a: { x: 5, y: 12 }, b: { x: 5, y: 12 } };
 
 it('a stretch without length is painted by its caps alone', () => {
-  expect(inks(point, 4, 0, box)).toBe(false);
-  expect(inks(point, 4, 4, box)).toBe(true);
+  expect(strokeHitsRect(point, 4, 0, box)).toBe(false);
+  expect(strokeHitsRect(point, 4, 4, box)).toBe(true);
 });
 it('a stretch with length is painted as wide as the stroke', () => {
   const level = { a: { x: 2, y: 12 }, b: { x: 8, y: 12 } };
-  expect(inks(level, 4, 0, box)).toBe(true);
-  expect(inks(level, 1, 0, box)).toBe(false);
+  expect(strokeHitsRect(level, 4, 0, box)).toBe(true);
+  expect(strokeHitsRect(level, 1, 0, box)).toBe(false);
 });
 
 it('corners no rounder than the area is small: a pill and a circle are touched where they are', () => {
@@ -46,7 +46,9 @@ describe('wires near one another', () => {
   const rules = (first: string, second: string): readonly string[] => {
     const drawing = readDrawing(sheet(first, second));
     if ('rule' in drawing) throw new Error(drawing.message);
-    return [...new Set(wireFindings(drawing).map(({ rule }) => rule))].filter((rule) => rule !== 'loose-end');
+    return [...new Set(wireFindings(drawing).map(({ rule }) => rule))].filter(
+      (rule) => rule !== 'end-not-on-lug',
+    );
   };
   it.each([
     ['level', 'M10 100L200 100', 'M10 109L200 109', 'M10 120L200 120'],

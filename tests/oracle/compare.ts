@@ -1,6 +1,6 @@
 /** The program's figures for one circuit and control setting, paired with the jobs that check them. */
 
-import { controlsAt, rolesOf } from '../../src/analyse/controls.ts';
+import { rolesOf, rotationsAt } from '../../src/analyse/controls.ts';
 import { solveLoads } from '../../src/analyse/loads.ts';
 import { readMeter } from '../../src/analyse/meter.ts';
 import { makeStateSolver, transferAt } from '../../src/analyse/response.ts';
@@ -49,7 +49,7 @@ export function loadChecks(circuit: Circuit): readonly Check[] {
         ),
         ...outside(circuit, own),
       ];
-      const name = `${pickup} ${JSON.stringify(state.settings)}`;
+      const name = `${pickup} ${JSON.stringify(state.positions)}`;
       return [
         ...pair(`load of ${name}`, bare, port, frequency, dcLoad, signalLoad),
         ...pair(`total load of ${name}`, played, port, frequency, total.dcLoad, total.signalLoad),
@@ -96,12 +96,12 @@ export function meterChecks(circuit: Circuit): readonly Check[] {
       { volume: 10, readings: volumeFull },
       { volume: 0, readings: volumeZero },
     ].flatMap(({ volume, readings }) => {
-      const own = ownNetlist(circuit.kit, state, controlsAt(roles, { volume, tone: 10 }));
+      const own = ownNetlist(circuit.kit, state, rotationsAt(roles, { volume, tone: 10 }));
       const bare = own.lines.filter((line) => line.pickup === undefined);
       const rows = [{ lugs: [tip], ...readings.jack }, ...readings.lugs];
       return rows.flatMap(({ lugs, disconnected, connected }) => {
         const port = { from: own.node(lugs[0] ?? ''), to: own.node(sleeve) };
-        const what = `reading at ${lugs[0]}, volume ${volume}, ${JSON.stringify(state.settings)}`;
+        const what = `reading at ${lugs[0]}, volume ${volume}, ${JSON.stringify(state.positions)}`;
         return [
           direct(`${what}, disconnected`, bare, port, disconnected),
           direct(`${what}, connected`, own.lines, port, connected),
@@ -173,7 +173,7 @@ export function responseChecks(
   const heard = makeStateSolver(circuit, state, rotations);
   const lines = [...own.lines, ...outside(circuit, own)];
   return state.sounding.map((pickup) => ({
-    what: `response of ${pickup} ${JSON.stringify(state.settings)} ${JSON.stringify(rotations)}`,
+    what: `response of ${pickup} ${JSON.stringify(state.positions)} ${JSON.stringify(rotations)}`,
     job: {
       lines,
       from: own.node(`${jack?.name}.tip`),

@@ -4,7 +4,7 @@
  */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { controlsAt, knobSteps, rolesOf } from '../../src/analyse/controls.ts';
+import { knobSettings, rolesOf, rotationsAt } from '../../src/analyse/controls.ts';
 import { makeCircuit, sampleCircuit, sampleNames } from '../analyse/kits.ts';
 import { type Check, loadChecks, meterChecks, portChecks, responseChecks, wrong } from './compare.ts';
 import { randomHarness } from './random-circuit.ts';
@@ -49,7 +49,7 @@ describe('samples', () => {
       // 50 a decade from 10 Hz, so that 1 kHz, where signal load is taken, is on the grid.
       expect(await failures(checks, 'dec 50 10 1e5')).toEqual([]);
       const turned = circuit.states.flatMap((state) =>
-        knobSteps.flatMap((knobs) => responseChecks(circuit, state, controlsAt(roles, knobs))),
+        knobSettings.flatMap((knobs) => responseChecks(circuit, state, rotationsAt(roles, knobs))),
       );
       expect(await failures(turned, 'dec 10 10 1e5')).toEqual([]);
     },

@@ -49,7 +49,7 @@ export function ownNetlist(kit: Kit, state: State, rotations: Readonly<Record<st
     if (!name.has(a)) name.set(a, to);
   };
   for (const { from, to } of kit.joints) merge(`${from.part}.${from.lug}`, `${to.part}.${to.lug}`);
-  for (const group of state.joins) for (const lug of group) merge(group[0] ?? lug, lug);
+  for (const group of state.closedContacts) for (const lug of group) merge(group[0] ?? lug, lug);
 
   const raw: Line[] = [];
   const R = (a: string, b: string, value: number, pickup?: string) =>

@@ -198,7 +198,8 @@ export async function relationErrors(circuits: readonly Circuit[]): Promise<read
   const ours = new Map(circuits.map((circuit) => [circuit, solveLoads(circuit)]));
   const errors: string[] = [];
   for (const { circuit, state, s, id, margins, sounding, short, gap, at, loudest } of chained) {
-    const say = (what: string) => errors.push(`${circuit.kit.id} ${JSON.stringify(state.settings)}: ${what}`);
+    const say = (what: string) =>
+      errors.push(`${circuit.kit.id} ${JSON.stringify(state.positions)}: ${what}`);
     const sure = [...margins].filter(([, margin]) => Math.abs(margin - 1) > NEAR).map(([name]) => name);
     const sounds = (names: readonly string[]) => names.filter((name) => sure.includes(name)).join();
     if (sounds(sounding) !== sounds(state.sounding)) {

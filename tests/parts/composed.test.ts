@@ -100,7 +100,10 @@ describe('a switch that the kit describes', () => {
         ],
       }),
     );
-    expect(circuit.states.map(({ joins }) => joins)).toEqual([[['off.1', 'off.to']], [['off.to', 'off.3']]]);
+    expect(circuit.states.map(({ closedContacts }) => closedContacts)).toEqual([
+      [['off.1', 'off.to']],
+      [['off.to', 'off.3']],
+    ]);
   });
 
   it.each([
@@ -157,7 +160,7 @@ describe('a push-pull pot', () => {
   it('doubles the positions, and is a volume in each', () => {
     const kit = kitOf(kitValue(lever, { kind: 'push-pull' }, ['neck.ground > volume.case']));
     const loads = solveLoads(buildCircuit(kit));
-    expect(loads.map(({ state }) => state.settings)).toEqual(
+    expect(loads.map(({ state }) => state.positions)).toEqual(
       [1, 2, 3].flatMap((selector) => [1, 2].map((volume) => ({ selector, volume }))),
     );
     // 500k across each, pushed in or pulled out.
@@ -176,7 +179,7 @@ describe('a push-pull pot', () => {
     );
     const at = (selector: number, volume: number) =>
       buildCircuit(kit).states.find(
-        ({ settings }) => settings.selector === selector && settings.volume === volume,
+        ({ positions }) => positions.selector === selector && positions.volume === volume,
       )?.sounding;
     expect([at(3, 1), at(3, 2), at(1, 2)]).toEqual([['neck'], ['bridge', 'neck'], ['bridge']]);
   });

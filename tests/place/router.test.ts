@@ -4,7 +4,13 @@
  */
 import { describe, expect, it } from 'vitest';
 import { seeded } from '../../src/common/random.ts';
-import { type Direction, type Gate, Grid, type Task, type Track } from '../../src/place/route/grid.ts';
+import {
+  type AccessPoint,
+  type Direction,
+  Grid,
+  type RoutedPath,
+  type RouteRequest,
+} from '../../src/place/route/grid.ts';
 import { Router } from '../../src/place/route/route.ts';
 
 const [COLUMNS, ROWS] = [16, 13];
@@ -13,15 +19,19 @@ const random = seeded(60771);
 const upTo = (most: number): number => Math.floor(random() * (most + 1));
 const anyNode = (): number => (1 + upTo(ROWS - 3)) * COLUMNS + 1 + upTo(COLUMNS - 3);
 
-const gateAt = (x: number, y: number, inward: Direction, price = 0): Gate => ({
+const gateAt = (x: number, y: number, inward: Direction, price = 0): AccessPoint => ({
   node: y * COLUMNS + x,
   inward,
   price,
 });
-const wire = (from: readonly Gate[], to: readonly Gate[], weight = 1): Task => ({ from, to, weight });
+const wire = (from: readonly AccessPoint[], to: readonly AccessPoint[], weight = 1): RouteRequest => ({
+  from,
+  to,
+  weight,
+});
 
 /** Up to three gates of a lug, at nodes that are no other lug's. */
-const anyGates = (others: Set<number>): readonly Gate[] =>
+const anyGates = (others: Set<number>): readonly AccessPoint[] =>
   Array.from({ length: 1 + upTo(2) }, () => {
     let node = anyNode();
     while (others.has(node)) node = anyNode();
@@ -29,7 +39,7 @@ const anyGates = (others: Set<number>): readonly Gate[] =>
     return { node, inward: upTo(3) as Direction, price: upTo(5) };
   });
 
-function anySheet(wires: number): { readonly grid: Grid; readonly tasks: readonly Task[] } {
+function anySheet(wires: number): { readonly grid: Grid; readonly tasks: readonly RouteRequest[] } {
   const grid = new Grid(COLUMNS, ROWS);
   const gates = new Set<number>();
   const tasks = Array.from({ length: wires }, () =>
@@ -44,7 +54,7 @@ function anySheet(wires: number): { readonly grid: Grid; readonly tasks: readonl
 }
 
 /** Where a track goes in and out of each of its nodes: its headings, from the lug it leaves to the lug it ends in. */
-function headings(task: Task, { from, to, nodes }: Track): readonly number[] {
+function headings(task: RouteRequest, { from, to, nodes }: RoutedPath): readonly number[] {
   const [begin, end] = [task.from[from], task.to[to]];
   if (!begin || !end) throw new Error('no such gate');
   expect([nodes[0], nodes.at(-1)]).toEqual([begin.node, end.node]);
@@ -56,14 +66,18 @@ function headings(task: Task, { from, to, nodes }: Track): readonly number[] {
 }
 
 /** Node and axis of everything a track takes: straight on one axis, in a bend both. */
-function slots(task: Task, track: Track): readonly string[] {
+function slots(task: RouteRequest, track: RoutedPath): readonly string[] {
   const all = headings(task, track);
   return track.nodes.flatMap((node, i) =>
     [...new Set([(all[i] ?? 0) % 2, (all[i + 1] ?? 0) % 2])].map((axis) => `${node} ${axis}`),
   );
 }
 
-function checkWays(grid: Grid, tasks: readonly Task[], tracks: readonly (Track | undefined)[]): void {
+function checkWays(
+  grid: Grid,
+  tasks: readonly RouteRequest[],
+  tracks: readonly (RoutedPath | undefined)[],
+): void {
   const taken: string[] = [];
   tasks.forEach((task, i) => {
     const track = tracks[i];
@@ -86,8 +100,8 @@ function checkWays(grid: Grid, tasks: readonly Task[], tracks: readonly (Track |
 /** What all ways cost: 2 a step, 7 a bend, 44 a crossing, 24 where two follow one another, 10 for a hook beside a bend. */
 function costOf(
   grid: Grid,
-  tasks: readonly Task[],
-  tracks: readonly (Track | undefined)[],
+  tasks: readonly RouteRequest[],
+  tracks: readonly (RoutedPath | undefined)[],
   crossing = 44,
   close = 24,
 ): number {
@@ -178,11 +192,11 @@ describe('all wires of a sheet', () => {
 });
 
 /** Tasks with a gate at either end of ways that do not meet, most of the sheet beside them closed: these wires do fit. */
-function fittingSheet(draw: () => number): { readonly grid: Grid; readonly tasks: readonly Task[] } {
+function fittingSheet(draw: () => number): { readonly grid: Grid; readonly tasks: readonly RouteRequest[] } {
   const upto = (most: number): number => Math.floor(draw() * (most + 1));
   const grid = new Grid(COLUMNS, ROWS);
   const taken = new Set<number>();
-  const tasks: Task[] = [];
+  const tasks: RouteRequest[] = [];
   for (let i = 0; i < 24; i++) {
     const nodes = [(1 + upto(ROWS - 3)) * COLUMNS + 1 + upto(COLUMNS - 3)];
     if (taken.has(nodes[0] ?? 0)) continue;
@@ -226,7 +240,7 @@ it('wires that are known to fit are laid, however narrow it is', () => {
 });
 
 describe('a sheet', () => {
-  const across = (y: number): Task => wire([gateAt(2, y, 2)], [gateAt(12, y, 0)]);
+  const across = (y: number): RouteRequest => wire([gateAt(2, y, 2)], [gateAt(12, y, 0)]);
 
   it('is given up as soon as its wires together cost too much, and not before', () => {
     const grid = new Grid(COLUMNS, ROWS);

@@ -4,9 +4,9 @@
  */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Direction, type Gate, Grid, type Task } from '../../src/place/route/grid.ts';
-import { Queue } from '../../src/place/route/queue.ts';
-import { type Prices, Search } from '../../src/place/route/search.ts';
+import { type AccessPoint, type Direction, Grid, type RouteRequest } from '../../src/place/route/grid.ts';
+import { BucketQueue } from '../../src/place/route/queue.ts';
+import { PathSearch, type RoutingCosts } from '../../src/place/route/search.ts';
 
 const SEED = 60757;
 const [COLUMNS, ROWS] = [9, 8];
@@ -18,7 +18,7 @@ const gate = fc
     inward: fc.constantFrom<Direction>(0, 1, 2, 3),
     price: fc.nat({ max: 9 }),
   })
-  .map((one): Gate => one);
+  .map((one): AccessPoint => one);
 const scene = fc.record({
   blocked: fc.array(inner.map(nodeOf), { maxLength: 12 }),
   used: fc.array(fc.record({ node: inner.map(nodeOf), axis: fc.nat({ max: 1 }) }), { maxLength: 16 }),
@@ -30,9 +30,9 @@ const scene = fc.record({
 type Scene = typeof scene extends fc.Arbitrary<infer T> ? T : never;
 
 const BASE = { step: 2, bend: 7, crossing: 44, closeCrossing: 24, hook: 10, conflict: 12, overestimate: 0 };
-const pricesOf = (task: Task): Prices => ({ ...BASE, step: BASE.step * task.weight });
+const pricesOf = (task: RouteRequest): RoutingCosts => ({ ...BASE, step: BASE.step * task.weight });
 
-function set({ blocked, used, extraCost, from, to, weight }: Scene): { grid: Grid; task: Task } {
+function set({ blocked, used, extraCost, from, to, weight }: Scene): { grid: Grid; task: RouteRequest } {
   const grid = new Grid(COLUMNS, ROWS);
   for (const node of blocked) if (!grid.blocked[node]) grid.close(node, 1);
   for (const { node, axis } of used) grid.used[node * 2 + axis] = 1;
@@ -41,7 +41,7 @@ function set({ blocked, used, extraCost, from, to, weight }: Scene): { grid: Gri
 }
 
 /** Least cost of all ways, by relaxing every state until nothing falls any more. */
-function plainly(grid: Grid, { from, to }: Task, prices: Prices): number {
+function plainly(grid: Grid, { from, to }: RouteRequest, prices: RoutingCosts): number {
   const STEPS = [1, COLUMNS, -1, -COLUMNS];
   const own = new Set(to.map(({ node }) => node));
   const taken = (node: number, axis: number): boolean => (grid.used[node * 2 + axis] ?? 0) > 0;
@@ -97,7 +97,7 @@ describe('the search for a way', () => {
     check((one) => {
       const { grid, task } = set(one);
       const prices = pricesOf(task);
-      const found = new Search(grid).run(task, prices);
+      const found = new PathSearch(grid).run(task, prices);
       expect(found?.cost ?? Infinity).toBe(plainly(grid, task, prices));
       if (found) ways++;
     });
@@ -107,7 +107,7 @@ describe('the search for a way', () => {
   it('prices a way as it prices it when looking', () =>
     check((one) => {
       const { grid, task } = set(one);
-      const search = new Search(grid);
+      const search = new PathSearch(grid);
       const found = search.run(task, pricesOf(task));
       if (found) expect(search.price(task, found.track, pricesOf(task))).toBe(found.cost);
     }));
@@ -115,7 +115,7 @@ describe('the search for a way', () => {
   it('answers nothing dearer than it may cost, and what costs just that', () =>
     check((one) => {
       const { grid, task } = set(one);
-      const search = new Search(grid);
+      const search = new PathSearch(grid);
       const found = search.run(task, pricesOf(task));
       if (!found) return;
       expect(search.run(task, pricesOf(task), found.cost)?.cost).toBe(found.cost);
@@ -125,7 +125,7 @@ describe('the search for a way', () => {
   it('in overestimate finds a way wherever there is one, and never one cheaper than the cheapest', () =>
     check((one) => {
       const { grid, task } = set(one);
-      const search = new Search(grid);
+      const search = new PathSearch(grid);
       const best = search.run(task, pricesOf(task));
       const hasty = search.run(task, { ...pricesOf(task), overestimate: 4 });
       expect(hasty === undefined).toBe(best === undefined);
@@ -138,7 +138,7 @@ it('the queue gives the lowest key first, and the newest of equals', () =>
     fc.property(
       fc.array(fc.record({ push: fc.boolean(), key: fc.nat({ max: 5000 }) }), { maxLength: 200 }),
       (orders) => {
-        const queue = new Queue();
+        const queue = new BucketQueue();
         const waiting: { key: number; state: number }[] = [];
         let lowest = 0;
         orders.forEach(({ push, key }, state) => {

@@ -43,7 +43,7 @@ describe('with two switches', () => {
   const settings = (position: string) => {
     const found = of(position);
     if (typeof found === 'string') throw new Error(found);
-    return found.map(({ state = -1 }) => two.states[state]?.settings ?? {});
+    return found.map(({ state = -1 }) => two.states[state]?.positions ?? {});
   };
   it('a setting of one gives every state it has with the other, of both just one', () => {
     expect(two.states).toHaveLength(6);
@@ -51,7 +51,7 @@ describe('with two switches', () => {
     expect(settings('volume=2')).toHaveLength(3);
     expect(settings('selector=3,volume=1')).toEqual([{ selector: 3, volume: 1 }]);
     expect(settings(' volume = 2 , selector = 1 ')).toEqual([{ selector: 1, volume: 2 }]);
-    expect(settings('all')).toEqual(two.states.map((state) => state.settings));
+    expect(settings('all')).toEqual(two.states.map((state) => state.positions));
   });
   it.each([
     'selector=4',

@@ -1,6 +1,6 @@
 /** Preferred numbers. Source: IEC 60063:2015, read in two copies. */
 import { describe, expect, it } from 'vitest';
-import { nearest, series } from '../../src/common/series.ts';
+import { nearestAvailable, series } from '../../src/common/series.ts';
 
 const E24 = [10, 11, 12, 13, 15, 16, 18, 20, 22, 24, 27, 30, 33, 36, 39, 43, 47, 51, 56, 62, 68, 75, 82, 91];
 const E96 =
@@ -30,30 +30,32 @@ describe('IEC 60063', () => {
   });
 
   it('18 of the 24 are not in E96', () => {
-    expect(series.E24.filter((value) => nearest(value * 1e4, 'E96')?.value !== value * 1e4)).toHaveLength(18);
+    expect(
+      series.E24.filter((value) => nearestAvailable(value * 1e4, 'E96')?.value !== value * 1e4),
+    ).toHaveLength(18);
   });
 });
 
 describe('nearest by ratio', () => {
   it('to 500k: 470k in E12, 510k in E24, 499k in E96', () => {
-    expect(nearest(500e3, 'E12')).toEqual({ value: 470e3, below: 390e3, above: 560e3 });
-    expect(nearest(500e3, 'E24')).toEqual({ value: 510e3, below: 470e3, above: 560e3 });
-    expect(nearest(500e3, 'E96')).toEqual({ value: 499e3, below: 487e3, above: 511e3 });
+    expect(nearestAvailable(500e3, 'E12')).toEqual({ value: 470e3, below: 390e3, above: 560e3 });
+    expect(nearestAvailable(500e3, 'E24')).toEqual({ value: 510e3, below: 470e3, above: 560e3 });
+    expect(nearestAvailable(500e3, 'E96')).toEqual({ value: 499e3, below: 487e3, above: 511e3 });
   });
 
   it('crosses decades and takes the larger of two equally near', () => {
-    expect(nearest(9.9e5, 'E12')).toEqual({ value: 1e6, below: 820e3, above: 1.2e6 });
-    expect(nearest(500e3, { stock: [1e6, 250e3] })).toEqual({ value: 1e6, below: 250e3 });
+    expect(nearestAvailable(9.9e5, 'E12')).toEqual({ value: 1e6, below: 820e3, above: 1.2e6 });
+    expect(nearestAvailable(500e3, { stock: [1e6, 250e3] })).toEqual({ value: 1e6, below: 250e3 });
   });
 
   it('refuses a stock that is empty or holds something other than a value', () => {
     for (const stock of [[], [0], [470e3, -5], [NaN], [Infinity]])
-      expect(() => nearest(500e3, { stock }), String(stock)).toThrow(RangeError);
-    expect(() => nearest(0, { stock: [] })).toThrow('the stock is empty');
+      expect(() => nearestAvailable(500e3, { stock }), String(stock)).toThrow(RangeError);
+    expect(() => nearestAvailable(0, { stock: [] })).toThrow('the stock is empty');
   });
 
   it('has no answer to nothing', () => {
-    expect(nearest(0, 'E12')).toBeUndefined();
-    expect(nearest(Infinity, 'E12')).toBeUndefined();
+    expect(nearestAvailable(0, 'E12')).toBeUndefined();
+    expect(nearestAvailable(Infinity, 'E12')).toBeUndefined();
   });
 });

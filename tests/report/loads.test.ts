@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   readMeter,
-  solveKnobSteps,
+  solveKnobSettings,
   solveLimits,
   solveLoads,
   solveResponse,
@@ -80,7 +80,7 @@ describe('the tables', () => {
   });
 
   it('of settings say each setting once, beside its first pickup', () => {
-    const text = responseTable(solveKnobSteps(kestrel), true);
+    const text = responseTable(solveKnobSettings(kestrel), true);
     const rows = text.split('\n').slice(1);
     const at = rows.findIndex((row) => row.startsWith('selector 2'));
     expect(rows[at]).toMatch(/^selector 2 +10 +10 +middle/);

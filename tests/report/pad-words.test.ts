@@ -1,6 +1,6 @@
 /** Each advice about a resistor in words, from figures written down: what is always said, and what only when there is cause. */
 import { describe, expect, it } from 'vitest';
-import type { Alternative, Effect, Option, PadAdvice, PadPlan } from '../../src/analyse/index.ts';
+import type { Alternative, Effect, PadAdvice, PadOption, PadPlan } from '../../src/analyse/index.ts';
 import { padData } from '../../src/report/pad-data.ts';
 import { padReport } from '../../src/report/pad-report.ts';
 import { alternativeText, verdictOf, worseLines } from '../../src/report/pad-words.ts';
@@ -19,7 +19,13 @@ const lone = makeCircuit({
 /** In a state of the kit, from one DC load to another; the signal load is half of it. */
 const effect = (index: number, pickup: string, from: number, to: number, percent: number): Effect => ({
   index,
-  state: circuit.states[index] ?? { settings: {}, called: {}, joins: [], sounding: [], shorted: false },
+  state: circuit.states[index] ?? {
+    positions: {},
+    positionNames: {},
+    closedContacts: [],
+    sounding: [],
+    shorted: false,
+  },
   pickup,
   before: { dcLoad: from, signalLoad: from / 2 },
   after: { dcLoad: to, signalLoad: to / 2 },
@@ -27,7 +33,7 @@ const effect = (index: number, pickup: string, from: number, to: number, percent
   percent,
 });
 const solved = { effects: [], worse: [] };
-const option = (ohms: number, load: number, percent: number, effects: readonly Effect[] = []): Option => ({
+const option = (ohms: number, load: number, percent: number, effects: readonly Effect[] = []): PadOption => ({
   ohms,
   load,
   percent,

@@ -2,15 +2,15 @@
 import { describe, expect, it } from 'vitest';
 import {
   type Curve,
+  type CurveShape,
   type Limits,
   type PickupCurve,
   type PickupLoads,
-  type Range,
   type ResonanceLimits,
-  type Shape,
   type StateLoads,
   type StateResponse,
   solveLoads,
+  type ToleranceRange,
 } from '../../src/analyse/index.ts';
 import { columns } from '../../src/report/columns.ts';
 import { limitTables } from '../../src/report/meter-table.ts';
@@ -58,14 +58,14 @@ describe('columns', () => {
   });
 });
 
-const shape = (more: Partial<Shape> = {}): Shape => ({
+const shape = (more: Partial<CurveShape> = {}): CurveShape => ({
   plateau: -1,
   resonance: { frequency: 3456.7, height: 4.26, level: 3.2 },
   cutoff: 5678.4,
   ...more,
 });
-const curve = (own: Shape): Curve => ({ gain: [1, 0, 0.5], shape: own });
-const pickup = (name: string, own: Shape, reference: Shape, difference = {}): PickupCurve => ({
+const curve = (own: CurveShape): Curve => ({ gain: [1, 0, 0.5], shape: own });
+const pickup = (name: string, own: CurveShape, reference: CurveShape, difference = {}): PickupCurve => ({
   pickup: name,
   ...curve(own),
   reference: { gain: [2, 1e-12, 0.99995], shape: reference },
@@ -201,19 +201,24 @@ describe('the table of responses', () => {
 });
 
 describe('the tables of limits', () => {
-  const range = (low: number, high: number): Range => ({ low, nominal: low, high, method: 'search' });
+  const range = (low: number, high: number): ToleranceRange => ({
+    low,
+    nominal: low,
+    high,
+    method: 'search',
+  });
   const resonance = (low: number, high: number, least: number, most: number): ResonanceLimits => ({
     frequency: { low, nominal: low, high, method: '95 % of samples, uniform' },
     height: { low: least, nominal: least, high: most, method: '95 % of samples, uniform' },
     without: 0,
   });
-  const own = (name: string, dc: Range) => ({
+  const own = (name: string, dc: ToleranceRange) => ({
     pickup: name,
     dcLoad: dc,
     signalLoad: range(123_456, 654_321),
     total: { dcLoad: range(1, 2), signalLoad: range(999.4, 1000.6) },
   });
-  const both = (one: Range) => ({ disconnected: one, connected: range(8000, 9000) });
+  const both = (one: ToleranceRange) => ({ disconnected: one, connected: range(8000, 9000) });
   const net = circuit.nets.find(({ lugs }) => lugs.includes('selector.A1'));
   const tip = circuit.nets.find(({ lugs }) => lugs.includes('output.tip'));
   const limits: Limits = {

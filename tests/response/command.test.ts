@@ -4,7 +4,7 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSy
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { decibels, knobSteps, solveKnobSteps, solveResponse } from '../../src/analyse/index.ts';
+import { decibels, knobSettings, solveKnobSettings, solveResponse } from '../../src/analyse/index.ts';
 import { loadKit } from '../../src/files/load.ts';
 import { drawResponse } from '../../src/pipeline.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
@@ -46,8 +46,8 @@ it('--steps has every setting of the knobs in every state', async () => {
   const { status, stdout } = run(SAMPLE, '--steps');
   expect(status).toBe(0);
   const circuit = buildCircuit(await kitOf(SAMPLE));
-  const entries = solveKnobSteps(circuit);
-  expect(entries).toHaveLength(circuit.states.length * knobSteps.length);
+  const entries = solveKnobSettings(circuit);
+  expect(entries).toHaveLength(circuit.states.length * knobSettings.length);
   const lines = stdout.trimEnd().split('\n').slice(4);
   expect(lines).toHaveLength(
     entries.reduce((sum, { pickups }) => sum + pickups.length + (pickups.length > 1 ? 1 : 0), 0),

@@ -1,12 +1,18 @@
 /** What a plot says of curves written down: marks, what is against its reference, which references are one line, and silence. */
 import { describe, expect, it } from 'vitest';
-import type { Curve, FrequencyResponse, PickupCurve, Shape, StateResponse } from '../../src/analyse/index.ts';
+import type {
+  Curve,
+  CurveShape,
+  FrequencyResponse,
+  PickupCurve,
+  StateResponse,
+} from '../../src/analyse/index.ts';
 import { plotOf } from '../../src/annotate/plot.ts';
 import { makeCircuit, mixedSet } from '../analyse/kits.ts';
 
 const circuit = makeCircuit(mixedSet);
 const KNOBS = { volume: 7, tone: 10 };
-const curve = (shape: Partial<Shape> = {}, gain: readonly number[] = [1, 1, 1]): Curve => ({
+const curve = (shape: Partial<CurveShape> = {}, gain: readonly number[] = [1, 1, 1]): Curve => ({
   gain,
   shape: { plateau: 0, ...shape },
 });
@@ -52,8 +58,8 @@ describe('marks', () => {
 
 describe('a pickup against its reference', () => {
   const words = (
-    own: Partial<Shape>,
-    reference: Partial<Shape>,
+    own: Partial<CurveShape>,
+    reference: Partial<CurveShape>,
     difference: PickupCurve['difference'] = {},
   ) =>
     plot({ pickups: [pickup('bridge', curve(own), curve(reference), difference)], together: curve() })

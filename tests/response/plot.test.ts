@@ -148,7 +148,7 @@ describe.each(names)('%s', (name) => {
       const fall = words.map((one) => /^−3 dB at ([\d.]+) kHz$/.exec(one)).find(Boolean);
       expect(Number(fall?.[1]) * 1000).toBeCloseTo(Number(cutoff.toPrecision(3)), 6);
 
-      const badge = Object.values(state.settings).join('·') || '•';
+      const badge = Object.values(state.positions).join('·') || '•';
       const at = flags.indexOf(badge);
       expect(at, `flag ${badge}`).toBeGreaterThanOrEqual(0);
       if (states.length <= 10) expect(flags.slice(at + 1, at + 3).join(', ')).toBe(figure?.[0]);
@@ -170,9 +170,9 @@ describe.each(names)('%s', (name) => {
     const svg = svgOf(name);
     const ends = textsOf(group(svg, `${id}-names`)).map(({ words }) => words);
     const circuit = circuits.get(name);
-    for (const { settings, sounding } of circuit?.states ?? []) {
+    for (const { positions, sounding } of circuit?.states ?? []) {
       const label = sounding.map((one) => circuit?.kit.parts.find((part) => part.name === one)?.label);
-      const at = ends.indexOf(Object.values(settings).join('·') || '•');
+      const at = ends.indexOf(Object.values(positions).join('·') || '•');
       expect(ends[at + 1]).toBe(label.join(' + '));
     }
     expect(ends.filter((words) => words.startsWith('reference, ')).length).toBeGreaterThan(0);

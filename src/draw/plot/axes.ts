@@ -10,7 +10,7 @@ export interface Axes {
   readonly y: ScaleLinear<number, number>;
 }
 
-export interface Range {
+export interface AxisRange {
   readonly from: number;
   readonly to: number;
 }
@@ -18,7 +18,7 @@ export interface Range {
 /** Size of the figures along an axis. */
 export const TICK_SIZE = 11;
 
-export const axesOf = (box: Rect, hertz: Range, decibels: Range): Axes => ({
+export const axesOf = (box: Rect, hertz: AxisRange, decibels: AxisRange): Axes => ({
   box,
   x: scaleLog([hertz.from, hertz.to], [box.x, box.x + box.width]),
   y: scaleLinear([decibels.from, decibels.to], [box.y + box.height, box.y]),

@@ -5,7 +5,7 @@ import { around, at, type Point, type Rect } from '../../common/geometry.ts';
 import { textWidth } from '../../common/text.ts';
 import type { Pen } from '../pen.ts';
 import type { Theme } from '../theme.ts';
-import { type Axes, axesOf, drawAxes, type Range } from './axes.ts';
+import { type Axes, type AxisRange, axesOf, drawAxes } from './axes.ts';
 import { badgeWidth, drawBadge } from './badge.ts';
 import {
   dataOf,
@@ -29,7 +29,7 @@ const LEFT = 26;
 const LEADER = 18;
 const SIZE = CARD_TYPE.small;
 /** Where pickups resonate; hertz. */
-const HERTZ: Range = { from: 200, to: 20_000 };
+const HERTZ: AxisRange = { from: 200, to: 20_000 };
 
 export const panelHeight = (plot: Plot): number =>
   HEAD + FIELD + AXIS + FOOT + ROW * Math.max(1, ...plot.states.map(({ rows }) => rows.length));
@@ -49,7 +49,7 @@ export const panelWidth = (plot: Plot): number =>
   );
 
 /** One range for all panels, so that they compare: room over the highest peak, and well below the lowest plateau. */
-export function panelLevels(plot: Plot): Range {
+export function panelLevels(plot: Plot): AxisRange {
   const traces = plot.states.flatMap(({ trace, references }) =>
     trace ? [trace, ...references.map((one) => one.trace)] : [],
   );
@@ -60,7 +60,14 @@ export function panelLevels(plot: Plot): Range {
   return { from: Math.floor((lowest - 11) / 6) * 6, to: top };
 }
 
-export function drawPanel(pen: Pen, plot: Plot, index: number, box: Rect, levels: Range, theme: Theme): void {
+export function drawPanel(
+  pen: Pen,
+  plot: Plot,
+  index: number,
+  box: Rect,
+  levels: AxisRange,
+  theme: Theme,
+): void {
   const state = plot.states[index];
   if (!state) return;
   const id = `${plot.id}-position-${index + 1}`;

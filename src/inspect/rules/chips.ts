@@ -3,7 +3,7 @@ import { centreOf, overlaps } from '../../common/geometry.ts';
 import { CLASS } from '../../draw/classes.ts';
 import type { Chip, Drawing, DrawnWire } from '../drawing.ts';
 import { type Finding, finding } from '../finding.ts';
-import { crosses, distanceTo, grown } from '../space.ts';
+import { distanceToSegment, grown, segmentHitsRect } from '../space.ts';
 
 /** How far from a chip's middle its wire may run, drawing units: coordinates are rounded to whole ones. */
 const ASTRAY = 1;
@@ -19,7 +19,7 @@ export function chipFindings({ chips, wires, parts, shapes }: Drawing): readonly
     const say = (what: string): Finding => finding('chip-place', centreOf(shape.area), { code, what });
     const own = wireOf(chip, wires);
     const under = wires.filter(({ stretches, half }) =>
-      stretches.some((line) => crosses(line, grown(shape.outer, half))),
+      stretches.some((line) => segmentHitsRect(line, grown(shape.outer, half))),
     );
     return [
       ...(own ? [] : [say('lies on no wire, or on several')]),
@@ -35,6 +35,8 @@ export function chipFindings({ chips, wires, parts, shapes }: Drawing): readonly
 
 /** The one wire that runs through a chip's middle, or that its leader begins on. */
 export function wireOf({ at }: Chip, wires: readonly DrawnWire[]): DrawnWire | undefined {
-  const through = wires.filter(({ stretches }) => stretches.some((line) => distanceTo(at, line) <= ASTRAY));
+  const through = wires.filter(({ stretches }) =>
+    stretches.some((line) => distanceToSegment(at, line) <= ASTRAY),
+  );
   return through.length === 1 ? through[0] : undefined;
 }

@@ -2,8 +2,8 @@
 import { centreOf, overlaps } from '../../common/geometry.ts';
 import type { Drawing } from '../drawing.ts';
 import { type Finding, finding } from '../finding.ts';
-import { Near } from '../near.ts';
-import type { Text } from '../paint.ts';
+import { SpatialIndex } from '../near.ts';
+import type { TextMark } from '../paint.ts';
 import { touchesArea } from '../space.ts';
 import { groundOf } from './texts.ts';
 
@@ -13,10 +13,10 @@ const LEAST = 4.5;
 const PAPER = '#ffffff';
 
 export function contrastFindings(drawing: Drawing): readonly Finding[] {
-  const nearShapes = new Near(drawing.shapes, ({ outer }) => outer);
-  const nearLines = new Near(drawing.lines, ({ box }) => box);
+  const nearShapes = new SpatialIndex(drawing.shapes, ({ outer }) => outer);
+  const nearLines = new SpatialIndex(drawing.lines, ({ box }) => box);
   return drawing.texts.flatMap((text): readonly Finding[] => {
-    const [shapes, lines] = [nearShapes.to(text.box), nearLines.to(text.box)];
+    const [shapes, lines] = [nearShapes.query(text.box), nearLines.query(text.box)];
     const ground = groundOf(text, shapes);
     const between = (order: number): boolean => order > (ground?.order ?? -1) && order < text.order;
     // A text partly on another ink must stand out from both.
@@ -38,7 +38,7 @@ export function contrastFindings(drawing: Drawing): readonly Finding[] {
   });
 }
 
-const onArea = (text: Text, area: Parameters<typeof touchesArea>[0]): boolean =>
+const onArea = (text: TextMark, area: Parameters<typeof touchesArea>[0]): boolean =>
   text.ink.some((ink) => touchesArea(area, ink));
 
 /** Contrast ratio of two inks, 1 to 21 (WCAG 2.2, from memory). A text without ink has none. */

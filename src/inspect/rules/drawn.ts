@@ -12,7 +12,7 @@ export function drawnFindings({ wires, parts }: Drawing): readonly Finding[] {
         end
           ? []
           : [
-              finding('loose-end', wire.points[i === 0 ? 0 : wire.points.length - 1], {
+              finding('end-not-on-lug', wire.points[i === 0 ? 0 : wire.points.length - 1], {
                 wire: wireText(wire),
               }),
             ],

@@ -11,17 +11,17 @@ import {
   wireText,
 } from '../drawing.ts';
 import { type Finding, finding } from '../finding.ts';
-import { Near } from '../near.ts';
-import type { Shape } from '../paint.ts';
+import { SpatialIndex } from '../near.ts';
+import type { AreaMark } from '../paint.ts';
 import {
   boundsOf,
-  boxOfStretch,
-  distanceTo,
+  boxOfSegment,
+  distanceToSegment,
   grown,
   grownArea,
   isRound,
-  near,
-  type Stretch,
+  isWithin,
+  type Segment,
 } from '../space.ts';
 
 /** Nearest that two wires may run side by side, and nearest to a lug that is not their own; centre lines, drawing units. */
@@ -34,7 +34,7 @@ const TOUCH = 0.5;
 
 /** A stretch of a wire and which wire it is of, by its place in the drawing. */
 interface Run {
-  readonly line: Stretch;
+  readonly line: Segment;
   readonly box: Rect;
   readonly of: number;
 }
@@ -48,25 +48,25 @@ interface Pair {
 export function wireFindings(drawing: Drawing): readonly Finding[] {
   const { wires, shapes } = drawing;
   const highlights = shapes.filter(({ is }) => is.includes(CLASS.highlight));
-  const parts = new Near(drawing.parts, ({ lugs, bodies }) =>
+  const parts = new SpatialIndex(drawing.parts, ({ lugs, bodies }) =>
     boundsOf([...lugs, ...bodies].map(({ area }) => area)),
   );
   const runs = wires.map(({ stretches }, of) =>
-    stretches.map((line): Run => ({ line, box: boxOfStretch(line), of })),
+    stretches.map((line): Run => ({ line, box: boxOfSegment(line), of })),
   );
-  const all = new Near(runs.flat(), ({ box }) => box);
+  const all = new SpatialIndex(runs.flat(), ({ box }) => box);
   return wires.flatMap((wire, i) => {
     const own = runs[i] ?? [];
     const reach = grown(boundsOf(own.map(({ box }) => box)), Math.max(CLEARANCE, wire.half));
     const beside = new Map<number, Pair[]>();
     for (const run of own)
-      for (const to of all.to(grown(run.box, GAP)))
+      for (const to of all.query(grown(run.box, GAP)))
         if (to.of !== i) beside.set(to.of, [...(beside.get(to.of) ?? []), { run, to }]);
     // In the drawing's order, and so are the findings.
     const others = [...beside].sort(([a], [b]) => a - b);
     return [
       ...wire.stretches.filter(slants).map(({ a }) => finding('diagonal-wire', a, { wire: wireText(wire) })),
-      ...parts.to(reach).flatMap((part) => [...lugsNear(wire, part), ...under(wire, part)]),
+      ...parts.query(reach).flatMap((part) => [...lugsNear(wire, part), ...under(wire, part)]),
       ...highlights.flatMap((highlight) => acrossHighlight(wire, highlight)),
       ...others.flatMap(([of, pairs]) => {
         const other = wires[of];
@@ -83,20 +83,22 @@ export function wireFindings(drawing: Drawing): readonly Finding[] {
           : [];
       }),
       ...wire.openings
-        .filter((p) => !others.some(([, pairs]) => pairs.some(({ to }) => distanceTo(p, to.line) < TOUCH)))
+        .filter(
+          (p) => !others.some(([, pairs]) => pairs.some(({ to }) => distanceToSegment(p, to.line) < TOUCH)),
+        )
         .map((p) => finding('unexpected-gap', p, { wire: wireText(wire) })),
     ];
   });
 }
 
-const slants = ({ a, b }: Stretch): boolean => a.x !== b.x && a.y !== b.y;
-const level = ({ a, b }: Stretch): boolean => a.y === b.y;
-const middle = ({ a, b }: Stretch): Point => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });
+const slants = ({ a, b }: Segment): boolean => a.x !== b.x && a.y !== b.y;
+const level = ({ a, b }: Segment): boolean => a.y === b.y;
+const middle = ({ a, b }: Segment): Point => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });
 
 const lugsNear = (wire: DrawnWire, { lugs }: DrawnPart): readonly Finding[] =>
   lugs
     .filter(
-      (lug) => !wire.ends.includes(lug) && wire.stretches.some((line) => near(line, lug.area, CLEARANCE)),
+      (lug) => !wire.ends.includes(lug) && wire.stretches.some((line) => isWithin(line, lug.area, CLEARANCE)),
     )
     .map((lug) =>
       finding('lug-too-near', centreOf(lug.area), {
@@ -115,7 +117,7 @@ function under(wire: DrawnWire, { name, bodies }: DrawnPart): readonly Finding[]
         i === wire.stretches.length - 1 ? wire.ends[1] : undefined,
       ];
       const stub = isRound(area) && ends.some((end) => end?.part === name && end.area === area);
-      return near(line, stub ? grownArea(area, -DEPTH) : area, stub ? 0 : wire.half);
+      return isWithin(line, stub ? grownArea(area, -DEPTH) : area, stub ? 0 : wire.half);
     });
     return hit
       .slice(0, 1)
@@ -123,9 +125,9 @@ function under(wire: DrawnWire, { name, bodies }: DrawnPart): readonly Finding[]
   });
 }
 
-const acrossHighlight = (wire: DrawnWire, { area, groups }: Shape): readonly Finding[] =>
+const acrossHighlight = (wire: DrawnWire, { area, groups }: AreaMark): readonly Finding[] =>
   wire.stretches
-    .filter((line) => near(line, area, wire.half))
+    .filter((line) => isWithin(line, area, wire.half))
     .slice(0, 1)
     .map((line) =>
       finding('under-part', middle(line), {
@@ -166,12 +168,12 @@ function together(
 const same = (p: Point, q: Point): boolean => Math.hypot(p.x - q.x, p.y - q.y) < 1;
 
 /** Corners and ends of a wire on a stretch of another: neither a crossing nor a joint, unless both end on one lug there. */
-function touchesOf(wire: DrawnWire, other: DrawnWire, stretches: readonly Stretch[]): readonly Finding[] {
+function touchesOf(wire: DrawnWire, other: DrawnWire, stretches: readonly Segment[]): readonly Finding[] {
   const shared = (lug: DrawnLug | undefined): boolean => lug !== undefined && other.ends.includes(lug);
   return wire.points
     .filter((p, i) => {
       const lug = i === 0 ? wire.ends[0] : i === wire.points.length - 1 ? wire.ends[1] : undefined;
-      return !shared(lug) && stretches.some((line) => distanceTo(p, line) < TOUCH);
+      return !shared(lug) && stretches.some((line) => distanceToSegment(p, line) < TOUCH);
     })
     .map((p) => finding('wire-on-wire', p, { wire: wireText(wire), other: wireText(other) }));
 }

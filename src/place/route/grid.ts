@@ -10,7 +10,7 @@ export const STEP_X: readonly number[] = [1, 0, -1, 0];
 export const STEP_Y: readonly number[] = [0, 1, 0, -1];
 
 /** A way into a lug: the node outside it, and the direction from there into the lug. */
-export interface Gate {
+export interface AccessPoint {
   readonly node: number;
   readonly inward: Direction;
   /** What choosing this way costs beyond the wire. */
@@ -18,15 +18,15 @@ export interface Gate {
 }
 
 /** A wire to be routed: every gate of its one end and of its other. */
-export interface Task {
-  readonly from: readonly Gate[];
-  readonly to: readonly Gate[];
+export interface RouteRequest {
+  readonly from: readonly AccessPoint[];
+  readonly to: readonly AccessPoint[];
   /** How many times a step counts: a component's leg is short, a wire is cut to length. */
   readonly weight: number;
 }
 
 /** A wire routed: the gates used and every node from the one to the other. */
-export interface Track {
+export interface RoutedPath {
   readonly from: number;
   readonly to: number;
   readonly nodes: readonly number[];
@@ -71,14 +71,14 @@ export class Grid {
   }
 
   /** Adds (`by` 1) or takes away (`by` −1) a track's use of its nodes. */
-  mark(task: Task, track: Track, by: 1 | -1): void {
+  mark(task: RouteRequest, track: RoutedPath, by: 1 | -1): void {
     this.eachSlot(task, track, (slot) => {
       this.used[slot] = (this.used[slot] ?? 0) + by;
     });
   }
 
   /** Visits the node-and-axis slots a track takes, its stubs into the lugs included. */
-  eachSlot(task: Task, track: Track, visit: (slot: number) => void): void {
+  eachSlot(task: RouteRequest, track: RoutedPath, visit: (slot: number) => void): void {
     const { nodes } = track;
     const into = task.to[track.to]?.inward ?? 0;
     let before = ((task.from[track.from]?.inward ?? 0) + 2) & 3;

@@ -2,7 +2,7 @@
  * States by key, lowest first and the newest of equals first: buckets of whole-numbered keys, each a list through one
  * shared store, so that nothing is allocated once it has grown.
  */
-export class Queue {
+export class BucketQueue {
   /** By key: the entry to be taken next, 0 for none. */
   #heads = new Int32Array(1024);
   /** By entry: its state, and the entry below it. */

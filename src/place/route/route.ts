@@ -4,11 +4,11 @@
  * among the others to spare crossings, bends and length.
  */
 import { nth } from '../../common/must.ts';
-import type { Grid, Task, Track } from './grid.ts';
-import { type Prices, Search } from './search.ts';
+import type { Grid, RoutedPath, RouteRequest } from './grid.ts';
+import { PathSearch, type RoutingCosts } from './search.ts';
 
 /** What a wire pays on the way, and whether it hurries; see `search.ts`. */
-type Tariff = Pick<Prices, 'step' | 'bend' | 'crossing' | 'closeCrossing' | 'hook' | 'overestimate'>;
+type Tariff = Pick<RoutingCosts, 'step' | 'bend' | 'crossing' | 'closeCrossing' | 'hook' | 'overestimate'>;
 /** The first ways need not be the cheapest: every wire is laid again before they count. */
 const FEW: Tariff = { step: 2, bend: 7, crossing: 44, closeCrossing: 24, hook: 10, overestimate: 2 };
 /**
@@ -27,21 +27,21 @@ const FORBIDDEN = 4000;
 
 export class Router {
   readonly #grid: Grid;
-  readonly #search: Search;
+  readonly #search: PathSearch;
   readonly #tariff: Tariff;
-  #tasks: readonly Task[];
-  #tracks: (Track | undefined)[];
+  #tasks: readonly RouteRequest[];
+  #tracks: (RoutedPath | undefined)[];
 
   /** @param many whether there are too many parts for wires to keep clear of one another */
-  constructor(grid: Grid, tasks: readonly Task[], many: boolean) {
+  constructor(grid: Grid, tasks: readonly RouteRequest[], many: boolean) {
     this.#grid = grid;
     this.#tariff = many ? MANY : FEW;
-    this.#search = new Search(grid);
+    this.#search = new PathSearch(grid);
     this.#tasks = tasks;
     this.#tracks = tasks.map(() => undefined);
   }
 
-  get tracks(): readonly (Track | undefined)[] {
+  get tracks(): readonly (RoutedPath | undefined)[] {
     return this.#tracks;
   }
 
@@ -58,7 +58,7 @@ export class Router {
    * Lays some wires anew, by tasks that may have changed, and any that they come to clash with; false when they do not
    * fit, or when it is plain before the end that all wires together will cost more than `most`.
    */
-  relay(tasks: readonly Task[], which: readonly number[], most: number): boolean {
+  relay(tasks: readonly RouteRequest[], which: readonly number[], most: number): boolean {
     for (const i of which) this.#lift(i);
     this.#tasks = tasks;
     return this.#layThese(which, most - this.cost, 0);
@@ -82,7 +82,7 @@ export class Router {
   }
 
   /** Puts back tracks that were there before. */
-  restore(tasks: readonly Task[], tracks: readonly (Track | undefined)[]): void {
+  restore(tasks: readonly RouteRequest[], tracks: readonly (RoutedPath | undefined)[]): void {
     this.#tracks.forEach((_, i) => {
       this.#lift(i);
     });
@@ -173,7 +173,7 @@ export class Router {
     return this.#tasks.flatMap((_, i) => (gatesOf(i).some((node) => gates.has(node)) ? [i] : []));
   }
 
-  #pricesOf(task: Task, conflict: number, overestimate = 0): Prices {
+  #pricesOf(task: RouteRequest, conflict: number, overestimate = 0): RoutingCosts {
     return { ...this.#tariff, step: this.#tariff.step * task.weight, conflict, overestimate };
   }
 
@@ -194,7 +194,7 @@ export class Router {
   }
 
   /** Least distance between any two gates, grid steps. */
-  #spanOf(task: Task): number {
+  #spanOf(task: RouteRequest): number {
     const { columns } = this.#grid;
     let least = Number.POSITIVE_INFINITY;
     for (const a of task.from)

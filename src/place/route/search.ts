@@ -2,11 +2,11 @@
  * The cheapest way for one wire: A* over (node, heading), with a bucket queue since every cost is a small whole number.
  * Placing spends its time here, so the loop reads typed arrays and allocates next to nothing.
  */
-import { type Grid, STEP_X, STEP_Y, type Task, type Track } from './grid.ts';
-import { Queue } from './queue.ts';
+import { type Grid, type RoutedPath, type RouteRequest, STEP_X, STEP_Y } from './grid.ts';
+import { BucketQueue } from './queue.ts';
 
 /** What a wire pays, in half grid steps. */
-export interface Prices {
+export interface RoutingCosts {
   readonly step: number;
   readonly bend: number;
   readonly crossing: number;
@@ -22,11 +22,11 @@ export interface Prices {
 
 /** A way found and what it costs. */
 interface Found {
-  readonly track: Track;
+  readonly track: RoutedPath;
   readonly cost: number;
 }
 
-export class Search {
+export class PathSearch {
   readonly #grid: Grid;
   /** By state, which is `node * 4 + heading`: the least cost found, and the state it was found from. */
   readonly #cost: Int32Array;
@@ -43,7 +43,7 @@ export class Search {
   /** Steps from each column and row to the box about the target's gates, negative where it lies left or above. */
   readonly #across: Int16Array;
   readonly #down: Int16Array;
-  readonly #queue = new Queue();
+  readonly #queue = new BucketQueue();
   #round = 0;
 
   constructor(grid: Grid) {
@@ -67,7 +67,7 @@ export class Search {
   }
 
   /** The cheapest way, or `undefined` when there is no way, or none for `most` or less. */
-  run(task: Task, prices: Prices, most = 1e9): Found | undefined {
+  run(task: RouteRequest, prices: RoutingCosts, most = 1e9): Found | undefined {
     const { blocked, used, history, extraCost } = this.#grid;
     const [costs, parents, stamps, targets] = [this.#cost, this.#parent, this.#stamp, this.#target];
     const [columnOf, rowOf, ways, queue] = [this.#columnOf, this.#rowOf, this.#ways, this.#queue];
@@ -139,7 +139,7 @@ export class Search {
   }
 
   /** What a track costs by the same reckoning as `run`'s; the track itself must not be marked on the grid. */
-  price(task: Task, { from, to, nodes }: Track, prices: Prices): number {
+  price(task: RouteRequest, { from, to, nodes }: RoutedPath, prices: RoutingCosts): number {
     const { used, extraCost } = this.#grid;
     const { step, bend, crossing, closeCrossing, hook, conflict } = prices;
     const [begin, end] = [task.from[from], task.to[to]];
@@ -163,7 +163,7 @@ export class Search {
     return heading === end.inward ? cost : cost + bend + this.#slotPrice(end.node, end.inward & 1, conflict);
   }
 
-  #trackTo(last: number, to: number): Track {
+  #trackTo(last: number, to: number): RoutedPath {
     const nodes: number[] = [];
     let state = last;
     for (; state >= 0; state = this.#parent[state] ?? -1) nodes.push(state >> 2);
@@ -171,7 +171,7 @@ export class Search {
   }
 
   /** Marks the target's gates, and tells every column and row how far it is from the box about them. */
-  #aim(task: Task): void {
+  #aim(task: RouteRequest): void {
     let [left, right, top, bottom] = [this.#across.length, 0, this.#down.length, 0];
     for (const { node } of task.to) {
       this.#target[node] = this.#round;
