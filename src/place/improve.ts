@@ -72,13 +72,13 @@ export function improve(
       wiring.restore(now.before);
       continue;
     }
-    if (left % 20 === 0) wiring.polish(1);
+    if (left % 20 === 0) wiring.refine(1);
     now = { before: wiring.remember(), score: Math.min(score, scoreOf(wiring)), far };
     crowded = crowding(next, between);
     if (score < best.score) best = now;
   }
   wiring.restore(best.before);
-  wiring.polish(3);
+  wiring.refine(3);
   tidy(wiring, loose, between);
 }
 
@@ -102,7 +102,7 @@ function tidy(wiring: Wiring, loose: readonly number[], between: number): void {
       if (moved(wiring, gridParts, score - 1) === undefined) wiring.restore(before);
     }
   }
-  wiring.polish(1);
+  wiring.refine(1);
 }
 
 /** Moves parts, and answers the score then, or `undefined` when it would be above `worst`. */

@@ -77,7 +77,7 @@ export async function place(
     const settled = many ? spaced : settle(spaced, kit.joints, { between }, reach);
     progress(`laying ${kit.joints.length} wires`);
     const wiring = new Wiring(settled, kit.joints, MARGIN, many);
-    if (!wiring.layAll(1)) continue;
+    if (!wiring.routeAll(1)) continue;
     if (!many) progress('optimising placement');
     if (!many) improve(wiring, kit.joints, between, effort);
     return finish(wiring.gridParts, wiring.result());

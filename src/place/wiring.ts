@@ -100,18 +100,18 @@ export class Wiring {
   }
 
   /** Lays every wire; false when the parts stand too close for that. */
-  layAll(polish: number): boolean {
-    if (!this.#router.layAll()) return false;
-    this.#router.polish(polish);
+  routeAll(polish: number): boolean {
+    if (!this.#router.routeAll()) return false;
+    this.#router.refine(polish);
     return true;
   }
 
-  polish(passes: number): void {
-    this.#router.polish(passes);
+  refine(passes: number): void {
+    this.#router.refine(passes);
   }
 
   remember(): Remembered {
-    return { gridParts: this.#gridParts, tasks: this.#tasks, tracks: [...this.#router.tracks] };
+    return { gridParts: this.#gridParts, tasks: this.#tasks, tracks: [...this.#router.paths] };
   }
 
   /** Back to what was remembered. */
@@ -144,7 +144,7 @@ export class Wiring {
     });
     const which = tasks.flatMap((task, k) => (task !== this.#tasks[k] || this.#router.blocked(k) ? [k] : []));
     this.#tasks = tasks;
-    return this.#router.relay(tasks, which, most);
+    return this.#router.reroute(tasks, which, most);
   }
 
   /** The wires as lines. */
@@ -152,7 +152,7 @@ export class Wiring {
     const frames = new Map(
       this.#gridParts.map((gridPart) => [gridPart.part.name, frameOf(gridPart, this.#left, this.#top)]),
     );
-    const trackOf = new Map(this.#ways.map((i, k) => [i, this.#router.tracks[k]]));
+    const trackOf = new Map(this.#ways.map((i, k) => [i, this.#router.paths[k]]));
     const wires = this.#joints.map((joint, i): PlacedWire => {
       const track = trackOf.get(i);
       const port = (end: Joint['from'], nth: number) => this.#ports.get(lugIdOf(end))?.[nth];
@@ -211,7 +211,7 @@ export class Wiring {
       (end ? (this.#ports.get(lugIdOf(end)) ?? []) : []).map((port) => ({
         node: this.#nodeOf(port.node),
         inward: heading(port.inward),
-        price: port.price ?? 0,
+        cost: port.price ?? 0,
       }));
     return { from: gates(joint?.from), to: gates(joint?.to), weight: joint?.kind === 'leg' ? LEG_WEIGHT : 1 };
   }

@@ -32,7 +32,7 @@ function distanceOf(half: number): number {
   const gridParts = [tagged('a', 0, 4), tagged('between', 8, half), tagged('b', 16, 4)];
   const joint: Joint = { kind: 'wire', from: { part: 'a', lug: '1' }, to: { part: 'b', lug: '1' }, index: 0 };
   const wiring = new Wiring(gridParts, [joint], 8, false);
-  expect(wiring.layAll(1)).toBe(true);
+  expect(wiring.routeAll(1)).toBe(true);
   const { frames, wires } = wiring.result();
   const frame = frames.get('between');
   const tag = {

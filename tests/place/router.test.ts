@@ -19,10 +19,10 @@ const random = seeded(60771);
 const upTo = (most: number): number => Math.floor(random() * (most + 1));
 const anyNode = (): number => (1 + upTo(ROWS - 3)) * COLUMNS + 1 + upTo(COLUMNS - 3);
 
-const gateAt = (x: number, y: number, inward: Direction, price = 0): AccessPoint => ({
+const gateAt = (x: number, y: number, inward: Direction, cost = 0): AccessPoint => ({
   node: y * COLUMNS + x,
   inward,
-  price,
+  cost,
 });
 const wire = (from: readonly AccessPoint[], to: readonly AccessPoint[], weight = 1): RouteRequest => ({
   from,
@@ -36,7 +36,7 @@ const anyGates = (others: Set<number>): readonly AccessPoint[] =>
     let node = anyNode();
     while (others.has(node)) node = anyNode();
     others.add(node);
-    return { node, inward: upTo(3) as Direction, price: upTo(5) };
+    return { node, inward: upTo(3) as Direction, cost: upTo(5) };
   });
 
 function anySheet(wires: number): { readonly grid: Grid; readonly tasks: readonly RouteRequest[] } {
@@ -118,7 +118,7 @@ function costOf(
     const taken = (node: number, axis: number): boolean => others.has(`${node} ${axis}`);
     const all = headings(task, track);
     const own = new Set(task.to.map(({ node }) => node));
-    sum += (task.from[track.from]?.price ?? 0) + (task.to[track.to]?.price ?? 0);
+    sum += (task.from[track.from]?.cost ?? 0) + (task.to[track.to]?.cost ?? 0);
     track.nodes.forEach((node, n) => {
       const [into = 0, outOf = 0] = [all[n], all[n + 1]];
       const bends = into !== outOf;
@@ -141,20 +141,20 @@ describe('all wires of a sheet', () => {
     let laid = 0;
     for (const { grid, tasks, many } of SHEETS) {
       const router = new Router(grid, tasks, many);
-      if (!router.layAll()) continue;
+      if (!router.routeAll()) continue;
       laid++;
       const [crossing, close] = many ? [10, 5] : [44, 24];
       for (let pass = 0; pass < 2; pass++) {
-        checkWays(grid, tasks, router.tracks);
+        checkWays(grid, tasks, router.paths);
         const before = router.cost;
-        expect(before).toBe(costOf(grid, tasks, router.tracks, crossing, close));
-        router.polish(1);
+        expect(before).toBe(costOf(grid, tasks, router.paths, crossing, close));
+        router.refine(1);
         expect(router.cost).toBeLessThanOrEqual(before);
       }
       // Once more, and nothing is left that a single wire could do better.
-      router.polish(4);
+      router.refine(4);
       const settled = router.cost;
-      router.polish(1);
+      router.refine(1);
       expect(router.cost).toBe(settled);
       router.restore(
         tasks,
@@ -170,21 +170,21 @@ describe('all wires of a sheet', () => {
     for (let i = 0; i < 30; i++) {
       const { grid, tasks } = anySheet(2 + (i % 4));
       const router = new Router(grid, tasks, false);
-      if (!router.layAll()) continue;
-      const [before, used] = [[...router.tracks], [...grid.used]];
+      if (!router.routeAll()) continue;
+      const [before, used] = [[...router.paths], [...grid.used]];
       const gates = new Set(tasks.flatMap(({ from, to }) => [...from, ...to].map(({ node }) => node)));
       const others = tasks.map((task, k) => (k === 0 ? wire(anyGates(gates), anyGates(gates)) : task));
       for (const { node } of [...(others[0]?.from ?? []), ...(others[0]?.to ?? [])])
         if (grid.blocked[node]) grid.close(node, -1);
-      if (router.relay(others, [0], Number.POSITIVE_INFINITY)) {
+      if (router.reroute(others, [0], Number.POSITIVE_INFINITY)) {
         again++;
-        checkWays(grid, others, router.tracks);
-        expect(router.cost).toBe(costOf(grid, others, router.tracks));
+        checkWays(grid, others, router.paths);
+        expect(router.cost).toBe(costOf(grid, others, router.paths));
       }
       router.restore(tasks, before);
-      expect(router.tracks).toEqual(before);
+      expect(router.paths).toEqual(before);
       expect([...grid.used]).toEqual(used);
-      checkWays(grid, tasks, router.tracks);
+      checkWays(grid, tasks, router.paths);
       expect(router.cost).toBe(costOf(grid, tasks, before));
     }
     expect(again).toBeGreaterThan(15);
@@ -218,8 +218,8 @@ function fittingSheet(draw: () => number): { readonly grid: Grid; readonly tasks
       STEPS.indexOf((nodes.at(b) ?? 0) - (nodes.at(a) ?? 0)) as Direction;
     tasks.push(
       wire(
-        [{ node: nodes[0] ?? 0, inward: along(1, 0), price: 0 }],
-        [{ node: nodes.at(-1) ?? 0, inward: along(-2, -1), price: 0 }],
+        [{ node: nodes[0] ?? 0, inward: along(1, 0), cost: 0 }],
+        [{ node: nodes.at(-1) ?? 0, inward: along(-2, -1), cost: 0 }],
       ),
     );
   }
@@ -234,8 +234,8 @@ it('wires that are known to fit are laid, however narrow it is', () => {
   for (let i = 0; i < 100; i++) {
     const { grid, tasks } = fittingSheet(draw);
     const router = new Router(grid, tasks, false);
-    expect(router.layAll(), `sheet ${i}`).toBe(true);
-    if (i % 5 === 0) checkWays(grid, tasks, router.tracks);
+    expect(router.routeAll(), `sheet ${i}`).toBe(true);
+    if (i % 5 === 0) checkWays(grid, tasks, router.paths);
   }
 });
 
@@ -246,13 +246,13 @@ describe('a sheet', () => {
     const grid = new Grid(COLUMNS, ROWS);
     const tasks = [across(3), across(6), across(9)];
     const router = new Router(grid, tasks, false);
-    expect(router.layAll()).toBe(true);
+    expect(router.routeAll()).toBe(true);
     // Ten steps each, straight from gate to gate.
     expect(router.cost).toBe(3 * 20);
-    const before = [...router.tracks];
+    const before = [...router.paths];
     for (const which of [[0], [0, 1], [0, 1, 2]]) {
-      expect(router.relay(tasks, which, 60), String(which)).toBe(true);
-      expect(router.relay(tasks, which, 59), String(which)).toBe(false);
+      expect(router.reroute(tasks, which, 60), String(which)).toBe(true);
+      expect(router.reroute(tasks, which, 59), String(which)).toBe(false);
       router.restore(tasks, before);
     }
   });
@@ -267,7 +267,7 @@ describe('a sheet', () => {
       // From edge to edge, so that there is no way round.
       const level = wire([gateAt(1, 6, 2)], [gateAt(COLUMNS - 2, 6, 0)]);
       const router = new Router(grid, [level, down], many);
-      expect(router.layAll()).toBe(true);
+      expect(router.routeAll()).toBe(true);
       expect(router.cost).toBe(2 * (COLUMNS - 3) + 2 * (ROWS - 3) + price);
     }
   });
@@ -278,27 +278,27 @@ describe('a sheet', () => {
     for (let y = 1; y < ROWS - 1; y++) if (y !== 6) grid.close(grid.node(7, y), 1);
     const tasks = [across(4), across(8)];
     const router = new Router(grid, tasks, false);
-    expect(router.layAll()).toBe(false);
+    expect(router.routeAll()).toBe(false);
     expect(grid.history.every((price) => price === 0)).toBe(true);
     grid.close(grid.node(7, 7), -1);
     const wider = new Grid(COLUMNS, ROWS);
     for (let y = 1; y < ROWS - 1; y++) if (y !== 6 && y !== 7) wider.close(wider.node(7, y), 1);
     const next = new Router(wider, tasks, false);
-    expect(next.layAll()).toBe(true);
-    checkWays(wider, tasks, next.tracks);
+    expect(next.routeAll()).toBe(true);
+    checkWays(wider, tasks, next.paths);
   });
 
   it('with a gate walled in is given up', () => {
     const grid = new Grid(COLUMNS, ROWS);
     grid.close(grid.node(2, 3), 1);
     const router = new Router(grid, [across(3), across(6)], false);
-    expect(router.layAll()).toBe(false);
+    expect(router.routeAll()).toBe(false);
   });
 
   it('knows which wire a part was put on', () => {
     const grid = new Grid(COLUMNS, ROWS);
     const router = new Router(grid, [across(3), across(6)], false);
-    router.layAll();
+    router.routeAll();
     expect([router.blocked(0), router.blocked(1)]).toEqual([false, false]);
     grid.close(grid.node(5, 6), 1);
     expect([router.blocked(0), router.blocked(1)]).toEqual([false, true]);
@@ -325,9 +325,9 @@ describe('a sheet', () => {
       const grid = new Grid(COLUMNS, ROWS);
       const task = wire([gateAt(4, 4, 2)], [gateAt(4, 4, inward)]);
       const router = new Router(grid, [task], false);
-      expect(router.layAll()).toBe(true);
-      checkWays(grid, [task], router.tracks);
-      expect(router.tracks[0]?.nodes).toHaveLength(1);
+      expect(router.routeAll()).toBe(true);
+      checkWays(grid, [task], router.paths);
+      expect(router.paths[0]?.nodes).toHaveLength(1);
       expect(router.cost).toBe(inward === 0 ? 0 : 7);
     }
   });
@@ -339,9 +339,9 @@ describe('a sheet', () => {
       const long = wire([gateAt(2, 6, 2)], [gateAt(13, 6, 0)]);
       const tasks = order === 0 ? [short, long] : [long, short];
       const router = new Router(grid, tasks, false);
-      expect(router.layAll()).toBe(true);
-      expect(router.tracks[tasks.indexOf(short)]?.nodes).toHaveLength(2);
-      expect(router.tracks[tasks.indexOf(long)]?.nodes.length).toBeGreaterThan(12);
+      expect(router.routeAll()).toBe(true);
+      expect(router.paths[tasks.indexOf(short)]?.nodes).toHaveLength(2);
+      expect(router.paths[tasks.indexOf(long)]?.nodes.length).toBeGreaterThan(12);
     }
   });
 });

@@ -16,7 +16,7 @@ const gate = fc
   .record({
     node: inner.map(nodeOf),
     inward: fc.constantFrom<Direction>(0, 1, 2, 3),
-    price: fc.nat({ max: 9 }),
+    cost: fc.nat({ max: 9 }),
   })
   .map((one): AccessPoint => one);
 const scene = fc.record({
@@ -47,10 +47,10 @@ function plainly(grid: Grid, { from, to }: RouteRequest, prices: RoutingCosts): 
   const taken = (node: number, axis: number): boolean => (grid.used[node * 2 + axis] ?? 0) > 0;
   const shared = (node: number, axis: number): number => (taken(node, axis) ? prices.conflict : 0);
   const least = new Map<string, number>();
-  for (const { node, inward, price } of from) {
+  for (const { node, inward, cost } of from) {
     if (grid.blocked[node]) continue;
     const state = `${node} ${(inward + 2) % 4}`;
-    least.set(state, Math.min(least.get(state) ?? Infinity, price + shared(node, inward % 2)));
+    least.set(state, Math.min(least.get(state) ?? Infinity, cost + shared(node, inward % 2)));
   }
   for (let fell = true; fell; ) {
     fell = false;
@@ -79,11 +79,11 @@ function plainly(grid: Grid, { from, to }: RouteRequest, prices: RoutingCosts): 
     }
   }
   let best = Infinity;
-  for (const { node, inward, price } of to)
+  for (const { node, inward, cost: own } of to)
     for (let heading = 0; heading < 4; heading++) {
       const cost = least.get(`${node} ${heading}`);
       if (cost === undefined || heading === (inward + 2) % 4) continue;
-      best = Math.min(best, cost + price + (heading === inward ? 0 : prices.bend + shared(node, inward % 2)));
+      best = Math.min(best, own + cost + (heading === inward ? 0 : prices.bend + shared(node, inward % 2)));
     }
   return best;
 }
@@ -97,7 +97,7 @@ describe('the search for a way', () => {
     check((one) => {
       const { grid, task } = set(one);
       const prices = pricesOf(task);
-      const found = new PathSearch(grid).run(task, prices);
+      const found = new PathSearch(grid).findPath(task, prices);
       expect(found?.cost ?? Infinity).toBe(plainly(grid, task, prices));
       if (found) ways++;
     });
@@ -108,26 +108,26 @@ describe('the search for a way', () => {
     check((one) => {
       const { grid, task } = set(one);
       const search = new PathSearch(grid);
-      const found = search.run(task, pricesOf(task));
-      if (found) expect(search.price(task, found.track, pricesOf(task))).toBe(found.cost);
+      const found = search.findPath(task, pricesOf(task));
+      if (found) expect(search.costOf(task, found.path, pricesOf(task))).toBe(found.cost);
     }));
 
   it('answers nothing dearer than it may cost, and what costs just that', () =>
     check((one) => {
       const { grid, task } = set(one);
       const search = new PathSearch(grid);
-      const found = search.run(task, pricesOf(task));
+      const found = search.findPath(task, pricesOf(task));
       if (!found) return;
-      expect(search.run(task, pricesOf(task), found.cost)?.cost).toBe(found.cost);
-      expect(search.run(task, pricesOf(task), found.cost - 1)).toBeUndefined();
+      expect(search.findPath(task, pricesOf(task), found.cost)?.cost).toBe(found.cost);
+      expect(search.findPath(task, pricesOf(task), found.cost - 1)).toBeUndefined();
     }));
 
   it('in overestimate finds a way wherever there is one, and never one cheaper than the cheapest', () =>
     check((one) => {
       const { grid, task } = set(one);
       const search = new PathSearch(grid);
-      const best = search.run(task, pricesOf(task));
-      const hasty = search.run(task, { ...pricesOf(task), overestimate: 4 });
+      const best = search.findPath(task, pricesOf(task));
+      const hasty = search.findPath(task, { ...pricesOf(task), overestimate: 4 });
       expect(hasty === undefined).toBe(best === undefined);
       if (best && hasty) expect(hasty.cost).toBeGreaterThanOrEqual(best.cost);
     }));

@@ -131,7 +131,7 @@ describe('wires among parts', () => {
   it('run from spot to spot, square, off every part and off one another, also after parts have moved', () => {
     for (const kit of KITS) {
       const wiring = new Wiring(standing(kit, 6), kit.joints, 10, false);
-      expect(wiring.layAll(1)).toBe(true);
+      expect(wiring.routeAll(1)).toBe(true);
       check(kit, wiring);
       let went = 0;
       for (let i = 0; i < 6; i++) {
@@ -185,7 +185,7 @@ describe('wires among parts', () => {
     ] as const) {
       const by = (steps: number): boolean => {
         const wiring = new Wiring([a, b], kit.joints, margin, false);
-        expect(wiring.layAll(0)).toBe(true);
+        expect(wiring.routeAll(0)).toBe(true);
         return wiring.move(
           [a, b].map((one, i) =>
             i === which ? { ...one, column: one.column + dx * steps, row: one.row + dy * steps } : one,
@@ -210,7 +210,7 @@ describe('wires among parts', () => {
     };
     const gridParts = [at(0, 0, 10, true), at(1, 40, 10, false), at(2, 18, 30, false)];
     const wiring = new Wiring(gridParts, kit.joints, 8, false);
-    expect(wiring.layAll(1)).toBe(true);
+    expect(wiring.routeAll(1)).toBe(true);
     const straight = wiring.result().wires[0]?.points;
     expect(straight).toHaveLength(2);
     expect(wiring.move([at(0, 0, 10, true), at(1, 40, 10, false), at(2, 18, 8, false)], Infinity)).toBe(true);
@@ -239,7 +239,7 @@ describe('wires among parts', () => {
         8,
         false,
       );
-      expect(wiring.layAll(1)).toBe(true);
+      expect(wiring.routeAll(1)).toBe(true);
       return wiring.cost;
     };
     // The node outside the other lug is the wire's own, and costs nothing more.
@@ -271,7 +271,7 @@ describe('wires among parts', () => {
         fixed: false,
       }));
       const wiring = new Wiring(gridParts, kit.joints, 8, false);
-      expect(wiring.layAll(2)).toBe(true);
+      expect(wiring.routeAll(2)).toBe(true);
       const { wires, frames } = wiring.result();
       const frame = frames.get('c');
       // The node left of the lug of `c`, on the line straight from `a` to `b`.
@@ -300,7 +300,7 @@ describe('wires among parts', () => {
     }));
     const joints = kit.joints.map((joint) => ({ ...joint, kind: 'bend' as const }));
     const wiring = new Wiring(gridParts, joints, 8, false);
-    expect(wiring.layAll(1)).toBe(true);
+    expect(wiring.routeAll(1)).toBe(true);
     const { wires, frames } = wiring.result();
     const [first, second, third, fourth] = wires.map(({ points }) => points);
     const frame = frames.get('p');
@@ -313,7 +313,7 @@ describe('wires among parts', () => {
     expect([one, three].map(({ end: at }) => toSheet(frame, at))).not.toContainEqual(third?.at(-1));
     expect(fourth?.length).toBeGreaterThan(2);
     const asWires = new Wiring(gridParts, kit.joints, 8, false);
-    expect(asWires.layAll(1)).toBe(true);
+    expect(asWires.routeAll(1)).toBe(true);
     expect(asWires.result().wires[0]?.points).not.toEqual(first);
   });
 
@@ -361,7 +361,7 @@ describe('the search for better places', () => {
       const stand = standing(kit, 3).map((one, i) => ({ ...one, fixed: i % 4 === 0 }));
       const runs = [0, 1].map(() => {
         const wiring = new Wiring(stand, kit.joints, 8, false);
-        expect(wiring.layAll(1)).toBe(true);
+        expect(wiring.routeAll(1)).toBe(true);
         const before = wiring.cost + spread(stand);
         improve(wiring, kit.joints, 3, { steps: 25, seed: 5 });
         const after = wiring.gridParts;
@@ -388,7 +388,7 @@ describe('the search for better places', () => {
       [loose.map((one) => ({ ...one, fixed: true })), 50],
     ] as const) {
       const wiring = new Wiring(stand, kit.joints, 8, false);
-      expect(wiring.layAll(0)).toBe(true);
+      expect(wiring.routeAll(0)).toBe(true);
       const before = wiring.result();
       improve(wiring, kit.joints, 3, { steps, seed: 5 });
       expect(wiring.result()).toEqual(before);

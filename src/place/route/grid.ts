@@ -14,7 +14,7 @@ export interface AccessPoint {
   readonly node: number;
   readonly inward: Direction;
   /** What choosing this way costs beyond the wire. */
-  readonly price: number;
+  readonly cost: number;
 }
 
 /** A wire to be routed: every gate of its one end and of its other. */

@@ -1,6 +1,6 @@
 /**
  * All wires of a kit. First every wire takes its cheapest way, even over others; then those in each other's way are
- * laid again and again while the price of sharing rises, until none share; at last each is lifted and laid once more
+ * laid again and again while the cost of sharing rises, until none share; at last each is lifted and laid once more
  * among the others to spare crossings, bends and length.
  */
 import { nth } from '../../common/must.ts';
@@ -8,49 +8,49 @@ import type { Grid, RoutedPath, RouteRequest } from './grid.ts';
 import { PathSearch, type RoutingCosts } from './search.ts';
 
 /** What a wire pays on the way, and whether it hurries; see `search.ts`. */
-type Tariff = Pick<RoutingCosts, 'step' | 'bend' | 'crossing' | 'closeCrossing' | 'hook' | 'overestimate'>;
+type WireCosts = Pick<RoutingCosts, 'step' | 'bend' | 'crossing' | 'closeCrossing' | 'hook' | 'overestimate'>;
 /** The first ways need not be the cheapest: every wire is laid again before they count. */
-const FEW: Tariff = { step: 2, bend: 7, crossing: 44, closeCrossing: 24, hook: 10, overestimate: 2 };
+const FEW: WireCosts = { step: 2, bend: 7, crossing: 44, closeCrossing: 24, hook: 10, overestimate: 2 };
 /**
- * Among hundreds of parts no wire comes through without crossing many: at the full price each would look for a way
+ * Among hundreds of parts no wire comes through without crossing many: at the full cost each would look for a way
  * round the whole sheet, and laying them would take minutes.
  */
-const MANY: Tariff = { ...FEW, crossing: 10, closeCrossing: 5, overestimate: 0 };
+const MANY: WireCosts = { ...FEW, crossing: 10, closeCrossing: 5, overestimate: 0 };
 /** Rounds of laying again before the placement is judged too tight. */
 const ROUNDS = 40;
 /** From this round on the wires that end at the same lugs are laid again too. */
 const STUBBORN = 10;
-/** The price of sharing when negotiation begins. */
-const OPENING_PRICE = 12;
+/** The cost of sharing when negotiation begins. */
+const FIRST_CONFLICT = 12;
 /** Sharing is never worth this. */
 const FORBIDDEN = 4000;
 
 export class Router {
   readonly #grid: Grid;
   readonly #search: PathSearch;
-  readonly #tariff: Tariff;
-  #tasks: readonly RouteRequest[];
-  #tracks: (RoutedPath | undefined)[];
+  readonly #costs: WireCosts;
+  #requests: readonly RouteRequest[];
+  #paths: (RoutedPath | undefined)[];
 
   /** @param many whether there are too many parts for wires to keep clear of one another */
   constructor(grid: Grid, tasks: readonly RouteRequest[], many: boolean) {
     this.#grid = grid;
-    this.#tariff = many ? MANY : FEW;
+    this.#costs = many ? MANY : FEW;
     this.#search = new PathSearch(grid);
-    this.#tasks = tasks;
-    this.#tracks = tasks.map(() => undefined);
+    this.#requests = tasks;
+    this.#paths = tasks.map(() => undefined);
   }
 
-  get tracks(): readonly (RoutedPath | undefined)[] {
-    return this.#tracks;
+  get paths(): readonly (RoutedPath | undefined)[] {
+    return this.#paths;
   }
 
   /** Lays every wire; false when they do not fit. */
-  layAll(): boolean {
-    return this.#layThese(
-      this.#tasks.map((_, i) => i),
+  routeAll(): boolean {
+    return this.#routeThese(
+      this.#requests.map((_, i) => i),
       Number.POSITIVE_INFINITY,
-      this.#tariff.overestimate,
+      this.#costs.overestimate,
     );
   }
 
@@ -58,17 +58,17 @@ export class Router {
    * Lays some wires anew, by tasks that may have changed, and any that they come to clash with; false when they do not
    * fit, or when it is plain before the end that all wires together will cost more than `most`.
    */
-  relay(tasks: readonly RouteRequest[], which: readonly number[], most: number): boolean {
-    for (const i of which) this.#lift(i);
-    this.#tasks = tasks;
-    return this.#layThese(which, most - this.cost, 0);
+  reroute(tasks: readonly RouteRequest[], which: readonly number[], most: number): boolean {
+    for (const i of which) this.#ripUp(i);
+    this.#requests = tasks;
+    return this.#routeThese(which, most - this.cost, 0);
   }
 
   /** Lays wires that are lifted; see `relay`, and `overestimate` in `search.ts`. */
-  #layThese(which: readonly number[], most: number, overestimate: number): boolean {
+  #routeThese(which: readonly number[], most: number, overestimate: number): boolean {
     let left = most;
     for (const i of this.#shortFirst(which)) {
-      const cost = this.#lay(i, OPENING_PRICE, overestimate, left);
+      const cost = this.#lay(i, FIRST_CONFLICT, overestimate, left);
       if (cost === undefined) return false;
       left -= cost;
     }
@@ -76,19 +76,19 @@ export class Router {
   }
 
   /** Lifts and lays every wire `passes` times among the others, long ones first. */
-  polish(passes: number): void {
-    const order = [...this.#shortFirst(this.#tasks.map((_, i) => i))].reverse();
+  refine(passes: number): void {
+    const order = [...this.#shortFirst(this.#requests.map((_, i) => i))].reverse();
     for (let pass = 0; pass < passes; pass++) for (const i of order) this.#better(i);
   }
 
   /** Puts back tracks that were there before. */
   restore(tasks: readonly RouteRequest[], tracks: readonly (RoutedPath | undefined)[]): void {
-    this.#tracks.forEach((_, i) => {
-      this.#lift(i);
+    this.#paths.forEach((_, i) => {
+      this.#ripUp(i);
     });
-    this.#tasks = tasks;
-    this.#tracks = [...tracks];
-    this.#tracks.forEach((track, i) => {
+    this.#requests = tasks;
+    this.#paths = [...tracks];
+    this.#paths.forEach((track, i) => {
       const task = tasks[i];
       if (task && track) this.#grid.mark(task, track, 1);
     });
@@ -96,58 +96,59 @@ export class Router {
 
   /** Whether a wire runs where none may be any more. */
   blocked(i: number): boolean {
-    return this.#tracks[i]?.nodes.some((node) => this.#grid.blocked[node]) ?? false;
+    return this.#paths[i]?.nodes.some((node) => this.#grid.blocked[node]) ?? false;
   }
 
   /** What all wires pay together, each crossing once. */
   get cost(): number {
     let cost = 0;
-    this.#tracks.forEach((track, i) => {
-      const task = this.#tasks[i];
+    this.#paths.forEach((track, i) => {
+      const task = this.#requests[i];
       if (!task || !track) return;
       this.#grid.mark(task, track, -1);
-      const prices = this.#pricesOf(task, 0);
+      const costs = this.#costsOf(task, 0);
       // Either wire of a crossing meets it.
-      cost += this.#search.price(task, track, { ...prices, crossing: prices.crossing / 2 });
+      cost += this.#search.costOf(task, track, { ...costs, crossing: costs.crossing / 2 });
       this.#grid.mark(task, track, 1);
     });
     return cost;
   }
 
-  #lift(i: number): void {
-    const [task, track] = [this.#tasks[i], this.#tracks[i]];
+  #ripUp(i: number): void {
+    const [task, track] = [this.#requests[i], this.#paths[i]];
     if (task && track) this.#grid.mark(task, track, -1);
-    this.#tracks[i] = undefined;
+    this.#paths[i] = undefined;
   }
 
   /** Lays a wire anew if there is a cheaper way for it among the others. */
   #better(i: number): void {
-    const [task, track] = [this.#tasks[i], this.#tracks[i]];
+    const [task, track] = [this.#requests[i], this.#paths[i]];
     if (!task || !track) return;
-    this.#lift(i);
-    const prices = this.#pricesOf(task, FORBIDDEN);
-    const way = this.#search.run(task, prices, this.#search.price(task, track, prices) - 1)?.track ?? track;
+    this.#ripUp(i);
+    const costs = this.#costsOf(task, FORBIDDEN);
+    const way =
+      this.#search.findPath(task, costs, this.#search.costOf(task, track, costs) - 1)?.path ?? track;
     this.#grid.mark(task, way, 1);
-    this.#tracks[i] = way;
+    this.#paths[i] = way;
   }
 
   /** Lays a wire its cheapest way and answers what that costs; `undefined` when there is none for `most` or less. */
   #lay(i: number, conflict: number, overestimate: number, most?: number): number | undefined {
-    const task = this.#tasks[i];
+    const task = this.#requests[i];
     if (!task) return undefined;
-    this.#lift(i);
-    const found = this.#search.run(task, this.#pricesOf(task, conflict, overestimate), most);
+    this.#ripUp(i);
+    const found = this.#search.findPath(task, this.#costsOf(task, conflict, overestimate), most);
     if (!found) return undefined;
-    this.#grid.mark(task, found.track, 1);
-    this.#tracks[i] = found.track;
+    this.#grid.mark(task, found.path, 1);
+    this.#paths[i] = found.path;
     return found.cost;
   }
 
   #negotiate(overestimate: number): boolean {
     const { used, history } = this.#grid;
-    let conflict = OPENING_PRICE;
+    let conflict = FIRST_CONFLICT;
     for (let round = 0; ; round++) {
-      const clashing = this.#tasks.flatMap((_, i) => (this.#shares(i) ? [i] : []));
+      const clashing = this.#requests.flatMap((_, i) => (this.#shares(i) ? [i] : []));
       if (clashing.length === 0) break;
       if (round === ROUNDS) {
         history.fill(0);
@@ -166,19 +167,19 @@ export class Router {
   /** Some wires with those that end at the same lugs: these may be what keeps them from their gates. */
   #withNeighbours(some: readonly number[]): readonly number[] {
     const gatesOf = (i: number): readonly number[] => {
-      const task = this.#tasks[i];
+      const task = this.#requests[i];
       return task ? [...task.from, ...task.to].map(({ node }) => node) : [];
     };
     const gates = new Set(some.flatMap(gatesOf));
-    return this.#tasks.flatMap((_, i) => (gatesOf(i).some((node) => gates.has(node)) ? [i] : []));
+    return this.#requests.flatMap((_, i) => (gatesOf(i).some((node) => gates.has(node)) ? [i] : []));
   }
 
-  #pricesOf(task: RouteRequest, conflict: number, overestimate = 0): RoutingCosts {
-    return { ...this.#tariff, step: this.#tariff.step * task.weight, conflict, overestimate };
+  #costsOf(task: RouteRequest, conflict: number, overestimate = 0): RoutingCosts {
+    return { ...this.#costs, step: this.#costs.step * task.weight, conflict, overestimate };
   }
 
   #shares(i: number): boolean {
-    const [task, track] = [this.#tasks[i], this.#tracks[i]];
+    const [task, track] = [this.#requests[i], this.#paths[i]];
     let shares = false;
     if (task && track)
       this.#grid.eachSlot(task, track, (slot) => {
@@ -189,7 +190,7 @@ export class Router {
 
   /** Some wires, those first whose gates are nearest to one another. */
   #shortFirst(which: readonly number[]): readonly number[] {
-    const spans = this.#tasks.map((task) => this.#spanOf(task));
+    const spans = this.#requests.map((task) => this.#spanOf(task));
     return [...which].sort((a, b) => nth(spans, a) - nth(spans, b));
   }
 

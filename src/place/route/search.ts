@@ -22,7 +22,7 @@ export interface RoutingCosts {
 
 /** A way found and what it costs. */
 interface Found {
-  readonly track: RoutedPath;
+  readonly path: RoutedPath;
   readonly cost: number;
 }
 
@@ -67,7 +67,7 @@ export class PathSearch {
   }
 
   /** The cheapest way, or `undefined` when there is no way, or none for `most` or less. */
-  run(task: RouteRequest, prices: RoutingCosts, most = 1e9): Found | undefined {
+  findPath(task: RouteRequest, prices: RoutingCosts, most = 1e9): Found | undefined {
     const { blocked, used, history, extraCost } = this.#grid;
     const [costs, parents, stamps, targets] = [this.#cost, this.#parent, this.#stamp, this.#target];
     const [columnOf, rowOf, ways, queue] = [this.#columnOf, this.#rowOf, this.#ways, this.#queue];
@@ -78,7 +78,7 @@ export class PathSearch {
     task.from.forEach((gate, i) => {
       if (blocked[gate.node]) return;
       const state = gate.node * 4 + ((gate.inward + 2) & 3);
-      const cost = this.#slotPrice(gate.node, gate.inward & 1, conflict) + gate.price;
+      const cost = this.#slotPrice(gate.node, gate.inward & 1, conflict) + gate.cost;
       if (stamps[state] === 2 * round && (costs[state] ?? 0) <= cost) return;
       stamps[state] = 2 * round;
       costs[state] = cost;
@@ -101,7 +101,7 @@ export class PathSearch {
         for (const [i, gate] of task.to.entries()) {
           if (gate.node !== node || (gate.inward ^ 2) === heading) continue;
           const turn = gate.inward === heading ? 0 : bend + this.#slotPrice(node, gate.inward & 1, conflict);
-          const end = cost + gate.price + turn;
+          const end = cost + gate.cost + turn;
           if (end >= bestCost) continue;
           bestCost = end;
           bestState = state;
@@ -135,18 +135,18 @@ export class PathSearch {
         queue.push(there, arrived + rest + ((rest * overestimate) >> 2));
       }
     }
-    return bestState === -1 ? undefined : { track: this.#trackTo(bestState, bestGate), cost: bestCost };
+    return bestState === -1 ? undefined : { path: this.#trackTo(bestState, bestGate), cost: bestCost };
   }
 
   /** What a track costs by the same reckoning as `run`'s; the track itself must not be marked on the grid. */
-  price(task: RouteRequest, { from, to, nodes }: RoutedPath, prices: RoutingCosts): number {
+  costOf(task: RouteRequest, { from, to, nodes }: RoutedPath, prices: RoutingCosts): number {
     const { used, extraCost } = this.#grid;
     const { step, bend, crossing, closeCrossing, hook, conflict } = prices;
     const [begin, end] = [task.from[from], task.to[to]];
     if (!begin || !end) return Number.POSITIVE_INFINITY;
     const own = new Set(task.to.map(({ node }) => node));
     let heading = (begin.inward + 2) & 3;
-    let cost = begin.price + end.price + this.#slotPrice(begin.node, heading & 1, conflict);
+    let cost = begin.cost + end.cost + this.#slotPrice(begin.node, heading & 1, conflict);
     for (let i = 1; i < nodes.length; i++) {
       const [node, to] = [nodes[i - 1] ?? 0, nodes[i] ?? 0];
       const next = this.#grid.heading(node, to);
