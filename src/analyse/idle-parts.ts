@@ -3,11 +3,12 @@
  * the network alone, so that it costs next to nothing: the signal's current passes just those branches that lie on a
  * ring with the jack, which are those of its block in the graph's sense.
  */
-import type { Circuit } from '../circuit/circuit.ts';
+import type { Circuit, State } from '../circuit/circuit.ts';
 import { contactsOf, is } from '../parts/index.ts';
 import { makeNetlist } from '../solve/netlist.ts';
 import { AMPLIFIER, type Branch } from '../solve/network.ts';
 import { withOutputLoad } from '../solve/output.ts';
+import { gains } from './controls.ts';
 import type { StateLoads } from './loads.ts';
 
 /** Names of the resistors and capacitors in circuit in no state, wherever the controls stand. */
@@ -76,20 +77,45 @@ function blockOf(branches: readonly Branch[], element: string): readonly Branch[
   return block;
 }
 
-/** Names of the switches that change nothing: wherever the others stand, all their positions sound the same. */
-export const idleSwitches = (circuit: Circuit, loads: readonly StateLoads[]): readonly string[] =>
-  circuit.kit.parts
-    .filter((part) => contactsOf(part).length > 0)
-    .map(({ name }) => name)
-    .filter((name) => {
-      const heard = new Map<string, string>();
-      return loads.every((one) => {
-        const others = JSON.stringify({ ...one.state.positions, [name]: undefined });
-        const first = heard.get(others) ?? soundOf(one);
-        heard.set(others, first);
-        return soundOf(one) === first;
-      });
-    });
+/**
+ * Names of the switches that change nothing: wherever the others stand, all their positions sound the same, with the controls at
+ * full and half way. What a switch does may show only with a control turned down, as a treble bleed does.
+ */
+export function idleSwitches(circuit: Circuit, loads: readonly StateLoads[]): readonly string[] {
+  const { parts } = circuit.kit;
+  const names = parts.filter((part) => contactsOf(part).length > 0).map(({ name }) => name);
+  const atFull = names.filter((name) =>
+    isSameInAll(
+      name,
+      loads.map((one) => ({ ...one, sound: soundOf(one) })),
+    ),
+  );
+  if (atFull.length === 0) return [];
+  const rows = gains(circuit, Object.fromEntries(parts.map(({ name }) => [name, 0.5])));
+  const each = rows.length / circuit.states.length;
+  const halfWay = circuit.states.map((state, i) => ({
+    state,
+    sound: rows
+      .slice(i * each, (i + 1) * each)
+      .map((row) => row.map((gain) => gain.toFixed(7)).join(' '))
+      .join('; '),
+  }));
+  return atFull.filter((name) => isSameInAll(name, halfWay));
+}
+
+/** Whether a switch's positions all sound the same, wherever the others stand. */
+function isSameInAll(
+  name: string,
+  heard: readonly { readonly state: Pick<State, 'positions'>; readonly sound: string }[],
+): boolean {
+  const sounds = new Map<string, string>();
+  return heard.every(({ state, sound }) => {
+    const others = JSON.stringify({ ...state.positions, [name]: undefined });
+    const first = sounds.get(others) ?? sound;
+    sounds.set(others, first);
+    return sound === first;
+  });
+}
 
 /** What sounds, how loud, into which loads; rounded to what solving twice may differ by. */
 const soundOf = ({ pickups, output }: StateLoads): string =>

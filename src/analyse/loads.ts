@@ -124,8 +124,11 @@ export function totalLoadBranches(
   return withoutPickups(withOutputLoad(netlist, circuit.kit.outputLoad), gone);
 }
 
-/** Signed distance from a reference; of two infinite figures, none. */
+/** What two ways of solving the same network may differ by, as a share. */
+const SAME = 1e-9;
+
+/** Signed distance from a reference; of two infinite figures, and of two that only solving tells apart, none. */
 export function differenceOf(value: number, reference: number): Difference {
-  if (value === reference) return { ohms: 0, percent: 0 };
+  if (value === reference || Math.abs(value / reference - 1) <= SAME) return { ohms: 0, percent: 0 };
   return { ohms: value - reference, percent: (value / reference - 1) * 100 };
 }

@@ -112,3 +112,28 @@ describe('a switch that changes nothing', () => {
     ).toEqual(idle);
   });
 });
+
+it('a switch whose doing shows only with a control turned down is no idle one', () => {
+  const parts: Compact['parts'] = {
+    a: { kind: 'single-coil' },
+    knob: { kind: 'push-pull', value: '500k' },
+    bleed: { kind: 'capacitor', value: '1n' },
+    out: { kind: 'jack' },
+  };
+  const joints = [
+    'a.hot > knob.3',
+    'a.ground > out.sleeve',
+    'knob.1 > out.sleeve',
+    'knob.2 > out.tip',
+    // A treble bleed from lug 3 to lug 2, which the shaft takes in.
+    'knob.A2 > knob.3',
+    'knob.A0 > bleed.1',
+  ];
+  const found = (more: readonly string[]): readonly string[] => {
+    const circuit = makeCircuit({ parts, joints: [...joints, ...more] });
+    return idleSwitches(circuit, solveLoads(circuit));
+  };
+  expect(found(['bleed.2 > knob.2'])).toEqual([]);
+  // The same capacitor with its far leg on the lug that it comes from does nothing.
+  expect(found(['bleed.2 > knob.3'])).toEqual(['knob']);
+});

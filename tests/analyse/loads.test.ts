@@ -11,6 +11,14 @@ it('the difference of a load from its reference: ohms and per cent, and none bet
   expect(differenceOf(125e3, 250e3)).toEqual({ ohms: -125e3, percent: -50 });
   expect(differenceOf(250e3, 250e3)).toEqual({ ohms: 0, percent: 0 });
   expect(differenceOf(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY)).toEqual({ ohms: 0, percent: 0 });
+  expect(differenceOf(250e3, Number.POSITIVE_INFINITY)).toEqual({
+    ohms: Number.NEGATIVE_INFINITY,
+    percent: -100,
+  });
+  expect(differenceOf(Number.POSITIVE_INFINITY, 250e3).ohms).toBe(Number.POSITIVE_INFINITY);
+  // What only the last digits of solving tell apart is no distance; a millionth is one.
+  expect(differenceOf(250e3 * (1 + 3e-15), 250e3)).toEqual({ ohms: 0, percent: 0 });
+  expect(differenceOf(250e3 * (1 + 1e-6), 250e3).ohms).toBeCloseTo(0.25, 6);
 });
 
 describe('loads of the HSS set, five-way, 500k volume, 250k and 500k tones, 470k pads', () => {
