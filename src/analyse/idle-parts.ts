@@ -6,7 +6,7 @@
 import type { Circuit, State } from '../circuit/circuit.ts';
 import { contactsOf, is } from '../parts/index.ts';
 import { makeNetlist } from '../solve/netlist.ts';
-import { AMPLIFIER, type Branch } from '../solve/network.ts';
+import { AMPLIFIER, type Branch, partOf } from '../solve/network.ts';
 import { withOutputLoad } from '../solve/output.ts';
 import { gains } from './controls.ts';
 import type { StateLoads } from './loads.ts';
@@ -22,7 +22,7 @@ export function idleComponents(circuit: Circuit): readonly string[] {
   for (const state of circuit.states) {
     const netlist = makeNetlist(circuit, state, midway);
     const branches = withOutputLoad(netlist, outputLoad);
-    for (const { of } of blockOf(branches, AMPLIFIER)) used.add(of.split('.')[0] ?? of);
+    for (const branch of blockOf(branches, AMPLIFIER)) used.add(partOf(branch));
     if (components.every(({ name }) => used.has(name))) return [];
   }
   const guards = guarding(circuit);

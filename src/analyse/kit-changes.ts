@@ -9,7 +9,7 @@ import {
   type Lug,
   type LugId,
   lugId,
-  lugIdOf,
+  lugsJoinedTo,
   netAt,
   type State,
 } from '../circuit/circuit.ts';
@@ -114,10 +114,7 @@ export function resistorsToGround(circuit: Circuit, net: number | undefined): re
 
 /** The lugs a pad's two legs are soldered to, the one on a net first. */
 export function placeOfPad(circuit: Circuit, pad: string, net: number): readonly [LugId, LugId] | undefined {
-  const far = (leg: LugId): LugId | undefined => {
-    const joint = circuit.joints.find(({ from, to }) => lugIdOf(from) === leg || lugIdOf(to) === leg);
-    return joint && (lugIdOf(joint.from) === leg ? lugIdOf(joint.to) : lugIdOf(joint.from));
-  };
+  const far = (leg: LugId): LugId | undefined => lugsJoinedTo(circuit.joints, leg)[0];
   const part = partNamed(circuit.kit, pad);
   const legs = lugsWith(part, 'leg').map((leg) => lugId(pad, leg));
   const [hot, other] = netAt(circuit, nth(legs, 0)).index === net ? legs : [...legs].reverse();

@@ -5,7 +5,7 @@ import { type Kit, partNamed } from '../describe/kit.ts';
 import { contactsOf, elementsLike, is, isPickup, resistorOf } from '../parts/index.ts';
 import { loadsOf } from '../solve/measure.ts';
 import { makeNetlist } from '../solve/netlist.ts';
-import type { Branch } from '../solve/network.ts';
+import { type Branch, partOf } from '../solve/network.ts';
 import { knobsAtFull, rolesOf, rotationsAt } from './controls.ts';
 import { lugFor, type NewResistor, withResistor, withValues } from './kit-changes.ts';
 import { chainOf, pickupLoadBranches, pickupPort, type StateLoads } from './loads.ts';
@@ -98,7 +98,7 @@ export function causesOf(circuit: Circuit, pickup: string, index: number, match:
     .filter((part) => is(part, 'pot') || resistorOf(part) !== undefined)
     .map((part) => ({
       part: part.name,
-      without: load(bare.filter(({ of }) => !of.startsWith(`${part.name}.`))),
+      without: load(bare.filter((branch) => partOf(branch) !== part.name)),
     }))
     .filter(({ without }) => without > now * (1 + 1e-9))
     .sort((a, b) => (a.without === b.without ? 0 : b.without - a.without));

@@ -3,7 +3,7 @@ import type { Circuit, State } from '../circuit/circuit.ts';
 import { is } from '../parts/index.ts';
 import { parallelResistanceOf } from '../solve/measure.ts';
 import { makeNetlist } from '../solve/netlist.ts';
-import { withoutPickups } from '../solve/network.ts';
+import { partOf, withoutPickups } from '../solve/network.ts';
 import { Solver } from '../solve/solver.ts';
 import { rolesOf } from './controls.ts';
 
@@ -24,7 +24,7 @@ export function toneControlsIn(circuit: Circuit, state: State): readonly string[
   const roles = rolesOf(circuit);
   return pots.flatMap(({ name }) => {
     if (roles.get(name) !== 'tone') return [];
-    const without = load(branches.filter(({ of }) => !of.startsWith(`${name}.`)));
+    const without = load(branches.filter((branch) => partOf(branch) !== name));
     return without > whole * (1 + SHARE) ? [name] : [];
   });
 }

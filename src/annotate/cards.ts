@@ -6,7 +6,7 @@ import { plainHertz } from '../common/figures.ts';
 import { textWidth } from '../common/text.ts';
 import { formatFigure } from '../common/units.ts';
 import { labelOf } from '../describe/kit.ts';
-import { contactsOf, isPickup, type Part } from '../parts/index.ts';
+import { contactAt, isPickup, type Part } from '../parts/index.ts';
 import { joiningText, type Labels, levelText } from './joining.ts';
 
 /** One pickup's figures on a card. */
@@ -83,7 +83,7 @@ export function cardsOf(
         row(entry, label(entry.pickup), treble[index]?.get(entry.pickup)),
       ),
       switches: circuit.kit.parts.flatMap((part): CardSwitch[] => {
-        const contact = contactsOf(part).find(({ position }) => position === state.positions[part.name]);
+        const contact = contactAt(part, state.positions[part.name]);
         return contact ? [{ part, closed: contact.joins }] : [];
       }),
       meter:

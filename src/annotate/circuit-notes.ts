@@ -15,7 +15,7 @@ import {
   type LugId,
   lugAt,
   lugId,
-  lugIdOf,
+  lugsJoinedTo,
   netAt,
   SIGNAL_ROLES,
 } from '../circuit/circuit.ts';
@@ -126,10 +126,7 @@ export const caseNotes = (circuit: Circuit): readonly Problem[] =>
     const path = ['parts', part];
     const signal = on.filter((other) => SIGNAL_ROLES.has(lugAt(circuit, other).role));
     if (signal.length === 0) return problem('case-not-grounded', path, { part, lug, on }, 'key');
-    const joined = circuit.joints.flatMap(({ from, to }) => {
-      const [a, b] = [lugIdOf(from), lugIdOf(to)];
-      return a === lug ? [b] : b === lug ? [a] : [];
-    });
+    const joined = lugsJoinedTo(circuit.joints, lug);
     return problem('case-on-signal', path, { part, lug, on: signal, joined }, 'key');
   });
 

@@ -1,8 +1,10 @@
 /** Sentences of the sheet: the lines that say what is seen, and the description for those who cannot see the picture. */
+
 import type { Circuit } from '../circuit/circuit.ts';
+import { placeText } from '../circuit/position.ts';
 import { type Hand, type Kit, labelOf, type View } from '../describe/kit.ts';
 import { colourNames } from '../describe/words.ts';
-import { contactsOf } from '../parts/index.ts';
+import { contactAt } from '../parts/index.ts';
 import type { Card } from './cards.ts';
 
 const SIDES: Readonly<Record<View, string>> = {
@@ -19,11 +21,9 @@ export function stateLine(
   settings: Readonly<Record<string, number>> | undefined,
   coloured: boolean,
 ): string {
-  const switches = kit.parts.filter((part) => contactsOf(part).length > 0);
-  const drawn = switches.map((part) => {
-    const position = settings?.[part.name] ?? 1;
-    const called = contactsOf(part).find((contact) => contact.position === position)?.called;
-    return `${part.label} ${called ?? `in position ${position}`}`;
+  const drawn = kit.parts.flatMap((part) => {
+    const contact = contactAt(part, settings?.[part.name]);
+    return contact ? [`${part.label} ${placeText(contact.position, contact.called)}`] : [];
   });
   return `${drawn.length === 0 ? '' : `${drawn.join(', ')}. `}All controls on 10. At a crossing, the broken line passes underneath. ${coloured ? 'Line colour: signal carried. Letters: insulation colour (IEC 60757).' : 'Letters: insulation colour (IEC 60757).'}`;
 }

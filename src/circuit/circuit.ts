@@ -72,6 +72,13 @@ export function jointsAtLugs(joints: readonly Joint[]): ReadonlyMap<LugId, reado
   return at;
 }
 
+/** The lugs that joints lead to from one. */
+export const lugsJoinedTo = (joints: readonly Joint[], lug: LugId): readonly LugId[] =>
+  joints.flatMap(({ from, to }) => {
+    const [a, b] = [lugIdOf(from), lugIdOf(to)];
+    return a === lug ? [b] : b === lug ? [a] : [];
+  });
+
 /** The end at a lug. */
 export function endAt(id: LugId): End {
   const dot = id.lastIndexOf('.');

@@ -4,10 +4,14 @@ import type { Circuit, Setting, State } from './circuit.ts';
 
 type Placed = Pick<Setting, 'positions' | 'positionNames'>;
 
+/** `in position 2`, or what the position is called. */
+export const placeText = (position: number, called: string | undefined): string =>
+  called ?? `in position ${position}`;
+
 /** `selector in position 2`, `boost pulled out`; several switches with a comma between; empty for a kit without a switch. */
 export const positionText = ({ positions, positionNames }: Placed): string =>
   Object.entries(positions)
-    .map(([name, position]) => `${name} ${positionNames[name] ?? `in position ${position}`}`)
+    .map(([name, position]) => `${name} ${placeText(position, positionNames[name])}`)
     .join(', ');
 
 /** For a table: `selector 2`, `boost pulled out`; `always` for a kit without a switch. */

@@ -8,7 +8,7 @@ import { type Step, stepsOf } from '../annotate/steps.ts';
 import { describeSheet, stateLine, viewLine } from '../annotate/words.ts';
 import type { Circuit, State } from '../circuit/circuit.ts';
 import type { Hand } from '../describe/kit.ts';
-import { contactsOf, isPickup } from '../parts/index.ts';
+import { contactAt, isPickup } from '../parts/index.ts';
 import type { Placement } from '../place/placement.ts';
 import { flipped } from '../place/view.ts';
 import { drawingName, type Variant } from './drawing-name.ts';
@@ -62,8 +62,7 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
     highlighted: new Set(padsOf(circuit, loads).map((pad) => pad.part)),
     closed: new Map(
       kit.parts.flatMap((part) => {
-        const contacts = contactsOf(part);
-        const shown = contacts.find(({ position }) => position === shownSettings[part.name]) ?? contacts[0];
+        const shown = contactAt(part, shownSettings[part.name]);
         return shown ? [[part.name, shown.joins] as const] : [];
       }),
     ),

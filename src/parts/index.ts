@@ -65,6 +65,11 @@ export const lugsWith = (part: Part, role: LugRole): readonly string[] =>
 export const elementsOf = (part: Part): readonly CircuitElement[] => answers(part).elements(part);
 /** Empty for a part that is not a switch. */
 export const contactsOf = (part: Part): readonly Contact[] => answers(part).contacts?.(part) ?? [];
+/** What touches in a position, in the first one where none is given; absent for a part that is not a switch. */
+export function contactAt(part: Part, position: number | undefined): Contact | undefined {
+  const contacts = contactsOf(part);
+  return contacts.find((contact) => contact.position === position) ?? contacts[0];
+}
 /** Absent for a part without component legs. */
 export const componentOf = (part: Part): ComponentFacts | undefined => answers(part).component?.(part);
 export const usualValuesOf = (part: Part): readonly UsualValue[] => answers(part).usual?.(part) ?? [];

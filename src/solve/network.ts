@@ -67,3 +67,6 @@ export const withoutPickups = (
   branches: readonly Branch[],
   gone: (pickup: string) => boolean,
 ): readonly Branch[] => branches.filter((branch) => branch.pickup === undefined || !gone(branch.pickup));
+
+/** The part that a branch is of; a name no part has for what is behind the jack. */
+export const partOf = ({ of }: Pick<Branch, 'of'>): string => of.split('.')[0] ?? of;

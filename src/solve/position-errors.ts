@@ -1,6 +1,6 @@
 /** What is wrong with a kit whose names are sound: pickups without a way back, states that are silent or shorted. */
 
-import { type LugId, lugId, lugIdOf, SIGNAL_ROLES, type State } from '../circuit/circuit.ts';
+import { type LugId, lugId, lugIdOf, lugsJoinedTo, SIGNAL_ROLES, type State } from '../circuit/circuit.ts';
 import { DisjointSet } from '../circuit/disjoint-set.ts';
 import { exchanged } from '../circuit/exchange.ts';
 import { whereText } from '../circuit/position.ts';
@@ -70,7 +70,7 @@ export function groundPointErrors(kit: Kit): readonly Problem[] {
     .map((part) => ({ part: part.name, point: lugWith(part, 'point') }))
     .filter(({ point }) => !nets.same(point, sleeve) && !isProtected(kit, nets, point, sleeve))
     .map(({ part, point }) => {
-      const on = isOnSignal(kit, nets, point) ? joinedTo(kit, point) : [];
+      const on = isOnSignal(kit, nets, point) ? lugsJoinedTo(kit.joints, point) : [];
       return problem('ground-point-no-ground', ['parts', part], { part, sleeve, on }, 'key');
     });
 }
@@ -80,13 +80,6 @@ const isOnSignal = (kit: Kit, nets: DisjointSet, lug: LugId): boolean =>
   kit.parts.some((part) =>
     lugsOf(part).some(({ name, role }) => SIGNAL_ROLES.has(role) && nets.same(lugId(part.name, name), lug)),
   );
-
-/** The lugs that joints lead to from one. */
-const joinedTo = (kit: Kit, lug: LugId): readonly LugId[] =>
-  kit.joints.flatMap(({ from, to }) => {
-    const [a, b] = [lugIdOf(from), lugIdOf(to)];
-    return a === lug ? [b] : b === lug ? [a] : [];
-  });
 
 /** Whether components lead from a ground point to the sleeve, and all that is joined to it are their legs. */
 function isProtected(kit: Kit, nets: DisjointSet, point: LugId, sleeve: LugId): boolean {
