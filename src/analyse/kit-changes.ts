@@ -14,6 +14,7 @@ import {
   type State,
 } from '../circuit/circuit.ts';
 import { must, nth } from '../common/must.ts';
+import { NAME_LONGEST } from '../common/names.ts';
 import { type Joint, type Kit, labelOf, partNamed } from '../describe/kit.ts';
 import { LABEL_LONGEST } from '../parts/fields.ts';
 import { lugsWith, type Part, resistorOf, withOhms } from '../parts/index.ts';
@@ -183,8 +184,8 @@ export function padLabel(kit: Kit, pickup: string): string | undefined {
 /** A name for a pad that no part has yet. */
 export function padName(kit: Kit, pickup: string): string {
   const taken = new Set(kit.parts.map((part) => part.name));
-  // 24 characters is the longest a part's name may be.
-  const stem = `pad-${pickup}`.slice(0, 21).replace(/-$/, '');
+  // Room is left for a number behind it.
+  const stem = `pad-${pickup}`.slice(0, NAME_LONGEST - 3).replace(/-$/, '');
   for (let i = 1; ; i++) {
     const name = i === 1 ? stem : `${stem}-${i}`;
     if (!taken.has(name)) return name;

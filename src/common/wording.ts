@@ -2,6 +2,7 @@
  * Every message the program gives about a description, in one place: what is wrong, and what to do. A stage
  * reports a code with its details; only here do they become sentences.
  */
+import { ID_LONGEST, NAME_LONGEST } from './names.ts';
 import { type NoteDetails, noteWording } from './note-wording.ts';
 import { clip, headOf, list, type Message, meant, quote } from './quoting.ts';
 
@@ -152,12 +153,12 @@ export const wording: Wording = {
   'bad-kit-id': (d) =>
     error(
       `${quote(d.got)} is not a valid kit id`,
-      'Use lower-case letters, digits and single hyphens; start with a letter; at most 40 characters. The id is used in file names.',
+      `Use lower-case letters, digits and single hyphens; start with a letter; at most ${ID_LONGEST} characters. The id is used in file names.`,
     ),
   'bad-name': (d) =>
     error(
       `${quote(d.got)} cannot be the name of a part`,
-      'Use lower-case letters, digits and single hyphens, starting with a letter, at most 24 characters.',
+      `Use lower-case letters, digits and single hyphens, starting with a letter, at most ${NAME_LONGEST} characters.`,
     ),
   'bad-joint': (d) =>
     error(

@@ -3,10 +3,11 @@
  * brings its fields. Every object is strict, so that a misspelt key is found.
  */
 import { z } from 'zod';
+import { ID, ID_LONGEST, NAME_LONGEST } from '../common/names.ts';
 import { commonFields, farads, fraction, ohms } from '../parts/fields.ts';
 import { type Kind, kinds } from '../parts/index.ts';
 import { hands, type JointKind, jointKinds, views } from './kit.ts';
-import { colourField, hertzField, ID, ID_LONGEST, JOINT, lengthField, NAME_LONGEST } from './words.ts';
+import { colourField, hertzField, JOINT, lengthField } from './words.ts';
 
 const shapeOf = <K extends string, S extends z.ZodRawShape>(kind: {
   readonly kind: K;

@@ -1,9 +1,6 @@
 /** Fields of the description outside its parts: ids, names, colours, lengths, joints. */
 import { z } from 'zod';
-
-export const ID = /^[a-z][a-z0-9]*(?:-[a-z0-9]+)*$/;
-export const ID_LONGEST = 40;
-export const NAME_LONGEST = 24;
+import { ID, NAME_LONGEST } from '../common/names.ts';
 
 export const isName = (text: string): boolean => text.length <= NAME_LONGEST && ID.test(text);
 

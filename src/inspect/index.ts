@@ -16,6 +16,7 @@ import { wireFindings } from './rules/wires.ts';
 import { type Solved, solve } from './solved.ts';
 
 export { formatFinding, type Weight } from './finding.ts';
+export { LEAST_TYPE } from './rules/page.ts';
 
 /** Every rule, in the order the findings come in. */
 const RULES: readonly ((drawing: Drawing) => readonly Finding[])[] = [

@@ -4,6 +4,7 @@
  * everything to the layered layout.
  */
 import { z } from 'zod';
+import { ID } from '../common/names.ts';
 import { traits } from '../parts/kind.ts';
 
 /** Grid units; a sheet is some sixty across, and what stands further out was mistyped. */
@@ -12,10 +13,7 @@ const unit = z.number().int().min(-FARTHEST).max(FARTHEST);
 const pair = z.tuple([unit, unit]);
 
 export const arrangementSchema = z.strictObject({
-  arrangement: z
-    .string()
-    .regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/)
-    .describe('Name a kit uses; the same as the file’s'),
+  arrangement: z.string().regex(ID).describe('Name a kit uses; the same as the file’s'),
   about: z.string().describe('What it shows, for a person choosing'),
   seats: z
     .array(

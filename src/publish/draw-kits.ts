@@ -11,7 +11,7 @@ import { isForeign } from '../files/foreign.ts';
 import { arrangementErrors, findArrangement, findPage, pageErrors } from '../files/layouts.ts';
 import { type Loaded, loadKit } from '../files/load.ts';
 import { hasContent, WriteError, writeAtomically } from '../files/write.ts';
-import { formatFinding, proofread, type Weight } from '../inspect/index.ts';
+import { formatFinding, LEAST_TYPE, proofread, type Weight } from '../inspect/index.ts';
 import type { Arrangement } from '../place/arrangement.ts';
 import { DEFAULT_EFFORT } from '../place/improve.ts';
 import { NoRouteError, type PlaceOptions } from '../place/place.ts';
@@ -257,9 +257,6 @@ function written(target: string, content: string | Uint8Array): WriteResult {
     return { text, failed: true, isError: true };
   }
 }
-
-/** Smallest type that reads on a printed page, millimetres: the size of the type, as printers measure it. */
-const LEAST_TYPE = 2;
 
 /** Size of the smallest type of a drawing that is fitted to a page, millimetres. */
 function smallestType(svg: string): number {

@@ -5,7 +5,7 @@ import { type Finding, finding } from '../finding.ts';
 import type { Mark } from '../paint.ts';
 
 /** Smallest type on paper, millimetres, as printers measure it: the em, of which a capital is 0.73. */
-const LEAST = 2;
+export const LEAST_TYPE = 2;
 /** Less than what drawings are rounded to. */
 const SLACK = 0.02;
 
@@ -15,9 +15,9 @@ export function pageFindings({ page, scale, marks, texts }: Drawing): readonly F
       .filter((mark) => !within(page, boxOf(mark)))
       .map((mark) => finding('off-page', centreOf(boxOf(mark)), { what: wordsOf(mark) })),
     ...texts
-      .filter(({ size }) => scale !== undefined && size * scale < LEAST)
+      .filter(({ size }) => scale !== undefined && size * scale < LEAST_TYPE)
       .map(({ words, size, box }) =>
-        finding('small-type', centreOf(box), { text: words, size: size * (scale ?? 0), least: LEAST }),
+        finding('small-type', centreOf(box), { text: words, size: size * (scale ?? 0), least: LEAST_TYPE }),
       ),
   ];
 }
