@@ -116,7 +116,7 @@ it('answers 2 to wrong usage and 1 to a kit or an arrangement that is not there'
   // No line of the kit is to blame for what the command line names.
   expect(wrong.stderr).not.toContain('heron-ss.yaml');
   const kit = run('draw', 'samples/heron-ss.yaml', '--out', folder, '--arrangement', 'samples/heron-ss.yaml');
-  expect(kit.stderr).toContain('samples/heron-ss.yaml:1:1: it is a kit, not an arrangement');
+  expect(kit.stderr).toContain('samples/heron-ss.yaml:3:1: it is a kit, not an arrangement');
   expect(run('--version').status).toBe(0);
   expect(run('--help').status).toBe(0);
 });
