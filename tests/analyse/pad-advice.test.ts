@@ -198,6 +198,34 @@ describe('where the signal leaves', () => {
   });
 });
 
+it('two that are in series in some positions only are no pair for the one that sounds alone in another', () => {
+  const tapped: Compact = {
+    parts: {
+      bridge: { kind: 'single-coil', resistance: '7k' },
+      neck: { kind: 'single-coil', resistance: '6k' },
+      selector: { kind: 'lever-3' },
+      volume: { kind: 'pot', value: '500k' },
+      output: { kind: 'jack' },
+    },
+    joints: [
+      'bridge.hot > volume.3',
+      'bridge.ground > neck.hot',
+      'neck.ground > volume.case',
+      // In position 2 the lower of the two is taken out.
+      'neck.hot > selector.A0',
+      'selector.A2 > volume.case',
+      'volume.1 > volume.case',
+      'output.sleeve > volume.case',
+      'volume.2 > output.tip',
+    ],
+  };
+  const { advice: all } = choosePads(makeCircuit(tapped), { match: 'dc' });
+  const of = (pickup: string) => all.find((one) => one.pickup === pickup);
+  expect(of('bridge')).not.toHaveProperty('pair');
+  expect(of('bridge')?.kind).not.toBe('pair');
+  expect(of('neck')).toHaveProperty('pair', ['bridge']);
+});
+
 describe('what is in stock', () => {
   const padded: Compact = {
     ...mixedSet,

@@ -181,6 +181,13 @@ describe('what is heard nowhere', () => {
     const adding = [...base, 'neck.hot > s.A0', 'bridge.hot > s.A2', 'bridge.hot > s.A3'];
     const added = said({ parts: { ...parts, s: lever }, joints: adding });
     expect(added.filter((one) => one.includes('first-not-bridge'))).toEqual([]);
+    // Of two that sound in position 1 it is enough that one gives way to the bridge pickup.
+    const middle = ['middle.ground > out.sleeve', 'middle.hot > s.A0'];
+    const three = { ...parts, middle: coil, s: lever };
+    const replacing = [...base, ...middle, 'neck.hot > s.A1', 'bridge.hot > s.A2', 'bridge.hot > s.A3'];
+    expect(said({ parts: three, joints: replacing })).toEqual([
+      'warning first-not-bridge: position 1 of “s” selects neck, middle, not “bridge”',
+    ]);
   });
 });
 
