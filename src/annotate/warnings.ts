@@ -38,12 +38,12 @@ function silentWarnings(circuit: Circuit): readonly Problem[] {
 
 /** One warning a pickup whose leads look exchanged, with all the states it is out of phase in. */
 function phaseWarnings(circuit: Circuit, loads: readonly StateLoads[]): readonly Problem[] {
-  const found = new Map<string, { states: State[]; others: Set<string>; silent: boolean }>();
+  const found = new Map<string, { states: State[]; others: Set<string>; silent: State[] }>();
   for (const { state, pickups: entries, silentTogether } of loads)
     for (const name of exchangedAmong(entries)) {
-      const one = found.get(name) ?? { states: [], others: new Set<string>(), silent: false };
+      const one = found.get(name) ?? { states: [], others: new Set<string>(), silent: [] };
       one.states.push(state);
-      one.silent ||= silentTogether;
+      if (silentTogether) one.silent.push(state);
       for (const other of entries.find(({ pickup }) => pickup === name)?.outOfPhase ?? [])
         one.others.add(other);
       found.set(name, one);
@@ -61,7 +61,10 @@ function phaseWarnings(circuit: Circuit, loads: readonly StateLoads[]): readonly
           part,
           others: [...others],
           where: whereText(circuit, states, together(circuit, part, others)),
-          silent,
+          // Where it is not so in all of these positions, it is said in which.
+          ...(silent.length === 0
+            ? {}
+            : { silent: silent.length === states.length ? '' : whereText(circuit, silent, states) }),
         },
         'key',
       ),

@@ -49,7 +49,7 @@ export function whereText(
   if (new Set(some).size === states.length) return ' in every position';
   const boxes = boxesOf(new Set(some), among);
   const words = boxes.map((box) => boxWords(box, positionsIn(among), among));
-  return words.includes('') ? ' wherever they sound together' : behind(words.join('; '), first);
+  return words.includes('') ? ' wherever they are selected together' : behind(words.join('; '), first);
 }
 
 /** Positions by switch, each with each. */

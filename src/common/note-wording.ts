@@ -33,7 +33,7 @@ export interface NoteDetails {
   'capacitor-across-always': NoteDetails['capacitor-across'];
   'never-selected': { part: string };
   'hidden-by-pot': { part: string; pot: string; where: string };
-  'out-of-phase': { part: string; others: readonly string[]; where: string; silent: boolean };
+  'out-of-phase': { part: string; others: readonly string[]; where: string; silent?: string };
   'first-not-bridge': { part: string; bridge: string; sounding: readonly string[]; found: readonly string[] };
   'same-label': { label: string; other: string };
   'control-no-effect': { part: string; fall?: string; free: readonly string[]; floating?: string };
@@ -108,7 +108,7 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     ),
   'out-of-phase': (d) =>
     warning(
-      `${quote(d.part)} is out of phase with ${list(d.others)}${d.where}${d.silent ? ': together they have no output' : ''}`,
+      `${quote(d.part)} is out of phase with ${list(d.others)}${d.where}${d.silent === undefined ? '' : d.silent === '' ? ': together they have no output' : `; they cancel${d.silent}: no output`}`,
       `Swap its hot and ground leads, unless the thin sound is intended. Do not swap them where the ground lead is also the shield or connected to a metal cover: separate the two first.`,
     ),
   'first-not-bridge': (d) =>

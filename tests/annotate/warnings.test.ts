@@ -144,6 +144,32 @@ describe('a pickup behind a part', () => {
   });
 });
 
+it('of pickups out of phase, those positions are named in which they cancel, where they do not in all', () => {
+  // Three in series; the push-pull takes the middle one out, and then the two that are left cancel.
+  const all = {
+    top: coil,
+    middle: coil,
+    bottom: coil,
+    knob: { kind: 'push-pull', value: '250k' },
+    out: { kind: 'jack' },
+  };
+  const joints = [
+    'bottom.ground > out.sleeve',
+    'bottom.hot > middle.ground',
+    'middle.hot > top.hot',
+    'top.ground > knob.3',
+    'bottom.hot > knob.A0',
+    'knob.A2 > middle.hot',
+    'knob.2 > out.tip',
+    'knob.1 > out.sleeve',
+    'knob.case > out.sleeve',
+  ];
+  const told = said({ parts: all, joints }).find((one) => one.includes('out-of-phase'));
+  expect(told).toMatch(
+    /“top” is out of phase with middle, bottom in every position; they cancel with knob pulled out: no output$/,
+  );
+});
+
 describe('what is heard nowhere', () => {
   const lever = { kind: 'lever-3' };
   const base = ['neck.ground > out.sleeve', 'bridge.ground > out.sleeve', 's.A0 > volume.3', ...harness];

@@ -20,7 +20,7 @@ function statesOf(switches: Readonly<Record<string, number>>): readonly State[] 
 
 /** The states that the words name, by a reader of their own. */
 function named(words: string, among: readonly State[]): readonly State[] {
-  if (words === ' in every position' || words === ' wherever they sound together') return among;
+  if (words === ' in every position' || words === ' wherever they are selected together') return among;
   expect(words.startsWith(' with ')).toBe(true);
   return among.filter(({ positions }) =>
     words
@@ -73,7 +73,7 @@ describe('the states that words name', () => {
     const among = states.filter(({ positions }) => positions.selector === 2);
     const some = among.filter(({ positions }) => positions.phase === 1);
     expect(whereText({ states }, some, among)).toBe(' with phase in position 1');
-    expect(whereText({ states }, among, among)).toBe(' wherever they sound together');
+    expect(whereText({ states }, among, among)).toBe(' wherever they are selected together');
     expect(whereText({ states }, among)).toBe(' with selector in position 2');
   });
 
