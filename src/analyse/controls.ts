@@ -8,6 +8,7 @@
  * - **other**: neither, in any state (a blend between two coils, a pot not connected).
  */
 import type { Circuit } from '../circuit/circuit.ts';
+import { remembered } from '../common/remembered.ts';
 import { elementsLike, is } from '../parts/index.ts';
 import { makeNetlist, type PotRotations } from '../solve/netlist.ts';
 import type { Winding } from '../solve/network.ts';
@@ -27,17 +28,10 @@ export const knobsAtFull: Knobs = { volume: 10, tone: 10 };
 /** The role of every pot, by part name, in the order written. */
 export type Roles = ReadonlyMap<string, ControlRole>;
 
-/** Each takes two solutions a state, and a circuit, which never changes, is asked many times. */
-const known = new WeakMap<Circuit, Roles>();
-
-export function rolesOf(circuit: Circuit): Roles {
-  const before = known.get(circuit);
-  if (before) return before;
+export const rolesOf: (circuit: Circuit) => Roles = remembered((circuit) => {
   const pots = circuit.kit.parts.filter((part) => is(part, 'pot'));
-  const roles = new Map(pots.map((part) => [part.name, roleOf(circuit, part.name)] as const));
-  known.set(circuit, roles);
-  return roles;
-}
+  return new Map(pots.map((part) => [part.name, roleOf(circuit, part.name)] as const));
+});
 
 /** Rotations for knob settings; pots that are neither volume nor tone stay at full. */
 export function rotationsAt(roles: Roles, knobs: Knobs): PotRotations {

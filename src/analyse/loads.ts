@@ -1,6 +1,7 @@
 /** What each sounding pickup works into, in every state, beside what it was made to work into. */
 import { type Circuit, lugId, type State } from '../circuit/circuit.ts';
 import { must, nth } from '../common/must.ts';
+import { remembered } from '../common/remembered.ts';
 import type { OutputLoad } from '../describe/kit.ts';
 import { elementsLike, isPickup, lugsWith, type Part, type Pickup } from '../parts/index.ts';
 import { type Loads, loadsOf } from '../solve/measure.ts';
@@ -45,8 +46,14 @@ export interface StateLoads {
 }
 
 /** Loads of every sounding pickup in every state, all controls at full. */
-export function solveLoads(circuit: Circuit, options: LoadOptions = {}): readonly StateLoads[] {
-  const frequency = options.frequency ?? circuit.kit.outputLoad.frequency.value;
+export const solveLoads = (circuit: Circuit, { frequency }: LoadOptions = {}): readonly StateLoads[] =>
+  frequency === undefined ? atUsualFrequency(circuit) : loadsAt(circuit, frequency);
+
+const atUsualFrequency = remembered((circuit: Circuit) =>
+  loadsAt(circuit, circuit.kit.outputLoad.frequency.value),
+);
+
+function loadsAt(circuit: Circuit, frequency: number): readonly StateLoads[] {
   const { outputLoad } = circuit.kit;
   const pickups = circuit.kit.parts.filter(isPickup);
   const references = new Map(

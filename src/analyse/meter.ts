@@ -1,6 +1,7 @@
 /** What an ohmmeter reads on the finished harness: at the jack, and from every joined lug to ground. */
 import type { Circuit, LugId, State } from '../circuit/circuit.ts';
 import { must, nth } from '../common/must.ts';
+import { remembered } from '../common/remembered.ts';
 import { is } from '../parts/index.ts';
 import { directResistance } from '../solve/measure.ts';
 import { makeNetlist, type PotRotations } from '../solve/netlist.ts';
@@ -69,8 +70,9 @@ function readAt(circuit: Circuit, state: State, controls: PotRotations): Harness
  * Tip to sleeve of every state with all controls at full and the pickups connected, ohms: the one reading a load card
  * shows. Empty for a kit without a jack.
  */
-export const readJack = (circuit: Circuit): readonly number[] =>
+export const readJack = remembered((circuit: Circuit): readonly number[] =>
   circuit.states.flatMap((state) => {
     const { jack, branches } = makeNetlist(circuit, state);
     return jack ? [directResistance(branches, jack)] : [];
-  });
+  }),
+);

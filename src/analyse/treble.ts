@@ -4,6 +4,7 @@
  * yet it takes everything above. Cards are made with every drawing, so that a few frequencies must do here.
  */
 import type { Circuit, State } from '../circuit/circuit.ts';
+import { remembered } from '../common/remembered.ts';
 import { isPickup, type Pickup } from '../parts/index.ts';
 import type { PotRotations } from '../solve/netlist.ts';
 import { chainOf } from './loads.ts';
@@ -23,7 +24,7 @@ export interface Treble {
 const HALF_POWER = Math.SQRT1_2;
 
 /** For every state, each sounding pickup by name; all controls at full. */
-export function trebleOf(circuit: Circuit): readonly ReadonlyMap<string, Treble>[] {
+export const trebleOf = remembered((circuit: Circuit): readonly ReadonlyMap<string, Treble>[] => {
   const cutoffs = referenceCutoffs(circuit);
   return circuit.states.map((state) => {
     const heard = makeStateSolver(circuit, state);
@@ -36,7 +37,7 @@ export function trebleOf(circuit: Circuit): readonly ReadonlyMap<string, Treble>
       }),
     );
   });
-}
+});
 
 /** Whether a pickup's treble is lost, with the controls where they are said to stand. */
 export function isLost(

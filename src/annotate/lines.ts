@@ -2,6 +2,7 @@
 
 import { type Circuit, lugAt, lugIdOf, type Net, netAt } from '../circuit/circuit.ts';
 import { nth } from '../common/must.ts';
+import { remembered } from '../common/remembered.ts';
 import type { Joint } from '../describe/kit.ts';
 import { componentOf, isPickup, type Part } from '../parts/index.ts';
 import { toneNets } from './tone-nets.ts';
@@ -16,7 +17,7 @@ export interface Line {
 }
 
 /** One line a joint, in the order written. */
-export function linesOf(circuit: Circuit): readonly Line[] {
+export const linesOf: (circuit: Circuit) => readonly Line[] = remembered((circuit) => {
   const parts = new Map(circuit.kit.parts.map((part) => [part.name, part]));
   const tones = toneNets(circuit);
   const tints = circuit.nets.map((net) => tintOf(circuit, net, tones));
@@ -24,7 +25,7 @@ export function linesOf(circuit: Circuit): readonly Line[] {
     const tint = nth(tints, netAt(circuit, lugIdOf(joint.from)).index);
     return { look: lookOf(joint, tint, parts), tint };
   });
-}
+});
 
 /** Tints of one to four pickups in the order written, so that the first and the last of any kit keep theirs. */
 const ORDERS: readonly (readonly number[])[] = [[1], [1, 3], [1, 2, 3], [1, 2, 4, 3]];

@@ -1,4 +1,5 @@
 /** All part kinds by name, and what the rest of the program asks of any part whatever its kind. */
+import { remembered } from '../common/remembered.ts';
 import type {
   CircuitElement,
   ComponentFacts,
@@ -75,7 +76,15 @@ export const componentOf = (part: Part): ComponentFacts | undefined => answers(p
 export const usualValuesOf = (part: Part): readonly UsualValue[] => answers(part).usual?.(part) ?? [];
 /** The part with another resistance; as it is where its kind has none to change. */
 export const withOhms = (part: Part, ohms: number): Part => answers(part).withOhms?.(part, ohms) ?? part;
-export const outlineOf = (part: Part, caption?: string): Outline => answers(part).outline(part, caption);
+/** Finding the type size that long labels fit in takes its time, and every stage asks. */
+const outlines = remembered((_part: Part) => new Map<string | undefined, Outline>());
+
+export function outlineOf(part: Part, caption?: string): Outline {
+  const known = outlines(part);
+  const outline = known.get(caption) ?? answers(part).outline(part, caption);
+  known.set(caption, outline);
+  return outline;
+}
 export const faceOf = (part: Part, seen: Seen): readonly Shape[] => answers(part).face(part, seen);
 
 type ElementOf<E extends CircuitElement['kind']> = Extract<CircuitElement, { readonly kind: E }>;

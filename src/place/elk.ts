@@ -87,9 +87,18 @@ function elkPort(id: string, outline: Outline, port: Port): ElkPort {
   return { id, x, y, width: 0, height: 0, layoutOptions: { 'elk.port.side': side } };
 }
 
+type Corners = ReadonlyMap<string, { readonly x: number; readonly y: number }>;
+
+/** The graph laid out last, as text, and its corners: a kit drawn in several arrangements, or for both hands, has one graph. */
+let last: { readonly graph: string; readonly corners: Corners } | undefined;
+
 /** Top left corners by part name, drawing units. */
-export async function layOut(graph: ElkNode): Promise<ReadonlyMap<string, { x: number; y: number }>> {
+export async function layOut(graph: ElkNode): Promise<Corners> {
+  const text = JSON.stringify(graph);
+  if (last?.graph === text) return last.corners;
   engine ??= new ELK();
   const laid = await engine.layout(graph);
-  return new Map((laid.children ?? []).map((node) => [node.id, { x: node.x ?? 0, y: node.y ?? 0 }]));
+  const corners = new Map((laid.children ?? []).map(({ id, x = 0, y = 0 }) => [id, { x, y }]));
+  last = { graph: text, corners };
+  return corners;
 }

@@ -1,6 +1,7 @@
 /** From the kit to the circuit: its graph, and what sounds in every setting of its switches. */
 import { buildGraph } from '../circuit/build.ts';
 import type { Circuit } from '../circuit/circuit.ts';
+import { remembered } from '../common/remembered.ts';
 import type { Kit } from '../describe/kit.ts';
 import { solveSounding } from './sounding.ts';
 
@@ -9,10 +10,10 @@ import { solveSounding } from './sounding.ts';
  *
  * @throws RangeError when a joint names a part or lug that does not exist: a kit that the reader gave has none
  */
-export function buildCircuit(kit: Kit): Circuit {
+export const buildCircuit: (kit: Kit) => Circuit = remembered((kit) => {
   const graph = buildGraph(kit);
   return {
     ...graph,
     states: graph.settings.map((setting) => ({ ...setting, ...solveSounding(graph, setting) })),
   };
-}
+});
