@@ -64,15 +64,19 @@ export function shuntControls(circuit: Circuit): readonly { readonly pot: string
   });
 }
 
-/** Whether turning a pot down silences every coil that is heard in a state. */
+/**
+ * Whether turning a pot down silences every coil that is heard in a state, its direct voltage too where that reaches the jack: a
+ * large capacitor and a large winding may take as much at 1 kHz by themselves.
+ */
 function silences(circuit: Circuit, pot: string, state: State): boolean {
   const alone = { ...circuit, states: [state] };
-  const full = gains(alone, {}).map((row) => nth(row, AT));
-  const zero = gains(alone, { [pot]: 0 }).map((row) => nth(row, AT));
-  const heard = full.flatMap((gain, i) =>
-    decibels(gain) > -LEAST_LEVEL ? [[gain, nth(zero, i)] as const] : [],
+  const zero = gains(alone, { [pot]: 0 });
+  const heard = gains(alone, {}).flatMap((row, i) =>
+    [0, AT].flatMap((k) => (decibels(nth(row, k)) > -LEAST_LEVEL ? [[nth(row, k), zero[i]?.[k] ?? 0]] : [])),
   );
-  return heard.length > 0 && heard.every(([at10, at0]) => decibels(at10) - decibels(at0) >= LEAST_FALL);
+  return (
+    heard.length > 0 && heard.every(([at10 = 0, at0 = 0]) => decibels(at10) - decibels(at0) >= LEAST_FALL)
+  );
 }
 
 const joinedLugs = (circuit: Circuit): ReadonlySet<string> =>

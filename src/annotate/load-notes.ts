@@ -61,14 +61,17 @@ export function loadNotes(
   });
 }
 
-/** One note for each pair of tone controls that both load in a position. */
+/** One note for each set of tone controls that load together in a position, the largest sets only: fewer load less. */
 export function toneNotes(circuit: Circuit, loads: readonly StateLoads[]): readonly Problem[] {
   const found = loads.flatMap(({ state, pickups: entries }) => {
     const tones = toneControlsIn(circuit, state);
     const [heaviest] = [...entries].sort((a, b) => a.signalLoad - b.signalLoad);
     return tones.length < 2 || !heaviest ? [] : [{ state, tones, load: heaviest.signalLoad }];
   });
-  return groups(found, ({ tones }) => tones.join()).map(([, some]) => {
+  const within = (some: readonly string[], all: readonly string[]): boolean =>
+    some.length < all.length && some.every((one) => all.includes(one));
+  const largest = found.filter(({ tones }) => !found.some((other) => within(tones, other.tones)));
+  return groups(largest, ({ tones }) => tones.join()).map(([, some]) => {
     const { tones } = must(some[0], 'position with two tone controls');
     const states: readonly State[] = some.map(({ state }) => state);
     const load = formatQuantity(Math.min(...some.map((one) => one.load)), 'ohm');

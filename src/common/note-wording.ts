@@ -91,8 +91,8 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     ),
   'two-tone-controls': (d) =>
     note(
-      `${andList(d.tones.map(quote))} both load the signal${d.where}: the signal load is ${d.load}`,
-      'This is usual where each pickup has a tone control of its own; if the load is too heavy, use larger tone pots or one tone control for both.',
+      `${andList(d.tones.map(quote))} ${d.tones.length === 2 ? 'both' : 'all'} load the signal${d.where}: the signal load is ${d.load}`,
+      'This is usual where each pickup has a tone control of its own; if the load is too heavy, use larger tone pots or one tone control for all.',
     ),
   'capacitor-across': (d) => warning(...acrossWords(d)),
   'capacitor-across-always': (d) => error(...acrossWords(d)),
@@ -108,7 +108,7 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     ),
   'out-of-phase': (d) =>
     warning(
-      `${quote(d.part)} is out of phase with ${list(d.others)}${d.where}${d.silent === undefined ? '' : d.silent === '' ? ': together they have no output' : `; they cancel${d.silent}: no output`}`,
+      `${quote(d.part)} is out of phase with ${andList(d.others.map(quote))}${d.where}${d.silent === undefined ? '' : d.silent === '' ? ': together they have no output' : `; they cancel${d.silent}: no output`}`,
       `Swap its hot and ground leads, unless the thin sound is intended. Do not swap them where the ground lead is also the shield or connected to a metal cover: separate the two first.`,
     ),
   'first-not-bridge': (d) =>

@@ -27,4 +27,4 @@ export const ohmsText = (value: number): string => formatQuantity(value, 'ohm', 
 
 /** `+30.5 %`; a distance from or to an open circuit has no figure. */
 export const percentText = (percent: number): string =>
-  Number.isFinite(percent) ? `${formatSigned(percent, 1)} %` : 'open';
+  Number.isFinite(percent) ? `${formatSigned(percent, 1)} %` : '–';

@@ -2,12 +2,15 @@
  * Notes on loads: by pickup, with the positions listed, and never of what the padding choice calls fitting. Loads of the padded HSS
  * circuit: the handbook's worked table (500 kΩ volume, 250 kΩ and 500 kΩ tones, 470 kΩ pads).
  */
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { choosePads, solveLoads } from '../../src/analyse/index.ts';
 import { notesOf } from '../../src/annotate/notes.ts';
 import type { Circuit } from '../../src/circuit/circuit.ts';
 import type { Problem, ProblemCode } from '../../src/common/problem.ts';
 import { type Details, wording } from '../../src/common/wording.ts';
+import { readKit } from '../../src/describe/read.ts';
+import { buildCircuit } from '../../src/solve/build.ts';
 import { type Compact, makeCircuit, sampleCircuit, sampleNames } from '../analyse/kits.ts';
 
 const said = ({ code, detail }: Problem): string => {
@@ -48,6 +51,17 @@ const ss = (pots: string, more: Compact['parts'] = {}, joints: Compact['joints']
       ...joints,
     ].filter((joint) => joint !== gone),
   });
+
+it('of tone controls that load together only the largest sets are named: one note where four pickups have one each', () => {
+  const file = 'tests/bench/kits/ssss-own-controls.yaml';
+  const { kit } = readKit(readFileSync(file, 'utf8'), file);
+  if (!kit) throw new Error(file);
+  const found = notes(buildCircuit(kit)).filter((one) => one.startsWith('two-tone'));
+  expect(found).toHaveLength(1);
+  expect(found[0]).toMatch(
+    /“neck-tone”, “upper-tone”, “lower-tone” and “bridge-tone” all load the signal with neck-on in position 1/,
+  );
+});
 
 it('the padded HSS circuit has one note: two tone controls load at once in position 4', () => {
   expect(notes(sampleCircuit('kestrel-hss'))).toEqual([

@@ -63,7 +63,7 @@ describe('two single coils in series, one volume of 250 kΩ', () => {
     ];
     expect(joined({ parts, joints })).toEqual(['in series, out of phase: they cancel, no output']);
     expect(said({ parts, joints })).toEqual([
-      'warning out-of-phase: “bridge” is out of phase with neck: together they have no output',
+      'warning out-of-phase: “bridge” is out of phase with “neck”: together they have no output',
     ]);
   });
 });
@@ -166,7 +166,7 @@ it('of pickups out of phase, those positions are named in which they cancel, whe
   ];
   const told = said({ parts: all, joints }).find((one) => one.includes('out-of-phase'));
   expect(told).toMatch(
-    /“top” is out of phase with middle, bottom in every position; they cancel with knob pulled out: no output$/,
+    /“top” is out of phase with “middle” and “bottom” in every position; they cancel with knob pulled out: no output$/,
   );
 });
 
@@ -384,6 +384,16 @@ describe('what is wired so on purpose, and what is not', () => {
     expect(bare).toEqual([expect.stringMatching(/^warning shunt-control: “tone” works as a volume control/)]);
     const right = ['tone.1 > volume.3', 'tone.2 > c.1', 'c.2 > tone.case'];
     expect(said({ parts: { ...one, c: capacitor }, joints: [...hots, ...right] })).toEqual([]);
+  });
+  it('a tone with a large capacitor and a large winding, which together silence 1 kHz, does not', () => {
+    const [tone, large] = [
+      { kind: 'pot', value: '250k' },
+      { kind: 'humbucker', inductance: 6 },
+    ];
+    const kit = { neck: large, volume, tone, c: { ...capacitor, value: '47n' }, out: { kind: 'jack' } };
+    const hots = ['neck.hot > volume.3', 'neck.ground > out.sleeve', 'tone.case > out.sleeve', ...harness];
+    const joints = [...hots, 'tone.2 > volume.3', 'tone.1 > c.1', 'c.2 > tone.case'];
+    expect(said({ parts: kit, joints })).toEqual([]);
   });
   it('a pot across one of two pickups in series silences that one alone, as is meant', () => {
     const pot = { ...parts, w: { kind: 'pot', value: '500k' } };

@@ -215,7 +215,7 @@ describe('small words', () => {
       '+1.0',
       '−1',
     ]);
-    expect([percentText(-3.09), percentText(Infinity)]).toEqual(['−3.1 %', 'open']);
+    expect([percentText(-3.09), percentText(Infinity)]).toEqual(['−3.1 %', '–']);
   });
 
   it('a column that is empty throughout is left out', () =>
