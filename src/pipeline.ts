@@ -9,7 +9,7 @@ import { type Knobs, knobsAtFull } from './analyse/index.ts';
 import type { Kit } from './describe/kit.ts';
 import { type Aspect, type Prepared, sheetOf } from './draw/compose.ts';
 import { drawingName } from './draw/drawing-name.ts';
-import { plotToSvg, sheetToSvg } from './draw/headless.ts';
+import { plotToSvg, sheetToInlineSvg, sheetToSvg } from './draw/headless.ts';
 import { themes } from './draw/theme.ts';
 import { type Arrangement, freeFlow } from './place/arrangement.ts';
 import type { PlaceOptions } from './place/place.ts';
@@ -22,6 +22,10 @@ export const render = (prepared: Prepared, aspect: Aspect = {}) => ({
   name: drawingName(prepared.circuit.kit, prepared.hand, aspect),
   svg: sheetToSvg(sheetOf(prepared, aspect), themes[aspect.theme ?? 'light']),
 });
+
+/** The same with a class for each ink that the stylesheet of a page it stands in may set. */
+export const renderInline = (prepared: Prepared, aspect: Aspect = {}): string =>
+  sheetToInlineSvg(sheetOf(prepared, aspect), themes[aspect.theme ?? 'light']);
 
 /** From the kit to the text of its SVG file; in free flow unless an arrangement is given. */
 export const draw = async (

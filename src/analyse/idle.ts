@@ -23,6 +23,8 @@ interface IdleControl {
 const HEARD = 0.5;
 /** A volume that takes off less turns nothing down. Common practice, no source. */
 const LEAST_FALL = 20;
+/** What the direct voltage must lose for a track to lead to ground; a capacitor in its way leaves all of it. Decibels. */
+const DIRECT_FALL = 3;
 /** A coil further down than this is not heard. Decibels. */
 const LEAST_LEVEL = 40;
 /** Ohms that let nothing through, and yet leave no node afloat. */
@@ -71,12 +73,14 @@ export function shuntControls(circuit: Circuit): readonly { readonly pot: string
 function silences(circuit: Circuit, pot: string, state: State): boolean {
   const alone = { ...circuit, states: [state] };
   const zero = gains(alone, { [pot]: 0 });
-  const heard = gains(alone, {}).flatMap((row, i) =>
-    [0, AT].flatMap((k) => (decibels(nth(row, k)) > -LEAST_LEVEL ? [[nth(row, k), zero[i]?.[k] ?? 0]] : [])),
+  const falls = gains(alone, {}).flatMap((row, i) =>
+    [0, AT].flatMap((k) => {
+      const level = decibels(nth(row, k));
+      const fall = level - decibels(zero[i]?.[k] ?? 0);
+      return level > -LEAST_LEVEL ? [{ enough: fall >= (k === 0 ? DIRECT_FALL : LEAST_FALL) }] : [];
+    }),
   );
-  return (
-    heard.length > 0 && heard.every(([at10 = 0, at0 = 0]) => decibels(at10) - decibels(at0) >= LEAST_FALL)
-  );
+  return falls.length > 0 && falls.every(({ enough }) => enough);
 }
 
 const joinedLugs = (circuit: Circuit): ReadonlySet<string> =>

@@ -30,7 +30,9 @@ export interface CardSwitch {
 }
 
 export interface Card {
-  /** Short, in the badge: `1`; for several switches `1·2`; `•` where the kit has none. */
+  /** Numbers of the states it is of: more than one where they are alike in all it says. */
+  readonly states: readonly number[];
+  /** Short, in the badge: `1`; for several switches `1·2`, `1·1/2` for two positions that are alike; empty where the kit has none. */
   readonly badge: string;
   readonly title: string;
   /** `in parallel, out of phase`, where several sound. */
@@ -62,7 +64,7 @@ const joinedSays = (cards: readonly Card[], words: string): boolean =>
 
 export const CARD_TYPE = { title: 14, row: 13, small: 12 } as const;
 
-/** One card a state, in the order of the states. */
+/** One card for every state that is not as an earlier one in all that a card says, in the order of the states. */
 export function cardsOf(
   circuit: Circuit,
   loads: readonly StateLoads[],
@@ -71,12 +73,13 @@ export function cardsOf(
 ): readonly Card[] {
   const label = labelsOf(circuit);
   const treble = trebleOf(circuit);
-  return circuit.states.map((state, index) => {
+  const all = circuit.states.map((state, index): Card => {
     const reading = jack[index];
     const own = loads[index];
     const joined = own && joiningText(own, label);
     return {
-      badge: badgeOf(state),
+      states: [index],
+      badge: badgeOf([state]),
       title: soundingText(circuit, state),
       ...(joined === undefined ? {} : { joined }),
       rows: (own?.pickups ?? []).map((entry) =>
@@ -92,6 +95,23 @@ export function cardsOf(
           : `${formatFigure(reading, 'ohm')}${isAssumed(circuit, state) ? ', assumed' : ''}`,
     };
   });
+  return merged(circuit, all);
+}
+
+/** Cards alike in title, figures and reading as one: a switch that changes something else, such as a treble bleed, repeats them. */
+function merged({ states }: Circuit, cards: readonly Card[]): readonly Card[] {
+  const like = new Map<string, Card[]>();
+  for (const card of cards) {
+    const { title, joined, rows, meter } = card;
+    const key = JSON.stringify([title, joined, rows, meter]);
+    like.set(key, [...(like.get(key) ?? []), card]);
+  }
+  return [...like.values()].flatMap(([first, ...others]): Card[] => {
+    if (!first) return [];
+    const numbers = [first, ...others].flatMap((card) => card.states);
+    const badge = badgeOf(numbers.flatMap((index) => states[index] ?? []));
+    return [{ ...first, states: numbers, badge }];
+  });
 }
 
 const isAssumed = ({ kit }: Circuit, state: State): boolean =>
@@ -99,10 +119,17 @@ const isAssumed = ({ kit }: Circuit, state: State): boolean =>
     (part) => isPickup(part) && state.sounding.includes(part.name) && part.resistance.from === 'default',
   );
 
-/** The switches' positions, short. */
-export function badgeOf(state: State): string {
-  const positions = Object.values(state.positions);
-  return positions.length === 0 ? '•' : positions.join('·');
+/**
+ * The switches' positions in some states, short: by switch where every combination of what is named is meant, else one state
+ * after the other.
+ */
+export function badgeOf(states: readonly State[]): string {
+  const each = states.map(({ positions }) => Object.values(positions));
+  const bySwitch = (each[0] ?? []).map((_, i) => [...new Set(each.map((positions) => positions[i]))]);
+  const combinations = bySwitch.reduce((product, { length }) => product * length, 1);
+  return combinations === each.length
+    ? bySwitch.map((positions) => positions.join('/')).join('·')
+    : each.map((positions) => positions.join('·')).join(', ');
 }
 
 /** What the drawing calls each part. */
@@ -163,11 +190,11 @@ export const cardWidth = (cards: readonly Card[]): number =>
   );
 
 const headWidth = (text: number, { badge, switches }: Card): number =>
-  text + badgeWidth(badge) + 14 + 20 + 46 * Math.max(1, switches.length);
+  text + badgeWidth(badge) + 14 + 20 + 46 * switches.length;
 
 /** Width of a badge: round for one figure, longer for the positions of several switches. */
 export const badgeWidth = (badge: string): number =>
-  Math.max(26, Math.ceil(textWidth(badge, CARD_TYPE.title, 'bold')) + 14);
+  badge === '' ? 0 : Math.max(26, Math.ceil(textWidth(badge, CARD_TYPE.title, 'bold')) + 14);
 
 /** What stands before a card's reading. */
 export const METER_WORDS = 'multimeter, tip to sleeve';

@@ -14,7 +14,13 @@ export interface Line {
   readonly look: LineLook;
   /** `ground`, `switch-output`, `output`, `tone`, `other`, or `pickup-n`; see `tintOfPickup`. */
   readonly tint: string;
+  /** IEC 60757 code of the insulation, of one colour or two, where the kit gives it. */
+  readonly colour?: string;
 }
+
+/** What a line's colour tells: which wire of the kit it is, as far as the kit says, or what signal it carries. */
+export const lineColours = ['insulation', 'signal'] as const;
+export type LineColour = (typeof lineColours)[number];
 
 /** One line a joint, in the order written. */
 export const linesOf: (circuit: Circuit) => readonly Line[] = remembered((circuit) => {
@@ -23,7 +29,9 @@ export const linesOf: (circuit: Circuit) => readonly Line[] = remembered((circui
   const tints = circuit.nets.map((net) => tintOf(circuit, net, tones));
   return circuit.joints.map((joint) => {
     const tint = nth(tints, netAt(circuit, lugIdOf(joint.from)).index);
-    return { look: lookOf(joint, tint, parts), tint };
+    const look = lookOf(joint, tint, parts);
+    const insulated = (look === 'signal' || look === 'ground') && joint.colour !== undefined;
+    return { look, tint, ...(insulated ? { colour: joint.colour } : {}) };
   });
 });
 

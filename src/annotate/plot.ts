@@ -92,7 +92,7 @@ export function plotOf(circuit: Circuit, response: FrequencyResponse, knobs: Kno
     seen.push(tints.join());
     const heard = solved.together && solved.together.shape.plateau > SILENT ? solved.together : undefined;
     return {
-      badge: badgeOf(solved.state),
+      badge: badgeOf([solved.state]) || '•',
       name: soundingText(circuit, solved.state) || 'nothing',
       tints,
       variant,

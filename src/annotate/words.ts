@@ -4,8 +4,9 @@ import type { Circuit } from '../circuit/circuit.ts';
 import { placeText } from '../circuit/position.ts';
 import { type Hand, type Kit, labelOf, type View } from '../describe/kit.ts';
 import { colourNames } from '../describe/words.ts';
-import { contactAt } from '../parts/index.ts';
+import { contactAt, is } from '../parts/index.ts';
 import type { Card } from './cards.ts';
+import type { LineColour } from './lines.ts';
 
 const SIDES: Readonly<Record<View, string>> = {
   'solder-side': 'Seen from the solder side',
@@ -15,17 +16,41 @@ const SIDES: Readonly<Record<View, string>> = {
 /** The side it is seen from and the hand it is built for. */
 export const viewLine = (view: View, hand: Hand): string => `${SIDES[view]}; ${hand}-handed build.`;
 
-/** How the switches and controls are drawn, and how to read the lines: with colour or without. */
+/** What of a drawing's lines has to be explained. */
+export interface LineNotes {
+  /** Some line crosses another. */
+  readonly crossings: boolean;
+  /** Some line has a colour, and whether all of them have the colour of their insulation, or that of their signal. */
+  readonly colours?: LineColour | 'both';
+  /** Some line has letters. */
+  readonly letters: boolean;
+}
+
+const COLOURS: Readonly<Record<LineColour | 'both', string>> = {
+  insulation: 'Line colour and letters: the wire’s insulation (IEC 60757).',
+  both: 'Line colour: the wire’s insulation where letters give it (IEC 60757), else the signal carried.',
+  signal: 'Line colour: signal carried.',
+};
+
+/** How the switches and controls are drawn, and how to read the lines. */
 export function stateLine(
   kit: Kit,
   settings: Readonly<Record<string, number>> | undefined,
-  coloured: boolean,
+  { crossings, colours, letters }: LineNotes,
 ): string {
   const drawn = kit.parts.flatMap((part) => {
     const contact = contactAt(part, settings?.[part.name]);
     return contact ? [`${part.label} ${placeText(contact.position, contact.called)}`] : [];
   });
-  return `${drawn.length === 0 ? '' : `${drawn.join(', ')}. `}All controls on 10. At a crossing, the broken line passes underneath. ${coloured ? 'Line colour: signal carried. Letters: insulation colour (IEC 60757).' : 'Letters: insulation colour (IEC 60757).'}`;
+  return [
+    ...(drawn.length === 0 ? [] : [`${drawn.join(', ')}.`]),
+    ...(kit.parts.some((part) => is(part, 'pot')) ? ['All controls on 10.'] : []),
+    ...(crossings ? ['At a crossing, the broken line passes underneath.'] : []),
+    ...(colours === undefined ? [] : [COLOURS[colours]]),
+    ...(letters && (colours === undefined || colours === 'signal')
+      ? ['Letters: insulation colour (IEC 60757).']
+      : []),
+  ].join(' ');
 }
 
 /** What sounds and what each pickup sees, state by state, then the joints one by one. */

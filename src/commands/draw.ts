@@ -1,9 +1,10 @@
 /** `draw`: kits to SVG and PNG files. */
 import { type Command, InvalidArgumentError, Option } from 'commander';
+import { lineColours } from '../annotate/lines.ts';
 import { hands, views } from '../describe/kit.ts';
 import { themes } from '../draw/theme.ts';
 import { arrangementErrors, pageErrors } from '../files/layouts.ts';
-import { prepare, render } from '../pipeline.ts';
+import { prepare, render, renderInline } from '../pipeline.ts';
 import { DEFAULT_EFFORT } from '../place/improve.ts';
 import { type DrawOptions, drawKits, type Format } from '../publish/draw-kits.ts';
 import { modes } from '../publish/modes.ts';
@@ -49,7 +50,16 @@ export function addDraw(program: Command): void {
       ),
     )
     .addOption(
-      new Option('--mode <mode>', 'static; inline: colours set by the web page; standalone: font embedded')
+      new Option(
+        '--lines <what>',
+        'what a line’s colour tells: insulation, where the kit gives it; or signal, which pickup it belongs to',
+      ).choices(lineColours),
+    )
+    .addOption(
+      new Option(
+        '--mode <mode>',
+        'static; inline: colours set by the web page’s stylesheet; standalone: font embedded',
+      )
         .choices(modes)
         .default('static'),
     )
@@ -82,7 +92,7 @@ export function addDraw(program: Command): void {
       for await (const outcome of drawKits(
         files,
         { ...rest, formats: format, progress: printError },
-        { prepare, render },
+        { prepare, render, renderInline },
       )) {
         printDiagnostics(outcome.diagnostics);
         for (const line of outcome.lines) print(line);

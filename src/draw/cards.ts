@@ -22,9 +22,8 @@ const FOOT = 30;
 const PAD = 14;
 export const CARD_GAP = 14;
 
-/** Height of the cards: as many rows as the fullest needs. */
-export const cardHeight = (cards: readonly Card[]): number =>
-  HEAD + ROW * Math.max(1, ...cards.map((card) => card.rows.length)) + FOOT;
+/** As high as its rows need; one that nothing sounds on has a row left free. */
+export const cardHeight = ({ rows }: Card): number => HEAD + ROW * Math.max(1, rows.length) + FOOT;
 
 interface CardBox {
   readonly x: number;
@@ -45,20 +44,24 @@ export function drawCard(
   const [stroke, weight] = shown ? [theme.ink, 2.5] : [theme.inside, 1];
   pen.rect(box, { class: CLASS.card, rx: 12, fill: theme.plate, stroke, 'stroke-width': weight });
   const badge = badgeWidth(card.badge);
-  pen.rect({ x: x + 12, y: y + 11, width: badge, height: 26 }, { rx: 13, fill: theme.ink });
-  pen.text(card.badge, at(x + 12 + badge / 2, y + 24), {
-    size: CARD_TYPE.title,
-    weight: 'bold',
-    fill: theme.paper,
-  });
-  pen.text(card.title, at(x + 20 + badge, y + (card.joined === undefined ? 24 : 17)), {
+  // Without a switch there is nothing to number.
+  const left = badge === 0 ? x + PAD : x + 20 + badge;
+  if (badge > 0) {
+    pen.rect({ x: x + 12, y: y + 11, width: badge, height: 26 }, { rx: 13, fill: theme.ink });
+    pen.text(card.badge, at(x + 12 + badge / 2, y + 24), {
+      size: CARD_TYPE.title,
+      weight: 'bold',
+      fill: theme.paper,
+    });
+  }
+  pen.text(card.title, at(left, y + (card.joined === undefined ? 24 : 17)), {
     size: CARD_TYPE.title,
     weight: 'bold',
     fill: theme.ink,
     anchor: 'start',
   });
   if (card.joined !== undefined)
-    pen.text(card.joined, at(x + 20 + badge, y + 34), {
+    pen.text(card.joined, at(left, y + 34), {
       size: CARD_TYPE.small,
       fill: theme.quiet,
       anchor: 'start',

@@ -2,7 +2,7 @@
 
 import { around, overlaps, type Point, type Rect } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
-import { rectToSheet, toSheet } from '../place/frame.ts';
+import { labelsToSheet, rectToSheet } from '../place/frame.ts';
 import type { PlacedWire, Placement } from '../place/placement.ts';
 import { CLASS } from './classes.ts';
 import { highlightBox } from './highlight.ts';
@@ -70,10 +70,9 @@ function chipsOf(
     ...[outline.body, ...outline.blocked, ...outline.lugs.map((lug) => lug.tag)].map((rect) =>
       rectToSheet(frame, rect),
     ),
-    ...outline.labels.map(({ text, centre, size, weight }) => {
-      const p = toSheet(frame, centre);
-      return around(p.x, p.y, textWidth(text, size, weight), size);
-    }),
+    ...labelsToSheet(frame, outline).map(({ text, centre, size, weight }) =>
+      around(centre.x, centre.y, textWidth(text, size, weight), size),
+    ),
   ]);
   const runs = wires.map(runOf);
   for (const [index, wire] of wires.entries()) {
@@ -210,7 +209,14 @@ export function drawChips(
 }
 
 export function drawChip(pen: Pen, code: string, rect: Rect, theme: Theme): void {
-  pen.rect(rect, { class: CLASS.chip, rx: 4, fill: theme.paper, stroke: theme.outline, 'stroke-width': 0.8 });
+  // Round at its ends, so that it is not taken for a lug's tag.
+  pen.rect(rect, {
+    class: CLASS.chip,
+    rx: 6.5,
+    fill: theme.paper,
+    stroke: theme.outline,
+    'stroke-width': 0.8,
+  });
   pen.text(
     code,
     { x: rect.x + rect.width / 2, y: rect.y + rect.height / 2 },

@@ -1,11 +1,11 @@
 /** From a placed circuit to the sheet of one of its drawings: the whole, a state or a step, seen from either side. */
 import { readJack, type StateLoads } from '../analyse/index.ts';
 import { cardsOf, cardsSay, soundingText } from '../annotate/cards.ts';
-import { linesOf, tintOfPickup } from '../annotate/lines.ts';
+import { type Line, linesOf, tintOfPickup } from '../annotate/lines.ts';
 import { liveJoints } from '../annotate/live.ts';
 import { padsOf } from '../annotate/pads.ts';
 import { type Step, stepsOf } from '../annotate/steps.ts';
-import { describeSheet, stateLine, viewLine } from '../annotate/words.ts';
+import { describeSheet, type LineNotes, stateLine, viewLine } from '../annotate/words.ts';
 import type { Circuit, State } from '../circuit/circuit.ts';
 import type { Hand } from '../describe/kit.ts';
 import { contactAt, isPickup } from '../parts/index.ts';
@@ -13,8 +13,10 @@ import type { Placement } from '../place/placement.ts';
 import { flipped } from '../place/view.ts';
 import { drawingName, type Variant } from './drawing-name.ts';
 import type { Page } from './head.ts';
+import { hasCrossings } from './openings.ts';
 import type { Sheet } from './sheet.ts';
-import type { Emphasis } from './wires.ts';
+import { type Theme, themes } from './theme.ts';
+import { type Emphasis, insulationOf } from './wires.ts';
 
 /** What of a kit's drawings does not change with view, state, step or theme. The placement is what takes time. */
 export interface Prepared {
@@ -37,13 +39,18 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
   const state = aspect.state === undefined ? undefined : circuit.states[aspect.state];
   const steps = aspect.step === undefined ? [] : stepsOf(circuit);
   const step = steps.find(({ number }) => number === aspect.step);
+  const theme = themes[aspect.theme ?? 'light'];
+  const given = linesOf(circuit);
+  const lines = aspect.lines === 'signal' ? given.map(({ look, tint }) => ({ look, tint })) : given;
   const cards = cardsOf(circuit, loads, readJack(circuit));
   const views = [
     viewLine(view, hand),
     ...(step
       ? [`Step ${step.number} of ${steps.length}: ${step.title.toLowerCase()}. New joints are highlighted.`]
       : []),
-    ...(step ? [] : [stateLine(kit, state?.positions, aspect.theme !== 'print')]),
+    ...(step ? [] : [stateLine(kit, state?.positions, notesOn(placement, lines, theme))]).filter(
+      (line) => line !== '',
+    ),
     ...(state ? [`${soundingText(circuit, state)} selected: signal path highlighted, the rest dimmed.`] : []),
   ];
   const pickups = kit.parts.filter(isPickup);
@@ -54,7 +61,7 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
     headLines: views,
     description: describeSheet(circuit, cards, views),
     placement: view === 'component-side' ? flipped(placement) : placement,
-    lines: linesOf(circuit),
+    lines,
     cards,
     legend: cardsSay(cards, kit.outputLoad.frequency.value),
     tints: new Map(pickups.map((part) => [part.name, tintOfPickup(circuit, part.name)])),
@@ -70,6 +77,20 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
     ...(state && aspect.state !== undefined ? { shownState: aspect.state } : {}),
     ...(step ? { emphasis: emphasisOfStep(circuit, steps, step), checklist: step.lines } : {}),
     ...(page ? { page } : {}),
+  };
+}
+
+/** What a drawing's lines need said, and nothing that it has not. */
+function notesOn({ wires }: Placement, lines: readonly Line[], theme: Theme): LineNotes {
+  const signals = lines.filter(({ look }) => look === 'signal');
+  const wired = lines.filter(({ look }) => look === 'signal' || look === 'ground');
+  const insulated = wired.filter((line) => insulationOf(line, theme).length > 0);
+  const tinted = signals.some((line) => insulationOf(line, theme).length === 0);
+  const colours = insulated.length > 0 ? (tinted ? 'both' : 'insulation') : 'signal';
+  return {
+    crossings: hasCrossings(wires),
+    ...(theme.tintedCoils && wired.length > 0 ? { colours } : {}),
+    letters: wires.some(({ joint }) => joint.colour !== undefined),
   };
 }
 

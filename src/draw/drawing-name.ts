@@ -1,4 +1,6 @@
 /** What a drawing is called, and what its name says that it shows: written and read in one place. */
+
+import type { LineColour } from '../annotate/lines.ts';
 import { type Hand, hands, type Kit, type View, views } from '../describe/kit.ts';
 import { type ThemeName, themes } from './theme.ts';
 
@@ -10,16 +12,18 @@ export interface Variant {
   readonly state?: number;
   /** Counted from 1. */
   readonly step?: number;
+  /** What the lines' colours tell; that of the insulation where the kit gives it, unless it says otherwise. */
+  readonly lines?: LineColour;
 }
 
 /**
- * The name of a drawing's file and the prefix of its ids: the kit's, then `-component-side-left-handed-position-2-step-3-dark`,
+ * The name of a drawing's file and the prefix of its ids: the kit's, then `-component-side-left-handed-position-2-step-3-signal-lines-dark`,
  * each left out where it is the usual one.
  */
 export const drawingName = (
   kit: Pick<Kit, 'id' | 'view' | 'hand'>,
   hand: Hand,
-  { view, theme, state, step }: Variant,
+  { view, theme, state, step, lines }: Variant,
 ): string =>
   [
     kit.id,
@@ -27,6 +31,7 @@ export const drawingName = (
     ...(hand === kit.hand ? [] : [`${hand}-handed`]),
     ...(state === undefined ? [] : [`position-${state + 1}`]),
     ...(step === undefined ? [] : [`step-${step}`]),
+    ...(lines === undefined || lines === 'insulation' ? [] : [`${lines}-lines`]),
     ...(theme === undefined || theme === 'light' ? [] : [theme]),
   ].join('-');
 
@@ -38,16 +43,17 @@ export function parseDrawingName(
   if (!name.startsWith(kit.id)) return undefined;
   const found = PATTERN.exec(name.slice(kit.id.length));
   if (!found) return undefined;
-  const [, view, hand, state, step, theme] = found;
+  const [, view, hand, state, step, lines, theme] = found;
   return {
     view: (view as View | undefined) ?? kit.view,
     hand: (hand as Hand | undefined) ?? kit.hand,
     ...(state === undefined ? {} : { state: Number(state) - 1 }),
     ...(step === undefined ? {} : { step: Number(step) }),
+    ...(lines === undefined ? {} : { lines: lines as LineColour }),
     ...(theme === undefined ? {} : { theme: theme as ThemeName }),
   };
 }
 
 const PATTERN = new RegExp(
-  `^(?:-(${views.join('|')}))?(?:-(${hands.join('|')})-handed)?(?:-position-([1-9]\\d*))?(?:-step-(\\d+))?(?:-(${Object.keys(themes).join('|')}))?$`,
+  `^(?:-(${views.join('|')}))?(?:-(${hands.join('|')})-handed)?(?:-position-([1-9]\\d*))?(?:-step-(\\d+))?(?:-(signal)-lines)?(?:-(${Object.keys(themes).join('|')}))?$`,
 );

@@ -4,15 +4,20 @@ import { colourName } from '../annotate/words.ts';
 import { around, at } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
 import { CHIP_HEIGHT, chipWidth, drawChip } from './chips.ts';
+import { paintShape } from './paint.ts';
 import { tagLook } from './part.ts';
 import type { Pen } from './pen.ts';
 import type { Theme } from './theme.ts';
-import { strokeAttributes, strokes } from './wires.ts';
+import { insulationOf, strokeAttributes, strokes } from './wires.ts';
 
-export type KeyEntry =
-  | { readonly line: Line; readonly words: string }
-  | { readonly line?: never; readonly code: string; readonly words: string }
-  | { readonly line?: never; readonly code?: never; readonly words: string };
+/** A sample of a line, of a colour's code, of both, of a resistor, or of a tag that nothing is joined to; and what it means. */
+export interface KeyEntry {
+  readonly line?: Line;
+  readonly code?: string;
+  /** IEC 60757 codes, first to last. */
+  readonly bands?: readonly string[];
+  readonly words: string;
+}
 
 const SAMPLE = 30;
 const SIZE = 12;
@@ -27,12 +32,16 @@ const WORDS: Readonly<Record<Line['look'], string>> = {
   braid: 'bare shield braid: keep clear of signal lugs',
 };
 
-/** One entry for each look that occurs, signal wires by what they carry; then one for each colour code. */
+/**
+ * One entry for each look that occurs, wires by the colour of their insulation, or where none is shown signal wires by what they
+ * carry; then one for each colour code that no line shows.
+ */
 export function keyOf(
   lines: readonly Line[],
   pickups: ReadonlyMap<string, string>,
   codes: readonly string[],
   empty: boolean,
+  resistors: readonly { readonly value: string; readonly bands: readonly string[] }[],
   theme: Theme,
 ): readonly KeyEntry[] {
   const tints = new Map([
@@ -42,28 +51,63 @@ export function keyOf(
     ['tone', 'tone control'],
     ['other', 'other signal wire'],
   ]);
+  const inColour = (line: Line): boolean => insulationOf(line, theme).length > 0;
+  const plain = lines.filter((line) => !inColour(line));
+  const coloured = (look: 'signal' | 'ground', words: (colour: string) => string): readonly KeyEntry[] =>
+    [
+      ...new Set(lines.flatMap((line) => (line.look === look && inColour(line) ? (line.colour ?? []) : []))),
+    ].map((colour) => ({
+      line: { look, tint: 'ground', colour },
+      code: colour,
+      words: words(colourName(colour)),
+    }));
   const signals = [...tints].flatMap(([tint, words]): KeyEntry[] =>
-    lines.some((line) => line.look === 'signal' && line.tint === tint)
+    plain.some((line) => line.look === 'signal' && line.tint === tint)
       ? [{ line: { look: 'signal', tint }, words }]
       : [],
   );
   const others = (['ground', 'leg', 'sleeved', 'jumper', 'bend', 'braid'] as const).flatMap(
     (look): KeyEntry[] =>
-      lines.some((line) => line.look === look)
+      plain.some((line) => line.look === look)
         ? [{ line: { look, tint: 'ground' }, words: WORDS[look] }]
         : [],
   );
-  const letters = [...new Set(codes)].map((code): KeyEntry => ({ code, words: colourName(code) }));
+  const wires = [
+    ...coloured('signal', (name) => name),
+    ...coloured('ground', (name) => `${WORDS.ground}, ${name}`),
+  ];
+  const shown = new Set(wires.map(({ code }) => code));
+  const letters = [...new Set(codes)]
+    .filter((code) => !shown.has(code))
+    .map((code): KeyEntry => ({ code, words: colourName(code) }));
   // Where all signal wires look alike, the letters on them tell them apart and the key says so once.
   const inks = new Set(signals.map(({ line }) => theme.tints[line?.tint ?? '']));
   const [first] = signals;
   const told = first?.line && inks.size === 1 ? [{ line: first.line, words: WORDS.signal }] : signals;
-  return [...told, ...others, ...(empty ? [{ words: 'unused lug' }] : []), ...letters];
+  // Bands are hard to tell apart on paper, and without colour not at all.
+  const banded = resistors.map(
+    ({ value, bands }): KeyEntry => ({ bands, words: `${value}: ${bands.map(colourName).join(', ')}` }),
+  );
+  const unlike = banded.filter(({ words }, i) => banded.findIndex((one) => one.words === words) === i);
+  return [...wires, ...told, ...others, ...(empty ? [{ words: 'unused lug' }] : []), ...letters, ...unlike];
 }
 
+/** A resistor as the key shows it, as wide as any sample. */
+function drawResistor(pen: Pen, bands: readonly string[], left: number, middle: number, theme: Theme): void {
+  const rect = around(left + SAMPLE / 2, middle, SAMPLE, 12);
+  paintShape(pen, { shape: 'rect', role: 'resistor-sample', rect, radius: 5 }, theme);
+  bands.forEach((code, i) => {
+    const x = left + (i === bands.length - 1 ? SAMPLE - 5 : 5 + 4.5 * i);
+    paintShape(pen, { shape: 'rect', role: 'band', rect: around(x, middle, 2.5, 11), code }, theme);
+  });
+}
+
+/** How much of its line is seen on either side of a code. */
+const BESIDE_CODE = 11;
+
 /** A code of two colours needs more room than a line does. */
-const sampleWidth = (entry: KeyEntry): number =>
-  entry.line || entry.code === undefined ? SAMPLE : Math.max(SAMPLE, chipWidth(entry.code));
+const sampleWidth = ({ line, code }: KeyEntry): number =>
+  code === undefined ? SAMPLE : Math.max(SAMPLE, chipWidth(code) + (line ? 2 * BESIDE_CODE : 0));
 
 /** Width of an entry with its gap. */
 const keyWidth = (entry: KeyEntry): number => sampleWidth(entry) + 8 + textWidth(entry.words, SIZE) + 22;
@@ -98,14 +142,15 @@ export function drawKey(
       if (entry.line)
         for (const one of strokes(entry.line, theme))
           pen.line([at(left, middle), at(left + sample, middle)], strokeAttributes(one));
-      else if (entry.code !== undefined)
+      if (entry.code !== undefined)
         drawChip(
           pen,
           entry.code,
           around(left + sample / 2, middle, chipWidth(entry.code), CHIP_HEIGHT),
           theme,
         );
-      else pen.rect(around(left + sample / 2, middle, 24, 16), tagLook(theme, false));
+      else if (entry.bands) drawResistor(pen, entry.bands, left, middle, theme);
+      else if (!entry.line) pen.rect(around(left + sample / 2, middle, 24, 16), tagLook(theme, false));
       pen.text(entry.words, at(left + sample + 8, middle), { size: SIZE, fill: theme.ink, anchor: 'start' });
       left += keyWidth(entry);
     }

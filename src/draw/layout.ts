@@ -1,5 +1,6 @@
 /** How a sheet divides its room: head and key above, the drawing, and below it the load cards or the work of a step. */
 import { type Card, cardWidth } from '../annotate/cards.ts';
+import type { Rect } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
 import { CARD_GAP, cardHeight } from './cards.ts';
 import { EDGE, type Page, scaleOn } from './head.ts';
@@ -28,9 +29,8 @@ interface Layout {
   readonly drawingLeft: number;
   readonly drawingTop: number;
   readonly footTop: number;
-  readonly perRow: number;
-  readonly cardWidth: number;
-  readonly cardHeight: number;
+  /** Where each card stands. */
+  readonly cards: readonly Rect[];
 }
 
 /** Room for the lines below the cards. */
@@ -81,11 +81,20 @@ function withCards(room: Room, inner: number, most: number): Layout {
   const footTop = drawingTop + room.drawing.height + 8;
   const rows = Math.ceil(cards.length / Math.max(1, Math.min(cards.length, most)));
   const perRow = Math.max(1, Math.ceil(cards.length / Math.max(1, rows)));
-  const height = cardHeight(cards);
-  const foot =
-    rows > 0
-      ? rows * (height + CARD_GAP) - CARD_GAP + captionHeight(room.legend, inner)
-      : work.length * WORK_LINE;
+  // Wider than reads well only where a long name needs it.
+  const width = Math.min(
+    Math.max(MOST_CARD, Math.ceil(cardWidth(cards))),
+    Math.floor((inner - CARD_GAP * (perRow - 1)) / perRow),
+  );
+  const boxes: Rect[] = [];
+  let bottom = footTop - CARD_GAP;
+  for (let row = 0; row < rows; row++) {
+    const y = bottom + CARD_GAP;
+    const own = cards.slice(row * perRow, (row + 1) * perRow).map(cardHeight);
+    boxes.push(...own.map((height, column) => ({ x: EDGE + column * (width + CARD_GAP), y, width, height })));
+    bottom = y + Math.max(...own);
+  }
+  const foot = rows > 0 ? bottom - footTop + captionHeight(room.legend, inner) : work.length * WORK_LINE;
   return {
     inner,
     width: Math.ceil(inner + 2 * EDGE),
@@ -95,12 +104,6 @@ function withCards(room: Room, inner: number, most: number): Layout {
     drawingLeft: EDGE + Math.max(0, Math.round((inner - room.drawing.width) / 2)),
     drawingTop,
     footTop,
-    perRow,
-    // Wider than reads well only where a long name needs it.
-    cardWidth: Math.min(
-      Math.max(MOST_CARD, Math.ceil(cardWidth(cards))),
-      Math.floor((inner - CARD_GAP * (perRow - 1)) / perRow),
-    ),
-    cardHeight: height,
+    cards: boxes,
   };
 }

@@ -14,9 +14,10 @@ const outlined =
 /** `class` tells whoever reads the drawing what a shape is. */
 const RECTS: Readonly<Record<RectRole, { readonly class?: string; readonly ink: Ink }>> = {
   plate: { class: CLASS.plate, ink: outlined(({ plate }) => plate, LINE.outline) },
-  coil: { ink: outlined(({ inside }) => inside, 1) },
+  coil: { ink: outlined(({ coil }) => coil, 1) },
   turn: { ink: outlined(() => 'none', 1) },
   bush: { ink: outlined(({ inside }) => inside, 1.5) },
+  'resistor-sample': { ink: outlined(({ resistor }) => resistor, 1) },
   'resistor-body': { class: CLASS.body, ink: outlined(({ resistor }) => resistor, 1.5) },
   'capacitor-body': { class: CLASS.body, ink: outlined(({ capacitor }) => capacitor, 1.5) },
 };

@@ -4,6 +4,7 @@ import { lugId } from '../circuit/circuit.ts';
 import { at } from '../common/geometry.ts';
 import { faceOf, is } from '../parts/index.ts';
 import { TYPE } from '../parts/outline.ts';
+import { labelsToSheet } from '../place/frame.ts';
 import type { PlacedPart } from '../place/placement.ts';
 import { CLASS } from './classes.ts';
 import { highlightBox } from './highlight.ts';
@@ -22,6 +23,8 @@ export interface Look {
   readonly meeting: ReadonlySet<string>;
   /** Parts drawn with the accent: padding resistors. */
   readonly highlighted: ReadonlySet<string>;
+  /** Tint by pickup name: its coils have it, as the bars of its loads do. */
+  readonly tints: ReadonlyMap<string, string>;
 }
 
 export function drawPart(pen: Pen, placed: PlacedPart, look: Look): void {
@@ -32,8 +35,12 @@ export function drawPart(pen: Pen, placed: PlacedPart, look: Look): void {
     legs(pen, placed, look);
   }
   const closed = look.closed.get(part.name) ?? [];
-  for (const shape of faceOf(part, { outline, closed })) paintShape(pen, shape, look.theme);
-  labels(pen, placed, look.theme, component ? look.theme.accent : look.theme.ink);
+  const coil = look.theme.tints[look.tints.get(part.name) ?? ''];
+  const theme = look.theme.tintedCoils && coil !== undefined ? { ...look.theme, coil } : look.theme;
+  // A component is the same either way round, but its bands are read from the left.
+  const face = component ? pen.unmirrored() : pen;
+  for (const shape of faceOf(part, { outline, closed })) paintShape(face, shape, theme);
+  labels(pen.still(), placed, look.theme, component ? look.theme.accent : look.theme.ink);
   if (!component) tags(pen, placed, look);
 }
 
@@ -67,8 +74,8 @@ export const tagLook = (theme: Theme, used: boolean) => ({
 });
 
 /** The part's own lines of text: its name, its value, and in bold what the annotation says of it. */
-function labels(pen: Pen, { outline }: PlacedPart, theme: Theme, bold: string): void {
-  outline.labels.forEach(({ text, centre, size, weight }, i) => {
+function labels(pen: Pen, { outline, frame }: PlacedPart, theme: Theme, bold: string): void {
+  labelsToSheet(frame, outline).forEach(({ text, centre, size, weight }, i) => {
     const fill = i === 0 ? theme.ink : weight === 'bold' ? bold : theme.quiet;
     pen.text(text, centre, { size, weight, fill });
   });

@@ -50,6 +50,16 @@ export class Pen {
     return new Pen(this.into.group().attr(attributes), this.#frame);
   }
 
+  /** A pen into the same group for what is alike on both sides, left for left. */
+  unmirrored(): Pen {
+    return new Pen(this.into, { ...this.#frame, mirror: false });
+  }
+
+  /** A pen into the same group, in the coordinates of the sheet. */
+  still(): Pen {
+    return new Pen(this.into);
+  }
+
   rect(rect: Rect, attributes: Attributes): void {
     const r = rectToSheet(this.#frame, rect);
     add(this.into, 'rect', {

@@ -5,9 +5,11 @@ import type { Card } from '../annotate/cards.ts';
 import type { Line } from '../annotate/lines.ts';
 import { lugId } from '../circuit/circuit.ts';
 import { at, round2 } from '../common/geometry.ts';
+import { nth } from '../common/must.ts';
+import { componentOf } from '../parts/index.ts';
 import type { Placement } from '../place/placement.ts';
 import { endsOf } from '../place/wiring.ts';
-import { CARD_GAP, drawCard } from './cards.ts';
+import { drawCard } from './cards.ts';
 import { drawChips } from './chips.ts';
 import { EDGE, openSheet, type Page } from './head.ts';
 import { drawKey, keyOf } from './key.ts';
@@ -64,6 +66,10 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
     sheet.pickups,
     codes,
     empty,
+    placement.parts.flatMap(({ part }) => {
+      const { value, bands } = componentOf(part) ?? {};
+      return value !== undefined && bands ? [{ value, bands }] : [];
+    }),
     theme,
   );
   const layout = layOutSheet(
@@ -89,7 +95,8 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
   if (emphasis.includes('new'))
     drawMarks(drawing.group({ id: `${id}-marks` }), placement.wires, theme, emphasis);
   const meeting = new Set([...ends].filter(([, count]) => count > 1).map(([lug]) => lug));
-  const look = { theme, closed: sheet.closed, highlighted: sheet.highlighted, joined, meeting };
+  const { closed, highlighted, tints } = sheet;
+  const look = { theme, closed, highlighted, tints, joined, meeting };
   for (const placed of placement.parts) {
     const group = new Pen(drawing.into.group().attr({ id: `${id}-part-${placed.part.name}` }), placed.frame);
     drawPart(group, placed, look);
@@ -104,20 +111,13 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
     pen.text(line, at(EDGE, y), { size: 12, fill: theme.quiet, anchor: 'start' });
   });
   cards.forEach((card, i) => {
-    const [column, row] = [i % layout.perRow, Math.floor(i / layout.perRow)];
-    const box = {
-      x: EDGE + column * (layout.cardWidth + CARD_GAP),
-      y: layout.footTop + row * (layout.cardHeight + CARD_GAP),
-      width: layout.cardWidth,
-      height: layout.cardHeight,
-    };
     drawCard(
       pen.group({ id: `${id}-position-${i + 1}` }),
       card,
-      box,
+      nth(layout.cards, i),
       sheet.tints,
       theme,
-      i === sheet.shownState,
+      sheet.shownState !== undefined && card.states.includes(sheet.shownState),
     );
   });
 }

@@ -1,4 +1,7 @@
-/** Inks and line weights, in one place. Wire colours are the published Okabe–Ito palette, safe for colour-blind readers. */
+/**
+ * Inks and line weights, in one place. What a line is coloured by where the kit does not say which wire it is comes from the
+ * published Okabe–Ito palette, safe for colour-blind readers.
+ */
 
 export interface Theme {
   readonly paper: string;
@@ -6,6 +9,8 @@ export interface Theme {
   readonly quiet: string;
   readonly plate: string;
   readonly inside: string;
+  /** A coil's; a pickup's own tint in its place where coils are tinted. */
+  readonly coil: string;
   readonly outline: string;
   readonly lug: string;
   readonly lugInk: string;
@@ -27,7 +32,29 @@ export interface Theme {
   readonly bands: Readonly<Record<string, string>>;
   /** By tint name; see `annotate/lines.ts`. */
   readonly tints: Readonly<Record<string, string>>;
+  /** Of a wire's insulation, by IEC 60757 code; a theme without colour has none. */
+  readonly insulation: Readonly<Record<string, string>>;
+  /** Whether a pickup's coils have its tint, as the bars of its loads do. */
+  readonly tintedCoils: boolean;
 }
+
+/** Insulation as it looks in daylight, whatever the paper: the customer looks for the line that is like the wire. */
+const INSULATION: Readonly<Record<string, string>> = {
+  BK: '#1a1a1a',
+  BN: '#7a4a21',
+  RD: '#d1242b',
+  OG: '#ef8a1c',
+  YE: '#f7d117',
+  GN: '#2f9e4f',
+  BU: '#1f6fd6',
+  VT: '#8041a8',
+  GY: '#9aa0a6',
+  WH: '#ffffff',
+  PK: '#f29bb8',
+  GD: '#c2992b',
+  TQ: '#33b8ab',
+  SR: '#cfd4d8',
+};
 
 /** Colours of the IEC 60062 bands as ink. */
 const BANDS: Readonly<Record<string, string>> = {
@@ -52,6 +79,7 @@ const LIGHT: Theme = {
   quiet: '#56636d',
   plate: '#f6f3ea',
   inside: '#dcd4c0',
+  coil: '#dcd4c0',
   outline: '#6b7780',
   lug: '#e8d9a8',
   lugInk: '#1d2b36',
@@ -78,6 +106,8 @@ const LIGHT: Theme = {
     tone: '#e69f00',
     other: '#8a8f94',
   },
+  insulation: INSULATION,
+  tintedCoils: true,
 };
 
 const DARK: Theme = {
@@ -86,6 +116,7 @@ const DARK: Theme = {
   quiet: '#aab6be',
   plate: '#1f2a33',
   inside: '#41505b',
+  coil: '#41505b',
   outline: '#8d9aa4',
   lug: '#5a4c20',
   lugInk: '#fbf3d9',
@@ -112,6 +143,8 @@ const DARK: Theme = {
     tone: '#f0b429',
     other: '#a7b0b7',
   },
+  insulation: INSULATION,
+  tintedCoils: true,
 };
 
 /** For a printer without colour: no fills, black and grey only. */
@@ -121,6 +154,7 @@ const PRINT: Theme = {
   quiet: '#333333',
   plate: '#ffffff',
   inside: '#bbbbbb',
+  coil: '#bbbbbb',
   outline: '#444444',
   lug: '#ffffff',
   lugInk: '#000000',
@@ -147,6 +181,8 @@ const PRINT: Theme = {
     tone: '#000000',
     other: '#000000',
   },
+  insulation: {},
+  tintedCoils: false,
 };
 
 export const themes = { light: LIGHT, dark: DARK, print: PRINT } as const satisfies Readonly<
@@ -160,6 +196,12 @@ export const LINE = {
   signal: 4,
   ground: 6,
   groundCore: 2.6,
+  /** Narrower between coloured rails, so that their colour is seen. */
+  insulatedCore: 1.6,
+  /** In ink on either side of a coloured line, so that white, yellow and black hold on any paper. */
+  edge: 0.8,
+  /** Of the second colour along a wire of two. */
+  stripe: 7,
   braid: 8,
   mark: 16,
   leg: 2,

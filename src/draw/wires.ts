@@ -1,48 +1,19 @@
 /** Wires: rounded bends, a real opening in the wire that runs below at every crossing, and a look for every kind of joint. */
 
 import type { Line } from '../annotate/lines.ts';
+import { contrast } from '../common/contrast.ts';
 import { type Point, round2 } from '../common/geometry.ts';
 import { nth } from '../common/must.ts';
 import type { Joint } from '../describe/kit.ts';
 import type { PlacedWire } from '../place/placement.ts';
 import { CLASS } from './classes.ts';
+import { between, openingsOf } from './openings.ts';
 import type { Pen } from './pen.ts';
 import { LINE, type Theme } from './theme.ts';
-
-interface Segment {
-  readonly wire: number;
-  readonly a: Point;
-  readonly b: Point;
-}
-
-const segmentsOf = (wires: readonly PlacedWire[]): readonly Segment[] =>
-  wires.flatMap(({ points }, wire) => points.slice(1).map((b, i) => ({ wire, a: points[i] ?? b, b })));
 
 /** Ground runs below signal; among equals, what is written later runs above. */
 const heightOf = (lines: readonly Line[], wire: number): number =>
   wire + (lines[wire]?.look === 'ground' ? 0 : 1e6);
-
-/** Where each wire is crossed from above. */
-function openings(
-  wires: readonly PlacedWire[],
-  lines: readonly Line[],
-  there: ReadonlySet<number>,
-): readonly (readonly Point[])[] {
-  const segments = segmentsOf(wires).filter(({ wire }) => there.has(wire));
-  const level = segments.filter(({ a, b }) => a.y === b.y);
-  const upright = segments.filter(({ a, b }) => a.x === b.x);
-  const found: Point[][] = wires.map(() => []);
-  for (const h of level)
-    for (const v of upright) {
-      if (h.wire === v.wire) continue;
-      const { x } = v.a;
-      const { y } = h.a;
-      if ((x - h.a.x) * (x - h.b.x) >= 0 || (y - v.a.y) * (y - v.b.y) >= 0) continue;
-      const below = heightOf(lines, h.wire) < heightOf(lines, v.wire) ? h.wire : v.wire;
-      found[below]?.push({ x, y });
-    }
-  return found;
-}
 
 /** The `d` of a wire: rounded corners, broken at the openings. */
 function wirePath(points: readonly Point[], gaps: readonly Point[]): string {
@@ -64,7 +35,14 @@ function wirePath(points: readonly Point[], gaps: readonly Point[]): string {
       d += `L${round2(p.x)} ${round2(p.y)}`;
       return;
     }
-    const radius = Math.min(LINE.bendRadius, length(before, p) / 2, length(p, after) / 2);
+    // No rounder than leaves an opening close by its room.
+    const open = gaps.filter((gap) => between(before, p, gap) || between(p, after, gap));
+    const radius = Math.min(
+      LINE.bendRadius,
+      length(before, p) / 2,
+      length(p, after) / 2,
+      ...open.map((gap) => length(gap, p) - LINE.gap),
+    );
     const [vx, vy] = unit(p, after);
     d += `L${round2(p.x - ux * radius)} ${round2(p.y - uy * radius)}`;
     d += `Q${round2(p.x)} ${round2(p.y)} ${round2(p.x + vx * radius)} ${round2(p.y + vy * radius)}`;
@@ -74,8 +52,6 @@ function wirePath(points: readonly Point[], gaps: readonly Point[]): string {
 
 const length = (a: Point, b: Point): number => Math.abs(a.x - b.x) + Math.abs(a.y - b.y);
 const unit = (a: Point, b: Point): readonly [number, number] => [Math.sign(b.x - a.x), Math.sign(b.y - a.y)];
-const between = (a: Point, b: Point, p: Point): boolean =>
-  a.x === b.x ? p.x === a.x && (p.y - a.y) * (p.y - b.y) < 0 : p.y === a.y && (p.x - a.x) * (p.x - b.x) < 0;
 
 interface Stroke {
   readonly stroke: string;
@@ -90,17 +66,34 @@ export const strokeAttributes = ({ stroke, width, dash }: Stroke) => ({
   ...(dash === undefined ? {} : { 'stroke-dasharray': dash }),
 });
 
+/** Inks of a wire's insulation, of one colour or two; none where the kit does not say or the theme has no colour. */
+export const insulationOf = ({ colour = '' }: Line, { insulation }: Theme): readonly string[] =>
+  (colour.match(/../g) ?? []).flatMap((code) => insulation[code] ?? []);
+
+/** A line of that width in the colours of its insulation, between edges in ink; the second colour in stripes. */
+function insulated([first, second]: readonly string[], width: number, theme: Theme): readonly Stroke[] {
+  if (first === undefined || first === theme.ink) return [{ stroke: theme.ink, width }];
+  return [
+    { stroke: theme.ink, width: width + 2 * LINE.edge },
+    { stroke: first, width },
+    ...(second === undefined ? [] : [{ stroke: second, width, dash: `${LINE.stripe} ${LINE.stripe}` }]),
+  ];
+}
+
 /** Strokes laid over one another to make a look, bottom first. */
 export function strokes(line: Line, theme: Theme): readonly Stroke[] {
+  const colours = insulationOf(line, theme);
   const tint = theme.tints[line.tint] ?? theme.ink;
   switch (line.look) {
     case 'signal':
-      return [{ stroke: tint, width: LINE.signal }];
-    case 'ground':
-      return [
-        { stroke: theme.ink, width: LINE.ground },
-        { stroke: theme.paper, width: LINE.groundCore },
-      ];
+      return insulated(colours.length > 0 ? colours : [tint], LINE.signal, theme);
+    case 'ground': {
+      // Two rails with what lies between them standing out from both.
+      const [rail = theme.ink] = colours;
+      const core = contrast(theme.paper, rail) < contrast(theme.ink, rail) ? theme.ink : theme.paper;
+      const width = colours.length > 0 ? LINE.insulatedCore : LINE.groundCore;
+      return [...insulated(colours, LINE.ground, theme), { stroke: core, width }];
+    }
     case 'braid':
       // Cross-hatched along its length, as the weave looks; the bare screen must not be taken for an insulated wire.
       return [
@@ -143,6 +136,7 @@ const paled = (theme: Theme): Theme => ({
   jumper: theme.pale,
   sleeving: theme.paper,
   tints: {},
+  insulation: {},
 });
 
 /** Radius of a solder dot: covers the widest line's end, and no more, for a lug's name stands close by. */
@@ -186,7 +180,7 @@ export function drawWires(
   emphasis: readonly Emphasis[] = [],
 ): void {
   const there = wires.map((_, i) => i).filter((i) => emphasis[i] !== 'absent');
-  const gaps = openings(wires, lines, new Set(there));
+  const gaps = openingsOf(wires, (wire) => heightOf(lines, wire), new Set(there));
   const order = there.sort((a, b) => heightOf(lines, a) - heightOf(lines, b));
   for (const i of order) {
     const [wire, line] = [wires[i], lines[i]];

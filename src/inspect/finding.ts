@@ -43,6 +43,12 @@ const WORDS = {
   crossing: (d: { wire: string; other: string; open: number }) =>
     `${d.wire} and ${d.other} cross, ${d.open === 0 ? 'but neither line is' : 'and both lines are'} broken`,
   'unexpected-gap': (d: { wire: string }) => `${d.wire} has a gap where nothing crosses it`,
+  'gap-at-end': (d: { wire: string; seen: number; least: number }) =>
+    `${d.wire} has a gap ${round2(d.seen)} units from its end; at least ${d.least} must be seen, or it looks unconnected`,
+  'gap-at-corner': (d: { wire: string; seen: number; least: number }) =>
+    `${d.wire} has a gap ${round2(d.seen)} units from a corner; at least ${d.least} must be seen`,
+  'short-stub': (d: { wire: string; seen: number; least: number }) =>
+    `${d.wire} has only ${round2(d.seen)} units between two gaps; at least ${d.least} must be seen`,
   'wire-on-wire': (d: { wire: string; other: string }) => `${d.wire} bends or ends on ${d.other}`,
   broken: (d: { wire: string }) => `${d.wire} is not a continuous line with gaps only at crossings`,
   // Drawn again in the same places.
@@ -76,6 +82,9 @@ const NEATNESS: ReadonlySet<Rule> = new Set<Rule>([
   'contrast',
   'parallel-gap',
   'diagonal-wire',
+  'gap-at-end',
+  'gap-at-corner',
+  'short-stub',
 ]);
 
 type Details<R extends Rule> = Parameters<(typeof WORDS)[R]>[0];

@@ -116,7 +116,7 @@ function leavesOf(root: XmlElement, { id }: Drawing, kit: Kit): Leaves {
 
 /** The paper alone may be of another size. */
 function wordsOf(element: XmlElement): string {
-  const paper = element.attributes.get('class') === CLASS.paper;
+  const paper = element.attributes.get('class')?.split(' ').includes(CLASS.paper);
   const skip = paper ? PLACE : undefined;
   return `<${element.name} ${attributesOf(element, skip)}>${element.text.trim()}${element.children.map(wordsOf).join('')}`;
 }

@@ -12,7 +12,8 @@ import type { Kit } from '../describe/kit.ts';
 import { type Prepared, sheetOf } from '../draw/compose.ts';
 import { parseDrawingName } from '../draw/drawing-name.ts';
 import type { Page } from '../draw/head.ts';
-import { sheetToSvg } from '../draw/headless.ts';
+import { sheetToInlineSvg, sheetToSvg } from '../draw/headless.ts';
+import { isRoleClass } from '../draw/ink-roles.ts';
 import { themes } from '../draw/theme.ts';
 import { is, outlineOf } from '../parts/index.ts';
 import type { Outline } from '../parts/outline.ts';
@@ -99,7 +100,8 @@ function drawAgain(
     { ...prepared, placement: view === 'component-side' ? flipped(placement) : placement },
     { ...aspect, ...(page ? { page } : {}) },
   );
-  return parseXml(sheetToSvg(sheet, themes[shown.theme ?? 'light']));
+  const inline = drawing.marks.some((mark) => mark.is.some(isRoleClass));
+  return parseXml((inline ? sheetToInlineSvg : sheetToSvg)(sheet, themes[shown.theme ?? 'light']));
 }
 
 const moved = (p: Point, by: Point): Point => ({ x: round2(p.x - by.x), y: round2(p.y - by.y) });

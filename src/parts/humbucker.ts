@@ -20,6 +20,7 @@ export const humbucker = definePart({
   what: 'two-lead humbucker pickup',
   is: ['pickup'],
   mirrors: true,
+  turns: 'halves',
   fields: pickupFields,
   build: (base, written): Humbucker =>
     buildPickup(base, written, { resistance: 8.2e3, inductance: 4.4, capacitance: 130e-12, pots: 500e3 }),

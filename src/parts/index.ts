@@ -10,6 +10,7 @@ import type {
   Seen,
   Terminal,
   Trait,
+  Turning,
   UsualValue,
 } from './kind.ts';
 import * as all from './kinds.ts';
@@ -40,6 +41,7 @@ interface Answers {
   readonly what: string;
   readonly is: readonly Trait[];
   readonly mirrors: boolean;
+  readonly turns?: Turning;
   readonly lugs: readonly LugSpec[];
   readonly lugsOf?: (part: Part) => readonly LugSpec[];
   readonly elements: (part: Part) => readonly CircuitElement[];
@@ -55,6 +57,23 @@ const answers = (part: Part): Answers => kinds[part.kind] as unknown as Answers;
 export const whatIs = (part: Part): string => answers(part).what;
 export const is = (part: Part, trait: Trait): boolean => answers(part).is.includes(trait);
 export const isPickup = (part: Part): part is Pickup => is(part, 'pickup');
+/** How a part may stand: quarter turns clockwise, and left for right before that. */
+export interface Orientation {
+  readonly turn: 0 | 1 | 2 | 3;
+  readonly mirror: boolean;
+}
+const TURNS = { none: [0], halves: [0, 2], quarters: [0, 1, 2, 3] } as const;
+
+/** Every way a part may stand, upright and unmirrored first. */
+export const orientationsOf = (part: Part): readonly Orientation[] =>
+  TURNS[answers(part).turns ?? 'none'].flatMap((turn): Orientation[] =>
+    mayMirror(part)
+      ? [
+          { turn, mirror: false },
+          { turn, mirror: true },
+        ]
+      : [{ turn, mirror: false }],
+  );
 /** As what an arrangement seats it. */
 export const seatOf = (part: Part): Trait | undefined => answers(part).is[0];
 export const mayMirror = (part: Part): boolean => answers(part).mirrors;

@@ -18,6 +18,7 @@ export const jack = definePart({
   what: 'mono output jack',
   is: ['jack'],
   mirrors: true,
+  turns: 'halves',
   fields: {},
   build: (base): Jack => base,
   lugs: LUGS,

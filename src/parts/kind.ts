@@ -180,6 +180,9 @@ export interface Seen {
   readonly closed: readonly (readonly string[])[];
 }
 
+/** Half turns only, or quarters too. */
+export type Turning = 'halves' | 'quarters';
+
 /** The contract itself. `S` is what may be written, `P` what the rest of the program reads, `N` the names of the lugs. */
 export interface PartKind<
   K extends string,
@@ -194,6 +197,8 @@ export interface PartKind<
   readonly is: readonly Trait[];
   /** Whether it may be drawn left for right; not where the order of its lugs tells the side it is seen from. */
   readonly mirrors: boolean;
+  /** By what it may be turned where an arrangement leaves it open; not at all where it does not say. */
+  readonly turns?: Turning;
   readonly fields: S;
   readonly build: (base: PartBase<K>, written: z.output<z.ZodObject<S>>) => P;
   /** What is wrong with what is written; nothing where it does not say. */

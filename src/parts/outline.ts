@@ -55,6 +55,8 @@ export interface Outline {
   /** Rectangles whose grid nodes wires may not use, bounds included. */
   readonly blocked: readonly Rect[];
   readonly labels: readonly LabelSlot[];
+  /** The labels of a part that lies on its side, about the same middle; as when it stands where left out. */
+  readonly asideLabels?: readonly LabelSlot[];
 }
 
 /** Middle of a lug's tag. */

@@ -4,7 +4,16 @@ import { formatQuantity, given, givenOr, type Sourced } from '../common/units.ts
 import { fraction, ohms } from './fields.ts';
 import { fitLabels } from './fit.ts';
 import { definePart, type LugSpec, type PartBase, type Seen, type Taper } from './kind.ts';
-import { g, type Outline, type Port, type Strap, TYPE, tagCentre, tagPorts } from './outline.ts';
+import {
+  g,
+  type LabelSlot,
+  type Outline,
+  type Port,
+  type Strap,
+  TYPE,
+  tagCentre,
+  tagPorts,
+} from './outline.ts';
 import { conductor, run, type Shape } from './shape.ts';
 
 export interface Pot extends PartBase<'pot'> {
@@ -34,6 +43,7 @@ export const pot = definePart({
   what: 'pot',
   is: ['pot'],
   mirrors: false,
+  turns: 'quarters',
   fields: {
     value: ohms('Resistance of the whole track'),
     taper: z.enum(['linear', 'log', 'reverse-log']).optional().describe('Taper; log by default'),
@@ -122,6 +132,10 @@ const TAPERS = { linear: 'lin', log: 'log', 'reverse-log': 'rev log' } as const;
 /** Pot from the solder side: round case above, three lugs below. */
 function potOutline(part: Pot): Outline {
   const value = `${formatQuantity(part.value.value, 'ohm')} ${TAPERS[part.taper.value]}`;
+  const lines = ({ x, y }: Point): readonly LabelSlot[] => [
+    { text: part.label, centre: { x, y: y - 9 }, size: TYPE.name, weight: 'bold' },
+    { text: value, centre: { x, y: y + 8 }, size: TYPE.value, weight: 'regular' },
+  ];
   return {
     width: g(8),
     height: g(9),
@@ -134,13 +148,8 @@ function potOutline(part: Pot): Outline {
       }),
       { lug: CASE.name, tag: caseTag, ports: casePorts, surface: true },
     ],
-    labels: fitLabels(
-      [
-        { text: part.label, centre: { x: CENTRE.x, y: CENTRE.y - 9 }, size: TYPE.name, weight: 'bold' },
-        { text: value, centre: { x: CENTRE.x, y: CENTRE.y + 8 }, size: TYPE.value, weight: 'regular' },
-      ],
-      insideTrack,
-    ),
+    labels: fitLabels(lines(CENTRE), insideTrack),
+    asideLabels: fitLabels(lines(ASIDE), besideWiper),
   };
 }
 
@@ -162,6 +171,20 @@ const insideTrack = ({ x, y, height }: Rect): boolean =>
   y + height <= CENTRE.y + ABOVE_WIPER &&
   // Words are centred, so that one end of them is as near to the track as the other.
   [y, y + height].every((py) => Math.hypot(x - CENTRE.x, py - CENTRE.y) <= TRACK - TRACK_WIDTH / 2 - 1);
+
+/** Middle of the words of a pot that lies on its side: further from the wiper, which then is on their left or right. */
+const ASIDE: Point = at(CENTRE.x, CENTRE.y - 7);
+/** Whether a box about that middle, upright on a pot that lies on its side, lies inside the track and beside the wiper. */
+const besideWiper = ({ x, y, width, height }: Rect): boolean => {
+  const [near, far] = [ASIDE.y - CENTRE.y - width / 2, ASIDE.y - CENTRE.y + width / 2];
+  const tops = [y, y + height].map((py) => py - ASIDE.y);
+  return (
+    Math.abs(x + width / 2 - ASIDE.x) < 1 &&
+    -near <= TRACK - TRACK_WIDTH / 2 - 1 &&
+    far <= ABOVE_WIPER &&
+    tops.every((py) => Math.hypot(Math.abs(near), py) <= TRACK - TRACK_WIDTH / 2 - 1)
+  );
+};
 
 /** The case, and seen through it the track from lug 1 to lug 3 and the wiper, standing at full. */
 function potFace({ outline }: Seen): readonly Shape[] {

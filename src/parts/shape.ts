@@ -22,6 +22,8 @@ export type RectRole =
   /** The threaded part of a jack that holds the plug's sleeve. */
   | 'bush'
   | 'resistor-body'
+  /** A resistor small, as in a drawing's key. */
+  | 'resistor-sample'
   | 'capacitor-body';
 
 export type CircleRole =

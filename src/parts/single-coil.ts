@@ -17,6 +17,7 @@ export const singleCoil = definePart({
   what: 'single coil pickup',
   is: ['pickup'],
   mirrors: true,
+  turns: 'halves',
   fields: pickupFields,
   build: (base, written): SingleCoil =>
     buildPickup(base, written, { resistance: 6e3, inductance: 2.4, capacitance: 110e-12, pots: 250e3 }),

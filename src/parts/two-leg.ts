@@ -45,7 +45,8 @@ export function twoLegOutline(label: string, value: string, size: Body, caption?
     ...(caption === undefined ? [] : [{ text: caption, size: TYPE.value, weight: 'bold' } as const]),
   ];
   const text = Math.max(...lines.map((line) => textWidth(line.text, line.size, line.weight)));
-  const columns = Math.max(6, Math.ceil((text + 36) / g(1)));
+  // A caption stands in a box, which needs some air at its sides.
+  const columns = Math.max(6, Math.ceil((text + (caption === undefined ? 36 : 52)) / g(1)));
   const rows = caption === undefined ? 4 : 5;
   const middle = g(columns / 2);
   const heights = [size.name, g(3.45), g(4.45)];

@@ -4,6 +4,7 @@
  * upright in every view.
  */
 import type { Point, Rect } from '../common/geometry.ts';
+import type { LabelSlot, Outline } from '../parts/outline.ts';
 
 export type Turn = 0 | 1 | 2 | 3;
 
@@ -48,6 +49,25 @@ export function directionToSheet(frame: Frame, d: Point): Point {
   const [o, p] = [toSheet(frame, { x: 0, y: 0 }), toSheet(frame, d)];
   // `+ 0` turns negative zero, which would print as -0, into zero.
   return { x: p.x - o.x + 0, y: p.y - o.y + 0 };
+}
+
+/**
+ * Labels of a part on the sheet: one below the other in their order whichever way the part is turned, about the point that the
+ * middle of them comes to.
+ */
+export function labelsToSheet(
+  frame: Frame,
+  { labels, asideLabels = labels }: Pick<Outline, 'labels' | 'asideLabels'>,
+): readonly LabelSlot[] {
+  const upright = frame.turn % 2 === 0;
+  const own = upright ? labels : asideLabels;
+  const heights = own.map(({ centre }) => centre.y);
+  const middle = (Math.min(...heights) + Math.max(...heights)) / 2;
+  return own.map((label) => {
+    const { x, y } = label.centre;
+    const p = toSheet(frame, { x, y: middle });
+    return { ...label, centre: { x: p.x, y: p.y + y - middle } };
+  });
 }
 
 export function rectToSheet(frame: Frame, r: Rect): Rect {

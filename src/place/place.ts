@@ -6,13 +6,14 @@
 
 import type { Circuit } from '../circuit/circuit.ts';
 import { PITCH, round2 } from '../common/geometry.ts';
-import type { Hand } from '../describe/kit.ts';
+import type { Hand, Joint } from '../describe/kit.ts';
 import { outlineOf } from '../parts/index.ts';
 import type { Arrangement } from './arrangement.ts';
 import { elkGraph, layOut } from './elk.ts';
-import { DEFAULT_EFFORT, type Effort, improve } from './improve.ts';
+import { DEFAULT_EFFORT, type Effort } from './improve.ts';
 import { packed } from './pack.ts';
 import type { GridPart, Placement } from './placement.ts';
+import { search } from './search.ts';
 import { initialPlacement } from './seating.ts';
 import { apart, settle } from './settle.ts';
 import { type Wired, Wiring } from './wiring.ts';
@@ -76,13 +77,19 @@ export async function place(
     // What is packed has its room for wires, which settling would take away.
     const settled = many ? spaced : settle(spaced, kit.joints, { between }, reach);
     progress(`laying ${kit.joints.length} wires`);
-    const wiring = new Wiring(settled, kit.joints, MARGIN, many);
-    if (!wiring.routeAll(1)) continue;
     if (!many) progress('optimising placement');
-    if (!many) improve(wiring, kit.joints, between, effort);
-    return finish(wiring.gridParts, wiring.result());
+    const wiring = many
+      ? wiredOnce(settled, kit.joints)
+      : search(settled, kit.joints, between, MARGIN, effort);
+    if (wiring) return finish(wiring.gridParts, wiring.result());
   }
   throw new NoRouteError(`no way found for every wire of ${kit.id}`);
+}
+
+/** Very many parts stay where they are put: a search would take minutes. */
+function wiredOnce(gridParts: readonly GridPart[], joints: readonly Joint[]): Wiring | undefined {
+  const wiring = new Wiring(gridParts, joints, MARGIN, true);
+  return wiring.routeAll(1) ? wiring : undefined;
 }
 
 /** Crops the grid to what is drawn, one pitch of margin about it. */

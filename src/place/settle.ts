@@ -16,7 +16,7 @@ interface Room {
   readonly between: number;
 }
 
-interface Box {
+export interface Box {
   readonly x0: number;
   readonly y0: number;
   readonly x1: number;

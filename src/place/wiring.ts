@@ -18,7 +18,11 @@ const LUG_CLEARANCE = 6;
 const BESIDE_LUG = 120;
 
 /** A step of a component's leg counts as so many of a wire. */
-const LEG_WEIGHT = 3;
+export const LEG_WEIGHT = 3;
+
+/** Price of every side of the sheet beyond the first that a wire runs round, half grid steps. */
+const RING = 240;
+const bitsOf = (sides: number): number => [1, 2, 4, 8].filter((side) => (sides & side) !== 0).length;
 
 /** A part's frame with the grid's corner as origin. */
 export const frameOf = (gridPart: GridPart, left: number, top: number): Frame => ({
@@ -97,6 +101,26 @@ export class Wiring {
   /** What the wires cost together; see `route/route.ts`. */
   get cost(): number {
     return this.#router.cost;
+  }
+
+  /** What is added for wires that wander, see `route/route.ts`, and for those that run round the outside of all parts. */
+  get excess(): number {
+    const box = bounds(this.#gridParts);
+    const { columns } = this.#grid;
+    const [left, top] = [box.x - this.#left, box.y - this.#top];
+    const [right, bottom] = [left + box.width, top + box.height];
+    let rings = 0;
+    for (const path of this.#router.paths) {
+      if (!path) continue;
+      let sides = 0;
+      for (const node of path.nodes) {
+        const x = node % columns;
+        const y = Math.floor(node / columns);
+        sides |= (x < left ? 1 : 0) | (x > right ? 2 : 0) | (y < top ? 4 : 0) | (y > bottom ? 8 : 0);
+      }
+      rings += RING * Math.max(0, bitsOf(sides) - 1);
+    }
+    return this.#router.excess + rings;
   }
 
   /** Lays every wire; false when the parts stand too close for that. */
@@ -262,7 +286,7 @@ const portToSheet = (frame: Frame, port: Port): Port => ({
   price: port.price ?? 0,
 });
 
-const heading = (d: Point): Direction => (d.x > 0 ? 0 : d.x < 0 ? 2 : d.y > 0 ? 1 : 3);
+export const heading = (d: Point): Direction => (d.x > 0 ? 0 : d.x < 0 ? 2 : d.y > 0 ? 1 : 3);
 
 /** Closes (or opens again) every node within `clearance` of a rectangle; its bounds count as inside when there is none. */
 function block(grid: Grid, rect: Rect, clearance: number, by: 1 | -1): void {

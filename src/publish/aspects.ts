@@ -1,4 +1,5 @@
 /** Which drawings of a kit were asked for, by what was written on the command line. */
+import type { LineColour } from '../annotate/lines.ts';
 import { stepsOf } from '../annotate/steps.ts';
 import type { Circuit } from '../circuit/circuit.ts';
 import type { View } from '../describe/kit.ts';
@@ -9,6 +10,7 @@ import type { ThemeName } from '../draw/theme.ts';
 export interface Wanted {
   readonly view?: View;
   readonly theme?: ThemeName;
+  readonly lines?: LineColour;
   /** `selector=2`, several with a comma between, or `all`. */
   readonly position?: string;
   /** A number from 1, or `all`. */
@@ -24,6 +26,7 @@ export function aspectsOf(
   const base: Aspect = {
     ...(wanted.view === undefined ? {} : { view: wanted.view }),
     ...(wanted.theme === undefined ? {} : { theme: wanted.theme }),
+    ...(wanted.lines === undefined ? {} : { lines: wanted.lines }),
     ...(page === undefined ? {} : { page }),
   };
   if (wanted.position !== undefined) {

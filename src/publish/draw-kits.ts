@@ -25,6 +25,7 @@ export type Format = 'svg' | 'png';
 interface Drawer {
   readonly prepare: (kit: Kit, arrangement: Arrangement, options: PlaceOptions) => Promise<Prepared>;
   readonly render: (prepared: Prepared, aspect: Aspect) => { readonly name: string; readonly svg: string };
+  readonly renderInline: (prepared: Prepared, aspect: Aspect) => string;
 }
 
 export interface DrawOptions extends Wanted {
@@ -165,7 +166,11 @@ async function drawPlan(plan: Plan, options: DrawOptions, drawer: Drawer): Promi
     });
   if (!prepared)
     return refused(file, loaded, toDiagnostics([problem('no-route', ['kit'], {})], loaded.source));
-  const drawn = plan.drawings.map(({ aspect, target }) => ({ ...drawer.render(prepared, aspect), target }));
+  const drawn = plan.drawings.map(({ aspect, target }) => ({
+    ...drawer.render(prepared, aspect),
+    target,
+    aspect,
+  }));
   // A drawing is read back before anything of its kit is written.
   const proofs = toDiagnostics(
     drawn.flatMap(({ name, svg }) => proofOf(name, svg, prepared)),
@@ -180,9 +185,11 @@ async function drawPlan(plan: Plan, options: DrawOptions, drawer: Drawer): Promi
   const lines: string[] = [];
   const errorLines: string[] = [];
   let failed = false;
-  for (const { name, svg, target } of drawn) {
+  const { mode } = options;
+  for (const { name, svg, target, aspect } of drawn) {
     for (const format of options.formats) {
-      const content = format === 'svg' ? await inMode(svg, options.mode, options.theme) : await svgToPng(svg);
+      const text = mode === 'inline' ? () => drawer.renderInline(prepared, aspect) : () => inMode(svg, mode);
+      const content = format === 'svg' ? await text() : await svgToPng(svg);
       const said = options.check
         ? compared(`${target}.${format}`, content)
         : written(`${target}.${format}`, content);

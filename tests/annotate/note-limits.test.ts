@@ -203,13 +203,32 @@ describe('the sheet’s words', () => {
       },
       joints: [],
     });
-    expect(stateLine(kit, { a: 3, b: 2 }, true)).toMatch(
-      /^Selector in position 3, Mode in position 2\. All controls on 10\./,
+    const nothing = { crossings: false, letters: false };
+    expect(stateLine(kit, { a: 3, b: 2 }, nothing)).toBe('Selector in position 3, Mode in position 2.');
+    expect(stateLine(kit, undefined, nothing)).toBe('Selector in position 1, Mode in position 1.');
+  });
+  it('say of knobs, crossings, colours and letters what a drawing has, and nothing that it has not', () => {
+    const of = (parts: Readonly<Record<string, { kind: string; value?: string }>>) =>
+      makeKit({ parts: { ...parts, c: { kind: 'jack' } }, joints: [] });
+    const [bare, knob] = [of({}), of({ v: { kind: 'pot', value: '500k' } })];
+    const nothing = { crossings: false, letters: false };
+    expect(stateLine(bare, {}, nothing)).toBe('');
+    expect(stateLine(knob, {}, nothing)).toBe('All controls on 10.');
+    expect(stateLine(bare, {}, { ...nothing, crossings: true })).toBe(
+      'At a crossing, the broken line passes underneath.',
     );
-    expect(stateLine(kit, undefined, true)).toMatch(/^Selector in position 1, Mode in position 1\. All/);
-    expect(stateLine(kit, {}, true)).toContain('Line colour: signal carried. Letters: insulation colour');
-    expect(stateLine(kit, {}, false)).not.toContain('Line colour');
-    expect(stateLine({ ...kit, parts: kit.parts.slice(2) }, {}, false)).toMatch(/^All controls on 10\./);
+    const letters = 'Letters: insulation colour (IEC 60757).';
+    expect(stateLine(bare, {}, { ...nothing, letters: true })).toBe(letters);
+    expect(stateLine(bare, {}, { ...nothing, colours: 'signal' })).toBe('Line colour: signal carried.');
+    expect(stateLine(bare, {}, { ...nothing, colours: 'signal', letters: true })).toBe(
+      `Line colour: signal carried. ${letters}`,
+    );
+    expect(stateLine(bare, {}, { ...nothing, colours: 'insulation', letters: true })).toBe(
+      'Line colour and letters: the wire’s insulation (IEC 60757).',
+    );
+    expect(stateLine(bare, {}, { ...nothing, colours: 'both', letters: true })).toBe(
+      'Line colour: the wire’s insulation where letters give it (IEC 60757), else the signal carried.',
+    );
   });
   it('name a wire’s colour, or two, and a code that is none as it is', () => {
     expect(['BK', 'GNYE', 'XX'].map(colourName)).toEqual(['black', 'green and yellow', 'XX']);
@@ -225,6 +244,7 @@ describe('the sheet’s words', () => {
     });
     const row = { pickup: 'a', label: 'Neck', dcLoad: '250 kΩ', signalLoad: '125 kΩ', ratio: 1, verdict: '' };
     const card = {
+      states: [1],
       badge: '2',
       title: 'Neck',
       rows: [row, { ...row, label: 'Two', level: '3.0 dB down' }],

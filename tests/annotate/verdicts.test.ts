@@ -146,15 +146,38 @@ describe('a card', () => {
     expect(assumed(two('ab'))).toEqual([false, false, false]);
     expect(assumed(two('a'))).toEqual([false, false, true]);
   });
-  it('of a kit without a jack has no reading, without a switch a dot for its badge, of two switches both positions', () => {
+  it('of a kit without a jack has no reading, without a switch no badge, of two switches both positions', () => {
     const parts = { a: { kind: 'single-coil' }, one: { kind: 'lever-3' }, two: { kind: 'lever-3' } };
     const bare = makeCircuit({ parts: { a: parts.a }, joints: [] });
     expect(cardsOf(bare, solveLoads(bare), readJack(bare))).toMatchObject([
-      { badge: '•', meter: 'no reading' },
+      { badge: '', meter: 'no reading', states: [0] },
     ]);
     const both = makeCircuit({ parts, joints: [] });
-    expect(cardsOf(both, [], []).map(({ badge }) => badge)).toEqual(
-      [1, 2, 3].flatMap((i) => [1, 2, 3].map((k) => `${i}·${k}`)),
+    // Cards alike in all they say are one.
+    expect(cardsOf(both, [], [])).toMatchObject([{ badge: '1/2/3·1/2/3', states: [...Array(9).keys()] }]);
+    const readings = [1, 2, 3].flatMap((i) => [1, 2, 3].map((k) => 1000 * (i + 10 * k)));
+    expect(cardsOf(both, [], readings).map(({ badge, states }) => [badge, states])).toEqual(
+      [1, 2, 3].flatMap((i) => [1, 2, 3].map((k) => [`${i}·${k}`, [3 * i + k - 4]])),
     );
+  });
+  it('is of all positions that are alike: by switch where each goes with each, else one after another', () => {
+    const parts = { a: { kind: 'single-coil' }, one: { kind: 'lever-3' }, two: { kind: 'lever-3' } };
+    const circuit = makeCircuit({ parts, joints: [] });
+    const badges = (readings: readonly number[]) =>
+      cardsOf(circuit, [], readings).map(({ badge, states }) => `${badge}: ${states.join()}`);
+    // The second switch has no effect; then the first; then both somewhere.
+    expect(badges([1, 1, 1, 2, 2, 2, 3, 3, 3])).toEqual([
+      '1·1/2/3: 0,1,2',
+      '2·1/2/3: 3,4,5',
+      '3·1/2/3: 6,7,8',
+    ]);
+    expect(badges([1, 2, 3, 1, 2, 3, 4, 5, 3])).toEqual([
+      '1/2·1: 0,3',
+      '1/2·2: 1,4',
+      '1/2/3·3: 2,5,8',
+      '3·1: 6',
+      '3·2: 7',
+    ]);
+    expect(badges([1, 1, 2, 1, 3, 4, 5, 6, 7])[0]).toBe('1·1, 1·2, 2·1: 0,1,3');
   });
 });

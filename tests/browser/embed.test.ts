@@ -1,12 +1,19 @@
 /** The drawings on a web page: as images and inline they look the same, share no id and cause no message. */
+
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import pixelmatch from 'pixelmatch';
 import { type Browser, chromium as driver } from 'playwright-core';
 import { PNG } from 'pngjs';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { kitFromValue } from '../../src/describe/read.ts';
+import { inkRoles, inkStyles } from '../../src/draw/ink-roles.ts';
+import { themes } from '../../src/draw/theme.ts';
+import { prepare, renderInline } from '../../src/pipeline.ts';
 import { inMode } from '../../src/publish/modes.ts';
 import { chromium } from '../tools/chromium.ts';
 
@@ -95,25 +102,97 @@ it('would notice one wire gone, an id used twice, a message, a missing file and 
   expect(heard).toContainEqual('outside: http://127.0.0.1:9/a.png');
 });
 
-it('modes: a page sets the inks of an inline drawing, a strict policy takes a static one, a standalone one has its font', {
+it('a strict policy takes a static drawing, a standalone one has its font', {
   timeout: 120_000,
 }, async () => {
   const svg = readFileSync(`out/${kits[0]}`, 'utf8');
-  const paper = 'getComputedStyle(document.querySelector("svg rect")).fill';
-  const dressed = await open(
-    `<div style="--solderleaf-paper:rgb(18,52,86)">${await inMode(svg, 'inline')}</div>`,
-  );
-  expect(await dressed.page.evaluate(paper)).toBe('rgb(18, 52, 86)');
-  const plain = await open(await inMode(svg, 'inline'));
-  expect(await plain.page.evaluate(paper)).toBe('rgb(255, 255, 255)');
   const strict = await open(
     `<meta http-equiv="Content-Security-Policy" content="default-src 'none'">${await inMode(svg, 'static')}`,
   );
+  const paper = 'getComputedStyle(document.querySelector("svg rect")).fill';
   expect(await strict.page.evaluate(paper)).toBe('rgb(255, 255, 255)');
-  expect([...dressed.heard, ...plain.heard, ...strict.heard]).toEqual([]);
+  expect(strict.heard).toEqual([]);
   const alone = await open(await inMode(svg, 'standalone'));
   const faces =
     '(async () => { await document.fonts.ready; return [...document.fonts].map((f) => f.status) })()';
   expect(await alone.page.evaluate(faces)).toEqual(['loaded', 'loaded']);
   expect(alone.heard.filter((one) => !one.startsWith('outside: data:font/woff2'))).toEqual([]);
+});
+
+describe('an inline drawing on a page with a strict policy and the stylesheet that ships', () => {
+  /** Resistors with all ten digits in their bands, one padding a wire of each kind. */
+  const { kit } = kitFromValue(
+    {
+      kit: 'digits',
+      title: 'Ten digits',
+      parts: {
+        neck: { kind: 'single-coil' },
+        out: { kind: 'jack' },
+        ...Object.fromEntries(
+          ['200k', '340k', '560k', '780k', '910k'].map((value, i) => [`r${i}`, { kind: 'resistor', value }]),
+        ),
+      },
+      joints: [
+        { wire: 'neck.hot > out.tip', colour: 'WH' },
+        { wire: 'neck.ground > out.sleeve', colour: 'BK' },
+        // One behind another: no lug has room for five.
+        { leg: 'r0.1 > neck.hot' },
+        ...[0, 1, 2, 3].map((i) => ({ leg: `r${i}.2 > r${i + 1}.1` })),
+        { leg: 'r4.2 > neck.ground' },
+      ],
+    },
+    'digits.ts',
+  );
+  if (!kit) throw new Error('not a kit');
+  const css = inkStyles(themes.light, themes.dark);
+
+  async function served(body: string) {
+    const html = `<!doctype html><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'"><title>shop</title><link rel="stylesheet" href="drawing.css">${body}`;
+    const server = createServer((request, answer) => {
+      const isCss = request.url === '/drawing.css';
+      answer.writeHead(200, { 'content-type': isCss ? 'text/css' : 'text/html' });
+      answer.end(isCss ? css : html);
+    });
+    await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));
+    const { port } = server.address() as AddressInfo;
+    const page = await browser.newPage();
+    const heard: string[] = [];
+    page.on('console', (message) => heard.push(message.text()));
+    page.on('pageerror', (error) => heard.push(error.message));
+    await page.goto(`http://127.0.0.1:${port}/`);
+    return { page, heard, close: () => server.close() };
+  }
+  /** Of every element with an ink: what it is written with, and what the page shows it in. */
+  const INKS = `[...document.querySelectorAll('svg [fill], svg [stroke]')].flatMap((e) => ['fill', 'stroke'].filter((p) => /^#/.test(e.getAttribute(p) ?? '')).map((p) => [p + ' ' + e.getAttribute(p), getComputedStyle(e)[p], [...e.classList].find((c) => c.startsWith('sl-' + p + '-')) ?? '']))`;
+  const rgb = (ink: string): string =>
+    `rgb(${[1, 3, 5].map((i) => Number.parseInt(ink.slice(i, i + 2), 16)).join(', ')})`;
+
+  it.each([
+    ['light', ''],
+    ['dark', 'solderleaf-dark'],
+  ] as const)(
+    '%s: every role in its ink, bands and insulation in their true colours, no message',
+    async (name, of) => {
+      const inline = renderInline(await prepare(kit, undefined, { effort: { steps: 0, seed: 1 } }));
+      const { page, heard, close } = await served(`<div class="${of}">${inline}</div>`);
+      const seen = (await page.evaluate(INKS)) as readonly (readonly [string, string, string])[];
+      close();
+      const theme = themes[name];
+      const roles = inkRoles(theme);
+      for (const [written, shown, role] of seen) {
+        const wanted =
+          role === '' ? written.split(' ')[1] : roles.get(role.replace(/^sl-(fill|stroke)-/, ''));
+        expect(shown, `${written} ${role}`).toBe(rgb(wanted ?? ''));
+      }
+      // Digits 0 to 9, IEC 60062, from memory.
+      const digits = ['BK', 'BN', 'RD', 'OG', 'YE', 'GN', 'BU', 'VT', 'GY', 'WH'];
+      for (const code of digits)
+        expect(
+          seen.filter(([written]) => written === `fill ${theme.bands[code]}`).length,
+          code,
+        ).toBeGreaterThan(0);
+      expect(heard).toEqual([]);
+    },
+    120_000,
+  );
 });

@@ -39,6 +39,7 @@ const row = (more: Partial<CardRow> = {}): CardRow => ({
   ...more,
 });
 const card = (more: Partial<Card> = {}): Card => ({
+  states: [1],
   badge: '2',
   title: 'Neck and bridge',
   rows: [row()],
@@ -52,7 +53,7 @@ const TINTS = new Map([
   ['bridge', 'pickup-3'],
 ]);
 const drawn = (one: Card, shown?: boolean) => {
-  const height = cardHeight([one]);
+  const height = cardHeight(one);
   return sketch((pen) => drawCard(pen, one, { ...BOX, height }, TINTS, theme, shown));
 };
 const textOf = ({ texts }: { readonly texts: readonly Text[] }, words: string): Text => {
@@ -87,8 +88,15 @@ describe('a card', () => {
     const foot = drawing.paths.find(
       ({ pieces }) => pieces[0]?.[0]?.x === BOX.x + 14 && pieces[0][1]?.x === right - 14,
     );
-    expect(foot?.pieces[0]?.[0]?.y).toBe(BOX.y + cardHeight([card()]) - 30);
+    expect(foot?.pieces[0]?.[0]?.y).toBe(BOX.y + cardHeight(card()) - 30);
     expect(meter.y).toBeGreaterThan(foot?.pieces[0]?.[0]?.y ?? 9999);
+  });
+
+  it('of a kit without a switch has no badge, and its title where the rows begin', () => {
+    const drawing = drawn(card({ badge: '' }));
+    expect(drawing.rects.filter(({ h }) => h === 26)).toEqual([]);
+    expect(drawing.texts.filter(({ words }) => words.trim() === '')).toEqual([]);
+    expect(textOf(drawing, 'Neck and bridge').x).toBe(textOf(drawing, 'Neck').x);
   });
 
   it('of the state that is drawn has an edge in ink, any other a quiet one', () => {
@@ -293,6 +301,7 @@ describe('a part', () => {
     joined: new Set(),
     meeting: new Set(),
     highlighted: new Set(),
+    tints: new Map(),
     ...more,
   });
   const seen = (part: Part, look: Look) => sketch((pen) => drawPart(pen, placedOf(part), look));

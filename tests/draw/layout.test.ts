@@ -23,6 +23,7 @@ const words = (most: number): string =>
   );
 
 const anyCard = (): Card => ({
+  states: [0],
   badge: '1',
   title: words(70),
   rows: Array.from({ length: upTo(3) }, () => ({
@@ -59,9 +60,32 @@ const textNeeds = ({ title, views, work, cards, legend }: Room): number =>
 const cardsNeed = ({ cards }: Room, abreast: number): number =>
   cards.length === 0 ? 0 : abreast * (Math.ceil(cardWidth(cards)) + CARD_GAP) - CARD_GAP;
 
+/** How many stand in the first row. */
+const abreastIn = ({ cards }: ReturnType<typeof layOutSheet>): number =>
+  Math.max(1, cards.filter(({ y }) => y === cards[0]?.y).length);
+const rowHeight = (cards: readonly Card[], abreast: number, row: number): number =>
+  Math.max(...cards.slice(row * abreast, (row + 1) * abreast).map(cardHeight));
+const footHeight = (
+  cards: readonly Card[],
+  abreast: number,
+  legend: readonly string[],
+  inner: number,
+): number => {
+  const rows = Array.from({ length: Math.ceil(cards.length / abreast) }, (_, row) =>
+    rowHeight(cards, abreast, row),
+  );
+  return (
+    rows.reduce((sum, one) => sum + one + CARD_GAP, 0) -
+    CARD_GAP +
+    26 +
+    18 * (captionOf(legend, inner).length - 1)
+  );
+};
+
 function check(room: Room, layout: ReturnType<typeof layOutSheet>): void {
   const { cards, drawing, views, work, legend } = room;
-  const { width, height, inner, keyTop, drawingTop, drawingLeft, footTop, perRow } = layout;
+  const { width, height, inner, keyTop, drawingTop, drawingLeft, footTop } = layout;
+  const perRow = abreastIn(layout);
   expect(width).toBe(Math.ceil(inner + 2 * EDGE));
   expect(inner).toBeGreaterThanOrEqual(Math.max(drawing.width, textNeeds(room)));
   // The drawing in the middle, below the head and the key.
@@ -71,20 +95,29 @@ function check(room: Room, layout: ReturnType<typeof layOutSheet>): void {
   expect(drawingTop).toBe(keyTop + 22 * layout.key.length + 8);
   expect(footTop).toBe(drawingTop + drawing.height + 8);
   const rows = Math.ceil(cards.length / perRow);
-  const foot =
-    cards.length === 0
-      ? 24 * work.length
-      : rows * (layout.cardHeight + CARD_GAP) - CARD_GAP + 26 + 18 * (captionOf(legend, inner).length - 1);
+  const foot = cards.length === 0 ? 24 * work.length : footHeight(cards, perRow, legend, inner);
   expect(height).toBe(Math.ceil(footTop + foot + EDGE));
   if (cards.length === 0) return;
-  expect(layout.cardHeight).toBe(cardHeight(cards));
   const least = Math.ceil(cardWidth(cards));
-  expect(layout.cardWidth).toBeGreaterThanOrEqual(least);
-  expect(layout.cardWidth).toBeLessThanOrEqual(Math.max(390, least));
-  const taken = perRow * (layout.cardWidth + CARD_GAP) - CARD_GAP;
+  const [first] = layout.cards;
+  if (!first) throw new Error('no card');
+  // Each as high as it needs, those of a row level at their tops, the next row below the highest.
+  layout.cards.forEach((box, i) => {
+    const row = Math.floor(i / perRow);
+    const above = Array.from({ length: row }, (_, r) => rowHeight(cards, perRow, r) + CARD_GAP);
+    expect(box).toEqual({
+      x: EDGE + (i % perRow) * (first.width + CARD_GAP),
+      y: footTop + above.reduce((sum, one) => sum + one, 0),
+      width: first.width,
+      height: 74 + 62 * Math.max(1, cards[i]?.rows.length ?? 0),
+    });
+  });
+  expect(first.width).toBeGreaterThanOrEqual(least);
+  expect(first.width).toBeLessThanOrEqual(Math.max(390, least));
+  const taken = perRow * (first.width + CARD_GAP) - CARD_GAP;
   expect(taken).toBeLessThanOrEqual(inner);
   // As wide as there is room for, and reads well.
-  if (layout.cardWidth < Math.max(390, least)) expect(taken + perRow).toBeGreaterThan(inner);
+  if (first.width < Math.max(390, least)) expect(taken + perRow).toBeGreaterThan(inner);
   // The rows are as even as they can be.
   expect(perRow).toBe(Math.ceil(cards.length / rows));
 }
@@ -99,7 +132,7 @@ describe('a sheet', () => {
         Math.max(room.drawing.width, textNeeds(room), cardsNeed(room, Math.min(3, room.cards.length))),
       );
       // No fewer rows would do.
-      const rows = Math.ceil(room.cards.length / layout.perRow);
+      const rows = Math.ceil(room.cards.length / abreastIn(layout));
       if (rows > 1) {
         const abreast = Math.ceil(room.cards.length / (rows - 1));
         expect(cardsNeed(room, abreast)).toBeGreaterThan(layout.inner);
@@ -135,12 +168,9 @@ describe('a sheet', () => {
         const printed = (abreast: number): number => {
           const inner = Math.max(room.drawing.width, textNeeds(room), cardsNeed(room, abreast));
           const rows = Math.ceil(room.cards.length / abreast);
+          const even = Math.ceil(room.cards.length / rows);
           const head = EDGE + 48 + 18 * room.views.length + 22 * keyRows(room.key, inner).length + 8;
-          const foot =
-            rows * (layout.cardHeight + CARD_GAP) -
-            CARD_GAP +
-            26 +
-            18 * (captionOf(room.legend, inner).length - 1);
+          const foot = footHeight(room.cards, even, room.legend, inner);
           return scaleOn(page, {
             width: Math.ceil(inner + 2 * EDGE),
             height: Math.ceil(head + room.drawing.height + 8 + foot + EDGE),
@@ -153,15 +183,13 @@ describe('a sheet', () => {
     expect(unlike).toBeGreaterThan(5);
   });
 
-  it('as high as its fullest card, with a row of room on an empty one', () => {
+  it('has cards as high as their rows, with a row of room on an empty one', () => {
     const [none, one, two] = [0, 1, 2].map((count) => ({
       ...anyCard(),
       rows: Array(count).fill(anyCard().rows[0]),
     }));
     if (!none || !one || !two) throw new Error('no cards');
-    expect(cardHeight([none])).toBe(cardHeight([one]));
-    expect(cardHeight([one, two, none])).toBe(cardHeight([two]));
-    expect(cardHeight([two])).toBeGreaterThan(cardHeight([one]));
+    expect([none, one, two].map(cardHeight)).toEqual([136, 136, 198]);
   });
 });
 
@@ -194,7 +222,7 @@ describe('the key', () => {
     codes: readonly string[] = [],
     empty = false,
     inks = theme,
-  ): readonly string[] => keyOf(lines, PICKUPS, codes, empty, inks).map((entry) => entry.words);
+  ): readonly string[] => keyOf(lines, PICKUPS, codes, empty, [], inks).map((entry) => entry.words);
 
   it('has each look that occurs once, in one order, and none that does not', () => {
     expect(said([])).toEqual([]);
@@ -235,6 +263,33 @@ describe('the key', () => {
       'other signal wire',
       'bare component leg',
     ]);
+  });
+
+  it('has a wire of each colour once, ground by itself, and letters alone only for what no line shows', () => {
+    const wire = (look: 'signal' | 'ground', colour: string): Line => ({ look, tint: 'tone', colour });
+    const lines = [
+      wire('signal', 'RD'),
+      wire('ground', 'BK'),
+      wire('signal', 'RD'),
+      line('signal', 'tone'),
+      line('signal', 'output'),
+      wire('ground', 'WH'),
+      wire('signal', 'BKRD'),
+      line('ground'),
+    ];
+    const entries = keyOf(lines, PICKUPS, ['RD', 'BK', 'WH', 'BKRD', 'GN'], false, [], theme);
+    expect(entries.map(({ words, code, line: of }) => [words, code ?? '', of?.look ?? ''])).toEqual([
+      ['red', 'RD', 'signal'],
+      ['black and red', 'BKRD', 'signal'],
+      ['ground, black', 'BK', 'ground'],
+      ['ground, white', 'WH', 'ground'],
+      ['to the output jack', '', 'signal'],
+      ['tone control', '', 'signal'],
+      ['ground', '', 'ground'],
+      ['green', 'GN', ''],
+    ]);
+    // Without colour the lines are told apart by their letters alone.
+    expect(said(lines, ['RD', 'GN'], false, themes.print)).toEqual(['signal', 'ground', 'red', 'green']);
   });
 
   it('names each colour once, and unused lugs where there are any', () => {

@@ -4,9 +4,11 @@
  */
 import { describe, expect, it } from 'vitest';
 import type { Line } from '../../src/annotate/lines.ts';
+import { contrast } from '../../src/common/contrast.ts';
 import type { Point } from '../../src/common/geometry.ts';
 import { seeded } from '../../src/common/random.ts';
 import type { Joint } from '../../src/describe/kit.ts';
+import { colours } from '../../src/describe/words.ts';
 import { themes } from '../../src/draw/theme.ts';
 import { drawMarks, drawWires, type Emphasis, strokeAttributes, strokes } from '../../src/draw/wires.ts';
 import type { PlacedWire } from '../../src/place/placement.ts';
@@ -43,6 +45,43 @@ function anyWire(i: number): PlacedWire {
   return wireAlong(points, i);
 }
 
+/** The same on a grid of fourteen, from a few steps long to many. */
+function fineWire(i: number): PlacedWire {
+  const points = [p(14 * upTo(12), 14 * upTo(12))];
+  for (let n = 1 + upTo(3), level = random() < 0.5; n > 0; n--, level = !level) {
+    const last = points.at(-1) ?? p(0, 0);
+    const far = 14 * (1 + upTo(9)) * (random() < 0.5 ? 1 : -1);
+    points.push(level ? p(last.x + far, last.y) : p(last.x, last.y + far));
+  }
+  return wireAlong(points, i);
+}
+
+/** As many as find room: a corner or an end takes its node, a straight stretch one direction of it, and itself it never meets. */
+function fineWires(wanted: number): readonly PlacedWire[] {
+  const taken = new Set<string>();
+  const wires: PlacedWire[] = [];
+  for (let tries = 0; wires.length < wanted && tries < 300; tries++) {
+    const { points } = fineWire(0);
+    const slots = points.slice(1).flatMap((b, n) => {
+      const a = points[n] ?? b;
+      const far = Math.abs(b.x - a.x) + Math.abs(b.y - a.y);
+      return Array.from({ length: far / 14 + 1 }, (_, k) => {
+        const [x, y] = [a.x + Math.sign(b.x - a.x) * 14 * k, a.y + Math.sign(b.y - a.y) * 14 * k];
+        return k === 0 || k === far / 14
+          ? [`${x} ${y} 0`, `${x} ${y} 1`]
+          : [`${x} ${y} ${a.y === b.y ? 0 : 1}`];
+      }).flat();
+    });
+    const own = new Set(slots);
+    // A corner is met by both of its stretches.
+    if (slots.length - own.size !== 2 * (points.length - 2) || slots.some((slot) => taken.has(slot)))
+      continue;
+    for (const slot of own) taken.add(slot);
+    wires.push(wireAlong(points, wires.length));
+  }
+  return wires;
+}
+
 interface Straight {
   readonly a: Point;
   readonly b: Point;
@@ -66,40 +105,94 @@ const drawn = (wires: readonly PlacedWire[], lines: readonly Line[], emphasis: r
 const byText = (a: Point, b: Point): number => a.x - b.x || a.y - b.y;
 
 describe('where wires cross', () => {
-  it('the lower is open for six units either way, ground lower than signal, what is written later above', () => {
-    let open = 0;
-    for (let run = 0; run < 40; run++) {
-      const wires = Array.from({ length: 5 }, (_, i) => anyWire(i));
+  /** Whether an opening there would come too near to the wire's end or corner, sixteen and twelve units, or to another opening. */
+  const spoils = ({ points }: PlacedWire, at: Point, gaps: readonly Point[]): boolean => {
+    const far = (q: Point): number => Math.abs(q.x - at.x) + Math.abs(q.y - at.y);
+    const i = points.findIndex((a, n) => {
+      const b = points[n + 1];
+      return (
+        b && (a.x === b.x ? at.x === a.x && inside(at.y, a.y, b.y) : at.y === a.y && inside(at.x, a.x, b.x))
+      );
+    });
+    const [a, b] = [points[i], points[i + 1]];
+    if (!a || !b) throw new Error('not on the wire');
+    const least = (n: number): number => (n === 0 || n === points.length - 1 ? 22 : 18);
+    const on = (q: Point): boolean => (a.x === b.x ? q.x === a.x : q.y === a.y);
+    return far(a) < least(i) || far(b) < least(i + 1) || gaps.some((q) => far(q) > 0 && far(q) < 24 && on(q));
+  };
+  it('just one is open, for six units either way: the lower, unless that would spoil it; ground lower than signal', () => {
+    let [open, other] = [0, 0];
+    for (let run = 0; run < 150; run++) {
+      // Every third on a grid as fine as the router's, where much comes near to much.
+      const fine = run % 3 === 0;
+      const wires = fine ? fineWires(9) : Array.from({ length: 5 }, (_, i) => anyWire(i));
       const lines = wires.map(() => (random() < 0.4 ? GROUND : SIGNAL));
       const emphasis = wires.map((): Emphasis => (random() < 0.2 ? 'absent' : 'plain'));
       const { paths } = drawn(wires, lines, emphasis);
-      wires.forEach((wire, i) => {
+      const there = [...wires.keys()].filter((i) => emphasis[i] !== 'absent');
+      const gapsOf = wires.map((wire, i): readonly Point[] => {
         const own = paths.filter(({ group }) => group === `k-joint-${i + 1}`);
         if (emphasis[i] === 'absent') {
           expect(own).toEqual([]);
-          return;
+          return [];
         }
-        const isBelow = (k: number): boolean =>
-          (lines[i] === lines[k] && i < k) || (lines[i] === GROUND && lines[k] === SIGNAL);
-        const wanted = wires
-          .flatMap((other, k) =>
-            k !== i && emphasis[k] !== 'absent' && isBelow(k) ? crossings(wire, other) : [],
-          )
-          .sort(byText);
-        const [path] = own;
-        const pieces = path?.pieces ?? [];
-        const gaps = pieces.slice(1).map((piece, n) => {
+        const pieces = own[0]?.pieces ?? [];
+        expect([pieces[0]?.[0], pieces.at(-1)?.at(-1)]).toEqual([wire.points[0], wire.points.at(-1)]);
+        return pieces.slice(1).map((piece, n) => {
           const [from, to] = [pieces[n]?.at(-1), piece[0]];
           if (!from || !to) throw new Error('no gap');
           expect(Math.abs(from.x - to.x) + Math.abs(from.y - to.y)).toBeCloseTo(12, 6);
           return p((from.x + to.x) / 2, (from.y + to.y) / 2);
         });
-        expect(gaps.sort(byText)).toEqual(wanted);
-        open += gaps.length;
-        expect([pieces[0]?.[0], pieces.at(-1)?.at(-1)]).toEqual([wire.points[0], wire.points.at(-1)]);
       });
+      const isBelow = (i: number, k: number): boolean =>
+        (lines[i] === lines[k] && i < k) || (lines[i] === GROUND && lines[k] === SIGNAL);
+      const left = gapsOf.map((gaps) => [...gaps].sort(byText));
+      for (const i of there)
+        for (const k of there) {
+          const [lower, upper] = [wires[i], wires[k]];
+          if (!lower || !upper || i === k || !isBelow(i, k)) continue;
+          for (const at of crossings(lower, upper)) {
+            const has = (n: number): boolean =>
+              left[n]?.some((q) => Math.hypot(q.x - at.x, q.y - at.y) < 0.01) ?? false;
+            expect([has(i), has(k)].filter(Boolean), JSON.stringify(at)).toHaveLength(1);
+            const by = has(i) ? i : k;
+            left[by] = (left[by] ?? []).filter((q) => Math.hypot(q.x - at.x, q.y - at.y) >= 0.01);
+            open++;
+            if (by === i) continue;
+            other++;
+            expect(spoils(lower, at, gapsOf[i] ?? []), 'the upper is open for a reason').toBe(true);
+          }
+        }
+      expect(left.flat()).toEqual([]);
     }
-    expect(open).toBeGreaterThan(40);
+    expect(open).toBeGreaterThan(100);
+    expect(other).toBeGreaterThan(5);
+  });
+
+  it('a wire’s end, its corner and a stub are spared where the other wire can be open', () => {
+    const across = (x: number, i: number): PlacedWire => wireAlong([p(x, -80), p(x, 80)], i);
+    const gaps = (wires: readonly PlacedWire[]): readonly number[] =>
+      wires.map((_, i) => {
+        const { paths } = drawn(
+          wires,
+          wires.map(() => SIGNAL),
+        );
+        return (paths.find(({ group }) => group === `k-joint-${i + 1}`)?.pieces.length ?? 0) - 1;
+      });
+    const level = wireAlong([p(0, 0), p(200, 0)], 0);
+    // Sixteen units of it must be seen beyond the six of the opening.
+    expect(gaps([level, across(22, 1)])).toEqual([1, 0]);
+    expect(gaps([level, across(21, 1)])).toEqual([0, 1]);
+    const bent = wireAlong([p(0, -100), p(0, 0), p(200, 0)], 0);
+    expect(gaps([bent, across(18, 1)])).toEqual([1, 0]);
+    expect(gaps([bent, across(17, 1)])).toEqual([0, 1]);
+    expect(gaps([level, across(100, 1), across(124, 2)])).toEqual([2, 0, 0]);
+    const [along, ...others] = gaps([level, across(100, 1), across(123, 2)]);
+    expect([along, ...others.sort()]).toEqual([1, 0, 1]);
+    // Where both would be spoilt, that is worse which hides an end.
+    const short = wireAlong([p(10, -20), p(10, 80)], 1);
+    expect(gaps([wireAlong([p(-100, 50), p(0, 50), p(0, 0), p(200, 0)], 0), short])).toEqual([1, 0]);
   });
 
   it('a wire is not open where another ends on it or lies along it, nor where it crosses itself', () => {
@@ -182,13 +275,69 @@ describe('a line', () => {
     const wires = [0, 1].map((i) => wireAlong([p(0, 30 * i), p(90, 30 * i)], i));
     const lines = [lineOf('signal', 'tone'), lineOf('signal', 'tone')];
     const { paths, circles } = drawn(wires, lines, ['plain', 'pale']);
-    expect(paths.map(({ stroke }) => stroke)).toEqual([theme.tints.tone, theme.pale]);
+    expect(paths.map(({ stroke }) => stroke)).toEqual([theme.ink, theme.tints.tone, theme.pale]);
     expect(circles.map(({ stroke, fill }) => [stroke, fill])).toEqual([
       [theme.outline, theme.solder],
       [theme.outline, theme.solder],
       [theme.pale, theme.paper],
       [theme.pale, theme.paper],
     ]);
+  });
+
+  it('in a wire’s colour has it between edges in ink, a second one in stripes, and ground a core that stands out', () => {
+    const widths = (line: Line, inks = theme) =>
+      strokes(line, inks).map(({ stroke, width, dash }) => [stroke, width, dash !== undefined]);
+    for (const inks of [themes.light, themes.dark]) {
+      const { RD = '', YE = '', BK = '', GN = '', WH = '' } = inks.insulation;
+      const signal = (colour: string): Line => ({ look: 'signal', tint: 'tone', colour });
+      const ground = (colour: string): Line => ({ look: 'ground', tint: 'ground', colour });
+      const edge = [inks.ink, 5.6, false];
+      expect(widths(signal('RD'), inks)).toEqual([edge, [RD, 4, false]]);
+      expect(widths(signal('GNYE'), inks)).toEqual([edge, [GN, 4, false], [YE, 4, true]]);
+      expect(widths(ground('YE'), inks).slice(0, 2)).toEqual([
+        [inks.ink, 7.6, false],
+        [YE, 6, false],
+      ]);
+      for (const [code, ink] of [
+        ['BK', BK],
+        ['WH', WH],
+        ['YE', YE],
+      ] as const) {
+        const core = strokes(ground(code), inks).at(-1);
+        expect(core?.width, code).toBe(1.6);
+        expect(contrast(core?.stroke ?? '', ink), code).toBeGreaterThan(4);
+      }
+    }
+    // A printer without colour has none; nor has what does not count.
+    expect(widths({ look: 'signal', tint: 'tone', colour: 'RD' }, themes.print)).toEqual([
+      ['#000000', 4, false],
+    ]);
+    // A code that is in no table is drawn as if it were not given.
+    expect(widths({ look: 'signal', tint: 'tone', colour: 'XX' })).toEqual(
+      widths({ look: 'signal', tint: 'tone' }),
+    );
+  });
+
+  it.each(Object.entries(themes))('stands out from the paper by 3:1, its edge or its body: %s', (_, inks) => {
+    const looks = ['signal', 'ground', 'leg', 'sleeved', 'jumper', 'bend', 'braid'] as const;
+    const lines: readonly Line[] = [
+      ...looks.flatMap((look) => Object.keys(inks.tints).map((tint) => ({ look, tint }))),
+      ...colours.flatMap((colour) =>
+        (['signal', 'ground'] as const).map((look) => ({ look, tint: 'ground', colour })),
+      ),
+    ];
+    for (const line of lines)
+      expect(
+        Math.max(...strokes(line, inks).map(({ stroke }) => contrast(stroke, inks.paper))),
+        JSON.stringify(line),
+      ).toBeGreaterThan(3);
+  });
+
+  it('has an ink for every colour there is, and no two alike', () => {
+    for (const { insulation } of [themes.light, themes.dark]) {
+      expect(Object.keys(insulation).sort()).toEqual(colours.filter((code) => code.length === 2).sort());
+      expect(new Set(Object.values(insulation)).size).toBe(Object.keys(insulation).length);
+    }
   });
 
   it('that is new has a broad mark under it, unbroken, and no other has', () => {

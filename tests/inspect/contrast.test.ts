@@ -1,6 +1,6 @@
 /** Contrast ratios of WCAG 2.2; the formula and the examples from memory. */
 import { expect, it } from 'vitest';
-import { contrast } from '../../src/inspect/rules/contrast.ts';
+import { contrast } from '../../src/common/contrast.ts';
 
 it('black on white is 21:1, an ink on itself 1:1, whichever is the ground', () => {
   expect(contrast('#000000', '#ffffff')).toBeCloseTo(21, 10);

@@ -68,6 +68,23 @@ const openings = (by: string | ((...found: string[]) => string)): string => {
   return svg.slice(0, at) + change(/L([-\d.]+) ([-\d.]+)M([-\d.]+) ([-\d.]+)/g, by, svg.slice(at));
 };
 
+/** A wire of several pieces above the drawing: each from one place to another across, or at one place from one depth to another. */
+const gapped = (...pieces: readonly (readonly number[])[]): string => {
+  const [x, y] = [60, 120];
+  const d = pieces
+    .map(([a = 0, b = 0, c, e]) =>
+      c === undefined
+        ? `M${x + a} ${y}L${x + b} ${y}`
+        : e === undefined
+          ? `L${x + b} ${y + c}`
+          : `M${x + b} ${y + c}L${x + b} ${y + e}`,
+    )
+    .join('');
+  return onTop(
+    `<g id="${ID}-joint-999"><path d="${d}" fill="none" stroke="#000000" stroke-width="4"></path></g>`,
+  );
+};
+
 /** A tampering for every rule; a rule without one does not compile. */
 const tamperings: Readonly<Record<Rule, () => string>> = {
   unreadable: () => svg.slice(0, svg.length / 2),
@@ -106,6 +123,9 @@ const tamperings: Readonly<Record<Rule, () => string>> = {
       `<g id="${ID}-joint-999"><path d="M${x - 30} ${y}L${x - 6} ${y}M${x + 6} ${y}L${x + 30} ${y}" fill="none" stroke="#000000"></path></g>`,
     );
   },
+  'gap-at-end': () => gapped([0, 9], [21, 200]),
+  'gap-at-corner': () => gapped([0, 200], [200, 200, 9], [200, 200, 21, 90]),
+  'short-stub': () => gapped([0, 60], [72, 83], [95, 200]),
   'wire-on-wire': () => {
     const { a, b } = longest();
     const x = (a.x + b.x) / 2;
@@ -141,8 +161,10 @@ describe('a good drawing', () => {
     );
     expect(inspect(moved, kit)).toEqual([]);
   });
-  it('is good on a page of 297 mm', () =>
-    expect(rules(change(/ width="\d+" height="\d+"/, ' width="297mm" height="297mm"'))).toEqual([]));
+  it('is good on a page of its own', async () =>
+    expect(rules(await drawnIn(kit, 'plate-row', { page: { width: 297, height: 420, margin: 10 } }))).toEqual(
+      [],
+    ));
 });
 
 it.each(Object.entries(tamperings))('%s can fail', (rule, tampered) => {

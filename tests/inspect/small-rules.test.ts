@@ -1,7 +1,8 @@
 /** The rules of parts, colour codes, the page and the contrast, each at its limit, on drawings of a few shapes. */
 import { describe, expect, it } from 'vitest';
+import { contrast } from '../../src/common/contrast.ts';
 import { chipFindings } from '../../src/inspect/rules/chips.ts';
-import { contrast, contrastFindings } from '../../src/inspect/rules/contrast.ts';
+import { contrastFindings } from '../../src/inspect/rules/contrast.ts';
 import { drawnFindings } from '../../src/inspect/rules/drawn.ts';
 import { pageFindings } from '../../src/inspect/rules/page.ts';
 import { box, component, disc, part, read, tag, wire, words } from './small.ts';

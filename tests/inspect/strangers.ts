@@ -19,7 +19,11 @@ const swap = (
 const idOf = (s: string) => /aria-labelledby="(.*?)-title/.exec(s)![1]!;
 const joints = (s: string) => all(s, /<g id="[^"]*-joint-\d+"[^>]*>.*?<\/g>/g);
 const plain = (s: string) =>
-  joints(s).filter((j) => all(j.text, /<path/g).length === 1 && all(j.text, /<circle/g).length === 2); // signal wires
+  joints(s).filter(
+    (j) =>
+      (/stroke-width="5.6"/.test(j.text) || all(j.text, /<path/g).length === 1) &&
+      all(j.text, /<circle/g).length === 2,
+  ); // signal wires
 const part = (s: string, p: string): M | undefined =>
   all(s, new RegExp(`<g id="[^"]*-part-${p}"[^>]*>.*?</g>`, 'g'))[0];
 const texts = (s: string) => all(s, /<text [^>]*>[^<]*<\/text>/g);
@@ -76,7 +80,7 @@ const moveEnd = (g: string, dx: number, dy: number) => {
 };
 const firstOpening = (g: string) => g.replace(/(?<=[\d])M([\d.]+) ([\d.]+)L/g, 'L$1 $2L');
 const hot = (s: string) => plain(s)[0];
-const stroke = (t: string) => /stroke="(#[0-9a-f]{6})"/.exec(t)![1]!;
+const stroke = (t: string) => /stroke="(#[0-9a-f]{6})" stroke-width="4"/.exec(t)![1]!;
 const desc = (s: string, f: (d: string) => string) =>
   s.replace(/(<desc[^>]*>)([^<]*)/, (_, a, d) => a + f(d));
 const digit = (c: string) => c.replace(/\d(?=[^\d]*$)/, (d) => String((Number(d) + 3) % 10));
@@ -195,8 +199,8 @@ add('wire-colours-exchanged', "two pickups' line colours exchanged", (s) => {
 add('all-colours-alike', 'every signal wire in one colour', (s) => {
   const c = stroke(plain(s)[0]!.text);
   return s
-    .replace(/(-joint-\d+"[^>]*><path d="[^"]*" stroke=")#[0-9a-f]{6}(" stroke-width="4")/g, `$1${c}$2`)
-    .replace(/(-joint-\d+"[^>]*><path d="[^"]*" stroke=")#[0-9a-f]{6}(" stroke-width="6")/g, `$1${c}$2`);
+    .replace(/(<path d="[^"]*" stroke=")#[0-9a-f]{6}(" stroke-width="4")/g, `$1${c}$2`)
+    .replace(/(<path d="[^"]*" stroke=")#[0-9a-f]{6}(" stroke-width="6")/g, `$1${c}$2`);
 });
 add('ground-as-signal', 'double line made a single: ground seems signal', (s) =>
   edit(s, joints(s)[0], (g) => {
@@ -207,7 +211,7 @@ add('ground-as-signal', 'double line made a single: ground seems signal', (s) =>
 add('sleeve-gone', 'a bare leg where the sleeve is needed', (s) =>
   edit(
     s,
-    joints(s).find((j) => all(j.text, /<path/g).length === 3),
+    joints(s).find((j) => /stroke-width="9"/.test(j.text)),
     (g) => {
       const p = all(g, /<path[^>]*><\/path>/g);
       return cut(cut(g, p[1]!, ''), p[0]!, '');

@@ -42,6 +42,32 @@ describe('two wires', () => {
     expect(one?.message).toContain('run 7 units apart; at least 10 is needed');
     expect(one?.where).toEqual({ x: 55, y: 50 });
   });
+  describe.each([
+    ['level', (d: string) => d],
+    ['upright', turned],
+  ] as const)('%s', (_, way) => {
+    /** One with gaps at those places, from 10 to 200, and what crosses it there. */
+    const gaps = (places: readonly number[], tail = ''): readonly string[] => {
+      const course = `M10 50${places.map((x) => `L${x - 6} 50M${x + 6} 50`).join('')}L200 50${tail}`;
+      const others = places.map((x, i) => wire(i + 2, way(`M${x} 0L${x} 100`)));
+      return rules(wire(1, way(course)) + others.join('')).filter((rule) => /gap-at|stub/.test(rule));
+    };
+    it('sixteen units are seen between a gap and an end', () => {
+      expect(gaps([32])).toEqual([]);
+      expect(gaps([178])).toEqual([]);
+      expect(gaps([31.9])).toEqual(['gap-at-end']);
+      expect(gaps([178.1])).toEqual(['gap-at-end']);
+    });
+    it('ten between a gap and a corner', () => {
+      expect(gaps([184], 'L200 150')).toEqual([]);
+      expect(gaps([184.1], 'L200 150')).toEqual(['gap-at-corner']);
+    });
+    it('twelve between two gaps', () => {
+      expect(gaps([100, 124])).toEqual([]);
+      expect(gaps([100, 123.9])).toEqual(['short-stub']);
+      expect(gaps([60, 83, 106])).toEqual(['short-stub', 'short-stub']);
+    });
+  });
   it('may cross where just one of them is open', () => {
     const through = 'M50 10L50 90';
     const open = 'M50 10L50 44M50 56L50 90';

@@ -11,12 +11,12 @@ import { sample } from '../truth/draw.ts';
 type Limits = readonly [crossings: number, bends: number, length: number];
 
 it.each<[string, Limits, Limits]>([
-  ['heron-ss', [7, 27, 3047], [4, 23, 3907]],
-  ['kestrel-hss', [16, 74, 10007], [13, 60, 9872]],
-  ['osprey-hsh', [17, 53, 8165], [11, 55, 8815]],
-  ['plover-sss', [13, 33, 5932], [6, 34, 6455]],
-  ['wren-hs', [8, 48, 5985], [3, 29, 4849]],
-  ['wren-sh', [7, 37, 4999], [2, 27, 4279]],
+  ['heron-ss', [2, 28, 4858], [1, 24, 3197]],
+  ['kestrel-hss', [14, 69, 10906], [8, 51, 8953]],
+  ['osprey-hsh', [11, 55, 9567], [9, 40, 5904]],
+  ['plover-sss', [8, 34, 6880], [3, 34, 4461]],
+  ['wren-hs', [6, 42, 7001], [4, 24, 3921]],
+  ['wren-sh', [6, 42, 5330], [3, 27, 4486]],
 ])('%s: places before and after 200 steps are no worse than %j and %j', async (id, ...limits) => {
   const arrangement = findArrangement('free-flow');
   if (typeof arrangement === 'string') throw new Error(arrangement);

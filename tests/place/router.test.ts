@@ -97,12 +97,12 @@ function checkWays(
   expect(grid.history.every((price) => price === 0)).toBe(true);
 }
 
-/** What all ways cost: 2 a step, 7 a bend, 44 a crossing, 24 where two follow one another, 10 for a hook beside a bend. */
+/** What all ways cost: 2 a step, 10 a bend, 90 a crossing, 24 where two follow one another, 24 for a hook beside a bend. */
 function costOf(
   grid: Grid,
   tasks: readonly RouteRequest[],
   tracks: readonly (RoutedPath | undefined)[],
-  crossing = 44,
+  crossing = 90,
   close = 24,
 ): number {
   let sum = 0;
@@ -122,13 +122,13 @@ function costOf(
     track.nodes.forEach((node, n) => {
       const [into = 0, outOf = 0] = [all[n], all[n + 1]];
       const bends = into !== outOf;
-      if (bends) sum += 7;
+      if (bends) sum += 10;
       if (n === track.nodes.length - 1) return;
       const to = track.nodes[n + 1] ?? 0;
       sum += 2 * task.weight + (own.has(to) ? 0 : (grid.extraCost[to] ?? 0));
-      if (bends && taken(node - (STEPS[into] ?? 0), outOf % 2)) sum += 10;
+      if (bends && taken(node - (STEPS[into] ?? 0), outOf % 2)) sum += 24;
       if (!taken(to, 1 - (outOf % 2))) return;
-      sum += crossing / 2 + (bends ? 10 : taken(node, 1 - (outOf % 2)) ? close : 0);
+      sum += crossing / 2 + (bends ? 24 : taken(node, 1 - (outOf % 2)) ? close : 0);
     });
   });
   return sum;
@@ -143,7 +143,7 @@ describe('all wires of a sheet', () => {
       const router = new Router(grid, tasks, many);
       if (!router.routeAll()) continue;
       laid++;
-      const [crossing, close] = many ? [10, 5] : [44, 24];
+      const [crossing, close] = many ? [10, 5] : [90, 24];
       for (let pass = 0; pass < 2; pass++) {
         checkWays(grid, tasks, router.paths);
         const before = router.cost;
@@ -259,7 +259,7 @@ describe('a sheet', () => {
 
   it('with wires that cannot do other than cross pays for one crossing, among many parts little', () => {
     for (const [many, price] of [
-      [false, 44],
+      [false, 90],
       [true, 10],
     ] as const) {
       const grid = new Grid(COLUMNS, ROWS);
@@ -328,7 +328,7 @@ describe('a sheet', () => {
       expect(router.routeAll()).toBe(true);
       checkWays(grid, [task], router.paths);
       expect(router.paths[0]?.nodes).toHaveLength(1);
-      expect(router.cost).toBe(inward === 0 ? 0 : 7);
+      expect(router.cost).toBe(inward === 0 ? 0 : 10);
     }
   });
 

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Kit } from '../../src/describe/kit.ts';
 import { pageNames } from '../../src/files/layouts.ts';
-import { prepare, render } from '../../src/pipeline.ts';
+import { prepare, render, renderInline } from '../../src/pipeline.ts';
 import type { Arrangement } from '../../src/place/arrangement.ts';
 import { NoRouteError } from '../../src/place/place.ts';
 import { type DrawOptions, drawKits, type Outcome } from '../../src/publish/draw-kits.ts';
@@ -17,6 +17,7 @@ const drawer = {
   prepare: (kit: Kit, arrangement: Arrangement, options: object) =>
     prepare(kit, arrangement, { ...options, effort: { steps: 0, seed: 1 } }),
   render,
+  renderInline,
 };
 
 async function outcomesOf(files: readonly string[], options: DrawOptions): Promise<readonly Outcome[]> {
@@ -208,14 +209,12 @@ describe('draw', () => {
 });
 
 describe('modes', () => {
-  it('inline: a page may set the inks; a renderer without custom properties keeps them', async () => {
+  it('static: as it is drawn; inline: with a class for each ink, and without a style', async () => {
     const [svg = ''] = (await drawn({})).texts.values();
-    const inline = await inMode(svg, 'inline');
-    // A page that turns dark must be able to reach everything a letter stands on.
-    for (const name of ['accent-fill', 'capacitor', 'sleeving', 'plate', 'lug', 'inside'])
-      expect(inline).toContain(`--solderleaf-${name},#`);
-    expect(inline).toMatch(/<style>@supports \(color:var\(--a\)\)\{.*--solderleaf-ink,#1d2b36/);
-    expect(inline.replace(/<style>.*?<\/style>/s, '')).toBe(svg);
+    const [inline = ''] = (await drawn({ mode: 'inline' })).texts.values();
+    expect(inline).toContain('class="sl-paper sl-fill-paper"');
+    expect(inline.replace(/ ?sl-(fill|stroke)-[a-z0-9-]+/g, '').replaceAll(' class=""', '')).toBe(svg);
+    expect(inline).not.toMatch(/<style| style=/);
     expect(await inMode(svg, 'static')).toBe(svg);
   });
 

@@ -5,11 +5,9 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readKit } from '../../src/checked.ts';
 import type { Prepared } from '../../src/draw/compose.ts';
-import { themes } from '../../src/draw/theme.ts';
-import { prepare, render } from '../../src/pipeline.ts';
+import { prepare, render, renderInline } from '../../src/pipeline.ts';
 import { NoRouteError, type PlaceOptions } from '../../src/place/place.ts';
 import { type DrawOptions, drawKits, type Outcome } from '../../src/publish/draw-kits.ts';
-import { inMode } from '../../src/publish/modes.ts';
 import { svgToPng } from '../../src/publish/png.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'solderleaf-outcomes-'));
@@ -52,6 +50,7 @@ async function outcomes(
       const { name } = render(...args);
       return { name, svg: drawing(name) };
     },
+    renderInline,
   };
   for await (const one of drawKits(
     files,
@@ -236,7 +235,7 @@ describe('names', () => {
       for await (const one of drawKits(
         [robin],
         { out: folder, formats: ['svg'], mode: 'static', check: false },
-        { prepare: () => Promise.reject(thrown), render },
+        { prepare: () => Promise.reject(thrown), render, renderInline },
       ))
         return one;
       return undefined;
@@ -250,19 +249,6 @@ describe('names', () => {
 });
 
 describe('modes and pictures', () => {
-  it('each ink may be set by the page once, under the first of the names that have it', async () => {
-    for (const theme of ['light', 'dark', 'print'] as const) {
-      const inline = await inMode(svg, 'inline', theme);
-      const style = /<style>(.*?)<\/style>/s.exec(inline)?.[1] ?? '';
-      const set = [
-        ...style.matchAll(/\[(fill|stroke)="(#[\da-f]{6})"\]\{\1:var\(--solderleaf-[a-z-]+,\2\)\}/g),
-      ].map(([, property, ink]) => `${property} ${ink}`);
-      expect(set.length).toBeGreaterThan(10);
-      expect(new Set(set).size).toBe(set.length);
-      expect(set).toContain(`fill ${themes[theme].paper}`);
-      expect(style).toContain(`[aria-labelledby^="robin-"]`);
-    }
-  });
   it('a picture is 1600 pixels wide unless told otherwise', async () => {
     const wide = async (...width: [number?]): Promise<number> =>
       Buffer.from(

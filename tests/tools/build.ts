@@ -2,9 +2,11 @@
  * Builds `dist/`: the command line and the library, each with what they need in few files, so that a cold start
  * reads few of them. Native and lazily loaded packages stay outside.
  */
-import { chmodSync } from 'node:fs';
+import { chmodSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type BuildOptions, build } from 'rolldown';
+import { inkStyles } from '../../src/draw/ink-roles.ts';
+import { themes } from '../../src/draw/theme.ts';
 
 const options: BuildOptions = {
   input: { cli: 'src/cli.ts', index: 'src/index.ts' },
@@ -49,6 +51,7 @@ export async function setup(): Promise<void> {
   if (process.env.SOLDERLEAF_WITHOUT_BUILD === '1') return;
   await build(options);
   await build(page);
+  writeFileSync('dist/drawing.css', inkStyles(themes.light, themes.dark));
   // Linked or run by npx, the file is executed itself; npm sets the bit only when it links.
   chmodSync('dist/cli.js', 0o755);
 }

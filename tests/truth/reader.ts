@@ -61,6 +61,8 @@ export interface Wire {
   readonly pieces: readonly (readonly Point[])[];
   readonly ends: readonly [string, string];
   readonly order: number;
+  /** Number of its joint in the kit, from 1, by its id. */
+  readonly joint: number;
 }
 
 export interface Drawing extends Marks {
@@ -261,6 +263,7 @@ function wiresOf(all: Marks, id: string, parts: readonly Part[]): readonly Wire[
       pieces,
       ends: [lugAt(parts, first), lugAt(parts, last)],
       order: paths[0]?.order ?? 0,
+      joint: Number(/-joint-(\d+)$/.exec(paths[0]?.group ?? '')?.[1]),
     };
   });
 }
@@ -283,7 +286,7 @@ function lugAt(parts: readonly Part[], p: Point | undefined): string {
 function keyOf({ paths, texts, rects }: Marks): Drawing['key'] {
   const words = texts.filter((text) => !rects.some((box) => inBox(box, { x: text.middle, y: text.y - 4 })));
   return words.map((text) => {
-    const left = (x: number): boolean => x < text.x && x > text.x - 60;
+    const left = (x: number): boolean => x < text.x && x > text.x - 90;
     const row = (y: number): boolean => Math.abs(y - (text.y - 4)) < 6;
     const strokes = paths
       .filter(({ pieces }) => left(pieces[0]?.[0]?.x ?? 0) && row(pieces[0]?.[0]?.y ?? 0))

@@ -17,7 +17,11 @@ describe('a card’s bars', () => {
     '%s: are as long as the signal load is beside the reference, which the tick stands for',
     async (name) => {
       const kit = sample(name);
-      const { cards, key } = await drawn(kit);
+      const { cards, key } = await drawn(kit, { lines: 'signal' });
+      const { cards: others, parts } = await drawn(kit);
+      const said = (all: typeof cards) =>
+        all.map(({ rows: own }) => own.map(({ label, signal, tint }) => [label, signal, tint]));
+      expect(said(others)).toEqual(said(cards));
       const rows = cards.flatMap((card) => card.rows);
       expect(rows.length).toBeGreaterThan(2);
       for (const row of rows) {
@@ -26,8 +30,10 @@ describe('a card’s bars', () => {
         expect(row.tick).toBeCloseTo(0.5, 6);
         const share = Math.min(1, ohmsOf(row.signal) / REFERENCE[part.kind] / 2);
         expect(Math.abs(row.bar / share - 1), `${row.label} ${row.signal}`).toBeLessThan(0.01);
-        // The bar has the colour of that pickup's hot lead.
-        expect(key.find(({ words }) => words === `${row.label}, hot`)?.strokes[0]?.stroke).toBe(row.tint);
+        // The bar has the colour of that pickup’s hot lead where lines tell the signal, and of its coils everywhere.
+        expect(key.find(({ words }) => words === `${row.label}, hot`)?.strokes[1]?.stroke).toBe(row.tint);
+        const drawnPart = parts.find((one) => one.name === part.name);
+        expect(drawnPart?.rects.some(({ fill }) => fill === row.tint)).toBe(true);
       }
     },
   );

@@ -29,6 +29,9 @@ const GAP = 10;
 const CLEARANCE = 6;
 /** How far inside a case's edge a wire soldered to it may reach: its solder joint lies on the rim. */
 const DEPTH = 12;
+/** Least of a wire to be seen between a gap and its end, a corner (a grid step from the gap's middle), another gap; half of a gap. */
+const SEEN = { end: 16, corner: 10, stub: 12 } as const;
+const HALF_GAP = 6;
 /** Less than what drawings are rounded to. */
 const TOUCH = 0.5;
 
@@ -87,7 +90,37 @@ export function wireFindings(drawing: Drawing): readonly Finding[] {
           (p) => !others.some(([, pairs]) => pairs.some(({ to }) => distanceToSegment(p, to.line) < TOUCH)),
         )
         .map((p) => finding('unexpected-gap', p, { wire: wireText(wire) })),
+      ...seenBetween(wire),
     ];
+  });
+}
+
+/** How much of a wire is seen between its gaps and its ends, its corners and one another. */
+function seenBetween(wire: DrawnWire): readonly Finding[] {
+  const { stretches, openings } = wire;
+  const last = stretches.length - 1;
+  const say = (
+    rule: 'gap-at-end' | 'gap-at-corner' | 'short-stub',
+    at: Point,
+    seen: number,
+    least: number,
+  ) =>
+    // Coordinates are rounded to hundredths.
+    seen < least - 0.02 ? [finding(rule, at, { wire: wireText(wire), seen, least })] : [];
+  return stretches.flatMap((line, i) => {
+    const own = openings.filter((p) => distanceToSegment(p, line) < TOUCH);
+    const along = (p: Point): number => Math.hypot(p.x - line.a.x, p.y - line.a.y);
+    const far = along(line.b);
+    const sorted = own.map((at) => ({ at, from: along(at) })).sort((p, q) => p.from - q.from);
+    return sorted.flatMap(({ at, from }, k) => {
+      const before = sorted[k - 1];
+      const [head, tail] = [from - HALF_GAP, far - from - HALF_GAP];
+      return [
+        ...(i === 0 ? say('gap-at-end', at, head, SEEN.end) : say('gap-at-corner', at, head, SEEN.corner)),
+        ...(i === last ? say('gap-at-end', at, tail, SEEN.end) : say('gap-at-corner', at, tail, SEEN.corner)),
+        ...(before ? say('short-stub', at, from - before.from - 2 * HALF_GAP, SEEN.stub) : []),
+      ];
+    });
   });
 }
 

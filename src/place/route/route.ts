@@ -10,12 +10,14 @@ import { PathSearch, type RoutingCosts } from './search.ts';
 /** What a wire pays on the way, and whether it hurries; see `search.ts`. */
 type WireCosts = Pick<RoutingCosts, 'step' | 'bend' | 'crossing' | 'closeCrossing' | 'hook' | 'overestimate'>;
 /** The first ways need not be the cheapest: every wire is laid again before they count. */
-const FEW: WireCosts = { step: 2, bend: 7, crossing: 44, closeCrossing: 24, hook: 10, overestimate: 2 };
+const FEW: WireCosts = { step: 2, bend: 10, crossing: 90, closeCrossing: 80, hook: 24, overestimate: 2 };
 /**
  * Among hundreds of parts no wire comes through without crossing many: at the full cost each would look for a way
  * round the whole sheet, and laying them would take minutes.
  */
 const MANY: WireCosts = { ...FEW, crossing: 10, closeCrossing: 5, overestimate: 0 };
+/** Where nothing else fits. */
+const CROSSING_FREELY = { crossing: 24, closeCrossing: 12, hook: 6 } as const;
 /** Rounds of laying again before the placement is judged too tight. */
 const ROUNDS = 40;
 /** From this round on the wires that end at the same lugs are laid again too. */
@@ -25,10 +27,21 @@ const FIRST_CONFLICT = 12;
 /** Sharing is never worth this. */
 const FORBIDDEN = 4000;
 
+/** Price of a step beyond the least distance of a wire's lugs, and more of one beyond twice that, where it is not short. */
+const DETOUR = 2;
+const FAR_ROUND = 6;
+const ROUND_ENOUGH = 10;
+
+/** What is added for a component's leg of so many grid steps: some beyond a pot's width and a half, much beyond two and a half. */
+export const legExcess = (steps: number): number =>
+  6 * Math.max(0, steps - 12) + 24 * Math.max(0, steps - 20);
+
 export class Router {
   readonly #grid: Grid;
   readonly #search: PathSearch;
-  readonly #costs: WireCosts;
+  #costs: WireCosts;
+  /** By weight. */
+  readonly #shared = new Map<number, RoutingCosts>();
   #requests: readonly RouteRequest[];
   #paths: (RoutedPath | undefined)[];
 
@@ -47,11 +60,16 @@ export class Router {
 
   /** Lays every wire; false when they do not fit. */
   routeAll(): boolean {
-    return this.#routeThese(
-      this.#requests.map((_, i) => i),
-      Number.POSITIVE_INFINITY,
-      this.#costs.overestimate,
-    );
+    const all = this.#requests.map((_, i) => i);
+    const lay = (): boolean => this.#routeThese(all, Number.POSITIVE_INFINITY, this.#costs.overestimate);
+    if (lay()) return true;
+    // Where it is narrow, wires that would rather go round than cross keep one another from their lugs.
+    const dear = this.#costs;
+    this.#costs = { ...dear, ...CROSSING_FREELY };
+    for (const i of all) this.#ripUp(i);
+    const laid = lay();
+    this.#costs = dear;
+    return laid;
   }
 
   /**
@@ -106,12 +124,27 @@ export class Router {
       const task = this.#requests[i];
       if (!task || !track) return;
       this.#grid.mark(task, track, -1);
-      const costs = this.#costsOf(task, 0);
-      // Either wire of a crossing meets it.
-      cost += this.#search.costOf(task, track, { ...costs, crossing: costs.crossing / 2 });
+      cost += this.#search.costOf(task, track, this.#sharedCosts(task.weight));
       this.#grid.mark(task, track, 1);
     });
     return cost;
+  }
+
+  /**
+   * What is added for wires that wander, half grid steps: not part of any search for a way, which would be long without it being
+   * shorter, but of the choice between placements.
+   */
+  get excess(): number {
+    let excess = 0;
+    this.#paths.forEach((path, i) => {
+      const task = this.#requests[i];
+      if (!task || !path) return;
+      const steps = path.nodes.length - 1;
+      const span = this.#spanOf(task);
+      excess += DETOUR * (steps - span) + FAR_ROUND * Math.max(0, steps - 2 * span - ROUND_ENOUGH);
+      if (task.weight > 1) excess += legExcess(steps);
+    });
+    return excess;
   }
 
   #ripUp(i: number): void {
@@ -176,6 +209,22 @@ export class Router {
 
   #costsOf(task: RouteRequest, conflict: number, overestimate = 0): RoutingCosts {
     return { ...this.#costs, step: this.#costs.step * task.weight, conflict, overestimate };
+  }
+
+  /** What a wire of that weight pays of what all pay together: either wire of a crossing meets it. */
+  #sharedCosts(weight: number): RoutingCosts {
+    const known = this.#shared.get(weight);
+    if (known) return known;
+    const { crossing, step } = this.#costs;
+    const costs = {
+      ...this.#costs,
+      step: step * weight,
+      crossing: crossing / 2,
+      conflict: 0,
+      overestimate: 0,
+    };
+    this.#shared.set(weight, costs);
+    return costs;
   }
 
   #shares(i: number): boolean {

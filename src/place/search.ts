@@ -1,0 +1,67 @@
+/**
+ * The whole search: several placements to begin from, every one of them routed, and the better half of them improved again and
+ * again until one is left. A single start gets stuck: what is crossed in the first places mostly stays crossed.
+ */
+import type { Joint } from '../describe/kit.ts';
+import { annealed } from './anneal.ts';
+import { type Effort, improve, polish, scoreOf } from './improve.ts';
+import type { GridPart } from './placement.ts';
+import { apart } from './settle.ts';
+import { Wiring } from './wiring.ts';
+
+/** Placements to begin from, besides the first. */
+const STARTS = 9;
+/** Moves on the estimate that each of them takes, for every loose part. */
+const MOVES = 400;
+/** How many of the best go on, and what share of the steps each of them gets. */
+const ROUNDS = [
+  { keep: 4, share: 0.06 },
+  { keep: 2, share: 0.13 },
+  { keep: 1, share: 0.5 },
+] as const;
+
+/**
+ * The best placement found from a first one, with its wires; `undefined` where no start could be wired.
+ *
+ * @param between room kept free between parts, grid units
+ * @param margin free columns and rows around the parts
+ */
+export function search(
+  first: readonly GridPart[],
+  joints: readonly Joint[],
+  between: number,
+  margin: number,
+  effort: Effort,
+): Wiring | undefined {
+  const wired = (gridParts: readonly GridPart[]): readonly Wiring[] => {
+    const wiring = new Wiring(gridParts, joints, margin, false);
+    return wiring.routeAll(1) ? [wiring] : [];
+  };
+  const moves = MOVES * first.filter(({ fixed }) => !fixed).length;
+  const across = joints.filter(({ from, to }) => from.part !== to.part);
+  const starts = effort.steps === 0 ? [] : Array.from({ length: STARTS }, (_, i) => i + 1);
+  let runs = [
+    first,
+    ...starts.map((nth) =>
+      apart(annealed(first, across, between, { moves, seed: effort.seed + nth }), between),
+    ),
+  ].flatMap(wired);
+  if (effort.steps > 0)
+    for (const [round, { keep, share }] of ROUNDS.entries()) {
+      runs = byScore(runs).slice(0, keep);
+      for (const [i, run] of runs.entries())
+        improve(run, joints, between, {
+          steps: Math.ceil(effort.steps * share),
+          seed: effort.seed + 100 * round + i,
+        });
+    }
+  const [best] = byScore(runs);
+  if (best && effort.steps > 0) polish(best, between);
+  return best;
+}
+
+const byScore = (runs: readonly Wiring[]): readonly Wiring[] =>
+  runs
+    .map((run) => ({ run, score: scoreOf(run) }))
+    .sort((a, b) => a.score - b.score)
+    .map(({ run }) => run);
