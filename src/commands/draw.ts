@@ -26,6 +26,17 @@ function steps(written: string): number {
   return count;
 }
 
+const [LEAST_DPI, MOST_DPI] = [36, 1200] as const;
+
+function resolution(written: string): number {
+  const dpi = Number(written);
+  if (!/^\d+$/.test(written) || dpi < LEAST_DPI || dpi > MOST_DPI)
+    throw new InvalidArgumentError(
+      `“${written}” is not a resolution in dots per inch; allowed: ${LEAST_DPI} to ${MOST_DPI}`,
+    );
+  return dpi;
+}
+
 /** Beyond this a kit takes minutes and gains nothing that can be seen. */
 const MOST_STEPS = 100_000;
 
@@ -79,6 +90,11 @@ export function addDraw(program: Command): void {
       '--effort <steps>',
       `placement optimisation steps; 0 turns optimisation off (default: ${DEFAULT_EFFORT.steps})`,
       steps,
+    )
+    .option(
+      '--dpi <number>',
+      'resolution of PNG files (default: 300 with a page, else 1600 pixels wide)',
+      resolution,
     )
     .option('--check', 'write nothing; exit 1 if a drawing on disk differs from what would be drawn', false)
     .addHelpText('after', '\nexample: solderleaf draw my-kit.yaml --format svg,png --page a4 --theme print')

@@ -18,7 +18,7 @@ import { NoRouteError, type PlaceOptions } from '../place/place.ts';
 import { buildCircuit } from '../solve/build.ts';
 import { aspectsOf, type Wanted } from './aspects.ts';
 import { inMode, type Mode } from './modes.ts';
-import { svgToPng } from './png.ts';
+import { pixelsAcross, svgToPng } from './png.ts';
 
 export type Format = 'svg' | 'png';
 /** The pipeline: the kit placed, then any of its drawings. */
@@ -36,6 +36,8 @@ export interface DrawOptions extends Wanted {
   readonly hand?: Hand;
   readonly page?: string;
   readonly mode: Mode;
+  /** Dots to an inch of a PNG. */
+  readonly dpi?: number;
   /** Steps of the placement search. */
   readonly effort?: number;
   /** Write nothing; only compare. */
@@ -189,7 +191,7 @@ async function drawPlan(plan: Plan, options: DrawOptions, drawer: Drawer): Promi
   for (const { name, svg, target, aspect } of drawn) {
     for (const format of options.formats) {
       const text = mode === 'inline' ? () => drawer.renderInline(prepared, aspect) : () => inMode(svg, mode);
-      const content = format === 'svg' ? await text() : await svgToPng(svg);
+      const content = format === 'svg' ? await text() : await svgToPng(svg, pixelsAcross(svg, options.dpi));
       const said = options.check
         ? compared(`${target}.${format}`, content)
         : written(`${target}.${format}`, content);

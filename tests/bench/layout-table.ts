@@ -1,4 +1,9 @@
-/** How drawings are laid out, kit by kit in free flow: crossings, bends, detour, legs, empty paper, time. */
+/**
+ * How drawings are laid out, kit by kit: crossings, bends a wire, drawn length beside the straight way and the worst of a wire, the longest
+ * wire, the longest leg in pots, empty paper (squares of 40 units that nothing is in), processor time.
+ *
+ * Arguments: part of the files' names, steps of the search, arrangement; all kits, the usual steps, free flow.
+ */
 import { readdirSync, readFileSync } from 'node:fs';
 import { readKit } from '../../src/describe/read.ts';
 import { findArrangement } from '../../src/files/layouts.ts';
@@ -27,7 +32,7 @@ function row({ wires, parts, width, height }: Placement) {
     const direct = a && b ? Math.abs(a.x - b.x) + Math.abs(a.y - b.y) : 0;
     return direct < 1 ? 1 : lengthOf(points) / direct;
   });
-  // Beyond two hundred units, where it is seen.
+  // A short wire round a corner of its own part is no detour.
   const long = detours.filter((_, i) => lengthOf(lines[i] ?? []) > 150);
   const direct = lines.reduce((sum, p) => {
     const [a, b] = [p[0], p.at(-1)];
@@ -66,9 +71,7 @@ function row({ wires, parts, width, height }: Placement) {
 const files = [
   ...readdirSync('samples').map((name) => `samples/${name}`),
   ...readdirSync('tests/bench/kits').map((name) => `tests/bench/kits/${name}`),
-].filter(
-  (name) => name.endsWith('.yaml') && (process.argv[2] === undefined || name.includes(process.argv[2])),
-);
+].filter((name) => name.endsWith('.yaml') && name.includes(process.argv[2] ?? ''));
 const steps = Number(process.argv[3] ?? DEFAULT_EFFORT.steps);
 const arrangementName = process.argv[4] ?? 'free-flow';
 const arrangement = findArrangement(arrangementName);

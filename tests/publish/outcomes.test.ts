@@ -8,7 +8,7 @@ import type { Prepared } from '../../src/draw/compose.ts';
 import { prepare, render, renderInline } from '../../src/pipeline.ts';
 import { NoRouteError, type PlaceOptions } from '../../src/place/place.ts';
 import { type DrawOptions, drawKits, type Outcome } from '../../src/publish/draw-kits.ts';
-import { svgToPng } from '../../src/publish/png.ts';
+import { pixelsAcross, svgToPng } from '../../src/publish/png.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'solderleaf-outcomes-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -249,6 +249,29 @@ describe('names', () => {
 });
 
 describe('modes and pictures', () => {
+  it('a picture of a page has 300 dots to an inch, any other is 1600 pixels wide, unless a resolution is asked for', () => {
+    const [page, free] = [
+      '<svg viewBox="0 0 9 9" width="297mm" height="210mm">',
+      '<svg viewBox="0 0 9 9" width="960">',
+    ];
+    // A4 is 297 mm long: 3508 dots at 300, ISO 216 and 25.4 mm to an inch.
+    expect([pixelsAcross(page), pixelsAcross(page, 150), pixelsAcross(page, 1200)]).toEqual([
+      3508, 1754, 14031,
+    ]);
+    expect([pixelsAcross(free), pixelsAcross(free, 96), pixelsAcross(free, 300)]).toEqual([1600, 960, 3000]);
+  });
+  it('draw makes it so wide', async () => {
+    const [, across = ''] = /^<svg[^>]* width="([\d.]+)"/.exec(svg) ?? [];
+    for (const [options, wide] of [
+      [{}, 1600],
+      [{ dpi: 48 }, Math.round(Number(across) / 2)],
+    ] as const) {
+      const { out, all } = await outcomes([robin], { ...options, formats: ['png'] }, () => svg);
+      expect(all.map(({ failed }) => failed)).toEqual([false]);
+      const [name = ''] = readdirSync(out);
+      expect(readFileSync(join(out, name)).readUInt32BE(16)).toBe(wide);
+    }
+  });
   it('a picture is 1600 pixels wide unless told otherwise', async () => {
     const wide = async (...width: [number?]): Promise<number> =>
       Buffer.from(
