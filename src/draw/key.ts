@@ -8,7 +8,7 @@ import { paintShape } from './paint.ts';
 import { tagLook } from './part.ts';
 import type { Pen } from './pen.ts';
 import type { Theme } from './theme.ts';
-import { insulationOf, strokeAttributes, strokes } from './wires.ts';
+import { drawSolder, insulationOf, strokeAttributes, strokes } from './wires.ts';
 
 /** A sample of a line, of a colour's code, of both, of a resistor, or of a tag that nothing is joined to; and what it means. */
 export interface KeyEntry {
@@ -16,12 +16,15 @@ export interface KeyEntry {
   readonly code?: string;
   /** IEC 60757 codes, first to last. */
   readonly bands?: readonly string[];
+  /** A dot of solder. */
+  readonly solder?: true;
   readonly words: string;
 }
 
 const SAMPLE = 30;
 const SIZE = 12;
 
+const SOLDERED_TO_CASE = 'solder joint; on a pot’s round body: to its case';
 const WORDS: Readonly<Record<Line['look'], string>> = {
   signal: 'signal',
   ground: 'ground',
@@ -41,6 +44,7 @@ export function keyOf(
   pickups: ReadonlyMap<string, string>,
   codes: readonly string[],
   empty: boolean,
+  onCases: boolean,
   resistors: readonly { readonly value: string; readonly bands: readonly string[] }[],
   theme: Theme,
 ): readonly KeyEntry[] {
@@ -73,8 +77,8 @@ export function keyOf(
         : [],
   );
   const wires = [
-    ...coloured('signal', (name) => name),
-    ...coloured('ground', (name) => `${WORDS.ground}, ${name}`),
+    ...coloured('signal', (name) => (name.includes(' ') ? `${name}, striped` : name)),
+    ...coloured('ground', (name) => `${WORDS.ground} (double line), ${name}`),
   ];
   const shown = new Set(wires.map(({ code }) => code));
   const letters = [...new Set(codes)]
@@ -89,7 +93,18 @@ export function keyOf(
     ({ value, bands }): KeyEntry => ({ bands, words: `${value}: ${bands.map(colourName).join(', ')}` }),
   );
   const unlike = banded.filter(({ words }, i) => banded.findIndex((one) => one.words === words) === i);
-  return [...wires, ...told, ...others, ...(empty ? [{ words: 'unused lug' }] : []), ...letters, ...unlike];
+  // Lines that end on a pot's round body puzzle whoever has never soldered to one.
+  const dots: readonly KeyEntry[] =
+    lines.length > 0 ? [{ solder: true, words: onCases ? SOLDERED_TO_CASE : 'solder joint' }] : [];
+  return [
+    ...wires,
+    ...told,
+    ...others,
+    ...dots,
+    ...(empty ? [{ words: 'unused lug' }] : []),
+    ...letters,
+    ...unlike,
+  ];
 }
 
 /** A resistor as the key shows it, as wide as any sample. */
@@ -149,6 +164,7 @@ export function drawKey(
           around(left + sample / 2, middle, chipWidth(entry.code), CHIP_HEIGHT),
           theme,
         );
+      else if (entry.solder) drawSolder(pen, at(left + sample / 2, middle), theme);
       else if (entry.bands) drawResistor(pen, entry.bands, left, middle, theme);
       else if (!entry.line) pen.rect(around(left + sample / 2, middle, 24, 16), tagLook(theme, false));
       pen.text(entry.words, at(left + sample + 8, middle), { size: SIZE, fill: theme.ink, anchor: 'start' });

@@ -66,6 +66,9 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
     sheet.pickups,
     codes,
     empty,
+    placement.parts.some(({ part, outline }) =>
+      outline.lugs.some(({ lug, surface }) => surface && joined.has(lugId(part.name, lug))),
+    ),
     placement.parts.flatMap(({ part }) => {
       const { value, bands } = componentOf(part) ?? {};
       return value !== undefined && bands ? [{ value, bands }] : [];

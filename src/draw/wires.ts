@@ -142,6 +142,9 @@ const paled = (theme: Theme): Theme => ({
 /** Radius of a solder dot: covers the widest line's end, and no more, for a lug's name stands close by. */
 const SOLDER = 3;
 
+export const drawSolder = (pen: Pen, at: Point, { solder, outline }: Theme): void =>
+  pen.circle(at, SOLDER, { fill: solder, stroke: outline, 'stroke-width': 1 });
+
 /** Whether a leg's line only goes on there from its own component, with nothing else joined to it. */
 const ownLeg = (wires: readonly PlacedWire[], { joint, own }: PlacedWire, end: Joint['from']): boolean =>
   joint.kind === 'leg' &&
@@ -194,12 +197,6 @@ export function drawWires(
       [wire.points[0], from],
       [wire.points[wire.points.length - 1], to],
     ] as const;
-    for (const [end, lug] of ends)
-      if (end && !ownLeg(wires, wire, lug))
-        group.circle(end, SOLDER, {
-          fill: inks.solder,
-          stroke: inks.outline,
-          'stroke-width': 1,
-        });
+    for (const [end, lug] of ends) if (end && !ownLeg(wires, wire, lug)) drawSolder(group, end, inks);
   }
 }

@@ -18,16 +18,28 @@ export function fitLabels(labels: readonly LabelSlot[], fits: (box: Rect) => boo
   if (labels.every((label) => fits(boxOf(label)))) return labels;
   const heights = labels.map(({ centre }) => centre.y);
   const middle = (Math.min(...heights) + Math.max(...heights)) / 2;
-  for (const size of SIZES)
-    for (const counts of linings(labels.length)) {
-      const set = stack(
-        labels.flatMap((label, i) => broken({ ...label, size: Math.min(label.size, size) }, nth(counts, i))),
-        middle,
-      );
-      if (set.every((label) => fits(boxOf(label)))) return set;
-    }
+  const set = (size: number, counts: readonly number[]): readonly LabelSlot[] =>
+    stack(
+      labels.flatMap((label, i) => broken({ ...label, size: Math.min(label.size, size) }, nth(counts, i))),
+      middle,
+    );
+  // Words stay whole while their letters are not too small; then they may be cut.
+  const words = labels.map(({ text }) => text.split(BETWEEN_WORDS).length);
+  const all = linings(labels.length);
+  const whole = all.filter((counts) => counts.every((count, i) => count <= nth(words, i)));
+  for (const [sizes, ways] of [
+    [SIZES.filter((size) => size >= LEAST_WHOLE), whole],
+    [SIZES, all],
+  ] as const)
+    for (const size of sizes)
+      for (const counts of ways) {
+        const found = set(size, counts);
+        if (found.every((label) => fits(boxOf(label)))) return found;
+      }
   return labels;
 }
+/** Smaller than this a word is rather cut in two. */
+const LEAST_WHOLE = 10;
 
 const boxOf = ({ text, centre, size, weight }: LabelSlot): Rect => {
   const width = textWidth(text, size, weight);
@@ -43,9 +55,12 @@ function linings(labels: number): readonly (readonly number[])[] {
   return all.sort((a, b) => sum(a) - sum(b));
 }
 
+/** A blank where a line may end: not between a figure and its unit. */
+const BETWEEN_WORDS = / (?!(?:[kM]?Ω|[µnp]?F)(?: |$))/;
+
 /** A label in so many lines, broken between words so that the longest line is as short as can be; a long word anywhere. */
 function broken(label: LabelSlot, lines: number): readonly LabelSlot[] {
-  const words = label.text.split(' ');
+  const words = label.text.split(BETWEEN_WORDS);
   if (lines === 1) return [label];
   if (words.length < lines) return inPieces(label, lines);
   const widest = (texts: readonly string[]): number =>

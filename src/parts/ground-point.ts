@@ -24,7 +24,8 @@ export const groundPoint = definePart({
 
 function groundPointOutline(part: GroundPoint): Outline {
   const columns = Math.max(5, Math.ceil((textWidth(part.label, TYPE.name, 'bold') + 46) / g(1)));
-  const body = { x: g(1), y: 0, width: g(columns), height: g(2) };
+  // The plate begins where its lug ends: with paper between them they would look apart.
+  const body = { x: g(1) - 4, y: 0, width: g(columns) + 4, height: g(2) };
   const tag = around(g(0) + 2, g(1), 20, 20);
   return {
     width: g(columns + 1),

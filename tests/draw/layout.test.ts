@@ -222,7 +222,10 @@ describe('the key', () => {
     codes: readonly string[] = [],
     empty = false,
     inks = theme,
-  ): readonly string[] => keyOf(lines, PICKUPS, codes, empty, [], inks).map((entry) => entry.words);
+  ): readonly string[] =>
+    keyOf(lines, PICKUPS, codes, empty, false, [], inks)
+      .map((entry) => entry.words)
+      .filter((words) => words !== 'solder joint');
 
   it('has each look that occurs once, in one order, and none that does not', () => {
     expect(said([])).toEqual([]);
@@ -277,15 +280,16 @@ describe('the key', () => {
       wire('signal', 'BKRD'),
       line('ground'),
     ];
-    const entries = keyOf(lines, PICKUPS, ['RD', 'BK', 'WH', 'BKRD', 'GN'], false, [], theme);
+    const entries = keyOf(lines, PICKUPS, ['RD', 'BK', 'WH', 'BKRD', 'GN'], false, true, [], theme);
     expect(entries.map(({ words, code, line: of }) => [words, code ?? '', of?.look ?? ''])).toEqual([
       ['red', 'RD', 'signal'],
-      ['black and red', 'BKRD', 'signal'],
-      ['ground, black', 'BK', 'ground'],
-      ['ground, white', 'WH', 'ground'],
+      ['black and red, striped', 'BKRD', 'signal'],
+      ['ground (double line), black', 'BK', 'ground'],
+      ['ground (double line), white', 'WH', 'ground'],
       ['to the output jack', '', 'signal'],
       ['tone control', '', 'signal'],
       ['ground', '', 'ground'],
+      ['solder joint; on a pot’s round body: to its case', '', ''],
       ['green', 'GN', ''],
     ]);
     // Without colour the lines are told apart by their letters alone.
