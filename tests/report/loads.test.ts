@@ -236,3 +236,9 @@ it('a difference of nothing has no sign', () => {
   expect(off(0)).not.toContain('+0 Ω');
   expect(off(1000)).toContain('+1 kΩ');
 });
+
+it('figures as JSON are set in by two blanks unless told otherwise, and what is open is a word', () => {
+  const value = { load: Number.POSITIVE_INFINITY, of: [1] };
+  expect(toJson(value)).toBe('{\n  "load": "open",\n  "of": [\n    1\n  ]\n}');
+  expect(toJson(value, 0)).toBe('{"load":"open","of":[1]}');
+});
