@@ -203,7 +203,7 @@ export function drawChips(
 ): void {
   for (const { code, rect, leader, wire } of chipsOf(placement, highlighted)) {
     if (emphasis[wire] === 'absent') continue;
-    if (leader) pen.line(leader, { stroke: theme.quiet, 'stroke-width': 1, 'stroke-dasharray': '2 1.5' });
+    if (leader) pen.line(leader, { stroke: theme.quiet, 'stroke-width': 1.4 });
     drawChip(pen, code, rect, theme);
   }
 }

@@ -74,8 +74,8 @@ function chipsOf(
     ]);
     expect(rect.w).toBe(chipWidth(text.words));
     const leader = paths.find(({ order }) => order === rect.order - 1);
-    if (leader) expect(leader).toMatchObject({ stroke: theme.quiet, width: 1 });
-    if (leader) expect(leader.dash).not.toBe('');
+    if (leader) expect(leader).toMatchObject({ stroke: theme.quiet, width: 1.4 });
+    if (leader) expect(leader.dash).toBe('');
     found.set(text.words, {
       rect: { x: rect.x, y: rect.y, width: rect.w, height: rect.h },
       ...(leader?.pieces[0] ? { leader: leader.pieces[0] } : {}),
