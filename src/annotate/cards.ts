@@ -103,7 +103,9 @@ function merged({ states }: Circuit, cards: readonly Card[]): readonly Card[] {
   const like = new Map<string, Card[]>();
   for (const card of cards) {
     const { title, joined, rows, meter } = card;
-    const key = JSON.stringify([title, joined, rows, meter]);
+    // Figures solved in two positions may differ in their last digits, where nobody sees it.
+    const seen = rows.map((row) => ({ ...row, ratio: row.ratio.toPrecision(6) }));
+    const key = JSON.stringify([title, joined, seen, meter]);
     like.set(key, [...(like.get(key) ?? []), card]);
   }
   return [...like.values()].flatMap(([first, ...others]): Card[] => {

@@ -1,6 +1,6 @@
 /**
  * Where wires cross, one of the two is open: the lower one, ground below signal. But an opening close to a wire's end makes it look
- * unconnected, and one close to a corner or to another opening leaves a stub that looks like nothing; there the upper one
+ * unconnected, and one close to a corner or to another opening leaves a stub too short to be seen; there the upper one
  * opens instead, where that is better.
  */
 import type { Point } from '../common/geometry.ts';

@@ -1,4 +1,4 @@
-/** Other places to begin from: the first ones stirred and settled again on what wires would cost at least. */
+/** Other placements to begin from: simulated annealing from the first one, on the estimate of what its wires would cost. */
 import { seeded } from '../common/random.ts';
 import type { Joint } from '../describe/kit.ts';
 import { Estimate } from './estimate.ts';

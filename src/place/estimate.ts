@@ -196,7 +196,7 @@ export class Estimate {
 
   /** Crossings of some lines with all lines, each once; those that end at one lug fan out from it. */
   #crossingsOf(some: readonly number[]): number {
-    const count = this.#of.length === 0 ? 0 : this.#step.length;
+    const count = this.#step.length;
     let found = 0;
     for (let i = 0; i < some.length; i++) {
       const k = some[i] ?? 0;

@@ -1,14 +1,14 @@
-/** What of a placement's price the wires have no part in: how far it spreads, and pickups that stand otherwise than on the instrument. */
+/** The part of a placement's score that does not depend on its wires: its size, and how its pickups stand beside those on the instrument. */
 import { isPickup } from '../parts/index.ts';
 import type { GridPart } from './placement.ts';
 import { bounds } from './wiring.ts';
 
 /** Price of a grid step of the drawing's width and of its height. */
 const SPRAWL = 10;
-/** Prices of pickups out of order, facing different ways, out of line, and with hot on top in one and at the bottom in another. */
+/** Prices of two neighbouring pickups in the wrong order, facing different ways, not aligned, and with hot on top in only one. */
 const DISORDER = 300;
 const FACING = 100;
-const OUT_OF_LINE = 60;
+const NOT_ALIGNED = 60;
 const UPSIDE_DOWN = 20;
 
 /** Half grid steps, as everything that a search weighs. */
@@ -29,7 +29,7 @@ function untidiness(gridParts: readonly GridPart[]): number {
     if (upper.row > lower.row || (upper.row === lower.row && upper.column > lower.column)) price += DISORDER;
     if (facesLeft(upper) !== facesLeft(lower)) price += FACING;
     if (upper.turn !== lower.turn) price += UPSIDE_DOWN;
-    if (upper.column !== lower.column && upper.row !== lower.row) price += OUT_OF_LINE;
+    if (upper.column !== lower.column && upper.row !== lower.row) price += NOT_ALIGNED;
   });
   return price;
 }

@@ -103,7 +103,7 @@ export class Wiring {
     return this.#router.cost;
   }
 
-  /** What is added for wires that wander, see `route/route.ts`, and for those that run round the outside of all parts. */
+  /** Added to the score for detours, see `route/route.ts`, and for wires that run round the outside of all parts. */
   get excess(): number {
     const box = bounds(this.#gridParts);
     const { columns } = this.#grid;

@@ -160,6 +160,26 @@ describe('a card', () => {
       [1, 2, 3].flatMap((i) => [1, 2, 3].map((k) => [`${i}·${k}`, [3 * i + k - 4]])),
     );
   });
+  it('is one for positions that differ only in digits that are not shown', () => {
+    const circuit = makeCircuit({
+      parts: { a: { kind: 'single-coil' }, s: { kind: 'lever-3' }, out: { kind: 'jack' } },
+      joints: ['a.hot > out.tip', 'a.ground > out.sleeve'],
+    });
+    const cards = (by: number) =>
+      cardsOf(
+        circuit,
+        solveLoads(circuit).map((state, i) => ({
+          ...state,
+          pickups: state.pickups.map((one) => ({
+            ...one,
+            signalLoad: 125e3 * (1 + i * by),
+          })),
+        })),
+        readJack(circuit),
+      ).map(({ badge }) => badge);
+    expect(cards(1e-12)).toEqual(['1/2/3']);
+    expect(cards(0.02)).toEqual(['1', '2', '3']);
+  });
   it('is of all positions that are alike: by switch where each goes with each, else one after another', () => {
     const parts = { a: { kind: 'single-coil' }, one: { kind: 'lever-3' }, two: { kind: 'lever-3' } };
     const circuit = makeCircuit({ parts, joints: [] });

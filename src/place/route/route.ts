@@ -131,8 +131,8 @@ export class Router {
   }
 
   /**
-   * What is added for wires that wander, half grid steps: not part of any search for a way, which would be long without it being
-   * shorter, but of the choice between placements.
+   * Added to the score for detours and long legs, half grid steps. It decides between placements and not between paths: a search for a
+   * path would take longer and find none that is shorter.
    */
   get excess(): number {
     let excess = 0;
