@@ -65,7 +65,7 @@ export interface Orientation {
 const TURNS = { none: [0], halves: [0, 2], quarters: [0, 1, 2, 3] } as const;
 
 /** Every way a part may stand, upright and unmirrored first. */
-export const orientationsOf = (part: Part): readonly Orientation[] =>
+export const orientationsOf = remembered((part: Part): readonly Orientation[] =>
   TURNS[answers(part).turns ?? 'none'].flatMap((turn): Orientation[] =>
     mayMirror(part)
       ? [
@@ -73,7 +73,8 @@ export const orientationsOf = (part: Part): readonly Orientation[] =>
           { turn, mirror: true },
         ]
       : [{ turn, mirror: false }],
-  );
+  ),
+);
 /** As what an arrangement seats it. */
 export const seatOf = (part: Part): Trait | undefined => answers(part).is[0];
 export const mayMirror = (part: Part): boolean => answers(part).mirrors;

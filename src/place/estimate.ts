@@ -9,10 +9,10 @@ import { nth } from '../common/must.ts';
 import type { Joint } from '../describe/kit.ts';
 import { directionToSheet, toSheet } from './frame.ts';
 import type { GridPart } from './placement.ts';
-import { STEP_X, STEP_Y } from './route/grid.ts';
+import { leastBends } from './route/bends.ts';
 import { legExcess } from './route/route.ts';
 import { type Box, boxOf } from './settle.ts';
-import { spread } from './tidiness.ts';
+import { loosePickups, spread } from './tidiness.ts';
 import { frameOf, heading, LEG_WEIGHT } from './wiring.ts';
 
 /** In the router's own units, half grid steps: see `route/route.ts`. */
@@ -28,9 +28,13 @@ const NEARER = 12;
 type Ways = Int32Array;
 const FIELDS = 4;
 
-/** Of a joint: the straight line from way to way, and what its wire costs at least. */
-const [X1, Y1, X2, Y2, COST] = [0, 1, 2, 3, 4] as const;
-const LINE = 5;
+/** Parts nearer than this, grid units, are all but one on the other: worth more than any number of pairs that are merely near. */
+const LEAST = 2;
+const TOUCHING = 1000;
+
+/** Of a joint: the straight line from way to way, its box, and what its wire costs at least. */
+const [X1, Y1, X2, Y2, LEFT, TOP, RIGHT, BOTTOM, COST] = [0, 1, 2, 3, 4, 5, 6, 7, 8] as const;
+const LINE = 9;
 
 export class Estimate {
   readonly #between: number;
@@ -49,6 +53,7 @@ export class Estimate {
   readonly #of: readonly (readonly number[])[];
   /** By lug and orientation. */
   readonly #ways: (Ways | undefined)[] = [];
+  readonly #pickups: readonly number[];
   #parts: readonly GridPart[];
   #boxes: Box[];
   /** `LINE` figures a joint. */
@@ -56,6 +61,7 @@ export class Estimate {
   #wires = 0;
   #crossings = 0;
   #crowding = 0;
+  #nearPairs = 0;
   /** What was before the last move. */
   readonly #saved: Int32Array;
   #undo: (() => void) | undefined;
@@ -84,6 +90,7 @@ export class Estimate {
     });
     const all = [...joints.keys()];
     this.#of = gridParts.map((_, i) => all.filter((k) => this.#from[k] === i || this.#to[k] === i));
+    this.#pickups = loosePickups(gridParts);
     this.#parts = gridParts;
     this.#boxes = gridParts.map(boxOf);
     this.#lines = new Int32Array(joints.length * LINE);
@@ -91,7 +98,7 @@ export class Estimate {
     for (const k of all) this.#draw(k);
     this.#wires = all.reduce((sum, k) => sum + (this.#lines[k * LINE + COST] ?? 0), 0);
     this.#crossings = this.#crossingsOf(all);
-    this.#crowding = this.#crowdingOf([...gridParts.keys()]);
+    this.#crowd([...gridParts.keys()], 1);
   }
 
   get gridParts(): readonly GridPart[] {
@@ -99,7 +106,17 @@ export class Estimate {
   }
 
   get cost(): number {
-    return this.#wires + CROSSING * this.#crossings + this.#crowding + spread(this.#parts);
+    return (
+      this.#wires +
+      CROSSING * this.#crossings +
+      this.#crowding +
+      spread(this.#parts, this.#boxes, this.#pickups)
+    );
+  }
+
+  /** How many pairs of parts are nearer than the room wanted between them, those that touch counted far more. */
+  get nearPairs(): number {
+    return this.#nearPairs;
   }
 
   /** Stands parts elsewhere, and answers the cost then; `undo` takes the last move back. */
@@ -110,6 +127,7 @@ export class Estimate {
     const joints = this.#jointsOf(moved);
     const boxes = moved.map((i) => nth(this.#boxes, i));
     const [wires, crossings, crowding] = [this.#wires, this.#crossings, this.#crowding];
+    const nearPairs = this.#nearPairs;
     this.#undo = () => {
       this.#parts = before;
       for (const k of joints)
@@ -119,9 +137,10 @@ export class Estimate {
         this.#boxes[i] = nth(boxes, n);
       });
       [this.#wires, this.#crossings, this.#crowding] = [wires, crossings, crowding];
+      this.#nearPairs = nearPairs;
     };
     this.#crossings -= this.#crossingsOf(joints);
-    this.#crowding -= this.#crowdingOf(moved);
+    this.#crowd(moved, -1);
     this.#parts = next;
     for (const i of moved) this.#boxes[i] = boxOf(nth(next, i));
     for (const k of joints) {
@@ -131,7 +150,7 @@ export class Estimate {
       this.#wires += (this.#lines[k * LINE + COST] ?? 0) - (this.#saved[k * LINE + COST] ?? 0);
     }
     this.#crossings += this.#crossingsOf(joints);
-    this.#crowding += this.#crowdingOf(moved);
+    this.#crowd(moved, 1);
     return this.cost;
   }
 
@@ -175,6 +194,20 @@ export class Estimate {
       }
     }
     lines[at + COST] = least;
+    this.#box(at);
+  }
+
+  /** Tells the box of a line. */
+  #box(at: number): void {
+    const lines = this.#lines;
+    const x1 = lines[at + X1] ?? 0;
+    const y1 = lines[at + Y1] ?? 0;
+    const x2 = lines[at + X2] ?? 0;
+    const y2 = lines[at + Y2] ?? 0;
+    lines[at + LEFT] = Math.min(x1, x2);
+    lines[at + RIGHT] = Math.max(x1, x2);
+    lines[at + TOP] = Math.min(y1, y2);
+    lines[at + BOTTOM] = Math.max(y1, y2);
   }
 
   #waysInto(gridPart: GridPart, lug: number): Ways {
@@ -211,6 +244,10 @@ export class Estimate {
   /** Whether two straight lines cross, their ends left out. */
   #cross(k: number, m: number): boolean {
     const [lines, a, b] = [this.#lines, k * LINE, m * LINE];
+    if ((lines[a + RIGHT] ?? 0) < (lines[b + LEFT] ?? 0)) return false;
+    if ((lines[a + LEFT] ?? 0) > (lines[b + RIGHT] ?? 0)) return false;
+    if ((lines[a + BOTTOM] ?? 0) < (lines[b + TOP] ?? 0)) return false;
+    if ((lines[a + TOP] ?? 0) > (lines[b + BOTTOM] ?? 0)) return false;
     const ax1 = lines[a] ?? 0;
     const ay1 = lines[a + Y1] ?? 0;
     const ax2 = lines[a + X2] ?? 0;
@@ -219,10 +256,6 @@ export class Estimate {
     const by1 = lines[b + Y1] ?? 0;
     const bx2 = lines[b + X2] ?? 0;
     const by2 = lines[b + Y2] ?? 0;
-    if (ax1 < bx1 && ax2 < bx1 && ax1 < bx2 && ax2 < bx2) return false;
-    if (ax1 > bx1 && ax2 > bx1 && ax1 > bx2 && ax2 > bx2) return false;
-    if (ay1 < by1 && ay2 < by1 && ay1 < by2 && ay2 < by2) return false;
-    if (ay1 > by1 && ay2 > by1 && ay1 > by2 && ay2 > by2) return false;
     const [dx, dy, ex, ey] = [ax2 - ax1, ay2 - ay1, bx2 - bx1, by2 - by1];
     const p = dx * (by1 - ay1) - dy * (bx1 - ax1);
     const q = dx * (by2 - ay1) - dy * (bx2 - ax1);
@@ -232,36 +265,22 @@ export class Estimate {
     return (r > 0 && t < 0) || (r < 0 && t > 0);
   }
 
-  /** What pairs of some parts with all parts lack in room, each once. */
-  #crowdingOf(some: readonly number[]): number {
-    let sum = 0;
+  /** Adds (`by` 1) or takes away (`by` −1) what pairs of some parts with all parts lack in room, each once. */
+  #crowd(some: readonly number[], by: 1 | -1): void {
+    const touching = this.#between - Math.min(LEAST, this.#between);
     for (const i of some) {
       const a = nth(this.#boxes, i);
       for (let k = 0; k < this.#boxes.length; k++) {
         if (k === i || (k < i && some.includes(k))) continue;
         const b = nth(this.#boxes, k);
         const across = Math.min(a.x1, b.x1) - Math.max(a.x0, b.x0) + this.#between;
+        if (across <= 0) continue;
         const down = Math.min(a.y1, b.y1) - Math.max(a.y0, b.y0) + this.#between;
-        if (across > 0 && down > 0) sum += NEAR + NEARER * Math.min(across, down);
+        if (down <= 0) continue;
+        const least = Math.min(across, down);
+        this.#crowding += by * (NEAR + NEARER * least);
+        this.#nearPairs += by * (least > touching ? TOUCHING : 1);
       }
     }
-    return sum;
-  }
-}
-
-/** Bends that a way must have from leaving with one heading to arriving with another, so far across and down, with nothing in it. */
-export function leastBends(leaving: number, arriving: number, dx: number, dy: number): number {
-  const ahead = dx * (STEP_X[leaving] ?? 0) + dy * (STEP_Y[leaving] ?? 0);
-  const right = (leaving + 1) & 3;
-  const aside = dx * (STEP_X[right] ?? 0) + dy * (STEP_Y[right] ?? 0);
-  switch ((arriving - leaving) & 3) {
-    case 0:
-      return ahead < 0 ? 4 : aside === 0 ? 0 : 2;
-    case 2:
-      return aside === 0 ? 4 : 2;
-    case 1:
-      return ahead >= 0 && aside >= 0 ? 1 : 3;
-    default:
-      return ahead >= 0 && aside <= 0 ? 1 : 3;
   }
 }

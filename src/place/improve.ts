@@ -19,7 +19,6 @@ import { orientationsOf } from '../parts/index.ts';
 import { Estimate } from './estimate.ts';
 import { step } from './moves.ts';
 import type { GridPart } from './placement.ts';
-import { boxOf, clash } from './settle.ts';
 import { spread } from './tidiness.ts';
 import type { Wiring } from './wiring.ts';
 
@@ -62,7 +61,7 @@ export function improve(
   let now = { before: wiring.remember(), score: scoreOf(wiring), estimated: estimate.cost };
   let best = now;
   // The first places may already be nearer than is wanted; the search never makes that worse.
-  let crowded = crowding(wiring.gridParts, between);
+  let crowded = estimate.nearPairs;
   // Where more parts are loose a step moves more wires and takes longer.
   const most = Math.min(
     Math.ceil((steps * loose.length) / FEW_LOOSE),
@@ -72,9 +71,9 @@ export function improve(
   let left = most;
   for (let draw = 0; left > 0 && draw < most * DRAWS; draw++) {
     const next = step(now.before.gridParts, loose, joints, random);
-    if (!next || crowding(next, between) > crowded) continue;
+    if (!next) continue;
     const estimated = estimate.move(next);
-    if (estimated > now.estimated + HOPELESS) {
+    if (estimated > now.estimated + HOPELESS || estimate.nearPairs > crowded) {
       estimate.undo();
       continue;
     }
@@ -93,7 +92,7 @@ export function improve(
       score: polished ? Math.min(score, scoreOf(wiring)) : score,
       estimated,
     };
-    crowded = crowding(next, between);
+    crowded = estimate.nearPairs;
     if (now.score < best.score) best = now;
   }
   wiring.restore(best.before);
@@ -104,6 +103,7 @@ const ASIDE = [-2, -1, 1, 2] as const;
 /** At last every loose part is tried turned otherwise and a little aside, and stays where that is better. */
 export function polish(wiring: Wiring, between: number): void {
   wiring.refine(3);
+  const crowding = (gridParts: readonly GridPart[]): number => new Estimate(gridParts, [], between).nearPairs;
   for (const [i, gridPart] of wiring.gridParts.entries()) {
     if (gridPart.fixed) continue;
     const tries: readonly Partial<GridPart>[] = [
@@ -115,7 +115,7 @@ export function polish(wiring: Wiring, between: number): void {
       const before = wiring.remember();
       const score = scoreOf(wiring);
       const gridParts = wiring.gridParts.map((one, k) => (k === i ? { ...one, ...next } : one));
-      if (crowding(gridParts, between) > crowding(wiring.gridParts, between)) continue;
+      if (crowding(gridParts) > crowding(wiring.gridParts)) continue;
       if (moved(wiring, gridParts, score - 1) === undefined) wiring.restore(before);
     }
   }
@@ -130,20 +130,3 @@ function moved(wiring: Wiring, gridParts: readonly GridPart[], worst: number): n
 }
 
 export const scoreOf = (wiring: Wiring): number => wiring.cost + wiring.excess + spread(wiring.gridParts);
-
-/** Parts nearer than this are all but one on the other: worth more than any number of pairs that are merely near. */
-const LEAST = 2;
-const TOUCHING = 1000;
-
-/** How many pairs of parts are nearer than the room wanted between them, those that touch counted far more. */
-function crowding(placed: readonly GridPart[], between: number): number {
-  const boxes = placed.map(boxOf);
-  let pairs = 0;
-  boxes.forEach((a, i) => {
-    for (let k = i + 1; k < boxes.length; k++) {
-      const b = boxes[k];
-      if (b && clash(a, b, between)) pairs += clash(a, b, Math.min(LEAST, between)) ? TOUCHING : 1;
-    }
-  });
-  return pairs;
-}

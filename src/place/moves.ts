@@ -1,4 +1,5 @@
 /** Another placement, one step away: what a search tries. */
+import { remembered } from '../common/remembered.ts';
 import type { Joint } from '../describe/kit.ts';
 import { type Orientation, orientationsOf } from '../parts/index.ts';
 import type { GridPart } from './placement.ts';
@@ -8,6 +9,15 @@ type Random = () => number;
 
 const pick = <T>(from: readonly T[], random: Random): T | undefined =>
   from[Math.floor(random() * from.length)];
+
+/** By part, its joints with other parts: asked for at every step. */
+const jointsOf = remembered((joints: readonly Joint[]): ReadonlyMap<string, readonly Joint[]> => {
+  const of = new Map<string, Joint[]>();
+  for (const joint of joints)
+    if (joint.from.part !== joint.to.part)
+      for (const { part } of [joint.from, joint.to]) of.set(part, [...(of.get(part) ?? []), joint]);
+  return of;
+});
 
 /** The ways a part may stand other than it does. */
 const otherWays = ({ part, turn, mirror }: GridPart): readonly Orientation[] =>
@@ -62,10 +72,7 @@ function beside(
   joints: readonly Joint[],
   random: Random,
 ): Partial<GridPart> | undefined {
-  const own = joints.filter(
-    ({ from, to }) => (from.part === gridPart.part.name) !== (to.part === gridPart.part.name),
-  );
-  const joint = pick(own, random);
+  const joint = pick(jointsOf(joints).get(gridPart.part.name) ?? [], random);
   if (!joint) return undefined;
   const [near, far] =
     joint.from.part === gridPart.part.name ? [joint.from, joint.to] : [joint.to, joint.from];

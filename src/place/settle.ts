@@ -7,7 +7,7 @@ import { PITCH } from '../common/geometry.ts';
 import { must } from '../common/must.ts';
 import type { Joint } from '../describe/kit.ts';
 import { mayMirror } from '../parts/index.ts';
-import { extent, toSheet } from './frame.ts';
+import { toSheet } from './frame.ts';
 import type { GridPart } from './placement.ts';
 import { frameOf } from './wiring.ts';
 
@@ -23,15 +23,12 @@ export interface Box {
   readonly y1: number;
 }
 
-export const boxOf = (gridPart: GridPart): Box => {
-  const size = extent(frameOf(gridPart, 0, 0));
-  return {
-    x0: gridPart.column,
-    y0: gridPart.row,
-    x1: gridPart.column + size.width / PITCH,
-    y1: gridPart.row + size.height / PITCH,
-  };
-};
+export function boxOf({ outline, column, row, turn }: GridPart): Box {
+  const lying = turn % 2 === 1;
+  const width = (lying ? outline.height : outline.width) / PITCH;
+  const height = (lying ? outline.width : outline.height) / PITCH;
+  return { x0: column, y0: row, x1: column + width, y1: row + height };
+}
 
 /** A component's legs are short, so they pull harder than a wire does. */
 const PULL = { wire: 2, leg: 5, jumper: 2, bend: 2, braid: 2 } as const;

@@ -1,7 +1,8 @@
 /** The part of a placement's score that does not depend on its wires: its size, and how its pickups stand beside those on the instrument. */
+import { nth } from '../common/must.ts';
 import { isPickup } from '../parts/index.ts';
 import type { GridPart } from './placement.ts';
-import { bounds } from './wiring.ts';
+import { type Box, boxOf } from './settle.ts';
 
 /** Price of a grid step of the drawing's width and of its height. */
 const SPRAWL = 10;
@@ -11,25 +12,43 @@ const FACING = 100;
 const NOT_ALIGNED = 60;
 const UPSIDE_DOWN = 20;
 
-/** Half grid steps, as everything that a search weighs. */
-export function spread(gridParts: readonly GridPart[]): number {
-  const box = bounds(gridParts);
-  return SPRAWL * Math.round(box.width + box.height) + untidiness(gridParts);
+/** Numbers of the pickups whose order is not fixed by a seat. */
+export const loosePickups = (gridParts: readonly GridPart[]): readonly number[] =>
+  gridParts.flatMap(({ part, fixed }, i) => (isPickup(part) && !fixed ? [i] : []));
+
+/**
+ * Half grid steps, as everything that a search weighs.
+ *
+ * @param boxes of the parts, where they are known
+ * @param pickups as `loosePickups` tells them
+ */
+export function spread(
+  gridParts: readonly GridPart[],
+  boxes: readonly Box[] = gridParts.map(boxOf),
+  pickups = loosePickups(gridParts),
+): number {
+  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const { x0, y0, x1, y1 } of boxes) {
+    if (x0 < left) left = x0;
+    if (y0 < top) top = y0;
+    if (x1 > right) right = x1;
+    if (y1 > bottom) bottom = y1;
+  }
+  return SPRAWL * Math.round(right - left + bottom - top) + untidiness(gridParts, pickups);
 }
 
 /** Left for right, however it came about: by the mirror or by half a turn. */
 const facesLeft = ({ turn, mirror }: GridPart): boolean => mirror !== (turn === 2);
 
-function untidiness(gridParts: readonly GridPart[]): number {
-  const pickups = gridParts.filter(({ part, fixed }) => isPickup(part) && !fixed);
+function untidiness(gridParts: readonly GridPart[], pickups: readonly number[]): number {
   let price = 0;
-  pickups.slice(1).forEach((lower, i) => {
-    const upper = pickups[i];
-    if (!upper) return;
+  for (let i = 1; i < pickups.length; i++) {
+    const upper = nth(gridParts, nth(pickups, i - 1));
+    const lower = nth(gridParts, nth(pickups, i));
     if (upper.row > lower.row || (upper.row === lower.row && upper.column > lower.column)) price += DISORDER;
     if (facesLeft(upper) !== facesLeft(lower)) price += FACING;
     if (upper.turn !== lower.turn) price += UPSIDE_DOWN;
     if (upper.column !== lower.column && upper.row !== lower.row) price += NOT_ALIGNED;
-  });
+  }
   return price;
 }

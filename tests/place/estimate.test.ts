@@ -3,9 +3,10 @@ import { expect, it } from 'vitest';
 import { seeded } from '../../src/common/random.ts';
 import { outlineOf } from '../../src/parts/index.ts';
 import { annealed } from '../../src/place/anneal.ts';
-import { Estimate, leastBends } from '../../src/place/estimate.ts';
+import { Estimate } from '../../src/place/estimate.ts';
 import { step } from '../../src/place/moves.ts';
 import type { GridPart } from '../../src/place/placement.ts';
+import { leastBends } from '../../src/place/route/bends.ts';
 import { sampleCircuit } from '../analyse/kits.ts';
 
 /** Fewest bends from a point to another with the headings given, by trying all ways on a small plane, fewest bends first. */

@@ -4,6 +4,7 @@
  * among the others to spare crossings, bends and length.
  */
 import { nth } from '../../common/must.ts';
+import { leastBends } from './bends.ts';
 import type { Grid, RoutedPath, RouteRequest } from './grid.ts';
 import { PathSearch, type RoutingCosts } from './search.ts';
 
@@ -18,8 +19,9 @@ const FEW: WireCosts = { step: 2, bend: 10, crossing: 90, closeCrossing: 80, hoo
 const MANY: WireCosts = { ...FEW, crossing: 10, closeCrossing: 5, overestimate: 0 };
 /** Where nothing else fits. */
 const CROSSING_FREELY = { crossing: 24, closeCrossing: 12, hook: 6 } as const;
-/** Rounds of laying again before the placement is judged too tight. */
+/** Rounds of laying again before the placement is judged too tight, and before a step of the search is: another comes. */
 const ROUNDS = 40;
+const FEW_ROUNDS = 8;
 /** From this round on the wires that end at the same lugs are laid again too. */
 const STUBBORN = 10;
 /** The cost of sharing when negotiation begins. */
@@ -84,13 +86,16 @@ export class Router {
 
   /** Lays wires that are lifted; see `relay`, and `overestimate` in `search.ts`. */
   #routeThese(which: readonly number[], most: number, overestimate: number): boolean {
-    let left = most;
-    for (const i of this.#shortFirst(which)) {
+    const order = this.#shortFirst(which);
+    // Those that follow will cost something too.
+    let left = order.reduce((rest, i) => rest - this.#leastOf(i), most);
+    for (const i of order) {
+      left += this.#leastOf(i);
       const cost = this.#lay(i, FIRST_CONFLICT, overestimate, left);
       if (cost === undefined) return false;
       left -= cost;
     }
-    return this.#negotiate(overestimate);
+    return this.#negotiate(overestimate, Number.isFinite(most) ? FEW_ROUNDS : ROUNDS);
   }
 
   /** Lifts and lays every wire `passes` times among the others, long ones first. */
@@ -177,13 +182,13 @@ export class Router {
     return found.cost;
   }
 
-  #negotiate(overestimate: number): boolean {
+  #negotiate(overestimate: number, rounds: number): boolean {
     const { used, history } = this.#grid;
     let conflict = FIRST_CONFLICT;
     for (let round = 0; ; round++) {
       const clashing = this.#requests.flatMap((_, i) => (this.#shares(i) ? [i] : []));
       if (clashing.length === 0) break;
-      if (round === ROUNDS) {
+      if (round === rounds) {
         history.fill(0);
         return false;
       }
@@ -239,8 +244,27 @@ export class Router {
 
   /** Some wires, those first whose gates are nearest to one another. */
   #shortFirst(which: readonly number[]): readonly number[] {
-    const spans = this.#requests.map((task) => this.#spanOf(task));
-    return [...which].sort((a, b) => nth(spans, a) - nth(spans, b));
+    return which
+      .map((i) => ({ i, span: this.#spanOf(nth(this.#requests, i)) }))
+      .sort((a, b) => a.span - b.span)
+      .map(({ i }) => i);
+  }
+
+  /** The least that a wire costs, however free its way is. */
+  #leastOf(i: number): number {
+    const { from, to, weight } = nth(this.#requests, i);
+    const { columns } = this.#grid;
+    const { step, bend } = this.#costs;
+    let least = Number.POSITIVE_INFINITY;
+    for (const a of from)
+      for (const b of to) {
+        const across = (b.node % columns) - (a.node % columns);
+        const down = Math.floor(b.node / columns) - Math.floor(a.node / columns);
+        const bends = leastBends((a.inward + 2) & 3, b.inward, across, down);
+        const length = Math.abs(across) + Math.abs(down);
+        least = Math.min(least, a.cost + b.cost + step * weight * length + bend * bends);
+      }
+    return least;
   }
 
   /** Least distance between any two gates, grid steps. */

@@ -129,6 +129,20 @@ export class PathSearch {
         if ((stamps[there] ?? 0) >= 2 * round && (costs[there] ?? 0) <= arrived) continue;
         const rest = this.#rest(x + (STEP_X[next] ?? 0), y + (STEP_Y[next] ?? 0), next, step, bend);
         if (arrived + rest >= bestCost) continue;
+        if (targets[to] !== round && used[slot] === 0 && used[slot ^ 1] === 0) {
+          // Whoever arrived here from the side and turns has paid no more, so whatever leads on from here is known: this
+          // spares nearly half of the states. Not where a wire runs or the way may end, which makes other prices.
+          const cross = axis ^ 1;
+          const turned = arrived - bend - (used[(to + (ways[next] ?? 0)) * 2 + cross] ? hook : 0);
+          const [right, left] = [(next + 1) & 3, (next + 3) & 3];
+          const behindRight = used[(to - (ways[right] ?? 0)) * 2 + axis] ? hook : 0;
+          const behindLeft = used[(to - (ways[left] ?? 0)) * 2 + axis] ? hook : 0;
+          const fromRight = to * 4 + right;
+          const fromLeft = to * 4 + left;
+          if ((stamps[fromRight] ?? 0) >= 2 * round && (costs[fromRight] ?? 0) + behindRight <= turned)
+            continue;
+          if ((stamps[fromLeft] ?? 0) >= 2 * round && (costs[fromLeft] ?? 0) + behindLeft <= turned) continue;
+        }
         stamps[there] = 2 * round;
         costs[there] = arrived;
         parents[there] = state;
