@@ -3,7 +3,7 @@ import { seeded } from '../common/random.ts';
 import type { Joint } from '../describe/kit.ts';
 import { Estimate } from './estimate.ts';
 import { step } from './moves.ts';
-import type { GridPart } from './placement.ts';
+import { type GridPart, looseOnes } from './placement.ts';
 
 /** How much worse a move may be in the beginning, half grid steps; it falls to nothing along the way. */
 const WARMTH = 160;
@@ -21,7 +21,7 @@ export function annealed(
   { moves, seed }: { readonly moves: number; readonly seed: number },
 ): readonly GridPart[] {
   const random = seeded(seed);
-  const loose = gridParts.flatMap(({ fixed }, i) => (fixed ? [] : [i]));
+  const loose = looseOnes(gridParts);
   if (loose.length === 0) return gridParts;
   const estimate = new Estimate(gridParts, joints, between);
   let now = estimate.cost;

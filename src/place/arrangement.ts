@@ -30,9 +30,9 @@ export const arrangementSchema = z.strictObject({
           .describe('Rows, for parts that stand two by two'),
         turn: z
           .union([z.literal(0), z.literal(1), z.literal(2), z.literal(3)])
-          .default(0)
-          .describe('Quarter turns clockwise'),
-        mirror: z.boolean().default(false).describe('Left and right exchanged'),
+          .optional()
+          .describe('Quarter turns clockwise; where neither this nor mirror is given, as wires are shortest'),
+        mirror: z.boolean().optional().describe('Left and right exchanged'),
       }),
     )
     .max(100)

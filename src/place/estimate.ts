@@ -12,7 +12,7 @@ import type { GridPart } from './placement.ts';
 import { leastBends } from './route/bends.ts';
 import { legExcess } from './route/route.ts';
 import { type Box, boxOf } from './settle.ts';
-import { loosePickups, spread } from './tidiness.ts';
+import { loosePickups, SPRAWL_UNLAID, spread } from './tidiness.ts';
 import { frameOf, heading, LEG_WEIGHT } from './wiring.ts';
 
 /** In the router's own units, half grid steps: see `route/route.ts`. */
@@ -110,7 +110,7 @@ export class Estimate {
       this.#wires +
       CROSSING * this.#crossings +
       this.#crowding +
-      spread(this.#parts, this.#boxes, this.#pickups)
+      spread(this.#parts, this.#boxes, this.#pickups, SPRAWL_UNLAID)
     );
   }
 

@@ -13,12 +13,13 @@
  * placement met is the answer, once every loose part has been tried a little aside.
  * The bound is a number of steps, never a time, so that the outcome is the same on every machine.
  */
+import { nth } from '../common/must.ts';
 import { seeded } from '../common/random.ts';
 import type { Joint } from '../describe/kit.ts';
 import { orientationsOf } from '../parts/index.ts';
 import { Estimate } from './estimate.ts';
-import { step } from './moves.ts';
-import type { GridPart } from './placement.ts';
+import { step, turnedTo } from './moves.ts';
+import { type GridPart, looseOnes } from './placement.ts';
 import { spread } from './tidiness.ts';
 import type { Wiring } from './wiring.ts';
 
@@ -54,7 +55,7 @@ export function improve(
   { steps, seed }: Effort,
 ): void {
   const random = seeded(seed);
-  const loose = wiring.gridParts.flatMap((gridPart, i) => (gridPart.fixed ? [] : [i]));
+  const loose = looseOnes(wiring.gridParts);
   if (loose.length === 0 || steps === 0) return;
   const across = joints.filter(({ from, to }) => from.part !== to.part);
   const estimate = new Estimate(wiring.gridParts, across, between);
@@ -104,17 +105,19 @@ const ASIDE = [-2, -1, 1, 2] as const;
 export function polish(wiring: Wiring, between: number): void {
   wiring.refine(3);
   const crowding = (gridParts: readonly GridPart[]): number => new Estimate(gridParts, [], between).nearPairs;
-  for (const [i, gridPart] of wiring.gridParts.entries()) {
-    if (gridPart.fixed) continue;
-    const tries: readonly Partial<GridPart>[] = [
-      ...orientationsOf(gridPart.part),
-      ...ASIDE.map((by) => ({ column: gridPart.column + by })),
-      ...ASIDE.map((by) => ({ row: gridPart.row + by })),
+  for (const i of looseOnes(wiring.gridParts)) {
+    const { part, fixed, turnable } = nth(wiring.gridParts, i);
+    const tries: readonly ((one: GridPart) => GridPart)[] = [
+      ...(turnable ? orientationsOf(part) : []).map((way) => (one: GridPart) => turnedTo(one, way)),
+      ...(fixed ? [] : ASIDE).flatMap((by) => [
+        (one: GridPart) => ({ ...one, column: one.column + by }),
+        (one: GridPart) => ({ ...one, row: one.row + by }),
+      ]),
     ];
     for (const next of tries) {
       const before = wiring.remember();
       const score = scoreOf(wiring);
-      const gridParts = wiring.gridParts.map((one, k) => (k === i ? { ...one, ...next } : one));
+      const gridParts = wiring.gridParts.map((one, k) => (k === i ? next(one) : one));
       if (crowding(gridParts) > crowding(wiring.gridParts)) continue;
       if (moved(wiring, gridParts, score - 1) === undefined) wiring.restore(before);
     }

@@ -3,7 +3,7 @@ import { remembered } from '../common/remembered.ts';
 import type { Joint } from '../describe/kit.ts';
 import { type Orientation, orientationsOf } from '../parts/index.ts';
 import type { GridPart } from './placement.ts';
-import { lugCentre } from './settle.ts';
+import { boxOf, lugCentre } from './settle.ts';
 
 type Random = () => number;
 
@@ -20,8 +20,22 @@ const jointsOf = remembered((joints: readonly Joint[]): ReadonlyMap<string, read
 });
 
 /** The ways a part may stand other than it does. */
-const otherWays = ({ part, turn, mirror }: GridPart): readonly Orientation[] =>
-  orientationsOf(part).filter((one) => one.turn !== turn || one.mirror !== mirror);
+const otherWays = ({ part, turn, mirror, turnable }: GridPart): readonly Orientation[] =>
+  turnable ? orientationsOf(part).filter((one) => one.turn !== turn || one.mirror !== mirror) : [];
+
+/** A part turned about its middle. */
+export function turnedTo(gridPart: GridPart, { turn, mirror }: Orientation): GridPart {
+  const turned = { ...gridPart, turn, mirror };
+  const [a, b] = [boxOf(gridPart), boxOf(turned)];
+  return {
+    ...turned,
+    column: Math.round((a.x0 + a.x1 - b.x1 + b.x0) / 2),
+    row: Math.round((a.y0 + a.y1 - b.y1 + b.y0) / 2),
+  };
+}
+
+/** In `step`, a number that says to turn the part. */
+const TURN = 0.5;
 
 /**
  * A loose part moved, turned, brought beside one that it is joined to, or exchanged with another.
@@ -40,7 +54,7 @@ export function step(
   if (!gridPart) return undefined;
   const put = (next: Partial<GridPart>): readonly GridPart[] =>
     gridParts.map((one, k) => (k === i ? { ...one, ...next } : one));
-  const kind = random();
+  const kind = gridPart.fixed ? TURN : random();
   if (kind < 0.4) {
     const reach = random() < 0.5 ? 2 : 8;
     const off = (): number => Math.floor(random() * (2 * reach + 1)) - reach;
@@ -48,14 +62,14 @@ export function step(
   }
   if (kind < 0.55) {
     const way = pick(otherWays(gridPart), random);
-    return way && put(way);
+    return way && put(turnedTo(gridPart, way));
   }
   if (kind < 0.85) {
     const next = beside(gridParts, gridPart, joints, random);
     return next && put(next);
   }
   const other = gridParts[pick(loose, random) ?? 0];
-  if (!other || other === gridPart) return undefined;
+  if (!other || other === gridPart || other.fixed) return undefined;
   return gridParts.map((one) =>
     one === gridPart
       ? { ...one, column: other.column, row: other.row }

@@ -1,7 +1,7 @@
 /** What placing hands to drawing: plain data, every coordinate final. */
 import type { Point } from '../common/geometry.ts';
 import type { Joint } from '../describe/kit.ts';
-import type { Part } from '../parts/index.ts';
+import { orientationsOf, type Part } from '../parts/index.ts';
 import type { Outline } from '../parts/outline.ts';
 import type { Frame } from './frame.ts';
 
@@ -37,4 +37,12 @@ export interface GridPart {
   readonly mirror: boolean;
   /** Seated by the arrangement: not to be moved. */
   readonly fixed: boolean;
+  /** Whether it may stand otherwise than `turn` and `mirror` say: not where the arrangement does. */
+  readonly turnable: boolean;
 }
+
+/** Numbers of the parts that a search may move or turn. */
+export const looseOnes = (gridParts: readonly GridPart[]): readonly number[] =>
+  gridParts.flatMap(({ part, fixed, turnable }, i) =>
+    !fixed || (turnable && orientationsOf(part).length > 1) ? [i] : [],
+  );

@@ -5,7 +5,7 @@
 import type { Joint } from '../describe/kit.ts';
 import { annealed } from './anneal.ts';
 import { type Effort, improve, polish, scoreOf } from './improve.ts';
-import type { GridPart } from './placement.ts';
+import { type GridPart, looseOnes } from './placement.ts';
 import { apart } from './settle.ts';
 import { Wiring } from './wiring.ts';
 
@@ -37,7 +37,7 @@ export function search(
     const wiring = new Wiring(gridParts, joints, margin, false);
     return wiring.routeAll(1) ? [wiring] : [];
   };
-  const moves = MOVES * first.filter(({ fixed }) => !fixed).length;
+  const moves = MOVES * looseOnes(first).length;
   const across = joints.filter(({ from, to }) => from.part !== to.part);
   const starts = effort.steps === 0 ? [] : Array.from({ length: STARTS }, (_, i) => i + 1);
   let runs = [

@@ -49,6 +49,7 @@ export function initialPlacement(
       turn: 0,
       mirror: false,
       fixed: false,
+      turnable: true,
     };
     if (!seat) return loose;
     const gridPart: GridPart = {
@@ -97,7 +98,7 @@ function otherHand(gridPart: GridPart): GridPart {
   };
 }
 
-type Seat = Pick<GridPart, 'column' | 'row' | 'turn' | 'mirror'>;
+type Seat = Pick<GridPart, 'column' | 'row' | 'turn' | 'mirror' | 'turnable'>;
 
 function seatsOf(parts: readonly Part[], arrangement: Arrangement): ReadonlyMap<string, Seat> {
   const taken = new Map<string, Seat>();
@@ -110,8 +111,9 @@ function seatsOf(parts: readonly Part[], arrangement: Arrangement): ReadonlyMap<
         taken.set(part.name, {
           column: seat.at[0] + nth * seat.step[0] + row * (seat.wrap?.step[0] ?? 0),
           row: seat.at[1] + nth * seat.step[1] + row * (seat.wrap?.step[1] ?? 0),
-          turn: seat.turn,
-          mirror: seat.mirror,
+          turn: seat.turn ?? 0,
+          mirror: seat.mirror ?? false,
+          turnable: seat.turn === undefined && seat.mirror === undefined,
         });
       });
   return taken;

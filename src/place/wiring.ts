@@ -20,6 +20,12 @@ const BESIDE_LUG = 120;
 /** A step of a component's leg counts as so many of a wire. */
 export const LEG_WEIGHT = 3;
 
+/**
+ * Price of a grid step outside the box about all parts, besides what any step costs: a ground that runs round the sheet is harder
+ * to follow than one that crosses another wire or two in its midst.
+ */
+const OUTSIDE = 1;
+
 /** Price of every side of the sheet beyond the first that a wire runs round, half grid steps. */
 const RING = 240;
 const bitsOf = (sides: number): number => [1, 2, 4, 8].filter((side) => (sides & side) !== 0).length;
@@ -46,6 +52,9 @@ export function bounds(gridParts: readonly GridPart[]): Rect {
   }
   return { x: left, y: top, width: right - left, height: bottom - top };
 }
+
+const sameBox = (a: Rect, b: Rect): boolean =>
+  a.x === b.x && a.y === b.y && a.width === b.width && a.height === b.height;
 
 export interface Wired {
   readonly frames: ReadonlyMap<string, Frame>;
@@ -89,6 +98,7 @@ export class Wiring {
     this.#needed = new Set(this.#ends.keys());
     for (const gridPart of gridParts) this.#gridPart(gridPart, 1);
     this.#gridParts = gridParts;
+    this.#chargeOutside(1);
     this.#ways = joints.flatMap((joint, i) => (this.#strapOf(joint) ? [] : [i]));
     this.#tasks = this.#ways.map((i) => this.#taskOf(i));
     this.#router = new Router(this.#grid, this.#tasks, many);
@@ -204,6 +214,8 @@ export class Wiring {
   /** Takes stands that differ off the grid and puts them where they stand now; answers whose they are. */
   #replace(gridParts: readonly GridPart[]): ReadonlySet<string> {
     const moved = new Set<string>();
+    const resized = !sameBox(bounds(this.#gridParts), bounds(gridParts));
+    if (resized) this.#chargeOutside(-1);
     gridParts.forEach((gridPart, i) => {
       const before = this.#gridParts[i];
       if (!before || before === gridPart) return;
@@ -212,7 +224,21 @@ export class Wiring {
     });
     for (const gridPart of gridParts) if (moved.has(gridPart.part.name)) this.#gridPart(gridPart, 1);
     this.#gridParts = gridParts;
+    if (resized) this.#chargeOutside(1);
     return moved;
+  }
+
+  /** Charges (`by` 1) every node outside all parts' box, or takes that back (`by` −1). */
+  #chargeOutside(by: 1 | -1): void {
+    const box = bounds(this.#gridParts);
+    const { columns, rows } = this.#grid;
+    const [left, top] = [box.x - this.#left, box.y - this.#top];
+    const [right, bottom] = [left + box.width, top + box.height];
+    for (let y = 0; y < rows; y++) {
+      const within = y >= top && y <= bottom;
+      for (let x = 0; x < columns; x++)
+        if (!within || x < left || x > right) this.#grid.charge(this.#grid.node(x, y), by * OUTSIDE);
+    }
   }
 
   /** Puts a part on the grid (`by` 1) or takes it off (`by` −1). */

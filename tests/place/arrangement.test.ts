@@ -85,7 +85,16 @@ it('the extent of parts reaches from the first edge to the last, whatever their 
   const [a, b] = kit.parts.map((part) => outlineOf(part, undefined));
   if (!a || !b) throw new Error('no outline');
   const gridPart = (outline: typeof a, column: number, row: number) =>
-    ({ part: kit.parts[0], outline, column, row, turn: 0, mirror: false, fixed: false }) as GridPart;
+    ({
+      part: kit.parts[0],
+      outline,
+      column,
+      row,
+      turn: 0,
+      mirror: false,
+      fixed: false,
+      turnable: true,
+    }) as GridPart;
   const far = [gridPart(a, -4, 50), gridPart(b, 30, -7)];
   for (const gridParts of [far, [...far].reverse()])
     expect(bounds(gridParts)).toEqual({

@@ -24,7 +24,7 @@ function tagged(name: string, column: number, half: number): GridPart {
     ],
   };
   const part = groundPoint.build({ kind: 'ground-point', name, label: name }, {});
-  return { part, outline, column, row: 0, turn: 0, mirror: false, fixed: true };
+  return { part, outline, column, row: 0, turn: 0, mirror: false, fixed: true, turnable: false };
 }
 
 /** How far the wire from `a` to `b` stays from the tag of the part between them. */

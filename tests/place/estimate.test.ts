@@ -67,6 +67,7 @@ const spreadOut: readonly GridPart[] = kit.parts.map((part, i) => ({
   turn: 0,
   mirror: false,
   fixed: i === 3,
+  turnable: i !== 3,
 }));
 
 it('a move costs what a fresh estimate of the new places says, and taken back it is as if it had not been', () => {

@@ -31,6 +31,7 @@ const scattered = (kit: Kit, width: number, fixed: (i: number) => boolean): read
     turn: 0,
     mirror: mayMirror(one.part) && random() < 0.5,
     fixed: fixed(i),
+    turnable: !fixed(i),
   }));
 
 const middleOf = (gridPart: GridPart, lug: string): { x: number; y: number } => {
@@ -120,7 +121,7 @@ describe('a loose part', () => {
     for (const kit of KITS)
       for (let loose = kit.id.length % 3; loose < kit.parts.length; loose += 3) {
         const start = apart(
-          scattered(kit, 40, () => true).map((one) => ({ ...one, fixed: false })),
+          scattered(kit, 40, () => true).map((one) => ({ ...one, fixed: false, turnable: true })),
           6,
         );
         const gridParts = start.map((one, i) => ({ ...one, fixed: i !== loose }));
@@ -212,7 +213,14 @@ describe('seats', () => {
   } as Arrangement;
   const laid = new Map(kit.parts.map(({ name }, i) => [name, { x: 100 * i, y: 7 * i }]));
   const stands = (gridParts: readonly GridPart[]) =>
-    gridParts.map(({ column, row, turn, mirror, fixed }) => ({ column, row, turn, mirror, fixed }));
+    gridParts.map(({ column, row, turn, mirror, fixed, turnable }) => ({
+      column,
+      row,
+      turn,
+      mirror,
+      fixed,
+      turnable,
+    }));
 
   it('are taken in the order of the kit, row by row, as far out as is asked', () => {
     for (const by of [1, 1.5]) {
@@ -222,6 +230,7 @@ describe('seats', () => {
         turn,
         mirror,
         fixed: true,
+        turnable: false,
       });
       const found = stands(initialPlacement(outlined(kit), arrangement, 'right', laid, by));
       expect(found.slice(0, 5)).toEqual([
@@ -232,7 +241,7 @@ describe('seats', () => {
         at(55, 50, 1, false),
       ]);
       // Without a seat: where the layout has it, on the grid.
-      expect(found[5]).toEqual({ column: 31, row: 2, turn: 0, mirror: false, fixed: false });
+      expect(found[5]).toEqual({ column: 31, row: 2, turn: 0, mirror: false, fixed: false, turnable: true });
     }
   });
 

@@ -33,6 +33,7 @@ function standing(kit: Kit, between: number): readonly GridPart[] {
     turn: 0 as const,
     mirror: mayMirror(part) && i % 2 === 1,
     fixed: false,
+    turnable: true,
   }));
   return settle(apart(parts, between), kit.joints, { between }, 3);
 }
@@ -175,6 +176,7 @@ describe('wires among parts', () => {
       turn: 0 as const,
       mirror: i === 0,
       fixed: false,
+      turnable: true,
     }));
     if (!a || !b) throw new Error('no parts');
     for (const [which, dx, dy] of [
@@ -206,7 +208,7 @@ describe('wires among parts', () => {
     const at = (i: number, column: number, row: number, mirror: boolean): GridPart => {
       const part = kit.parts[i];
       if (!part) throw new Error('no part');
-      return { part, outline: outlineOf(part), column, row, turn: 0, mirror, fixed: false };
+      return { part, outline: outlineOf(part), column, row, turn: 0, mirror, fixed: false, turnable: true };
     };
     const gridParts = [at(0, 0, 10, true), at(1, 40, 10, false), at(2, 18, 30, false)];
     const wiring = new Wiring(gridParts, kit.joints, 8, false);
@@ -232,6 +234,7 @@ describe('wires among parts', () => {
         turn: 0 as const,
         mirror: i === 0,
         fixed: false,
+        turnable: true,
       }));
       const wiring = new Wiring(
         gridParts,
@@ -269,6 +272,7 @@ describe('wires among parts', () => {
         turn: 0 as const,
         mirror: i === 3,
         fixed: false,
+        turnable: true,
       }));
       const wiring = new Wiring(gridParts, kit.joints, 8, false);
       expect(wiring.routeAll(2)).toBe(true);
@@ -297,6 +301,7 @@ describe('wires among parts', () => {
       turn: 0 as const,
       mirror: false,
       fixed: false,
+      turnable: true,
     }));
     const joints = kit.joints.map((joint) => ({ ...joint, kind: 'bend' as const }));
     const wiring = new Wiring(gridParts, joints, 8, false);
@@ -388,7 +393,7 @@ describe('the search for better places', () => {
     const loose = standing(kit, 4);
     for (const [stand, steps] of [
       [loose, 0],
-      [loose.map((one) => ({ ...one, fixed: true })), 50],
+      [loose.map((one) => ({ ...one, fixed: true, turnable: false })), 50],
     ] as const) {
       const wiring = new Wiring(stand, kit.joints, 8, false);
       expect(wiring.routeAll(0)).toBe(true);

@@ -5,7 +5,7 @@
  */
 import { nth } from '../../common/must.ts';
 import { leastBends } from './bends.ts';
-import type { Grid, RoutedPath, RouteRequest } from './grid.ts';
+import { type AccessPoint, type Grid, type RoutedPath, type RouteRequest, STEP_X, STEP_Y } from './grid.ts';
 import { PathSearch, type RoutingCosts } from './search.ts';
 
 /** What a wire pays on the way, and whether it hurries; see `search.ts`. */
@@ -29,10 +29,10 @@ const FIRST_CONFLICT = 12;
 /** Sharing is never worth this. */
 const FORBIDDEN = 4000;
 
-/** Price of a step beyond the least distance of a wire's lugs, and more of one beyond twice that, where it is not short. */
+/** Price of a step beyond the least distance of a wire's lugs; more of one beyond twice what lies between its ends, where it is not short. */
 const DETOUR = 2;
-const FAR_ROUND = 6;
-const ROUND_ENOUGH = 10;
+const FAR_ROUND = 30;
+const SHORT = 9;
 
 /** What is added for a component's leg of so many grid steps: some beyond a pot's width and a half, much beyond two and a half. */
 export const legExcess = (steps: number): number =>
@@ -146,7 +146,9 @@ export class Router {
       if (!task || !path) return;
       const steps = path.nodes.length - 1;
       const span = this.#spanOf(task);
-      excess += DETOUR * (steps - span) + FAR_ROUND * Math.max(0, steps - 2 * span - ROUND_ENOUGH);
+      excess += DETOUR * (steps - span);
+      // With the stubs into the two lugs.
+      if (steps + 2 > SHORT) excess += FAR_ROUND * Math.max(0, steps + 2 - 2 * this.#straight(task, path));
       if (task.weight > 1) excess += legExcess(steps);
     });
     return excess;
@@ -265,6 +267,17 @@ export class Router {
         least = Math.min(least, a.cost + b.cost + step * weight * length + bend * bends);
       }
     return least;
+  }
+
+  /** From the one lug that a wire ends at to the other, across and down, grid steps. */
+  #straight(task: RouteRequest, { from, to }: RoutedPath): number {
+    const { columns } = this.#grid;
+    const spot = ({ node, inward }: AccessPoint): readonly [number, number] => [
+      (node % columns) + nth(STEP_X, inward),
+      Math.floor(node / columns) + nth(STEP_Y, inward),
+    ];
+    const [a, b] = [spot(nth(task.from, from)), spot(nth(task.to, to))];
+    return Math.abs(a[0] - b[0]) + Math.abs(a[1] - b[1]);
   }
 
   /** Least distance between any two gates, grid steps. */
