@@ -15,6 +15,7 @@ import { type Arrangement, freeFlow } from './place/arrangement.ts';
 import type { PlaceOptions } from './place/place.ts';
 import { composeResponse, prepare } from './prepare.ts';
 
+export { sheetsOf } from './draw/compose.ts';
 export { analyse, composeResponse, prepare } from './prepare.ts';
 
 /** One drawing of a prepared kit: its name, which is its file's too, and the text of its SVG. */

@@ -48,6 +48,7 @@ export type { KitDescription } from './describe/define.ts';
 export type { End, Hand, Joint, JointKind, Kit, OutputLoad, View } from './describe/kit.ts';
 export type { Aspect, Prepared } from './draw/compose.ts';
 export type { Page } from './draw/head.ts';
+export type { Piece } from './draw/pieces.ts';
 export type { ThemeName } from './draw/theme.ts';
 export type { Part, Pickup } from './parts/index.ts';
 export type { Arrangement } from './place/arrangement.ts';

@@ -53,21 +53,26 @@ export function stateLine(
   ].join(' ');
 }
 
-/** What sounds and what each pickup sees, state by state, then the joints one by one. */
-export function describeSheet(circuit: Circuit, cards: readonly Card[], views: readonly string[]): string {
-  const states = cards.map((card) => {
-    const rows = card.rows.map(
-      (row) =>
-        `${row.label}: DC load ${row.dcLoad}, signal load ${row.signalLoad}${row.level === undefined ? '' : `, ${row.level}`}`,
-    );
-    const title = card.joined === undefined ? card.title : `${card.title}, ${card.joined}`;
-    const where = card.switches.length === 0 ? '' : `Position ${card.badge}: `;
-    return `${where}${title}. ${rows.join('; ')}.`;
-  });
+/** What sounds and what each pickup sees, state by state. */
+export const describeCards = (cards: readonly Card[]): string =>
+  cards
+    .map((card) => {
+      const rows = card.rows.map(
+        (row) =>
+          `${row.label}: DC load ${row.dcLoad}, signal load ${row.signalLoad}${row.level === undefined ? '' : `, ${row.level}`}`,
+      );
+      const title = card.joined === undefined ? card.title : `${card.title}, ${card.joined}`;
+      const where = card.switches.length === 0 ? '' : `Position ${card.badge}: `;
+      return `${where}${title}. ${rows.join('; ')}.`;
+    })
+    .join(' ');
+
+/** The joints one by one. */
+export function describeJoints(circuit: Circuit): string {
   const end = ({ part, lug }: { part: string; lug: string }): string =>
     `${labelOf(circuit.kit, part)} ${/^\d+$/.test(lug) ? `lug ${lug}` : lug}`;
   const joints = circuit.joints.map((joint) => `${joint.kind} from ${end(joint.from)} to ${end(joint.to)}`);
-  return `${views.join(' ')} ${states.join(' ')} Joints: ${joints.join('; ')}.`;
+  return `Joints: ${joints.join('; ')}.`;
 }
 
 /** A wire's colour in words: `BKRD` is black and red. */

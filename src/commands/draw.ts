@@ -2,9 +2,11 @@
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import { lineColours } from '../annotate/lines.ts';
 import { hands, views } from '../describe/kit.ts';
+import { LEAST_WIDTH, MOST_WIDTH } from '../draw/column.ts';
+import { inOrder, type Piece, pieces } from '../draw/pieces.ts';
 import { themes } from '../draw/theme.ts';
 import { arrangementErrors, pageErrors } from '../files/layouts.ts';
-import { prepare, render, renderInline } from '../pipeline.ts';
+import { prepare, render, renderInline, sheetsOf } from '../pipeline.ts';
 import { DEFAULT_EFFORT } from '../place/improve.ts';
 import { type DrawOptions, drawKits, type Format } from '../publish/draw-kits.ts';
 import { modes } from '../publish/modes.ts';
@@ -17,6 +19,27 @@ function formats(written: string): readonly Format[] {
   const wrong = names.find((name) => name !== 'svg' && name !== 'png');
   if (wrong !== undefined) throw new InvalidArgumentError(`“${wrong}” is not a format; allowed: svg, png`);
   return [...new Set(names)] as readonly Format[];
+}
+
+function only(written: string): readonly Piece[] {
+  const names = written.split(',').map((name) => name.trim());
+  const wrong = names.find((name) => !isPiece(name));
+  if (wrong === '')
+    throw new InvalidArgumentError(`“${written}” has an extra comma; write drawing,key without a space`);
+  if (wrong !== undefined)
+    throw new InvalidArgumentError(`“${wrong}” is not a piece; allowed: ${pieces.join(', ')}`);
+  return inOrder(names.filter(isPiece));
+}
+
+const isPiece = (name: string): name is Piece => pieces.some((piece) => piece === name);
+
+function columnWidth(written: string): number {
+  const width = Number(written);
+  if (!/^\d+$/.test(written) || width < LEAST_WIDTH || width > MOST_WIDTH)
+    throw new InvalidArgumentError(
+      `“${written}” is not a width in whole CSS pixels; allowed: ${LEAST_WIDTH} to ${MOST_WIDTH}`,
+    );
+  return width;
 }
 
 function steps(written: string): number {
@@ -76,8 +99,21 @@ export function addDraw(program: Command): void {
     )
     .option(
       '--page <name>',
-      'page format the sheet is fitted to, from layouts/pages/; overrides the kit file',
+      'page format the sheet is fitted to, from layouts/pages/, on more sheets where it takes them; overrides the kit file',
       (written: string) => written.toLowerCase(),
+    )
+    .option(
+      '--only <list>',
+      `pieces alone, without the title: ${pieces.join(', ')} (of a step), or several: drawing,key`,
+      only,
+    )
+    .addOption(
+      new Option(
+        '--width <pixels>',
+        'sheet for a column of a web page so many CSS pixels wide, such as 360 for a phone: pieces one below the other',
+      )
+        .argParser(columnWidth)
+        .conflicts('page'),
     )
     .addOption(
       new Option(
@@ -108,7 +144,7 @@ export function addDraw(program: Command): void {
       for await (const outcome of drawKits(
         files,
         { ...rest, formats: format, progress: printError },
-        { prepare, render, renderInline },
+        { prepare, sheetsOf, render, renderInline },
       )) {
         printDiagnostics(outcome.diagnostics);
         for (const line of outcome.lines) print(line);

@@ -40,7 +40,7 @@ const ROOMS: readonly Room[] = [
   { ends: 8, clear: 2, apart: 12 },
 ];
 /** How far a chip may stand out at the sides of the drawing, where the sheet's margin is free. */
-const SIDE = 16;
+export const BESIDE_DRAWING = 16;
 /** Where beside its wire a chip may stand that finds no room on it, the nearest first. */
 const STEP = 8;
 const FARTHEST = 112;
@@ -62,8 +62,8 @@ function chipsOf(
   const walls: readonly Rect[] = [
     { x: -far, y: -far, width: 2 * far, height: far },
     { x: -far, y: down, width: 2 * far, height: far },
-    { x: -far, y: -far, width: far - SIDE, height: 2 * far },
-    { x: across + SIDE, y: -far, width: far, height: 2 * far },
+    { x: -far, y: -far, width: far - BESIDE_DRAWING, height: 2 * far },
+    { x: across + BESIDE_DRAWING, y: -far, width: far, height: 2 * far },
   ];
   const bodies = parts.flatMap(({ part, frame, outline }) => [
     ...(highlighted.has(part.name) ? [rectToSheet(frame, highlightBox(outline))] : []),

@@ -5,16 +5,19 @@ import { type Line, linesOf, tintOfPickup } from '../annotate/lines.ts';
 import { liveJoints } from '../annotate/live.ts';
 import { padsOf } from '../annotate/pads.ts';
 import { type Step, stepsOf } from '../annotate/steps.ts';
-import { describeSheet, type LineNotes, stateLine, viewLine } from '../annotate/words.ts';
+import { describeCards, describeJoints, type LineNotes, stateLine, viewLine } from '../annotate/words.ts';
 import type { Circuit, State } from '../circuit/circuit.ts';
 import type { Hand } from '../describe/kit.ts';
 import { contactAt, isPickup } from '../parts/index.ts';
 import type { Placement } from '../place/placement.ts';
 import { flipped } from '../place/view.ts';
+import { leastWidth } from './column.ts';
 import { drawingName, type Variant } from './drawing-name.ts';
 import type { Page } from './head.ts';
 import { hasCrossings } from './openings.ts';
-import type { Sheet } from './sheet.ts';
+import { inOrder, type Piece, titleOf } from './pieces.ts';
+import { contentsOf, type Sheet } from './sheet.ts';
+import { planOf } from './sheets.ts';
 import { type Theme, themes } from './theme.ts';
 import { type Emphasis, insulationOf } from './wires.ts';
 
@@ -35,7 +38,7 @@ export interface Aspect extends Variant {
 export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
   const { circuit, loads, hand, placement } = prepared;
   const { kit } = circuit;
-  const { view = kit.view, page } = aspect;
+  const { view = kit.view, page, sheet = 1 } = aspect;
   const state = aspect.state === undefined ? undefined : circuit.states[aspect.state];
   const steps = aspect.step === undefined ? [] : stepsOf(circuit);
   const step = steps.find(({ number }) => number === aspect.step);
@@ -43,23 +46,32 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
   const given = linesOf(circuit);
   const lines = aspect.lines === 'signal' ? given.map(({ look, tint }) => ({ look, tint })) : given;
   const cards = cardsOf(circuit, loads, readJack(circuit));
+  const only = aspect.only === undefined || aspect.only.length === 0 ? undefined : inOrder(aspect.only);
+  const shows = (piece: Piece): boolean => only === undefined || only.includes(piece);
+  const stepLine = step ? `Step ${step.number} of ${steps.length}: ${step.title.toLowerCase()}.` : '';
+  const notes = notesOn(placement, lines, theme);
   const views = [
     viewLine(view, hand),
+    ...(step ? [`${stepLine} New joints are highlighted.`] : []),
+    // A key by itself tells of crossings whether its drawing has any or not, as it tells of what can be anywhere.
     ...(step
-      ? [`Step ${step.number} of ${steps.length}: ${step.title.toLowerCase()}. New joints are highlighted.`]
-      : []),
-    ...(step ? [] : [stateLine(kit, state?.positions, notesOn(placement, lines, theme))]).filter(
-      (line) => line !== '',
-    ),
+      ? []
+      : [stateLine(kit, state?.positions, shows('drawing') ? notes : { ...notes, crossings: true })]
+    ).filter((line) => line !== ''),
     ...(state ? [`${soundingText(circuit, state)} selected: signal path highlighted, the rest dimmed.`] : []),
   ];
   const pickups = kit.parts.filter(isPickup);
   const shownSettings = (state ?? circuit.states[0])?.positions ?? {};
   return {
     id: drawingName(kit, hand, aspect),
-    title: kit.title,
+    title: only ? titleOf(kit.title, only) : kit.title,
     headLines: views,
-    description: describeSheet(circuit, cards, views),
+    description: [
+      ...(sheet === 1 ? views : []),
+      ...(step || !shows('cards') ? [] : [describeCards(cards)]),
+      ...(step && shows('checklist') ? step.lines : []),
+      ...(sheet === 1 && shows('drawing') ? [describeJoints(circuit)] : []),
+    ].join(' '),
     placement: view === 'component-side' ? flipped(placement) : placement,
     lines,
     cards,
@@ -75,9 +87,31 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
     ),
     ...(state ? { emphasis: emphasisOfState(circuit, state) } : {}),
     ...(state && aspect.state !== undefined ? { shownState: aspect.state } : {}),
-    ...(step ? { emphasis: emphasisOfStep(circuit, steps, step), checklist: step.lines } : {}),
+    ...(step
+      ? { emphasis: emphasisOfStep(circuit, steps, step), checklist: step.lines, workLines: [stepLine] }
+      : {}),
+    ...(only ? { only } : {}),
     ...(page ? { page } : {}),
+    ...(aspect.width === undefined ? {} : { width: aspect.width }),
+    ...(aspect.sheet === undefined ? {} : { number: aspect.sheet }),
   };
+}
+
+/** A drawing's sheets, one by one: on a page it may take several, and may lie the other way round. */
+export function sheetsOf(prepared: Prepared, aspect: Aspect = {}): readonly Aspect[] {
+  const { sheet: _, ...whole } = aspect;
+  if (!aspect.page || aspect.width !== undefined) return [whole];
+  const contents = contentsOf(sheetOf(prepared, whole), themes[aspect.theme ?? 'light']);
+  const { page, sheets } = planOf(contents, aspect.page);
+  return sheets.map((_, i) => ({ ...whole, page, ...(i === 0 ? {} : { sheet: i + 1 }) }));
+}
+
+/** The least width of the column that a drawing is composed for, where it is wider than what is asked for. */
+export function wantedWidth(prepared: Prepared, aspect: Aspect): number | undefined {
+  const { width } = aspect;
+  if (width === undefined) return undefined;
+  const least = leastWidth(contentsOf(sheetOf(prepared, aspect), themes[aspect.theme ?? 'light']));
+  return width < least ? least : undefined;
 }
 
 /** What a drawing's lines need said, and nothing that it has not. */

@@ -2,6 +2,7 @@
 
 import type { LineColour } from '../annotate/lines.ts';
 import { type Hand, hands, type Kit, type View, views } from '../describe/kit.ts';
+import { inOrder, type Piece, pieces } from './pieces.ts';
 import { type ThemeName, themes } from './theme.ts';
 
 /** Which of a kit's drawings is wanted: the whole, unless a state or a step is named. */
@@ -14,16 +15,22 @@ export interface Variant {
   readonly step?: number;
   /** What the lines' colours tell; that of the insulation where the kit gives it, unless it says otherwise. */
   readonly lines?: LineColour;
+  /** These pieces alone, without title; all of them, unless some are named. */
+  readonly only?: readonly Piece[];
+  /** Composed for a column so many CSS pixels wide. */
+  readonly width?: number;
+  /** Which sheet of several that a page takes: the first, unless another is named. */
+  readonly sheet?: number;
 }
 
 /**
- * The name of a drawing's file and the prefix of its ids: the kit's, then `-component-side-left-handed-position-2-step-3-signal-lines-dark`,
+ * The name of a drawing's file and the prefix of its ids: the kit's, then `-component-side-left-handed-position-2-step-3-signal-lines-drawing-key-360px-sheet-2-dark`,
  * each left out where it is the usual one.
  */
 export const drawingName = (
   kit: Pick<Kit, 'id' | 'view' | 'hand'>,
   hand: Hand,
-  { view, theme, state, step, lines }: Variant,
+  { view, theme, state, step, lines, only = [], width, sheet = 1 }: Variant,
 ): string =>
   [
     kit.id,
@@ -32,6 +39,9 @@ export const drawingName = (
     ...(state === undefined ? [] : [`position-${state + 1}`]),
     ...(step === undefined ? [] : [`step-${step}`]),
     ...(lines === undefined || lines === 'insulation' ? [] : [`${lines}-lines`]),
+    ...inOrder(only),
+    ...(width === undefined ? [] : [`${width}px`]),
+    ...(sheet === 1 ? [] : [`sheet-${sheet}`]),
     ...(theme === undefined || theme === 'light' ? [] : [theme]),
   ].join('-');
 
@@ -43,17 +53,26 @@ export function parseDrawingName(
   if (!name.startsWith(kit.id)) return undefined;
   const found = PATTERN.exec(name.slice(kit.id.length));
   if (!found) return undefined;
-  const [, view, hand, state, step, lines, theme] = found;
+  const [, view, hand, state, step, lines] = found;
+  const [width, sheet, theme] = found.slice(-3);
+  const only = pieces.filter((piece) => found.slice(6, -3).includes(piece));
   return {
     view: (view as View | undefined) ?? kit.view,
     hand: (hand as Hand | undefined) ?? kit.hand,
     ...(state === undefined ? {} : { state: Number(state) - 1 }),
     ...(step === undefined ? {} : { step: Number(step) }),
     ...(lines === undefined ? {} : { lines: lines as LineColour }),
+    ...(only.length === 0 ? {} : { only }),
+    ...(width === undefined ? {} : { width: Number(width) }),
+    ...(sheet === undefined ? {} : { sheet: Number(sheet) }),
     ...(theme === undefined ? {} : { theme: theme as ThemeName }),
   };
 }
 
 const PATTERN = new RegExp(
-  `^(?:-(${views.join('|')}))?(?:-(${hands.join('|')})-handed)?(?:-position-([1-9]\\d*))?(?:-step-(\\d+))?(?:-(signal)-lines)?(?:-(${Object.keys(themes).join('|')}))?$`,
+  `^(?:-(${views.join('|')}))?(?:-(${hands.join('|')})-handed)?(?:-position-([1-9]\\d*))?(?:-step-(\\d+))?(?:-(signal)-lines)?${pieces.map((piece) => `(?:-(${piece}))?`).join('')}(?:-([1-9]\\d*)px)?(?:-sheet-([2-9]|[1-9]\\d+))?(?:-(${Object.keys(themes).join('|')}))?$`,
 );
+
+/** Whether a drawing of that name shows the wiring. */
+export const showsWiring = ({ only, sheet = 1 }: Variant): boolean =>
+  sheet === 1 && (only === undefined || only.includes('drawing'));

@@ -4,6 +4,7 @@ import { colourName } from '../annotate/words.ts';
 import { around, at } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
 import { CHIP_HEIGHT, chipWidth, drawChip } from './chips.ts';
+import { linesIn } from './flow.ts';
 import { paintShape } from './paint.ts';
 import { tagLook } from './part.ts';
 import type { Pen } from './pen.ts';
@@ -19,6 +20,8 @@ export interface KeyEntry {
   /** A dot of solder. */
   readonly solder?: true;
   readonly words: string;
+  /** Further lines of what it means, where there is no room for it in one. */
+  readonly more?: readonly string[];
 }
 
 const SAMPLE = 30;
@@ -124,8 +127,34 @@ const BESIDE_CODE = 11;
 const sampleWidth = ({ line, code }: KeyEntry): number =>
   code === undefined ? SAMPLE : Math.max(SAMPLE, chipWidth(code) + (line ? 2 * BESIDE_CODE : 0));
 
+/** Between an entry's sample and its words, and after them. */
+const [BEFORE_WORDS, AFTER_WORDS] = [8, 22] as const;
+const ROW = 22;
+const FURTHER = 16;
+
+/** Entries with their words in the lines that a width asks for. */
+export const keyIn = (entries: readonly KeyEntry[], width: number): readonly KeyEntry[] =>
+  entries.map((entry) => {
+    const [words = '', ...more] = linesIn(entry.words, SIZE, width - sampleWidth(entry) - BEFORE_WORDS);
+    return more.length === 0 ? entry : { ...entry, words, more };
+  });
+
+const rowHeight = (row: readonly KeyEntry[]): number =>
+  ROW + FURTHER * Math.max(0, ...row.map(({ more = [] }) => more.length));
+
+export const keyHeight = (rows: readonly (readonly KeyEntry[])[]): number =>
+  rows.reduce((sum, row) => sum + rowHeight(row), 0);
+
+/** How wide the widest entry is. */
+export const widestKey = (entries: readonly KeyEntry[]): number =>
+  Math.ceil(Math.max(0, ...entries.map((entry) => keyWidth(entry) - AFTER_WORDS)));
+
 /** Width of an entry with its gap. */
-const keyWidth = (entry: KeyEntry): number => sampleWidth(entry) + 8 + textWidth(entry.words, SIZE) + 22;
+const keyWidth = (entry: KeyEntry): number =>
+  sampleWidth(entry) +
+  BEFORE_WORDS +
+  Math.max(...[entry.words, ...(entry.more ?? [])].map((words) => textWidth(words, SIZE))) +
+  AFTER_WORDS;
 
 /** Rows of entries that fit a width. */
 export function keyRows(entries: readonly KeyEntry[], width: number): readonly (readonly KeyEntry[])[] {
@@ -149,9 +178,9 @@ export function drawKey(
   y: number,
   theme: Theme,
 ): void {
-  rows.forEach((row, r) => {
+  let middle = y;
+  for (const row of rows) {
     let left = x;
-    const middle = y + r * 22;
     for (const entry of row) {
       const sample = sampleWidth(entry);
       if (entry.line)
@@ -167,8 +196,12 @@ export function drawKey(
       else if (entry.solder) drawSolder(pen, at(left + sample / 2, middle), theme);
       else if (entry.bands) drawResistor(pen, entry.bands, left, middle, theme);
       else if (!entry.line) pen.rect(around(left + sample / 2, middle, 24, 16), tagLook(theme, false));
-      pen.text(entry.words, at(left + sample + 8, middle), { size: SIZE, fill: theme.ink, anchor: 'start' });
+      [entry.words, ...(entry.more ?? [])].forEach((words, i) => {
+        const from = at(left + sample + BEFORE_WORDS, middle + i * FURTHER);
+        pen.text(words, from, { size: SIZE, fill: theme.ink, anchor: 'start' });
+      });
       left += keyWidth(entry);
     }
-  });
+    middle += rowHeight(row);
+  }
 }

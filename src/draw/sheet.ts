@@ -4,18 +4,23 @@ import type { Container } from '@svgdotjs/svg.js';
 import type { Card } from '../annotate/cards.ts';
 import type { Line } from '../annotate/lines.ts';
 import { lugId } from '../circuit/circuit.ts';
-import { at, round2 } from '../common/geometry.ts';
+import { type Point, round2 } from '../common/geometry.ts';
 import { nth } from '../common/must.ts';
 import { componentOf } from '../parts/index.ts';
+import { TYPE } from '../parts/outline.ts';
+import { labelsToSheet } from '../place/frame.ts';
 import type { Placement } from '../place/placement.ts';
 import { endsOf } from '../place/wiring.ts';
+import type { Contents } from './blocks.ts';
 import { drawCard } from './cards.ts';
 import { drawChips } from './chips.ts';
-import { EDGE, openSheet, type Page } from './head.ts';
-import { drawKey, keyOf } from './key.ts';
-import { captionOf, layOutSheet } from './layout.ts';
+import { openSheet, type Page } from './head.ts';
+import { drawKey, type KeyEntry, keyOf } from './key.ts';
+import { writeLines } from './lines.ts';
 import { drawPart } from './part.ts';
-import { Pen } from './pen.ts';
+import { type Attributes, Pen } from './pen.ts';
+import type { Piece } from './pieces.ts';
+import { compose } from './sheets.ts';
 import { type Theme, themes } from './theme.ts';
 import { drawMarks, drawWires, type Emphasis } from './wires.ts';
 import { drawWork } from './work.ts';
@@ -47,80 +52,104 @@ export interface Sheet {
   readonly shownState?: number;
   /** What is to be done, in place of the cards, where the drawing is of a step. */
   readonly checklist?: readonly string[];
+  /** What a checklist without a key begins with. */
+  readonly workLines?: readonly string[];
+  /** These pieces alone; all of them where it is left out. */
+  readonly only?: readonly Piece[];
   readonly page?: Page;
+  /** Of a column of a web page, CSS pixels. */
+  readonly width?: number;
+  /** Which of the sheets that a page takes, counted from 1. */
+  readonly number?: number;
 }
 
-/** Draws the sheet into an empty root and sizes it. */
-export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.light): void {
-  const { id, placement, lines, headLines, emphasis = [], checklist = [] } = sheet;
-  const cards = sheet.checklist ? [] : sheet.cards;
+/** How much of its own margin a drawing leaves away on a page, which has one. */
+const TRIM = { x: 8, y: 10 } as const;
+const UNTRIMMED = { x: 0, y: 0 } as const;
+const trimOf = ({ page }: Sheet) => (page ? TRIM : UNTRIMMED);
+
+/** What of a sheet's data is to be shown, measured. */
+export function contentsOf(sheet: Sheet, theme: Theme): Contents {
+  const { placement, only, checklist, title, headLines, cards, legend } = sheet;
+  const shows = (piece: Piece): boolean => only === undefined || only.includes(piece);
+  const trim = trimOf(sheet);
+  const labels = placement.parts.flatMap(({ frame, outline }) => labelsToSheet(frame, outline));
+  const drawing = {
+    width: placement.width - 2 * trim.x,
+    height: placement.height - 2 * trim.y,
+    type: Math.min(TYPE.lug, ...labels.map(({ size }) => size)),
+  };
+  return {
+    ...(only === undefined ? { title } : {}),
+    views: shows('key') ? headLines : shows('checklist') ? (sheet.workLines ?? []) : [],
+    key: shows('key') ? keyFor(sheet, theme) : [],
+    ...(shows('drawing') ? { drawing } : {}),
+    cards: checklist || !shows('cards') ? [] : cards,
+    legend,
+    work: shows('checklist') ? (checklist ?? []) : [],
+  };
+}
+
+function keyFor({ placement, lines, emphasis = [], pickups }: Sheet, theme: Theme): readonly KeyEntry[] {
   const there = placement.wires.filter((_, i) => emphasis[i] !== 'absent');
-  const codes = there.flatMap(({ joint }) => joint.colour ?? []);
-  const ends = endsOf(placement.wires.map(({ joint }) => joint));
-  const joined = new Set(ends.keys());
-  const empty = placement.parts.some(({ part, outline }) =>
-    outline.lugs.some(({ lug, surface }) => !surface && !joined.has(lugId(part.name, lug))),
+  const joined = new Set(endsOf(placement.wires.map(({ joint }) => joint)).keys());
+  const lugs = placement.parts.flatMap(({ part, outline }) =>
+    outline.lugs.map(({ lug, surface }) => ({ surface, used: joined.has(lugId(part.name, lug)) })),
   );
-  const key = keyOf(
+  return keyOf(
     lines.filter((_, i) => emphasis[i] !== 'absent'),
-    sheet.pickups,
-    codes,
-    empty,
-    placement.parts.some(({ part, outline }) =>
-      outline.lugs.some(({ lug, surface }) => surface && joined.has(lugId(part.name, lug))),
-    ),
+    pickups,
+    there.flatMap(({ joint }) => joint.colour ?? []),
+    lugs.some(({ surface, used }) => !surface && !used),
+    lugs.some(({ surface, used }) => surface && used),
     placement.parts.flatMap(({ part }) => {
       const { value, bands } = componentOf(part) ?? {};
       return value !== undefined && bands ? [{ value, bands }] : [];
     }),
     theme,
   );
-  const layout = layOutSheet(
-    {
-      title: sheet.title,
-      views: headLines,
-      key,
-      drawing: placement,
-      cards,
-      legend: sheet.legend,
-      work: checklist,
-    },
-    sheet.page,
-  );
-  const { width, height } = layout;
-  const pen = openSheet(root, { ...sheet, lines: headLines, width, height }, theme);
-  drawKey(pen.group({ id: `${id}-key`, fill: 'none' }), layout.key, EDGE, layout.keyTop, theme);
+}
 
+/** Draws the sheet into an empty root and sizes it. */
+export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.light): void {
+  const { id } = sheet;
+  const { contents, layout } = compose(contentsOf(sheet, theme), sheet);
+  const pen = openSheet(root, { ...sheet, ...layout }, theme);
+  // What is not the drawing may have units of its own.
+  const scaled = layout.scale === 1 ? {} : { transform: `scale(${layout.scale})` };
+  const group = (name: string, more: Attributes = {}): Pen =>
+    pen.group({ id: `${id}-${name}`, ...more, ...scaled });
+  if (layout.head.length > 0) writeLines(group('head'), layout.head, theme);
+  const { key, work, cards, caption } = layout;
+  if (key.rows.length > 0) drawKey(group('key', { fill: 'none' }), key.rows, key.at.x, key.at.y, theme);
+  if (contents.drawing) drawWiring(pen, sheet, layout.drawing, theme);
+  if (work.lines.length > 0) drawWork(group('work'), work.lines, work.at.x, work.at.y, theme);
+  if (caption.length > 0) writeLines(layout.scale === 1 ? pen : group('caption'), caption, theme);
+  contents.cards.forEach((card, i) => {
+    const shown = sheet.shownState !== undefined && card.states.includes(sheet.shownState);
+    drawCard(group(`position-${i + 1}`), card, nth(cards, i), sheet.tints, theme, shown);
+  });
+}
+
+/** Parts and wires, the drawing's upper left corner where it is told. */
+function drawWiring(pen: Pen, sheet: Sheet, place: Point, theme: Theme): void {
+  const { id, placement, lines, emphasis = [], closed, highlighted, tints } = sheet;
+  const trim = trimOf(sheet);
+  const ends = endsOf(placement.wires.map(({ joint }) => joint));
   const drawing = pen.group({
     id: `${id}-drawing`,
-    transform: `translate(${round2(layout.drawingLeft)} ${round2(layout.drawingTop)})`,
+    transform: `translate(${round2(place.x - trim.x)} ${round2(place.y - trim.y)})`,
+    // Where wires are left out, what is drawn does not tell the size that it was measured with.
+    ...(emphasis.includes('absent') ? { 'data-size': `${placement.width} ${placement.height}` } : {}),
   });
   if (emphasis.includes('new'))
     drawMarks(drawing.group({ id: `${id}-marks` }), placement.wires, theme, emphasis);
   const meeting = new Set([...ends].filter(([, count]) => count > 1).map(([lug]) => lug));
-  const { closed, highlighted, tints } = sheet;
-  const look = { theme, closed, highlighted, tints, joined, meeting };
+  const look = { theme, closed, highlighted, tints, joined: new Set(ends.keys()), meeting };
   for (const placed of placement.parts) {
     const group = new Pen(drawing.into.group().attr({ id: `${id}-part-${placed.part.name}` }), placed.frame);
     drawPart(group, placed, look);
   }
   drawWires(drawing.group({ id: `${id}-wires` }), id, placement.wires, lines, theme, emphasis);
   drawChips(drawing.group({ id: `${id}-colours` }), placement, look, emphasis);
-
-  if (checklist.length > 0) drawWork(pen.group({ id: `${id}-work` }), checklist, EDGE, layout.footTop, theme);
-  const caption = cards.length === 0 ? [] : captionOf(sheet.legend, layout.inner);
-  caption.forEach((line, i) => {
-    const y = height - EDGE - 4 - 18 * (caption.length - 1 - i);
-    pen.text(line, at(EDGE, y), { size: 12, fill: theme.quiet, anchor: 'start' });
-  });
-  cards.forEach((card, i) => {
-    drawCard(
-      pen.group({ id: `${id}-position-${i + 1}` }),
-      card,
-      nth(layout.cards, i),
-      sheet.tints,
-      theme,
-      sheet.shownState !== undefined && card.states.includes(sheet.shownState),
-    );
-  });
 }

@@ -92,6 +92,7 @@ const pageSchema = z.strictObject({
   width: z.number().positive().describe('Millimetres'),
   height: z.number().positive().describe('Millimetres'),
   margin: z.number().min(0).describe('Millimetres left free all round'),
+  turns: z.boolean().optional().describe('Either way round, whichever prints larger'),
 });
 
 const pageFolder = (): string => join(layoutFolder(), 'pages');

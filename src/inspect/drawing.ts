@@ -55,6 +55,8 @@ export interface Drawing {
   readonly millimetres?: { readonly width: number; readonly height: number };
   /** How far the drawn area is moved on the sheet. */
   readonly offset: Point;
+  /** Its size, where it is written since what is drawn does not tell it. */
+  readonly drawn?: { readonly width: number; readonly height: number };
   readonly root: XmlElement;
   readonly marks: readonly Mark[];
   readonly shapes: readonly AreaMark[];
@@ -89,7 +91,7 @@ export function readDrawing(svg: string): Drawing | Finding {
     id,
     page,
     ...scaleOf(root, page),
-    offset: offsetOf(root, id),
+    ...wiringOf(root, id),
     root,
     marks,
     shapes,
@@ -102,8 +104,19 @@ export function readDrawing(svg: string): Drawing | Finding {
   };
 }
 
-const drawingId = (root: XmlElement): string | undefined =>
-  root.children.flatMap(({ attributes }) => /^(.+)-drawing$/.exec(attributes.get('id') ?? '')?.[1] ?? [])[0];
+/** From the group of the wiring; a piece without it goes by its title, and by one of the other groups that a sheet may have. */
+function drawingId({ children }: XmlElement): string | undefined {
+  const ids = children.map(({ attributes }) => attributes.get('id') ?? '');
+  const wiring = ids.flatMap((id) => /^(.+)-drawing$/.exec(id)?.[1] ?? [])[0];
+  if (wiring !== undefined) return wiring;
+  const own = /^(.+)-title$/.exec(ids[0] ?? '')?.[1];
+  // A response plot has a head and one group a position too, and one of all.
+  return own !== undefined &&
+    ids.some((id) => id === `${own}-key` || id === `${own}-work` || id === `${own}-position-1`) &&
+    !ids.includes(`${own}-all`)
+    ? own
+    : undefined;
+}
 
 function pageOf({ attributes }: XmlElement): Rect | undefined {
   const [x, y, width, height] = (attributes.get('viewBox') ?? '')
@@ -124,11 +137,17 @@ function scaleOf({ attributes }: XmlElement, page: Rect): Pick<Drawing, 'scale' 
   return scales.length === 0 ? {} : { scale: Math.min(...scales), millimetres: { width, height } };
 }
 
-function offsetOf(root: XmlElement, id: string): Point {
-  const group = root.children.find(({ attributes }) => attributes.get('id') === `${id}-drawing`);
+function wiringOf(root: XmlElement, id: string): Pick<Drawing, 'offset' | 'drawn'> {
+  const attributes = root.children.find(
+    (child) => child.attributes.get('id') === `${id}-drawing`,
+  )?.attributes;
   const [, x = '0', y = '0'] =
-    /^translate\(\s*(-?[\d.]+)[\s,]+(-?[\d.]+)\s*\)$/.exec(group?.attributes.get('transform') ?? '') ?? [];
-  return { x: Number(x), y: Number(y) };
+    /^translate\(\s*(-?[\d.]+)[\s,]+(-?[\d.]+)\s*\)$/.exec(attributes?.get('transform') ?? '') ?? [];
+  const [, width, height] = /^([\d.]+) ([\d.]+)$/.exec(attributes?.get('data-size') ?? '') ?? [];
+  return {
+    offset: { x: Number(x), y: Number(y) },
+    ...(width === undefined ? {} : { drawn: { width: Number(width), height: Number(height) } }),
+  };
 }
 
 const wordsIn = (area: Area, texts: readonly TextMark[]): string =>
@@ -199,7 +218,11 @@ function wiresOf(
     const course = courseOf(first?.d ?? '');
     const points = course.points.map(moved);
     const one = strokes.every(
-      (stroke) => stroke.d === first?.d && stroke.offset.x === offset.x && stroke.offset.y === offset.y,
+      (stroke) =>
+        stroke.d === first?.d &&
+        stroke.scale === 1 &&
+        stroke.offset.x === offset.x &&
+        stroke.offset.y === offset.y,
     );
     const ends = [lugAt(lugs, points[0]), lugAt(lugs, points[points.length - 1])] as const;
     const read = {

@@ -3,6 +3,7 @@
  * not what the program meant to draw.
  */
 import type { Kit } from '../describe/kit.ts';
+import { parseDrawingName, showsWiring } from '../draw/drawing-name.ts';
 import { type Drawing, readDrawing } from './drawing.ts';
 import { type Finding, finding } from './finding.ts';
 import { redrawFindings } from './redraw.ts';
@@ -57,11 +58,17 @@ function inspectWith(svg: string, kits: readonly Kit[], redraw: boolean, known?:
     findings: [
       ...drawing.findings,
       ...described,
-      ...(solved ? jointFindings(drawing, solved) : []),
+      ...(solved && isWiring(drawing.id, solved) ? jointFindings(drawing, solved) : []),
       ...(solved && redraw ? redrawFindings(drawing, solved) : []),
       ...RULES.flatMap((rule) => rule(drawing)),
     ],
   };
+}
+
+/** What is not called a piece without wiring is to show all that the kit joins. */
+function isWiring(id: string, { circuit }: Solved): boolean {
+  const shown = parseDrawingName(id, circuit.kit);
+  return shown === undefined || showsWiring(shown);
 }
 
 /** A drawing's id is its kit's, or that and what makes it other than the usual one: its view, state, step or theme. */
@@ -80,3 +87,12 @@ export const inspect = (svg: string, kit?: Kit): readonly Finding[] =>
 /** What a drawing shows read back as it is made, before it is written: everything but drawing it again. */
 export const proofread = (svg: string, solved: Solved): readonly Finding[] =>
   inspectWith(svg, [solved.circuit.kit], false, solved).findings;
+
+/** The smallest type of a drawing as it is shown: millimetres where its size is in those, else CSS pixels. */
+export function smallestType(svg: string): number | undefined {
+  const drawing = readDrawing(svg);
+  if ('rule' in drawing || drawing.texts.length === 0) return undefined;
+  const { root, page, scale, texts } = drawing;
+  const unit = scale ?? Number(root.attributes.get('width')) / page.width;
+  return Math.min(...texts.map(({ size }) => size)) * unit;
+}

@@ -35,8 +35,9 @@ export interface AreaMark extends Painted {
 export interface LineMark extends Painted {
   readonly kind: 'line';
   readonly d: string;
-  /** How far its group is moved. */
+  /** How far its group is moved, and by how much it is larger. */
   readonly offset: Point;
+  readonly scale: number;
   /** Curves as short chords. */
   readonly stretches: readonly Segment[];
   /** How far the stroke reaches beyond its ends. */
@@ -95,6 +96,7 @@ const KEEPS_INKS =
 
 interface Context {
   readonly offset: Point;
+  readonly scale: number;
   readonly groups: readonly string[];
   readonly inherited: ReadonlyMap<string, string>;
 }
@@ -123,7 +125,7 @@ export function paint(root: XmlElement): Painting {
     const mark = markOf(element, here, marks.length, unread);
     if (mark) marks.push(mark);
   };
-  visit(root, { offset: { x: 0, y: 0 }, groups: [], inherited: new Map() });
+  visit(root, { offset: { x: 0, y: 0 }, scale: 1, groups: [], inherited: new Map() });
   return { marks, findings };
 }
 
@@ -133,7 +135,7 @@ function enter(
   context: Context,
   unread: (what: string, where?: Point) => void,
 ): Context {
-  let { inherited, offset } = context;
+  let { inherited, offset, scale } = context;
   for (const [key, value] of attributes) {
     if (!READ.has(key) && !HARMLESS.test(key)) unread(`the attribute ${key} of <${name}>`, context.offset);
     if (INHERITED.has(key)) inherited = new Map(inherited).set(key, value);
@@ -141,17 +143,20 @@ function enter(
   const transform = attributes.get('transform');
   if (transform !== undefined) {
     const moved = /^translate\(\s*(-?[\d.]+)(?:[\s,]+(-?[\d.]+))?\s*\)$/.exec(transform);
-    if (moved) offset = { x: offset.x + Number(moved[1]), y: offset.y + Number(moved[2] ?? 0) };
+    const larger = Number(/^scale\(([\d.]+)\)$/.exec(transform)?.[1]);
+    if (moved)
+      offset = { x: offset.x + scale * Number(moved[1]), y: offset.y + scale * Number(moved[2] ?? 0) };
+    else if (larger > 0) scale *= larger;
     else unread(`the transform “${transform.slice(0, 40)}”`, offset);
   }
   const id = attributes.get('id');
   const groups = name === 'g' && id !== undefined ? [...context.groups, id] : context.groups;
-  return { offset, groups, inherited };
+  return { offset, scale, groups, inherited };
 }
 
 function markOf(
   element: XmlElement,
-  { offset, groups, inherited }: Context,
+  { offset, scale, groups, inherited }: Context,
   order: number,
   unread: (what: string, where?: Point) => void,
 ): Mark | undefined {
@@ -162,6 +167,9 @@ function markOf(
     if (!Number.isFinite(value) || written === '') unread(`${key}="${written?.slice(0, 20)}"`, offset);
     return Number.isFinite(value) ? value : 0;
   };
+  const long = (key: string): number => scale * number(key);
+  const across = (key: string): number => long(key) + offset.x;
+  const down = (key: string): number => long(key) + offset.y;
   const ink = (key: string, otherwise: string): string => {
     const written = inherited.get(key) ?? otherwise;
     if (written === 'none' || /^#[\da-f]{6}$/i.test(written)) return written.toLowerCase();
@@ -171,29 +179,32 @@ function markOf(
   const stroke = ink('stroke', 'none');
   const width = Number(inherited.get('stroke-width') ?? 1);
   if (!Number.isFinite(width)) unread(`stroke-width="${inherited.get('stroke-width')}"`, offset);
-  const half = stroke === 'none' || !Number.isFinite(width) ? 0 : width / 2;
+  const half = stroke === 'none' || !Number.isFinite(width) ? 0 : (scale * width) / 2;
   const is = (attributes.get('class') ?? '').split(/\s+/).filter((word) => word !== '');
   const common = { order, groups, is, fill: ink('fill', '#000000'), stroke, half };
   switch (name) {
     case 'rect': {
-      const [x, y] = [number('x') + offset.x, number('y') + offset.y];
-      const area = { x, y, width: number('width'), height: number('height'), radius: number('rx') };
+      const [x, y] = [across('x'), down('y')];
+      const area = { x, y, width: long('width'), height: long('height'), radius: long('rx') };
       return { kind: 'area', ...common, area, outer: grownArea(area, half) };
     }
     case 'circle': {
-      const [x, y, radius] = [number('cx') + offset.x, number('cy') + offset.y, number('r')];
+      const [x, y, radius] = [across('cx'), down('cy'), long('r')];
       const area = { x: x - radius, y: y - radius, width: 2 * radius, height: 2 * radius, radius };
       return { kind: 'area', ...common, area, outer: grownArea(area, half) };
     }
     case 'path': {
       const d = attributes.get('d') ?? '';
-      const runs = runsOf(d)?.map((run) => run.map((p) => ({ x: p.x + offset.x, y: p.y + offset.y })));
+      const runs = runsOf(d)?.map((run) =>
+        run.map((p) => ({ x: scale * p.x + offset.x, y: scale * p.y + offset.y })),
+      );
       if (!runs) return void unread(`the path “${d.slice(0, 40)}”`, offset);
       return {
         kind: 'line',
         ...common,
         d,
         offset,
+        scale,
         stretches: runs.flatMap(segmentsOf),
         cap: /^(round|square)$/.test(inherited.get('stroke-linecap') ?? '') ? half : 0,
         box: grownArea({ ...boxOf(runs.flat()), radius: 0 }, half),
@@ -202,13 +213,13 @@ function markOf(
     case 'text': {
       const weight = inherited.get('font-weight') ?? '400';
       if (!/^(400|700|normal|bold)$/.test(weight)) unread(`font-weight="${weight.slice(0, 20)}"`, offset);
-      const size = Number(inherited.get('font-size'));
+      const size = scale * Number(inherited.get('font-size'));
       if (!(size > 0)) return void unread('a text without a type size', offset);
-      const length = attributes.has('textLength') ? { length: number('textLength') } : {};
+      const length = attributes.has('textLength') ? { length: long('textLength') } : {};
       const boxes = inkOf({
         words: element.text,
-        x: number('x') + offset.x,
-        y: number('y') + offset.y,
+        x: across('x'),
+        y: down('y'),
         size,
         weight: weight === '700' || weight === 'bold' ? 'bold' : 'regular',
         anchor: inherited.get('text-anchor') ?? 'start',

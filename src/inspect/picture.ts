@@ -32,7 +32,7 @@ export function pictureFindings(drawing: Drawing, expected: XmlElement, kit: Kit
     leavesOf(drawing.root, drawing, kit),
     leavesOf(expected, drawing, kit),
   ];
-  const whole = wholeFindings(drawing, expected);
+  const whole = wholeFindings(drawing, expected, kit);
   const groups = [...new Set([...drawn.keys(), ...wanted.keys()])];
   const found = groups.flatMap((group) =>
     differences(drawn.get(group) ?? [], wanted.get(group) ?? []).map((one): PictureFinding => {
@@ -48,26 +48,31 @@ const otherwise = (what: string, drawn: string, described: string): Finding =>
   finding('differs-from-kit', undefined, { what, drawn, described });
 
 /** What holds for everything on the sheet: its size, its inks and type by default, what a screen reader makes of it. */
-function wholeFindings(drawing: Drawing, expected: XmlElement): readonly PictureFinding[] {
+function wholeFindings(drawing: Drawing, expected: XmlElement, kit: Kit): readonly PictureFinding[] {
   const { root, id } = drawing;
   const drawingIn = ({ children }: XmlElement): XmlElement | undefined =>
     children.find(({ attributes }) => attributes.get('id') === `${id}-drawing`);
   const said = (element: XmlElement | undefined, skip: ReadonlySet<string>): string =>
     element ? attributesOf(element, skip) : 'nothing';
+  const { page, millimetres } = drawing;
+  const size = ['width', 'height'].map((key) => root.attributes.get(key) ?? 'nothing').join(' by ');
+  // In a column a sheet has another size than the units it is drawn in.
+  const inColumn = parseDrawingName(id, kit)?.width !== undefined;
+  const given = ({ attributes }: XmlElement): string =>
+    [...SIZE].map((key) => attributes.get(key) ?? 'nothing').join(', ');
+  const own = `${page.width} by ${page.height}`;
   const pairs = [
     ['the whole sheet', said(root, SIZE), said(expected, SIZE)],
+    ...(inColumn ? [['the size of the sheet', given(root), given(expected)] as const] : []),
     [
       'the whole drawing',
       said(drawingIn(root), new Set(['transform'])),
       said(drawingIn(expected), new Set(['transform'])),
     ],
   ] as const;
-  const { page, millimetres } = drawing;
-  const size = ['width', 'height'].map((key) => root.attributes.get(key) ?? 'nothing').join(' by ');
-  const own = `${page.width} by ${page.height}`;
   return [
     ...pairs.flatMap(([what, drawn, wanted]) => (drawn === wanted ? [] : [otherwise(what, drawn, wanted)])),
-    ...(millimetres || size === own ? [] : [otherwise('the size of the sheet', size, own)]),
+    ...(millimetres || inColumn || size === own ? [] : [otherwise('the size of the sheet', size, own)]),
   ].map((one): PictureFinding => ({ finding: one }));
 }
 
@@ -93,12 +98,16 @@ function leavesOf(root: XmlElement, { id }: Drawing, kit: Kit): Leaves {
     if (known) known.push(leaf);
     else leaves.set(group, [leaf]);
   };
-  const visit = (element: XmlElement, group: string, offset: Point, given: string): void => {
+  const visit = (element: XmlElement, group: string, { at: offset, scale }: Place, given: string): void => {
     const name = element.attributes.get('id');
     if (name !== undefined && name === skipped) return;
     const [, dx = '0', dy = '0'] =
       /^translate\(\s*(-?[\d.]+)[\s,]+(-?[\d.]+)\s*\)$/.exec(element.attributes.get('transform') ?? '') ?? [];
-    const here = { x: offset.x + Number(dx), y: offset.y + Number(dy) };
+    const [, larger = '1'] = /^scale\(([\d.]+)\)$/.exec(element.attributes.get('transform') ?? '') ?? [];
+    const here: Place = {
+      at: { x: offset.x + scale * Number(dx), y: offset.y + scale * Number(dy) },
+      scale: scale * Number(larger),
+    };
     if (element.name === 'style') return;
     if (element !== root && element.name !== 'g') {
       put(group, { words: `${given} ${wordsOf(element)}`, group, where: placeOf(element, here), element });
@@ -110,7 +119,7 @@ function leavesOf(root: XmlElement, { id }: Drawing, kit: Kit): Leaves {
     const down = free ? given : `${given} ${attributesOf(element)}`;
     for (const child of element.children) visit(child, own, here, down);
   };
-  visit(root, '', { x: 0, y: 0 }, '');
+  visit(root, '', { at: { x: 0, y: 0 }, scale: 1 }, '');
   return { leaves, order: order.join(' ') };
 }
 
@@ -128,12 +137,18 @@ const attributesOf = ({ attributes }: XmlElement, skip?: ReadonlySet<string>): s
     .sort()
     .join(' ');
 
-function placeOf({ attributes }: XmlElement, { x, y }: Point): Point {
+/** Where a group's own coordinates begin, and how large they are. */
+interface Place {
+  readonly at: Point;
+  readonly scale: number;
+}
+
+function placeOf({ attributes }: XmlElement, { at: { x, y }, scale }: Place): Point {
   const number = (key: string): number => Number(attributes.get(key) ?? 0);
   const [, px = '0', py = '0'] = /^M(-?[\d.]+) (-?[\d.]+)/.exec(attributes.get('d') ?? '') ?? [];
   return {
-    x: x + number('x') + number('cx') + Number(px),
-    y: y + number('y') + number('cy') + Number(py),
+    x: x + scale * (number('x') + number('cx') + Number(px)),
+    y: y + scale * (number('y') + number('cy') + Number(py)),
   };
 }
 

@@ -10,10 +10,11 @@ import type { Circuit } from '../circuit/circuit.ts';
 import { centreOf, PITCH, type Point, round2 } from '../common/geometry.ts';
 import type { Kit } from '../describe/kit.ts';
 import { type Prepared, sheetOf } from '../draw/compose.ts';
-import { parseDrawingName } from '../draw/drawing-name.ts';
+import { parseDrawingName, showsWiring } from '../draw/drawing-name.ts';
 import type { Page } from '../draw/head.ts';
 import { sheetToInlineSvg, sheetToSvg } from '../draw/headless.ts';
 import { isRoleClass } from '../draw/ink-roles.ts';
+import { missingPiece } from '../draw/pieces.ts';
 import { themes } from '../draw/theme.ts';
 import { is, outlineOf } from '../parts/index.ts';
 import type { Outline } from '../parts/outline.ts';
@@ -34,6 +35,16 @@ export function redrawFindings(drawing: Drawing, { circuit, loads }: Solved): re
   const shown = parseDrawingName(drawing.id, kit);
   if (!shown || !isThere(shown, circuit)) return [finding('unknown-aspect', undefined, { id: drawing.id })];
   const captions = padCaptions(circuit, loads);
+  if (!showsWiring(shown)) {
+    // Where nothing has a place, only the parts themselves count: the key names what they have.
+    const still = { x: 0, y: 0, turn: 0, mirror: false } as const;
+    const parts = kit.parts.map((part): PlacedPart => {
+      const outline = outlineOf(part, captions.get(part.name));
+      return { part, outline, frame: { ...still, width: outline.width, height: outline.height } };
+    });
+    const drawn = drawAgain(drawing, { circuit, loads, hand: shown.hand }, shown, parts);
+    return 'root' in drawn ? pictureFindings(drawing, drawn.root, kit).map((one) => one.finding) : [];
+  }
   const placed = (mirrored: ReadonlySet<string>): readonly PlacedPart[] =>
     kit.parts.flatMap((part) => {
       const outline = outlineOf(part, captions.get(part.name));
@@ -72,8 +83,9 @@ export function redrawFindings(drawing: Drawing, { circuit, loads }: Solved): re
 const isSymmetric = ({ parts }: Drawing, name: string): boolean =>
   parts.some((part) => part.name === name && part.lugs.every((lug) => lug.is === 'leg'));
 
-/** Whether the circuit has the state and the step that a name speaks of. */
-const isThere = ({ state, step }: Shown, circuit: Circuit): boolean =>
+/** Whether the circuit has the state, the step and the pieces that a name speaks of. */
+const isThere = ({ state, step, only = [] }: Shown, circuit: Circuit): boolean =>
+  missingPiece(only, step !== undefined) === undefined &&
   (state === undefined || circuit.states[state] !== undefined) &&
   (step === undefined || stepsOf(circuit).some(({ number }) => number === step));
 
@@ -92,7 +104,7 @@ function drawAgain(
       points: (wire?.points ?? []).map((p) => moved(p, drawing.offset)),
     };
   });
-  const placement = sized(drawing, parts, wires, shown.step !== undefined);
+  const placement = sized(drawing, parts, wires);
   const { view } = shown;
   const { hand: _, ...aspect } = shown;
   const page = pageOf(drawing);
@@ -111,16 +123,9 @@ const ownOf = ({ parts }: Kit, { from, to }: Circuit['joints'][number]): readonl
     is(part, 'component') && (part.name === from.part || part.name === to.part) ? [part.name] : [],
   );
 
-/**
- * The size of the drawn area: what is drawn and a margin about it. In a drawing of a step wires are missing that it was
- * measured with; there the room left between head and foot tells.
- */
-function sized(
-  drawing: Drawing,
-  parts: readonly PlacedPart[],
-  wires: readonly PlacedWire[],
-  partly: boolean,
-): Placement {
+/** The size of the drawn area: as it is written, else what is drawn and a margin about it. */
+function sized({ drawn }: Drawing, parts: readonly PlacedPart[], wires: readonly PlacedWire[]): Placement {
+  if (drawn) return { ...drawn, parts, wires };
   const points = wires.flatMap((wire) => wire.points);
   const right = Math.max(
     ...parts.map(({ frame }) => frame.x + extent(frame).width),
@@ -130,18 +135,7 @@ function sized(
     ...parts.map(({ frame }) => frame.y + extent(frame).height),
     ...points.map(({ y }) => y),
   );
-  const work = drawing.shapes.find(({ groups }) => groups.includes(`${drawing.id}-work`))?.area;
-  const { page, offset } = drawing;
-  const across = drawing.scale === undefined ? page.width : page.width + 2 * page.x;
-  return partly && work
-    ? {
-        width: across - 2 * offset.x,
-        // A step's first box stands six below the foot's top, which is eight below the drawing.
-        height: work.y - 14 - offset.y,
-        parts,
-        wires,
-      }
-    : { width: round2(right + PITCH), height: round2(bottom + PITCH), parts, wires };
+  return { width: round2(right + PITCH), height: round2(bottom + PITCH), parts, wires };
 }
 
 /** The printed page that a drawing is fitted to, from its size in millimetres and its view box. */

@@ -5,6 +5,7 @@ import type { Circuit } from '../circuit/circuit.ts';
 import type { View } from '../describe/kit.ts';
 import type { Aspect } from '../draw/compose.ts';
 import type { Page } from '../draw/head.ts';
+import { missingPiece, type Piece } from '../draw/pieces.ts';
 import type { ThemeName } from '../draw/theme.ts';
 
 export interface Wanted {
@@ -15,6 +16,10 @@ export interface Wanted {
   readonly position?: string;
   /** A number from 1, or `all`. */
   readonly step?: string;
+  /** These pieces alone. */
+  readonly only?: readonly Piece[];
+  /** Of a column of a web page, CSS pixels. */
+  readonly width?: number;
 }
 
 /** The drawings wanted of a kit; in words what there is instead, when a position or step is named that it has not. */
@@ -28,7 +33,11 @@ export function aspectsOf(
     ...(wanted.theme === undefined ? {} : { theme: wanted.theme }),
     ...(wanted.lines === undefined ? {} : { lines: wanted.lines }),
     ...(page === undefined ? {} : { page }),
+    ...(wanted.only === undefined ? {} : { only: wanted.only }),
+    ...(wanted.width === undefined ? {} : { width: wanted.width }),
   };
+  const missing = missingPiece(wanted.only ?? [], wanted.step !== undefined);
+  if (missing !== undefined) return missing;
   if (wanted.position !== undefined) {
     const states = statesOf(circuit, wanted.position);
     return typeof states === 'string' ? states : states.map((state) => ({ ...base, state }));

@@ -2,16 +2,17 @@
 import { existsSync } from 'node:fs';
 import { join, parse } from 'node:path';
 import { notesOf } from '../annotate/notes.ts';
+import { nth } from '../common/must.ts';
 import { type Diagnostic, type Problem, problem } from '../common/problem.ts';
 import { toDiagnostics } from '../describe/diagnostics.ts';
 import type { Hand, Kit } from '../describe/kit.ts';
-import type { Aspect, Prepared } from '../draw/compose.ts';
+import { type Aspect, type Prepared, wantedWidth } from '../draw/compose.ts';
 import { drawingName } from '../draw/drawing-name.ts';
 import { isForeign } from '../files/foreign.ts';
 import { arrangementErrors, findArrangement, findPage, pageErrors } from '../files/layouts.ts';
 import { type Loaded, loadKit } from '../files/load.ts';
 import { hasContent, WriteError, writeAtomically } from '../files/write.ts';
-import { formatFinding, LEAST_TYPE, proofread, type Weight } from '../inspect/index.ts';
+import { formatFinding, proofread, type Weight } from '../inspect/index.ts';
 import type { Arrangement } from '../place/arrangement.ts';
 import { DEFAULT_EFFORT } from '../place/improve.ts';
 import { NoRouteError, type PlaceOptions } from '../place/place.ts';
@@ -19,10 +20,12 @@ import { buildCircuit } from '../solve/build.ts';
 import { aspectsOf, type Wanted } from './aspects.ts';
 import { inMode, type Mode } from './modes.ts';
 import { pixelsAcross, svgToPng } from './png.ts';
+import { typeNotes } from './type-notes.ts';
 
 export type Format = 'svg' | 'png';
 /** The pipeline: the kit placed, then any of its drawings. */
 interface Drawer {
+  readonly sheetsOf: (prepared: Prepared, aspect: Aspect) => readonly Aspect[];
   readonly prepare: (kit: Kit, arrangement: Arrangement, options: PlaceOptions) => Promise<Prepared>;
   readonly render: (prepared: Prepared, aspect: Aspect) => { readonly name: string; readonly svg: string };
   readonly renderInline: (prepared: Prepared, aspect: Aspect) => string;
@@ -58,6 +61,12 @@ export interface Outcome {
   readonly failed: boolean;
 }
 
+/** One drawing that is asked for: the names of its sheets, of which it may take only the first. */
+interface Wished {
+  readonly aspect: Aspect;
+  readonly targets: readonly string[];
+}
+
 /** A kit with all that is to be drawn of it, known before anything is placed. */
 interface Plan {
   readonly file: string;
@@ -65,7 +74,7 @@ interface Plan {
   readonly kit: Kit;
   readonly arrangement: Arrangement;
   readonly page?: string;
-  readonly drawings: readonly { readonly aspect: Aspect; readonly target: string }[];
+  readonly drawings: readonly Wished[];
 }
 
 /**
@@ -105,7 +114,7 @@ function planOf(file: string, loaded: Loaded, options: DrawOptions): Plan | Outc
   const arrangement = findArrangement(arrangementName);
   if (typeof arrangement === 'string')
     return refused(file, loaded, toDiagnostics(arrangementErrors(arrangementName), loaded.source));
-  const pageName = options.page ?? kit.page;
+  const pageName = options.page ?? usualPage(kit, options);
   const page = pageName === undefined ? undefined : findPage(pageName);
   if (pageName !== undefined && !page)
     return refused(file, loaded, toDiagnostics(pageErrors(pageName), loaded.source));
@@ -120,19 +129,26 @@ function planOf(file: string, loaded: Loaded, options: DrawOptions): Plan | Outc
     ...(pageName === undefined ? {} : { page: pageName }),
     drawings: aspects.map((aspect) => ({
       aspect,
-      target: join(
-        options.out,
-        `${drawingName(kit, options.hand ?? kit.hand, aspect)}${unusual(kit, options)}`,
+      // Cards may take a sheet each at most.
+      targets: [1, ...(page ? circuit.states.map((_, i) => i + 2) : [])].map((sheet) =>
+        join(
+          options.out,
+          `${drawingName(kit, options.hand ?? kit.hand, { ...aspect, sheet })}${unusual(kit, options)}`,
+        ),
       ),
     })),
   };
 }
 
+/** A kit's own page is that of its leaflet; pieces alone and columns are for elsewhere. */
+const usualPage = (kit: Kit, { only, width }: DrawOptions): string | undefined =>
+  only === undefined && width === undefined ? kit.page : undefined;
+
 /** Files by the names of the drawings they ask for; some file systems do not tell capitals from small letters. */
 function takersOf(plans: readonly Plan[]): ReadonlyMap<string, readonly string[]> {
   const takers = new Map<string, string[]>();
   for (const { file, drawings } of plans)
-    for (const { target } of drawings)
+    for (const target of drawings.flatMap(({ targets }) => targets))
       takers.set(target.toLowerCase(), [...(takers.get(target.toLowerCase()) ?? []), file]);
   return takers;
 }
@@ -141,7 +157,7 @@ function takenError(
   { file, kit, drawings }: Plan,
   takers: ReadonlyMap<string, readonly string[]>,
 ): Problem | undefined {
-  for (const { target } of drawings) {
+  for (const target of drawings.flatMap(({ targets }) => targets)) {
     const others = takers.get(target.toLowerCase()) ?? [];
     const other = others.find((one) => one !== file) ?? others[others.indexOf(file) + 1];
     if (other === undefined) continue;
@@ -168,11 +184,21 @@ async function drawPlan(plan: Plan, options: DrawOptions, drawer: Drawer): Promi
     });
   if (!prepared)
     return refused(file, loaded, toDiagnostics([problem('no-route', ['kit'], {})], loaded.source));
-  const drawn = plan.drawings.map(({ aspect, target }) => ({
-    ...drawer.render(prepared, aspect),
-    target,
-    aspect,
-  }));
+  const narrow = plan.drawings.flatMap(({ aspect }) => wantedWidth(prepared, aspect) ?? [])[0];
+  if (narrow !== undefined)
+    return {
+      ...refused(file, loaded),
+      lines: [
+        `${file}: --width ${options.width} is too narrow for the load cards of this kit; at least ${narrow} is needed, or --only drawing,key`,
+      ],
+    };
+  const drawn = plan.drawings.flatMap(({ aspect, targets }) =>
+    drawer.sheetsOf(prepared, aspect).map((sheet, i) => ({
+      ...drawer.render(prepared, sheet),
+      target: nth(targets, i),
+      aspect: sheet,
+    })),
+  );
   // A drawing is read back before anything of its kit is written.
   const proofs = toDiagnostics(
     drawn.flatMap(({ name, svg }) => proofOf(name, svg, prepared)),
@@ -198,11 +224,7 @@ async function drawPlan(plan: Plan, options: DrawOptions, drawer: Drawer): Promi
       failed ||= said.failed;
       (said.isError ? errorLines : lines).push(said.text);
     }
-    const small = plan.page === undefined ? undefined : smallestType(svg);
-    if (small !== undefined && small < LEAST_TYPE)
-      lines.push(
-        `note      ${name}: type on ${plan.page} is only ${(Math.floor(small * 10) / 10).toFixed(1)} mm high; at least ${LEAST_TYPE} mm is readable. Use a larger page, or --step.`,
-      );
+    lines.push(...typeNotes(name, svg, plan.page, aspect));
   }
   return { file, diagnostics, lines, errorLines, failed };
 }
@@ -226,10 +248,11 @@ function proofOf(drawing: string, svg: string, prepared: Prepared): readonly Pro
 }
 
 /** What of a file's name the drawing's own does not say: another page, arrangement or mode than the kit's usual ones. */
-function unusual(kit: Kit, { arrangement, page, mode }: DrawOptions): string {
+function unusual(kit: Kit, options: DrawOptions): string {
+  const { arrangement, page, mode } = options;
   return [
     ...(arrangement === undefined || arrangement === kit.arrangement ? [] : [parse(arrangement).name]),
-    ...(page === undefined || page === kit.page ? [] : [page]),
+    ...(page === undefined || page === usualPage(kit, options) ? [] : [page]),
     ...(mode === 'static' ? [] : [mode]),
   ]
     .map((word) => `-${word}`)
@@ -265,12 +288,4 @@ function written(target: string, content: string | Uint8Array): WriteResult {
     const text = `cannot write to ${thrown.folder}: ${thrown.reason} (${target}); choose another with --out`;
     return { text, failed: true, isError: true };
   }
-}
-
-/** Size of the smallest type of a drawing that is fitted to a page, millimetres. */
-function smallestType(svg: string): number {
-  const [, across = ''] = /viewBox="\S+ \S+ (\S+) /.exec(svg) ?? [];
-  const [, millimetres = ''] = /width="([\d.]+)mm"/.exec(svg) ?? [];
-  const sizes = [...svg.matchAll(/font-size="([\d.]+)"/g)].map(([, size]) => Number(size));
-  return (Math.min(...sizes) * Number(millimetres)) / Number(across);
 }

@@ -5,7 +5,7 @@ import { solveLoads } from '../../src/analyse/index.ts';
 import { loadNotes, toneNotes } from '../../src/annotate/load-notes.ts';
 import { padsOf } from '../../src/annotate/pads.ts';
 import { valueNotes } from '../../src/annotate/value-notes.ts';
-import { colourName, describeSheet, stateLine, viewLine } from '../../src/annotate/words.ts';
+import { colourName, describeCards, describeJoints, stateLine, viewLine } from '../../src/annotate/words.ts';
 import type { Kit } from '../../src/describe/kit.ts';
 import { type Compact, makeCircuit, makeKit, mixedSet, sampleCircuit } from '../analyse/kits.ts';
 
@@ -252,16 +252,12 @@ describe('the sheet’s words', () => {
       meter: '',
     };
     const drawn = { part: {} as never, closed: [] };
-    expect(
-      describeSheet(
-        circuit,
-        [card, { ...card, joined: 'in series', switches: [drawn], rows: [row] }],
-        ['A.', 'B.'],
-      ),
-    ).toBe(
-      'A. B. Neck. Neck: DC load 250 kΩ, signal load 125 kΩ; Two: DC load 250 kΩ, signal load 125 kΩ, 3.0 dB down. ' +
-        'Position 2: Neck, in series. Neck: DC load 250 kΩ, signal load 125 kΩ. ' +
-        'Joints: wire from Neck hot to Vol lug 3; wire from Vol lug 2 to Out tip; wire from Neck ground to Out sleeve.',
+    expect(describeCards([card, { ...card, joined: 'in series', switches: [drawn], rows: [row] }])).toBe(
+      'Neck. Neck: DC load 250 kΩ, signal load 125 kΩ; Two: DC load 250 kΩ, signal load 125 kΩ, 3.0 dB down. ' +
+        'Position 2: Neck, in series. Neck: DC load 250 kΩ, signal load 125 kΩ.',
+    );
+    expect(describeJoints(circuit)).toBe(
+      'Joints: wire from Neck hot to Vol lug 3; wire from Vol lug 2 to Out tip; wire from Neck ground to Out sleeve.',
     );
   });
 });

@@ -144,3 +144,15 @@ it('takes a page format in capitals too', () => {
   expect([drawn.status, drawn.stderr]).toEqual([0, '']);
   expect(drawn.stdout).toContain('heron-ss-a4.svg');
 });
+
+it.each([
+  [['--only', 'card'], '“card” is not a piece; allowed: drawing, key, cards, checklist'],
+  [['--only', 'drawing,'], 'has an extra comma'],
+  [['--width', '100'], '“100” is not a width in whole CSS pixels; allowed: 240 to 4000'],
+  [['--width', '360.5'], 'is not a width in whole CSS pixels'],
+  [['--width', '360', '--page', 'a4'], 'cannot be used with option'],
+])('refuses %j in words', (options, words) => {
+  const refused = run('draw', 'samples/heron-ss.yaml', '--out', join(folder, 'none'), ...options);
+  expect(refused.status).toBe(2);
+  expect(refused.stderr).toContain(words);
+});

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Kit } from '../../src/describe/kit.ts';
 import { pageNames } from '../../src/files/layouts.ts';
-import { prepare, render, renderInline } from '../../src/pipeline.ts';
+import { prepare, render, renderInline, sheetsOf } from '../../src/pipeline.ts';
 import type { Arrangement } from '../../src/place/arrangement.ts';
 import { NoRouteError } from '../../src/place/place.ts';
 import { type DrawOptions, drawKits, type Outcome } from '../../src/publish/draw-kits.ts';
@@ -17,6 +17,7 @@ const drawer = {
   prepare: (kit: Kit, arrangement: Arrangement, options: object) =>
     prepare(kit, arrangement, { ...options, effort: { steps: 0, seed: 1 } }),
   render,
+  sheetsOf,
   renderInline,
 };
 
@@ -51,7 +52,11 @@ describe('draw', () => {
   });
 
   it.each([
-    [{ page: 'a5' }, 'wren-sh-a5.svg'],
+    [{ page: 'a4' }, 'wren-sh-a4.svg'],
+    [{ only: ['drawing'], theme: 'dark' }, 'wren-sh-drawing-dark.svg'],
+    [{ only: ['key', 'cards'], page: 'a5' }, 'wren-sh-key-cards-a5.svg'],
+    [{ width: 360 }, 'wren-sh-360px.svg'],
+    [{ step: '2', only: ['checklist'], width: 300 }, 'wren-sh-step-2-checklist-300px.svg'],
     [{ mode: 'inline', theme: 'dark' }, 'wren-sh-dark-inline.svg'],
     [{ arrangement: 'layouts/free-flow.yaml', page: 'letter' }, 'wren-sh-free-flow-letter.svg'],
     [{ arrangement: 'plate-row' }, 'wren-sh.svg'],
@@ -200,11 +205,36 @@ describe('draw', () => {
     expect(-y).toBeCloseTo(margin, 1);
   });
 
-  it('notes when the type becomes too small to read', async () => {
-    expect((await drawn({ page: 'a5' })).lines.join('\n')).toMatch(
-      /type on a5 is only 1\.\d mm high; at least 2 mm is readable/,
+  it('on a page too small for the whole has the cards on a second sheet, whose name is kept free', async () => {
+    const { texts, lines } = await drawn({ page: 'a5' });
+    expect([...texts.keys()].sort()).toEqual(['wren-sh-a5.svg', 'wren-sh-sheet-2-a5.svg']);
+    expect(lines.join('\n')).not.toContain('mm high');
+    const [first = '', second = ''] = texts.values();
+    expect([first, second].map((svg) => svg.includes('class="sl-card"'))).toEqual([false, true]);
+    expect(first).toContain('>Loads in each switch position: sheet 2.<');
+    expect(second).toContain('>Loads in each switch position: sheet 2 of 2.<');
+  });
+
+  it('says how large the type of a drawing is in a narrow column', async () => {
+    expect((await drawn({ width: 360 })).lines.join('\n')).toMatch(
+      /^note {6}wren-sh-360px: type in the drawing is [34]\.\d px high at this width; at least 11 px/m,
     );
-    expect((await drawn({ page: 'a4-landscape' })).lines.join('\n')).not.toContain('mm high');
+    expect((await drawn({ width: 360, only: ['key', 'cards'] })).lines.join('\n')).not.toContain('px high');
+    expect((await drawn({ width: 1200 })).lines.join('\n')).not.toContain('px high');
+  });
+
+  it('refuses a column too narrow for the cards, and pieces that there are not', async () => {
+    const narrow = await drawn({ width: 250 });
+    expect(narrow.failed).toBe(true);
+    expect(narrow.texts.size).toBe(0);
+    const [, least = ''] =
+      /--width 250 is too narrow for the load cards of this kit; at least (\d+)/.exec(narrow.lines.join()) ??
+      [];
+    expect((await drawn({ width: Number(least) - 1 })).failed).toBe(true);
+    expect((await drawn({ width: Number(least) })).failed).toBe(false);
+    expect((await drawn({ width: 250, only: ['drawing', 'key'] })).failed).toBe(false);
+    expect((await drawn({ only: ['checklist'] })).lines.join()).toContain('only a step has a checklist');
+    expect((await drawn({ only: ['cards'], step: '1' })).lines.join()).toContain('a step has no cards');
   });
 });
 

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readKit } from '../../src/checked.ts';
 import type { Prepared } from '../../src/draw/compose.ts';
-import { prepare, render, renderInline } from '../../src/pipeline.ts';
+import { prepare, render, renderInline, sheetsOf } from '../../src/pipeline.ts';
 import { NoRouteError, type PlaceOptions } from '../../src/place/place.ts';
 import { type DrawOptions, drawKits, type Outcome } from '../../src/publish/draw-kits.ts';
 import { pixelsAcross, svgToPng } from '../../src/publish/png.ts';
@@ -46,6 +46,7 @@ async function outcomes(
       arrangements.push(arrangement);
       return prepared;
     },
+    sheetsOf,
     render: (...args: Parameters<typeof render>) => {
       const { name } = render(...args);
       return { name, svg: drawing(name) };
@@ -176,8 +177,11 @@ describe('what comes of the drawings', () => {
     expect((await outcomes([noted], {}, () => svg)).diagnostics).toEqual([]);
   });
   it('a page too small for the type is noted with what the type would be, one at the limit is not', async () => {
-    const sized = (millimetres: number): string =>
-      svg.replace(/ width="\d+" height="\d+"/, ` width="${millimetres}mm" height="${millimetres}mm"`);
+    const [, wide, high] = (/viewBox="\S+ \S+ (\S+) (\S+)"/.exec(svg) ?? []).map(Number);
+    const sized = (millimetres: number): string => {
+      const tall = (millimetres * (high ?? 0)) / (wide ?? 1);
+      return svg.replace(/ width="\d+" height="\d+"/, ` width="${millimetres}mm" height="${tall}mm"`);
+    };
     const smallest = Math.min(...[...svg.matchAll(/font-size="([\d.]+)"/g)].map(([, size]) => Number(size)));
     const across = Number(/viewBox="\S+ \S+ (\S+) /.exec(svg)?.[1]);
     const at = async (type: number, page: string | undefined = 'a4') =>
@@ -235,7 +239,7 @@ describe('names', () => {
       for await (const one of drawKits(
         [robin],
         { out: folder, formats: ['svg'], mode: 'static', check: false },
-        { prepare: () => Promise.reject(thrown), render, renderInline },
+        { prepare: () => Promise.reject(thrown), sheetsOf, render, renderInline },
       ))
         return one;
       return undefined;

@@ -2,8 +2,10 @@
 import type { Container } from '@svgdotjs/svg.js';
 import type { Plot } from '../../annotate/plot.ts';
 import { textWidth } from '../../common/text.ts';
+import { headBlock, NO_CONTENTS } from '../blocks.ts';
 import { CARD_GAP } from '../cards.ts';
 import { EDGE, openSheet } from '../head.ts';
+import { writeLines } from '../lines.ts';
 import { type Theme, themes } from '../theme.ts';
 import { drawOverview, LEFT, leastField, namesWidth, overviewHeight } from './overview.ts';
 import { drawPanel, panelHeight, panelLevels, panelWidth } from './panel.ts';
@@ -34,7 +36,10 @@ export function drawPlot(root: Container, plot: Plot, theme: Theme = themes.ligh
   const width = inner + 2 * EDGE;
   const height = Math.ceil(top + rows * (tall + CARD_GAP) - CARD_GAP + EDGE);
 
-  const pen = openSheet(root, { id, title, description, lines, width, height }, theme);
+  const box = { x: 0, y: 0, width, height };
+  const pen = openSheet(root, { id, title, description, box, width, height }, theme);
+  const head = headBlock({ ...NO_CONTENTS, title, views: lines }, inner + 1).put(EDGE, EDGE).head ?? [];
+  writeLines(pen.group({ id: `${id}-head` }), head, theme);
   drawOverview(pen.group({ id: `${id}-all` }), plot, overview, theme);
   const levels = panelLevels(plot);
   states.forEach((_, i) => {

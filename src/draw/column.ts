@@ -1,0 +1,62 @@
+/** A sheet for a column of a web page: just so wide, its pieces one below the other, all type but the drawing's as large as on any sheet. */
+
+import { fine, round2 } from '../common/geometry.ts';
+import {
+  type Contents,
+  cardsBlock,
+  cardsWidth,
+  drawingBlock,
+  headBlock,
+  keyBlock,
+  type Layout,
+  NOTHING,
+  stacked,
+  workBlock,
+} from './blocks.ts';
+import { BESIDE_DRAWING } from './chips.ts';
+
+/** Between the column's edge and what stands in it, CSS pixels. */
+const SIDE = 12;
+/** Usual and smallest type beside the drawing, CSS pixels. */
+const [TYPE, LEAST_TYPE] = [12, 11] as const;
+/** Widths a column may have, CSS pixels. */
+export const [LEAST_WIDTH, MOST_WIDTH] = [240, 4000] as const;
+
+/** The least width in which nothing but the drawing has type under 11 pixels. */
+export const leastWidth = ({ cards }: Pick<Contents, 'cards'>): number =>
+  Math.max(LEAST_WIDTH, Math.ceil(cardsWidth(cards, 1) * (LEAST_TYPE / TYPE)) + 2 * SIDE);
+
+export function layOutColumn(contents: Contents, width: number): Layout {
+  const { drawing, cards } = contents;
+  const room = width - 2 * SIDE;
+  // One card wider than the room makes everything but the drawing a little smaller, so that all type is alike.
+  const small = Math.min(1, room / Math.max(1, cardsWidth(cards, 1)));
+  const inner = room / small;
+  const most = cards.findLastIndex((_, i) => cardsWidth(cards, i + 1) <= inner) + 1;
+  // The drawing takes the whole width where it is larger.
+  const fit = drawing ? Math.min(1, width / (drawing.width + 2 * BESIDE_DRAWING)) : small;
+  const all = stacked([
+    headBlock(contents, inner),
+    drawingBlock(contents, inner, fit / small),
+    keyBlock(contents, inner, false),
+    cards.length > 0 ? cardsBlock(contents, inner, Math.max(1, most)) : workBlock(contents, inner),
+  ]);
+  const side = SIDE / small;
+  // A drawing alone needs no more than its own margin.
+  const alone = drawing !== undefined && all.height === drawing.height * (fit / small);
+  const edge = alone ? (BESIDE_DRAWING * fit) / small : side;
+  const height = Math.ceil((all.height + 2 * edge) * small);
+  const scale = fine(small / fit);
+  const placed = { ...NOTHING, ...all.put(side, edge) };
+  return {
+    ...placed,
+    drawing: {
+      x: drawing ? round2((width / fit - drawing.width) / 2) : 0,
+      y: round2(placed.drawing.y * scale),
+    },
+    box: { x: 0, y: 0, width: round2(width / fit), height: round2(height / fit) },
+    width,
+    height,
+    scale,
+  };
+}
