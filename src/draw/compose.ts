@@ -9,11 +9,11 @@ import { describeSheet, type LineNotes, stateLine, viewLine } from '../annotate/
 import type { Circuit, State } from '../circuit/circuit.ts';
 import type { Hand } from '../describe/kit.ts';
 import { contactAt, isPickup } from '../parts/index.ts';
+import { hasCrossings } from '../place/openings.ts';
 import type { Placement } from '../place/placement.ts';
 import { flipped } from '../place/view.ts';
 import { drawingName, type Variant } from './drawing-name.ts';
 import type { Page } from './head.ts';
-import { hasCrossings } from './openings.ts';
 import type { Sheet } from './sheet.ts';
 import { type Theme, themes } from './theme.ts';
 import { type Emphasis, insulationOf } from './wires.ts';

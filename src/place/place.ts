@@ -9,6 +9,7 @@ import { PITCH, round2 } from '../common/geometry.ts';
 import type { Hand, Joint } from '../describe/kit.ts';
 import { outlineOf } from '../parts/index.ts';
 import type { Arrangement } from './arrangement.ts';
+import { clearCrossings } from './clear.ts';
 import { elkGraph, layOut } from './elk.ts';
 import { DEFAULT_EFFORT, type Effort } from './improve.ts';
 import { packed } from './pack.ts';
@@ -69,6 +70,7 @@ export async function place(
         ),
       );
   const reach = arrangement.seats.length > 0 ? 60 : 6;
+  let best: { readonly wiring: Wiring; readonly spoilt: number } | undefined;
   for (const between of SPREADS) {
     const by = 1 + (between - SPREADS[0]) / 10;
     const laid = seeds ?? packed(parts, kit.joints, PACKED + 2 * between);
@@ -81,8 +83,12 @@ export async function place(
     const wiring = many
       ? wiredOnce(settled, kit.joints)
       : search(settled, kit.joints, between, MARGIN, effort);
-    if (wiring) return finish(wiring.gridParts, wiring.result());
+    if (!wiring) continue;
+    const spoilt = many ? 0 : clearCrossings(wiring);
+    if (!best || spoilt < best.spoilt) best = { wiring, spoilt };
+    if (spoilt === 0) break;
   }
+  if (best) return finish(best.wiring.gridParts, best.wiring.result());
   throw new NoRouteError(`no way found for every wire of ${kit.id}`);
 }
 
