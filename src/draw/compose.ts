@@ -9,9 +9,10 @@ import { describeSheet, type LineNotes, stateLine, viewLine } from '../annotate/
 import type { Circuit, State } from '../circuit/circuit.ts';
 import type { Hand } from '../describe/kit.ts';
 import { contactAt, isPickup } from '../parts/index.ts';
-import { hasCrossings } from '../place/openings.ts';
+import { crossingsIn } from '../place/openings.ts';
 import type { Placement } from '../place/placement.ts';
 import { flipped } from '../place/view.ts';
+import { type BareLeg, bareLegs, bareLegText } from './bare-legs.ts';
 import { drawingName, type Variant } from './drawing-name.ts';
 import type { Page } from './head.ts';
 import type { Sheet } from './sheet.ts';
@@ -51,6 +52,7 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
     ...(step ? [] : [stateLine(kit, state?.positions, notesOn(placement, lines, theme))]).filter(
       (line) => line !== '',
     ),
+    ...(state ? [] : bareLegsOf(prepared, step)).map((one) => bareLegText(circuit, one)),
     ...(state ? [`${soundingText(circuit, state)} selected: signal path highlighted, the rest dimmed.`] : []),
   ];
   const pickups = kit.parts.filter(isPickup);
@@ -80,6 +82,10 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
   };
 }
 
+/** Bare legs to sleeve; in a step those that come with it. */
+const bareLegsOf = ({ circuit, placement }: Prepared, step: Step | undefined): readonly BareLeg[] =>
+  bareLegs(circuit, placement).filter(({ leg }) => !step || step.joints.includes(leg));
+
 /** What a drawing's lines need said, and nothing that it has not. */
 function notesOn({ wires }: Placement, lines: readonly Line[], theme: Theme): LineNotes {
   const signals = lines.filter(({ look }) => look === 'signal');
@@ -88,7 +94,7 @@ function notesOn({ wires }: Placement, lines: readonly Line[], theme: Theme): Li
   const tinted = signals.some((line) => insulationOf(line, theme).length === 0);
   const colours = insulated.length > 0 ? (tinted ? 'both' : 'insulation') : 'signal';
   return {
-    crossings: hasCrossings(wires),
+    crossings: crossingsIn(wires).length > 0,
     ...(theme.tintedCoils && wired.length > 0 ? { colours } : {}),
     letters: wires.some(({ joint }) => joint.colour !== undefined),
   };

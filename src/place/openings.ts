@@ -139,9 +139,9 @@ function neighbours(
 export const spoiltCrossings = (wires: readonly PlacedWire[]): readonly Crossing[] =>
   openingsOf(wires, (wire) => wire, new Set(wires.keys())).spoilt;
 
-/** Whether any wire runs across another. */
-export const hasCrossings = (wires: readonly PlacedWire[]): boolean =>
-  crossingsOf(wires, (wire) => wire, new Set(wires.keys())).length > 0;
+/** Every crossing of two wires. */
+export const crossingsIn = (wires: readonly PlacedWire[]): readonly Crossing[] =>
+  crossingsOf(wires, (wire) => wire, new Set(wires.keys()));
 
 function crossingsOf(
   wires: readonly PlacedWire[],
