@@ -46,9 +46,10 @@ function endsOf({ kit, joints }: Circuit, index: number): readonly [Joint['from'
   return part && componentOf(part) ? [from, to] : [to, from];
 }
 
-function acrossText(circuit: Circuit, { across }: BareLeg, name: (part: string) => string): string {
-  const [own] = endsOf(circuit, across);
-  return nth(circuit.joints, across).kind === 'jumper' ? 'a bare jumper' : `a bare leg of ${name(own.part)}`;
+function acrossText(circuit: Circuit, { leg, across }: BareLeg, name: (part: string) => string): string {
+  if (nth(circuit.joints, across).kind === 'jumper') return 'a bare jumper';
+  const [[own], [other]] = [endsOf(circuit, leg), endsOf(circuit, across)];
+  return own.part === other.part ? 'its other leg' : `a bare leg of ${name(other.part)}`;
 }
 
 /** The sentence of a drawing that says so. */

@@ -91,6 +91,8 @@ it('the drawing says so, in the step that adds them, and not where one position 
   const steps = [1, 2, 3, 4].filter((step) => render(prepared, { step }).svg.includes(SENTENCE));
   expect(steps).toHaveLength(1);
   expect(render(await laid([])).svg).not.toContain('Sleeve the leg');
+  expect(render(await laid([[3, 6]])).svg).toContain('First to Volume lug 3: it crosses its other leg.');
+  expect(render(await laid([[4, 7]])).svg).toContain('Second to Volume lug 2: it crosses its other leg.');
   expect(render(await laid([[3, 5]])).svg).toContain('to Volume lug 3: it crosses a bare jumper.');
 });
 
