@@ -13,7 +13,7 @@ import { clearCrossings } from './clear.ts';
 import { elkGraph, layOut } from './elk.ts';
 import { DEFAULT_EFFORT, type Effort } from './improve.ts';
 import { packed } from './pack.ts';
-import type { GridPart, Placement } from './placement.ts';
+import { type GridPart, type Placement, standing } from './placement.ts';
 import { search } from './search.ts';
 import { initialPlacement } from './seating.ts';
 import { apart, settle } from './settle.ts';
@@ -103,7 +103,7 @@ function finish(gridParts: readonly GridPart[], wired: Wired): Placement {
   const boxes = gridParts.map((gridPart) => {
     const frame = wired.frames.get(gridPart.part.name);
     const turned = gridPart.turn % 2 === 1;
-    const [w, h] = [gridPart.outline.width, gridPart.outline.height];
+    const { width: w, height: h } = standing(gridPart);
     return { x: frame?.x ?? 0, y: frame?.y ?? 0, width: turned ? h : w, height: turned ? w : h };
   });
   const points = wired.wires.flatMap((wire) => wire.points);
@@ -120,7 +120,7 @@ function finish(gridParts: readonly GridPart[], wired: Wired): Placement {
         ? [
             {
               part: gridPart.part,
-              outline: gridPart.outline,
+              outline: standing(gridPart),
               frame: { ...frame, x: frame.x - left, y: frame.y - top },
             },
           ]

@@ -8,7 +8,7 @@ import { must } from '../common/must.ts';
 import type { Joint } from '../describe/kit.ts';
 import { mayMirror } from '../parts/index.ts';
 import { extent, toSheet } from './frame.ts';
-import type { GridPart } from './placement.ts';
+import { type GridPart, standing } from './placement.ts';
 import { frameOf } from './wiring.ts';
 
 /** Grid units kept free between parts, for wires. */
@@ -164,7 +164,7 @@ function pullsOn(
 
 /** Middle of a lug, grid units, rounded. */
 export function lugCentre(gridPart: GridPart, lug: string): { x: number; y: number } {
-  const tag = gridPart.outline.lugs.find((candidate) => candidate.lug === lug)?.tag;
+  const tag = standing(gridPart).lugs.find((candidate) => candidate.lug === lug)?.tag;
   if (!tag) return { x: gridPart.column, y: gridPart.row };
   const p = toSheet(frameOf(gridPart, 0, 0), { x: tag.x + tag.width / 2, y: tag.y + tag.height / 2 });
   return { x: Math.round(p.x / PITCH), y: Math.round(p.y / PITCH) };

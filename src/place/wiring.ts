@@ -8,7 +8,7 @@ import type { Joint } from '../describe/kit.ts';
 import { is } from '../parts/index.ts';
 import type { Port } from '../parts/outline.ts';
 import { directionToSheet, extent, type Frame, rectToSheet, toSheet } from './frame.ts';
-import type { GridPart, PlacedWire } from './placement.ts';
+import { type GridPart, type PlacedWire, standing } from './placement.ts';
 import { type AccessPoint, type Direction, Grid, type RoutedPath, type RouteRequest } from './route/grid.ts';
 import { Router } from './route/route.ts';
 import { line, met } from './track.ts';
@@ -29,8 +29,8 @@ const bitsOf = (sides: number): number => [1, 2, 4, 8].filter((side) => (sides &
 export const frameOf = (gridPart: GridPart, left: number, top: number): Frame => ({
   x: (gridPart.column - left) * PITCH,
   y: (gridPart.row - top) * PITCH,
-  width: gridPart.outline.width,
-  height: gridPart.outline.height,
+  width: standing(gridPart).width,
+  height: standing(gridPart).height,
   turn: gridPart.turn,
   mirror: gridPart.mirror,
 });
@@ -227,8 +227,8 @@ export class Wiring {
   /** Puts a part on the grid (`by` 1) or takes it off (`by` −1). */
   #gridPart(gridPart: GridPart, by: 1 | -1): void {
     const frame = frameOf(gridPart, this.#left, this.#top);
-    for (const rect of gridPart.outline.blocked) block(this.#grid, rectToSheet(frame, rect), 0, by);
-    for (const lug of gridPart.outline.lugs) {
+    for (const rect of standing(gridPart).blocked) block(this.#grid, rectToSheet(frame, rect), 0, by);
+    for (const lug of standing(gridPart).lugs) {
       if (!lug.surface) block(this.#grid, rectToSheet(frame, lug.tag), LUG_CLEARANCE, by);
       const end = `${gridPart.part.name}.${lug.lug}`;
       const ports = lug.ports.map((port) => portToSheet(frame, port));
@@ -256,7 +256,7 @@ export class Wiring {
     if (!gridPart) return undefined;
     const frame = frameOf(gridPart, this.#left, this.#top);
     const strapTo = (own: string, other: string) => {
-      const strap = gridPart.outline.lugs.find(({ lug }) => lug === own)?.strap;
+      const strap = standing(gridPart).lugs.find(({ lug }) => lug === own)?.strap;
       return strap?.to === other ? strap : undefined;
     };
     const [ahead, back] = [strapTo(from.lug, to.lug), strapTo(to.lug, from.lug)];
