@@ -50,6 +50,8 @@ export interface NoteDetails {
     scaled: string;
   };
   'not-in-stock': { part: string; got: string; stock: readonly string[] };
+  /** A bare leg laid over what is bare too. */
+  'bare-legs-cross': { part: string; across: string; sleeving: string };
   'unusual-value': {
     what: string;
     got: string;
@@ -163,6 +165,11 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     warning(
       `${quote(d.part)} is ${d.got}, which is not in this kit’s stock`,
       `In stock: ${list(d.stock)}. Use one of these, or add ${d.got} to the stock; “solderleaf pad KIT” shows what each value does.`,
+    ),
+  'bare-legs-cross': (d) =>
+    note(
+      `where the parts stand in this drawing, a bare leg of ${quote(d.part)} crosses ${d.across}; the drawing says to sleeve it`,
+      `Add sleeving: ${d.sleeving} to ${quote(d.part)}, so that its steps say so too.`,
     ),
   'unusual-value': (d) =>
     note(

@@ -9,12 +9,13 @@ import { describeCards, describeJoints, type LineNotes, stateLine, viewLine } fr
 import type { Circuit, State } from '../circuit/circuit.ts';
 import type { Hand } from '../describe/kit.ts';
 import { contactAt, isPickup } from '../parts/index.ts';
+import { crossingsIn } from '../place/openings.ts';
 import type { Placement } from '../place/placement.ts';
 import { flipped } from '../place/view.ts';
+import { type BareLeg, bareLegs, bareLegText } from './bare-legs.ts';
 import { leastWidth } from './column.ts';
 import { drawingName, type Variant } from './drawing-name.ts';
 import type { Page } from './head.ts';
-import { hasCrossings } from './openings.ts';
 import { inOrder, type Piece, titleOf } from './pieces.ts';
 import { contentsOf, type Sheet } from './sheet.ts';
 import { planOf } from './sheets.ts';
@@ -58,6 +59,7 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
       ? []
       : [stateLine(kit, state?.positions, shows('drawing') ? notes : { ...notes, crossings: true })]
     ).filter((line) => line !== ''),
+    ...(state ? [] : bareLegsOf(prepared, step)).map((one) => bareLegText(circuit, one)),
     ...(state ? [`${soundingText(circuit, state)} selected: signal path highlighted, the rest dimmed.`] : []),
   ];
   const pickups = kit.parts.filter(isPickup);
@@ -114,6 +116,10 @@ export function wantedWidth(prepared: Prepared, aspect: Aspect): number | undefi
   return width < least ? least : undefined;
 }
 
+/** Bare legs to sleeve; in a step those that come with it. */
+const bareLegsOf = ({ circuit, placement }: Prepared, step: Step | undefined): readonly BareLeg[] =>
+  bareLegs(circuit, placement).filter(({ leg }) => !step || step.joints.includes(leg));
+
 /** What a drawing's lines need said, and nothing that it has not. */
 function notesOn({ wires }: Placement, lines: readonly Line[], theme: Theme): LineNotes {
   const signals = lines.filter(({ look }) => look === 'signal');
@@ -122,7 +128,7 @@ function notesOn({ wires }: Placement, lines: readonly Line[], theme: Theme): Li
   const tinted = signals.some((line) => insulationOf(line, theme).length === 0);
   const colours = insulated.length > 0 ? (tinted ? 'both' : 'insulation') : 'signal';
   return {
-    crossings: hasCrossings(wires),
+    crossings: crossingsIn(wires).length > 0,
     ...(theme.tintedCoils && wired.length > 0 ? { colours } : {}),
     letters: wires.some(({ joint }) => joint.colour !== undefined),
   };

@@ -37,8 +37,8 @@ export function drawPart(pen: Pen, placed: PlacedPart, look: Look): void {
   const closed = look.closed.get(part.name) ?? [];
   const coil = look.theme.tints[look.tints.get(part.name) ?? ''];
   const theme = look.theme.tintedCoils && coil !== undefined ? { ...look.theme, coil } : look.theme;
-  // A component is the same either way round, but its bands are read from the left.
-  const face = component ? pen.unmirrored() : pen;
+  // A component is the same either way round, but its bands are read from the left, or from the top.
+  const face = component ? pen.reading() : pen;
   for (const shape of faceOf(part, { outline, closed })) paintShape(face, shape, theme);
   labels(pen.still(), placed, look.theme, component ? look.theme.accent : look.theme.ink);
   if (!component) tags(pen, placed, look);

@@ -50,9 +50,9 @@ export class Pen {
     return new Pen(this.into.group().attr(attributes), this.#frame);
   }
 
-  /** A pen into the same group for what is alike on both sides, left for left. */
-  unmirrored(): Pen {
-    return new Pen(this.into, { ...this.#frame, mirror: false });
+  /** A pen into the same group for what is alike either way round, so that it is read from the left, or from the top. */
+  reading(): Pen {
+    return new Pen(this.into, { ...this.#frame, mirror: this.#frame.turn >= 2 });
   }
 
   /** A pen into the same group, in the coordinates of the sheet. */

@@ -209,8 +209,6 @@ export const LINE = {
   jumper: 4,
   bend: 6,
   bendRadius: 10,
-  /** Half of the opening left in the wire that runs below at a crossing. */
-  gap: 6,
 } as const;
 
 export const FONT = 'Inter, "Helvetica Neue", Arial, sans-serif';

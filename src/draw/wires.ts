@@ -5,9 +5,9 @@ import { contrast } from '../common/contrast.ts';
 import { type Point, round2 } from '../common/geometry.ts';
 import { nth } from '../common/must.ts';
 import type { Joint } from '../describe/kit.ts';
+import { between, OPENING, openingsOf } from '../place/openings.ts';
 import type { PlacedWire } from '../place/placement.ts';
 import { CLASS } from './classes.ts';
-import { between, openingsOf } from './openings.ts';
 import type { Pen } from './pen.ts';
 import { LINE, type Theme } from './theme.ts';
 
@@ -30,7 +30,7 @@ function wirePath(points: readonly Point[], gaps: readonly Point[]): string {
       .filter((gap) => between(before, p, gap))
       .sort((s, t) => (s.x - t.x) * ux + (s.y - t.y) * uy);
     for (const gap of on)
-      d += `L${round2(gap.x - ux * LINE.gap)} ${round2(gap.y - uy * LINE.gap)}M${round2(gap.x + ux * LINE.gap)} ${round2(gap.y + uy * LINE.gap)}`;
+      d += `L${round2(gap.x - ux * OPENING.half)} ${round2(gap.y - uy * OPENING.half)}M${round2(gap.x + ux * OPENING.half)} ${round2(gap.y + uy * OPENING.half)}`;
     if (!after) {
       d += `L${round2(p.x)} ${round2(p.y)}`;
       return;
@@ -41,7 +41,7 @@ function wirePath(points: readonly Point[], gaps: readonly Point[]): string {
       LINE.bendRadius,
       length(before, p) / 2,
       length(p, after) / 2,
-      ...open.map((gap) => length(gap, p) - LINE.gap),
+      ...open.map((gap) => length(gap, p) - OPENING.half),
     );
     const [vx, vy] = unit(p, after);
     d += `L${round2(p.x - ux * radius)} ${round2(p.y - uy * radius)}`;
@@ -183,7 +183,7 @@ export function drawWires(
   emphasis: readonly Emphasis[] = [],
 ): void {
   const there = wires.map((_, i) => i).filter((i) => emphasis[i] !== 'absent');
-  const gaps = openingsOf(wires, (wire) => heightOf(lines, wire), new Set(there));
+  const { of: gaps } = openingsOf(wires, (wire) => heightOf(lines, wire), new Set(there));
   const order = there.sort((a, b) => heightOf(lines, a) - heightOf(lines, b));
   for (const i of order) {
     const [wire, line] = [wires[i], lines[i]];

@@ -17,7 +17,7 @@ import { isRoleClass } from '../draw/ink-roles.ts';
 import { missingPiece } from '../draw/pieces.ts';
 import { themes } from '../draw/theme.ts';
 import { is, outlineOf } from '../parts/index.ts';
-import type { Outline } from '../parts/outline.ts';
+import { type Outline, outlineTurned } from '../parts/outline.ts';
 import { extent, type Frame, rectToSheet, type Turn } from '../place/frame.ts';
 import type { PlacedPart, PlacedWire, Placement } from '../place/placement.ts';
 import { flipped } from '../place/view.ts';
@@ -45,17 +45,24 @@ export function redrawFindings(drawing: Drawing, { circuit, loads }: Solved): re
     const drawn = drawAgain(drawing, { circuit, loads, hand: shown.hand }, shown, parts);
     return 'root' in drawn ? pictureFindings(drawing, drawn.root, kit).map((one) => one.finding) : [];
   }
-  const placed = (mirrored: ReadonlySet<string>): readonly PlacedPart[] =>
+  const stands = new Map(
+    kit.parts.map((part) => [
+      part.name,
+      standsIn(drawing, part.name, outlineOf(part, captions.get(part.name))),
+    ]),
+  );
+  /** Each part in the first way that fits, or where it is named in the one of that number. */
+  const placed = (ways: ReadonlyMap<string, number>): readonly PlacedPart[] =>
     kit.parts.flatMap((part) => {
-      const outline = outlineOf(part, captions.get(part.name));
-      const frame = frameIn(drawing, part.name, outline, mirrored.has(part.name));
-      return frame ? [{ part, frame, outline }] : [];
+      const all = stands.get(part.name) ?? [];
+      const one = all[ways.get(part.name) ?? 0] ?? all[0];
+      return one ? [{ part, ...one }] : [];
     });
   const again = (parts: readonly PlacedPart[]): ReturnType<typeof pictureFindings> => {
     const drawn = drawAgain(drawing, { circuit, loads, hand: shown.hand }, shown, parts);
     return 'root' in drawn ? pictureFindings(drawing, drawn.root, kit) : [];
   };
-  const first = placed(new Set());
+  const first = placed(new Map());
   // What is drawn again without a part is another picture; of one that is not drawn at all the joints' rules speak.
   if (first.length < kit.parts.length)
     return drawing.parts
@@ -69,19 +76,28 @@ export function redrawFindings(drawing: Drawing, { circuit, loads }: Solved): re
           what: 'has its lugs or its body out of place',
         }),
       );
-  const found = again(first);
-  // Which way round a resistor lies cannot be told from its legs; those that differ are tried the other way.
-  const turned = new Set(
-    found.flatMap(({ part }) => (part !== undefined && isSymmetric(drawing, part) ? [part] : [])),
-  );
-  const better = turned.size === 0 ? found : again(placed(turned));
-  const right = new Set([...turned].filter((part) => !better.some((one) => one.part === part)));
-  const last = right.size === turned.size ? better : again(placed(right));
-  return last.map((one) => one.finding);
+  let found = again(first);
+  const ways = new Map<string, number>();
+  // Which way round a resistor lies cannot be told from its legs, nor how a ground point from its lug; those that differ are
+  // tried the other ways.
+  for (let way = 1; way < WAYS; way++) {
+    const wrong = new Set(
+      found.flatMap(({ part }) =>
+        part !== undefined && (stands.get(part)?.length ?? 0) > way ? [part] : [],
+      ),
+    );
+    if (wrong.size === 0) break;
+    const next = again(placed(new Map([...ways, ...[...wrong].map((part) => [part, way] as const)])));
+    const right = [...wrong].filter((part) => !next.some((one) => one.part === part));
+    if (right.length === 0) continue;
+    for (const part of right) ways.set(part, way);
+    found = right.length === wrong.size ? next : again(placed(ways));
+  }
+  return found.map((one) => one.finding);
 }
 
-const isSymmetric = ({ parts }: Drawing, name: string): boolean =>
-  parts.some((part) => part.name === name && part.lugs.every((lug) => lug.is === 'leg'));
+/** Ways in which a part may stand whose lugs lie alike either way round. */
+const WAYS = 4;
 
 /** Whether the circuit has the state, the step and the pieces that a name speaks of. */
 const isThere = ({ state, step, only = [] }: Shown, circuit: Circuit): boolean =>
@@ -146,24 +162,30 @@ function pageOf({ page, scale, millimetres }: Drawing): Page | undefined {
 
 const TURNS: readonly Turn[] = [0, 1, 2, 3];
 
-/** The frame in which a part's lugs and body lie where the drawing has them. */
-function frameIn(
+/** Every way to stand in which a part's lugs and body lie where the drawing has them. */
+function standsIn(
   { parts, offset }: Drawing,
   name: string,
-  outline: Outline,
-  mirrored: boolean,
-): Frame | undefined {
+  unturned: Outline,
+): readonly Omit<PlacedPart, 'part'>[] {
   const drawn = parts.find((part) => part.name === name);
-  if (!drawn) return undefined;
-  const { width, height } = outline;
-  const frames = TURNS.flatMap((turn) =>
-    [mirrored, !mirrored].map((mirror): Frame => ({ x: 0, y: 0, width, height, turn, mirror })),
+  if (!drawn) return [];
+  return TURNS.flatMap((turn) =>
+    [false, true].flatMap((mirror) => {
+      const outline = outlineTurned(unturned, turn);
+      const { width, height } = outline;
+      const frame: Frame = { x: 0, y: 0, width, height, turn, mirror };
+      const at = fitOf(frame, outline, drawn);
+      return at
+        ? [
+            {
+              outline,
+              frame: { ...frame, x: Math.round(at.x - offset.x), y: Math.round(at.y - offset.y) },
+            },
+          ]
+        : [];
+    }),
   );
-  for (const frame of frames) {
-    const at = fitOf(frame, outline, drawn);
-    if (at) return { ...frame, x: Math.round(at.x - offset.x), y: Math.round(at.y - offset.y) };
-  }
-  return undefined;
 }
 
 /** How far a frame must be moved for its lugs and its body to lie where they are drawn; absent where the moves differ. */

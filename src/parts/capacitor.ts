@@ -14,7 +14,7 @@ interface Capacitor extends PartBase<'capacitor'> {
 }
 
 /** A capacitor's body is taller than a resistor's: a name with a tail must keep clear of it. */
-const BODY = { width: 44, height: 28, name: g(0.6) } as const;
+const BODY = { width: 44, height: 28, across: 36, name: g(0.6) } as const;
 const [A, B] = twoLegs;
 
 /**

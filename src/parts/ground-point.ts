@@ -14,6 +14,7 @@ export const groundPoint = definePart({
   what: 'ground point',
   is: ['ground-point'],
   mirrors: true,
+  turns: 'quarter',
   fields: {},
   build: (base): GroundPoint => base,
   lugs: LUGS,
@@ -22,8 +23,13 @@ export const groundPoint = definePart({
   face: (_, seen) => groundPointFace(seen),
 });
 
-function groundPointOutline(part: GroundPoint): Outline {
-  const columns = Math.max(5, Math.ceil((textWidth(part.label, TYPE.name, 'bold') + 46) / g(1)));
+function groundPointOutline({ label }: GroundPoint): Outline {
+  const text = textWidth(label, TYPE.name, 'bold');
+  return { ...lying(label, text), aside: upright(label, text) };
+}
+
+function lying(label: string, text: number): Outline {
+  const columns = Math.max(5, Math.ceil((text + 46) / g(1)));
   // The plate begins where its lug ends: with paper between them they would look apart.
   const body = { x: g(1) - 4, y: 0, width: g(columns) + 4, height: g(2) };
   const tag = around(g(0) + 2, g(1), 20, 20);
@@ -35,12 +41,27 @@ function groundPointOutline(part: GroundPoint): Outline {
     lugs: [{ lug: LUGS[0].name, tag, ports: tagPorts(tag, 0, 1, ['left', 'up', 'down']) }],
     labels: [
       {
-        text: part.label,
+        text: label,
         centre: { x: body.x + 18 + (body.width - 18) / 2, y: g(1) },
         size: TYPE.name,
         weight: 'bold',
       },
     ],
+  };
+}
+
+/** Turned by a quarter, before it is turned: its words behind the symbol, across the plate. */
+function upright(label: string, text: number): Outline {
+  const row = Math.max(2, Math.ceil((text / 2 + 12) / g(1)));
+  const body = { x: g(1) - 4, y: 0, width: g(4) + 4, height: g(2 * row) };
+  const tag = around(g(0) + 2, g(row), 20, 20);
+  return {
+    width: g(5),
+    height: g(2 * row),
+    body,
+    blocked: [body],
+    lugs: [{ lug: LUGS[0].name, tag, ports: tagPorts(tag, 0, row, ['left', 'up', 'down']) }],
+    labels: [{ text: label, centre: { x: body.x + 47, y: g(row) }, size: TYPE.name, weight: 'bold' }],
   };
 }
 

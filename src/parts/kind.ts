@@ -180,8 +180,8 @@ export interface Seen {
   readonly closed: readonly (readonly string[])[];
 }
 
-/** Half turns only, or quarters too. */
-export type Turning = 'halves' | 'quarters';
+/** Half turns only, or quarters too; or a quarter only, of what is the same on its head. */
+export type Turning = 'halves' | 'quarters' | 'quarter';
 
 /** The contract itself. `S` is what may be written, `P` what the rest of the program reads, `N` the names of the lugs. */
 export interface PartKind<

@@ -57,7 +57,13 @@ export interface Outline {
   readonly labels: readonly LabelSlot[];
   /** The labels of a part that lies on its side, about the same middle; as when it stands where left out. */
   readonly asideLabels?: readonly LabelSlot[];
+  /** The outline of a part turned by a quarter, before it is turned, where upright words need other room then. */
+  readonly aside?: Outline;
 }
+
+/** The outline of a part that is turned by so many quarters. */
+export const outlineTurned = (outline: Outline, turn: number): Outline =>
+  turn % 2 === 1 ? (outline.aside ?? outline) : outline;
 
 /** Middle of a lug's tag. */
 export function tagCentre(outline: Outline, lug: string): Point {

@@ -33,21 +33,35 @@ interface Body {
   /** Drawing units. */
   readonly width: number;
   readonly height: number;
+  /** Width of one that stands upright, where what is printed on it needs more. */
+  readonly across?: number;
   /** Height of the name above the body. */
   readonly name: number;
 }
 
-/** A component lying down: name above, value below, and below that what it does, where it does something. */
+/**
+ * Name, value, and what it does, where it does something. It may stand upright, and does where an arrangement seats it so; the kinds
+ * leave out `turns`, so that no search turns it: over 26 kits, free to stand upright, crossings fell from 5.0 to 4.7, but bends rose
+ * from 1.51 a wire to 1.55, detours from 1.16 to 1.20, and the time by a tenth.
+ */
 export function twoLegOutline(label: string, value: string, size: Body, caption?: string): Outline {
-  const lines: readonly Omit<LabelSlot, 'centre'>[] = [
+  const lines: readonly Line[] = [
     { text: label, size: TYPE.value, weight: 'bold' },
     { text: value, size: TYPE.value, weight: 'regular' },
     ...(caption === undefined ? [] : [{ text: caption, size: TYPE.value, weight: 'bold' } as const]),
   ];
   const text = Math.max(...lines.map((line) => textWidth(line.text, line.size, line.weight)));
+  const air = caption === undefined ? 36 : 52;
+  return { ...lying(lines, size, text + air), aside: upright(lines, size, text + air) };
+}
+
+type Line = Omit<LabelSlot, 'centre'>;
+
+/** Lying down: name above, the other lines below. */
+function lying(lines: readonly Line[], size: Body, text: number): Outline {
   // A caption stands in a box, which needs some air at its sides.
-  const columns = Math.max(6, Math.ceil((text + (caption === undefined ? 36 : 52)) / g(1)));
-  const rows = caption === undefined ? 4 : 5;
+  const columns = Math.max(6, Math.ceil(text / g(1)));
+  const rows = lines.length < 3 ? 4 : 5;
   const middle = g(columns / 2);
   const heights = [size.name, g(3.45), g(4.45)];
   return {
@@ -55,15 +69,42 @@ export function twoLegOutline(label: string, value: string, size: Body, caption?
     height: g(rows),
     body: around(middle, g(ROW), size.width, size.height),
     blocked: [{ x: g(1), y: 0, width: g(columns - 2), height: g(rows) }],
-    lugs: twoLegs.map(({ name: lug }, i) => {
-      const x = i * columns;
-      const tag = around(g(x) + (i === 0 ? LEG : -LEG), g(ROW), 10, 10);
-      // A leg's line begins on the leg itself, so that it bends as one piece of wire bends.
-      const via = { x: g(x), y: g(ROW) };
-      const spot = { x: g(x) + (i === 0 ? LEG : -LEG), y: g(ROW) };
-      const ports = tagPorts(tag, x, ROW, [i === 0 ? 'left' : 'right', 'up', 'down']);
-      return { lug, tag, ports: ports.map((port) => ({ ...port, spot, via })) };
-    }),
+    lugs: legs(columns, ROW),
     labels: lines.map((line, i) => ({ ...line, centre: { x: middle, y: nth(heights, i) } })),
   };
+}
+
+/** Columns from leg to leg of a component that stands upright; its words stand beside it and do not count. */
+const UPRIGHT = 6;
+/** From one line beside it to the next. */
+const LINE_HEIGHT = 16;
+
+/** Standing upright, before it is turned: all lines beside the body, one below the other once it is turned. */
+function upright(lines: readonly Line[], size: Body, text: number): Outline {
+  // Wider than when it lies: what is printed on a body stands across it.
+  const across = size.across ?? size.height;
+  const row = Math.ceil((text + across / 2) / g(1));
+  const rows = row + 2;
+  const middle = g(UPRIGHT / 2);
+  const first = text / 2 - ((lines.length - 1) / 2) * LINE_HEIGHT;
+  return {
+    width: g(UPRIGHT),
+    height: g(rows),
+    body: around(middle, g(row), size.width, across),
+    blocked: [{ x: g(1), y: 0, width: g(UPRIGHT - 2), height: g(rows) }],
+    lugs: legs(UPRIGHT, row),
+    labels: lines.map((line, i) => ({ ...line, centre: { x: middle, y: first + i * LINE_HEIGHT } })),
+  };
+}
+
+function legs(columns: number, row: number): Outline['lugs'] {
+  return twoLegs.map(({ name: lug }, i) => {
+    const x = i * columns;
+    const tag = around(g(x) + (i === 0 ? LEG : -LEG), g(row), 10, 10);
+    // A leg's line begins on the leg itself, so that it bends as one piece of wire bends.
+    const via = { x: g(x), y: g(row) };
+    const spot = { x: g(x) + (i === 0 ? LEG : -LEG), y: g(row) };
+    const ports = tagPorts(tag, x, row, [i === 0 ? 'left' : 'right', 'up', 'down']);
+    return { lug, tag, ports: ports.map((port) => ({ ...port, spot, via })) };
+  });
 }

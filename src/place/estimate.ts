@@ -8,7 +8,7 @@ import { PITCH } from '../common/geometry.ts';
 import { nth } from '../common/must.ts';
 import type { Joint } from '../describe/kit.ts';
 import { directionToSheet, toSheet } from './frame.ts';
-import type { GridPart } from './placement.ts';
+import { type GridPart, standing } from './placement.ts';
 import { leastBends } from './route/bends.ts';
 import { legExcess } from './route/route.ts';
 import { type Box, boxOf } from './settle.ts';
@@ -215,7 +215,7 @@ export class Estimate {
     const known = this.#ways[key];
     if (known) return known;
     const frame = frameOf({ ...gridPart, column: 0, row: 0 }, 0, 0);
-    const ports = gridPart.outline.lugs.find((one) => one.lug === this.#lugs[lug])?.ports ?? [];
+    const ports = standing(gridPart).lugs.find((one) => one.lug === this.#lugs[lug])?.ports ?? [];
     const ways = Int32Array.from(
       ports.flatMap(({ node, inward, price = 0 }) => {
         const p = toSheet(frame, node);

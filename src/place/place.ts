@@ -9,10 +9,11 @@ import { PITCH, round2 } from '../common/geometry.ts';
 import type { Hand, Joint } from '../describe/kit.ts';
 import { outlineOf } from '../parts/index.ts';
 import type { Arrangement } from './arrangement.ts';
+import { clearCrossings } from './clear.ts';
 import { elkGraph, layOut } from './elk.ts';
 import { DEFAULT_EFFORT, type Effort } from './improve.ts';
 import { packed } from './pack.ts';
-import type { GridPart, Placement } from './placement.ts';
+import { type GridPart, type Placement, standing } from './placement.ts';
 import { search } from './search.ts';
 import { initialPlacement } from './seating.ts';
 import { apart, settle } from './settle.ts';
@@ -69,6 +70,7 @@ export async function place(
         ),
       );
   const reach = arrangement.seats.length > 0 ? 60 : 6;
+  let best: { readonly wiring: Wiring; readonly spoilt: number } | undefined;
   for (const between of SPREADS) {
     const by = 1 + (between - SPREADS[0]) / 10;
     const laid = seeds ?? packed(parts, kit.joints, PACKED + 2 * between);
@@ -81,8 +83,12 @@ export async function place(
     const wiring = many
       ? wiredOnce(settled, kit.joints)
       : search(settled, kit.joints, between, MARGIN, effort);
-    if (wiring) return finish(wiring.gridParts, wiring.result());
+    if (!wiring) continue;
+    const spoilt = many ? 0 : clearCrossings(wiring);
+    if (!best || spoilt < best.spoilt) best = { wiring, spoilt };
+    if (spoilt === 0) break;
   }
+  if (best) return finish(best.wiring.gridParts, best.wiring.result());
   throw new NoRouteError(`no way found for every wire of ${kit.id}`);
 }
 
@@ -97,7 +103,7 @@ function finish(gridParts: readonly GridPart[], wired: Wired): Placement {
   const boxes = gridParts.map((gridPart) => {
     const frame = wired.frames.get(gridPart.part.name);
     const turned = gridPart.turn % 2 === 1;
-    const [w, h] = [gridPart.outline.width, gridPart.outline.height];
+    const { width: w, height: h } = standing(gridPart);
     return { x: frame?.x ?? 0, y: frame?.y ?? 0, width: turned ? h : w, height: turned ? w : h };
   });
   const points = wired.wires.flatMap((wire) => wire.points);
@@ -114,7 +120,7 @@ function finish(gridParts: readonly GridPart[], wired: Wired): Placement {
         ? [
             {
               part: gridPart.part,
-              outline: gridPart.outline,
+              outline: standing(gridPart),
               frame: { ...frame, x: frame.x - left, y: frame.y - top },
             },
           ]

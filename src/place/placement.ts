@@ -2,7 +2,7 @@
 import type { Point } from '../common/geometry.ts';
 import type { Joint } from '../describe/kit.ts';
 import { orientationsOf, type Part } from '../parts/index.ts';
-import type { Outline } from '../parts/outline.ts';
+import { type Outline, outlineTurned } from '../parts/outline.ts';
 import type { Frame } from './frame.ts';
 
 export interface PlacedPart {
@@ -30,6 +30,7 @@ export interface Placement {
 /** A part on the grid, while places are still being chosen. Column and row of its top left corner. */
 export interface GridPart {
   readonly part: Part;
+  /** As the part is when it is not turned; see `standing`. */
   readonly outline: Outline;
   readonly column: number;
   readonly row: number;
@@ -46,3 +47,6 @@ export const looseOnes = (gridParts: readonly GridPart[]): readonly number[] =>
   gridParts.flatMap(({ part, fixed, turnable }, i) =>
     !fixed || (turnable && orientationsOf(part).length > 1) ? [i] : [],
   );
+
+/** The outline of a part the way it is turned. */
+export const standing = ({ outline, turn }: GridPart): Outline => outlineTurned(outline, turn);

@@ -1,7 +1,7 @@
 /** Where every part stands to begin with: on its seat where the arrangement has one, else where the layered layout puts it. */
 import { PITCH } from '../common/geometry.ts';
 import type { Hand } from '../describe/kit.ts';
-import { isPickup, mayMirror, type Part, seatOf } from '../parts/index.ts';
+import { is, isPickup, mayMirror, type Orientation, type Part, seatOf } from '../parts/index.ts';
 import type { Outline } from '../parts/outline.ts';
 import type { Arrangement } from './arrangement.ts';
 import type { GridPart } from './placement.ts';
@@ -98,6 +98,10 @@ function otherHand(gridPart: GridPart): GridPart {
   };
 }
 
+/** A component on its head is one with its legs exchanged, and has its words below its name. */
+const standingOf = (part: Part, { turn, mirror }: Orientation): Orientation =>
+  is(part, 'component') && turn === 2 ? { turn: 0, mirror: !mirror } : { turn, mirror };
+
 type Seat = Pick<GridPart, 'column' | 'row' | 'turn' | 'mirror' | 'turnable'>;
 
 function seatsOf(parts: readonly Part[], arrangement: Arrangement): ReadonlyMap<string, Seat> {
@@ -111,8 +115,7 @@ function seatsOf(parts: readonly Part[], arrangement: Arrangement): ReadonlyMap<
         taken.set(part.name, {
           column: seat.at[0] + nth * seat.step[0] + row * (seat.wrap?.step[0] ?? 0),
           row: seat.at[1] + nth * seat.step[1] + row * (seat.wrap?.step[1] ?? 0),
-          turn: seat.turn ?? 0,
-          mirror: seat.mirror ?? false,
+          ...standingOf(part, { turn: seat.turn ?? 0, mirror: seat.mirror ?? false }),
           turnable: seat.turn === undefined && seat.mirror === undefined,
         });
       });

@@ -8,7 +8,7 @@ import { must } from '../common/must.ts';
 import type { Joint } from '../describe/kit.ts';
 import { mayMirror } from '../parts/index.ts';
 import { toSheet } from './frame.ts';
-import type { GridPart } from './placement.ts';
+import { type GridPart, standing } from './placement.ts';
 import { frameOf } from './wiring.ts';
 
 /** Grid units kept free between parts, for wires. */
@@ -23,7 +23,9 @@ export interface Box {
   readonly y1: number;
 }
 
-export function boxOf({ outline, column, row, turn }: GridPart): Box {
+export function boxOf(gridPart: GridPart): Box {
+  const { column, row, turn } = gridPart;
+  const outline = standing(gridPart);
   const lying = turn % 2 === 1;
   const width = (lying ? outline.height : outline.width) / PITCH;
   const height = (lying ? outline.width : outline.height) / PITCH;
@@ -161,7 +163,7 @@ function pullsOn(
 
 /** Middle of a lug, grid units, rounded. */
 export function lugCentre(gridPart: GridPart, lug: string): { x: number; y: number } {
-  const tag = gridPart.outline.lugs.find((candidate) => candidate.lug === lug)?.tag;
+  const tag = standing(gridPart).lugs.find((candidate) => candidate.lug === lug)?.tag;
   if (!tag) return { x: gridPart.column, y: gridPart.row };
   const p = toSheet(frameOf(gridPart, 0, 0), { x: tag.x + tag.width / 2, y: tag.y + tag.height / 2 });
   return { x: Math.round(p.x / PITCH), y: Math.round(p.y / PITCH) };

@@ -8,9 +8,10 @@ import type { Joint } from '../describe/kit.ts';
 import { is } from '../parts/index.ts';
 import type { Port } from '../parts/outline.ts';
 import { directionToSheet, extent, type Frame, rectToSheet, toSheet } from './frame.ts';
-import type { GridPart, PlacedWire } from './placement.ts';
+import { type GridPart, type PlacedWire, standing } from './placement.ts';
 import { type AccessPoint, type Direction, Grid, type RoutedPath, type RouteRequest } from './route/grid.ts';
 import { Router } from './route/route.ts';
+import { line, met } from './track.ts';
 
 /** No wire's centre line comes nearer to a lug than this, drawing units. */
 const LUG_CLEARANCE = 6;
@@ -34,8 +35,8 @@ const bitsOf = (sides: number): number => [1, 2, 4, 8].filter((side) => (sides &
 export const frameOf = (gridPart: GridPart, left: number, top: number): Frame => ({
   x: (gridPart.column - left) * PITCH,
   y: (gridPart.row - top) * PITCH,
-  width: gridPart.outline.width,
-  height: gridPart.outline.height,
+  width: standing(gridPart).width,
+  height: standing(gridPart).height,
   turn: gridPart.turn,
   mirror: gridPart.mirror,
 });
@@ -181,6 +182,14 @@ export class Wiring {
     return this.#router.reroute(tasks, which, most);
   }
 
+  /** Lays the wire of a joint once more, off some points; see `route/route.ts`. */
+  relay(wire: number, off: readonly Point[]): boolean {
+    return this.#router.relay(
+      this.#ways.indexOf(wire),
+      off.map((p) => this.#nodeOf(p)),
+    );
+  }
+
   /** The wires as lines. */
   result(): Wired {
     const frames = new Map(
@@ -244,8 +253,8 @@ export class Wiring {
   /** Puts a part on the grid (`by` 1) or takes it off (`by` −1). */
   #gridPart(gridPart: GridPart, by: 1 | -1): void {
     const frame = frameOf(gridPart, this.#left, this.#top);
-    for (const rect of gridPart.outline.blocked) block(this.#grid, rectToSheet(frame, rect), 0, by);
-    for (const lug of gridPart.outline.lugs) {
+    for (const rect of standing(gridPart).blocked) block(this.#grid, rectToSheet(frame, rect), 0, by);
+    for (const lug of standing(gridPart).lugs) {
       if (!lug.surface) block(this.#grid, rectToSheet(frame, lug.tag), LUG_CLEARANCE, by);
       const end = `${gridPart.part.name}.${lug.lug}`;
       const ports = lug.ports.map((port) => portToSheet(frame, port));
@@ -273,7 +282,7 @@ export class Wiring {
     if (!gridPart) return undefined;
     const frame = frameOf(gridPart, this.#left, this.#top);
     const strapTo = (own: string, other: string) => {
-      const strap = gridPart.outline.lugs.find(({ lug }) => lug === own)?.strap;
+      const strap = standing(gridPart).lugs.find(({ lug }) => lug === own)?.strap;
       return strap?.to === other ? strap : undefined;
     };
     const [ahead, back] = [strapTo(from.lug, to.lug), strapTo(to.lug, from.lug)];
@@ -300,10 +309,6 @@ export function endsOf(joints: readonly Joint[]): ReadonlyMap<string, number> {
   return ends;
 }
 
-/** Where several joints meet, none runs over the corner to the spot: they would lie on one another there. */
-const met = (port: Port | undefined, several: boolean): Port | undefined =>
-  port?.via && several ? { node: port.node, inward: port.inward, spot: port.via } : port;
-
 const portToSheet = (frame: Frame, port: Port): Port => ({
   node: toSheet(frame, port.node),
   inward: directionToSheet(frame, port.inward),
@@ -321,22 +326,4 @@ function block(grid: Grid, rect: Rect, clearance: number, by: 1 | -1): void {
   const [y0, y1] = [Math.ceil((rect.y - near) / PITCH), Math.floor((rect.y + rect.height + near) / PITCH)];
   for (let y = Math.max(0, y0); y <= Math.min(grid.rows - 1, y1); y++)
     for (let x = Math.max(0, x0); x <= Math.min(grid.columns - 1, x1); x++) grid.close(grid.node(x, y), by);
-}
-
-/** A track's corners, from spot to spot. */
-function line(grid: Grid, track: RoutedPath, from: Port | undefined, to: Port | undefined): readonly Point[] {
-  const path = [
-    ...(from ? [from.spot] : []),
-    ...(from?.via ? [from.via] : []),
-    ...track.nodes.map((node) => ({
-      x: (node % grid.columns) * PITCH,
-      y: Math.floor(node / grid.columns) * PITCH,
-    })),
-    ...(to?.via ? [to.via] : []),
-    ...(to ? [to.spot] : []),
-  ];
-  return path.filter((p, i) => {
-    const [a, b] = [path[i - 1], path[i + 1]];
-    return !a || !b || !((a.x === p.x && p.x === b.x) || (a.y === p.y && p.y === b.y));
-  });
 }

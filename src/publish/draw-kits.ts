@@ -6,6 +6,7 @@ import { nth } from '../common/must.ts';
 import { type Diagnostic, type Problem, problem } from '../common/problem.ts';
 import { toDiagnostics } from '../describe/diagnostics.ts';
 import type { Hand, Kit } from '../describe/kit.ts';
+import { bareLegNotes } from '../draw/bare-legs.ts';
 import { type Aspect, type Prepared, wantedWidth } from '../draw/compose.ts';
 import { drawingName } from '../draw/drawing-name.ts';
 import { isForeign } from '../files/foreign.ts';
@@ -207,7 +208,8 @@ async function drawPlan(plan: Plan, options: DrawOptions, drawer: Drawer): Promi
   const warnings = toDiagnostics(notesOf(prepared.circuit, prepared.loads), loaded.source).filter(
     ({ severity }) => severity === 'warning',
   );
-  const diagnostics = [...loaded.diagnostics, ...warnings, ...proofs];
+  const legs = toDiagnostics(bareLegNotes(prepared.circuit, prepared.placement), loaded.source);
+  const diagnostics = [...loaded.diagnostics, ...warnings, ...legs, ...proofs];
   if (proofs.some(({ severity }) => severity === 'error'))
     return { file, diagnostics, lines: [], errorLines: [], failed: true };
   const lines: string[] = [];

@@ -76,6 +76,7 @@ test('the samples show nearly every error of a description there is', () => {
     'case-not-grounded',
     'case-on-signal',
     'unusual-value',
+    'bare-legs-cross',
     'kit-id-taken',
     'bad-arrangement',
   ];

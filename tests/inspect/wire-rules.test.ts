@@ -58,9 +58,16 @@ describe('two wires', () => {
       expect(gaps([31.9])).toEqual(['gap-at-end']);
       expect(gaps([178.1])).toEqual(['gap-at-end']);
     });
-    it('ten between a gap and a corner', () => {
-      expect(gaps([184], 'L200 150')).toEqual([]);
-      expect(gaps([184.1], 'L200 150')).toEqual(['gap-at-corner']);
+    it('twelve between a gap and a corner, before it and behind it', () => {
+      expect(gaps([182], 'L200 150')).toEqual([]);
+      expect(gaps([182.1], 'L200 150')).toEqual(['gap-at-corner']);
+      const behind = (y: number): readonly string[] =>
+        rules(
+          wire(1, way(`M10 50L200 50L200 ${y - 6}M200 ${y + 6}L200 200`)) +
+            wire(2, way(`M150 ${y}L250 ${y}`)),
+        );
+      expect(behind(68)).toEqual([]);
+      expect(behind(67.9)).toEqual(['gap-at-corner']);
     });
     it('twelve between two gaps', () => {
       expect(gaps([100, 124])).toEqual([]);

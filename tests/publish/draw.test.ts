@@ -36,6 +36,25 @@ async function drawn(options: Partial<DrawOptions>) {
   return { ...outcome, texts };
 }
 
+it('a note says which bare leg to sleeve where two cross, as these do without a search, and else there is none', async () => {
+  const out = mkdtempSync(join(tmpdir(), 'solderleaf-'));
+  const all = { out, formats: ['svg'], mode: 'static', check: false } as const;
+  const kit = 'tests/bench/kits/h-push-pull-bleed.yaml';
+  const notes = async (arrangement: string) =>
+    (await outcomesOf([kit], { ...all, arrangement }))[0]?.diagnostics.filter(
+      ({ code }) => code === 'bare-legs-cross',
+    );
+  const [note, ...more] = (await notes('cavity-2x2')) ?? [];
+  expect(more).toEqual([]);
+  expect(note?.severity).toBe('note');
+  expect(note?.place.excerpt).toContain('leg:');
+  expect(note?.message).toMatch(/a bare leg of “.+” crosses its other leg/);
+  expect(readdirSync(out).map((name) => readFileSync(join(out, name), 'utf8'))[0]).toMatch(
+    /Sleeve the leg of .+: it crosses its other leg\./,
+  );
+  expect(await notes('free-flow')).toEqual([]);
+});
+
 describe('draw', () => {
   it.each([
     [{}, ['wren-sh.svg']],

@@ -1,8 +1,9 @@
 /** Parts that are turned by quarters or halves, from either side: still what they are. Source: the handbook, “Parts”. */
 import { describe, expect, it } from 'vitest';
+import { inspect } from '../../src/inspect/index.ts';
 import { prepare, render } from '../../src/pipeline.ts';
 import { arrangementSchema } from '../../src/place/arrangement.ts';
-import { sample } from './draw.ts';
+import { described, sample } from './draw.ts';
 import { jointErrors, type Part, type Point, read } from './reader.ts';
 
 const views = ['solder-side', 'component-side'] as const;
@@ -86,4 +87,127 @@ describe.each(views)('from the %s', (view) => {
       },
     );
   });
+});
+
+/** A resistor of 470 kΩ ±5 %, a capacitor of 22 nF and a ground point. */
+const small = described({
+  kit: 'small-parts',
+  title: 'Small parts, turned',
+  parts: {
+    neck: { kind: 'single-coil' },
+    volume: { kind: 'pot', value: '250k', taper: 'log' },
+    pad: { kind: 'resistor', value: '470k', label: 'Long pad resistor' },
+    bleed: { kind: 'capacitor', value: '22n', label: 'Cap' },
+    output: { kind: 'jack' },
+    strings: { kind: 'ground-point', label: 'String ground' },
+  },
+  joints: [
+    { wire: 'neck.hot > volume.3' },
+    { wire: 'neck.ground > volume.case' },
+    { leg: 'pad.1 > volume.3' },
+    { leg: 'pad.2 > volume.2' },
+    { leg: 'bleed.1 > volume.2' },
+    { leg: 'bleed.2 > volume.case' },
+    { wire: 'volume.2 > output.tip' },
+    { wire: 'output.sleeve > volume.case' },
+    { wire: 'strings.1 > volume.case' },
+    { bend: 'volume.1 > volume.case' },
+  ],
+});
+
+const smallTurned = (turn: number, mirror: boolean) =>
+  arrangementSchema.parse({
+    arrangement: 'turned',
+    about: 'Components and ground points turned.',
+    seats: [
+      { seat: 'component', at: [0, 0], step: [0, 16], turn, mirror },
+      { seat: 'ground-point', at: [0, 40], turn, mirror },
+    ],
+  });
+
+const boxOfText = ({ middle, wide, y, size }: Part['texts'][number]) => ({
+  left: middle - wide / 2,
+  right: middle + wide / 2,
+  top: y - 0.72 * size,
+  bottom: y,
+});
+
+describe.each(views)('small parts from the %s', (view) => {
+  describe.each([0, 1, 2, 3])('by %i quarters', (turn) => {
+    it.each([false, true])(
+      'mirror %s: bands from left or top, words upright and in order',
+      async (mirror) => {
+        const prepared = await prepare(small, smallTurned(turn, mirror), { effort: { steps: 0, seed: 1 } });
+        const { svg } = render(prepared, { view });
+        expect(inspect(svg, small)).toEqual([]);
+        const drawing = read(svg);
+        expect(jointErrors(drawing, small)).toEqual([]);
+        const isUpright = turn % 2 === 1;
+        for (const name of ['pad', 'bleed']) {
+          const part = drawing.parts.find((one) => one.name === name);
+          if (!part) throw new Error(name);
+          const [a, b] = part.legs;
+          expect(a && b && (isUpright ? a.x === b.x : a.y === b.y), name).toBe(true);
+          const body = part.rects.reduce((most, one) => (one.w * one.h > most.w * most.h ? one : most));
+          expect(body.h > body.w, name).toBe(isUpright);
+          const words = part.texts
+            .filter(({ words }) => words !== '223')
+            .sort((one, other) => one.y - other.y);
+          expect(words.map((one) => one.words)).toEqual(
+            name === 'pad' ? ['Long pad resistor', '470 kΩ'] : ['Cap', '22 nF'],
+          );
+          const [first, second] = words.map(boxOfText);
+          if (!first || !second) throw new Error('no words');
+          expect(first.bottom).toBeLessThan(second.top);
+          if (isUpright) {
+            // All on one side of the body, between its legs' ends.
+            const sides = [first, second].map(({ left, right }) =>
+              left > body.x + body.w ? 'right' : right < body.x ? 'left' : 'over',
+            );
+            expect(sides).toEqual(
+              (turn === 1) === (view === 'solder-side') ? ['right', 'right'] : ['left', 'left'],
+            );
+          } else {
+            expect(first.bottom).toBeLessThan(body.y);
+            expect(second.top).toBeGreaterThan(body.y + body.h);
+          }
+          const along = ({ x, y }: Point): number => (isUpright ? y : x);
+          const bands = part.rects
+            .filter(({ w, h }) => Math.min(w, h) < 8 && Math.max(w, h) > 10)
+            .sort((one, other) => along(one) - along(other));
+          if (name === 'bleed') continue;
+          const [yellow, violet, again, gold] = bands.map(({ fill }) => fill);
+          expect(bands).toHaveLength(4);
+          expect(yellow).toBe(again);
+          expect(new Set([yellow, violet, gold]).size).toBe(3);
+          const at = bands.map(along);
+          expect((at[3] ?? 0) - (at[2] ?? 0)).toBeGreaterThan((at[1] ?? 0) - (at[0] ?? 0) + 2);
+        }
+        const print = drawing.parts
+          .find((one) => one.name === 'bleed')
+          ?.texts.find(({ words }) => words === '223');
+        expect(print).toBeDefined();
+        const point = drawing.parts.find(({ name }) => name === 'strings');
+        const tag = point?.tags[0]?.box;
+        const word = point?.texts.find(({ words }) => words === 'String ground');
+        if (!tag || !word) throw new Error('no ground point');
+        // Its lug on the left, or where that comes to: mirrored, turned, and seen from behind.
+        let [x, y] = [mirror ? 1 : -1, 0];
+        for (let i = 0; i < turn; i++) [x, y] = [-y, x];
+        if (view === 'component-side') x = -x;
+        const off = { x: middleOf(tag).x - word.middle, y: middleOf(tag).y - (word.y - 0.36 * word.size) };
+        const signs = [off.x, off.y].map((by) => Math.sign(Math.round(by)));
+        expect(Math.abs((signs[0] ?? 9) - x) + Math.abs((signs[1] ?? 9) - y)).toBe(0);
+      },
+    );
+  });
+});
+
+it('a padding resistor has its caption clear of it however it is turned, in a drawing without a finding', async () => {
+  const kit = sample('wren-sh');
+  for (const turn of [0, 1, 2, 3])
+    for (const view of views) {
+      const prepared = await prepare(kit, smallTurned(turn, false), { effort: { steps: 0, seed: 1 } });
+      expect(inspect(render(prepared, { view }).svg, kit)).toEqual([]);
+    }
 });

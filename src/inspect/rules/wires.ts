@@ -29,8 +29,8 @@ const GAP = 10;
 const CLEARANCE = 6;
 /** How far inside a case's edge a wire soldered to it may reach: its solder joint lies on the rim. */
 const DEPTH = 12;
-/** Least of a wire to be seen between a gap and its end, a corner (a grid step from the gap's middle), another gap; half of a gap. */
-const SEEN = { end: 16, corner: 10, stub: 12 } as const;
+/** Least of a wire to be seen between a gap and its end, a corner, another gap; half of a gap. */
+const SEEN = { end: 16, corner: 12, stub: 12 } as const;
 const HALF_GAP = 6;
 /** Less than what drawings are rounded to. */
 const TOUCH = 0.5;

@@ -19,6 +19,8 @@ const FEW: WireCosts = { step: 2, bend: 10, crossing: 90, closeCrossing: 80, hoo
 const MANY: WireCosts = { ...FEW, crossing: 10, closeCrossing: 5, overestimate: 0 };
 /** Where nothing else fits. */
 const CROSSING_FREELY = { crossing: 24, closeCrossing: 12, hook: 6 } as const;
+/** For a wire that is to be seen well where it crosses others, whatever else that takes. */
+const CROSSING_CLEARLY = { closeCrossing: 200, hook: 200 } as const;
 /** Rounds of laying again before the placement is judged too tight, and before a step of the search is: another comes. */
 const ROUNDS = 40;
 const FEW_ROUNDS = 8;
@@ -102,6 +104,21 @@ export class Router {
   refine(passes: number): void {
     const order = [...this.#shortFirst(this.#requests.map((_, i) => i))].reverse();
     for (let pass = 0; pass < passes; pass++) for (const i of order) this.#better(i);
+  }
+
+  /** Lays a wire once more, off some nodes and with no bend beside a crossing; false where there is no such way. */
+  relay(i: number, off: readonly number[]): boolean {
+    const task = this.#requests[i];
+    if (!task) return false;
+    this.#ripUp(i);
+    for (const node of off) this.#grid.close(node, 1);
+    const costs = { ...this.#costsOf(task, FORBIDDEN), ...CROSSING_CLEARLY };
+    const found = this.#search.findPath(task, costs, FORBIDDEN - 1);
+    for (const node of off) this.#grid.close(node, -1);
+    if (!found) return false;
+    this.#grid.mark(task, found.path, 1);
+    this.#paths[i] = found.path;
+    return true;
   }
 
   /** Puts back tracks that were there before. */

@@ -1,0 +1,76 @@
+/**
+ * Bare legs that cross in a drawing: soldered as they are drawn they touch, and short what they carry. That hangs on where the
+ * parts stand, so it is known of a placement and not of a kit.
+ */
+import { linesOf } from '../annotate/lines.ts';
+import { type Circuit, lugIdOf, netAt } from '../circuit/circuit.ts';
+import { nth } from '../common/must.ts';
+import { type Problem, problem } from '../common/problem.ts';
+import { quote } from '../common/quoting.ts';
+import { findPart, type Joint, labelOf } from '../describe/kit.ts';
+import { componentOf } from '../parts/index.ts';
+import { crossingsIn } from '../place/openings.ts';
+import type { Placement } from '../place/placement.ts';
+
+/** A leg to sleeve, by its joint, and the bare leg or jumper that it crosses. */
+export interface BareLeg {
+  readonly leg: number;
+  readonly across: number;
+}
+
+/** Legs that together, sleeved, leave no two bare ones of different nets crossing. */
+export function bareLegs(circuit: Circuit, { wires }: Placement): readonly BareLeg[] {
+  const lines = linesOf(circuit);
+  const look = (joint: number): string => nth(lines, joint).look;
+  const net = (joint: number): number => netAt(circuit, lugIdOf(nth(circuit.joints, joint).from)).index;
+  const found: BareLeg[] = [];
+  // In the kit's order, whatever order the lines are drawn in.
+  const pairs = crossingsIn(wires)
+    .map(({ wires: [one, other] }) => [Math.min(one, other), Math.max(one, other)] as const)
+    .sort(([a, b], [c, d]) => a - c || b - d);
+  for (const [a, b] of pairs) {
+    const leg = [a, b].find((one) => look(one) === 'leg');
+    const bare = [a, b].every((one) => look(one) === 'leg' || look(one) === 'jumper');
+    // On one net it does not matter whether they touch.
+    if (leg === undefined || !bare || net(a) === net(b)) continue;
+    if (found.some((one) => one.leg === a || one.leg === b)) continue;
+    found.push({ leg, across: leg === a ? b : a });
+  }
+  return found;
+}
+
+/** The end of a leg at its own component, and its other end. */
+function endsOf({ kit, joints }: Circuit, index: number): readonly [Joint['from'], Joint['from']] {
+  const { from, to } = nth(joints, index);
+  const part = findPart(kit, from.part);
+  return part && componentOf(part) ? [from, to] : [to, from];
+}
+
+function acrossText(circuit: Circuit, { leg, across }: BareLeg, name: (part: string) => string): string {
+  if (nth(circuit.joints, across).kind === 'jumper') return 'a bare jumper';
+  const [[own], [other]] = [endsOf(circuit, leg), endsOf(circuit, across)];
+  return own.part === other.part ? 'its other leg' : `a bare leg of ${name(other.part)}`;
+}
+
+/** The sentence of a drawing that says so. */
+export function bareLegText(circuit: Circuit, one: BareLeg): string {
+  const [own, other] = endsOf(circuit, one.leg);
+  const name = (part: string): string => labelOf(circuit.kit, part);
+  const lug = /^\d+$/.test(other.lug) ? `lug ${other.lug}` : other.lug;
+  const part = findPart(circuit.kit, other.part);
+  const to = part && componentOf(part) ? name(other.part) : `${name(other.part)} ${lug}`;
+  return `Sleeve the leg of ${name(own.part)} to ${to}: it crosses ${acrossText(circuit, one, name)}.`;
+}
+
+/** The same as notes on the kit. */
+export const bareLegNotes = (circuit: Circuit, placement: Placement): readonly Problem[] =>
+  bareLegs(circuit, placement).map((one) => {
+    const [own] = endsOf(circuit, one.leg);
+    const part = findPart(circuit.kit, own.part);
+    const sleeved = (part && componentOf(part)?.sleeved) ?? [];
+    return problem('bare-legs-cross', ['joints', nth(circuit.joints, one.leg).index], {
+      part: own.part,
+      across: acrossText(circuit, one, quote),
+      sleeving: sleeved.length > 0 ? 'both' : own.lug,
+    });
+  });
