@@ -46,12 +46,18 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
   const views = [
     viewLine(view, hand),
     ...(step
-      ? [`Step ${step.number} of ${steps.length}: ${step.title.toLowerCase()}. New joints are highlighted.`]
+      ? [
+          `Step ${step.number} of ${steps.length}: ${step.title.toLowerCase()}. New joints are highlighted${theme.monochrome ? ' by dotted lines' : ''}.`,
+        ]
       : []),
     ...(step ? [] : [stateLine(kit, state?.positions, notesOn(placement, lines, theme))]).filter(
       (line) => line !== '',
     ),
-    ...(state ? [`${soundingText(circuit, state)} selected: signal path highlighted, the rest dimmed.`] : []),
+    ...(state
+      ? [
+          `${soundingText(circuit, state)} selected: signal path highlighted, the rest ${theme.monochrome ? 'dashed' : 'dimmed'}.`,
+        ]
+      : []),
   ];
   const pickups = kit.parts.filter(isPickup);
   const shownSettings = (state ?? circuit.states[0])?.positions ?? {};
@@ -89,7 +95,7 @@ function notesOn({ wires }: Placement, lines: readonly Line[], theme: Theme): Li
   const colours = insulated.length > 0 ? (tinted ? 'both' : 'insulation') : 'signal';
   return {
     crossings: hasCrossings(wires),
-    ...(theme.tintedCoils && wired.length > 0 ? { colours } : {}),
+    ...(!theme.monochrome && wired.length > 0 ? { colours } : {}),
     letters: wires.some(({ joint }) => joint.colour !== undefined),
   };
 }

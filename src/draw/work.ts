@@ -2,7 +2,7 @@
 import { at } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
 import type { Pen } from './pen.ts';
-import type { Theme } from './theme.ts';
+import { kept, type Theme } from './theme.ts';
 
 export const WORK_LINE = 24;
 const SIZE = 13;
@@ -15,7 +15,7 @@ export function drawWork(pen: Pen, lines: readonly string[], x: number, y: numbe
     const middle = y + i * WORK_LINE + WORK_LINE / 2;
     pen.rect(
       { x, y: middle - BOX / 2, width: BOX, height: BOX },
-      { rx: 2, fill: 'none', stroke: theme.ink, 'stroke-width': 1.2 },
+      { rx: 2, fill: 'none', stroke: theme.ink, 'stroke-width': kept(theme, 1.2) },
     );
     pen.text(line, at(x + BOX + 10, middle), { size: SIZE, fill: theme.ink, anchor: 'start' });
   });

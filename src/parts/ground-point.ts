@@ -1,7 +1,6 @@
 import { around, at } from '../common/geometry.ts';
-import { textWidth } from '../common/text.ts';
 import { definePart, type LugSpec, type PartBase, type Seen } from './kind.ts';
-import { g, type Outline, TYPE, tagPorts } from './outline.ts';
+import { g, nameLabels, nameLines, type Outline, tagPorts, widestLine } from './outline.ts';
 import { conductor, plate, run, type Shape } from './shape.ts';
 
 type GroundPoint = PartBase<'ground-point'>;
@@ -22,25 +21,27 @@ export const groundPoint = definePart({
   face: (_, seen) => groundPointFace(seen),
 });
 
+/** Room that the name has before it is broken. */
+const LINE = g(8);
+
 function groundPointOutline(part: GroundPoint): Outline {
-  const columns = Math.max(5, Math.ceil((textWidth(part.label, TYPE.name, 'bold') + 46) / g(1)));
+  const names = nameLines(part.label, LINE);
+  const columns = Math.max(5, Math.ceil((widestLine(names) + 46) / g(1)));
+  // An even number, so that the lug is in the middle and on the grid.
+  const rows = 2 * Math.ceil((names.length + 1) / 2);
   // The plate begins where its lug ends: with paper between them they would look apart.
-  const body = { x: g(1) - 4, y: 0, width: g(columns) + 4, height: g(2) };
-  const tag = around(g(0) + 2, g(1), 20, 20);
+  const body = { x: g(1) - 4, y: 0, width: g(columns) + 4, height: g(rows) };
+  const middle = rows / 2;
+  const tag = around(g(0) + 2, g(middle), 20, 20);
   return {
     width: g(columns + 1),
-    height: g(2),
+    height: g(rows),
     body,
     blocked: [body],
-    lugs: [{ lug: LUGS[0].name, tag, ports: tagPorts(tag, 0, 1, ['left', 'up', 'down']) }],
-    labels: [
-      {
-        text: part.label,
-        centre: { x: body.x + 18 + (body.width - 18) / 2, y: g(1) },
-        size: TYPE.name,
-        weight: 'bold',
-      },
-    ],
+    lugs: [{ lug: LUGS[0].name, tag, ports: tagPorts(tag, 0, middle, ['left', 'up', 'down']) }],
+    labels: nameLabels(names, (line) =>
+      at(body.x + 18 + (body.width - 18) / 2, g(middle + line - (names.length - 1) / 2)),
+    ),
   };
 }
 
