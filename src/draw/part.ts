@@ -11,8 +11,8 @@ import { CLASS } from './classes.ts';
 import { highlightBox } from './highlight.ts';
 import { paintShape } from './paint.ts';
 import type { Pen } from './pen.ts';
-import { kept, LINE, type Theme } from './theme.ts';
-import { strokeAttributes, strokes } from './wires.ts';
+import { kept, type Theme } from './theme.ts';
+import { legWidth, strokeAttributes, strokes } from './wires.ts';
 
 /** What drawing a part depends on besides the part. */
 export interface Look {
@@ -120,14 +120,14 @@ function legs(pen: Pen, placed: PlacedPart, { theme, meeting }: Look): void {
   });
   pen.path([ends.map((to) => ({ to }))], {
     stroke: theme.leg,
-    'stroke-width': LINE.leg,
+    'stroke-width': legWidth(theme),
   });
   const sleeved = componentOf(part)?.sleeved ?? [];
   outline.lugs.forEach(({ lug }, i) => {
     if (sleeved.includes(lug)) sleeving(pen, placed, nth(ends, i), theme);
   });
   // The leg goes on as a line of its own: nothing is soldered here, and nothing must look so.
-  for (const end of ends) pen.circle(end, LINE.leg / 2, { class: CLASS.legEnd, fill: theme.leg });
+  for (const end of ends) pen.circle(end, legWidth(theme) / 2, { class: CLASS.legEnd, fill: theme.leg });
 }
 
 /** A pale box behind a padding resistor: it is what the kit is about. */

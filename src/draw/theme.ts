@@ -203,7 +203,8 @@ export const LINE = {
   insulatedCore: 1.6,
   /** In ink on either side of a coloured line, so that white, yellow and black hold on any paper. */
   edge: 0.8,
-  /** Ground without colour: black, with a white line along it. */
+  /** Without colour: a signal wire, that a copy does not make it as thin as a leg; ground black, with a white line along it. */
+  copiedSignal: 5,
   copiedGround: 7,
   copiedCore: 2,
   /** Of the second colour along a wire of two. */

@@ -80,12 +80,16 @@ function insulated([first, second]: readonly string[], width: number, theme: The
   ];
 }
 
+/** Width of a component's own leg. */
+export const legWidth = ({ monochrome }: Theme): number => (monochrome ? LINE.hairline : LINE.leg);
+
 /** Strokes laid over one another to make a look, bottom first. */
 export function strokes(line: Line, theme: Theme): readonly Stroke[] {
   const colours = insulationOf(line, theme);
   const tint = theme.tints[line.tint] ?? theme.ink;
   switch (line.look) {
     case 'signal':
+      if (theme.monochrome) return [{ stroke: theme.ink, width: LINE.copiedSignal }];
       return insulated(colours.length > 0 ? colours : [tint], LINE.signal, theme);
     case 'ground': {
       if (theme.monochrome)
@@ -107,12 +111,12 @@ export function strokes(line: Line, theme: Theme): readonly Stroke[] {
         { stroke: theme.ink, width: LINE.braid - 3, dash: '1.6 2.6' },
       ];
     case 'leg':
-      return [{ stroke: theme.leg, width: LINE.leg }];
+      return [{ stroke: theme.leg, width: legWidth(theme) }];
     case 'sleeved':
       return [
         { stroke: theme.outline, width: LINE.sleeving },
         { stroke: theme.sleeving, width: LINE.sleeving - 2 * kept(theme, 1) },
-        { stroke: theme.leg, width: LINE.leg },
+        { stroke: theme.leg, width: legWidth(theme) },
       ];
     case 'jumper':
       return [
