@@ -42,7 +42,7 @@ export function settingsOf(name: string, value: string): readonly (readonly Line
 }
 
 /** The lines one below the other, all of them about a point. */
-export function stacked(lines: readonly Line[], { x, y }: Point): readonly LabelSlot[] {
+function stacked(lines: readonly Line[], { x, y }: Point): readonly LabelSlot[] {
   const heights: number[] = [];
   lines.forEach((line, i) => {
     const before = lines[i - 1];

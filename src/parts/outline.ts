@@ -46,7 +46,7 @@ export interface LabelSlot {
 }
 
 /** Small on a switch's face: the positions that whatever stands there belongs to. */
-export interface PositionMark {
+interface PositionMark {
   readonly text: string;
   readonly centre: Point;
   readonly positions: readonly number[];

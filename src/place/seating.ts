@@ -1,7 +1,7 @@
 /** Where every part stands to begin with: on its seat where the arrangement has one, else where the layered layout puts it. */
 import { PITCH } from '../common/geometry.ts';
 import type { Hand } from '../describe/kit.ts';
-import { isPickup, mayMirror, type Part, seatOf } from '../parts/index.ts';
+import { isPickup, mayMirror, orientationsOf, type Part, seatOf } from '../parts/index.ts';
 import type { Outline } from '../parts/outline.ts';
 import type { Arrangement } from './arrangement.ts';
 import type { GridPart } from './placement.ts';
@@ -97,6 +97,10 @@ function otherHand(gridPart: GridPart): GridPart {
   };
 }
 
+/** What is seated as a pot stands where its words have no room otherwise, as those of a push-pull pot. */
+const uprightIfMust = (part: Part, turn: Seat['turn']): Seat['turn'] =>
+  orientationsOf(part).some((way) => way.turn === turn) ? turn : 0;
+
 type Seat = Pick<GridPart, 'column' | 'row' | 'turn' | 'mirror'>;
 
 function seatsOf(parts: readonly Part[], arrangement: Arrangement): ReadonlyMap<string, Seat> {
@@ -110,7 +114,7 @@ function seatsOf(parts: readonly Part[], arrangement: Arrangement): ReadonlyMap<
         taken.set(part.name, {
           column: seat.at[0] + nth * seat.step[0] + row * (seat.wrap?.step[0] ?? 0),
           row: seat.at[1] + nth * seat.step[1] + row * (seat.wrap?.step[1] ?? 0),
-          turn: seat.turn,
+          turn: seat.seat === 'pot' ? uprightIfMust(part, seat.turn) : seat.turn,
           mirror: seat.mirror,
         });
       });

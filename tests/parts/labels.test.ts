@@ -92,7 +92,11 @@ function sheetOf(part: Part, way: Orientation, position = 0, theme: ThemeName = 
 }
 
 const ways = (part: Part): readonly Orientation[] =>
-  orientationsOf(part).flatMap(({ turn, mirror }) => [
+  [
+    ...orientationsOf(part),
+    // An arrangement may have a part upside down, but no component and no push-pull pot.
+    ...(is(part, 'component') || is(part, 'pot') ? [] : [{ turn: 2, mirror: false } as const]),
+  ].flatMap(({ turn, mirror }) => [
     { turn, mirror },
     // From the other side everything is mirrored, whether the part itself may be or not.
     { turn, mirror: !mirror },

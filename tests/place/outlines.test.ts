@@ -5,6 +5,7 @@ import { PITCH, type Point, type Rect } from '../../src/common/geometry.ts';
 import { textWidth } from '../../src/common/text.ts';
 import { kinds, outlineOf } from '../../src/parts/index.ts';
 import { nameLines } from '../../src/parts/outline.ts';
+import { arrangementSchema } from '../../src/place/arrangement.ts';
 import { initialPlacement } from '../../src/place/seating.ts';
 import { makeKit } from '../analyse/kits.ts';
 
@@ -117,6 +118,20 @@ describe('ways into a lug', () => {
             expect(inward.x === 0 || Math.sign(inward.x) === (i === 0 ? 1 : -1), `leg ${i + 1}`).toBe(true);
     },
   );
+});
+
+it.each([0, 1, 2, 3] as const)('a seat for pots turned by %d: pots are, a push-pull pot stands', (turn) => {
+  const parts = makeKit({
+    parts: { a: { kind: 'pot', value: '500k' }, b: { kind: 'push-pull', value: '500k' } },
+    joints: [],
+  }).parts.map((part) => ({ part, outline: outlineOf(part) }));
+  const arrangement = arrangementSchema.parse({
+    arrangement: 'turned',
+    about: 'Pots turned.',
+    seats: [{ seat: 'pot', at: [0, 0], step: [40, 0], turn }],
+  });
+  const placed = initialPlacement(parts, arrangement, 'right', new Map(), 1);
+  expect(placed.map((one) => one.turn)).toEqual([turn, 0]);
 });
 
 describe('first places', () => {
