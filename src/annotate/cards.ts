@@ -3,10 +3,11 @@
 import { type PickupLoads, type StateLoads, type Treble, trebleOf } from '../analyse/index.ts';
 import type { Circuit, State } from '../circuit/circuit.ts';
 import { plainHertz } from '../common/figures.ts';
+import { orList } from '../common/quoting.ts';
 import { textWidth } from '../common/text.ts';
 import { formatFigure } from '../common/units.ts';
 import { labelOf } from '../describe/kit.ts';
-import { contactAt, isPickup, type Part } from '../parts/index.ts';
+import { contactAt, contactsOf, isPickup, type Part } from '../parts/index.ts';
 import { joiningText, type Labels, levelText } from './joining.ts';
 
 /** One pickup's figures on a card. */
@@ -45,6 +46,7 @@ export interface Card {
 
 /** What the cards’ bars, ticks and readings are, once for all of them. */
 export const cardsSay = (cards: readonly Card[], frequency: number): readonly string[] => [
+  ...badgeSays(cards),
   'DC load: resistance across the pickup’s leads, all pickups disconnected.',
   `Signal load: the same at ${plainHertz(frequency)}, with the tone control and its capacitor.`,
   'Bar: signal load in this position; tick: the pickup’s reference load.',
@@ -54,6 +56,26 @@ export const cardsSay = (cards: readonly Card[], frequency: number): readonly st
     : []),
   ...(joinedSays(cards, 'in series') ? [SERIES_SAYS] : []),
 ];
+/** Which switch each number of a badge is of, and what else a position is called. */
+function badgeSays(cards: readonly Card[]): readonly string[] {
+  const parts = cards[0]?.switches.map(({ part }) => part) ?? [];
+  const [only, ...more] = parts;
+  if (!only) return [];
+  const named = parts.map((part) => {
+    const called = contactsOf(part).flatMap(({ position, called }) =>
+      called === undefined ? [] : [`${position} ${called}`],
+    );
+    return called.length === 0 ? part.label : `${part.label} (${called.join(', ')})`;
+  });
+  const either = cards.map(({ badge }) => /\d+(?:\/\d+)+/.exec(badge)?.[0]).find((one) => one !== undefined);
+  return [
+    more.length === 0
+      ? `Card number: position of ${named[0]}, as on its face.`
+      : `Card numbers: positions of ${named.join(' · ')}, as on their faces.`,
+    ...(either === undefined ? [] : [`${either}: ${orList(either.split('/'))}, alike.`]),
+  ];
+}
+
 const LEVEL_SAYS = [
   'dB down: level at 1 kHz, equal voltage in each coil, relative to the loudest pickup in this position;',
   'for a single pickup, or all together, relative to the reference harness.',

@@ -9,7 +9,7 @@ import { resistorOf } from '../parts/index.ts';
 interface Pad {
   readonly part: string;
   readonly pickup: string;
-  /** For the drawing, the DC load where the pickup sounds alone: `Neck alone: 242 kΩ`. */
+  /** For the drawing, the DC load where the pickup sounds alone: `Neck alone: DC load 242 kΩ`. */
   readonly caption: string;
 }
 
@@ -26,7 +26,7 @@ export function padsOf(circuit: Circuit, loads: readonly StateLoads[]): readonly
     const label = labelOf(circuit.kit, pickup);
     return load === undefined
       ? []
-      : [{ part: part.name, pickup, caption: `${label} alone: ${formatFigure(load, 'ohm')}` }];
+      : [{ part: part.name, pickup, caption: `${label} alone: DC load ${formatFigure(load, 'ohm')}` }];
   });
 }
 

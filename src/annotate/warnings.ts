@@ -111,11 +111,11 @@ function firstWarnings({ kit, states }: Circuit): readonly Problem[] {
 const sameBut = (part: string, one: State['positions'], other: State['positions']): boolean =>
   Object.keys(one).every((name) => name === part || one[name] === other[name]);
 
-/** Parts whose labels are the same, letters' case aside. */
+/** Parts whose labels look the same: letters' case and blanks aside. */
 function labelWarnings({ parts }: Kit): readonly Problem[] {
   const seen = new Map<string, string>();
   return parts.flatMap(({ name, label }): readonly Problem[] => {
-    const key = label.trim().toLowerCase();
+    const key = label.trim().replace(/\s+/g, ' ').toLowerCase();
     const other = seen.get(key);
     seen.set(key, other ?? name);
     return other === undefined

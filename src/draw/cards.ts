@@ -14,7 +14,7 @@ import { textWidth } from '../common/text.ts';
 import { lugsOf } from '../parts/index.ts';
 import { CLASS } from './classes.ts';
 import type { Pen } from './pen.ts';
-import type { Theme } from './theme.ts';
+import { kept, ruled, type Theme } from './theme.ts';
 
 const HEAD = 44;
 const ROW = 62;
@@ -41,8 +41,8 @@ export function drawCard(
   shown = false,
 ): void {
   const { x, y, width, height } = box;
-  const [stroke, weight] = shown ? [theme.ink, 2.5] : [theme.inside, 1];
-  pen.rect(box, { class: CLASS.card, rx: 12, fill: theme.plate, stroke, 'stroke-width': weight });
+  const frame = shown ? { stroke: theme.ink, 'stroke-width': theme.monochrome ? 4 : 2.5 } : ruled(theme);
+  pen.rect(box, { class: CLASS.card, rx: 12, fill: theme.plate, ...frame });
   const badge = badgeWidth(card.badge);
   // Without a switch there is nothing to number.
   const left = badge === 0 ? x + PAD : x + 20 + badge;
@@ -79,10 +79,7 @@ export function drawCard(
     );
   });
   const foot = y + height - FOOT / 2;
-  pen.line([at(x + PAD, y + height - FOOT), at(x + width - PAD, y + height - FOOT)], {
-    stroke: theme.inside,
-    'stroke-width': 1,
-  });
+  pen.line([at(x + PAD, y + height - FOOT), at(x + width - PAD, y + height - FOOT)], ruled(theme));
   pen.text(METER_WORDS, at(x + PAD, foot), {
     size: CARD_TYPE.small,
     fill: theme.quiet,
@@ -135,7 +132,10 @@ function drawRow(
   pen.text(row.verdict, at(x, y + 27), { size: CARD_TYPE.small, fill: theme.quiet, anchor: 'start' });
   // The bar's middle is the reference; its full length twice that.
   const bar = { x, y: y + 38, width, height: 7 };
-  pen.rect(bar, { rx: 3.5, fill: theme.inside });
+  pen.rect(bar, {
+    rx: 3.5,
+    ...(theme.monochrome ? { fill: theme.paper, ...ruled(theme) } : { fill: theme.inside }),
+  });
   const share = Math.min(1, Math.max(0, row.ratio / 2));
   pen.rect(
     { ...bar, width: Math.max(7, width * share) },
@@ -167,7 +167,7 @@ function drawSwitch(pen: Pen, small: CardSwitch, x: number, y: number, theme: Th
       pen.circle(dot, 2.8, {
         fill: closed ? theme.ink : theme.paper,
         stroke: theme.outline,
-        'stroke-width': 1.2,
+        'stroke-width': kept(theme, 1.2),
       });
     });
   });

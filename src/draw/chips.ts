@@ -8,7 +8,7 @@ import { CLASS } from './classes.ts';
 import { highlightBox } from './highlight.ts';
 import type { Look } from './part.ts';
 import type { Pen } from './pen.ts';
-import { LINE, type Theme } from './theme.ts';
+import { kept, LINE, type Theme } from './theme.ts';
 import type { Emphasis } from './wires.ts';
 
 const SIZE = 12;
@@ -203,19 +203,18 @@ export function drawChips(
 ): void {
   for (const { code, rect, leader, wire } of chipsOf(placement, highlighted)) {
     if (emphasis[wire] === 'absent') continue;
-    if (leader) pen.line(leader, { stroke: theme.quiet, 'stroke-width': 1.4 });
+    if (leader) pen.line(leader, { stroke: theme.quiet, 'stroke-width': kept(theme, 1.4) });
     drawChip(pen, code, rect, theme);
   }
 }
 
 export function drawChip(pen: Pen, code: string, rect: Rect, theme: Theme): void {
-  // Round at its ends, so that it is not taken for a lug's tag.
+  // Round at its ends, or without a frame where only forms tell, so that it is not taken for a lug's tag.
   pen.rect(rect, {
     class: CLASS.chip,
     rx: 6.5,
     fill: theme.paper,
-    stroke: theme.outline,
-    'stroke-width': 0.8,
+    ...(theme.monochrome ? {} : { stroke: theme.outline, 'stroke-width': 0.8 }),
   });
   pen.text(
     code,

@@ -53,14 +53,18 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
   const notes = notesOn(placement, lines, theme);
   const views = [
     viewLine(view, hand),
-    ...(step ? [`${stepLine} New joints are highlighted.`] : []),
+    ...(step ? [`${stepLine} New joints are highlighted${theme.monochrome ? ' by dotted lines' : ''}.`] : []),
     // A key by itself tells of crossings whether its drawing has any or not, as it tells of what can be anywhere.
     ...(step
       ? []
       : [stateLine(kit, state?.positions, shows('drawing') ? notes : { ...notes, crossings: true })]
     ).filter((line) => line !== ''),
     ...(state ? [] : bareLegsOf(prepared, step)).map((one) => bareLegText(circuit, one)),
-    ...(state ? [`${soundingText(circuit, state)} selected: signal path highlighted, the rest dimmed.`] : []),
+    ...(state
+      ? [
+          `${soundingText(circuit, state)} selected: signal path highlighted, the rest ${theme.monochrome ? 'dashed' : 'dimmed'}.`,
+        ]
+      : []),
   ];
   const pickups = kit.parts.filter(isPickup);
   const shownSettings = (state ?? circuit.states[0])?.positions ?? {};
@@ -129,7 +133,7 @@ function notesOn({ wires }: Placement, lines: readonly Line[], theme: Theme): Li
   const colours = insulated.length > 0 ? (tinted ? 'both' : 'insulation') : 'signal';
   return {
     crossings: crossingsIn(wires).length > 0,
-    ...(theme.tintedCoils && wired.length > 0 ? { colours } : {}),
+    ...(!theme.monochrome && wired.length > 0 ? { colours } : {}),
     letters: wires.some(({ joint }) => joint.colour !== undefined),
   };
 }

@@ -25,12 +25,14 @@ export interface KeyEntry {
 }
 
 const SAMPLE = 30;
+/** A resistor's sample, so that its bands stand apart. */
+const RESISTOR = 46;
 const SIZE = 12;
 
 const SOLDERED_TO_CASE = 'solder joint; on a pot’s round body: to its case';
 const WORDS: Readonly<Record<Line['look'], string>> = {
   signal: 'signal',
-  ground: 'ground',
+  ground: 'ground (double line)',
   leg: 'bare component leg',
   sleeved: 'sleeved leg',
   jumper: 'bare jumper',
@@ -81,7 +83,7 @@ export function keyOf(
   );
   const wires = [
     ...coloured('signal', (name) => (name.includes(' ') ? `${name}, striped` : name)),
-    ...coloured('ground', (name) => `${WORDS.ground} (double line), ${name}`),
+    ...coloured('ground', (name) => `${WORDS.ground}, ${name}`),
   ];
   const shown = new Set(wires.map(({ code }) => code));
   const letters = [...new Set(codes)]
@@ -112,11 +114,11 @@ export function keyOf(
 
 /** A resistor as the key shows it, as wide as any sample. */
 function drawResistor(pen: Pen, bands: readonly string[], left: number, middle: number, theme: Theme): void {
-  const rect = around(left + SAMPLE / 2, middle, SAMPLE, 12);
+  const rect = around(left + RESISTOR / 2, middle, RESISTOR, 14);
   paintShape(pen, { shape: 'rect', role: 'resistor-sample', rect, radius: 5 }, theme);
   bands.forEach((code, i) => {
-    const x = left + (i === bands.length - 1 ? SAMPLE - 5 : 5 + 4.5 * i);
-    paintShape(pen, { shape: 'rect', role: 'band', rect: around(x, middle, 2.5, 11), code }, theme);
+    const x = left + (i === bands.length - 1 ? RESISTOR - 6 : 7 + 6.5 * i);
+    paintShape(pen, { shape: 'rect', role: 'band', rect: around(x, middle, 3.5, 12.5), code }, theme);
   });
 }
 
@@ -124,8 +126,12 @@ function drawResistor(pen: Pen, bands: readonly string[], left: number, middle: 
 const BESIDE_CODE = 11;
 
 /** A code of two colours needs more room than a line does. */
-const sampleWidth = ({ line, code }: KeyEntry): number =>
-  code === undefined ? SAMPLE : Math.max(SAMPLE, chipWidth(code) + (line ? 2 * BESIDE_CODE : 0));
+const sampleWidth = ({ line, code, bands }: KeyEntry): number =>
+  code === undefined
+    ? bands
+      ? RESISTOR
+      : SAMPLE
+    : Math.max(SAMPLE, chipWidth(code) + (line ? 2 * BESIDE_CODE : 0));
 
 /** Between an entry's sample and its words, and after them. */
 const [BEFORE_WORDS, AFTER_WORDS] = [8, 22] as const;

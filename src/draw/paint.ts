@@ -3,13 +3,13 @@
 import type { CircleRole, PathRole, RectRole, Shape } from '../parts/shape.ts';
 import { CLASS } from './classes.ts';
 import type { Attributes, Pen } from './pen.ts';
-import { LINE, type Theme } from './theme.ts';
+import { kept, LINE, type Theme } from './theme.ts';
 
 type Ink = (theme: Theme) => Attributes;
 
 const outlined =
   (fill: (theme: Theme) => string, width: number): Ink =>
-  (theme) => ({ fill: fill(theme), stroke: theme.outline, 'stroke-width': width });
+  (theme) => ({ fill: fill(theme), stroke: theme.outline, 'stroke-width': kept(theme, width) });
 
 /** `class` tells whoever reads the drawing what a shape is. */
 const RECTS: Readonly<Record<RectRole, { readonly class?: string; readonly ink: Ink }>> = {
@@ -29,10 +29,14 @@ const CIRCLES: Readonly<Record<CircleRole, { readonly class?: string; readonly i
 };
 
 const PATHS: Readonly<Record<PathRole, (theme: Theme, width: number) => Attributes>> = {
-  track: ({ inside }, width) => ({ stroke: inside, 'stroke-width': width, 'stroke-linecap': 'round' }),
-  conductor: ({ outline }, width) => ({
-    stroke: outline,
-    'stroke-width': width,
+  // Without grey its length is hatched.
+  track: ({ monochrome, ink, inside }, width) =>
+    monochrome
+      ? { stroke: ink, 'stroke-width': width, 'stroke-dasharray': '1.6 2.4' }
+      : { stroke: inside, 'stroke-width': width, 'stroke-linecap': 'round' },
+  conductor: (theme, width) => ({
+    stroke: theme.outline,
+    'stroke-width': kept(theme, width),
     'stroke-linecap': 'round',
     'stroke-linejoin': 'round',
   }),
@@ -40,11 +44,18 @@ const PATHS: Readonly<Record<PathRole, (theme: Theme, width: number) => Attribut
   bridge: ({ ink }, width) => ({ stroke: ink, 'stroke-width': width, 'stroke-linecap': 'round' }),
 };
 
+/** Edge of a band without colour: the room between two bands must stay open. */
+const COPIED_BAND = 1.3;
+
 const classed = (name: string | undefined): Attributes => (name === undefined ? {} : { class: name });
 
 function rectInk(shape: Extract<Shape, { readonly shape: 'rect' }>, theme: Theme): Attributes {
   if (shape.role === 'band')
-    return { fill: theme.bands[shape.code] ?? 'none', stroke: theme.ink, 'stroke-width': 0.4 };
+    return {
+      fill: theme.bands[shape.code] ?? 'none',
+      stroke: theme.ink,
+      'stroke-width': theme.monochrome ? COPIED_BAND : 0.4,
+    };
   const { class: name, ink } = RECTS[shape.role];
   return { ...classed(name), rx: shape.radius, ...ink(theme) };
 }

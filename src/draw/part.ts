@@ -1,8 +1,9 @@
 /** A part on paper: its face, its labels, and the tags to solder to; for a component its legs. */
 
 import { lugId } from '../circuit/circuit.ts';
-import { at } from '../common/geometry.ts';
-import { faceOf, is } from '../parts/index.ts';
+import { at, type Point } from '../common/geometry.ts';
+import { nth } from '../common/must.ts';
+import { componentOf, contactsOf, faceOf, is } from '../parts/index.ts';
 import { TYPE } from '../parts/outline.ts';
 import { labelsToSheet } from '../place/frame.ts';
 import type { PlacedPart } from '../place/placement.ts';
@@ -10,7 +11,8 @@ import { CLASS } from './classes.ts';
 import { highlightBox } from './highlight.ts';
 import { paintShape } from './paint.ts';
 import type { Pen } from './pen.ts';
-import { LINE, type Theme } from './theme.ts';
+import { kept, type Theme } from './theme.ts';
+import { legWidth, strokeAttributes, strokes } from './wires.ts';
 
 /** What drawing a part depends on besides the part. */
 export interface Look {
@@ -36,11 +38,12 @@ export function drawPart(pen: Pen, placed: PlacedPart, look: Look): void {
   }
   const closed = look.closed.get(part.name) ?? [];
   const coil = look.theme.tints[look.tints.get(part.name) ?? ''];
-  const theme = look.theme.tintedCoils && coil !== undefined ? { ...look.theme, coil } : look.theme;
+  const theme = !look.theme.monochrome && coil !== undefined ? { ...look.theme, coil } : look.theme;
   // A component is the same either way round, but its bands are read from the left, or from the top.
   const face = component ? pen.reading() : pen;
   for (const shape of faceOf(part, { outline, closed })) paintShape(face, shape, theme);
   labels(pen.still(), placed, look.theme, component ? look.theme.accent : look.theme.ink);
+  marks(pen, placed, closed, look.theme);
   if (!component) tags(pen, placed, look);
 }
 
@@ -69,7 +72,7 @@ export const tagLook = (theme: Theme, used: boolean) => ({
   rx: 5,
   fill: used ? theme.lug : theme.paper,
   stroke: theme.outline,
-  'stroke-width': 1,
+  'stroke-width': kept(theme, 1),
   ...(used ? {} : { 'stroke-dasharray': '3 2' }),
 });
 
@@ -81,8 +84,35 @@ function labels(pen: Pen, { outline, frame }: PlacedPart, theme: Theme, bold: st
   });
 }
 
+/** Where a switch's positions are, the one that is drawn in bold. */
+function marks(
+  pen: Pen,
+  { part, outline }: PlacedPart,
+  closed: readonly (readonly string[])[],
+  theme: Theme,
+): void {
+  const shown = contactsOf(part).find(({ joins }) => joins === closed)?.position;
+  for (const { text, centre, positions } of outline.marks ?? []) {
+    const now = positions.some((position) => position === shown);
+    const ink = now ? { fill: theme.ink, weight: 'bold' as const } : { fill: theme.quiet };
+    pen.text(text, centre, { size: TYPE.mark, ...ink });
+  }
+}
+
+/** How much of a sleeved leg stays bare beside the body. */
+const BARE = 5;
+
+/** The sleeving over a leg, from near the body to where its wire goes on with it, and the leg seen through it. */
+function sleeving(pen: Pen, { outline }: PlacedPart, end: Point, theme: Theme): void {
+  const { body } = outline;
+  const from = end.x < body.x ? body.x - BARE : body.x + body.width + BARE;
+  for (const one of strokes({ look: 'sleeved', tint: 'other' }, theme))
+    pen.line([at(from, end.y), end], strokeAttributes(one));
+}
+
 /** The stretch of each leg between the body and the point where wires meet it; where several meet, the whole leg. */
-function legs(pen: Pen, { part, outline }: PlacedPart, { theme, meeting }: Look): void {
+function legs(pen: Pen, placed: PlacedPart, { theme, meeting }: Look): void {
+  const { part, outline } = placed;
   const y = outline.body.y + outline.body.height / 2;
   const ends = outline.lugs.map(({ lug, tag, ports }) => {
     const corner = meeting.has(lugId(part.name, lug)) ? ports[0]?.via : undefined;
@@ -90,10 +120,14 @@ function legs(pen: Pen, { part, outline }: PlacedPart, { theme, meeting }: Look)
   });
   pen.path([ends.map((to) => ({ to }))], {
     stroke: theme.leg,
-    'stroke-width': LINE.leg,
+    'stroke-width': legWidth(theme),
+  });
+  const sleeved = componentOf(part)?.sleeved ?? [];
+  outline.lugs.forEach(({ lug }, i) => {
+    if (sleeved.includes(lug)) sleeving(pen, placed, nth(ends, i), theme);
   });
   // The leg goes on as a line of its own: nothing is soldered here, and nothing must look so.
-  for (const end of ends) pen.circle(end, LINE.leg / 2, { class: CLASS.legEnd, fill: theme.leg });
+  for (const end of ends) pen.circle(end, legWidth(theme) / 2, { class: CLASS.legEnd, fill: theme.leg });
 }
 
 /** A pale box behind a padding resistor: it is what the kit is about. */
@@ -104,6 +138,6 @@ function highlight(pen: Pen, { part, outline }: PlacedPart, { theme, highlighted
     rx: 10,
     fill: theme.accentFill,
     stroke: theme.accent,
-    'stroke-width': 1,
+    'stroke-width': kept(theme, 1),
   });
 }

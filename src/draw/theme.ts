@@ -34,8 +34,11 @@ export interface Theme {
   readonly tints: Readonly<Record<string, string>>;
   /** Of a wire's insulation, by IEC 60757 code; a theme without colour has none. */
   readonly insulation: Readonly<Record<string, string>>;
-  /** Whether a pickup's coils have its tint, as the bars of its loads do. */
-  readonly tintedCoils: boolean;
+  /**
+   * Black on white alone, as a copier leaves it: where another theme tells things apart by a fill, a tint or a grey, this one does by
+   * their form, in lines no thinner than a copier keeps. Else a pickup's coils have its tint, as the bars of its loads do.
+   */
+  readonly monochrome: boolean;
 }
 
 /** Insulation as it looks in daylight, whatever the paper: the customer looks for the line that is like the wire. */
@@ -107,7 +110,7 @@ const LIGHT: Theme = {
     other: '#8a8f94',
   },
   insulation: INSULATION,
-  tintedCoils: true,
+  monochrome: false,
 };
 
 const DARK: Theme = {
@@ -144,27 +147,27 @@ const DARK: Theme = {
     other: '#a7b0b7',
   },
   insulation: INSULATION,
-  tintedCoils: true,
+  monochrome: false,
 };
 
-/** For a printer without colour: no fills, black and grey only. */
+/** For a printer without colour, and a copier after it: no fills, black alone; a plot's grid is grey, since nothing hangs on it. */
 const PRINT: Theme = {
   paper: '#ffffff',
   ink: '#000000',
-  quiet: '#333333',
+  quiet: '#000000',
   plate: '#ffffff',
   inside: '#bbbbbb',
-  coil: '#bbbbbb',
-  outline: '#444444',
+  coil: '#ffffff',
+  outline: '#000000',
   lug: '#ffffff',
   lugInk: '#000000',
   solder: '#ffffff',
-  jumper: '#8a8a8a',
+  jumper: '#ffffff',
   accent: '#000000',
   accentFill: '#ffffff',
-  mark: '#cccccc',
-  pale: '#c4c4c4',
-  leg: '#555555',
+  mark: '#000000',
+  pale: '#000000',
+  leg: '#000000',
   sleeving: '#ffffff',
   resistor: '#ffffff',
   capacitor: '#ffffff',
@@ -182,7 +185,7 @@ const PRINT: Theme = {
     other: '#000000',
   },
   insulation: {},
-  tintedCoils: false,
+  monochrome: true,
 };
 
 export const themes = { light: LIGHT, dark: DARK, print: PRINT } as const satisfies Readonly<
@@ -200,15 +203,36 @@ export const LINE = {
   insulatedCore: 1.6,
   /** In ink on either side of a coloured line, so that white, yellow and black hold on any paper. */
   edge: 0.8,
+  /** Without colour: a signal wire, that a copy does not make it as thin as a leg; ground black, with a white line along it. */
+  copiedSignal: 5,
+  copiedGround: 7,
+  copiedCore: 2,
   /** Of the second colour along a wire of two. */
   stripe: 7,
   braid: 8,
   mark: 16,
+  /** Dots along both sides of it, where there is no grey: closed edges would be taken for sleeving. */
+  dots: '2 4',
   leg: 2,
   sleeving: 9,
   jumper: 4,
-  bend: 6,
+  /** Its links and what lies between them, where there is no grey. */
+  links: '6 4',
+  /** As wide as a lug is, near enough: no wire is. */
+  bend: 10,
   bendRadius: 10,
+  /** The least that a copier keeps. */
+  hairline: 1.5,
 } as const;
+
+/** A line's width where nothing may be thinner than a copier keeps. */
+export const kept = ({ monochrome }: Theme, width: number): number =>
+  monochrome ? Math.max(width, LINE.hairline) : width;
+
+/** A line that frames or divides. */
+export const ruled = (theme: Theme) => ({
+  stroke: theme.monochrome ? theme.ink : theme.inside,
+  'stroke-width': kept(theme, 1),
+});
 
 export const FONT = 'Inter, "Helvetica Neue", Arial, sans-serif';

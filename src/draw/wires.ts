@@ -9,7 +9,7 @@ import { between, OPENING, openingsOf } from '../place/openings.ts';
 import type { PlacedWire } from '../place/placement.ts';
 import { CLASS } from './classes.ts';
 import type { Pen } from './pen.ts';
-import { LINE, type Theme } from './theme.ts';
+import { kept, LINE, type Theme } from './theme.ts';
 
 /** Ground runs below signal; among equals, what is written later runs above. */
 const heightOf = (lines: readonly Line[], wire: number): number =>
@@ -80,14 +80,23 @@ function insulated([first, second]: readonly string[], width: number, theme: The
   ];
 }
 
+/** Width of a component's own leg. */
+export const legWidth = ({ monochrome }: Theme): number => (monochrome ? LINE.hairline : LINE.leg);
+
 /** Strokes laid over one another to make a look, bottom first. */
 export function strokes(line: Line, theme: Theme): readonly Stroke[] {
   const colours = insulationOf(line, theme);
   const tint = theme.tints[line.tint] ?? theme.ink;
   switch (line.look) {
     case 'signal':
+      if (theme.monochrome) return [{ stroke: theme.ink, width: LINE.copiedSignal }];
       return insulated(colours.length > 0 ? colours : [tint], LINE.signal, theme);
     case 'ground': {
+      if (theme.monochrome)
+        return [
+          { stroke: theme.ink, width: LINE.copiedGround },
+          { stroke: theme.paper, width: LINE.copiedCore },
+        ];
       // Two rails with what lies between them standing out from both.
       const [rail = theme.ink] = colours;
       const core = contrast(theme.paper, rail) < contrast(theme.ink, rail) ? theme.ink : theme.paper;
@@ -102,22 +111,27 @@ export function strokes(line: Line, theme: Theme): readonly Stroke[] {
         { stroke: theme.ink, width: LINE.braid - 3, dash: '1.6 2.6' },
       ];
     case 'leg':
-      return [{ stroke: theme.leg, width: LINE.leg }];
+      return [{ stroke: theme.leg, width: legWidth(theme) }];
     case 'sleeved':
       return [
         { stroke: theme.outline, width: LINE.sleeving },
-        { stroke: theme.sleeving, width: LINE.sleeving - 2 },
-        { stroke: theme.leg, width: LINE.leg },
+        { stroke: theme.sleeving, width: LINE.sleeving - 2 * kept(theme, 1) },
+        { stroke: theme.leg, width: legWidth(theme) },
       ];
     case 'jumper':
       return [
         { stroke: theme.outline, width: LINE.jumper + 2 },
-        { stroke: theme.jumper, width: LINE.jumper },
+        {
+          stroke: theme.jumper,
+          width: LINE.jumper + 2 - 2 * kept(theme, 1),
+          // Links of a chain: a hollow line would be taken for ground.
+          ...(theme.monochrome ? { dash: LINE.links } : {}),
+        },
       ];
     case 'bend':
       return [
         { stroke: theme.outline, width: LINE.bend + 2 },
-        { stroke: theme.lug, width: LINE.bend },
+        { stroke: theme.lug, width: LINE.bend + 2 - 2 * kept(theme, 1) },
       ];
   }
 }
@@ -139,11 +153,14 @@ const paled = (theme: Theme): Theme => ({
   insulation: {},
 });
 
+/** What does not count, where there is no grey: a thin broken line, whatever it is. */
+const dashed = ({ pale }: Theme): Stroke => ({ stroke: pale, width: LINE.hairline, dash: '3 4' });
+
 /** Radius of a solder dot: covers the widest line's end, and no more, for a lug's name stands close by. */
 const SOLDER = 3;
 
-export const drawSolder = (pen: Pen, at: Point, { solder, outline }: Theme): void =>
-  pen.circle(at, SOLDER, { fill: solder, stroke: outline, 'stroke-width': 1 });
+export const drawSolder = (pen: Pen, at: Point, theme: Theme): void =>
+  pen.circle(at, SOLDER, { fill: theme.solder, stroke: theme.outline, 'stroke-width': kept(theme, 1) });
 
 /** Whether a leg's line only goes on there from its own component, with nothing else joined to it. */
 const ownLeg = (wires: readonly PlacedWire[], { joint, own }: PlacedWire, end: Joint['from']): boolean =>
@@ -153,24 +170,29 @@ const ownLeg = (wires: readonly PlacedWire[], { joint, own }: PlacedWire, end: J
     [from, to].some(({ part, lug }) => part === end.part && lug === end.lug),
   ).length === 1;
 
-/** A broad pale line under every wire that is new: to be drawn before parts and wires, which lie on it. */
+/** A broad pale line, or dots along both sides, under every wire that is new: to be drawn before parts and wires, which lie on it. */
 export function drawMarks(
   pen: Pen,
   wires: readonly PlacedWire[],
   theme: Theme,
   emphasis: readonly Emphasis[],
 ): void {
-  wires.forEach(({ points }, i) => {
-    if (emphasis[i] === 'new')
-      pen.stroke(wirePath(points, []), {
-        class: CLASS.mark,
-        fill: 'none',
-        stroke: theme.mark,
-        'stroke-width': LINE.mark,
-        'stroke-linecap': 'round',
-        'stroke-linejoin': 'round',
-      });
-  });
+  const edges: readonly Stroke[] = [
+    { stroke: theme.mark, width: LINE.mark, ...(theme.monochrome ? { dash: LINE.dots } : {}) },
+    ...(theme.monochrome ? [{ stroke: theme.paper, width: LINE.mark - 2 * LINE.hairline }] : []),
+  ];
+  // All edges first, so that none lies across another's inside.
+  for (const one of edges)
+    wires.forEach(({ points }, i) => {
+      if (emphasis[i] === 'new')
+        pen.stroke(wirePath(points, []), {
+          class: CLASS.mark,
+          fill: 'none',
+          ...strokeAttributes(one),
+          ...(theme.monochrome ? {} : { 'stroke-linecap': 'round' }),
+          'stroke-linejoin': 'round',
+        });
+    });
 }
 
 /** Draws every wire, those that run below first; one group a joint. */
@@ -190,8 +212,10 @@ export function drawWires(
     if (!wire || !line) continue;
     const d = wirePath(wire.points, nth(gaps, i));
     const group = pen.group({ id: `${prefix}-joint-${i + 1}`, fill: 'none', 'stroke-linejoin': 'round' });
-    const inks = emphasis[i] === 'pale' ? paled(theme) : theme;
-    for (const one of strokes(line, inks)) group.stroke(d, strokeAttributes(one));
+    const pale = emphasis[i] === 'pale';
+    const inks = pale ? paled(theme) : theme;
+    const look = pale && theme.monochrome ? [dashed(theme)] : strokes(line, inks);
+    for (const one of look) group.stroke(d, strokeAttributes(one));
     const { from, to } = wire.joint;
     const ends = [
       [wire.points[0], from],

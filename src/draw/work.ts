@@ -3,7 +3,7 @@ import { at } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
 import { linesIn } from './flow.ts';
 import type { Pen } from './pen.ts';
-import type { Theme } from './theme.ts';
+import { kept, type Theme } from './theme.ts';
 
 const WORK_LINE = 24;
 const SIZE = 13;
@@ -31,7 +31,7 @@ export function drawWork(
   for (const lines of work) {
     pen.rect(
       { x, y: middle - BOX / 2, width: BOX, height: BOX },
-      { rx: 2, fill: 'none', stroke: theme.ink, 'stroke-width': 1.2 },
+      { rx: 2, fill: 'none', stroke: theme.ink, 'stroke-width': kept(theme, 1.2) },
     );
     lines.forEach((line, i) => {
       const left = at(x + BOX + 10, middle + i * FURTHER);

@@ -2,7 +2,17 @@
 import { at, PITCH, type Point, type Rect } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
 import type { Contact, Seen } from './kind.ts';
-import { g, type LugOutline, nameLabels, type Outline, TYPE, tagCentre, tagPorts } from './outline.ts';
+import {
+  g,
+  type LugOutline,
+  nameLines,
+  type Outline,
+  TYPE,
+  tagCentre,
+  tagPorts,
+  titleLabels,
+  widestLine,
+} from './outline.ts';
 import { conductor, plate, run, type Shape } from './shape.ts';
 
 /** Lugs at the left and at the right edge, from the top down. */
@@ -18,6 +28,8 @@ const TAG_HEIGHT = 20;
 const CONTACT = 15;
 const LANE = 31;
 const EDGE = 15;
+/** What a line of the name leaves free at the plate's edges. */
+const MARGIN = 10;
 
 /** Wide enough for its name, and ending where the narrowest ends beside the grid. */
 function tagWidth(names: readonly string[]): number {
@@ -33,6 +45,38 @@ const insetOf = (names: readonly string[]): number =>
 const lanesOf = (contacts: readonly Contact[]): number =>
   Math.max(1, ...contacts.map(({ joins }) => joins.length));
 
+/** Room for a mark between the plate's edge and the first way across, and how far above its contact it stands. */
+const MARK_ROOM = 22;
+const MARK_MIDDLE = 14;
+const MARK_ABOVE = 14;
+
+/** `1`, `1,2`, `2–5`, or what the positions are called. */
+function markText(positions: readonly number[], contacts: readonly Contact[]): string {
+  const called = contacts.flatMap(({ position, mark }) =>
+    positions.includes(position) && mark !== undefined ? [mark] : [],
+  );
+  if (called.length > 0) return called.join(', ');
+  const runs: number[][] = [];
+  for (const position of positions) {
+    const last = runs.at(-1);
+    if (last?.at(-1) === position - 1) last.push(position);
+    else runs.push([position]);
+  }
+  return runs.map((run) => (run.length > 2 ? `${run[0]}–${run.at(-1)}` : run.join(','))).join(',');
+}
+
+/** The positions in which each lug touches another, where these are not all of them: what touches always says nothing. */
+const marksOf = (contacts: readonly Contact[], lug: string): readonly number[] => {
+  const positions = contacts.flatMap(({ position, joins }) =>
+    joins.some((group) => group.includes(lug)) ? [position] : [],
+  );
+  return positions.length === contacts.length ? [] : positions;
+};
+
+/** How much further inside the ways across begin where marks are wide, grid units. */
+const furtherIn = (marks: readonly { readonly text: string }[]): number =>
+  Math.ceil(Math.max(0, ...marks.map(({ text }) => textWidth(text, TYPE.mark, 'bold') - MARK_ROOM)) / PITCH);
+
 /** @param what the line below the name: `switch` */
 export function blockOutline(
   label: string,
@@ -41,10 +85,16 @@ export function blockOutline(
   contacts: readonly Contact[],
 ): Outline {
   const [from, to] = [insetOf(left), insetOf(right)];
-  const inner = Math.max(6, 3 + lanesOf(contacts));
-  const line = g(inner) - 10;
-  const labels = nameLabels(label, what, line, (row) => at(g(from + inner / 2), g(0.85 + row)));
-  const first = labels.length + 1;
+  const written = [...left, ...right].flatMap((lug) => {
+    const positions = marksOf(contacts, lug);
+    return positions.length === 0 ? [] : [{ lug, positions, text: markText(positions, contacts) }];
+  });
+  const further = furtherIn(written);
+  const least = Math.max(6, 3 + lanesOf(contacts)) + 2 * further;
+  const names = nameLines(label, g(least) - MARGIN);
+  const inner = Math.max(least, Math.ceil((widestLine(names, what) + MARGIN) / g(1)));
+  const labels = titleLabels(names, what, (row) => at(g(from + inner / 2), g(0.85 + row)));
+  const first = labels.length + 2;
   const height = g(first + ROW * (Math.max(left.length, right.length) - 1) + 1);
   const body: Rect = { x: g(from), y: 0, width: g(inner), height };
   const lugs = (names: readonly string[], side: 'left' | 'right'): readonly LugOutline[] =>
@@ -63,6 +113,18 @@ export function blockOutline(
     blocked: [body],
     lugs: [...lugs(left, 'left'), ...lugs(right, 'right')],
     labels,
+    marks: written.map(({ lug, positions, text }) => {
+      const [column, inward] = left.includes(lug) ? [left, 1] : [right, -1];
+      const edge = inward > 0 ? body.x : body.x + body.width;
+      return {
+        text,
+        positions,
+        centre: at(
+          edge + inward * (MARK_MIDDLE + g(further) / 2),
+          g(first + ROW * column.indexOf(lug)) - MARK_ABOVE,
+        ),
+      };
+    }),
   };
 }
 
@@ -85,7 +147,7 @@ export function blockFace({ left, right }: Columns, { outline, closed }: Seen): 
     return { y, points: [end, at(x, end.y), at(x, y), at(lane, y)] };
   };
   const bridges = closed.flatMap((group, i): readonly Shape[] => {
-    const lane = body.x + LANE + EDGE * i;
+    const lane = body.x + LANE + g(furtherIn(outline.marks ?? [])) + EDGE * i;
     const ways = contacts.filter(({ lug }) => group.includes(lug)).map((contact) => wayOf(contact, lane));
     const heights = ways.map(({ y }) => y);
     const runs = [

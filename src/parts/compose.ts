@@ -101,6 +101,10 @@ function beside(left: Outline, right: Outline): Outline {
       })),
     ],
     labels: [...left.labels, ...right.labels.map((label) => ({ ...label, centre: moved(label.centre, by) }))],
+    marks: [
+      ...(left.marks ?? []),
+      ...(right.marks ?? []).map((mark) => ({ ...mark, centre: moved(mark.centre, by) })),
+    ],
   };
 }
 

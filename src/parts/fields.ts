@@ -80,7 +80,7 @@ export const fraction = (about: string) =>
     })
     .describe(about);
 
-export const LABEL_LONGEST = 24;
+export const LABEL_LONGEST = 30;
 
 /** What may be written about any part. */
 export const commonFields = {

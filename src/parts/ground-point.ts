@@ -1,7 +1,6 @@
-import { around, at } from '../common/geometry.ts';
-import { textWidth } from '../common/text.ts';
+import { around, at, type Rect } from '../common/geometry.ts';
 import { definePart, type LugSpec, type PartBase, type Seen } from './kind.ts';
-import { g, type Outline, TYPE, tagPorts } from './outline.ts';
+import { g, nameLabels, nameLines, type Outline, tagPorts, widestLine } from './outline.ts';
 import { conductor, plate, run, type Shape } from './shape.ts';
 
 type GroundPoint = PartBase<'ground-point'>;
@@ -23,45 +22,50 @@ export const groundPoint = definePart({
   face: (_, seen) => groundPointFace(seen),
 });
 
+/** Room that the name has before it is broken. */
+const LINE = g(8);
+
 function groundPointOutline({ label }: GroundPoint): Outline {
-  const text = textWidth(label, TYPE.name, 'bold');
-  return { ...lying(label, text), aside: upright(label, text) };
+  const names = nameLines(label, LINE);
+  return { ...lying(names), aside: upright(names) };
 }
 
-function lying(label: string, text: number): Outline {
-  const columns = Math.max(5, Math.ceil((text + 46) / g(1)));
+function lying(names: readonly string[]): Outline {
+  // An even number of rows, so that the lug is in the middle and on the grid.
+  const rows = 2 * Math.ceil((names.length + 1) / 2);
+  const columns = Math.max(5, Math.ceil((widestLine(names) + 46) / g(1)));
+  const middle = g(rows / 2);
   // The plate begins where its lug ends: with paper between them they would look apart.
-  const body = { x: g(1) - 4, y: 0, width: g(columns) + 4, height: g(2) };
-  const tag = around(g(0) + 2, g(1), 20, 20);
+  const body = { x: g(1) - 4, y: 0, width: g(columns) + 4, height: g(rows) };
+  const line = (nth: number): number => middle + g(nth - (names.length - 1) / 2);
   return {
     width: g(columns + 1),
-    height: g(2),
-    body,
-    blocked: [body],
-    lugs: [{ lug: LUGS[0].name, tag, ports: tagPorts(tag, 0, 1, ['left', 'up', 'down']) }],
-    labels: [
-      {
-        text: label,
-        centre: { x: body.x + 18 + (body.width - 18) / 2, y: g(1) },
-        size: TYPE.name,
-        weight: 'bold',
-      },
-    ],
+    height: g(rows),
+    ...plateWithLug(body, rows / 2),
+    labels: nameLabels(names, (nth) => at(body.x + 18 + (body.width - 18) / 2, line(nth))),
   };
 }
 
-/** Turned by a quarter, before it is turned: its words behind the symbol, across the plate. */
-function upright(label: string, text: number): Outline {
-  const row = Math.max(2, Math.ceil((text / 2 + 12) / g(1)));
-  const body = { x: g(1) - 4, y: 0, width: g(4) + 4, height: g(2 * row) };
+/** Turned by a quarter, before it is turned: its words behind the symbol, across the plate, one line below the other once it is turned. */
+function upright(names: readonly string[]): Outline {
+  const row = Math.max(2, Math.ceil((widestLine(names) / 2 + 12) / g(1)));
+  const more = names.length - 1;
+  const body = { x: g(1) - 4, y: 0, width: g(4 + more) + 4, height: g(2 * row) };
+  const centre = body.x + 47 + g(more / 2);
+  return {
+    width: g(5 + more),
+    height: g(2 * row),
+    ...plateWithLug(body, row),
+    labels: nameLabels(names, (nth) => at(centre, g(row) + g(nth - more / 2))),
+  };
+}
+
+function plateWithLug(body: Rect, row: number): Pick<Outline, 'body' | 'blocked' | 'lugs'> {
   const tag = around(g(0) + 2, g(row), 20, 20);
   return {
-    width: g(5),
-    height: g(2 * row),
     body,
     blocked: [body],
     lugs: [{ lug: LUGS[0].name, tag, ports: tagPorts(tag, 0, row, ['left', 'up', 'down']) }],
-    labels: [{ text: label, centre: { x: body.x + 47, y: g(row) }, size: TYPE.name, weight: 'bold' }],
   };
 }
 

@@ -28,5 +28,5 @@ export const humbucker = definePart({
   elements: (part) => coilOf(part),
   usual: (part) => usualWinding(part),
   outline: (part) => pickupOutline(part, 'humbucker'),
-  face: (_, seen) => pickupFace(seen, [18, 41], 14),
+  face: (_, seen) => pickupFace(seen, [17, 45], 14),
 });

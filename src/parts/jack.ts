@@ -1,7 +1,6 @@
 import { at } from '../common/geometry.ts';
-import { textWidth } from '../common/text.ts';
 import { definePart, type LugSpec, type PartBase, type Seen } from './kind.ts';
-import { g, type Outline, TYPE, tagCentre, tagPorts } from './outline.ts';
+import { g, nameLines, type Outline, tagCentre, tagPorts, titleLabels, widestLine } from './outline.ts';
 import { conductor, plate, run, type Shape } from './shape.ts';
 
 type Jack = PartBase<'jack'>;
@@ -27,26 +26,28 @@ export const jack = definePart({
   face: (_, seen) => jackFace(seen),
 });
 
+const WHAT = 'mono jack';
+/** Room that a line of the name has before it is broken. */
+const LINE = g(6);
+
 /** Its two lugs on the left; its symbol under its name. */
 function jackOutline(part: Jack): Outline {
-  const text = Math.max(textWidth(part.label, TYPE.name, 'bold'), textWidth('mono jack', TYPE.value));
-  const columns = Math.max(7, Math.ceil((text + 28) / g(1)));
-  const body = { x: g(2), y: 0, width: g(columns), height: g(6) };
+  const names = nameLines(part.label, LINE);
+  const columns = Math.max(7, Math.ceil((widestLine(names, WHAT) + 28) / g(1)));
+  const rows = 5 + names.length;
+  const body = { x: g(2), y: 0, width: g(columns), height: g(rows) };
   const middle = body.x + body.width / 2;
   return {
     width: g(columns + 2),
-    height: g(6),
+    height: g(rows),
     body,
     blocked: [body],
     lugs: LUGS.map(({ name: lug }, i) => {
-      const y = 1 + 3 * i;
+      const y = i === 0 ? 1 : rows - 2;
       const tag = { x: g(0) - 8, y: g(y) - 10, width: 56, height: 20 };
       return { lug, tag, ports: tagPorts(tag, 0, y, ['left', 'up', 'down']) };
     }),
-    labels: [
-      { text: part.label, centre: { x: middle + 10, y: g(1) }, size: TYPE.name, weight: 'bold' },
-      { text: 'mono jack', centre: { x: middle + 10, y: g(2) }, size: TYPE.value, weight: 'regular' },
-    ],
+    labels: titleLabels(names, WHAT, (line) => at(middle + 10, g(1 + line))),
   };
 }
 

@@ -89,8 +89,9 @@ export type CircuitElement =
 /** One position of a switch: the groups of its lugs that touch. */
 export interface Contact {
   readonly position: number;
-  /** What the position is called, where nobody counts them: `pulled out`. */
+  /** What the position is called, where nobody counts them: `pulled out`; and in a word on the switch's face: `out`. */
   readonly called?: string;
+  readonly mark?: string;
   readonly joins: readonly (readonly string[])[];
 }
 

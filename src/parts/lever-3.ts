@@ -16,6 +16,6 @@ export const lever3 = definePart({
   lugs: leverLugs,
   elements: () => [],
   contacts: () => CONTACTS,
-  outline: (part) => leverOutline(part, 'three-way'),
+  outline: (part) => leverOutline(part, 'three-way', CONTACTS),
   face: (_, seen) => leverFace(seen),
 });

@@ -16,6 +16,6 @@ export const lever5 = definePart({
   lugs: leverLugs,
   elements: () => [],
   contacts: () => CONTACTS,
-  outline: (part) => leverOutline(part, 'five-way'),
+  outline: (part) => leverOutline(part, 'five-way', CONTACTS),
   face: (_, seen) => leverFace(seen),
 });

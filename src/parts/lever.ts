@@ -1,7 +1,7 @@
 /** What the lever switches of this folder share: two poles, three throws, lugs A0–A3 and B0–B3, and the look. */
 import { around, at } from '../common/geometry.ts';
 import type { Contact, LugSpec, PartBase, Seen } from './kind.ts';
-import { g, nameLabels, type Outline, tagCentre, tagPorts } from './outline.ts';
+import { g, nameLines, type Outline, tagCentre, tagPorts, titleLabels, widestLine } from './outline.ts';
 import { conductor, plate, run, type Shape } from './shape.ts';
 
 const POLES = ['A', 'B'] as const;
@@ -25,10 +25,11 @@ export const leverContacts = (throws: readonly (readonly number[])[]): readonly 
 /** Row of each lug by throw number, grid units; the common stands apart, below. */
 const ROWS = { 1: 3, 2: 6, 3: 9, 0: 12 } as const;
 /** Column of each pole's lugs. */
-const COLUMNS = { A: 1, B: 9 } as const;
+const COLUMN_A = 1;
 
-/** Room that a line of the name has between the plate's edges. */
-const LINE = g(6) - 10;
+/** Least width of the plate, grid units, and the room that a line of the name leaves free at its edges. */
+const LEAST = 6;
+const MARGIN = 10;
 /** How far inside the plate the throws' contacts and the common's rail lie. */
 const CONTACT = 15;
 const RAIL = 31;
@@ -36,24 +37,27 @@ const RAIL = 31;
 const RAIL_RISE = 8;
 
 /**
- * Lever switch with two poles: pole A's lugs on the left, pole B's on the right. A long name makes the plate longer.
+ * Lever switch with two poles: pole A's lugs on the left, pole B's on the right. A long name makes the plate longer, a long word wider.
  *
  * @param what the line below the name: `five-way`
+ * @param contacts what each position touches: its number stands between the poles, level with its throws
  */
-export function leverOutline(part: PartBase, what: string): Outline {
-  const labels = nameLabels(part.label, what, LINE, (line) => at(g(5), g(0.85 + line)));
+export function leverOutline(part: PartBase, what: string, contacts: readonly Contact[]): Outline {
+  const names = nameLines(part.label, g(LEAST) - MARGIN);
+  const across = Math.max(LEAST, Math.ceil((widestLine(names, what) + MARGIN) / g(1)));
+  const labels = titleLabels(names, what, (line) => at(g(2 + across / 2), g(0.85 + line)));
   const more = labels.length - 2;
   const height = g(13 + more);
-  const body = { x: g(2), y: g(0), width: g(6), height };
+  const body = { x: g(2), y: g(0), width: g(across), height };
   return {
-    width: g(10),
+    width: g(across + 4),
     height,
     body,
     blocked: [body],
     lugs: POLES.flatMap((pole) =>
       ([...THROWS, 0] as const).map((n) => {
-        const [x, y] = [COLUMNS[pole], ROWS[n] + more];
         const left = pole === 'A';
+        const [x, y] = [left ? COLUMN_A : across + 4 - COLUMN_A, ROWS[n] + more];
         const tag = around(g(x) + (left ? 4 : -4), g(y), 26, 20);
         return {
           lug: `${pole}${n}`,
@@ -63,6 +67,15 @@ export function leverOutline(part: PartBase, what: string): Outline {
       }),
     ),
     labels,
+    marks: contacts.map(({ position, joins }) => {
+      const rows = THROWS.filter((n) => joins.flat().includes(`A${n}`)).map((n) => ROWS[n] + more);
+      const row = rows.reduce((sum, one) => sum + one, 0) / rows.length;
+      return {
+        positions: [position],
+        text: String(position),
+        centre: at(g(2 + across / 2), g(row)),
+      };
+    }),
   };
 }
 

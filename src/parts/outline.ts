@@ -45,6 +45,13 @@ export interface LabelSlot {
   readonly weight: 'regular' | 'bold';
 }
 
+/** Small on a switch's face: the positions that whatever stands there belongs to. */
+interface PositionMark {
+  readonly text: string;
+  readonly centre: Point;
+  readonly positions: readonly number[];
+}
+
 export interface Outline {
   /** Extent, drawing units, multiples of the pitch. */
   readonly width: number;
@@ -59,6 +66,8 @@ export interface Outline {
   readonly asideLabels?: readonly LabelSlot[];
   /** The outline of a part turned by a quarter, before it is turned, where upright words need other room then. */
   readonly aside?: Outline;
+  /** Where a switch's positions are, whichever way the part is turned. */
+  readonly marks?: readonly PositionMark[];
 }
 
 /** The outline of a part that is turned by so many quarters. */
@@ -102,49 +111,69 @@ export function tagPorts(tag: Rect, x: number, y: number, sides: readonly Side[]
 }
 
 /** Sizes of type, drawing units; see the style guide. */
-export const TYPE = { title: 22, name: 14, value: 12, lug: 12 } as const;
+export const TYPE = { title: 22, name: 14, value: 12, lug: 12, mark: 11 } as const;
 
-/** A part's name and, below it, what it is: centred, one below the other. A long name is set smaller, in as many lines as it needs. */
-export function nameLabels(
-  label: string,
-  what: string,
-  width: number,
-  centre: (line: number) => Point,
-): readonly LabelSlot[] {
-  const short = textWidth(label, TYPE.name, 'bold') <= width;
-  const name = label === '' ? [] : short ? [label] : wrapped(label, width, TYPE.value, 'bold');
-  const size = short ? TYPE.name : TYPE.value;
-  return [
-    ...name.map((text, i) => ({ text, centre: centre(i), size, weight: 'bold' as const })),
-    { text: what, centre: centre(name.length), size: TYPE.value, weight: 'regular' },
-  ];
+/** A word wider than this is cut: no plate grows for it beyond reason. */
+const LONGEST_WORD = g(9);
+
+/** What a label may be broken into: words, each with the blank before it, and what a hyphen ends. */
+function wordsOf(label: string): readonly string[] {
+  const words = label.trim().match(/ *(?:[^ -]+-*|-+)/g) ?? [];
+  return words.flatMap((word) => {
+    const count = Math.ceil(textWidth(word.trim(), TYPE.name, 'bold') / LONGEST_WORD);
+    const letters = [...word];
+    const each = Math.ceil(letters.length / Math.max(1, count));
+    return Array.from({ length: Math.max(1, count) }, (_, i) =>
+      letters.slice(i * each, (i + 1) * each).join(''),
+    ).filter((piece) => piece !== '');
+  });
 }
 
-/** A text in lines no wider than `width`, broken between words, and a word that is too long by itself anywhere. */
-export function wrapped(
-  text: string,
-  width: number,
-  size: number,
-  weight: LabelSlot['weight'],
-): readonly string[] {
-  const fits = (line: string): boolean => textWidth(line, size, weight) <= width;
+const nameWidth = (text: string): number => textWidth(text, TYPE.name, 'bold');
+
+/** Whole words to a line as long as they keep to a width; a word that is wider has a line of its own. */
+function filled(words: readonly string[], width: number): readonly string[] {
   const lines: string[] = [];
-  let line = '';
-  for (const word of text.split(' ')) {
-    const longer = line === '' ? word : `${line} ${word}`;
-    if (fits(longer)) {
-      line = longer;
-      continue;
-    }
-    lines.push(line);
-    line = '';
-    for (const letter of word) {
-      if (!fits(line + letter)) {
-        lines.push(line);
-        line = '';
-      }
-      line += letter;
-    }
+  for (const word of words) {
+    const last = lines.at(-1);
+    const longer = `${last}${word}`;
+    if (last !== undefined && nameWidth(longer) <= width) lines[lines.length - 1] = longer;
+    else lines.push(word.trim());
   }
-  return [...lines, line].filter((one) => one !== '');
+  return lines;
 }
+
+/**
+ * A name in lines, always in the size of names: broken at blanks and behind hyphens where it would be wider than a part has room for.
+ * The part then grows for its longest word.
+ */
+export const nameLines = (label: string, width: number): readonly string[] => filled(wordsOf(label), width);
+
+/** Every way to fill lines with a name's words, the fewest lines first. */
+export function nameWays(label: string): readonly (readonly string[])[] {
+  const words = wordsOf(label);
+  if (words.length === 0) return [[]];
+  const widths = words.flatMap((_, i) => words.slice(i).map((_, k) => words.slice(i, i + k + 1).join('')));
+  const ways = [...new Set(widths.map((text) => nameWidth(text.trim())))]
+    .map((width) => filled(words, width))
+    .sort((a, b) => a.length - b.length);
+  return ways.filter((way, i) => ways.findIndex((one) => one.join('\n') === way.join('\n')) === i);
+}
+
+/** Lines of a name, one below the other. */
+export const nameLabels = (lines: readonly string[], centre: (line: number) => Point): readonly LabelSlot[] =>
+  lines.map((text, i) => ({ text, centre: centre(i), size: TYPE.name, weight: 'bold' }));
+
+/** A part's name in lines and, below it, what it is. */
+export const titleLabels = (
+  lines: readonly string[],
+  what: string,
+  centre: (line: number) => Point,
+): readonly LabelSlot[] => [
+  ...nameLabels(lines, centre),
+  { text: what, centre: centre(lines.length), size: TYPE.value, weight: 'regular' },
+];
+
+/** Width of the widest of a name's lines and of what stands below them. */
+export const widestLine = (lines: readonly string[], ...below: readonly string[]): number =>
+  Math.max(0, ...lines.map(nameWidth), ...below.map((text) => textWidth(text, TYPE.value)));

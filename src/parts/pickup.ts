@@ -6,7 +6,7 @@ import { textWidth } from '../common/text.ts';
 import { formatQuantity, given, givenOr } from '../common/units.ts';
 import { farads, fraction, henries, ohms } from './fields.ts';
 import type { CircuitElement, LugSpec, PartBase, PickupPart, Seen, UsualValue } from './kind.ts';
-import { g, type LabelSlot, type Outline, TYPE, tagCentre, tagPorts } from './outline.ts';
+import { g, nameLines, type Outline, TYPE, tagCentre, tagPorts, titleLabels, widestLine } from './outline.ts';
 import { conductor, plate, run, type Shape } from './shape.ts';
 
 export const pickupFields = {
@@ -91,41 +91,54 @@ export const usualWinding = ({ resistance }: PickupPart<string>): readonly Usual
 ];
 
 /** Room for the coils' symbol at the left of the body. */
-const SYMBOL = 54;
+const SYMBOL = 58;
+/** Room that a line of the name has before it is broken, or as wide as the line below it. */
+const LINE = 130;
+/** Between the middles of the name's lines, and from them to the line below. */
+const NAME_LINE = 16;
+const BELOW_NAME = 17;
 
 /** A pickup lying down, its two leads leaving on the right. `what` is the second line's first word. */
 export function pickupOutline(part: PickupPart<string>, what: string): Outline {
   const assumed = part.resistance.from === 'default' ? ' assumed' : '';
   const resistance = `${formatQuantity(part.resistance.value, 'ohm')}${assumed}`;
-  const texts = [part.label, `${what}, ${resistance}`] as const;
-  const text = Math.max(textWidth(texts[0], TYPE.name, 'bold'), textWidth(texts[1], TYPE.value));
-  const columns = Math.max(9, Math.ceil((SYMBOL + text + 26) / g(1)));
-  const body = { x: 0, y: g(0), width: g(columns), height: g(5) };
+  const below = `${what}, ${resistance}`;
+  const names = nameLines(part.label, Math.max(LINE, textWidth(below, TYPE.value)));
+  const columns = Math.max(9, Math.ceil((SYMBOL + widestLine(names, below) + 26) / g(1)));
+  const rows = 4 + names.length;
+  const body = { x: 0, y: g(0), width: g(columns), height: g(rows) };
   const lugX = columns + 2;
-  const label = (i: 0 | 1): LabelSlot => ({
-    text: texts[i],
-    centre: { x: SYMBOL + (body.width - SYMBOL - 20) / 2, y: g(2.5) + (i === 0 ? -8 : 9) },
-    size: i === 0 ? TYPE.name : TYPE.value,
-    weight: i === 0 ? 'bold' : 'regular',
-  });
+  const first = g(rows / 2) + 0.5 - (NAME_LINE * (names.length - 1) + BELOW_NAME) / 2;
+  const labels = titleLabels(names, below, (line) =>
+    at(
+      SYMBOL + (body.width - SYMBOL - 20) / 2,
+      first + NAME_LINE * line + (line === names.length ? BELOW_NAME - NAME_LINE : 0),
+    ),
+  );
   return {
     width: g(columns + 2),
-    height: g(5),
+    height: g(rows),
     body,
     blocked: [body],
     lugs: pickupLugs.map(({ name: lug }, i) => {
-      const y = 1 + 3 * i;
+      const y = i === 0 ? 1 : rows - 1;
       const tag = { x: body.width - 16, y: g(y) - 10, width: 56, height: 20 };
       return { lug, tag, ports: tagPorts(tag, lugX, y, ['right', 'up', 'down']) };
     }),
-    labels: [label(0), label(1)],
+    labels,
   };
 }
 
+/** Width of the link between two coils. */
+const LINK = 2.5;
 const COIL = { width: 20, height: 56, turns: 3 } as const;
 
+/** How far below its coil the ground lead of a coil that stands behind another runs. */
+const UNDER = 6;
+
 /**
- * Coils seen from above as the racetracks they are, and the two leads leaving them.
+ * Coils seen from above as the racetracks they are, and the two leads leaving them. Two are joined inside, one after the other: hot
+ * leaves the last, a link leads from it to the first, and ground leaves that.
  *
  * @param centres of the coils, drawing units from the body's left edge
  * @param radius of the cover's corners
@@ -138,11 +151,23 @@ export function pickupFace({ outline }: Seen, centres: readonly number[], radius
     height: COIL.height - 6 * turn,
     role: turn === 0 ? ('coil' as const) : ('turn' as const),
   }));
-  const right = body.x + Math.max(...centres);
-  const lead = (lug: string, y: number) => {
-    const tag = tagCentre(outline, lug);
-    return run(at(right, y), at(right, tag.y), at(tag.x - 28, tag.y));
-  };
+  const xs = centres.map((x) => body.x + x);
+  const [first, last] = [Math.min(...xs), Math.max(...xs)];
+  const [top, bottom] = [middle - COIL.height / 2, middle + COIL.height / 2];
+  const [hot, ground] = [tagCentre(outline, HOT.name), tagCentre(outline, GROUND.name)];
+  const under = bottom + UNDER;
+  const past = last + COIL.width / 2 + 4;
+  const back =
+    first === last
+      ? run(at(last, bottom), at(last, ground.y), at(ground.x - 28, ground.y))
+      : run(
+          at(first, bottom),
+          at(first, under),
+          at(past, under),
+          at(past, ground.y),
+          at(ground.x - 28, ground.y),
+        );
+  const link = [at(first + COIL.width / 2, middle), at(last - COIL.width / 2, middle)];
   return [
     plate(body, radius),
     ...centres.flatMap((x) =>
@@ -155,6 +180,12 @@ export function pickupFace({ outline }: Seen, centres: readonly number[], radius
         }),
       ),
     ),
-    conductor(1.5, lead(HOT.name, middle - COIL.height / 2), lead(GROUND.name, middle + COIL.height / 2)),
+    conductor(1.5, run(at(last, top), at(last, hot.y), at(hot.x - 28, hot.y)), back),
+    ...(first === last
+      ? []
+      : [
+          conductor(LINK, run(...link)),
+          ...link.map((centre): Shape => ({ shape: 'circle', role: 'dot', centre, radius: LINK })),
+        ]),
   ];
 }

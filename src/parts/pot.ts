@@ -1,19 +1,11 @@
 import { z } from 'zod';
 import { around, at, type Point, type Rect } from '../common/geometry.ts';
+import { must } from '../common/must.ts';
 import { formatQuantity, given, givenOr, type Sourced } from '../common/units.ts';
 import { fraction, ohms } from './fields.ts';
-import { fitLabels } from './fit.ts';
+import { firstFit, settingsOf } from './fit.ts';
 import { definePart, type LugSpec, type PartBase, type Seen, type Taper } from './kind.ts';
-import {
-  g,
-  type LabelSlot,
-  type Outline,
-  type Port,
-  type Strap,
-  TYPE,
-  tagCentre,
-  tagPorts,
-} from './outline.ts';
+import { g, type LabelSlot, type Outline, type Port, type Strap, tagCentre, tagPorts } from './outline.ts';
 import { conductor, run, type Shape } from './shape.ts';
 
 export interface Pot extends PartBase<'pot'> {
@@ -81,50 +73,79 @@ export const pot = definePart({
   face: (_, seen) => potFace(seen),
 });
 
-/** Radius of the case. */
-const RADIUS = g(3.5);
-const CENTRE: Point = { x: g(4), y: g(4) };
-const LUG_ROW = 8;
+/** How much larger than the usual case a long name makes it; grid units, to every side. */
+const LARGEST = 8;
+const USUAL = { middle: 4, radius: 3.5 } as const;
 
-/** Column of each terminal: from the solder side, lugs down, they read 3, 2, 1 from left to right. */
+/** What depends on the size of the case, drawing units. */
+interface Size {
+  readonly centre: Point;
+  readonly radius: number;
+  /** Grid units. */
+  readonly middle: number;
+  readonly lugRow: number;
+  /** Radius of the track's middle, and how far below the centre the wiper's arm leaves room for words. */
+  readonly track: number;
+  readonly free: number;
+}
+
+function sizeOf(more: number): Size {
+  const middle = USUAL.middle + more;
+  const radius = g(USUAL.radius + more);
+  const track = radius - TRACK_INSET;
+  return {
+    centre: at(g(middle), g(middle)),
+    radius,
+    middle,
+    lugRow: 2 * middle,
+    track,
+    free: Math.cos(radians(OPENING + BEFORE_END)) * (track - SHORT_OF_TRACK) - ARM_ROOM,
+  };
+}
+/** The size of a pot by its outline. */
+const sizeSeen = ({ width }: Outline): Size => sizeOf(width / g(2) - USUAL.middle);
+
+/** Column of each terminal from the middle: from the solder side, lugs down, they read 3, 2, 1 from left to right. */
 const COLUMNS = [
-  [CLOCKWISE.name, 1],
-  [WIPER.name, 4],
-  [ANTICLOCKWISE.name, 7],
+  [CLOCKWISE.name, -3],
+  [WIPER.name, 0],
+  [ANTICLOCKWISE.name, 3],
 ] as const;
 
 /** How far inside the case's edge a ground wire ends: on the bare rim, clear of the track seen through the case. */
 const CASE_INSET = 7;
 
 /** A way onto the case along a grid line: straight in until just inside the edge. */
-function casePort(node: Point, inward: Point, price = 0): Port {
-  const off = inward.x === 0 ? node.x - CENTRE.x : node.y - CENTRE.y;
-  const reach = Math.sqrt(RADIUS ** 2 - off ** 2) - CASE_INSET;
+function casePort({ centre, radius }: Size, node: Point, inward: Point, price = 0): Port {
+  const off = inward.x === 0 ? node.x - centre.x : node.y - centre.y;
+  const reach = Math.sqrt(radius ** 2 - off ** 2) - CASE_INSET;
   const spot =
     inward.x === 0
-      ? { x: node.x, y: CENTRE.y - inward.y * reach }
-      : { x: CENTRE.x - inward.x * reach, y: node.y };
+      ? { x: node.x, y: centre.y - inward.y * reach }
+      : { x: centre.x - inward.x * reach, y: node.y };
   return { node, inward, spot, price };
 }
-
-const caseTag: Rect = around(CENTRE.x, CENTRE.y, 2 * RADIUS, 2 * RADIUS);
 
 /** Ground joints between the lugs are hard to get at with an iron: only where nothing else is left. */
 const BETWEEN_LUGS = 500;
 
 /** Tolerance round the rim so that no two solder joints touch, nor one a lug's stem or strap; between the lugs last. */
-const casePorts: readonly Port[] = [
-  ...[4, 2, 6, 3, 5].map((x) => casePort({ x: g(x), y: g(0) }, { x: 0, y: 1 })),
-  ...[4, 3].map((y) => casePort({ x: g(0), y: g(y) }, { x: 1, y: 0 })),
-  ...[4, 3].map((y) => casePort({ x: g(8), y: g(y) }, { x: -1, y: 0 })),
-  ...[3, 5].map((x) => casePort({ x: g(x), y: g(LUG_ROW) }, { x: 0, y: -1 }, BETWEEN_LUGS)),
-];
+function casePorts(size: Size): readonly Port[] {
+  const { middle, lugRow } = size;
+  const from = (off: number): number => g(middle + off);
+  return [
+    ...[0, -2, 2, -1, 1].map((x) => casePort(size, { x: from(x), y: 0 }, { x: 0, y: 1 })),
+    ...[0, -1].map((y) => casePort(size, { x: 0, y: from(y) }, { x: 1, y: 0 })),
+    ...[0, -1].map((y) => casePort(size, { x: g(2 * middle), y: from(y) }, { x: -1, y: 0 })),
+    ...[-1, 1].map((x) => casePort(size, { x: from(x), y: g(lugRow) }, { x: 0, y: -1 }, BETWEEN_LUGS)),
+  ];
+}
 
 /** The strap of a lug bent over onto the case: from its tag straight to the rim. */
-function strapOf(tag: Rect): Strap {
+function strapOf(tag: Rect, { centre, radius }: Size): Strap {
   const x = tag.x + tag.width / 2;
-  const reach = Math.sqrt(RADIUS ** 2 - (x - CENTRE.x) ** 2);
-  return { to: CASE.name, from: { x, y: tag.y + 1 }, end: { x, y: CENTRE.y + reach - 9 } };
+  const reach = Math.sqrt(radius ** 2 - (x - centre.x) ** 2);
+  return { to: CASE.name, from: { x, y: tag.y + 1 }, end: { x, y: centre.y + reach - 9 } };
 }
 
 const TAPERS = { linear: 'lin', log: 'log', 'reverse-log': 'rev log' } as const;
@@ -132,76 +153,125 @@ const TAPERS = { linear: 'lin', log: 'log', 'reverse-log': 'rev log' } as const;
 /** Pot from the solder side: round case above, three lugs below. */
 function potOutline(part: Pot): Outline {
   const value = `${formatQuantity(part.value.value, 'ohm')} ${TAPERS[part.taper.value]}`;
-  const lines = ({ x, y }: Point): readonly LabelSlot[] => [
-    { text: part.label, centre: { x, y: y - 9 }, size: TYPE.name, weight: 'bold' },
-    { text: value, centre: { x, y: y + 8 }, size: TYPE.value, weight: 'regular' },
-  ];
+  const { size, labels, asideLabels } = wordsOf(part.label, value);
+  const { centre, radius, middle, lugRow } = size;
+  const caseTag = around(centre.x, centre.y, 2 * radius, 2 * radius);
+  const inner = g(2 * middle - 2);
   return {
-    width: g(8),
-    height: g(9),
+    width: g(2 * middle),
+    height: g(lugRow + 1),
     body: caseTag,
-    blocked: [{ x: g(1), y: g(1), width: g(6), height: g(6) }],
+    blocked: [{ x: g(1), y: g(1), width: inner, height: inner }],
     lugs: [
-      ...COLUMNS.map(([lug, x]) => {
-        const tag = around(g(x), g(LUG_ROW), 18, 20);
-        return { lug, tag, ports: tagPorts(tag, x, LUG_ROW, ['down', 'left', 'right']), strap: strapOf(tag) };
+      ...COLUMNS.map(([lug, column]) => {
+        const x = middle + column;
+        const tag = around(g(x), g(lugRow), 18, 20);
+        return {
+          lug,
+          tag,
+          ports: tagPorts(tag, x, lugRow, ['down', 'left', 'right']),
+          strap: strapOf(tag, size),
+        };
       }),
-      { lug: CASE.name, tag: caseTag, ports: casePorts, surface: true },
+      { lug: CASE.name, tag: caseTag, ports: casePorts(size), surface: true },
     ],
-    labels: fitLabels(lines(CENTRE), insideTrack),
-    asideLabels: fitLabels(lines(ASIDE), besideWiper),
+    labels,
+    asideLabels,
   };
 }
 
-const TRACK = 39;
-const TRACK_WIDTH = 5;
-/** Half of the opening at the bottom of the track, degrees. */
-const OPENING = 48;
+interface Words {
+  readonly size: Size;
+  readonly labels: readonly LabelSlot[];
+  readonly asideLabels: readonly LabelSlot[];
+}
 
-const onTrack = (degrees: number, radius = TRACK): Point => {
-  const angle = (degrees * Math.PI) / 180;
-  return at(CENTRE.x + radius * Math.sin(angle), CENTRE.y - radius * Math.cos(angle));
+/** Name and value inside the track, whether the pot stands or lies on its side: in the smallest case that holds them. */
+const wordsOf = (label: string, value: string): Words =>
+  must(roomFor(label, value), `a pot that holds “${label}”`);
+
+function roomFor(label: string, value: string): Words | undefined {
+  const settings = settingsOf(label, value);
+  for (let more = 0; more <= LARGEST; more++) {
+    const size = sizeOf(more);
+    const { x, y } = size.centre;
+    // Near the middle of the free room first.
+    const offs = Array.from({ length: 16 + 8 * more }, (_, i) => i);
+    const upright = offs.map((off) => at(x, y - 0.5 - off));
+    const lying = offs.map((off) => at(x, y - off));
+    const labels = settings
+      .map((lines) => firstFit(lines, upright, insideTrack(size)))
+      .find((found) => found !== undefined);
+    const asideLabels = settings
+      .flatMap((lines) => lying.map((middle) => firstFit(lines, [middle], besideWiper(size, middle))))
+      .find((found) => found !== undefined);
+    if (labels && asideLabels) return { size, labels, asideLabels };
+  }
+  return undefined;
+}
+
+const TRACK_WIDTH = 5;
+/** From the case's edge to the middle of the track. */
+const TRACK_INSET = 15;
+/** Half of the opening at the bottom of the track, degrees; and how far before its end the wiper stands. */
+const OPENING = 36;
+const BEFORE_END = 4;
+/** How far inside the track's middle the wiper's tip is, and the room between its arm and words. */
+const SHORT_OF_TRACK = 4;
+const ARM_ROOM = 4;
+
+const radians = (degrees: number): number => (degrees * Math.PI) / 180;
+const onTrack = ({ centre, track }: Size, degrees: number, inside = 0): Point => {
+  const [angle, radius] = [radians(degrees), track - inside];
+  return at(centre.x + radius * Math.sin(angle), centre.y - radius * Math.cos(angle));
 };
 
-/** How far below the middle the wiper's arm leaves room for words. */
-const ABOVE_WIPER = 19;
+/** Words keep so far from the middle. */
+const innerRadius = ({ track }: Size): number => track - TRACK_WIDTH / 2 - 1;
 
 /** Whether a box lies inside the track and above the wiper. */
-const insideTrack = ({ x, y, height }: Rect): boolean =>
-  y + height <= CENTRE.y + ABOVE_WIPER &&
-  // Words are centred, so that one end of them is as near to the track as the other.
-  [y, y + height].every((py) => Math.hypot(x - CENTRE.x, py - CENTRE.y) <= TRACK - TRACK_WIDTH / 2 - 1);
+const insideTrack =
+  (size: Size) =>
+  ({ x, y, height }: Rect): boolean =>
+    y + height <= size.centre.y + size.free &&
+    // Words are centred, so that one end of them is as near to the track as the other.
+    [y, y + height].every((py) => Math.hypot(x - size.centre.x, py - size.centre.y) <= innerRadius(size));
 
-/** Middle of the words of a pot that lies on its side: further from the wiper, which then is on their left or right. */
-const ASIDE: Point = at(CENTRE.x, CENTRE.y - 7);
-/** Whether a box about that middle, upright on a pot that lies on its side, lies inside the track and beside the wiper. */
-const besideWiper = ({ x, y, width, height }: Rect): boolean => {
-  const [near, far] = [ASIDE.y - CENTRE.y - width / 2, ASIDE.y - CENTRE.y + width / 2];
-  const tops = [y, y + height].map((py) => py - ASIDE.y);
-  return (
-    Math.abs(x + width / 2 - ASIDE.x) < 1 &&
-    -near <= TRACK - TRACK_WIDTH / 2 - 1 &&
-    far <= ABOVE_WIPER &&
-    tops.every((py) => Math.hypot(Math.abs(near), py) <= TRACK - TRACK_WIDTH / 2 - 1)
-  );
-};
+/**
+ * Whether a box about a middle, upright on a pot that lies on its side, lies inside the track and beside the wiper, which then is on
+ * its left or its right.
+ */
+const besideWiper =
+  (size: Size, middle: Point) =>
+  ({ y, width, height }: Rect): boolean => {
+    const off = middle.y - size.centre.y;
+    const [far, near] = [off - width / 2, off + width / 2];
+    return (
+      near <= size.free &&
+      [y, y + height].every((py) =>
+        [far, near].every((end) => Math.hypot(end, py - middle.y) <= innerRadius(size)),
+      )
+    );
+  };
 
 /** The case, and seen through it the track from lug 1 to lug 3 and the wiper, standing at full. */
 function potFace({ outline }: Seen): readonly Shape[] {
-  const [clockwise, anticlockwise] = [onTrack(180 + OPENING), onTrack(180 - OPENING)];
+  const size = sizeSeen(outline);
+  const { centre, radius, track } = size;
+  const [clockwise, anticlockwise] = [onTrack(size, 180 + OPENING), onTrack(size, 180 - OPENING)];
   const lugTop = (lug: string): Point => {
     const { x, y } = tagCentre(outline, lug);
     return at(x, y - 10);
   };
   // The wiper: from its lug up to a hub, and from there an arm to the clockwise end of the track.
-  const hub = at(CENTRE.x, CENTRE.y + 30);
-  const tip = onTrack(180 + OPENING + 4, TRACK - 4);
+  const hub = at(centre.x, centre.y + track - 1);
+  const tip = onTrack(size, 180 + OPENING + BEFORE_END, SHORT_OF_TRACK);
   return [
-    { shape: 'circle', role: 'case', centre: CENTRE, radius: RADIUS },
+    { shape: 'circle', role: 'case', centre, radius },
     {
       shape: 'path',
       role: 'track',
-      runs: [[{ to: clockwise }, { to: anticlockwise, radius: TRACK, large: true, clockwise: true }]],
+      runs: [[{ to: clockwise }, { to: anticlockwise, radius: track, large: true, clockwise: true }]],
       width: TRACK_WIDTH,
     },
     conductor(1.5, run(clockwise, lugTop(CLOCKWISE.name)), run(anticlockwise, lugTop(ANTICLOCKWISE.name))),

@@ -15,9 +15,15 @@ const LUGS = [
 ] as const satisfies readonly LugSpec[];
 const COLUMNS: Columns = { left: ['A1', 'A0', 'A2'], right: ['B1', 'B0', 'B2'] };
 /** Pushed in, position 1, each common touches throw 1; pulled out, position 2, throw 2. Common practice, no source. */
-const CONTACTS: readonly Contact[] = (['pushed in', 'pulled out'] as const).map((called, i) => ({
+const CONTACTS: readonly Contact[] = (
+  [
+    ['pushed in', 'in'],
+    ['pulled out', 'out'],
+  ] as const
+).map(([called, mark], i) => ({
   position: i + 1,
   called,
+  mark,
   joins: ['A', 'B'].map((pole) => [`${pole}0`, `${pole}${i + 1}`]),
 }));
 

@@ -2,10 +2,9 @@
 
 import { z } from 'zod';
 import { around } from '../common/geometry.ts';
-import { nth } from '../common/must.ts';
 import { textWidth } from '../common/text.ts';
 import type { LugSpec } from './kind.ts';
-import { g, type LabelSlot, type Outline, TYPE, tagPorts } from './outline.ts';
+import { g, type LabelSlot, nameLines, type Outline, TYPE, tagPorts } from './outline.ts';
 
 export const twoLegs = [
   { name: '1', role: 'leg' },
@@ -22,8 +21,10 @@ export const sleevingField = z
 export const sleeves = (written: 1 | 2 | 'both' | undefined): readonly string[] =>
   written === undefined ? [] : written === 'both' ? ['1', '2'] : [String(written)];
 
-/** Row of the legs. */
+/** Row of the legs below a name of one line. */
 const ROW = 2;
+/** Room that the name has before it is broken. */
+const LINE = g(8);
 
 /** How much of a leg the line that goes on from it takes over, drawing units. */
 const LEG = 10;
@@ -45,32 +46,36 @@ interface Body {
  * from 1.51 a wire to 1.55, detours from 1.16 to 1.20, and the time by a tenth.
  */
 export function twoLegOutline(label: string, value: string, size: Body, caption?: string): Outline {
+  const names = nameLines(label, LINE);
   const lines: readonly Line[] = [
-    { text: label, size: TYPE.value, weight: 'bold' },
+    ...names.map((text) => ({ text, size: TYPE.name, weight: 'bold' }) as const),
     { text: value, size: TYPE.value, weight: 'regular' },
     ...(caption === undefined ? [] : [{ text: caption, size: TYPE.value, weight: 'bold' } as const]),
   ];
-  const text = Math.max(...lines.map((line) => textWidth(line.text, line.size, line.weight)));
-  const air = caption === undefined ? 36 : 52;
-  return { ...lying(lines, size, text + air), aside: upright(lines, size, text + air) };
+  const widest = Math.max(...lines.map((line) => textWidth(line.text, line.size, line.weight)));
+  // A caption stands in a box, which needs some air at its sides.
+  const text = widest + (caption === undefined ? 36 : 52);
+  return { ...lying(lines, names.length, size, text), aside: upright(lines, size, text) };
 }
 
 type Line = Omit<LabelSlot, 'centre'>;
 
-/** Lying down: name above, the other lines below. */
-function lying(lines: readonly Line[], size: Body, text: number): Outline {
-  // A caption stands in a box, which needs some air at its sides.
+/** Lying down: name above, in so many lines, the others below. */
+function lying(lines: readonly Line[], names: number, size: Body, text: number): Outline {
   const columns = Math.max(6, Math.ceil(text / g(1)));
-  const rows = lines.length < 3 ? 4 : 5;
+  const more = names - 1;
+  const rows = lines.length - more < 3 ? 4 + more : 5 + more;
+  const row = ROW + more;
   const middle = g(columns / 2);
-  const heights = [size.name, g(3.45), g(4.45)];
+  const height = (line: number): number =>
+    line < names ? size.name + g(line) : g(3.45 + more + (line - names));
   return {
     width: g(columns),
     height: g(rows),
-    body: around(middle, g(ROW), size.width, size.height),
+    body: around(middle, g(row), size.width, size.height),
     blocked: [{ x: g(1), y: 0, width: g(columns - 2), height: g(rows) }],
-    lugs: legs(columns, ROW),
-    labels: lines.map((line, i) => ({ ...line, centre: { x: middle, y: nth(heights, i) } })),
+    lugs: legs(columns, row),
+    labels: lines.map((line, i) => ({ ...line, centre: { x: middle, y: height(i) } })),
   };
 }
 

@@ -5,35 +5,60 @@
  */
 import { z } from 'zod';
 import { ID } from '../common/names.ts';
-import { traits } from '../parts/kind.ts';
+import { type Trait, traits } from '../parts/kind.ts';
 
 /** Grid units; a sheet is some sixty across, and what stands further out was mistyped. */
 const FARTHEST = 400;
 const unit = z.number().int().min(-FARTHEST).max(FARTHEST);
 const pair = z.tuple([unit, unit]);
 
+/** How a seat may be turned; words stay upright, and not every part has room for them in every way it might stand. */
+const TURNS: Readonly<Record<Trait, readonly number[]>> = {
+  pot: [0, 1, 2, 3],
+  pickup: [0, 2],
+  switch: [0, 2],
+  jack: [0, 2],
+  'ground-point': [0, 1, 2, 3],
+  component: [0, 1, 2, 3],
+};
+
 export const arrangementSchema = z.strictObject({
   arrangement: z.string().regex(ID).describe('Name a kit uses; the same as the file’s'),
   about: z.string().describe('What it shows, for a person choosing'),
   seats: z
     .array(
-      z.strictObject({
-        seat: z.enum(traits).describe('What sits here, in the order the kit names them'),
-        at: pair.describe('Column and row of the first one’s top left corner, in grid units'),
-        step: pair.default([0, 0]).describe('From one to the next, in grid units'),
-        wrap: z
-          .strictObject({
-            after: z.number().int().min(1).max(FARTHEST).describe('How many stand in one row'),
-            step: pair.describe('From one row to the next, in grid units'),
-          })
-          .optional()
-          .describe('Rows, for parts that stand two by two'),
-        turn: z
-          .union([z.literal(0), z.literal(1), z.literal(2), z.literal(3)])
-          .optional()
-          .describe('Quarter turns clockwise; where neither this nor mirror is given, as wires are shortest'),
-        mirror: z.boolean().optional().describe('Left and right exchanged'),
-      }),
+      z
+        .strictObject({
+          seat: z.enum(traits).describe('What sits here, in the order the kit names them'),
+          at: pair.describe('Column and row of the first one’s top left corner, in grid units'),
+          step: pair.default([0, 0]).describe('From one to the next, in grid units'),
+          wrap: z
+            .strictObject({
+              after: z.number().int().min(1).max(FARTHEST).describe('How many stand in one row'),
+              step: pair.describe('From one row to the next, in grid units'),
+            })
+            .optional()
+            .describe('Rows, for parts that stand two by two'),
+          turn: z
+            .union([z.literal(0), z.literal(1), z.literal(2), z.literal(3)])
+            .optional()
+            .describe(
+              'Quarter turns clockwise; where neither this nor mirror is given, as wires are shortest. 1 and 3 for pots, components and ground points alone; a push-pull pot always stands upright',
+            ),
+          mirror: z.boolean().optional().describe('Left and right exchanged'),
+        })
+        .superRefine(({ seat, turn = 0 }, context) => {
+          const allowed = TURNS[seat];
+          if (!allowed.includes(turn))
+            context.addIssue({
+              code: 'custom',
+              path: ['turn'],
+              message: `a ${seat} cannot be drawn turned by ${turn === 2 ? 'a half' : 'a quarter'}`,
+              params: {
+                remedy: `Allowed here: ${allowed.join(', ')}; only pots, components and ground points may be turned by quarters.`,
+              },
+            });
+        }),
     )
     .max(100)
     .describe('Where parts sit; the rest is placed between them'),

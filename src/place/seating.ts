@@ -1,7 +1,15 @@
 /** Where every part stands to begin with: on its seat where the arrangement has one, else where the layered layout puts it. */
 import { PITCH } from '../common/geometry.ts';
 import type { Hand } from '../describe/kit.ts';
-import { is, isPickup, mayMirror, type Orientation, type Part, seatOf } from '../parts/index.ts';
+import {
+  is,
+  isPickup,
+  mayMirror,
+  type Orientation,
+  orientationsOf,
+  type Part,
+  seatOf,
+} from '../parts/index.ts';
 import type { Outline } from '../parts/outline.ts';
 import type { Arrangement } from './arrangement.ts';
 import type { GridPart } from './placement.ts';
@@ -98,9 +106,15 @@ function otherHand(gridPart: GridPart): GridPart {
   };
 }
 
-/** A component on its head is one with its legs exchanged, and has its words below its name. */
-const standingOf = (part: Part, { turn, mirror }: Orientation): Orientation =>
-  is(part, 'component') && turn === 2 ? { turn: 0, mirror: !mirror } : { turn, mirror };
+/**
+ * A component on its head is one with its legs exchanged, and has its words below its name; what is seated as a pot stands upright
+ * where its words have no room otherwise, as those of a push-pull pot.
+ */
+function standingOf(part: Part, { turn, mirror }: Orientation): Orientation {
+  if (is(part, 'component') && turn === 2) return { turn: 0, mirror: !mirror };
+  const hasRoom = !is(part, 'pot') || orientationsOf(part).some((way) => way.turn === turn);
+  return { turn: hasRoom ? turn : 0, mirror };
+}
 
 type Seat = Pick<GridPart, 'column' | 'row' | 'turn' | 'mirror' | 'turnable'>;
 

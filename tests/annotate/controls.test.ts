@@ -170,8 +170,8 @@ it('a pad’s figure is that of its pickup alone, and says so', () => {
   const circuit = sampleCircuit('kestrel-hss');
   // 500 kΩ in parallel with 470 kΩ, the trade handbook’s table.
   expect(padsOf(circuit, solveLoads(circuit)).map((pad) => pad.caption)).toEqual([
-    'Neck alone: 242 kΩ',
-    'Middle alone: 242 kΩ',
+    'Neck alone: DC load 242 kΩ',
+    'Middle alone: DC load 242 kΩ',
   ]);
 });
 

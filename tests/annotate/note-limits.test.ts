@@ -184,7 +184,7 @@ it('a padding resistor is captioned with the load of its pickup where that sound
     ['pad.2 > bridge.hot', 'pad.1 > tone.case'],
   ])
     expect(pads(...legs, ...rest)).toEqual([
-      { part: 'pad', pickup: 'bridge', caption: 'Bridge alone: 242 kΩ' },
+      { part: 'pad', pickup: 'bridge', caption: 'Bridge alone: DC load 242 kΩ' },
     ]);
   expect(pads('pad.1 > volume.3', 'pad.2 > volume.case')).toEqual([]);
 });

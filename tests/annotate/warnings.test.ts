@@ -230,6 +230,15 @@ it('two parts of one label cannot be told apart', () => {
   expect(said({ parts: labelled, joints: inSeries })).toEqual([
     'warning same-label: “pickup ” is also the label of “neck”',
   ]);
+  // A drawing shows two blanks as one.
+  const blanks = {
+    ...parts,
+    neck: { ...coil, label: 'My pickup' },
+    bridge: { ...coil, label: 'My  pickup' },
+  };
+  expect(said({ parts: blanks, joints: inSeries })).toEqual([
+    'warning same-label: “My  pickup” is also the label of “neck”',
+  ]);
 });
 
 it('a capacitor that leads to ground only through another pickup is not across the signal: half out of phase', () => {

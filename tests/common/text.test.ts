@@ -13,7 +13,7 @@ const TEXTS = [
   '470 kΩ',
   '7.68 kΩ',
   'SS, three-way lever, volume and tone',
-  'Neck alone: 242 kΩ',
+  'Neck alone: DC load 242 kΩ',
   '−35 %, darker',
   'bare component leg',
 ];

@@ -229,7 +229,7 @@ describe('the key', () => {
       'to the output jack',
       'tone control',
       'other signal wire',
-      'ground',
+      'ground (double line)',
       'bare component leg',
       'sleeved leg',
       'bare jumper',
@@ -265,17 +265,22 @@ describe('the key', () => {
       ['ground (double line), white', 'WH', 'ground'],
       ['to the output jack', '', 'signal'],
       ['tone control', '', 'signal'],
-      ['ground', '', 'ground'],
+      ['ground (double line)', '', 'ground'],
       ['solder joint; on a pot’s round body: to its case', '', ''],
       ['green', 'GN', ''],
     ]);
     // Without colour the lines are told apart by their letters alone.
-    expect(said(lines, ['RD', 'GN'], false, themes.print)).toEqual(['signal', 'ground', 'red', 'green']);
+    expect(said(lines, ['RD', 'GN'], false, themes.print)).toEqual([
+      'signal',
+      'ground (double line)',
+      'red',
+      'green',
+    ]);
   });
 
   it('names each colour once, and unused lugs where there are any', () => {
     expect(said([line('ground')], ['RD', 'BK', 'RD'], true)).toEqual([
-      'ground',
+      'ground (double line)',
       'unused lug',
       'red',
       'black',
@@ -284,8 +289,8 @@ describe('the key', () => {
 
   it('says signal once where all signal wires look alike', () => {
     const lines = [line('signal', 'tone'), line('signal', 'output'), line('ground')];
-    expect(said(lines, [], false, themes.print)).toEqual(['signal', 'ground']);
-    expect(said(lines)).toEqual(['to the output jack', 'tone control', 'ground']);
+    expect(said(lines, [], false, themes.print)).toEqual(['signal', 'ground (double line)']);
+    expect(said(lines)).toEqual(['to the output jack', 'tone control', 'ground (double line)']);
   });
 
   it('is set in rows that fit, each as full as it can be', () => {

@@ -310,7 +310,7 @@ describe('a line', () => {
     }
     // A printer without colour has none; nor has what does not count.
     expect(widths({ look: 'signal', tint: 'tone', colour: 'RD' }, themes.print)).toEqual([
-      ['#000000', 4, false],
+      ['#000000', 5, false],
     ]);
     // A code that is in no table is drawn as if it were not given.
     expect(widths({ look: 'signal', tint: 'tone', colour: 'XX' })).toEqual(

@@ -7,6 +7,7 @@ import { PITCH, type Rect } from '../../src/common/geometry.ts';
 import { seeded } from '../../src/common/random.ts';
 import { textWidth } from '../../src/common/text.ts';
 import { blockFace, blockOutline, type Columns } from '../../src/parts/block.ts';
+import type { Contact } from '../../src/parts/kind.ts';
 import { leverContacts, leverFace, leverOutline } from '../../src/parts/lever.ts';
 import type { Outline } from '../../src/parts/outline.ts';
 import type { Shape } from '../../src/parts/shape.ts';
@@ -16,10 +17,27 @@ const SHORT = new Map(['A1', 'A2', 'A3', 'A0', 'B1', 'B2', 'B3', 'B0'].map((lug,
 const short = (lug: string): string => SHORT.get(lug) ?? lug;
 const LEVER: Columns = { left: ['1', '2', '3', '4'], right: ['5', '6', '7', '8'] };
 const CONTACTS = leverContacts([[1], [1, 2], [2], [2, 3], [3]]);
+const SHORT_CONTACTS = CONTACTS.map((one) => ({ ...one, joins: one.joins.map((group) => group.map(short)) }));
 const lever = (label: string): Outline =>
-  leverOutline({ kind: 'lever-5', name: 'x', label }, 'five-way switch');
-const block = (label: string, columns: Columns = LEVER, contacts = CONTACTS): Outline =>
-  blockOutline(label, 'five-way switch', columns, contacts);
+  leverOutline({ kind: 'lever-5', name: 'x', label }, 'five-way', CONTACTS);
+const block = (
+  label: string,
+  columns: Columns = LEVER,
+  contacts: readonly Contact[] = SHORT_CONTACTS,
+): Outline => blockOutline(label, 'five-way', columns, contacts);
+
+/** Everything in a value that has a height, a grid step lower; a direction has none. */
+const down = (value: unknown): unknown =>
+  Array.isArray(value)
+    ? value.map(down)
+    : value === null || typeof value !== 'object'
+      ? value
+      : Object.fromEntries(
+          Object.entries(value).map(([key, one]) => [
+            key,
+            key === 'y' ? one + PITCH : key === 'inward' ? one : down(one),
+          ]),
+        );
 
 const middleOf = ({ x, y, width, height }: Rect) => ({ x: x + width / 2, y: y + height / 2 });
 const pathsOf = (shapes: readonly Shape[], role: string) =>
@@ -29,11 +47,20 @@ const circlesOf = (shapes: readonly Shape[]) =>
 
 describe('with the lugs of a lever', () => {
   it.each(['Selector', 'Tone', 'Selector of the three pickups', 'M'.repeat(24)])(
-    '“%s” is as large as the lever, its lugs and its words are where the lever has them',
+    '“%s” is as large as the lever and a step for its marks, its lugs and its words are where the lever has them',
     (label) => {
-      const { lugs, ...rest } = lever(label);
-      const renamed = lugs.map((one) => ({ ...one, lug: short(one.lug) }));
-      expect(block(label)).toEqual({ ...rest, lugs: renamed });
+      const { lugs, marks: _, body, ...rest } = lever(label);
+      const plate = { ...body, height: body.height + PITCH };
+      const renamed = lugs.map((one) => ({ ...(down(one) as typeof one), lug: short(one.lug) }));
+      const { marks, ...own } = block(label);
+      expect(own).toEqual({
+        ...rest,
+        height: rest.height + PITCH,
+        body: plate,
+        blocked: [plate],
+        lugs: renamed,
+      });
+      expect(marks).toHaveLength(6);
     },
   );
 
@@ -42,7 +69,7 @@ describe('with the lugs of a lever', () => {
       const outline = block('Selector');
       const own = blockFace(LEVER, { outline, closed: joins.map((group) => group.map(short)) });
       const other = leverFace({ outline: lever('Selector'), closed: joins });
-      expect(own[0]).toEqual(other[0]);
+      expect(own[0]).toEqual({ ...other[0], rect: { ...outline.body } });
       // The lever's common has no contact: it is the rail itself.
       const commons = new Set(
         outline.lugs.filter(({ lug }) => lug === short('A0')).map(({ tag }) => middleOf(tag).y),
@@ -52,7 +79,11 @@ describe('with the lugs of a lever', () => {
         circlesOf(own)
           .filter(({ centre }) => !commons.has(centre.y))
           .sort(byPlace),
-      ).toEqual(circlesOf(other).sort(byPlace));
+      ).toEqual(
+        circlesOf(other)
+          .map((circle) => down(circle) as typeof circle)
+          .sort(byPlace),
+      );
       const [conductor] = pathsOf(own, 'conductor');
       expect(conductor?.width).toBe(pathsOf(other, 'conductor')[0]?.width);
       const throws = (shapes: readonly Shape[]) => pathsOf(shapes, 'bridge')[0]?.width;
@@ -104,7 +135,7 @@ describe('with any lugs', () => {
           expect(tag.width).toBeGreaterThanOrEqual(Math.max(26, widest + 10));
           expect(tag.width).toBeLessThan(Math.max(26 + 1e-9, widest + 10 + PITCH));
           expect(tag.height).toBe(20);
-          expect(middleOf(tag).y).toBe((3 + 3 * i) * PITCH);
+          expect(middleOf(tag).y).toBe((4 + 3 * i) * PITCH);
         });
         // The plate stands in by as much as the lugs stick out, and no further than the grid asks.
         const inset = side === 'left' ? body.x : outline.width - body.x - body.width;
@@ -114,7 +145,7 @@ describe('with any lugs', () => {
         expect(inset).toBeLessThanOrEqual(out + 6 + PITCH);
       }
       expect(outline.height).toBe(
-        (4 + 3 * (Math.max(columns.left.length, columns.right.length) - 1)) * PITCH,
+        (5 + 3 * (Math.max(columns.left.length, columns.right.length) - 1)) * PITCH,
       );
       expect([body.y, body.height, outline.blocked]).toEqual([0, outline.height, [body]]);
       // Six grid steps are enough for three ways across; each further one takes a step more.

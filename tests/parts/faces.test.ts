@@ -3,12 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { PITCH, type Point, type Rect } from '../../src/common/geometry.ts';
 import { textWidth } from '../../src/common/text.ts';
 import { compose } from '../../src/parts/compose.ts';
-import { fitLabels } from '../../src/parts/fit.ts';
 import { groundPoint } from '../../src/parts/ground-point.ts';
 import { contactsOf, faceOf, type Kind, kinds, outlineOf, type Part } from '../../src/parts/index.ts';
 import { jack } from '../../src/parts/jack.ts';
 import { lever3 } from '../../src/parts/lever-3.ts';
-import { type LabelSlot, nameLabels, type Outline, wrapped } from '../../src/parts/outline.ts';
+import type { LabelSlot, Outline } from '../../src/parts/outline.ts';
 import type { Shape } from '../../src/parts/shape.ts';
 import { makeKit } from '../analyse/kits.ts';
 
@@ -71,7 +70,7 @@ describe.each(Object.keys(kinds) as Kind[])('%s', (kind) => {
     const [name, ...rest] = seen(partOf(kind)).outline.labels;
     expect(name).toMatchObject({ text: 'Name', weight: 'bold' });
     for (const { size } of rest) expect(name?.size).toBeGreaterThanOrEqual(size);
-    if (kind !== 'resistor' && kind !== 'capacitor') expect(name?.size).toBe(14);
+    expect(name?.size).toBe(14);
     for (const { weight } of rest) expect(weight).toBe('regular');
   });
 
@@ -111,8 +110,17 @@ describe('a pickup', () => {
       const roles = face.map((shape) => shape.role);
       expect(roles.indexOf('plate')).toBe(0);
       expect(roles.indexOf('coil')).toBeLessThan(roles.indexOf('turn'));
-      const [leads] = face.flatMap((shape) => (shape.shape === 'path' ? [shape.runs] : []));
-      expect(leads?.map(([start]) => start?.to.x)).toEqual([centres.at(-1), centres.at(-1)]);
+      const [leads, link] = face.flatMap((shape) => (shape.shape === 'path' ? [shape.runs] : []));
+      // Hot leaves the last coil, ground the first: where these are two, a link makes one winding of them.
+      expect(leads?.map(([start]) => start?.to.x)).toEqual([centres.at(-1), centres[0]]);
+      const inner = coils.map(({ x, width }) => [x, x + width]).sort(([a = 0], [b = 0]) => a - b);
+      expect(link?.[0]?.map(({ to }) => to.x)).toEqual(
+        count === 1 ? undefined : [inner[0]?.[1], inner[1]?.[0]],
+      );
+      for (const { to } of link?.[0] ?? []) expect(to.y).toBe(middle(coils[0] ?? outline.body).y);
+      // Ground passes below the other coil, and on the cover.
+      const back = leads?.[1]?.map(({ to }) => to.y) ?? [];
+      expect(Math.max(...back)).toBeLessThan(outline.body.y + outline.body.height);
       // The hot one from the top of the coil to the upper lug, ground from its bottom to the lower.
       const heights = (leads ?? []).map((run) => run.at(-1)?.to.y);
       expect(heights).toEqual(outline.lugs.map(({ tag }) => middle(tag).y));
@@ -290,115 +298,5 @@ describe('two parts in one', () => {
       'function',
       'function',
     ]);
-  });
-});
-
-describe('words that do not go into their part', () => {
-  const label = (text: string, y: number, size = 14): LabelSlot => ({
-    text,
-    centre: { x: 50, y },
-    size,
-    weight: 'bold',
-  });
-  const into = (width: number, height: number) => (box: Rect) =>
-    inside(box, { x: 50 - width / 2, y: 50 - height / 2, width, height });
-  const letters = (labels: readonly LabelSlot[]): string =>
-    labels
-      .map(({ text }) => text)
-      .join('')
-      .replaceAll(' ', '');
-
-  it('stay as they are where they fit, and where nothing helps', () => {
-    const labels = [label('Tone', 40), label('250 kΩ', 60, 12)];
-    expect(fitLabels(labels, () => true)).toBe(labels);
-    expect(fitLabels(labels, () => false)).toBe(labels);
-    // One that does not fit is reason enough.
-    expect(fitLabels(labels, into(textWidth('250 kΩ', 12, 'bold') + 1, 100))).toHaveLength(2);
-  });
-
-  it('are set as large as fits, in as few lines as that allows, every letter kept, about the same height', () => {
-    for (const [first, second] of [
-      ['Volume of the neck', '250 kΩ log'],
-      ['Extraordinarily', '1 MΩ'],
-      ['MMMMMMMMMMMM', '500 kΩ'],
-      ['a bb ccc dddd', 'x'],
-    ] as const)
-      for (const width of [40, 60])
-        for (const height of [40, 60]) {
-          const labels = [label(first, 41), label(second, 59, 12)];
-          const fits = into(width, height);
-          const set = fitLabels(labels, fits);
-          expect(letters(set)).toBe(letters(labels));
-          if (set === labels) continue;
-          const boxes = set.map((one) => ({
-            ...boxOf(one),
-            y: one.centre.y - 0.68 * one.size,
-            height: 1.28 * one.size,
-          }));
-          for (const box of boxes) expect(fits(box)).toBe(true);
-          boxes.slice(1).forEach((box, i) => {
-            expect(box.y).toBeCloseTo((boxes[i]?.y ?? 0) + (boxes[i]?.height ?? 0), 6);
-          });
-          const top = boxes[0]?.y ?? 0;
-          const bottom = (boxes.at(-1)?.y ?? 0) + (boxes.at(-1)?.height ?? 0);
-          expect((top + bottom) / 2).toBeCloseTo(50, 6);
-          for (const one of set) expect(one.text).not.toBe('');
-          const size = Math.max(...set.map((one) => one.size));
-          // In one line each, and a size larger, it would not have gone in.
-          if (size < 14) {
-            const next = size + 1;
-            const wide = Math.max(
-              textWidth(first, next, 'bold'),
-              textWidth(second, Math.min(12, next), 'bold'),
-            );
-            expect(wide > width || 1.28 * (next + Math.min(12, next)) > height).toBe(true);
-          }
-          if (set.length > 2) {
-            const wide = Math.max(
-              textWidth(first, size, 'bold'),
-              textWidth(second, Math.min(12, size), 'bold'),
-            );
-            expect(
-              wide > width || 1.28 * (size + Math.min(12, size)) > height,
-              `${first} ${width} ${height}`,
-            ).toBe(true);
-          }
-        }
-  });
-
-  it('break between words where these are of like length, and inside a word much longer than the rest', () => {
-    const set = (text: string, width: number, height: number) =>
-      fitLabels([label(text, 50)], into(width, height)).map((one) => one.text);
-    expect(set('Neck volume', textWidth('volume', 14, 'bold') + 1, 37)).toEqual(['Neck', 'volume']);
-    // Where the longest line is shortest, so that the letters stay as large as they can.
-    for (const [one, two] of [
-      ['Neck of', 'bridge'],
-      ['bridge', 'or neck'],
-    ] as const) {
-      const just = Math.max(...[one, two].map((text) => textWidth(text, 14, 'bold'))) + 1;
-      expect(set(`${one} ${two}`, just, 37)).toEqual([one, two]);
-    }
-    expect(set('one two six ten', 30, 90)).toEqual(['one', 'two', 'six', 'ten']);
-    expect(set('a Extraordinarily', 60, 40).every((line) => line.length > 1)).toBe(true);
-  });
-});
-
-describe('a text in lines', () => {
-  it('has no empty line, and an empty text has none', () => {
-    for (const text of ['', ' ', 'a  b', '  MMMMMMMMMMMM', 'MMMMMMMMMMMM M'])
-      for (const width of [5, 30, 60, 200]) expect(wrapped(text, width, 12, 'bold')).not.toContain('');
-    expect(wrapped(' ', 60, 12, 'bold')).toEqual([]);
-    // Narrower than a letter: a letter a line.
-    expect(wrapped('MMM', 1, 12, 'bold')).toEqual(['M', 'M', 'M']);
-  });
-
-  it('a part without a name has one line, that of what it is', () => {
-    const lines = nameLabels('', 'push-pull', 90, (i) => ({ x: 0, y: i }));
-    expect(lines).toEqual([{ text: 'push-pull', centre: { x: 0, y: 0 }, size: 12, weight: 'regular' }]);
-    const just = textWidth('Selector', 14, 'bold');
-    expect(nameLabels('Selector', 'x', just, (i) => ({ x: 0, y: i })).map(({ size }) => size)).toEqual([
-      14, 12,
-    ]);
-    expect(nameLabels('Selector', 'x', just - 1, (i) => ({ x: 0, y: i }))[0]?.size).toBe(12);
   });
 });

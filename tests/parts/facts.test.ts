@@ -215,7 +215,7 @@ describe('limits of what may be written, both included', () => {
     expect(wrong(['a'])?.map(({ why }) => why)).toEqual(['a switch needs at least two lugs']);
     expect(wrong(['a', 'b'], ['a'])?.map(({ why }) => why)).toEqual(['“a” is named twice']);
   });
-  it('a label has up to 24 letters', () => expect(LABEL_LONGEST).toBe(24));
+  it('a label has up to 30 letters', () => expect(LABEL_LONGEST).toBe(30));
 });
 
 it('sleeving goes over the leg that is named, over both, or over none', () => {

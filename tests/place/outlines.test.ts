@@ -4,36 +4,51 @@ import { describe, expect, it } from 'vitest';
 import { PITCH, type Point, type Rect } from '../../src/common/geometry.ts';
 import { textWidth } from '../../src/common/text.ts';
 import { kinds, outlineOf } from '../../src/parts/index.ts';
-import { wrapped } from '../../src/parts/outline.ts';
+import { nameLines } from '../../src/parts/outline.ts';
+import { arrangementSchema } from '../../src/place/arrangement.ts';
 import { initialPlacement } from '../../src/place/seating.ts';
 import { makeKit } from '../analyse/kits.ts';
 
-const [SIZE, WIDTH] = [12, 60];
 const letters = fc.string({
-  unit: fc.constantFrom(...'aMiW Äß 9'),
+  unit: fc.constantFrom(...'aMiW Äß 9-'),
   minLength: 1,
-  maxLength: 40,
+  maxLength: 30,
 });
 const packed = (text: string): string => text.replaceAll(' ', '');
+const wide = (text: string): number => textWidth(text, 14, 'bold');
 
-describe('a text in lines', () => {
-  it('keeps every letter in its order, and no line is wider than it may be', () =>
+describe('a name in lines', () => {
+  it('keeps every letter in its order; only a single word is wider than it should be, and none beyond reason', () =>
     fc.assert(
-      fc.property(letters, (text) => {
-        const lines = wrapped(text, WIDTH, SIZE, 'bold');
+      fc.property(letters, fc.constantFrom(20, 60, 130), (text, width) => {
+        const lines = nameLines(text, width);
         expect(packed(lines.join(''))).toBe(packed(text));
-        for (const line of lines) expect(textWidth(line, SIZE, 'bold')).toBeLessThanOrEqual(WIDTH);
+        for (const line of lines) {
+          expect(line.trim()).toBe(line);
+          expect(line).not.toBe('');
+          expect(wide(line)).toBeLessThanOrEqual(Math.max(width, 9 * PITCH + 20));
+          if (wide(line) > width) expect(line).toMatch(/^[^ -]+-*$|^-+$/);
+        }
       }),
       { seed: 60331, numRuns: 500 },
     ));
 
-  it('breaks between words where they fit, and takes as few lines as can be', () => {
-    expect(wrapped('Blend pot', 200, SIZE, 'bold')).toEqual(['Blend pot']);
-    expect(wrapped('Blend pot two', textWidth('Blend pot', SIZE, 'bold'), SIZE, 'bold')).toEqual([
-      'Blend pot',
-      'two',
-    ]);
-    expect(wrapped('a Extraordinarily', textWidth('Extra', SIZE, 'bold'), SIZE, 'bold')[0]).toBe('a');
+  it.each([
+    ['Blend pot', 200, ['Blend pot']],
+    ['Blend pot two', wide('Blend pot'), ['Blend pot', 'two']],
+    ['Push-pull pot', wide('Push-pull'), ['Push-pull', 'pot']],
+    ['Push-pull pot', wide('Push-'), ['Push-', 'pull', 'pot']],
+    ['Push-pull pot', wide('pull pot'), ['Push-', 'pull pot']],
+    ['a Extraordinarily', wide('Extra'), ['a', 'Extraordinarily']],
+    ['-', 5, ['-']],
+    ['', 50, []],
+    [' ', 50, []],
+  ] as const)('“%s” in %d: %j', (text, width, lines) => expect(nameLines(text, width)).toEqual(lines));
+
+  it('a word longer than any plate should be is cut into like pieces', () => {
+    const lines = nameLines('M'.repeat(30), 60);
+    expect(lines.length).toBeGreaterThan(1);
+    expect(new Set(lines.map((line) => line.length)).size).toBe(1);
   });
 });
 
@@ -45,15 +60,15 @@ const outline = (kind: string, label: string, more: object = {}) => {
 
 describe('a lever', () => {
   const [short, long] = [outline('lever-5', 'Selector'), outline('lever-5', 'Selector of the three pickups')];
-  it('has a short name in one line, in the size of names', () => {
+  it('has a short name in one line, larger than what it is', () => {
     expect(short.labels.map(({ text }) => text)).toEqual(['Selector', 'five-way']);
     expect(short.labels[0]?.size).toBeGreaterThan(short.labels[1]?.size ?? 99);
   });
-  it('has a long name in several smaller lines, and grows by a grid step for each', () => {
+  it('has a long name in several lines of the same size, and grows by a grid step for each', () => {
     const lines = long.labels.slice(0, -1);
     expect(lines.length).toBeGreaterThan(1);
     expect(lines.map(({ text }) => text).join(' ')).toBe('Selector of the three pickups');
-    expect(lines[0]?.size).toBeLessThan(short.labels[0]?.size ?? 0);
+    for (const { size } of lines) expect(size).toBe(short.labels[0]?.size);
     expect(long.height - short.height).toBe((lines.length - 1) * PITCH);
     // The lugs move down with the plate's end, so that names and lugs keep apart.
     const top = ({ lugs }: typeof long): number => Math.min(...lugs.map(({ tag }) => tag.y));
@@ -103,6 +118,20 @@ describe('ways into a lug', () => {
             expect(inward.x === 0 || Math.sign(inward.x) === (i === 0 ? 1 : -1), `leg ${i + 1}`).toBe(true);
     },
   );
+});
+
+it.each([0, 1, 2, 3] as const)('a seat for pots turned by %d: pots are, a push-pull pot stands', (turn) => {
+  const parts = makeKit({
+    parts: { a: { kind: 'pot', value: '500k' }, b: { kind: 'push-pull', value: '500k' } },
+    joints: [],
+  }).parts.map((part) => ({ part, outline: outlineOf(part) }));
+  const arrangement = arrangementSchema.parse({
+    arrangement: 'turned',
+    about: 'Pots turned.',
+    seats: [{ seat: 'pot', at: [0, 0], step: [40, 0], turn }],
+  });
+  const placed = initialPlacement(parts, arrangement, 'right', new Map(), 1);
+  expect(placed.map((one) => one.turn)).toEqual([turn, 0]);
 });
 
 describe('first places', () => {

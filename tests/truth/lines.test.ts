@@ -33,7 +33,7 @@ function roleOf(kit: Kit, joint: Kit['joints'][number]): RegExp {
   if (joint.kind === 'bend') return /bent/;
   if (joint.kind === 'braid') return /braid/;
   const net = [...netOf(kit, `${joint.from.part}.${joint.from.lug}`)];
-  if (net.some((lug) => lug.endsWith('.sleeve'))) return /^ground$/;
+  if (net.some((lug) => lug.endsWith('.sleeve'))) return /^ground \(double line\)$/;
   if (net.some((lug) => lug.endsWith('.tip'))) return /output/;
   const hot = net.filter((lug) => lug.endsWith('.hot'));
   const [only] = hot;
@@ -140,7 +140,7 @@ describe('a line has the colour of its wire’s insulation', () => {
         expect(entry?.code).toBe(colour);
         for (const code of codes) expect(entry?.words).toContain(NAMES[code]);
         // Ground alone is a double line: one stroke more, narrower, on top.
-        const ground = roleOf(kit, kit.joints[i] ?? ({ kind: 'wire' } as never)).test('ground');
+        const ground = roleOf(kit, kit.joints[i] ?? ({ kind: 'wire' } as never)).test('ground (double line)');
         expect(more.length - stripes.length, colour).toBe(ground ? 1 : 0);
         expect(entry?.words.startsWith('ground')).toBe(ground);
       }

@@ -136,7 +136,7 @@ it('a part’s name is in the ink of the drawing, its value quieter, and what th
     expect(inks('pad-neck')?.filter(([words]) => words !== '470')).toEqual([
       ['Neck pad', ink],
       ['470 kΩ', quiet],
-      [expect.stringMatching(/^Neck alone: 242/), accent],
+      [expect.stringMatching(/^Neck alone: DC load 242/), accent],
     ]);
   }
 });

@@ -4,7 +4,7 @@ import type { Plot, PlotMark, PlotState } from '../../annotate/plot.ts';
 import { around, at, type Point, type Rect } from '../../common/geometry.ts';
 import { textWidth } from '../../common/text.ts';
 import type { Pen } from '../pen.ts';
-import type { Theme } from '../theme.ts';
+import { ruled, type Theme } from '../theme.ts';
 import { type Axes, type AxisRange, axesOf, drawAxes } from './axes.ts';
 import { badgeWidth, drawBadge } from './badge.ts';
 import {
@@ -72,7 +72,7 @@ export function drawPanel(
   if (!state) return;
   const id = `${plot.id}-position-${index + 1}`;
   const { x, y, width } = box;
-  pen.rect(box, { rx: 12, fill: theme.plate, stroke: theme.inside, 'stroke-width': 1 });
+  pen.rect(box, { rx: 12, fill: theme.plate, ...ruled(theme) });
   const own = badgeWidth(state.badge, CARD_TYPE.title);
   drawBadge(pen, state.badge, at(x + PAD + own / 2, y + 24), CARD_TYPE.title, theme);
   const words = { size: CARD_TYPE.title, weight: 'bold', fill: theme.ink, anchor: 'start' } as const;
@@ -197,7 +197,7 @@ function drawNotes(
 
 function drawRows(pen: Pen, state: PlotState, { x, width }: Rect, top: number, theme: Theme): void {
   const right = x + width - PAD;
-  pen.line([at(x + PAD, top), at(right, top)], { stroke: theme.inside, 'stroke-width': 1 });
+  pen.line([at(x + PAD, top), at(right, top)], ruled(theme));
   pen.text('resonance compared with the reference', at(x + PAD, top + 13), {
     size: SIZE,
     fill: theme.quiet,

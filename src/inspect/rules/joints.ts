@@ -71,7 +71,8 @@ function compare(part: Part, { lugs, texts }: DrawnPart, caption: string | undef
   const where = lugs[0] && centreOf(lugs[0].area);
   const say = (what: string): Finding => finding('part', where, { part: part.name, what });
   const wanted = lugsOf(part);
-  const labels = outlineOf(part, caption).labels.map(({ text }) => text);
+  const { labels: lines, marks = [] } = outlineOf(part, caption);
+  const labels = [...lines, ...marks].map(({ text }) => text);
   const printed = componentOf(part)?.print;
   const code = printed === undefined ? [] : [printed];
   const cases = surfacesOf(part);
