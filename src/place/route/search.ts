@@ -32,6 +32,8 @@ export class PathSearch {
   readonly #cost: Int32Array;
   /** A state, or a gate of the wire's beginning as `-1 - gate`. */
   readonly #parent: Int32Array;
+  /** By state: 1 where it was found without a bend, 2 by way of a gate of the wire's end; what the way back leads to is not known then. */
+  readonly #straight: Uint8Array;
   /** `2 * round` once a state is found in this round, one more once nothing cheaper can be. */
   readonly #stamp: Int32Array;
   /** Nodes that a gate of the target lies at, by round. */
@@ -54,6 +56,7 @@ export class PathSearch {
     this.#cost = new Int32Array(nodes * 4);
     this.#parent = new Int32Array(nodes * 4);
     this.#stamp = new Int32Array(nodes * 4);
+    this.#straight = new Uint8Array(nodes * 4);
     this.#target = new Int32Array(nodes);
     this.#columnOf = new Int16Array(nodes);
     this.#rowOf = new Int16Array(nodes);
@@ -66,10 +69,11 @@ export class PathSearch {
     this.#down = new Int16Array(rows);
   }
 
-  /** The cheapest way, or `undefined` when there is no way, or none for `most` or less. */
+  /** The cheapest way, or `undefined` when there is no way, or none for `most` or less. What a gate leads into is a lug and closed. */
   findPath(task: RouteRequest, prices: RoutingCosts, most = 1e9): Found | undefined {
     const { blocked, used, history, extraCost } = this.#grid;
     const [costs, parents, stamps, targets] = [this.#cost, this.#parent, this.#stamp, this.#target];
+    const straight = this.#straight;
     const [columnOf, rowOf, ways, queue] = [this.#columnOf, this.#rowOf, this.#ways, this.#queue];
     const { step, bend, crossing, closeCrossing, hook, conflict, overestimate } = prices;
     const round = ++this.#round;
@@ -83,6 +87,7 @@ export class PathSearch {
       stamps[state] = 2 * round;
       costs[state] = cost;
       parents[state] = -1 - i;
+      straight[state] = targets[gate.node] === round ? 2 : 1;
       const rest = this.#rest(columnOf[gate.node] ?? 0, rowOf[gate.node] ?? 0, state & 3, step, bend);
       queue.push(state, cost + rest + ((rest * overestimate) >> 2));
     });
@@ -130,8 +135,9 @@ export class PathSearch {
         const rest = this.#rest(x + (STEP_X[next] ?? 0), y + (STEP_Y[next] ?? 0), next, step, bend);
         if (arrived + rest >= bestCost) continue;
         if (targets[to] !== round && used[slot] === 0 && used[slot ^ 1] === 0) {
-          // Whoever arrived here from the side and turns has paid no more, so whatever leads on from here is known: this
-          // spares nearly half of the states. Not where a wire runs or the way may end, which makes other prices.
+          // Whoever arrived here from the side and turns has paid no more, so whatever leads on from here is known, and so is
+          // the way back along that side, from its last bend: this spares nearly half of the states. Not where a wire runs or
+          // the way may end, which makes other prices.
           const cross = axis ^ 1;
           const turned = arrived - bend - (used[(to + (ways[next] ?? 0)) * 2 + cross] ? hook : 0);
           const [right, left] = [(next + 1) & 3, (next + 3) & 3];
@@ -139,13 +145,24 @@ export class PathSearch {
           const behindLeft = used[(to - (ways[left] ?? 0)) * 2 + axis] ? hook : 0;
           const fromRight = to * 4 + right;
           const fromLeft = to * 4 + left;
-          if ((stamps[fromRight] ?? 0) >= 2 * round && (costs[fromRight] ?? 0) + behindRight <= turned)
+          if (
+            (stamps[fromRight] ?? 0) >= 2 * round &&
+            (costs[fromRight] ?? 0) + behindRight <= turned &&
+            straight[fromRight] === 0
+          )
             continue;
-          if ((stamps[fromLeft] ?? 0) >= 2 * round && (costs[fromLeft] ?? 0) + behindLeft <= turned) continue;
+          if (
+            (stamps[fromLeft] ?? 0) >= 2 * round &&
+            (costs[fromLeft] ?? 0) + behindLeft <= turned &&
+            straight[fromLeft] === 0
+          )
+            continue;
         }
         stamps[there] = 2 * round;
         costs[there] = arrived;
         parents[there] = state;
+        const before = straight[state] ?? 0;
+        straight[there] = targets[node] === round || before === 2 ? 2 : next === heading ? before : 0;
         queue.push(there, arrived + rest + ((rest * overestimate) >> 2));
       }
     }
