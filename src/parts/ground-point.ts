@@ -7,13 +7,15 @@ type GroundPoint = PartBase<'ground-point'>;
 
 const LUGS = [{ name: '1', role: 'point' }] as const satisfies readonly LugSpec[];
 
-/** A place outside the harness that is grounded: strings, bridge, cavity shield, tag. */
+/**
+ * A place outside the harness that is grounded: strings, bridge, cavity shield, tag. An arrangement may turn it by quarters; no search does, as it
+ * leaves out `turns`: over 26 kits, free to turn, crossings were 5.7 in the mean instead of 5.3, bends 1.58 a wire instead of 1.52.
+ */
 export const groundPoint = definePart({
   kind: 'ground-point',
   what: 'ground point',
   is: ['ground-point'],
   mirrors: true,
-  turns: 'quarter',
   fields: {},
   build: (base): GroundPoint => base,
   lugs: LUGS,
