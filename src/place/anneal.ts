@@ -2,8 +2,9 @@
 import { seeded } from '../common/random.ts';
 import type { Joint } from '../describe/kit.ts';
 import { Estimate } from './estimate.ts';
-import { step } from './moves.ts';
-import { type GridPart, looseOnes } from './placement.ts';
+import { Moves } from './moves.ts';
+import type { GridPart } from './placement.ts';
+import { Move } from './places.ts';
 
 /** How much worse a move may be in the beginning, half grid steps; it falls to nothing along the way. */
 const WARMTH = 160;
@@ -21,21 +22,18 @@ export function annealed(
   { moves, seed }: { readonly moves: number; readonly seed: number },
 ): readonly GridPart[] {
   const random = seeded(seed);
-  const loose = looseOnes(gridParts);
-  if (loose.length === 0) return gridParts;
+  const steps = new Moves(gridParts, joints);
+  if (steps.loose.length === 0) return gridParts;
   const estimate = new Estimate(gridParts, joints, between);
+  const move = new Move();
   let now = estimate.cost;
   let best = { gridParts, cost: now };
   for (let i = 0; i < moves; i++) {
-    const next = step(estimate.gridParts, loose, joints, random);
-    if (!next) continue;
-    const cost = estimate.move(next);
-    if (cost - now > WARMTH * (1 - i / moves) * random()) {
-      estimate.undo();
-      continue;
-    }
+    if (!steps.draw(estimate.places, random, move)) continue;
+    const cost = estimate.apply(move, now + WARMTH * (1 - i / moves) * random());
+    if (cost === undefined) continue;
     now = cost;
-    if (cost < best.cost) best = { gridParts: next, cost };
+    if (cost < best.cost) best = { gridParts: estimate.gridParts, cost };
   }
   return best.gridParts;
 }

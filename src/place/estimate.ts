@@ -8,11 +8,12 @@ import { PITCH } from '../common/geometry.ts';
 import { nth } from '../common/must.ts';
 import type { Joint } from '../describe/kit.ts';
 import { directionToSheet, toSheet } from './frame.ts';
+import { Lines } from './lines.ts';
 import { type GridPart, standing } from './placement.ts';
+import { Move, Places, turnedThus, WAYS } from './places.ts';
 import { leastBends } from './route/bends.ts';
 import { legExcess } from './route/route.ts';
-import { type Box, boxOf } from './settle.ts';
-import { loosePickups, SPRAWL_UNLAID, spread } from './tidiness.ts';
+import { loosePickups, SPRAWL_UNLAID, untidiness } from './tidiness.ts';
 import { frameOf, heading, LEG_WEIGHT } from './wiring.ts';
 
 /** In the router's own units, half grid steps: see `route/route.ts`. */
@@ -32,10 +33,6 @@ const FIELDS = 4;
 const LEAST = 2;
 const TOUCHING = 1000;
 
-/** Of a joint: the straight line from way to way, its box, and what its wire costs at least. */
-const [X1, Y1, X2, Y2, LEFT, TOP, RIGHT, BOTTOM, COST] = [0, 1, 2, 3, 4, 5, 6, 7, 8] as const;
-const LINE = 9;
-
 export class Estimate {
   readonly #between: number;
   /** Numbers of the parts at the two ends of each joint, and of the lugs. */
@@ -47,24 +44,25 @@ export class Estimate {
   readonly #step: Int32Array;
   /** Names of the lugs, by number. */
   readonly #lugs: readonly string[];
-  /** By joint and joint: 1 where they end at a common lug. */
-  readonly #meet: Uint8Array;
   /** Numbers of the joints of each part. */
   readonly #of: readonly (readonly number[])[];
   /** By lug and orientation. */
   readonly #ways: (Ways | undefined)[] = [];
   readonly #pickups: readonly number[];
-  #parts: readonly GridPart[];
-  #boxes: Box[];
-  /** `LINE` figures a joint. */
-  readonly #lines: Int32Array;
+  readonly #places: Places;
+  readonly #gridParts: readonly GridPart[];
+  readonly #lines: Lines;
   #wires = 0;
   #crossings = 0;
   #crowding = 0;
   #nearPairs = 0;
   /** What was before the last move. */
-  readonly #saved: Int32Array;
-  #undo: (() => void) | undefined;
+  readonly #before = new Move();
+  readonly #sums = { wires: 0, crossings: 0, crowding: 0, nearPairs: 0 };
+  #standing: readonly GridPart[];
+  /** Joints of the last move, and whether it still has to be counted. */
+  #moved: readonly number[] = [];
+  #pending = false;
 
   /**
    * @param joints those that need a way across the sheet
@@ -83,35 +81,41 @@ export class Estimate {
     this.#toLug = numbers(({ to }) => lugNumber.get(lugIdOf(to)) ?? 0);
     this.#step = numbers(({ kind }) => STEP * (kind === 'leg' ? LEG_WEIGHT : 1));
     this.#lugs = ids.map((id) => ends.find((end) => lugIdOf(end) === id)?.lug ?? '');
-    this.#meet = Uint8Array.from({ length: joints.length ** 2 }, (_, i) => {
-      const [k, m] = [Math.floor(i / joints.length), i % joints.length];
-      const own = [this.#fromLug[k], this.#toLug[k]];
-      return own.includes(this.#fromLug[m]) || own.includes(this.#toLug[m]) ? 1 : 0;
-    });
     const all = [...joints.keys()];
+    // Such as end at a common lug fan out from it.
+    const others = all.map((k) => {
+      const own = [this.#fromLug[k], this.#toLug[k]];
+      return Int32Array.from(
+        all.filter((m) => m !== k && !own.includes(this.#fromLug[m]) && !own.includes(this.#toLug[m])),
+      );
+    });
     this.#of = gridParts.map((_, i) => all.filter((k) => this.#from[k] === i || this.#to[k] === i));
     this.#pickups = loosePickups(gridParts);
-    this.#parts = gridParts;
-    this.#boxes = gridParts.map(boxOf);
-    this.#lines = new Int32Array(joints.length * LINE);
-    this.#saved = new Int32Array(joints.length * LINE);
+    this.#places = new Places(gridParts);
+    this.#gridParts = gridParts;
+    this.#standing = gridParts;
+    this.#lines = new Lines(others);
     for (const k of all) this.#draw(k);
-    this.#wires = all.reduce((sum, k) => sum + (this.#lines[k * LINE + COST] ?? 0), 0);
-    this.#crossings = this.#crossingsOf(all);
-    this.#crowd([...gridParts.keys()], 1);
+    this.#wires = all.reduce((sum, k) => sum + this.#lines.cost(k), 0);
+    for (const k of all) this.#crossings += this.#lines.recount(all, k);
+    this.#lines.settle(all);
+    // Each pair is met from both its parts.
+    for (const i of gridParts.keys()) this.#crowd(i, -1, 1);
+    this.#crowding /= 2;
+    this.#nearPairs /= 2;
+  }
+
+  /** Where the parts stand now, for reading. */
+  get places(): Places {
+    return this.#places;
   }
 
   get gridParts(): readonly GridPart[] {
-    return this.#parts;
+    return this.#places.gridParts;
   }
 
   get cost(): number {
-    return (
-      this.#wires +
-      CROSSING * this.#crossings +
-      this.#crowding +
-      spread(this.#parts, this.#boxes, this.#pickups, SPRAWL_UNLAID)
-    );
+    return this.#wires + CROSSING * this.#crossings + this.#crowding + this.#spread();
   }
 
   /** How many pairs of parts are nearer than the room wanted between them, those that touch counted far more. */
@@ -119,60 +123,101 @@ export class Estimate {
     return this.#nearPairs;
   }
 
-  /** Stands parts elsewhere, and answers the cost then; `undo` takes the last move back. */
-  move(next: readonly GridPart[]): number {
-    const before = this.#parts;
-    const moved: number[] = [];
-    for (let i = 0; i < next.length; i++) if (next[i] !== before[i]) moved.push(i);
-    const joints = this.#jointsOf(moved);
-    const boxes = moved.map((i) => nth(this.#boxes, i));
-    const [wires, crossings, crowding] = [this.#wires, this.#crossings, this.#crowding];
-    const nearPairs = this.#nearPairs;
-    this.#undo = () => {
-      this.#parts = before;
-      for (const k of joints)
-        for (let field = k * LINE; field < (k + 1) * LINE; field++)
-          this.#lines[field] = this.#saved[field] ?? 0;
-      moved.forEach((i, n) => {
-        this.#boxes[i] = nth(boxes, n);
-      });
-      [this.#wires, this.#crossings, this.#crowding] = [wires, crossings, crowding];
-      this.#nearPairs = nearPairs;
-    };
-    this.#crossings -= this.#crossingsOf(joints);
-    this.#crowd(moved, -1);
-    this.#parts = next;
-    for (const i of moved) this.#boxes[i] = boxOf(nth(next, i));
-    for (const k of joints) {
-      for (let field = k * LINE; field < (k + 1) * LINE; field++)
-        this.#saved[field] = this.#lines[field] ?? 0;
+  /**
+   * Stands parts elsewhere, and answers the cost then; `undo` takes that back. Where the cost would be more than `most` it answers
+   * `undefined`, mostly long before all is reckoned, and nothing has changed.
+   */
+  apply(move: Move, most = Number.POSITIVE_INFINITY): number | undefined {
+    if (this.#pending) this.#lines.settle(this.#moved);
+    this.#pending = false;
+    const joints = this.#jointsOf(move);
+    this.#remember();
+    for (const k of joints) this.#wires -= this.#lines.cost(k);
+    this.#crossings -= this.#lines.crossingsAmong(joints);
+    this.#crowdMoved(move, -1);
+    this.#stand(move);
+    this.#crowdMoved(move, 1);
+    const spread = this.#spread();
+    this.#moved = joints;
+    const rest = (): number => this.#wires + CROSSING * this.#crossings + this.#crowding + spread;
+    if (rest() > most) return this.#refuse(0);
+    for (let n = 0; n < joints.length; n++) {
+      const k = joints[n] ?? 0;
       this.#draw(k);
-      this.#wires += (this.#lines[k * LINE + COST] ?? 0) - (this.#saved[k * LINE + COST] ?? 0);
+      this.#wires += this.#lines.cost(k);
+      if (rest() > most) return this.#refuse(n + 1);
     }
-    this.#crossings += this.#crossingsOf(joints);
-    this.#crowd(moved, 1);
-    return this.cost;
+    for (let n = 0; n < joints.length; n++) {
+      this.#crossings += this.#lines.recount(joints, n);
+      if (rest() > most) return this.#refuse(joints.length);
+    }
+    this.#pending = true;
+    return rest();
   }
 
+  /** Takes the last move back, once. */
   undo(): void {
-    this.#undo?.();
+    this.#refuse(this.#moved.length);
+    this.#pending = false;
   }
 
-  #jointsOf(moved: readonly number[]): readonly number[] {
-    const [only, second] = moved;
-    const first = this.#of[only ?? -1] ?? [];
-    if (second === undefined) return first;
-    return [...first, ...(this.#of[second] ?? []).filter((k) => !first.includes(k))];
+  /** Puts back what was, where so many of the moved joints have been drawn anew. */
+  #refuse(drawn: number): undefined {
+    const { part, column, row, way, count } = this.#before;
+    for (let m = 0; m < count; m++) this.#places.set(nth(part, m), nth(column, m), nth(row, m), nth(way, m));
+    this.#places.known = this.#standing;
+    for (let n = 0; n < drawn; n++) this.#lines.putBack(this.#moved[n] ?? 0);
+    const { wires, crossings, crowding, nearPairs } = this.#sums;
+    this.#wires = wires;
+    this.#crossings = crossings;
+    this.#crowding = crowding;
+    this.#nearPairs = nearPairs;
+    this.#before.clear();
+    return undefined;
+  }
+
+  #remember(): void {
+    this.#standing = this.#places.known;
+    this.#sums.wires = this.#wires;
+    this.#sums.crossings = this.#crossings;
+    this.#sums.crowding = this.#crowding;
+    this.#sums.nearPairs = this.#nearPairs;
+  }
+
+  #stand(move: Move): void {
+    const places = this.#places;
+    this.#before.clear();
+    for (let m = 0; m < move.count; m++) {
+      const i = move.part[m] ?? 0;
+      this.#before.add(i, places.column[i] ?? 0, places.row[i] ?? 0, places.way[i] ?? 0);
+      places.set(i, move.column[m] ?? 0, move.row[m] ?? 0, move.way[m] ?? 0);
+    }
+  }
+
+  #crowdMoved({ count, part }: Move, by: 1 | -1): void {
+    for (let m = 0; m < count; m++) this.#crowd(part[m] ?? 0, m === 1 ? (part[0] ?? 0) : -1, by);
+  }
+
+  #jointsOf({ count, part }: Move): readonly number[] {
+    const first = this.#of[part[0] ?? -1] ?? [];
+    if (count < 2) return first;
+    return [...first, ...nth(this.#of, nth(part, 1)).filter((k) => !first.includes(k))];
   }
 
   /** Draws a joint's line anew: between the cheapest pair of ways into its two lugs. */
   #draw(k: number): void {
-    const [a, b] = [nth(this.#parts, nth(this.#from, k)), nth(this.#parts, nth(this.#to, k))];
-    const starts = this.#waysInto(a, nth(this.#fromLug, k));
-    const ends = this.#waysInto(b, nth(this.#toLug, k));
-    const [lines, at, step] = [this.#lines, k * LINE, this.#step[k] ?? STEP];
-    const [ax, ay, bx, by] = [a.column, a.row, b.column, b.row];
+    const a = this.#from[k] ?? 0;
+    const b = this.#to[k] ?? 0;
+    const { column, row } = this.#places;
+    const starts = this.#waysInto(a, this.#fromLug[k] ?? 0);
+    const ends = this.#waysInto(b, this.#toLug[k] ?? 0);
+    const step = this.#step[k] ?? STEP;
+    const ax = column[a] ?? 0;
+    const ay = row[a] ?? 0;
+    const bx = column[b] ?? 0;
+    const by = row[b] ?? 0;
     let least = 1e9;
+    let [fromX, fromY, toX, toY] = [ax, ay, bx, by];
     for (let s = 0; s < starts.length; s += FIELDS) {
       const x1 = ax + (starts[s] ?? 0);
       const y1 = ay + (starts[s + 1] ?? 0);
@@ -187,35 +232,23 @@ export class Estimate {
         const cost = plain + BEND * leastBends(starts[s + 2] ?? 0, arriving, x2 - x1, y2 - y1);
         if (cost >= least) continue;
         least = cost;
-        lines[at + X1] = x1;
-        lines[at + Y1] = y1;
-        lines[at + X2] = x2;
-        lines[at + Y2] = y2;
+        fromX = x1;
+        fromY = y1;
+        toX = x2;
+        toY = y2;
       }
     }
-    lines[at + COST] = least;
-    this.#box(at);
+    this.#lines.draw(k, fromX, fromY, toX, toY, least);
   }
 
-  /** Tells the box of a line. */
-  #box(at: number): void {
-    const lines = this.#lines;
-    const x1 = lines[at + X1] ?? 0;
-    const y1 = lines[at + Y1] ?? 0;
-    const x2 = lines[at + X2] ?? 0;
-    const y2 = lines[at + Y2] ?? 0;
-    lines[at + LEFT] = Math.min(x1, x2);
-    lines[at + RIGHT] = Math.max(x1, x2);
-    lines[at + TOP] = Math.min(y1, y2);
-    lines[at + BOTTOM] = Math.max(y1, y2);
-  }
-
-  #waysInto(gridPart: GridPart, lug: number): Ways {
-    const key = lug * 8 + gridPart.turn * 2 + (gridPart.mirror ? 1 : 0);
+  #waysInto(part: number, lug: number): Ways {
+    const way = this.#places.way[part] ?? 0;
+    const key = lug * WAYS + way;
     const known = this.#ways[key];
     if (known) return known;
-    const frame = frameOf({ ...gridPart, column: 0, row: 0 }, 0, 0);
-    const ports = standing(gridPart).lugs.find((one) => one.lug === this.#lugs[lug])?.ports ?? [];
+    const turned = turnedThus(nth(this.#gridParts, part), way);
+    const frame = frameOf({ ...turned, column: 0, row: 0 }, 0, 0);
+    const ports = standing(turned).lugs.find((one) => one.lug === this.#lugs[lug])?.ports ?? [];
     const ways = Int32Array.from(
       ports.flatMap(({ node, inward, price = 0 }) => {
         const p = toSheet(frame, node);
@@ -227,60 +260,43 @@ export class Estimate {
     return ways;
   }
 
-  /** Crossings of some lines with all lines, each once; those that end at one lug fan out from it. */
-  #crossingsOf(some: readonly number[]): number {
-    const count = this.#step.length;
-    let found = 0;
-    for (let i = 0; i < some.length; i++) {
-      const k = some[i] ?? 0;
-      for (let m = 0; m < count; m++)
-        if (m !== k && this.#meet[k * count + m] === 0 && this.#cross(k, m))
-          // A pair of which both have moved is met twice.
-          found += some.includes(m) ? 1 : 2;
+  /** Adds (`by` 1) or takes away (`by` −1) what pairs of a part with all others but one lack in room. */
+  #crowd(i: number, but: number, by: 1 | -1): void {
+    const { column, row, way, width, height, count } = this.#places;
+    const between = this.#between;
+    const touching = between - Math.min(LEAST, between);
+    const x0 = column[i] ?? 0;
+    const y0 = row[i] ?? 0;
+    const x1 = x0 + (width[i * WAYS + (way[i] ?? 0)] ?? 0);
+    const y1 = y0 + (height[i * WAYS + (way[i] ?? 0)] ?? 0);
+    for (let k = 0; k < count; k++) {
+      if (k === i || k === but) continue;
+      const left = column[k] ?? 0;
+      const right = left + (width[k * WAYS + (way[k] ?? 0)] ?? 0);
+      const across = Math.min(x1, right) - Math.max(x0, left) + between;
+      if (across <= 0) continue;
+      const top = row[k] ?? 0;
+      const bottom = top + (height[k * WAYS + (way[k] ?? 0)] ?? 0);
+      const down = Math.min(y1, bottom) - Math.max(y0, top) + between;
+      if (down <= 0) continue;
+      const least = Math.min(across, down);
+      this.#crowding += by * (NEAR + NEARER * least);
+      this.#nearPairs += by * (least > touching ? TOUCHING : 1);
     }
-    return found / 2;
   }
 
-  /** Whether two straight lines cross, their ends left out. */
-  #cross(k: number, m: number): boolean {
-    const [lines, a, b] = [this.#lines, k * LINE, m * LINE];
-    if ((lines[a + RIGHT] ?? 0) < (lines[b + LEFT] ?? 0)) return false;
-    if ((lines[a + LEFT] ?? 0) > (lines[b + RIGHT] ?? 0)) return false;
-    if ((lines[a + BOTTOM] ?? 0) < (lines[b + TOP] ?? 0)) return false;
-    if ((lines[a + TOP] ?? 0) > (lines[b + BOTTOM] ?? 0)) return false;
-    const ax1 = lines[a] ?? 0;
-    const ay1 = lines[a + Y1] ?? 0;
-    const ax2 = lines[a + X2] ?? 0;
-    const ay2 = lines[a + Y2] ?? 0;
-    const bx1 = lines[b] ?? 0;
-    const by1 = lines[b + Y1] ?? 0;
-    const bx2 = lines[b + X2] ?? 0;
-    const by2 = lines[b + Y2] ?? 0;
-    const [dx, dy, ex, ey] = [ax2 - ax1, ay2 - ay1, bx2 - bx1, by2 - by1];
-    const p = dx * (by1 - ay1) - dy * (bx1 - ax1);
-    const q = dx * (by2 - ay1) - dy * (bx2 - ax1);
-    if ((p >= 0 && q >= 0) || (p <= 0 && q <= 0)) return false;
-    const r = ex * (ay1 - by1) - ey * (ax1 - bx1);
-    const t = ex * (ay2 - by1) - ey * (ax2 - bx1);
-    return (r > 0 && t < 0) || (r < 0 && t > 0);
-  }
-
-  /** Adds (`by` 1) or takes away (`by` −1) what pairs of some parts with all parts lack in room, each once. */
-  #crowd(some: readonly number[], by: 1 | -1): void {
-    const touching = this.#between - Math.min(LEAST, this.#between);
-    for (const i of some) {
-      const a = nth(this.#boxes, i);
-      for (let k = 0; k < this.#boxes.length; k++) {
-        if (k === i || (k < i && some.includes(k))) continue;
-        const b = nth(this.#boxes, k);
-        const across = Math.min(a.x1, b.x1) - Math.max(a.x0, b.x0) + this.#between;
-        if (across <= 0) continue;
-        const down = Math.min(a.y1, b.y1) - Math.max(a.y0, b.y0) + this.#between;
-        if (down <= 0) continue;
-        const least = Math.min(across, down);
-        this.#crowding += by * (NEAR + NEARER * least);
-        this.#nearPairs += by * (least > touching ? TOUCHING : 1);
-      }
+  #spread(): number {
+    const { column, row, way, width, height, count } = this.#places;
+    let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+    for (let i = 0; i < count; i++) {
+      const x = column[i] ?? 0;
+      const y = row[i] ?? 0;
+      const turned = i * WAYS + (way[i] ?? 0);
+      left = Math.min(left, x);
+      top = Math.min(top, y);
+      right = Math.max(right, x + (width[turned] ?? 0));
+      bottom = Math.max(bottom, y + (height[turned] ?? 0));
     }
+    return SPRAWL_UNLAID * Math.round(right - left + bottom - top) + untidiness(this.#places, this.#pickups);
   }
 }

@@ -18,8 +18,9 @@ import { seeded } from '../common/random.ts';
 import type { Joint } from '../describe/kit.ts';
 import { orientationsOf } from '../parts/index.ts';
 import { Estimate } from './estimate.ts';
-import { step, turnedTo } from './moves.ts';
+import { Moves, turnedTo } from './moves.ts';
 import { type GridPart, looseOnes } from './placement.ts';
+import { Move } from './places.ts';
 import { spread } from './tidiness.ts';
 import type { Wiring } from './wiring.ts';
 
@@ -55,9 +56,11 @@ export function improve(
   { steps, seed }: Effort,
 ): void {
   const random = seeded(seed);
-  const loose = looseOnes(wiring.gridParts);
-  if (loose.length === 0 || steps === 0) return;
   const across = joints.filter(({ from, to }) => from.part !== to.part);
+  const moves = new Moves(wiring.gridParts, across);
+  const { loose } = moves;
+  if (loose.length === 0 || steps === 0) return;
+  const move = new Move();
   const estimate = new Estimate(wiring.gridParts, across, between);
   let now = { before: wiring.remember(), score: scoreOf(wiring), estimated: estimate.cost };
   let best = now;
@@ -71,16 +74,16 @@ export function improve(
   );
   let left = most;
   for (let draw = 0; left > 0 && draw < most * DRAWS; draw++) {
-    const next = step(now.before.gridParts, loose, joints, random);
-    if (!next) continue;
-    const estimated = estimate.move(next);
-    if (estimated > now.estimated + HOPELESS || estimate.nearPairs > crowded) {
+    if (!moves.draw(estimate.places, random, move)) continue;
+    const estimated = estimate.apply(move, now.estimated + HOPELESS);
+    if (estimated === undefined) continue;
+    if (estimate.nearPairs > crowded) {
       estimate.undo();
       continue;
     }
     left--;
     const worst = now.score * (1 + TOLERANCE * (left / most));
-    const score = moved(wiring, next, worst);
+    const score = moved(wiring, estimate.gridParts, worst);
     if (score === undefined) {
       wiring.restore(now.before);
       estimate.undo();

@@ -10,9 +10,9 @@ import { apart } from './settle.ts';
 import { Wiring } from './wiring.ts';
 
 /** Placements to begin from, besides the first. */
-const STARTS = 9;
+const STARTS = 14;
 /** Moves on the estimate that each of them takes, for every loose part. */
-const MOVES = 400;
+const MOVES = 1600;
 /** How many of the best go on, and what share of the steps each of them gets. */
 const ROUNDS = [
   { keep: 4, share: 0.06 },

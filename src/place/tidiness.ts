@@ -2,7 +2,8 @@
 import { nth } from '../common/must.ts';
 import { isPickup } from '../parts/index.ts';
 import { type GridPart, looseOnes } from './placement.ts';
-import { type Box, boxOf } from './settle.ts';
+import { wayOf } from './places.ts';
+import { bounds } from './wiring.ts';
 
 /** Price of a grid step of the drawing's width and of its height. */
 const SPRAWL = 10;
@@ -18,41 +19,39 @@ const UPSIDE_DOWN = 20;
 export const loosePickups = (gridParts: readonly GridPart[]): readonly number[] =>
   looseOnes(gridParts).filter((i) => isPickup(nth(gridParts, i).part));
 
-/**
- * Half grid steps, as everything that a search weighs.
- *
- * @param boxes of the parts, where they are known
- * @param pickups as `loosePickups` tells them
- * @param sprawl price of a grid step of width or height
- */
-export function spread(
-  gridParts: readonly GridPart[],
-  boxes: readonly Box[] = gridParts.map(boxOf),
-  pickups = loosePickups(gridParts),
-  sprawl = SPRAWL,
-): number {
-  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const { x0, y0, x1, y1 } of boxes) {
-    if (x0 < left) left = x0;
-    if (y0 < top) top = y0;
-    if (x1 > right) right = x1;
-    if (y1 > bottom) bottom = y1;
-  }
-  return sprawl * Math.round(right - left + bottom - top) + untidiness(gridParts, pickups);
+/** Half grid steps, as everything that a search weighs. */
+export function spread(gridParts: readonly GridPart[]): number {
+  const box = bounds(gridParts);
+  const stands = {
+    column: gridParts.map(({ column }) => column),
+    row: gridParts.map(({ row }) => row),
+    way: gridParts.map(wayOf),
+  };
+  return SPRAWL * Math.round(box.width + box.height) + untidiness(stands, loosePickups(gridParts));
+}
+
+/** By part. */
+interface Stands {
+  readonly column: ArrayLike<number>;
+  readonly row: ArrayLike<number>;
+  readonly way: ArrayLike<number>;
 }
 
 /** Left for right, however it came about: by the mirror or by half a turn. */
-const facesLeft = ({ turn, mirror }: GridPart): boolean => mirror !== (turn === 2);
+const facesLeft = (way: number): boolean => ((way & 1) === 1) !== (way >> 1 === 2);
 
-function untidiness(gridParts: readonly GridPart[], pickups: readonly number[]): number {
+/** @param pickups numbers of those that count, in the instrument's order */
+export function untidiness({ column, row, way }: Stands, pickups: readonly number[]): number {
   let price = 0;
   for (let i = 1; i < pickups.length; i++) {
-    const upper = nth(gridParts, nth(pickups, i - 1));
-    const lower = nth(gridParts, nth(pickups, i));
-    if (upper.row > lower.row || (upper.row === lower.row && upper.column > lower.column)) price += DISORDER;
-    if (facesLeft(upper) !== facesLeft(lower)) price += FACING;
-    if (upper.turn !== lower.turn) price += UPSIDE_DOWN;
-    if (upper.column !== lower.column && upper.row !== lower.row) price += NOT_ALIGNED;
+    const [upper, lower] = [nth(pickups, i - 1), nth(pickups, i)];
+    const aside = nth(column, upper) - nth(column, lower);
+    const down = nth(row, upper) - nth(row, lower);
+    const [a, b] = [nth(way, upper), nth(way, lower)];
+    if (down > 0 || (down === 0 && aside > 0)) price += DISORDER;
+    if (facesLeft(a) !== facesLeft(b)) price += FACING;
+    if (a >> 1 !== b >> 1) price += UPSIDE_DOWN;
+    if (aside !== 0 && down !== 0) price += NOT_ALIGNED;
   }
   return price;
 }

@@ -8,6 +8,7 @@ import type { Joint } from '../describe/kit.ts';
 import { is } from '../parts/index.ts';
 import type { Port } from '../parts/outline.ts';
 import { directionToSheet, extent, type Frame, rectToSheet, toSheet } from './frame.ts';
+import { chargeOutside, ringsPrice } from './outside.ts';
 import { type GridPart, type PlacedWire, standing } from './placement.ts';
 import { type AccessPoint, type Direction, Grid, type RoutedPath, type RouteRequest } from './route/grid.ts';
 import { Router } from './route/route.ts';
@@ -20,16 +21,6 @@ const BESIDE_LUG = 120;
 
 /** A step of a component's leg counts as so many of a wire. */
 export const LEG_WEIGHT = 3;
-
-/**
- * Price of a grid step outside the box about all parts, besides what any step costs: a ground that runs round the sheet is harder
- * to follow than one that crosses another wire or two in its midst.
- */
-const OUTSIDE = 1;
-
-/** Price of every side of the sheet beyond the first that a wire runs round, half grid steps. */
-const RING = 240;
-const bitsOf = (sides: number): number => [1, 2, 4, 8].filter((side) => (sides & side) !== 0).length;
 
 /** A part's frame with the grid's corner as origin. */
 export const frameOf = (gridPart: GridPart, left: number, top: number): Frame => ({
@@ -116,22 +107,7 @@ export class Wiring {
 
   /** Added to the score for detours, see `route/route.ts`, and for wires that run round the outside of all parts. */
   get excess(): number {
-    const box = bounds(this.#gridParts);
-    const { columns } = this.#grid;
-    const [left, top] = [box.x - this.#left, box.y - this.#top];
-    const [right, bottom] = [left + box.width, top + box.height];
-    let rings = 0;
-    for (const path of this.#router.paths) {
-      if (!path) continue;
-      let sides = 0;
-      for (const node of path.nodes) {
-        const x = node % columns;
-        const y = Math.floor(node / columns);
-        sides |= (x < left ? 1 : 0) | (x > right ? 2 : 0) | (y < top ? 4 : 0) | (y > bottom ? 8 : 0);
-      }
-      rings += RING * Math.max(0, bitsOf(sides) - 1);
-    }
-    return this.#router.excess + rings;
+    return this.#router.excess + ringsPrice(this.#grid, this.#router.paths, this.#box());
   }
 
   /** Lays every wire; false when the parts stand too close for that. */
@@ -237,17 +213,14 @@ export class Wiring {
     return moved;
   }
 
-  /** Charges (`by` 1) every node outside all parts' box, or takes that back (`by` −1). */
   #chargeOutside(by: 1 | -1): void {
+    chargeOutside(this.#grid, this.#box(), by);
+  }
+
+  /** All parts' extent on the grid. */
+  #box(): Rect {
     const box = bounds(this.#gridParts);
-    const { columns, rows } = this.#grid;
-    const [left, top] = [box.x - this.#left, box.y - this.#top];
-    const [right, bottom] = [left + box.width, top + box.height];
-    for (let y = 0; y < rows; y++) {
-      const within = y >= top && y <= bottom;
-      for (let x = 0; x < columns; x++)
-        if (!within || x < left || x > right) this.#grid.charge(this.#grid.node(x, y), by * OUTSIDE);
-    }
+    return { ...box, x: box.x - this.#left, y: box.y - this.#top };
   }
 
   /** Puts a part on the grid (`by` 1) or takes it off (`by` −1). */

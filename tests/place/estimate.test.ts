@@ -4,8 +4,9 @@ import { seeded } from '../../src/common/random.ts';
 import { outlineOf } from '../../src/parts/index.ts';
 import { annealed } from '../../src/place/anneal.ts';
 import { Estimate } from '../../src/place/estimate.ts';
-import { step } from '../../src/place/moves.ts';
+import { Moves } from '../../src/place/moves.ts';
 import type { GridPart } from '../../src/place/placement.ts';
+import { Move } from '../../src/place/places.ts';
 import { leastBends } from '../../src/place/route/bends.ts';
 import { sampleCircuit } from '../analyse/kits.ts';
 
@@ -72,18 +73,28 @@ const spreadOut: readonly GridPart[] = kit.parts.map((part, i) => ({
 
 it('a move costs what a fresh estimate of the new places says, and taken back it is as if it had not been', () => {
   const random = seeded(7);
-  const loose = [...spreadOut.keys()].filter((i) => i !== 3);
+  const moves = new Moves(spreadOut, joints);
   const estimate = new Estimate(spreadOut, joints, 3);
+  const move = new Move();
   let taken = 0;
   for (let i = 0; i < 600; i++) {
-    const next = step(estimate.gridParts, loose, joints, random);
-    if (!next) continue;
     const [before, places] = [estimate.cost, estimate.gridParts];
-    expect(estimate.move(next)).toBe(new Estimate(next, joints, 3).cost);
+    if (!moves.draw(estimate.places, random, move)) continue;
+    const cost = estimate.apply(move);
+    if (cost === undefined) throw new Error('no limit was given');
+    expect(cost).toBe(new Estimate(estimate.gridParts, joints, 3).cost);
+    expect(estimate.gridParts.filter((one, k) => one !== places[k]).length).toBeLessThanOrEqual(move.count);
     if (random() < 0.5) {
       estimate.undo();
       expect([estimate.cost, estimate.gridParts]).toEqual([before, places]);
-    } else taken++;
+      // The very same parts, by which wires know that they have not moved.
+      expect(estimate.gridParts.every((one, k) => one === places[k])).toBe(true);
+      // With a limit: refused just below what it costs, and nothing has changed then; taken at that.
+      expect(estimate.apply(move, cost - 1)).toBeUndefined();
+      expect([estimate.cost, estimate.gridParts]).toEqual([before, places]);
+      expect(estimate.apply(move, cost)).toBe(cost);
+    }
+    taken++;
   }
   expect(taken).toBeGreaterThan(100);
 });

@@ -36,9 +36,9 @@ const DETOUR = 2;
 const FAR_ROUND = 30;
 const SHORT = 9;
 
-/** What is added for a component's leg of so many grid steps: some beyond a pot's width and a half, much beyond two and a half. */
+/** What is added for a component's leg of so many grid steps: some beyond a pot's width and a half, much beyond two and a half, the stubs into the lugs not counted. */
 export const legExcess = (steps: number): number =>
-  6 * Math.max(0, steps - 12) + 24 * Math.max(0, steps - 20);
+  6 * Math.max(0, steps - 10) + 40 * Math.max(0, steps - 17);
 
 export class Router {
   readonly #grid: Grid;

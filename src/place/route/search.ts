@@ -26,16 +26,19 @@ interface Found {
   readonly cost: number;
 }
 
+/** Of a state, in this order: */
+const KNOWN = 4;
+/** First, `2 * round` once it is found in this round, one more once nothing cheaper can be; then the least cost found. */
+const COST = 1;
+/** The state it was found from, or a gate of the wire's beginning as `-1 - gate`. */
+const PARENT = 2;
+/** 1 where it was found without a bend, 2 by way of a gate of the wire's end; what the way back leads to is not known then. */
+const STRAIGHT = 3;
+
 export class PathSearch {
   readonly #grid: Grid;
-  /** By state, which is `node * 4 + heading`: the least cost found, and the state it was found from. */
-  readonly #cost: Int32Array;
-  /** A state, or a gate of the wire's beginning as `-1 - gate`. */
-  readonly #parent: Int32Array;
-  /** By state: 1 where it was found without a bend, 2 by way of a gate of the wire's end; what the way back leads to is not known then. */
-  readonly #straight: Uint8Array;
-  /** `2 * round` once a state is found in this round, one more once nothing cheaper can be. */
-  readonly #stamp: Int32Array;
+  /** By state, which is `node * 4 + heading`: what is known of it, `KNOWN` figures one beside the other, as they are read together. */
+  readonly #known: Int32Array;
   /** Nodes that a gate of the target lies at, by round. */
   readonly #target: Int32Array;
   /** From a node to the next one, by heading. */
@@ -53,10 +56,7 @@ export class PathSearch {
     const { columns, rows } = grid;
     const nodes = columns * rows;
     this.#ways = [1, columns, -1, -columns];
-    this.#cost = new Int32Array(nodes * 4);
-    this.#parent = new Int32Array(nodes * 4);
-    this.#stamp = new Int32Array(nodes * 4);
-    this.#straight = new Uint8Array(nodes * 4);
+    this.#known = new Int32Array(nodes * 4 * KNOWN);
     this.#target = new Int32Array(nodes);
     this.#columnOf = new Int16Array(nodes);
     this.#rowOf = new Int16Array(nodes);
@@ -72,8 +72,7 @@ export class PathSearch {
   /** The cheapest way, or `undefined` when there is no way, or none for `most` or less. What a gate leads into is a lug and closed. */
   findPath(task: RouteRequest, prices: RoutingCosts, most = 1e9): Found | undefined {
     const { blocked, used, history, extraCost } = this.#grid;
-    const [costs, parents, stamps, targets] = [this.#cost, this.#parent, this.#stamp, this.#target];
-    const straight = this.#straight;
+    const [known, targets] = [this.#known, this.#target];
     const [columnOf, rowOf, ways, queue] = [this.#columnOf, this.#rowOf, this.#ways, this.#queue];
     const { step, bend, crossing, closeCrossing, hook, conflict, overestimate } = prices;
     const round = ++this.#round;
@@ -83,11 +82,12 @@ export class PathSearch {
       if (blocked[gate.node]) return;
       const state = gate.node * 4 + ((gate.inward + 2) & 3);
       const cost = this.#slotPrice(gate.node, gate.inward & 1, conflict) + gate.cost;
-      if (stamps[state] === 2 * round && (costs[state] ?? 0) <= cost) return;
-      stamps[state] = 2 * round;
-      costs[state] = cost;
-      parents[state] = -1 - i;
-      straight[state] = targets[gate.node] === round ? 2 : 1;
+      const at = state * KNOWN;
+      if (known[at] === 2 * round && (known[at + COST] ?? 0) <= cost) return;
+      known[at] = 2 * round;
+      known[at + COST] = cost;
+      known[at + PARENT] = -1 - i;
+      known[at + STRAIGHT] = targets[gate.node] === round ? 2 : 1;
       const rest = this.#rest(columnOf[gate.node] ?? 0, rowOf[gate.node] ?? 0, state & 3, step, bend);
       queue.push(state, cost + rest + ((rest * overestimate) >> 2));
     });
@@ -97,9 +97,10 @@ export class PathSearch {
     // A straight step towards the target keeps the key, and the newest comes first: that goes deep.
     for (let state = queue.pop(bestCost); state !== -1; state = queue.pop(bestCost)) {
       // What was found again for less has been read by then.
-      if (stamps[state] === 2 * round + 1) continue;
-      stamps[state] = 2 * round + 1;
-      const cost = costs[state] ?? 0;
+      const at = state * KNOWN;
+      if (known[at] === 2 * round + 1) continue;
+      known[at] = 2 * round + 1;
+      const cost = known[at + COST] ?? 0;
       const node = state >> 2;
       const heading = state & 3;
       if (targets[node] === round)
@@ -118,6 +119,10 @@ export class PathSearch {
         if ((next ^ 2) === heading) continue;
         const to = node + (ways[next] ?? 0);
         if (blocked[to]) continue;
+        const there = to * 4 + next;
+        const into = there * KNOWN;
+        // Nothing cheaper can be.
+        if (known[into] === 2 * round + 1) continue;
         const axis = next & 1;
         const slot = to * 2 + axis;
         let arrived = cost + step + (used[slot] ?? 0) * conflict + (history[slot] ?? 0);
@@ -130,8 +135,7 @@ export class PathSearch {
         }
         if (used[slot ^ 1])
           arrived += crossing + (next !== heading ? hook : used[node * 2 + 1 - axis] ? closeCrossing : 0);
-        const there = to * 4 + next;
-        if ((stamps[there] ?? 0) >= 2 * round && (costs[there] ?? 0) <= arrived) continue;
+        if (known[into] === 2 * round && (known[into + COST] ?? 0) <= arrived) continue;
         const rest = this.#rest(x + (STEP_X[next] ?? 0), y + (STEP_Y[next] ?? 0), next, step, bend);
         if (arrived + rest >= bestCost) continue;
         if (targets[to] !== round && used[slot] === 0 && used[slot ^ 1] === 0) {
@@ -143,26 +147,26 @@ export class PathSearch {
           const [right, left] = [(next + 1) & 3, (next + 3) & 3];
           const behindRight = used[(to - (ways[right] ?? 0)) * 2 + axis] ? hook : 0;
           const behindLeft = used[(to - (ways[left] ?? 0)) * 2 + axis] ? hook : 0;
-          const fromRight = to * 4 + right;
-          const fromLeft = to * 4 + left;
+          const fromRight = (to * 4 + right) * KNOWN;
+          const fromLeft = (to * 4 + left) * KNOWN;
           if (
-            (stamps[fromRight] ?? 0) >= 2 * round &&
-            (costs[fromRight] ?? 0) + behindRight <= turned &&
-            straight[fromRight] === 0
+            (known[fromRight] ?? 0) >= 2 * round &&
+            (known[fromRight + COST] ?? 0) + behindRight <= turned &&
+            known[fromRight + STRAIGHT] === 0
           )
             continue;
           if (
-            (stamps[fromLeft] ?? 0) >= 2 * round &&
-            (costs[fromLeft] ?? 0) + behindLeft <= turned &&
-            straight[fromLeft] === 0
+            (known[fromLeft] ?? 0) >= 2 * round &&
+            (known[fromLeft + COST] ?? 0) + behindLeft <= turned &&
+            known[fromLeft + STRAIGHT] === 0
           )
             continue;
         }
-        stamps[there] = 2 * round;
-        costs[there] = arrived;
-        parents[there] = state;
-        const before = straight[state] ?? 0;
-        straight[there] = targets[node] === round || before === 2 ? 2 : next === heading ? before : 0;
+        const before = known[at + STRAIGHT] ?? 0;
+        known[into] = 2 * round;
+        known[into + COST] = arrived;
+        known[into + PARENT] = state;
+        known[into + STRAIGHT] = targets[node] === round || before === 2 ? 2 : next === heading ? before : 0;
         queue.push(there, arrived + rest + ((rest * overestimate) >> 2));
       }
     }
@@ -197,7 +201,7 @@ export class PathSearch {
   #trackTo(last: number, to: number): RoutedPath {
     const nodes: number[] = [];
     let state = last;
-    for (; state >= 0; state = this.#parent[state] ?? -1) nodes.push(state >> 2);
+    for (; state >= 0; state = this.#known[state * KNOWN + PARENT] ?? -1) nodes.push(state >> 2);
     return { from: -1 - state, to, nodes: nodes.reverse() };
   }
 
