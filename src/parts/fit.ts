@@ -1,6 +1,7 @@
 /** Words that stand inside a round face: the name in the size of names, the value below it, in the lines that fit there. */
 
 import type { Point, Rect } from '../common/geometry.ts';
+import { leastBetween } from '../common/reach.ts';
 import { textWidth } from '../common/text.ts';
 import { type LabelSlot, nameWays, TYPE } from './outline.ts';
 
@@ -50,7 +51,7 @@ function stacked(lines: readonly Line[], { x, y }: Point): readonly LabelSlot[] 
       before === undefined
         ? 0
         : line.weight === 'bold'
-          ? NAME_LINE
+          ? Math.max(NAME_LINE, leastBetween(before.text, line.text, TYPE.name))
           : before.weight === 'bold'
             ? VALUE
             : VALUE_LINE;

@@ -4,6 +4,7 @@
  */
 import { at, PITCH, type Point, type Rect } from '../common/geometry.ts';
 import { must } from '../common/must.ts';
+import { leastBetween } from '../common/reach.ts';
 import { textWidth } from '../common/text.ts';
 
 /** One way a wire may arrive at a lug. */
@@ -160,9 +161,22 @@ export function nameWays(label: string): readonly (readonly string[])[] {
   return ways.filter((way, i) => ways.findIndex((one) => one.join('\n') === way.join('\n')) === i);
 }
 
-/** Lines of a name, one below the other. */
-export const nameLabels = (lines: readonly string[], centre: (line: number) => Point): readonly LabelSlot[] =>
-  lines.map((text, i) => ({ text, centre: centre(i), size: TYPE.name, weight: 'bold' }));
+/** Lines of a name, one below the other, further apart where accents come below tails. */
+export function nameLabels(lines: readonly string[], centre: (line: number) => Point): readonly LabelSlot[] {
+  const missing = lines.map((text, i) => {
+    const before = lines[i - 1];
+    if (before === undefined) return 0;
+    const [a, b] = [centre(i - 1), centre(i)];
+    return Math.max(0, leastBetween(before, text, TYPE.name) - Math.abs(a.y - b.y) - Math.abs(a.x - b.x));
+  });
+  const all = missing.reduce((sum, one) => sum + one, 0);
+  let down = -all / 2;
+  return lines.map((text, i) => {
+    down += missing[i] ?? 0;
+    const { x, y } = centre(i);
+    return { text, centre: { x, y: y + down }, size: TYPE.name, weight: 'bold' };
+  });
+}
 
 /** A part's name in lines and, below it, what it is. */
 export const titleLabels = (

@@ -2,6 +2,8 @@
 
 import { z } from 'zod';
 import { around } from '../common/geometry.ts';
+import { nth } from '../common/must.ts';
+import { leastBetween } from '../common/reach.ts';
 import { textWidth } from '../common/text.ts';
 import type { LugSpec } from './kind.ts';
 import { g, type LabelSlot, nameLines, type Outline, TYPE, tagPorts } from './outline.ts';
@@ -67,8 +69,14 @@ function lying(lines: readonly Line[], names: number, size: Body, text: number):
   const rows = lines.length - more < 3 ? 4 + more : 5 + more;
   const row = ROW + more;
   const middle = g(columns / 2);
-  const height = (line: number): number =>
-    line < names ? size.name + g(line) : g(3.45 + more + (line - names));
+  const below = (line: number): number => g(3.45 + more + (line - names));
+  // The name's last line stands over the body, the others above it.
+  const above: number[] = [size.name + g(more)];
+  for (let line = more; line > 0; line--) {
+    const least = leastBetween(nth(lines, line - 1).text, nth(lines, line).text, TYPE.name);
+    above.unshift((above[0] ?? 0) - Math.max(g(1), least));
+  }
+  const height = (line: number): number => above[line] ?? below(line);
   return {
     width: g(columns),
     height: g(rows),

@@ -9,8 +9,9 @@ import { type GridPart, looseOnes } from './placement.ts';
 import { apart } from './settle.ts';
 import { Wiring } from './wiring.ts';
 
-/** Placements to begin from, besides the first. */
+/** Placements to begin from, besides the first: at most, and one for so many steps. */
 const STARTS = 14;
+const STEPS_A_START = 150;
 /** Moves on the estimate that each of them takes, for every loose part. */
 const MOVES = 1600;
 /** How many of the best go on, and what share of the steps each of them gets. */
@@ -39,7 +40,8 @@ export function search(
   };
   const moves = MOVES * looseOnes(first).length;
   const across = joints.filter(({ from, to }) => from.part !== to.part);
-  const starts = effort.steps === 0 ? [] : Array.from({ length: STARTS }, (_, i) => i + 1);
+  const count = Math.min(STARTS, Math.floor(effort.steps / STEPS_A_START));
+  const starts = Array.from({ length: count }, (_, i) => i + 1);
   let runs = [
     first,
     ...starts.map((nth) =>

@@ -16,7 +16,7 @@ interface Room {
   readonly between: number;
 }
 
-export interface Box {
+interface Box {
   readonly x0: number;
   readonly y0: number;
   readonly x1: number;

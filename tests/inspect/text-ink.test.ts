@@ -3,8 +3,9 @@ import { fileURLToPath } from 'node:url';
 import * as fontkit from 'fontkit';
 import { describe, expect, it } from 'vitest';
 import { fontMetrics } from '../../src/common/font-metrics.ts';
+import { reachOf } from '../../src/common/reach.ts';
 import { textWidth } from '../../src/common/text.ts';
-import { inkOf, reachOf } from '../../src/inspect/text-ink.ts';
+import { inkOf } from '../../src/inspect/text-ink.ts';
 
 const FILES = { regular: '400Regular/Inter_400Regular.ttf', bold: '700Bold/Inter_700Bold.ttf' } as const;
 
