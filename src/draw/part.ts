@@ -95,7 +95,7 @@ function marks(
   for (const { text, centre, positions } of outline.marks ?? []) {
     const now = positions.some((position) => position === shown);
     const ink = now ? { fill: theme.ink, weight: 'bold' as const } : { fill: theme.quiet };
-    pen.text(text, centre, { size: TYPE.mark, ...ink });
+    pen.text(text, centre, { size: TYPE.lug, ...ink });
   }
 }
 

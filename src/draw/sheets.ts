@@ -24,7 +24,7 @@ interface Plan {
 
 /** Height of capitals from which paper reads well at arm's length, millimetres: about 7 point (common practice, no source). */
 export const GOOD_CAPITALS = 1.8;
-/** By how much a second sheet must make type larger to be worth it, where it does not reach that. */
+/** By how much a second sheet must make type larger to be worth it, where even so it is not that large. */
 const WORTH = 1.05;
 
 /** The sheet that is asked for: on a page, in a column, or as large as it has to be. */
@@ -64,7 +64,8 @@ function planAs(contents: Contents, page: Page): Plan {
   if (one.capitals >= GOOD_CAPITALS || !contents.drawing || contents.cards.length === 0)
     return { page, sheets: [one] };
   const several = split(contents, page);
-  return { page, sheets: smallest({ sheets: several }) > WORTH * one.capitals ? several : [one] };
+  const reached = smallest({ sheets: several });
+  return { page, sheets: reached >= GOOD_CAPITALS || reached > WORTH * one.capitals ? several : [one] };
 }
 
 /** The drawing on a sheet of its own, then the cards. */

@@ -75,7 +75,7 @@ const marksOf = (contacts: readonly Contact[], lug: string): readonly number[] =
 
 /** How much further inside the ways across begin where marks are wide, grid units. */
 const furtherIn = (marks: readonly { readonly text: string }[]): number =>
-  Math.ceil(Math.max(0, ...marks.map(({ text }) => textWidth(text, TYPE.mark, 'bold') - MARK_ROOM)) / PITCH);
+  Math.ceil(Math.max(0, ...marks.map(({ text }) => textWidth(text, TYPE.lug, 'bold') - MARK_ROOM)) / PITCH);
 
 /** @param what the line below the name: `switch` */
 export function blockOutline(

@@ -46,7 +46,7 @@ export interface LabelSlot {
   readonly weight: 'regular' | 'bold';
 }
 
-/** Small on a switch's face: the positions that whatever stands there belongs to. */
+/** On a switch’s face: the positions that whatever stands there belongs to. */
 interface PositionMark {
   readonly text: string;
   readonly centre: Point;
@@ -112,7 +112,7 @@ export function tagPorts(tag: Rect, x: number, y: number, sides: readonly Side[]
 }
 
 /** Sizes of type, drawing units; see the style guide. */
-export const TYPE = { title: 22, name: 14, value: 12, lug: 12, mark: 11 } as const;
+export const TYPE = { title: 22, name: 14, value: 12, lug: 12 } as const;
 
 /** A word wider than this is cut: no plate grows for it beyond reason. */
 const LONGEST_WORD = g(9);

@@ -89,8 +89,8 @@ describe('a name and a label for it', () => {
     expect([padLabel(kit, 'a'), padLabel(kit, 'unknown')]).toEqual(['Neck pad', 'unknown pad']);
     const labelled = (length: number) =>
       padLabel(makeKit({ parts: { a: { kind: 'jack', label: 'x'.repeat(length) } }, joints: [] }), 'a');
-    expect(labelled(20)).toBe(`${'x'.repeat(20)} pad`);
-    expect(labelled(21)).toBeUndefined();
+    expect(labelled(26)).toBe(`${'x'.repeat(26)} pad`);
+    expect(labelled(27)).toBeUndefined();
   });
 });
 

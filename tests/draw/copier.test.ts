@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { linesOf } from '../../src/annotate/lines.ts';
 import { findPage } from '../../src/files/layouts.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
-import { drawn, sample, samples } from '../truth/draw.ts';
+import { drawn, drawnSheets, sample, samples } from '../truth/draw.ts';
 import type { Drawing, Point, Wire } from '../truth/reader.ts';
 import { type Copy, copied, runsBetween } from './copier.ts';
 
@@ -17,12 +17,30 @@ const ASPECT = { theme: 'print', page } as const;
 /** What a line is, by its form alone; the key's own words for it are in `WORDS`. */
 type Form = 'signal' | 'ground' | 'leg' | 'sleeved' | 'jumper' | 'bend' | 'braid' | 'unclear';
 
-/** Across a line, every unit along it: how many black stretches, and from the first's edge to the last's. */
-function formOf(copy: Copy, a: Point, b: Point, inset: number): Form {
+/** The same copy, asked in units of which one is so many of the sheet's. */
+const inUnits = (copy: Copy, unit: number): Copy => ({
+  black: (x, y) => copy.black(x * unit, y * unit),
+  scale: copy.scale * unit,
+});
+
+/**
+ * Across a line, every unit along it: how many black stretches, and from the first's edge to the last's.
+ *
+ * @param others where other lines end; beside an end, what is seen is that line's too
+ */
+function formOf(copy: Copy, a: Point, b: Point, inset: number, others: readonly Point[] = []): Form {
   const length = Math.hypot(b.x - a.x, b.y - a.y);
   const [ux, uy] = [(b.x - a.x) / length, (b.y - a.y) / length];
   const cuts: { readonly count: number; readonly wide: number; readonly ink: number }[] = [];
+  const beside = others
+    .map(({ x, y }) => ({
+      along: (x - a.x) * ux + (y - a.y) * uy,
+      off: Math.abs((x - a.x) * uy - (y - a.y) * ux),
+    }))
+    .filter(({ off }) => off < 8)
+    .map(({ along }) => along);
   for (let s = inset; s <= length - inset; s += 0.5) {
+    if (beside.some((along) => Math.abs(along - s) < 6)) continue;
     const [x, y] = [a.x + ux * s, a.y + uy * s];
     const reach = 5.9;
     const runs = runsBetween(
@@ -67,6 +85,33 @@ function stretchOf({ pieces }: Wire, { rects }: Drawing): readonly [Point, Point
     .sort(([a, b], [c, d]) => Math.hypot(d.x - c.x, d.y - c.y) - Math.hypot(b.x - a.x, b.y - a.y))[0];
 }
 
+/** Share of a straight edge that is black. */
+const edgeOn =
+  (copy: Copy) =>
+  (from: Point, to: Point): number => {
+    const length = Math.hypot(to.x - from.x, to.y - from.y);
+    const [nx, ny] = [(to.y - from.y) / length, (from.x - to.x) / length];
+    // A line a dot wide may lie in either of the rows of dots that it touches.
+    return Math.max(
+      ...[-0.6, 0, 0.6].map(
+        (off) =>
+          runsBetween(
+            copy,
+            { x: from.x + nx * off, y: from.y + ny * off },
+            { x: to.x + nx * off, y: to.y + ny * off },
+          ).reduce((sum, [a, b]) => sum + b - a, 0) / length,
+      ),
+    );
+  };
+
+/** Frames of a sheet's cards. */
+const framesOf = ({ cards, rects }: Drawing) =>
+  cards.map((card) => {
+    const frame = rects.find((rect) => rect.group === card.texts[0]?.group && rect.h > 60);
+    if (!frame) throw new Error('no frame');
+    return { card, frame };
+  });
+
 const met = new Map<string, number>();
 
 describe.each(samples)('%s on A4, copied', (name) => {
@@ -79,9 +124,13 @@ describe.each(samples)('%s on A4, copied', (name) => {
       const { look = 'none' } = lines[wire.joint - 1] ?? {};
       const stretch = stretchOf(wire, drawing);
       if (!stretch) continue;
-      expect(formOf(copy, ...stretch, 5), `${look}, joint ${wire.joint}: ${wire.ends.join(' > ')}`).toBe(
-        look,
-      );
+      const others = drawing.wires
+        .filter((other) => other !== wire)
+        .flatMap(({ pieces }) => pieces.flatMap((piece) => [...piece.slice(0, 1), ...piece.slice(-1)]));
+      expect(
+        formOf(copy, ...stretch, 5, others),
+        `${look}, joint ${wire.joint}: ${wire.ends.join(' > ')}`,
+      ).toBe(look);
       met.set(look, (met.get(look) ?? 0) + 1);
     }
   });
@@ -103,63 +152,57 @@ describe.each(samples)('%s on A4, copied', (name) => {
     for (const text of drawing.texts.filter((one) => one.group.endsWith('-key'))) {
       const form = WORDS[text.words];
       if (form === undefined) continue;
-      const [a, b] =
-        group.find(({ pieces }) => {
-          const end = pieces[0]?.at(-1);
-          return end && Math.abs(end.y - (text.y - 4)) < 3 && Math.abs(text.x - end.x - 8) < 1;
-        })?.pieces[0] ?? [];
-      if (!a || !b) throw new Error(text.words);
-      expect(formOf(copy, a, b, 1), text.words).toBe(form);
+      const line = group.find(({ pieces }) => {
+        const end = pieces[0]?.at(-1);
+        return end && Math.abs(end.y - (text.y - 4)) < 3 && Math.abs(text.x - end.x - 8) < 1;
+      });
+      const [a, b] = line?.pieces[0] ?? [];
+      if (!line || !a || !b) throw new Error(text.words);
+      expect(formOf(inUnits(copy, line.scale), a, b, 1), text.words).toBe(form);
       seen++;
     }
     expect(seen).toBeGreaterThan(3);
   });
 
-  it('frames, tracks, tags, bars and bands are there', async () => {
-    const drawing = await drawn(sample(name), ASPECT);
-    const copy = await copied(drawing.svg);
-    /** Share of a straight edge that is black, its ends left out. */
-    const edge = (from: Point, to: Point): number => {
-      const length = Math.hypot(to.x - from.x, to.y - from.y);
-      const [nx, ny] = [(to.y - from.y) / length, (from.x - to.x) / length];
-      // A line a dot wide may lie in either of the rows of dots that it touches.
-      return Math.max(
-        ...[-0.6, 0, 0.6].map(
-          (off) =>
-            runsBetween(
-              copy,
-              { x: from.x + nx * off, y: from.y + ny * off },
-              { x: to.x + nx * off, y: to.y + ny * off },
-            ).reduce((sum, [a, b]) => sum + b - a, 0) / length,
-        ),
-      );
-    };
-    for (const card of drawing.cards) {
-      const frame = drawing.rects.find((rect) => rect.group === card.texts[0]?.group && rect.h > 60);
-      if (!frame) throw new Error('no frame');
-      const { x, y, w, h } = frame;
-      expect(edge({ x: x + 14, y }, { x: x + w - 14, y })).toBeGreaterThan(0.95);
-      expect(edge({ x, y: y + 14 }, { x, y: y + h - 14 })).toBeGreaterThan(0.95);
-      // A bar is filled as far as it says, and from there hollow.
-      for (const [i, row] of card.rows.entries()) {
-        const bars = drawing.rects.filter((rect) => rect.group === frame.group && rect.h === 7);
-        const [whole] = [...new Set(bars.map((bar) => bar.y))]
-          .map((at) => bars.find((bar) => bar.y === at))
-          .slice(i);
-        if (!whole) throw new Error('no bar');
-        const middle = whole.y + 3.5;
-        const filled = { x: whole.x + 4, y: middle };
-        const end = whole.x + row.bar * whole.w;
-        expect(edge(filled, { x: end - 4, y: middle })).toBeGreaterThan(0.95);
-        if (end + 12 < whole.x + whole.w / 2)
+  it('frames and bars of the cards are there', async () => {
+    let seen = 0;
+    for (const drawing of await drawnSheets(sample(name), ASPECT)) {
+      const sheet = await copied(drawing.svg);
+      for (const { card, frame } of framesOf(drawing)) {
+        const { x, y, w, h } = frame;
+        const copy = inUnits(sheet, frame.scale);
+        const edge = edgeOn(copy);
+        expect(edge({ x: x + 14, y }, { x: x + w - 14, y })).toBeGreaterThan(0.95);
+        expect(edge({ x, y: y + 14 }, { x, y: y + h - 14 })).toBeGreaterThan(0.95);
+        // A bar is filled as far as it says, and from there hollow.
+        for (const [i, row] of card.rows.entries()) {
+          const bars = drawing.rects.filter((rect) => rect.group === frame.group && rect.h === 7);
+          const [whole] = [...new Set(bars.map((bar) => bar.y))]
+            .map((at) => bars.find((bar) => bar.y === at))
+            .slice(i);
+          if (!whole) throw new Error('no bar');
+          const middle = whole.y + 3.5;
+          const filled = { x: whole.x + 4, y: middle };
+          const end = whole.x + row.bar * whole.w;
+          expect(edge(filled, { x: end - 4, y: middle })).toBeGreaterThan(0.95);
+          if (end + 12 < whole.x + whole.w / 2)
+            expect(
+              runsBetween(copy, { x: end + 4, y: middle }, { x: whole.x + whole.w / 2 - 4, y: middle }),
+            ).toEqual([]);
           expect(
-            runsBetween(copy, { x: end + 4, y: middle }, { x: whole.x + whole.w / 2 - 4, y: middle }),
-          ).toEqual([]);
-        expect(
-          edge({ x: whole.x + 6, y: whole.y }, { x: whole.x + whole.w - 6, y: whole.y }),
-        ).toBeGreaterThan(0.95);
+            edge({ x: whole.x + 6, y: whole.y }, { x: whole.x + whole.w - 6, y: whole.y }),
+          ).toBeGreaterThan(0.95);
+        }
+        seen++;
       }
     }
+    expect(seen).toBeGreaterThan(2);
+  });
+
+  it('tracks, tags and bands are there', async () => {
+    const drawing = await drawn(sample(name), ASPECT);
+    const copy = await copied(drawing.svg);
+    const edge = edgeOn(copy);
     for (const part of drawing.parts) {
       // A pot's track: many short strokes round the middle, across from its lugs.
       const two = part.tags.find((tag) => tag.name === '2')?.box;
@@ -204,14 +247,12 @@ it('every kind of joint was met', () => {
 });
 
 it('a copy of the light theme does lose what grey told, so that the tests above can fail', async () => {
-  const drawing = await drawn(sample('kestrel-hss'), { page });
-  const copy = await copied(drawing.svg);
-  const [card] = drawing.cards;
-  const frame = drawing.rects.find((rect) => rect.group === card?.texts[0]?.group && rect.h > 60);
+  const drawing = (await drawnSheets(sample('kestrel-hss'), { page })).find(({ cards }) => cards.length > 0);
+  if (!drawing) throw new Error('no cards');
+  const [{ frame } = { frame: undefined }] = framesOf(drawing);
   if (!frame) throw new Error('no frame');
-  expect(
-    runsBetween(copy, { x: frame.x + 14, y: frame.y }, { x: frame.x + frame.w - 14, y: frame.y }),
-  ).toEqual([]);
+  const copy = inUnits(await copied(drawing.svg), frame.scale);
+  expect(edgeOn(copy)({ x: frame.x + 14, y: frame.y }, { x: frame.x + frame.w - 14, y: frame.y })).toBe(0);
 });
 
 it('new joints of a step keep their dotted lines along both sides', async () => {

@@ -112,9 +112,11 @@ describe('of a file of one’s own', () => {
     const file = join(folder, 'sound.YAML'.toLowerCase());
     writeFileSync(file, SOUND);
     const [first, again] = [findArrangement(file), findArrangement(file)];
-    expect(first).toMatchObject({
+    // How a seat is turned is left to the search where the file does not say.
+    expect(first).toEqual({
       arrangement: 'mine',
-      seats: [{ seat: 'pot', at: [0, 0], step: [6, 0], turn: 0, mirror: false }],
+      about: 'Mine.',
+      seats: [{ seat: 'pot', at: [0, 0], step: [6, 0] }],
     });
     expect(again).toBe(first);
   });

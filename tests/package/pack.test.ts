@@ -127,7 +127,7 @@ it('does what the README’s examples of the library say', () => {
   const examples = [...readFileSync('README.md', 'utf8').matchAll(/```ts\n([\s\S]*?)```/g)].map(
     ([, text = '']) => text,
   );
-  expect(examples).toHaveLength(3);
+  expect(examples).toHaveLength(4);
   examples.forEach((text, i) => {
     writeFileSync(join(home, `example-${i}.ts`), text);
   });
@@ -141,11 +141,20 @@ it('does what the README’s examples of the library say', () => {
     encoding: 'utf8',
   });
   expect([tsc.status, tsc.stdout]).toEqual([0, '']);
-  const [drawn, solved] = [0, 1].map((i) =>
-    spawnSync(process.execPath, [`out/example-${i}.js`], { cwd: home, encoding: 'utf8' }),
+  // The last is for a page, where the next test takes its like.
+  const here = join(home, 'examples');
+  mkdirSync(here);
+  writeFileSync(join(here, 'kit.yaml'), readFileSync(join(home, 'kit.yaml')));
+  const [drawn, pages, solved] = [0, 1, 2].map((i) =>
+    spawnSync(process.execPath, [join(home, `out/example-${i}.js`)], { cwd: here, encoding: 'utf8' }),
   );
-  expect([drawn?.stdout, drawn?.stderr]).toEqual(['', '']);
-  expect(readFileSync(join(home, 'kit.svg'), 'utf8')).toMatch(/^<svg/);
+  expect([drawn?.stdout, drawn?.stderr, pages?.stdout, pages?.stderr]).toEqual(['', '', '', '']);
+  const written = readdirSync(here).filter((name) => name.endsWith('.svg'));
+  const sizeOf = (name: string): string =>
+    /^<svg[^>]* width="([^"]+)" height="[^"]+"/.exec(readFileSync(join(here, name), 'utf8'))?.[1] ?? name;
+  expect(written).toContain('kit.svg');
+  const others = written.filter((name) => name !== 'kit.svg').map(sizeOf);
+  expect([...new Set(others)].sort()).toEqual([expect.stringMatching(/^(210|297)mm$/), '360']);
   expect(solved?.stdout).toContain('{ selector: 3 } neck 500000 250');
 }, 120_000);
 

@@ -141,7 +141,9 @@ it('loads prints limits when it is asked for, and else not', () => {
 it('takes a page format in capitals too', () => {
   const out = join(folder, 'page');
   const drawn = run('draw', 'samples/heron-ss.yaml', '--out', out, '--page', 'A4', '--effort', '0');
-  expect([drawn.status, drawn.stderr]).toEqual([0, '']);
+  expect(drawn.status).toBe(0);
+  // Of what so short a search leaves, such as bare legs that cross, there may be notes.
+  expect(drawn.stderr).not.toMatch(/ {2}(error|warning) {2}|^error/m);
   expect(drawn.stdout).toContain('heron-ss-a4.svg');
 });
 

@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { parse } from 'yaml';
 import type { Kit } from '../../src/describe/kit.ts';
 import { kitFromValue, readKit } from '../../src/describe/read.ts';
-import type { Aspect, Prepared } from '../../src/draw/compose.ts';
+import { type Aspect, type Prepared, sheetsOf } from '../../src/draw/compose.ts';
 import { prepare, render } from '../../src/pipeline.ts';
 import { arrangementSchema } from '../../src/place/arrangement.ts';
 import { type Drawing, read } from './reader.ts';
@@ -51,4 +51,16 @@ export async function drawn(
 ): Promise<Drawing & { readonly svg: string }> {
   const { svg } = render(await placed(kit, arrangement, hand), aspect);
   return { ...read(svg), svg };
+}
+
+/** Every sheet that a page takes. */
+export async function drawnSheets(
+  kit: Kit,
+  aspect: Aspect,
+): Promise<readonly (Drawing & { readonly svg: string })[]> {
+  const prepared = await placed(kit, 'free-flow', kit.hand);
+  return sheetsOf(prepared, aspect).map((one) => {
+    const { svg } = render(prepared, one);
+    return { ...read(svg), svg };
+  });
 }

@@ -21,6 +21,8 @@ export interface Mark {
   readonly stroke: string;
   readonly width: number;
   readonly dash: string;
+  /** What one of its units is in the sheet's; places and sizes are in its own. */
+  readonly scale: number;
 }
 export interface Rect extends Mark, Box {}
 export interface Circle extends Mark, Point {
@@ -114,6 +116,7 @@ export function read(svg: string): Drawing {
     dy: number,
     group: string,
     given: ReadonlyMap<string, string>,
+    above = 1,
   ): void => {
     const inherited = new Map(given);
     for (const name of ['fill', 'stroke', 'stroke-width', 'text-anchor', 'font-size'])
@@ -121,6 +124,9 @@ export function read(svg: string): Drawing {
     const [, tx = '0', ty = '0'] =
       /translate\(\s*([-\d.]+)[\s,]+([-\d.]+)/.exec(node.getAttribute('transform') ?? '') ?? [];
     const [x0, y0] = [dx + Number(tx), dy + Number(ty)];
+    const scale = above * Number(/scale\(([\d.]+)\)/.exec(node.getAttribute('transform') ?? '')?.[1] ?? 1);
+    // Moved in the one measure and scaled in another, a place would be neither's.
+    if (scale !== 1 && (x0 !== 0 || y0 !== 0)) throw new Error('moved and scaled');
     const mark: Mark = {
       order: order++,
       group,
@@ -128,6 +134,7 @@ export function read(svg: string): Drawing {
       stroke: inherited.get('stroke') ?? 'none',
       width: Number(inherited.get('stroke-width') ?? 1),
       dash: node.getAttribute('stroke-dasharray') ?? '',
+      scale,
     };
     const [x, y] = [number(node, 'x') + x0, number(node, 'y') + y0];
     switch (node.tagName) {
@@ -164,13 +171,14 @@ export function read(svg: string): Drawing {
     }
     const id = node.getAttribute('id') ?? '';
     for (const child of Array.from(node.childNodes))
-      if (child.nodeType === 1) visit(child as Node, x0, y0, id === '' ? group : id, inherited);
+      if (child.nodeType === 1) visit(child as Node, x0, y0, id === '' ? group : id, inherited, scale);
   };
   visit(root, 0, 0, '', new Map());
 
   const all: Marks = { rects, circles, paths, texts };
   const groups = [...groupsOf(root)];
-  const id = /^(.*)-drawing$/m.exec(groups.join('\n'))?.[1] ?? '';
+  // A sheet of cards alone has no drawing to take it from.
+  const id = /^(.*)-(?:drawing|position-\d+)$/m.exec(groups.join('\n'))?.[1] ?? '';
   const within = ofGroups(all);
   const parts = groups
     .filter((group) => group.startsWith(`${id}-part-`))
