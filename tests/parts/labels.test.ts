@@ -19,6 +19,7 @@ import {
   outlineOf,
   type Part,
 } from '../../src/parts/index.ts';
+import { outlineTurned } from '../../src/parts/outline.ts';
 import { makeKit } from '../analyse/kits.ts';
 import { sketch } from '../draw/sketch.ts';
 
@@ -74,7 +75,7 @@ function lookOf(part: Part, position: number, theme: ThemeName): Look {
 
 /** The part alone on a sheet, as it stands. */
 function sheetOf(part: Part, way: Orientation, position = 0, theme: ThemeName = 'light', caption?: string) {
-  const outline = outlineOf(part, caption);
+  const outline = outlineTurned(outlineOf(part, caption), way.turn);
   const frame = { x: 40, y: 40, width: outline.width, height: outline.height, ...way };
   const { svg } = sketch((pen) => {
     const drawing = pen.into.group().attr({ id: 'k-drawing' });

@@ -134,7 +134,7 @@ it('wires that spoil a crossing are laid elsewhere, each still from lug to lug',
   timeout: 120_000,
 }, async () => {
   let [before, after] = [0, 0];
-  for (let seed = 1; seed <= 16; seed++) {
+  for (let seed = 1; seed <= 32; seed++) {
     const kit = kitOfSeed(seed);
     if (!('parts' in kit)) continue;
     const { placement } = await prepare(kit, undefined, { effort: LOW });
