@@ -5,6 +5,8 @@ import { kitFromValue } from '../../src/describe/read.ts';
 import { findArrangement } from '../../src/files/layouts.ts';
 import { contactsOf, type Kind, kinds } from '../../src/parts/index.ts';
 import { prepare, render } from '../../src/pipeline.ts';
+import { extent } from '../../src/place/frame.ts';
+import { flipped } from '../../src/place/view.ts';
 import { expectPicture } from './picture.ts';
 
 const base = {
@@ -77,7 +79,7 @@ function kitWith(kind: Kind): Kit {
 }
 
 /** A push-pull pot is wider than the others. */
-const cellOf = (kind: Kind) => ({ width: kind === 'push-pull' ? 640 : 260, height: 260 });
+const cellOf = (kind: Kind) => ({ width: kind === 'push-pull' ? 500 : 320, height: 260 });
 
 async function sheet(kind: Kind): Promise<string> {
   const CELL = cellOf(kind);
@@ -94,11 +96,11 @@ async function sheet(kind: Kind): Promise<string> {
       rows.push(
         states.map((state) => {
           const { svg } = render(prepared, { view, ...(state === undefined ? {} : { state }) });
-          const placed = prepared.placement.parts.find((one) => one.part === part);
-          const [, x = '0'] =
-            new RegExp(`<g id="[^"]*-part-${name}">.*?(?:x|cx)="([-\\d.]+)"`, 's').exec(svg) ?? [];
+          const seen = view === 'component-side' ? flipped(prepared.placement) : prepared.placement;
+          const frame = seen.parts.find((one) => one.part.name === name)?.frame;
+          if (!frame) throw new Error('not placed');
           const group = new RegExp(`<g id="[^"]*-part-${name}">.*?</g>`, 's').exec(svg)?.[0] ?? '';
-          const from = { x: Number(x) - (kind === 'push-pull' ? 300 : 120), y: (placed?.frame.y ?? 0) - 16 };
+          const from = { x: frame.x + (extent(frame).width - CELL.width) / 2, y: frame.y - 16 };
           return `<g transform="translate(${-from.x} ${-from.y})">${group.replace(/ id="[^"]*"/, '')}</g>`;
         }),
       );
