@@ -200,7 +200,7 @@ function roomFor(label: string, value: string): Words | undefined {
     const upright = offs.map((off) => at(x, y - 0.5 - off));
     const lying = offs.map((off) => at(x, y - off));
     const labels = settings
-      .map((lines) => firstFit(lines, upright, insideTrack(size)))
+      .flatMap((lines) => upright.map((middle) => firstFit(lines, [middle], insideEitherWay(size, middle))))
       .find((found) => found !== undefined);
     const asideLabels = settings
       .flatMap((lines) => lying.map((middle) => firstFit(lines, [middle], besideWiper(size, middle))))
@@ -228,6 +228,14 @@ const onTrack = ({ centre, track }: Size, degrees: number, inside = 0): Point =>
 
 /** Words keep so far from the middle. */
 const innerRadius = ({ track }: Size): number => track - TRACK_WIDTH / 2 - 1;
+
+/** Whether a box does so, and with the pot turned upside down as well, where words stand in their order about the same middle. */
+const insideEitherWay =
+  (size: Size, middle: Point) =>
+  (box: Rect): boolean => {
+    const inside = insideTrack(size);
+    return inside(box) && inside({ ...box, y: 2 * middle.y - box.y - box.height });
+  };
 
 /** Whether a box lies inside the track and above the wiper. */
 const insideTrack =

@@ -134,6 +134,16 @@ describe.each(Object.keys(kinds) as Kind[])('%s', (kind) => {
   });
 });
 
+it.each([
+  ['Q, 2nd coil/top', 'log'],
+  ['Q, 2nd coil', 'log'],
+  ['Ägypg', 'linear'],
+  ['jpqy Äö/(Q', 'log'],
+])('a pot’s words fit upside down too, where tails point to the track: “%s”, %s', (label, taper) => {
+  const part = partOf('pot', label, { value: '100k', taper });
+  for (const way of ways(part)) expect(textFindings(sheetOf(part, way)), JSON.stringify(way)).toEqual([]);
+});
+
 it('a label that is drawn elsewhere than its part says is found', () => {
   const part = partOf('pot', 'Volume');
   const drawing = sheetOf(part, { turn: 0, mirror: false });
