@@ -30,7 +30,7 @@ export interface Effort {
   readonly seed: number;
 }
 
-/** A kit takes one to four seconds with it on a small machine; `tests/bench/layout-table.ts` tells. */
+/** A kit takes one to six seconds with it on a small machine; `tests/bench/layout-table.ts` tells. */
 export const DEFAULT_EFFORT: Effort = { steps: 2200, seed: 1001 };
 
 /** How much worse a step may be at the beginning, as a share of the score; it falls to nothing along the way. */
