@@ -32,6 +32,8 @@ const FIELDS = 4;
 /** Parts nearer than this, grid units, are all but one on the other: worth more than any number of pairs that are merely near. */
 const LEAST = 2;
 const TOUCHING = 1000;
+/** And such as overlap, which must never be. */
+export const OVERLAPPING = 1_000_000;
 
 export class Estimate {
   readonly #between: number;
@@ -281,7 +283,7 @@ export class Estimate {
       if (down <= 0) continue;
       const least = Math.min(across, down);
       this.#crowding += by * (NEAR + NEARER * least);
-      this.#nearPairs += by * (least > touching ? TOUCHING : 1);
+      this.#nearPairs += by * (least >= between ? OVERLAPPING : least > touching ? TOUCHING : 1);
     }
   }
 

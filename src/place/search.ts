@@ -4,6 +4,7 @@
  */
 import type { Joint } from '../describe/kit.ts';
 import { annealed } from './anneal.ts';
+import { Estimate, OVERLAPPING } from './estimate.ts';
 import { type Effort, improve, polish, scoreOf } from './improve.ts';
 import { type GridPart, looseOnes } from './placement.ts';
 import { apart } from './settle.ts';
@@ -47,7 +48,10 @@ export function search(
     ...starts.map((nth) =>
       apart(annealed(first, across, between, { moves, seed: effort.seed + nth }), between),
     ),
-  ].flatMap(wired);
+  ]
+    // Seated parts that were turned may have come to lie on one another, and cannot move apart.
+    .filter((gridParts, i) => i === 0 || new Estimate(gridParts, [], between).nearPairs < OVERLAPPING)
+    .flatMap(wired);
   if (effort.steps > 0)
     for (const [round, { keep, share }] of ROUNDS.entries()) {
       runs = byScore(runs).slice(0, keep);
