@@ -80,7 +80,7 @@ function insulated([first, second]: readonly string[], width: number, theme: The
   ];
 }
 
-/** Width of a component's own leg. */
+/** Width of a component's leg. */
 export const legWidth = ({ monochrome }: Theme): number => (monochrome ? LINE.hairline : LINE.leg);
 
 /** Strokes laid over one another to make a look, bottom first. */

@@ -62,7 +62,7 @@ export interface Orientation {
   readonly turn: 0 | 1 | 2 | 3;
   readonly mirror: boolean;
 }
-const TURNS = { none: [0], quarter: [0, 1], halves: [0, 2], quarters: [0, 1, 2, 3] } as const;
+const TURNS = { none: [0], halves: [0, 2], quarters: [0, 1, 2, 3] } as const;
 
 /** Every way a part may stand, upright and unmirrored first. */
 export const orientationsOf = remembered((part: Part): readonly Orientation[] =>

@@ -181,8 +181,8 @@ export interface Seen {
   readonly closed: readonly (readonly string[])[];
 }
 
-/** Half turns only, or quarters too; or a quarter only, of what is the same on its head. */
-export type Turning = 'halves' | 'quarters' | 'quarter';
+/** Half turns only, or quarters too. */
+export type Turning = 'halves' | 'quarters';
 
 /** The contract itself. `S` is what may be written, `P` what the rest of the program reads, `N` the names of the lugs. */
 export interface PartKind<

@@ -114,7 +114,7 @@ export function tagPorts(tag: Rect, x: number, y: number, sides: readonly Side[]
 /** Sizes of type, drawing units; see the style guide. */
 export const TYPE = { title: 22, name: 14, value: 12, lug: 12 } as const;
 
-/** A word wider than this is cut: no plate grows for it beyond reason. */
+/** A word wider than this is divided, so that no plate becomes wider than that. */
 const LONGEST_WORD = g(9);
 
 /** What a label may be broken into: words, each with the blank before it, and what a hyphen ends. */

@@ -369,7 +369,7 @@ describe('solder', () => {
   it('is at both ends of a wire', () =>
     expect(dotsOf([wireAlong([p(0, 0), p(90, 0)], 0)])).toEqual([p(0, 0), p(90, 0)]));
 
-  it('is not where a component’s own leg goes on, from either end of the joint', () => {
+  it('is not where a component’s leg goes on, from either end of the joint', () => {
     expect(dotsOf([resistor(leg('1', 'a'), [p(0, 0), p(90, 0)], 0)])).toEqual([p(90, 0)]);
     const { from, to } = leg('1', 'a');
     expect(dotsOf([resistor({ kind: 'leg', from: to, to: from }, [p(0, 0), p(90, 0)], 0)])).toEqual([

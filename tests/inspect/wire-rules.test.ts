@@ -218,7 +218,7 @@ describe('a body', () => {
     const block = part('block', box('sl-case', 100, 100, 60, 60));
     expect(rules(block + wire(1, 'M130 105L130 20'))).toEqual(['under-part']);
   });
-  it('a component’s own leg is no body of it', () => {
+  it('a component’s leg is no body of it', () => {
     expect(rules(component('cap', 50, 50) + wire(1, 'M50 50L50 200'))).toEqual([]);
     expect(rules(component('cap', 50, 50) + wire(1, 'M90 20L90 200'))).toContain('under-part');
   });

@@ -18,7 +18,7 @@ const packed = (text: string): string => text.replaceAll(' ', '');
 const wide = (text: string): number => textWidth(text, 14, 'bold');
 
 describe('a name in lines', () => {
-  it('keeps every letter in its order; only a single word is wider than it should be, and none beyond reason', () =>
+  it('keeps every letter in its order; only a single word is wider than it should be, and none much', () =>
     fc.assert(
       fc.property(letters, fc.constantFrom(20, 60, 130), (text, width) => {
         const lines = nameLines(text, width);
