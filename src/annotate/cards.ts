@@ -3,7 +3,7 @@
 import { type PickupLoads, type StateLoads, type Treble, trebleOf } from '../analyse/index.ts';
 import type { Circuit, State } from '../circuit/circuit.ts';
 import { plainHertz } from '../common/figures.ts';
-import { orList } from '../common/quoting.ts';
+import { andList } from '../common/quoting.ts';
 import { textWidth } from '../common/text.ts';
 import { formatFigure } from '../common/units.ts';
 import { labelOf } from '../describe/kit.ts';
@@ -72,7 +72,7 @@ function badgeSays(cards: readonly Card[]): readonly string[] {
     more.length === 0
       ? `Card number: position of ${named[0]}, as on its face.`
       : `Card numbers: positions of ${named.join(' · ')}, as on their faces.`,
-    ...(either === undefined ? [] : [`${either}: ${orList(either.split('/'))}, alike.`]),
+    ...(either === undefined ? [] : [`${either}: the same in positions ${andList(either.split('/'))}.`]),
   ];
 }
 

@@ -20,7 +20,7 @@ import { frameOf, heading, LEG_WEIGHT } from './wiring.ts';
 const STEP = 2;
 const BEND = 10;
 /** Less than a crossing costs there: wires may go round what their straight lines cross. */
-const CROSSING = 36;
+const CROSSING = 44;
 /** A pair of parts nearer than is wanted, and every grid step that is missing. */
 const NEAR = 60;
 const NEARER = 12;

@@ -11,10 +11,10 @@ import { apart } from './settle.ts';
 import { Wiring } from './wiring.ts';
 
 /** Placements to begin from, besides the first: at most, and one for so many steps. */
-const STARTS = 14;
+const STARTS = 10;
 const STEPS_A_START = 150;
 /** Moves on the estimate that each of them takes, for every loose part. */
-const MOVES = 1600;
+const MOVES = 2000;
 /** How many of the best go on, and what share of the steps each of them gets. */
 const ROUNDS = [
   { keep: 4, share: 0.06 },

@@ -10,7 +10,7 @@ const SPRAWL = 10;
 /** The same before a wire is laid: a small sheet is narrow, and what wires pay for that shows only later. */
 export const SPRAWL_UNLAID = 5;
 /** Prices of two neighbouring pickups in the wrong order, facing different ways, not aligned, and with hot on top in only one. */
-const DISORDER = 300;
+const DISORDER = 1000;
 const FACING = 100;
 const NOT_ALIGNED = 60;
 const UPSIDE_DOWN = 20;
