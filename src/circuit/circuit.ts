@@ -1,7 +1,7 @@
 /** The component graph: lugs, joints, nets and settings, and the solved states. Plain data, made once. */
 import { must, nth } from '../common/must.ts';
 import type { End, Joint, Kit } from '../describe/kit.ts';
-import { elementsOf, type Part, terminalsOf } from '../parts/index.ts';
+import { elementsLike, elementsOf, type Part, terminalsOf } from '../parts/index.ts';
 import type { LugRole, LugSpec } from '../parts/kind.ts';
 
 /** `part.lug`, unique in the kit. */
@@ -38,8 +38,18 @@ export interface Setting {
 export interface State extends Setting {
   /** Pickups that are heard at the jack, controls at full, in the order written. */
   readonly sounding: readonly string[];
+  /** Of those that are heard with some of their coils only, as a split humbucker is: the ids of these coils, by pickup. */
+  readonly coils?: Readonly<Record<string, readonly string[]>>;
   /** Tip and sleeve are one node, controls at full: nothing can be heard. */
   readonly shorted: boolean;
+}
+
+/** The coils of a pickup that are heard in a state. */
+export function soundingCoils({ sounding, coils }: Pick<State, 'sounding' | 'coils'>, pickup: Part) {
+  const all = elementsLike(pickup, 'coil');
+  if (!sounding.includes(pickup.name)) return [];
+  const some = coils?.[pickup.name];
+  return some ? all.filter(({ id }) => some.includes(id)) : all;
 }
 
 /** What the description alone says. */

@@ -40,8 +40,14 @@ export interface NoteDetails {
   'shunt-control': { part: string; free: string };
   'component-no-effect': { part: string; what: string };
   'switch-no-effect': { part: string };
-  'case-not-grounded': { part: string; lug: string; on: readonly string[] };
-  'case-on-signal': { part: string; lug: string; on: readonly string[]; joined: readonly string[] };
+  'case-not-grounded': { part: string; lug: string; on: readonly string[]; shield?: true };
+  'case-on-signal': {
+    part: string;
+    lug: string;
+    on: readonly string[];
+    joined: readonly string[];
+    shield?: true;
+  };
   'inductance-assumed': {
     part: string;
     resistance: string;
@@ -148,13 +154,13 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     ),
   'case-on-signal': (d) =>
     warning(
-      `the case of ${quote(d.part)} carries the signal: it is connected to ${list(d.on)}`,
-      `First disconnect ${list(d.joined)} from the case; then connect ${clip(d.lug)} to ground. Grounding it now would short the signal.`,
+      `the ${d.shield ? 'shield' : 'case'} of ${quote(d.part)} carries the signal: it is connected to ${list(d.on)}`,
+      `First disconnect ${list(d.joined)} from the ${d.shield ? 'shield' : 'case'}; then connect ${clip(d.lug)} to ground. Grounding it now would short the signal.`,
     ),
   'case-not-grounded': (d) =>
     warning(
-      `the case of ${quote(d.part)} is not connected to ground${d.on.length === 0 ? '' : `, nor is what is soldered to it: ${list(d.on)}`}`,
-      `Connect ${clip(d.lug)} to a grounded case or to the jack’s sleeve; a case that is not grounded picks up hum.`,
+      `the ${d.shield ? 'shield' : 'case'} of ${quote(d.part)} is not connected to ground${d.on.length === 0 ? '' : `, nor is what is soldered to it: ${list(d.on)}`}`,
+      `Connect ${clip(d.lug)} to a grounded case or to the jack’s sleeve; a ${d.shield ? 'shield' : 'case'} that is not grounded picks up hum.`,
     ),
   'inductance-assumed': (d) =>
     warning(
