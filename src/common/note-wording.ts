@@ -55,6 +55,8 @@ export interface NoteDetails {
     usual: string;
     scaled: string;
   };
+  /** `link`: the leads that are soldered together where the coils are in series. */
+  'coil-lead-not-connected': { part: string; lug: string; link: readonly string[] };
   'not-in-stock': { part: string; got: string; stock: readonly string[] };
   /** A bare leg laid over what is bare too. */
   'bare-legs-cross': { part: string; across: string; sleeving: string };
@@ -166,6 +168,15 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     warning(
       `${quote(d.part)} has ${d.resistance}, but its inductance is assumed to be ${d.inductance}, typical of a ${d.usual} pickup`,
       `Add its inductance, measured or from the data sheet: with the same wire it would be about ${d.scaled}, with thinner wire less. Resonances and curves are calculated for ${d.inductance}.`,
+    ),
+  'coil-lead-not-connected': (d) =>
+    error(
+      `lead ${clip(d.lug)} of ${quote(d.part)} is not connected`,
+      `Connect it. ${
+        d.link.includes(d.lug)
+          ? `For both coils in series, solder ${andList(d.link.map((lug) => `${clip(d.part)}.${clip(lug)}`))} together.`
+          : 'One start goes to the switch or the volume control, the other to ground.'
+      } To use one coil only, connect both leads of the other to ground.`,
     ),
   'not-in-stock': (d) =>
     warning(

@@ -4,7 +4,7 @@
  */
 import { ID_LONGEST, NAME_LONGEST } from './names.ts';
 import { type NoteDetails, noteWording } from './note-wording.ts';
-import { andList, clip, headOf, list, type Message, meant, quote } from './quoting.ts';
+import { clip, headOf, list, type Message, meant, quote } from './quoting.ts';
 
 /** What each code must be told. */
 export interface Details extends NoteDetails {
@@ -53,7 +53,6 @@ export interface Details extends NoteDetails {
   'no-pickup': Record<never, never>;
   'pickup-no-hot': { part: string; lug: string };
   'pickup-no-ground': { part: string; lug: string };
-  'coil-lead-not-connected': { part: string; lug: string; link: readonly string[] };
   'ground-point-no-ground': { part: string; sleeve: string; on: readonly string[] };
   /** `where` is put behind a clause. */
   'no-output': { where: string; pot?: string };
@@ -245,15 +244,6 @@ export const wording: Wording = {
     error(
       `${quote(d.part)} has no path to ground`,
       `Connect ${clip(d.part)}.${clip(d.lug)} to the grounded case of a pot or to the jack’s sleeve.`,
-    ),
-  'coil-lead-not-connected': (d) =>
-    error(
-      `lead ${clip(d.lug)} of ${quote(d.part)} is not connected`,
-      `Connect it. ${
-        d.link.includes(d.lug)
-          ? `For both coils in series, solder ${andList(d.link.map((lug) => `${clip(d.part)}.${clip(lug)}`))} together.`
-          : 'One start goes to the switch or the volume control, the other to ground.'
-      } To use one coil only, connect both leads of the other to ground.`,
     ),
   'ground-point-no-ground': (d) =>
     error(

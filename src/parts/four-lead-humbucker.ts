@@ -30,7 +30,6 @@ import {
   coilShapes,
   polarityField,
   resistanceLine,
-  SYMBOL,
   usualWinding,
   windField,
   windingFields,
@@ -167,6 +166,8 @@ function coilsOf(part: FourLeadHumbucker): readonly CircuitElement[] {
 /** Three rows a lug, so that a wire has room to turn between two of them. */
 const [FIRST, ROW] = [1, 3];
 const ROWS = 14;
+/** Room for the coils and their letters at the left of the body. */
+const SYMBOL = 92;
 /** Room that a line of the name has before it is broken, and from the text to the tags for leads to turn in. */
 const LINE = 130;
 const RIGHT = 44;
@@ -177,10 +178,11 @@ function outlineOf(part: FourLeadHumbucker): Outline {
   const names = nameLines(part.label, Math.max(LINE, widestLine([], below)));
   const columns = Math.max(10, Math.ceil((SYMBOL + widestLine(names, below) + RIGHT + 6) / g(1)));
   const body = { x: 0, y: 0, width: g(columns), height: g(ROWS) };
-  const middle = (LANES.a + LANES.bFinish) / 2;
-  const letter = (text: string, x: number, y: number): LabelSlot => ({
+  // Turned by half, lines of text keep their order about their middle: only in the body's own do the letters stay beside their coils.
+  const middle = g(ROWS / 2);
+  const letter = (text: string, x: number): LabelSlot => ({
     text,
-    centre: at(x, g(ROWS / 2) + y),
+    centre: at(x, middle),
     size: TYPE.value,
     weight: 'regular',
   });
@@ -196,13 +198,10 @@ function outlineOf(part: FourLeadHumbucker): Outline {
     }),
     labels: [
       ...titleLabels(names, below, (line) =>
-        at(
-          SYMBOL + (body.width - SYMBOL - RIGHT) / 2,
-          middle + NAME_LINE * (line - names.length / 2) + (line === names.length ? 1 : 0),
-        ),
+        at(SYMBOL + (body.width - SYMBOL - RIGHT) / 2, middle + NAME_LINE * (line - names.length / 2)),
       ),
-      letter('A', COIL_A, 40),
-      letter('B', COIL_B, -40),
+      letter('A', COIL_A - ASIDE),
+      letter('B', COIL_B + ASIDE),
     ],
   };
 }
@@ -210,7 +209,9 @@ function outlineOf(part: FourLeadHumbucker): Outline {
 /** Heights of the leads that run past the words, from the top: of the first coil above, of the second below. */
 const LANES = { a: 30, bFinish: g(ROWS) - 54, bStart: g(ROWS) - 42 } as const;
 /** Coils, from the body's left edge, and how far from their middles their leads leave. */
-const [COIL_A, COIL_B, BESIDE] = [17, 45, 4];
+const [COIL_A, COIL_B, BESIDE] = [34, 62, 4];
+/** Between a coil's middle and its letter's. */
+const ASIDE = 19;
 
 /** Both coils with their letters, and each of the four leads on its own way to its tag; the shield comes from the cover. */
 function faceOf({ outline }: Seen): readonly Shape[] {

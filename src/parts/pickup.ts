@@ -129,7 +129,7 @@ export const usualWinding = ({ resistance }: PickupPart<string>): readonly Usual
 ];
 
 /** Room for the coils' symbol at the left of the body. */
-export const SYMBOL = 58;
+const SYMBOL = 58;
 /** Room that a line of the name has before it is broken, or as wide as the line below it. */
 const LINE = 130;
 /** Between the middles of the name's lines, and from them to the line below. */
