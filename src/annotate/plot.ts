@@ -93,7 +93,7 @@ export function plotOf(circuit: Circuit, response: FrequencyResponse, knobs: Kno
     const heard = solved.together && solved.together.shape.plateau > SILENT ? solved.together : undefined;
     return {
       badge: badgeOf([solved.state]) || '•',
-      name: soundingText(circuit, solved.state) || 'nothing',
+      name: soundingText(circuit, solved.state),
       tints,
       variant,
       ...(heard ? { trace: traceOf(heard) } : {}),
