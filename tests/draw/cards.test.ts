@@ -41,6 +41,7 @@ const row = (more: Partial<CardRow> = {}): CardRow => ({
 const card = (more: Partial<Card> = {}): Card => ({
   states: [1],
   badge: '2',
+  combinations: [['2']],
   title: 'Neck and bridge',
   rows: [row()],
   switches: [],
