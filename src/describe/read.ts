@@ -7,6 +7,7 @@ import type { Problem } from '../common/problem.ts';
 import { problem } from '../common/problem.ts';
 import { givenOr } from '../common/units.ts';
 import type { Part } from '../parts/index.ts';
+import { readIntended } from './intended.ts';
 import { problemsOf, typeName } from './issues.ts';
 import type { Draft, Joint, Kit } from './kit.ts';
 import { readJoint } from './read-joint.ts';
@@ -100,6 +101,7 @@ function readHead(value: Written): { kit: Omit<Kit, 'parts' | 'joints'>; problem
       frequency: givenOr(load?.frequency, OUTPUT_LOAD.frequency),
     },
     ...(written.stock === undefined ? {} : { stock: written.stock }),
+    ...(Object.hasOwn(value, 'intended') ? { intended: readIntended(written.intended) } : {}),
   };
   return { kit, problems };
 }
@@ -114,6 +116,7 @@ function salvageHead(value: Written) {
   const page = headFields.page.safeParse(value.page);
   const outputLoad = headFields['output-load'].safeParse(value['output-load']);
   const stock = headFields.stock.safeParse(value.stock);
+  const intended = headFields.intended.safeParse(value.intended);
   return {
     kit: kit.data ?? 'unnamed',
     title: title.data ?? 'Unnamed',
@@ -123,6 +126,7 @@ function salvageHead(value: Written) {
     page: page.data,
     'output-load': outputLoad.data,
     stock: stock.data,
+    intended: intended.data,
   };
 }
 

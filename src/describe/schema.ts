@@ -6,6 +6,7 @@ import { z } from 'zod';
 import { ID, ID_LONGEST, NAME_LONGEST } from '../common/names.ts';
 import { commonFields, farads, fraction, ohms } from '../parts/fields.ts';
 import { type Kind, kinds } from '../parts/index.ts';
+import { intendedField } from './intended.ts';
 import { hands, type JointKind, jointKinds, views } from './kit.ts';
 import { colourField, hertzField, JOINT, lengthField } from './words.ts';
 
@@ -18,7 +19,7 @@ const shapeOf = <K extends string, S extends z.ZodRawShape>(kind: {
   z.strictObject({
     kind: z
       .literal(kind.kind)
-      .describe(`${kind.what}; lugs ${kind.lugs.map(({ name }) => name).join(', ') || 'as listed'}`),
+      .describe(`${kind.what}; lugs ${kind.lugs.map(({ name }) => name).join(', ') || 'as its fields say'}`),
     ...commonFields,
     ...kind.fields,
   });
@@ -121,6 +122,7 @@ export const headFields = {
     })
     .optional()
     .describe('Output load: cable and amplifier input; and the frequency for signal loads'),
+  intended: intendedField.optional(),
 };
 
 /** The kit's fields with parts and joints left unread; `read.ts` reads those one by one. */
