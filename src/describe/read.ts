@@ -89,6 +89,7 @@ function readHead(value: Written): { kit: Omit<Kit, 'parts' | 'joints'>; problem
   const kit = {
     id: written.kit,
     title: written.title,
+    ...(written.about === undefined ? {} : { about: written.about }),
     arrangement: written.arrangement ?? ARRANGEMENT,
     view: written.view ?? 'solder-side',
     hand: written.hand ?? 'right',
@@ -108,6 +109,7 @@ function readHead(value: Written): { kit: Omit<Kit, 'parts' | 'joints'>; problem
 function salvageHead(value: Written) {
   const kit = headFields.kit.safeParse(value.kit);
   const title = headFields.title.safeParse(value.title);
+  const about = headFields.about.safeParse(value.about);
   const arrangement = headFields.arrangement.safeParse(value.arrangement);
   const view = headFields.view.safeParse(value.view);
   const hand = headFields.hand.safeParse(value.hand);
@@ -117,6 +119,7 @@ function salvageHead(value: Written) {
   return {
     kit: kit.data ?? 'unnamed',
     title: title.data ?? 'Unnamed',
+    about: about.data,
     arrangement: arrangement.data,
     view: view.data,
     hand: hand.data,

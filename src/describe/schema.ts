@@ -80,6 +80,8 @@ const jointSchema = z
     'How two lugs are connected: a wire written as PART.LUG > PART.LUG, or the kind of joint with its ends',
   );
 
+/** Characters of what a kit is for: two sentences. */
+const ABOUT_LONGEST = 300;
 const STOCK_EXAMPLE = '[220k, 270k, 470k]';
 
 /** The kit's own fields, apart from parts and joints. */
@@ -90,6 +92,12 @@ export const headFields = {
     .max(ID_LONGEST)
     .describe('Id of the kit, which names its files: lower-case words joined by hyphens'),
   title: z.string().regex(/\S/).max(80).describe('Title above the drawing'),
+  about: z
+    .string()
+    .regex(/\S/)
+    .max(ABOUT_LONGEST)
+    .optional()
+    .describe('What the circuit is for, in one or two sentences; shown in lists of circuits'),
   arrangement: z
     .string()
     .min(1)
