@@ -1,8 +1,9 @@
 /** One mistake after another in a kit that is sound else: each has one message, at its place, that says what was found and what to do. */
 import { describe, expect, it } from 'vitest';
+import { isKitLike } from '../../src/describe/chain.ts';
 import { toDiagnostics } from '../../src/describe/diagnostics.ts';
 import { meantBy, typeName, unsupported } from '../../src/describe/issues.ts';
-import { failedScript, isKitLike, kitFromValue, readKit } from '../../src/describe/read.ts';
+import { failedScript, kitFromValue, readKit } from '../../src/describe/read.ts';
 import { hertzField, lengthField, meantColour } from '../../src/describe/words.ts';
 import { explainYaml } from '../../src/describe/yaml-words.ts';
 
