@@ -9,6 +9,7 @@ import { makeNetlist, type Netlist } from '../solve/netlist.ts';
 import { type Branch, withoutPickups } from '../solve/network.ts';
 import { withOutputLoad } from '../solve/output.ts';
 import { LEVEL_FREQUENCY, magnitudeOf, transfersOf } from '../solve/sounding.ts';
+import { isHumCancelling } from './hum.ts';
 import { pickupPort } from './ports.ts';
 import { referenceCircuit } from './reference.ts';
 import { type Relation, relationsIn } from './relations.ts';
@@ -44,6 +45,8 @@ export interface StateLoads {
   readonly output: number;
   /** Two or more sound each by itself, and cancel one another. */
   readonly silentTogether: boolean;
+  /** See `hum.ts`; absent where the kit does not give the winding directions that it hangs on. */
+  readonly humCancelling?: boolean;
 }
 
 /** Loads of every sounding pickup in every state, all controls at full. */
@@ -77,7 +80,15 @@ function loadsAt(circuit: Circuit, frequency: number): readonly StateLoads[] {
       };
       return [{ pickup: pickup.name, ...own, reference, total, difference, ...relation }];
     });
-    return { index, state, pickups: solved, output, silentTogether };
+    const humCancelling = isHumCancelling(circuit, state);
+    return {
+      index,
+      state,
+      pickups: solved,
+      output,
+      silentTogether,
+      ...(humCancelling === undefined ? {} : { humCancelling }),
+    };
   });
 }
 

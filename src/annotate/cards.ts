@@ -1,7 +1,7 @@
 /** The companion pass: one load card a state, as text and shares, measured before anything is placed. */
 
 import { type PickupLoads, type StateLoads, type Treble, trebleOf } from '../analyse/index.ts';
-import type { Circuit, State } from '../circuit/circuit.ts';
+import { type Circuit, type State, voiceName } from '../circuit/circuit.ts';
 import { plainHertz } from '../common/figures.ts';
 import { nth } from '../common/must.ts';
 import { andList } from '../common/quoting.ts';
@@ -99,11 +99,11 @@ export function cardsOf(
   /** Tip to sleeve by state, ohms. */
   jack: readonly number[],
 ): readonly Card[] {
-  const label = labelsOf(circuit);
   const treble = trebleOf(circuit);
   const all = circuit.states.map((state, index): Card => {
     const reading = jack[index];
     const own = loads[index];
+    const label: Labels = (name) => voiceName(state, name, labelOf(circuit.kit, name));
     const joined = own && joiningText(own, label);
     return {
       states: [index],
@@ -182,15 +182,9 @@ const combinationsIn = ({ kit }: Circuit, states: readonly State[]): Card['combi
   );
 };
 
-/** What the drawing calls each part. */
-const labelsOf =
-  ({ kit }: Circuit): Labels =>
-  (name) =>
-    labelOf(kit, name);
-
 /** Labels of the pickups that sound: `Middle + Bridge`; `No output` where it is silent on purpose. */
 export const soundingText = (circuit: Circuit, state: State): string =>
-  state.sounding.map(labelsOf(circuit)).join(' + ') || 'No output';
+  state.sounding.map((name) => voiceName(state, name, labelOf(circuit.kit, name))).join(' + ') || 'No output';
 
 function row(loads: PickupLoads, label: string, treble: Treble | undefined): CardRow {
   const ratio = loads.signalLoad / loads.reference.signalLoad;

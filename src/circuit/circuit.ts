@@ -34,12 +34,18 @@ export interface Setting {
   readonly closedContacts: readonly (readonly LugId[])[];
 }
 
+/** A coil of a pickup by its element, and in words. */
+export interface SoundingCoil {
+  readonly id: string;
+  readonly called: string;
+}
+
 /** A setting with what it does, as solved. */
 export interface State extends Setting {
   /** Pickups that are heard at the jack, controls at full, in the order written. */
   readonly sounding: readonly string[];
-  /** Of those that are heard with some of their coils only, as a split humbucker is: the ids of these coils, by pickup. */
-  readonly coils?: Readonly<Record<string, readonly string[]>>;
+  /** Of those that are heard with some of their coils only, as a split humbucker is: these coils, by pickup. */
+  readonly coils?: Readonly<Record<string, readonly SoundingCoil[]>>;
   /** Tip and sleeve are one node, controls at full: nothing can be heard. */
   readonly shorted: boolean;
 }
@@ -49,7 +55,13 @@ export function soundingCoils({ sounding, coils }: Pick<State, 'sounding' | 'coi
   const all = elementsLike(pickup, 'coil');
   if (!sounding.includes(pickup.name)) return [];
   const some = coils?.[pickup.name];
-  return some ? all.filter(({ id }) => some.includes(id)) : all;
+  return some ? all.filter(({ id }) => some.some((one) => one.id === id)) : all;
+}
+
+/** A sounding pickup in words, with its coil where it is split: `Bridge coil A`. */
+export function voiceName({ coils }: Pick<State, 'coils'>, pickup: string, label = pickup): string {
+  const some = coils?.[pickup];
+  return some ? `${label} ${some.map(({ called }) => called).join(' + ')}` : label;
 }
 
 /** What the description alone says. */

@@ -55,6 +55,7 @@ export interface NoteDetails {
     usual: string;
     scaled: string;
   };
+  'coils-out-of-phase': { part: string; where: string; link: readonly string[] };
   /** `link`: the leads that are soldered together where the coils are in series. */
   'coil-lead-not-connected': { part: string; lug: string; link: readonly string[] };
   'not-in-stock': { part: string; got: string; stock: readonly string[] };
@@ -168,6 +169,11 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     warning(
       `${quote(d.part)} has ${d.resistance}, but its inductance is assumed to be ${d.inductance}, typical of a ${d.usual} pickup`,
       `Add its inductance, measured or from the data sheet: with the same wire it would be about ${d.scaled}, with thinner wire less. Resonances and curves are calculated for ${d.inductance}.`,
+    ),
+  'coils-out-of-phase': (d) =>
+    warning(
+      `the two coils of ${quote(d.part)} are out of phase${d.where}: they cancel most of the signal`,
+      `Exchange the leads of one coil: in series, ${andList(d.link)} are soldered together. If the thin sound is intended, list the position under “intended: out-of-phase”.`,
     ),
   'coil-lead-not-connected': (d) =>
     error(

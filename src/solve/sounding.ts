@@ -90,7 +90,7 @@ export const windingSounds =
   ({ pickup, of }) =>
     pickup !== undefined &&
     sounding.includes(pickup) &&
-    (coils?.[pickup]?.some((id) => coilName(pickup, id) === of) ?? true);
+    (coils?.[pickup]?.some(({ id }) => coilName(pickup, id) === of) ?? true);
 
 /** Sounding pickups of a setting, in the order written, and whether tip and sleeve are one node. */
 export function solveSounding(
@@ -102,8 +102,8 @@ export function solveSounding(
   const played = withoutCoupling(withOutputLoad({ branches, jack }, graph.kit.outputLoad));
   const heard = audibleCoils(coilTransfersOf(played, jack));
   const pickups = graph.kit.parts.filter(isPickup).flatMap((part) => {
-    const all = elementsLike(part, 'coil').map(({ id }) => id);
-    const own = all.filter((id) => heard.has(coilName(part.name, id)));
+    const all = elementsLike(part, 'coil').map(({ id, called = id }) => ({ id, called }));
+    const own = all.filter(({ id }) => heard.has(coilName(part.name, id)));
     return own.length === 0 ? [] : [{ name: part.name, own, whole: own.length === all.length }];
   });
   const partial = pickups.filter(({ whole }) => !whole).map(({ name, own }) => [name, own] as const);

@@ -60,7 +60,7 @@ export function loadChecks(circuit: Circuit): readonly Check[] {
 
 /** Ids of the coils that a humbucker with four leads sounds with. */
 const soundingCoils = (state: State, pickup: string): readonly string[] =>
-  (state.coils?.[pickup] ?? ['coil-a', 'coil-b']).map((id) => id.slice(-1));
+  (state.coils?.[pickup] ?? [{ id: 'coil-a' }, { id: 'coil-b' }]).map(({ id }) => id.slice(-1));
 
 /** Where a pickup is looked out of: the ends of its one sounding coil, or the nodes that two do not share, or share both. */
 function ownPort(own: OwnNetlist, { kit }: Circuit, state: State, pickup: string): OwnPort {
