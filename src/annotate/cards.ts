@@ -10,7 +10,7 @@ import { formatFigure } from '../common/units.ts';
 import { labelOf } from '../describe/kit.ts';
 import { contactAt, contactsOf, isPickup, type Part } from '../parts/index.ts';
 import { combinationsOf } from './combinations.ts';
-import { joiningText, type Labels, levelText } from './joining.ts';
+import { humText, joiningText, type Labels, levelText } from './joining.ts';
 
 /** One pickup's figures on a card. */
 export interface CardRow {
@@ -40,7 +40,7 @@ export interface Card {
   /** The same by switch, as their faces say it: `1/2` and `in`; one after another where several combinations are meant. */
   readonly combinations: readonly (readonly string[])[];
   readonly title: string;
-  /** `in parallel, out of phase`, where several sound. */
+  /** `in parallel, out of phase`, where several sound; `hum-cancelling`. */
   readonly joined?: string;
   readonly rows: readonly CardRow[];
   readonly switches: readonly CardSwitch[];
@@ -104,13 +104,13 @@ export function cardsOf(
     const reading = jack[index];
     const own = loads[index];
     const label: Labels = (name) => voiceName(state, name, labelOf(circuit.kit, name));
-    const joined = own && joiningText(own, label);
+    const said = own ? [joiningText(own, label), humText(own)].filter((one) => one !== undefined) : [];
     return {
       states: [index],
       badge: badgeOf([state]),
       combinations: combinationsIn(circuit, [state]),
       title: soundingText(circuit, state),
-      ...(joined === undefined ? {} : { joined }),
+      ...(said.length === 0 ? {} : { joined: said.join(', ') }),
       rows: (own?.pickups ?? []).map((entry) =>
         row(entry, label(entry.pickup), treble[index]?.get(entry.pickup)),
       ),

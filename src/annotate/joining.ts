@@ -18,7 +18,7 @@ export const levelText = ({ level }: Pick<PickupLoads, 'level'>): string | undef
 
 /** Absent where there is nothing to say, as of one single coil. */
 export function joiningText(
-  { pickups, output, silentTogether, humCancelling = false }: StateLoads,
+  { pickups, output, silentTogether }: StateLoads,
   label: Labels,
 ): string | undefined {
   const several = pickups.length > 1;
@@ -27,12 +27,15 @@ export function joiningText(
     ...(several ? [joined(pickups, label), ...phaseWords(pickups, label)] : []),
     ...pickups.flatMap((one) => coilWords(one, several ? label(one.pickup) : undefined)),
     ...(all === undefined ? [] : [`together ${all}`]),
-    ...(humCancelling && !silentTogether ? ['hum-cancelling'] : []),
   ];
   return words.length === 0
     ? undefined
     : `${words.join(', ')}${silentTogether ? ': they cancel, no output' : ''}`;
 }
+
+/** Absent where hum is not cancelled, or nobody can tell. */
+export const humText = ({ silentTogether, humCancelling }: StateLoads): string | undefined =>
+  humCancelling && !silentTogether ? 'hum-cancelling' : undefined;
 
 /** Two coils of one pickup; in series and in phase it is one pickup as it is made, and needs no words. */
 function coilWords({ coils }: PickupLoads, label: string | undefined): readonly string[] {

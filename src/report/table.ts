@@ -1,7 +1,7 @@
 /** Loads, response and what is assumed of the pickups as aligned tables for the terminal. */
 
 import type { StateLoads } from '../analyse/index.ts';
-import { joiningText, levelText } from '../annotate/joining.ts';
+import { humText, joiningText, levelText } from '../annotate/joining.ts';
 import { voiceName } from '../circuit/circuit.ts';
 import { positionCell } from '../circuit/position.ts';
 import { andList } from '../common/quoting.ts';
@@ -44,7 +44,7 @@ export function loadsTable(loads: readonly StateLoads[]): string {
   return columns(LOAD_HEADS, rows);
 }
 
-/** How the pickups of each state are joined, and how far the quieter ones are down; empty where there is nothing to say. */
+/** How the pickups of each state are joined, how far the quieter ones are down, and which states cancel hum; empty where there is nothing to say. */
 export function togetherTable(loads: readonly StateLoads[]): string {
   const rows = loads.flatMap((entry): readonly (readonly string[])[] => {
     const levels = entry.pickups.flatMap((one) => {
@@ -52,18 +52,19 @@ export function togetherTable(loads: readonly StateLoads[]): string {
       return words === undefined ? [] : [`${one.pickup} ${words}`];
     });
     const joined = joiningText(entry, (name) => name);
-    return joined === undefined && levels.length === 0
-      ? []
-      : [
-          [
-            positionCell(entry.state),
-            entry.state.sounding.map((name) => voiceName(entry.state, name)).join(' + '),
-            joined ?? '',
-            levels.join(', '),
-          ],
-        ];
+    const hum = humText(entry);
+    if (joined === undefined && hum === undefined && levels.length === 0) return [];
+    const sounding = entry.state.sounding.map((name) => voiceName(entry.state, name)).join(' + ');
+    return [[positionCell(entry.state), sounding, joined ?? '', levels.join(', '), hum ?? '']];
   });
-  return rows.length === 0 ? '' : columns(['position', 'sounding', 'joined', 'level'], rows, 4);
+  if (rows.length === 0) return '';
+  // Without winding directions there is often nothing to say of hum.
+  const used = rows.some((row) => row[4] !== '') ? 5 : 4;
+  return columns(
+    ['position', 'sounding', 'joined', 'level', 'hum'].slice(0, used),
+    rows.map((row) => row.slice(0, used)),
+    used,
+  );
 }
 
 const offText = (ohms: number): string => {
