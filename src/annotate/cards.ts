@@ -10,12 +10,14 @@ import { formatFigure } from '../common/units.ts';
 import { labelOf } from '../describe/kit.ts';
 import { contactAt, contactsOf, isPickup, type Part } from '../parts/index.ts';
 import { combinationsOf } from './combinations.ts';
-import { humText, joiningText, type Labels, levelText } from './joining.ts';
+import { HUM_CANCELLING, humText, joiningText, type Labels, levelText } from './joining.ts';
 
 /** One pickup's figures on a card. */
 export interface CardRow {
   readonly pickup: string;
   readonly label: string;
+  /** One coil of the pickup alone. */
+  readonly split?: true;
   readonly dcLoad: string;
   readonly signalLoad: string;
   /** Signal load as a multiple of the reference; 1 is the harness the pickup was made for. */
@@ -59,6 +61,8 @@ export const cardsSay = (cards: readonly Card[], frequency: number): readonly st
     ? LEVEL_SAYS
     : []),
   ...(joinedSays(cards, 'in series') ? [SERIES_SAYS] : []),
+  ...(cards.some(({ rows }) => rows.some(({ split }) => split)) ? [SPLIT_SAYS] : []),
+  ...(joinedSays(cards, HUM_CANCELLING) ? [HUM_SAYS] : []),
 ];
 /** Which switch each number of a badge is of, and what else a position is called. */
 function badgeSays(cards: readonly Card[]): readonly string[] {
@@ -87,6 +91,8 @@ const LEVEL_SAYS = [
   'for a single pickup, or all together, relative to the reference harness.',
 ];
 const SERIES_SAYS = 'In series: each pickup’s load includes the windings of the others in its chain.';
+const SPLIT_SAYS = 'One coil alone: tick and level are those of the whole pickup in its reference harness.';
+const HUM_SAYS = 'Hum-cancelling: the hum of all coils together is less than a quarter of one coil’s.';
 const joinedSays = (cards: readonly Card[], words: string): boolean =>
   cards.some(({ joined }) => joined?.includes(words) === true);
 
@@ -112,7 +118,12 @@ export function cardsOf(
       title: soundingText(circuit, state),
       ...(said.length === 0 ? {} : { joined: said.join(', ') }),
       rows: (own?.pickups ?? []).map((entry) =>
-        row(entry, label(entry.pickup), treble[index]?.get(entry.pickup)),
+        row(
+          entry,
+          label(entry.pickup),
+          state.coils?.[entry.pickup] !== undefined,
+          treble[index]?.get(entry.pickup),
+        ),
       ),
       switches: circuit.kit.parts.flatMap((part): CardSwitch[] => {
         const contact = contactAt(part, state.positions[part.name]);
@@ -186,12 +197,13 @@ const combinationsIn = ({ kit }: Circuit, states: readonly State[]): Card['combi
 export const soundingText = (circuit: Circuit, state: State): string =>
   state.sounding.map((name) => voiceName(state, name, labelOf(circuit.kit, name))).join(' + ') || 'No output';
 
-function row(loads: PickupLoads, label: string, treble: Treble | undefined): CardRow {
+function row(loads: PickupLoads, label: string, split: boolean, treble: Treble | undefined): CardRow {
   const ratio = loads.signalLoad / loads.reference.signalLoad;
   const level = levelText(loads);
   return {
     pickup: loads.pickup,
     label,
+    ...(split ? { split: true as const } : {}),
     dcLoad: formatFigure(loads.dcLoad, 'ohm'),
     signalLoad: formatFigure(loads.signalLoad, 'ohm'),
     ratio,

@@ -33,9 +33,11 @@ export function joiningText(
     : `${words.join(', ')}${silentTogether ? ': they cancel, no output' : ''}`;
 }
 
+export const HUM_CANCELLING = 'hum-cancelling';
+
 /** Absent where hum is not cancelled, or nobody can tell. */
 export const humText = ({ silentTogether, humCancelling }: StateLoads): string | undefined =>
-  humCancelling && !silentTogether ? 'hum-cancelling' : undefined;
+  humCancelling && !silentTogether ? HUM_CANCELLING : undefined;
 
 /** Two coils of one pickup; in series and in phase it is one pickup as it is made, and needs no words. */
 function coilWords({ coils }: PickupLoads, label: string | undefined): readonly string[] {
