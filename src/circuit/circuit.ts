@@ -35,7 +35,7 @@ export interface Setting {
 }
 
 /** A coil of a pickup by its element, and in words. */
-export interface SoundingCoil {
+interface SoundingCoil {
   readonly id: string;
   readonly called: string;
 }
