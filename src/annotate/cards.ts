@@ -8,7 +8,7 @@ import { andList } from '../common/quoting.ts';
 import { textWidth } from '../common/text.ts';
 import { formatFigure } from '../common/units.ts';
 import { labelOf } from '../describe/kit.ts';
-import { contactAt, contactsOf, isPickup, type Part } from '../parts/index.ts';
+import { contactAt, contactsOf, isPickup, lugsOf, type Part } from '../parts/index.ts';
 import { combinationsOf } from './combinations.ts';
 import { joiningText, type Labels, levelText } from './joining.ts';
 
@@ -240,7 +240,14 @@ export const cardWidth = (cards: readonly Card[]): number =>
   );
 
 const headWidth = (text: number, { badge, switches }: Card): number =>
-  text + badgeWidth(badge) + 14 + 20 + 46 * switches.length;
+  text + badgeWidth(badge) + 14 + 20 + switches.reduce((sum, one) => sum + switchWidth(one) + SWITCH_GAP, 0);
+
+/** From one pole of a small switch to the next, and the room beside a small switch. */
+export const POLE_PITCH = 20;
+export const SWITCH_GAP = 12;
+/** Width of a switch drawn small: as of two poles, or of as many more as it has. */
+export const switchWidth = ({ part }: CardSwitch): number =>
+  POLE_PITCH * Math.max(2, new Set(lugsOf(part).flatMap((lug) => lug.pole ?? [])).size) - 6;
 
 /** Width of a badge: round for one figure, longer for the positions of several switches. */
 export const badgeWidth = (badge: string): number =>
