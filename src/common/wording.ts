@@ -2,12 +2,15 @@
  * Every message the program gives about a description, in one place: what is wrong, and what to do. A stage
  * reports a code with its details; only here do they become sentences.
  */
+
+import { type ExtendsDetails, extendsWording } from './extends-wording.ts';
+import { type IntendedDetails, intendedSilence, intendedWording } from './intended-wording.ts';
 import { ID_LONGEST, NAME_LONGEST } from './names.ts';
 import { type NoteDetails, noteWording } from './note-wording.ts';
 import { clip, headOf, list, type Message, meant, quote } from './quoting.ts';
 
 /** What each code must be told. */
-export interface Details extends NoteDetails {
+export interface Details extends NoteDetails, IntendedDetails, ExtendsDetails {
   // Reading the file.
   'file-unreadable': { reason: string };
   'file-too-large': { most: number };
@@ -54,10 +57,10 @@ export interface Details extends NoteDetails {
   'pickup-no-hot': { part: string; lug: string };
   'pickup-no-ground': { part: string; lug: string };
   'ground-point-no-ground': { part: string; sleeve: string; on: readonly string[] };
-  /** `where` is put behind a clause. */
-  'no-output': { where: string; pot?: string };
+  /** `where` is put behind a clause; `partly`: not in every position, so that it may be intended. */
+  'no-output': { where: string; pot?: string; partly?: true };
   /** `joints`: that which connects the signal to ground, then others that meet it and would end the short as well. */
-  'output-shorted': { where: string; pot?: string; joints: readonly string[] };
+  'output-shorted': { where: string; pot?: string; partly?: true; joints: readonly string[] };
   'too-many': { what: string; count: string; most: number };
   'crowded-lug': { lug: string; count: number; most: number };
   'unknown-arrangement': { got: string; nearest?: string; allowed: readonly string[] };
@@ -256,7 +259,8 @@ export const wording: Wording = {
     error(
       `no output${d.where}`,
       d.pot === undefined
-        ? 'Follow the signal from the jack’s tip back to a pickup and add the missing joint.'
+        ? 'Follow the signal from the jack’s tip back to a pickup and add the missing joint.' +
+            intendedSilence(d)
         : exchangeLugs(d.pot),
     ),
   'output-shorted': (d) =>
@@ -265,10 +269,10 @@ export const wording: Wording = {
       d.pot !== undefined
         ? exchangeLugs(d.pot)
         : d.joints.length === 0
-          ? 'Find the joint that connects the signal to ground and move it.'
+          ? `Find the joint that connects the signal to ground and move it.${intendedSilence(d)}`
           : d.joints.length === 1
-            ? `${quote(d.joints[0] ?? '')} connects the signal to ground: move one end to the correct lug.`
-            : `One of these joints is wrong: ${d.joints.map(quote).join(', ')}. Move one end of the wrong joint to the correct lug.`,
+            ? `${quote(d.joints[0] ?? '')} connects the signal to ground: move one end to the correct lug.${intendedSilence(d)}`
+            : `One of these joints is wrong: ${d.joints.map(quote).join(', ')}. Move one end of the wrong joint to the correct lug.${intendedSilence(d)}`,
     ),
   'too-many': (d) => error(`the kit has ${d.count} ${d.what}`, `Use at most ${d.most} in one kit.`),
   'crowded-lug': (d) =>
@@ -311,4 +315,6 @@ export const wording: Wording = {
     remedy: 'Check it before you print it; a shorter label or another arrangement may help.',
   }),
   ...noteWording,
+  ...intendedWording,
+  ...extendsWording,
 };
