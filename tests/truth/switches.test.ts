@@ -7,6 +7,7 @@ import { inspect } from '../../src/inspect/index.ts';
 import { prepare, render } from '../../src/pipeline.ts';
 import { arrangementSchema } from '../../src/place/arrangement.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
+import { findErrors } from '../../src/solve/errors.ts';
 import { described, drawn } from './draw.ts';
 import { type Drawing, inBox, jointErrors, type Part, type Point, read } from './reader.ts';
 
@@ -24,6 +25,8 @@ interface Row {
   /** How it is wired between two single coils, `neck` and `bridge`, and `volume`; and what sounds then. */
   readonly joints: readonly (string | object)[];
   readonly sounds: readonly (readonly string[])[];
+  /** What else the kit says. */
+  readonly more?: object;
 }
 
 const upTo = (n: number): readonly number[] => Array.from({ length: n }, (_, i) => i + 1);
@@ -120,6 +123,7 @@ const ROWS: Readonly<Record<string, Row>> = {
     left: ['A1', 'A0', 'A2'],
     right: ['B1', 'B0', 'B2'],
     touch: [['A0 A1', 'B0 B1'], [], ['A0 A2', 'B0 B2']],
+    more: { intended: { silent: [{ s: 'centre' }] } },
     words: { down: [1], up: [3] },
     joints: [...onePickupEach, ...GROUNDED],
     sounds: [['bridge'], [], ['neck']],
@@ -256,10 +260,11 @@ const ROWS: Readonly<Record<string, Row>> = {
   },
 };
 
-const kits = Object.entries(ROWS).map(([name, { part, joints }], i) =>
+const kits = Object.entries(ROWS).map(([name, { part, joints, more }], i) =>
   described({
     kit: `switch-${i}`,
     title: `SS, ${name}`,
+    ...more,
     parts: {
       neck: { kind: 'single-coil' },
       bridge: { kind: 'single-coil' },
@@ -387,10 +392,12 @@ describe.each(Object.entries(ROWS).map(([name, row], i) => ({ name, row, kit: ki
     it('is drawn in its first position where none is asked for', async () =>
       expect(touching(switchIn(await drawn(kit)))).toEqual(sorted(row.touch[0] ?? [])));
 
-    it('sounds as it is wired', () =>
+    it('sounds as it is wired, without an error', () => {
+      expect(findErrors(kit)).toEqual([]);
       expect(buildCircuit(kit).states.map(({ sounding }) => [...sounding].sort())).toEqual(
         row.sounds.map((names) => [...names].sort()),
-      ));
+      );
+    });
 
     it.each(views)(
       'turned by a half, from the %s: the same lugs in the other order, the same contacts and joints',
