@@ -8,6 +8,7 @@ import { prepare, render } from '../../src/pipeline.ts';
 import { arrangementSchema } from '../../src/place/arrangement.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
 import { findErrors } from '../../src/solve/errors.ts';
+import { drawingErrors, LOW } from '../random/proof.ts';
 import { described, drawn } from './draw.ts';
 import { type Drawing, inBox, jointErrors, type Part, type Point, read } from './reader.ts';
 
@@ -437,3 +438,37 @@ describe.each(Object.entries(ROWS).map(([name, row], i) => ({ name, row, kit: ki
     });
   },
 );
+
+it('several switches with long names stand in every arrangement, apart and without a finding', {
+  timeout: 120_000,
+}, async () => {
+  const kit = described({
+    kit: 'several-switches',
+    title: 'SS, four-way lever, mini toggle, button',
+    parts: {
+      neck: { kind: 'single-coil' },
+      bridge: { kind: 'single-coil' },
+      selector: { kind: 'lever-4', label: 'A very long name of a selector' },
+      cut: { kind: 'mini-toggle', action: 'on-off-on', poles: 1, label: 'Extraordinarylabelwithoutspace' },
+      mute: { kind: 'kill-button', contact: 'normally-closed', label: 'Mute of the whole instrument' },
+      volume: { kind: 'pot', value: '250k' },
+      output: { kind: 'jack' },
+    },
+    joints: [
+      { bend: 'volume.1 > volume.case' },
+      'output.sleeve > volume.case',
+      ...GROUNDED,
+      'bridge.hot > selector.A1',
+      'neck.hot > selector.A2',
+      'neck.hot > selector.B3',
+      'bridge.hot > selector.B4',
+      'selector.A0 > mute.1',
+      'selector.B0 > mute.1',
+      'mute.2 > cut.A0',
+      'cut.A1 > volume.3',
+      'cut.A2 > volume.3',
+      'volume.2 > output.tip',
+    ],
+  });
+  expect(await drawingErrors(kit, 1, LOW)).toEqual([]);
+});
