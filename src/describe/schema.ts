@@ -18,7 +18,7 @@ const shapeOf = <K extends string, S extends z.ZodRawShape>(kind: {
   z.strictObject({
     kind: z
       .literal(kind.kind)
-      .describe(`${kind.what}; lugs ${kind.lugs.map(({ name }) => name).join(', ') || 'as listed'}`),
+      .describe(`${kind.what}; lugs ${kind.lugs.map(({ name }) => name).join(', ') || 'as its fields say'}`),
     ...commonFields,
     ...kind.fields,
   });
