@@ -53,9 +53,7 @@ function nearestFile(file: string, name: string, from: string): { readonly neare
   try {
     const others = readdirSync(dirname(file)).filter((one) => KIT_FILE.test(one) && one !== basename(from));
     const near = closestName(basename(file), others);
-    return near === undefined || near === basename(file)
-      ? {}
-      : { nearest: `${name.slice(0, -basename(name).length)}${near}` };
+    return near === undefined ? {} : { nearest: `${name.slice(0, -basename(name).length)}${near}` };
   } catch {
     // A folder that cannot be looked into has nothing to suggest.
     return {};
