@@ -19,12 +19,12 @@ interface Origin {
 }
 
 /** A value with its origin. */
-interface Piece extends Origin {
+export interface Piece extends Origin {
   readonly value: unknown;
 }
 
 /** A key of the kit or a part: merged field by field where it is a map. */
-interface Merged extends Piece {
+export interface Merged extends Piece {
   /** Each field's values, the last of which holds; before it those that it replaces. */
   readonly fields: ReadonlyMap<string, readonly Piece[]>;
 }
