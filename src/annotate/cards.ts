@@ -188,9 +188,9 @@ const labelsOf =
   (name) =>
     labelOf(kit, name);
 
-/** Labels of the pickups that sound: `Middle + Bridge`. */
+/** Labels of the pickups that sound: `Middle + Bridge`; `No output` where it is silent on purpose. */
 export const soundingText = (circuit: Circuit, state: State): string =>
-  state.sounding.map(labelsOf(circuit)).join(' + ');
+  state.sounding.map(labelsOf(circuit)).join(' + ') || 'No output';
 
 function row(loads: PickupLoads, label: string, treble: Treble | undefined): CardRow {
   const ratio = loads.signalLoad / loads.reference.signalLoad;

@@ -94,7 +94,7 @@ export function plotOf(circuit: Circuit, response: FrequencyResponse, knobs: Kno
     const heard = solved.together && solved.together.shape.plateau > SILENT ? solved.together : undefined;
     return {
       settings: [solved.state],
-      name: soundingText(circuit, solved.state) || 'nothing',
+      name: soundingText(circuit, solved.state),
       tints,
       ...(heard ? { trace: traceOf(heard) } : {}),
       references: heard ? referencesOf(solved.pickups, kit) : [],

@@ -7,6 +7,7 @@ import { problem } from '../common/problem.ts';
 import { givenOr } from '../common/units.ts';
 import type { Part } from '../parts/index.ts';
 import { type BaseReader, chainOf, isMap, kitProblem, type Layer, type Written } from './chain.ts';
+import { readIntended } from './intended.ts';
 import { problemsOf, typeName } from './issues.ts';
 import type { Draft, Joint, Kit } from './kit.ts';
 import { JOINTS, merge, PARTS } from './merge.ts';
@@ -117,6 +118,7 @@ function readHead(value: Written): { kit: Omit<Kit, 'parts' | 'joints'>; problem
       frequency: givenOr(load?.frequency, OUTPUT_LOAD.frequency),
     },
     ...(written.stock === undefined ? {} : { stock: written.stock }),
+    ...(Object.hasOwn(value, 'intended') ? { intended: readIntended(written.intended) } : {}),
   };
   return { kit, problems };
 }
@@ -132,6 +134,7 @@ function salvageHead(value: Written) {
   const page = headFields.page.safeParse(value.page);
   const outputLoad = headFields['output-load'].safeParse(value['output-load']);
   const stock = headFields.stock.safeParse(value.stock);
+  const intended = headFields.intended.safeParse(value.intended);
   return {
     kit: kit.data ?? 'unnamed',
     title: title.data ?? 'Unnamed',
@@ -142,6 +145,7 @@ function salvageHead(value: Written) {
     page: page.data,
     'output-load': outputLoad.data,
     stock: stock.data,
+    intended: intended.data,
   };
 }
 

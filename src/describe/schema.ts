@@ -6,6 +6,7 @@ import { z } from 'zod';
 import { ID, ID_LONGEST, NAME_LONGEST } from '../common/names.ts';
 import { commonFields, farads, fraction, ohms } from '../parts/fields.ts';
 import { type Kind, kinds } from '../parts/index.ts';
+import { intendedField } from './intended.ts';
 import { hands, type JointKind, jointKinds, views } from './kit.ts';
 import { colourField, hertzField, JOINT, lengthField } from './words.ts';
 
@@ -130,6 +131,7 @@ export const headFields = {
     })
     .optional()
     .describe('Output load: cable and amplifier input; and the frequency for signal loads'),
+  intended: intendedField.optional(),
 };
 
 /** What a kit that extends another says of it. The joints are read one by one, as those of the kit are. */

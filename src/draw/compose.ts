@@ -62,7 +62,7 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
     ...(state || !shows('drawing') ? [] : bareLegsOf(prepared, step)).map((one) => bareLegText(circuit, one)),
     ...(state
       ? [
-          `${soundingText(circuit, state)} selected: signal path highlighted, the rest ${theme.monochrome ? 'dashed' : 'dimmed'}.`,
+          `${soundingText(circuit, state)}${state.sounding.length === 0 ? '' : ' selected'}: signal path highlighted, the rest ${theme.monochrome ? 'dashed' : 'dimmed'}.`,
         ]
       : []),
   ];

@@ -86,10 +86,10 @@ describe.each(cases)('%s at %o', (name, knobs) => {
           const floor = axes.decibels(points.at(-1)?.[1] ?? 0);
           if (Number.isNaN(y)) expect(wanted).toBeLessThan(floor + 0.05);
           // Of many states those within a tenth of a decibel share a line.
-          else
-            expect(Math.abs(axes.decibels(y) - wanted), `state $index + 1, $hertzHz`).toBeLessThan(
-              name === 'many' ? 0.15 : 0.05,
-            );
+          else {
+            const off = Math.abs(axes.decibels(y) - wanted);
+            expect(off, `state ${index + 1}, ${hertz} Hz`).toBeLessThan(name === 'many' ? 0.15 : 0.05);
+          }
         }
       }
     }
@@ -104,16 +104,16 @@ describe.each(names)('%s', (name) => {
     let seen = 0;
     for (const hertz of [300, 1000, 2900, 4400, 6000]) {
       for (const { pickups, state } of solved(name, knobsAtFull, hertz).states) {
-        const panel = `$id-position-$panelOf(svg, id, state.positions).number`;
-        const axes = axesOf(svg, `$panel-axes`);
-        const lines = [1, 2, 3].map((n) => pointsOf(group(svg, `$panel-reference-$n`)));
+        const panel = `${id}-position-${panelOf(svg, id, state.positions).number}`;
+        const axes = axesOf(svg, `${panel}-axes`);
+        const lines = [1, 2, 3].map((n) => pointsOf(group(svg, `${panel}-reference-${n}`)));
         for (const { reference } of pickups) {
           const wanted = decibels(reference.gain[0] ?? 0);
           const off = lines
             .filter((points) => points.length > 0)
             .map((points) => Math.abs(axes.decibels(heightAt(points, axes.place(hertz))) - wanted));
           // References nearer than 0.2 dB share a line.
-          expect(Math.min(...off), `$panel, $hertzHz`).toBeLessThan(0.25);
+          expect(Math.min(...off), `${panel}, ${hertz} Hz`).toBeLessThan(0.25);
           seen += 1;
         }
       }
@@ -122,7 +122,7 @@ describe.each(names)('%s', (name) => {
   });
 
   it('writes the frequency of a flag in bold, and the height below it not', () => {
-    const lines = [...group(svgOf(name), `$id-flags`).matchAll(/<text([^>]*)>([^<]*)</g)];
+    const lines = [...group(svgOf(name), `${id}-flags`).matchAll(/<text([^>]*)>([^<]*)</g)];
     const bold = (unit: RegExp) =>
       lines
         .filter(([, , words = '']) => unit.test(words))
@@ -134,7 +134,7 @@ describe.each(names)('%s', (name) => {
   });
 
   it('names each line at its end in bold, a reference in regular', () => {
-    const ends = [...group(svgOf(name), `$id-names`).matchAll(/<text([^>]*)>([^<]*)</g)].map(
+    const ends = [...group(svgOf(name), `${id}-names`).matchAll(/<text([^>]*)>([^<]*)</g)].map(
       ([, look = '', words = '']) => ({ bold: /font-weight="700"/.test(look), words }),
     );
     const named = ends.filter(({ words }) => !/^\d+(·\d+)*$/.test(words));
@@ -143,7 +143,7 @@ describe.each(names)('%s', (name) => {
   });
 
   it('writes frequencies as people read them', () => {
-    const figures = textsOf(group(svgOf(name), `$id-axes-hertz`)).map(({ words }) => words);
+    const figures = textsOf(group(svgOf(name), `${id}-axes-hertz`)).map(({ words }) => words);
     expect(figures).toEqual(expect.arrayContaining(['100', '1k', '10k']));
     for (const figure of figures) expect(figure).toMatch(/^\d{2,3}$|^\d{1,2}k$/);
   });
@@ -151,11 +151,11 @@ describe.each(names)('%s', (name) => {
   it('marks each resonance and −3 dB point at its place with the solver’s figure', () => {
     const svg = svgOf(name);
     const { states } = solved(name, knobsAtFull, 1000);
-    const flags = textsOf(group(svg, `$id-flags`)).map(({ words }) => words);
-    const dots = circlesOf(group(svg, `$id-flags`));
-    const all = axesOf(svg, `$id-axes`);
+    const flags = textsOf(group(svg, `${id}-flags`)).map(({ words }) => words);
+    const dots = circlesOf(group(svg, `${id}-flags`));
+    const all = axesOf(svg, `${id}-axes`);
     // A pin leads from each flag down to the resonance it tells of.
-    const pins = [...group(svg, `$id-flags`).matchAll(/<path d="M[^"]*L([\d.]+) ([\d.]+)"/g)];
+    const pins = [...group(svg, `${id}-flags`).matchAll(/<path d="M[^"]*L([\d.]+) ([\d.]+)"/g)];
     expect(pins.map(([, x, y]) => [Number(x), Number(y)])).toEqual(dots.map(([x, y]) => [x, y]));
     expect(states.every(({ together }) => together?.shape.resonance)).toBe(true);
     for (const { together, state } of states) {
@@ -163,7 +163,7 @@ describe.each(names)('%s', (name) => {
       expect(dots).toHaveLength(count);
       const { resonance, cutoff } = together?.shape ?? {};
       if (!resonance || cutoff === undefined) throw new Error('every one of these states has a peak');
-      const marks = group(svg, `$id-position-$number-marks`);
+      const marks = group(svg, `${id}-position-${number}-marks`);
       const words = textsOf(marks).map((one) => one.words);
       const figure = words.map((one) => /^([\d.]+) kHz, \+([\d.]+) dB$/.exec(one)).find(Boolean);
       expect(Number(figure?.[1]) * 1000, words.join()).toBeCloseTo(
@@ -175,7 +175,7 @@ describe.each(names)('%s', (name) => {
       expect(Number(fall?.[1]) * 1000).toBeCloseTo(Number(cutoff.toPrecision(3)), 6);
 
       const at = flags.indexOf(badge);
-      expect(at, `flag $badge`).toBeGreaterThanOrEqual(0);
+      expect(at, `flag ${badge}`).toBeGreaterThanOrEqual(0);
       if (count <= 10) expect(flags.slice(at + 1, at + 3).join(', ')).toBe(figure?.[0]);
       expect(
         dots.some(
@@ -184,7 +184,7 @@ describe.each(names)('%s', (name) => {
             Math.abs(all.decibels(y) - resonance.level) < 0.01,
         ),
       ).toBe(true);
-      const own = axesOf(svg, `$id-position-$number-axes`);
+      const own = axesOf(svg, `${id}-position-${number}-axes`);
       const [x, y] = circlesOf(marks).at(-1) ?? [0, 0];
       expect(own.hertz(x) / cutoff).toBeCloseTo(1, 2);
       expect(own.decibels(y)).toBeCloseTo((together?.shape.plateau ?? 0) - 3.0103, 1);
@@ -193,7 +193,7 @@ describe.each(names)('%s', (name) => {
 
   it('names every line at its end, each with its number, references too', () => {
     const svg = svgOf(name);
-    const ends = textsOf(group(svg, `$id-names`)).map(({ words }) => words);
+    const ends = textsOf(group(svg, `${id}-names`)).map(({ words }) => words);
     const circuit = circuits.get(name);
     for (const { positions, sounding } of circuit?.states ?? []) {
       const label = sounding.map((one) => circuit?.kit.parts.find((part) => part.name === one)?.label);
@@ -210,7 +210,7 @@ describe.each(names)('%s', (name) => {
     expect(drawResponse(kit) === svg).toBe(true);
     const ids = [...svg.matchAll(/\sid="([^"]*)"/g)].map((found) => found[1] ?? '');
     expect(new Set(ids).size).toBe(ids.length);
-    expect(ids.filter((one) => !one.startsWith(`$id-`))).toEqual([]);
+    expect(ids.filter((one) => !one.startsWith(`${id}-`))).toEqual([]);
     expect(svg.slice(0, svg.indexOf('>'))).toContain(`role="img" aria-labelledby="${id}-title ${id}-desc"`);
     expect(svg.match(/<script|href|url\(|<style|NaN|Infinity|undefined/g)).toBeNull();
     // Numbers are rounded.
@@ -225,19 +225,19 @@ it.each(sampleNames())('%s: no line runs through a text', (name) => {
   const id = idOf(name);
   const count = circuits.get(name)?.states.length ?? 0;
   for (let n = 1; n <= count; n++) {
-    const panel = group(svg, `$id-position-$n`);
+    const panel = group(svg, `${id}-position-${n}`);
     for (const line of ['line', 'reference-1', 'reference-2'])
-      expect(struckBy(textsOf(panel), pointsOf(group(svg, `$id-position-$n-$line`)))).toEqual([]);
-    expect(struckBy(textsOf(group(svg, `$id-all`)), pointsOf(group(svg, `$id-line-$n`)))).toEqual([]);
+      expect(struckBy(textsOf(panel), pointsOf(group(svg, `${id}-position-${n}-${line}`)))).toEqual([]);
+    expect(struckBy(textsOf(group(svg, `${id}-all`)), pointsOf(group(svg, `${id}-line-${n}`)))).toEqual([]);
   }
 });
 
 it.each(sampleNames())('%s: what clears the lines behind a text lies behind a text', (name) => {
   const svg = svgOf(name);
-  const paper = /<rect[^>]*fill="(#[da-f]{6})"/.exec(svg)?.[1] ?? '';
+  const paper = /<rect[^>]*fill="(#[\da-f]{6})"/.exec(svg)?.[1] ?? '';
   const texts = textsOf(svg);
   const cleared = [
-    ...svg.matchAll(/<rect x="([d.]+)" y="([d.]+)" width="([d.]+)" height="([d.]+)"([^>]*)>/g),
+    ...svg.matchAll(/<rect x="([\d.]+)" y="([\d.]+)" width="([\d.]+)" height="([\d.]+)"([^>]*)>/g),
   ].filter(
     ([, , , width, height, style = '']) =>
       style.includes(`fill="${paper}"`) && Number(height) < 24 && Number(width) < 200,
@@ -254,7 +254,7 @@ it.each(sampleNames())('%s: what clears the lines behind a text lies behind a te
       (one) =>
         one.left >= left - 1 && one.right <= right + 1 && one.top >= top - 6 && one.bottom <= bottom + 6,
     );
-    expect(behind.length, `$x,$y`).toBeGreaterThan(0);
+    expect(behind.length, `${x},${y}`).toBeGreaterThan(0);
   }
 });
 
@@ -272,12 +272,12 @@ it.each(sampleNames())(
     const svg = svgOf(name);
     const seen = new Map<string, number>();
     circuits.get(name)?.states.forEach(({ sounding }, i) => {
-      const line = group(svg, `$idOf(name)-line-$i + 1`);
-      const dashes = [...line.matchAll(/stroke-dasharray="(d+) (d+)"/g)].map((found) => Number(found[1]));
+      const line = group(svg, `${idOf(name)}-line-${i + 1}`);
+      const dashes = [...line.matchAll(/stroke-dasharray="(\d+) (\d+)"/g)].map((found) => Number(found[1]));
       const before = seen.get(sounding.join()) ?? 0;
       seen.set(sounding.join(), before + 1);
-      const tints = [...line.matchAll(/stroke="(#[da-f]{6})"/g)].map((found) => found[1]);
-      expect(new Set(tints).size, `state $i + 1`).toBe(sounding.length);
+      const tints = [...line.matchAll(/stroke="(#[\da-f]{6})"/g)].map((found) => found[1]);
+      expect(new Set(tints).size, `state ${i + 1}`).toBe(sounding.length);
       expect(dashes).toHaveLength(sounding.length === 1 && before === 0 ? 0 : sounding.length);
     });
   },
@@ -286,7 +286,7 @@ it.each(sampleNames())(
 it('tells second and third states of the same pickups apart without colour', () => {
   const svg = svgOf('nine');
   const dashes = [1, 2, 3].map(
-    (n) => /stroke-dasharray="([^"]*)"/.exec(group(svg, `nine-response-line-$n`))?.[1] ?? 'solid',
+    (n) => /stroke-dasharray="([^"]*)"/.exec(group(svg, `nine-response-line-${n}`))?.[1] ?? 'solid',
   );
   expect(new Set(dashes).size).toBe(3);
 });
