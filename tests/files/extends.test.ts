@@ -1,4 +1,5 @@
 /** Kits that extend others, from the disk: paths, circuits that ship, scripts, and what is written back. */
+import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join, relative, resolve } from 'node:path';
@@ -187,5 +188,50 @@ describe('pad --write', () => {
     expect(textOf(padded)).toBe(before);
     expect(textOf(file)).toMatch(new RegExp(written.source.replaceAll('PAD', pad)));
     expect((await loaded(file)).kit?.parts.at(-1)).toMatchObject({ name: pad, value: { value: 240e3 } });
+  });
+});
+
+describe('the commands', () => {
+  const run = (...args: string[]) =>
+    spawnSync(process.execPath, [resolve('dist/cli.js'), ...args], { cwd: folder, encoding: 'utf8' });
+  put('shop/base.yaml', mixedSetText);
+  put('shop/mine.yaml', 'extends: ./base.yaml\nkit: mine\nparts:\n  volume: { value: 250k }\n');
+
+  it('check names the base’s file and line, from wherever it is run', () => {
+    put('shop/wrong.yaml', 'extends: ./base.yaml\nkit: wrong\nremove: { parts: [volume] }\n');
+    const { status, stdout } = run('check', 'shop/wrong.yaml');
+    expect(status).toBe(1);
+    expect(stdout).toMatch(/^shop\/base\.yaml:\d+:\d+ {2}error/m);
+    expect(stdout).toContain('This file is a base of shop/wrong.yaml');
+  });
+
+  it('check --explain tells where a part’s values were written, then checks', () => {
+    const { status, stdout } = run('check', 'shop/mine.yaml', '--explain', 'volume');
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/^volume in shop\/mine\.yaml, which extends shop\/base\.yaml\n/);
+    expect(stdout).toMatch(/^value +250k +shop\/mine\.yaml:4 +500k \(shop\/base\.yaml:\d+\)$/m);
+    expect(stdout).toContain('shop/mine.yaml: no errors');
+  });
+
+  it('check --explain refuses a part that is not there, and more than one kit', () => {
+    const unknown = run('check', 'shop/mine.yaml', '--explain', 'volum');
+    expect(unknown.status).toBe(1);
+    expect(unknown.stderr).toContain(
+      '--explain  error  unknown-part\n    unknown part “volum”\n\n    Did you mean volume?',
+    );
+    for (const kits of [['shop'], ['shop/mine.yaml', 'shop/base.yaml'], []]) {
+      const { status, stderr } = run('check', ...kits, '--explain', 'volume');
+      expect([status, stderr]).toEqual([2, expect.stringContaining('error: ')]);
+    }
+  });
+
+  it('draw, loads and pad work on a kit that extends another', () => {
+    expect(run('draw', 'shop/mine.yaml', '--out', 'drawn', '--effort', '0').status).toBe(0);
+    const checked = run('check', 'shop/mine.yaml', '--drawing', 'drawn/mine.svg');
+    expect(checked.stdout).toContain(
+      'drawn/mine.svg: no findings, joints and values compared with shop/mine.yaml',
+    );
+    expect(JSON.parse(run('loads', 'shop/mine.yaml', '--json').stdout)).toMatchObject({ kit: 'mine' });
+    expect(run('pad', 'shop/mine.yaml').status).toBe(0);
   });
 });
