@@ -118,3 +118,35 @@ export const tables: Readonly<Record<string, readonly Row[]>> = {
   ),
   'h-1v1t-rotary-caps': rows('rotary', 'bridge', 'bridge', 'bridge', 'bridge', 'bridge', 'bridge'),
 };
+
+/** What is heard with some controls on 0 and the rest on 10: the pickups, in one setting of the switches. */
+interface Turned {
+  readonly at: Row['at'];
+  readonly zero: readonly string[];
+  readonly sounding: readonly string[];
+}
+
+/** Of circuits that differ in nothing else. Common practice, no source. */
+export const turned: Readonly<Record<string, readonly Turned[]>> = {
+  'hh-toggle-3-2v2t-coupled': [
+    { at: { toggle: 2 }, zero: ['neck-volume'], sounding: [] },
+    { at: { toggle: 2 }, zero: ['bridge-volume'], sounding: [] },
+    { at: { toggle: 3 }, zero: ['neck-volume'], sounding: ['bridge'] },
+  ],
+  'hh-toggle-3-2v2t-independent': [
+    { at: { toggle: 2 }, zero: ['neck-volume'], sounding: ['bridge'] },
+    { at: { toggle: 2 }, zero: ['bridge-volume'], sounding: ['neck'] },
+    { at: { toggle: 2 }, zero: ['neck-volume', 'bridge-volume'], sounding: [] },
+  ],
+  'bass-ss-2v1t': [
+    { at: {}, zero: ['neck-volume'], sounding: ['bridge'] },
+    { at: {}, zero: ['bridge-volume'], sounding: ['neck'] },
+    { at: {}, zero: ['neck-volume', 'bridge-volume'], sounding: [] },
+  ],
+  's-volume': [{ at: {}, zero: ['volume'], sounding: [] }],
+  // A tone control on 0 takes the treble, not the sound.
+  'h-1v1t': [
+    { at: {}, zero: ['volume'], sounding: [] },
+    { at: {}, zero: ['tone'], sounding: ['bridge'] },
+  ],
+};
