@@ -80,7 +80,15 @@ it('only what has no order of lugs to tell the sides by may be drawn left for ri
     switch: { lugs: { left: ['A', 'B'] }, positions: [[]] },
   };
   const may = (Object.keys(kinds) as Kind[]).filter((kind) => mayMirror(partOf(kind, any[kind])));
-  expect(may.sort()).toEqual(['capacitor', 'ground-point', 'humbucker', 'jack', 'resistor', 'single-coil']);
+  expect(may.sort()).toEqual([
+    'capacitor',
+    'four-lead-humbucker',
+    'ground-point',
+    'humbucker',
+    'jack',
+    'resistor',
+    'single-coil',
+  ]);
 });
 
 it('a lug holds three wires, a pot’s case eleven', () => {
