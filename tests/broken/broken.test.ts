@@ -85,6 +85,7 @@ test('the samples show nearly every error of a description there is', () => {
     'bad-arrangement',
     'not-silent',
     'not-out-of-phase',
+    'coils-out-of-phase',
   ];
   expect(Object.keys(wording).filter((code) => !shown.has(code) && !elsewhere.includes(code))).toEqual([]);
 });
