@@ -151,7 +151,9 @@ function firstWarnings({ kit, states }: Circuit): readonly Problem[] {
   const [bridge] = bridges;
   if (!bridge || bridges.length > 1) return [];
   return kit.parts.flatMap((part): readonly Problem[] => {
-    if (contactsOf(part).length === 0) return [];
+    const contacts = contactsOf(part);
+    // Positions that have names, as up and down, are not counted from the bridge.
+    if (contacts.length === 0 || contacts.some(({ called }) => called !== undefined)) return [];
     const at = (first: boolean) => states.filter(({ positions }) => (positions[part.name] === 1) === first);
     const sounds = ({ sounding }: State): boolean => sounding.includes(bridge.name);
     const found = new Set(

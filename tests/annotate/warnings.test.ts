@@ -214,6 +214,10 @@ describe('what is heard nowhere', () => {
     expect(said({ parts: three, joints: replacing })).toEqual([
       'warning first-not-bridge: position 1 of “s” selects neck, middle, not “bridge”',
     ]);
+    // A toggle has an up and a down, and no position that is nearest the bridge.
+    const up = [...base, 'neck.hot > s.1', 'bridge.hot > s.2', 's.frame > out.sleeve'];
+    const toggled = up.map((one) => one.replace('s.A0', 's.common'));
+    expect(said({ parts: { ...parts, s: { kind: 'toggle-3' } }, joints: toggled })).toEqual([]);
   });
 });
 
