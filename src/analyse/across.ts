@@ -6,7 +6,7 @@
 
 import type { Circuit, State } from '../circuit/circuit.ts';
 import { type ExchangedLugs, exchanged } from '../circuit/exchange.ts';
-import { elementsLike, is, type Part } from '../parts/index.ts';
+import { controlsOf, elementsLike, type Part } from '../parts/index.ts';
 import { buildCircuit } from '../solve/build.ts';
 import { shapeOf } from './peak.ts';
 import { makeStateSolver } from './response.ts';
@@ -70,16 +70,15 @@ function lostIn(circuit: Circuit): readonly Lost[] {
 
 /** The pot to blame, and whether exchanging its lugs fixes it. */
 function blame(circuit: Circuit, only: Circuit, lost: readonly Lost[]): Pick<Across, 'control' | 'exchange'> {
-  const pots = circuit.kit.parts.filter((part) => is(part, 'pot')).map((part) => part.name);
-  const control = pots.find((pot) =>
-    lost.every((one) => !still(only, one, { [pot]: 0 }) && sounds(only, one, { [pot]: 0 })),
-  );
+  const control = circuit.kit.parts
+    .flatMap(controlsOf)
+    .find(({ id }) => lost.every((one) => !still(only, one, { [id]: 0 }) && sounds(only, one, { [id]: 0 })));
   if (control === undefined) return {};
   const exchange = exchanged(circuit.kit, control);
   const fixed = buildCircuit(exchange.kit);
   return lostIn(fixed).length === 0 && fixed.states.every((state, i) => same(state, circuit.states[i]))
-    ? { control, exchange }
-    : { control };
+    ? { control: control.id, exchange }
+    : { control: control.id };
 }
 
 const sounds = (circuit: Circuit, { state, pickup }: Lost, controls: Record<string, number>): boolean => {

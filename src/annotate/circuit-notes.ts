@@ -82,11 +82,11 @@ function placeOf({ capacitor, exchange }: Across): KeyPath {
 
 /** One note for each pot that turns nothing, or for a volume that hardly turns anything down. */
 export const idleNotes = (circuit: Circuit): readonly Problem[] =>
-  idleControls(circuit).map(({ pot, fall, free }) => {
-    const floating = floatingCases(circuit).find(({ part, on }) => part === pot && on.length > 0);
+  idleControls(circuit).map(({ pot, part: own, fall, free }) => {
+    const floating = floatingCases(circuit).find(({ part, on }) => part === own && on.length > 0);
     return problem(
       'control-no-effect',
-      ['parts', pot],
+      ['parts', own],
       {
         part: pot,
         free,
@@ -99,8 +99,8 @@ export const idleNotes = (circuit: Circuit): readonly Problem[] =>
 
 /** One warning for each pot of two lugs that shorts the signal where a tone would cut its treble. */
 export const shuntNotes = (circuit: Circuit): readonly Problem[] =>
-  shuntControls(circuit).map(({ pot, free }) =>
-    problem('shunt-control', ['parts', pot], { part: pot, free }, 'key'),
+  shuntControls(circuit).map(({ pot, part, free }) =>
+    problem('shunt-control', ['parts', part], { part: pot, free }, 'key'),
   );
 
 /** One warning for each component that no signal passes, and for each switch that changes nothing. */

@@ -1,5 +1,7 @@
 /** Every part kind, a line each. To add one is to add its file and its line here. */
+export { blend } from './blend.ts';
 export { capacitor } from './capacitor.ts';
+export { dualPot } from './dual-pot.ts';
 export { groundPoint } from './ground-point.ts';
 export { humbucker } from './humbucker.ts';
 export { jack } from './jack.ts';
@@ -9,4 +11,5 @@ export { pot } from './pot.ts';
 export { pushPull } from './push-pull.ts';
 export { resistor } from './resistor.ts';
 export { singleCoil } from './single-coil.ts';
+export { stackedPot } from './stacked-pot.ts';
 export { ownSwitch } from './switch.ts';

@@ -7,7 +7,16 @@ import { whereText } from '../circuit/position.ts';
 import { must } from '../common/must.ts';
 import { type KeyPath, type Problem, problem } from '../common/problem.ts';
 import type { Joint, Kit } from '../describe/kit.ts';
-import { contactsOf, elementsLike, is, isPickup, lugsOf, lugsWith, type Part } from '../parts/index.ts';
+import {
+  contactsOf,
+  controlsOf,
+  elementsLike,
+  is,
+  isPickup,
+  lugsOf,
+  lugsWith,
+  type Part,
+} from '../parts/index.ts';
 import type { LugRole } from '../parts/kind.ts';
 import { buildCircuit } from './build.ts';
 
@@ -221,10 +230,11 @@ function groundedCases(kit: Kit): number {
 const jointWords = ({ from, to }: Joint): string => `${lugIdOf(from)} > ${lugIdOf(to)}`;
 
 function backwardsPot(kit: Kit) {
-  for (const { name: pot } of kit.parts.filter((part) => is(part, 'pot'))) {
-    const { kit: turned, joints } = exchanged(kit, pot);
+  for (const control of kit.parts.flatMap(controlsOf)) {
+    const { kit: turned, joints } = exchanged(kit, control);
     const { states } = buildCircuit(turned);
-    if (states.every((state) => !state.shorted && state.sounding.length > 0)) return { pot, joints };
+    if (states.every((state) => !state.shorted && state.sounding.length > 0))
+      return { pot: control.part, joints };
   }
   return undefined;
 }

@@ -150,6 +150,7 @@ describe('values a script may export', () => {
 
 test('the lugs the compiler knows are the lugs the kinds have', () => {
   const lever = { A0: 1, A1: 1, A2: 1, A3: 1, B0: 1, B1: 1, B2: 1, B3: 1 } as const;
+  const twoGangs = { a1: 1, a2: 1, a3: 1, b1: 1, b2: 1, b3: 1, case: 1 } as const;
   const known: { readonly [K in Kind]: Readonly<Record<LugName<K>, 1>> } = {
     'single-coil': { hot: 1, ground: 1 },
     humbucker: { hot: 1, ground: 1 },
@@ -161,12 +162,18 @@ test('the lugs the compiler knows are the lugs the kinds have', () => {
     jack: { tip: 1, sleeve: 1 },
     'ground-point': { 1: 1 },
     'push-pull': { 1: 1, 2: 1, 3: 1, case: 1, A0: 1, A1: 1, A2: 1, B0: 1, B1: 1, B2: 1 },
+    'dual-pot': twoGangs,
+    'stacked-pot': twoGangs,
+    blend: twoGangs,
     // What the kit says; the compiler takes any.
     switch: { common: 1, up: 1 },
   };
   const fields: Partial<Record<Kind, object>> = {
     pot: { value: '1k' },
     'push-pull': { value: '1k' },
+    'dual-pot': { value: '1k' },
+    'stacked-pot': { a: { value: '1k' }, b: { value: '1k' } },
+    blend: { value: '1k' },
     resistor: { value: '1k' },
     capacitor: { value: '1n' },
     switch: { lugs: { left: ['common', 'up'] }, positions: [[], [['common', 'up']]] },

@@ -52,6 +52,22 @@ const shown: Readonly<Record<Kind, { readonly part: object; readonly joints: rea
     },
     joints: wires('A0 > output.tip', 'common > pickup.hot'),
   },
+  'dual-pot': {
+    part: { kind: 'dual-pot', value: '250k' },
+    joints: wires('a3 > output.tip', 'b2 > pickup.hot', 'a1 > output.sleeve', 'case > output.sleeve'),
+  },
+  'stacked-pot': {
+    part: {
+      kind: 'stacked-pot',
+      a: { value: '500k' },
+      b: { value: '250k', taper: 'linear', 'no-load': true },
+    },
+    joints: wires('a3 > output.tip', 'b2 > pickup.hot', 'a1 > output.sleeve', 'case > output.sleeve'),
+  },
+  blend: {
+    part: { kind: 'blend', value: '250k' },
+    joints: wires('a3 > output.tip', 'b2 > pickup.hot', 'a1 > output.sleeve', 'case > output.sleeve'),
+  },
   'ground-point': { part: { kind: 'ground-point', label: 'Strings' }, joints: wires('1 > output.sleeve') },
 };
 
@@ -78,8 +94,9 @@ function kitWith(kind: Kind): Kit {
   return kit;
 }
 
-/** A push-pull pot is wider than the others. */
-const cellOf = (kind: Kind) => ({ width: kind === 'push-pull' ? 500 : 320, height: 260 });
+/** Pots made of two are wider than the others. */
+const WIDE: readonly Kind[] = ['push-pull', 'dual-pot', 'stacked-pot', 'blend'];
+const cellOf = (kind: Kind) => ({ width: WIDE.includes(kind) ? 500 : 320, height: 260 });
 
 async function sheet(kind: Kind): Promise<string> {
   const CELL = cellOf(kind);

@@ -62,10 +62,43 @@ export function ownNetlist(kit: Kit, state: State, rotations: Readonly<Record<st
       case 'pot': {
         const x = rotations[part.name] ?? 1;
         const [low, high] = track(part.value.value, part.taper.value, part.midpoint.value, x);
+        // Of a no-load pot at its clockwise end the wiper touches nothing.
+        if (part.noLoad && x === 1) {
+          R(lug('1'), lug('3'), part.value.value);
+          break;
+        }
         R(lug('1'), lug('2'), low);
         R(lug('2'), lug('3'), high);
         break;
       }
+      case 'blend': {
+        // Gang a has its resistance in the anticlockwise half, gang b in the clockwise one.
+        const x = rotations[part.name] ?? 0.5;
+        const low = part.a.taper.value === 'lower-half' ? Math.min(1, 2 * x) : undefined;
+        const [a, b] = [part.a, part.b].map(({ value, taper, midpoint }, i): readonly [number, number] => {
+          if (low === undefined) return track(value.value, taper.value, midpoint.value, x);
+          const below = i === 0 ? low : Math.max(0, 2 * x - 1);
+          return [below * value.value, (1 - below) * value.value];
+        });
+        R(lug('a1'), lug('a2'), a?.[0] ?? 0);
+        R(lug('a2'), lug('a3'), a?.[1] ?? 0);
+        R(lug('b1'), lug('b2'), b?.[0] ?? 0);
+        R(lug('b2'), lug('b3'), b?.[1] ?? 0);
+        break;
+      }
+      case 'dual-pot':
+      case 'stacked-pot':
+        for (const gang of ['a', 'b'] as const) {
+          const { value, taper, midpoint, noLoad } = part[gang];
+          const x = rotations[part.kind === 'stacked-pot' ? `${part.name}.${gang}` : part.name] ?? 1;
+          const [low, high] = track(value.value, taper.value, midpoint.value, x);
+          if (noLoad && x === 1) R(lug(`${gang}1`), lug(`${gang}3`), value.value);
+          else {
+            R(lug(`${gang}1`), lug(`${gang}2`), low);
+            R(lug(`${gang}2`), lug(`${gang}3`), high);
+          }
+        }
+        break;
       case 'resistor':
         R(lug('1'), lug('2'), part.value.value);
         break;
