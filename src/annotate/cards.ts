@@ -3,11 +3,13 @@
 import { type PickupLoads, type StateLoads, type Treble, trebleOf } from '../analyse/index.ts';
 import type { Circuit, State } from '../circuit/circuit.ts';
 import { plainHertz } from '../common/figures.ts';
+import { nth } from '../common/must.ts';
 import { andList } from '../common/quoting.ts';
 import { textWidth } from '../common/text.ts';
 import { formatFigure } from '../common/units.ts';
 import { labelOf } from '../describe/kit.ts';
 import { contactAt, contactsOf, isPickup, type Part } from '../parts/index.ts';
+import { combinationsOf } from './combinations.ts';
 import { joiningText, type Labels, levelText } from './joining.ts';
 
 /** One pickup's figures on a card. */
@@ -35,6 +37,8 @@ export interface Card {
   readonly states: readonly number[];
   /** Short, in the badge: `1`; for several switches `1·2`, `1·1/2` for two positions that are alike; empty where the kit has none. */
   readonly badge: string;
+  /** The same by switch, as their faces say it: `1/2` and `in`; one after another where several combinations are meant. */
+  readonly combinations: readonly (readonly string[])[];
   readonly title: string;
   /** `in parallel, out of phase`, where several sound. */
   readonly joined?: string;
@@ -61,6 +65,8 @@ function badgeSays(cards: readonly Card[]): readonly string[] {
   const parts = cards[0]?.switches.map(({ part }) => part) ?? [];
   const [only, ...more] = parts;
   if (!only) return [];
+  if (isTable(cards))
+    return ['The first columns are positions of the switches, as on their faces; 1/2: the same in both.'];
   const named = parts.map((part) => {
     const called = contactsOf(part).flatMap(({ position, called }) =>
       called === undefined ? [] : [`${position} ${called}`],
@@ -102,6 +108,7 @@ export function cardsOf(
     return {
       states: [index],
       badge: badgeOf([state]),
+      combinations: combinationsIn(circuit, [state]),
       title: soundingText(circuit, state),
       ...(joined === undefined ? {} : { joined }),
       rows: (own?.pickups ?? []).map((entry) =>
@@ -117,11 +124,13 @@ export function cardsOf(
           : `${formatFigure(reading, 'ohm')}${isAssumed(circuit, state) ? ', assumed' : ''}`,
     };
   });
-  return merged(circuit, all);
+  const cards = merged(circuit, all);
+  return isTable(cards) ? bySounding(cards) : cards;
 }
 
 /** Cards alike in title, figures and reading as one: a switch that changes something else, such as a treble bleed, repeats them. */
-function merged({ states }: Circuit, cards: readonly Card[]): readonly Card[] {
+function merged(circuit: Circuit, cards: readonly Card[]): readonly Card[] {
+  const { states } = circuit;
   const like = new Map<string, Card[]>();
   for (const card of cards) {
     const { title, joined, rows, meter } = card;
@@ -133,9 +142,23 @@ function merged({ states }: Circuit, cards: readonly Card[]): readonly Card[] {
   return [...like.values()].flatMap(([first, ...others]): Card[] => {
     if (!first) return [];
     const numbers = [first, ...others].flatMap((card) => card.states);
-    const badge = badgeOf(numbers.flatMap((index) => states[index] ?? []));
-    return [{ ...first, states: numbers, badge }];
+    const own = numbers.flatMap((index) => states[index] ?? []);
+    return [{ ...first, states: numbers, badge: badgeOf(own), combinations: combinationsIn(circuit, own) }];
   });
+}
+
+/** More cards than this are not looked through: they become a table. */
+const MOST_CARDS = 12;
+export const isTable = ({ length }: readonly Card[]): boolean => length > MOST_CARDS;
+
+/** Cards of the same pickups next to each other, in the order in which they are first met. */
+function bySounding(cards: readonly Card[]): readonly Card[] {
+  const groups = new Map<string, Card[]>();
+  for (const card of cards) {
+    const key = JSON.stringify([card.title, card.joined]);
+    groups.set(key, [...(groups.get(key) ?? []), card]);
+  }
+  return [...groups.values()].flat();
 }
 
 const isAssumed = ({ kit }: Circuit, state: State): boolean =>
@@ -143,18 +166,21 @@ const isAssumed = ({ kit }: Circuit, state: State): boolean =>
     (part) => isPickup(part) && state.sounding.includes(part.name) && part.resistance.from === 'default',
   );
 
-/**
- * The switches' positions in some states, short: by switch where every combination of what is named is meant, else one state
- * after the other.
- */
-export function badgeOf(states: readonly State[]): string {
-  const each = states.map(({ positions }) => Object.values(positions));
-  const bySwitch = (each[0] ?? []).map((_, i) => [...new Set(each.map((positions) => positions[i]))]);
-  const combinations = bySwitch.reduce((product, { length }) => product * length, 1);
-  return combinations === each.length
-    ? bySwitch.map((positions) => positions.join('/')).join('·')
-    : each.map((positions) => positions.join('·')).join(', ');
-}
+/** The switches' positions in some states, short: by switch where each goes with each. */
+export const badgeOf = (states: readonly State[]): string =>
+  combinationsOf(states)
+    .map((combination) => combination.map((positions) => positions.join('/')).join('·'))
+    .join(', ');
+
+/** The same in the words on the switches' faces. */
+const combinationsIn = ({ kit }: Circuit, states: readonly State[]): Card['combinations'] => {
+  const switches = kit.parts.filter(({ name }) => states[0]?.positions[name] !== undefined);
+  return combinationsOf(states).map((combination) =>
+    combination.map((positions, i) =>
+      positions.map((n) => contactAt(nth(switches, i), n)?.mark ?? String(n)).join('/'),
+    ),
+  );
+};
 
 /** What the drawing calls each part. */
 const labelsOf =
@@ -162,9 +188,9 @@ const labelsOf =
   (name) =>
     labelOf(kit, name);
 
-/** Labels of the pickups that sound: `Middle + Bridge`. */
+/** Labels of the pickups that sound: `Middle + Bridge`; `No output` where it is silent on purpose. */
 export const soundingText = (circuit: Circuit, state: State): string =>
-  state.sounding.map(labelsOf(circuit)).join(' + ');
+  state.sounding.map(labelsOf(circuit)).join(' + ') || 'No output';
 
 function row(loads: PickupLoads, label: string, treble: Treble | undefined): CardRow {
   const ratio = loads.signalLoad / loads.reference.signalLoad;

@@ -1,6 +1,7 @@
 /** Warnings: what the solved circuit does that a workshop hardly means, and labels that cannot be told apart. */
 import { hiddenPickups, type StateLoads } from '../analyse/index.ts';
 import type { Circuit, State } from '../circuit/circuit.ts';
+import { isAt, isMeantOutOfPhase, silencersAt } from '../circuit/intended.ts';
 import { whereText } from '../circuit/position.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import type { Kit } from '../describe/kit.ts';
@@ -10,6 +11,7 @@ import { exchangedAmong } from './joining.ts';
 export const soundWarnings = (circuit: Circuit, loads: readonly StateLoads[]): readonly Problem[] => [
   ...silentWarnings(circuit),
   ...phaseWarnings(circuit, loads),
+  ...meantWarnings(circuit, loads),
   ...firstWarnings(circuit),
   ...labelWarnings(circuit.kit),
 ];
@@ -39,7 +41,8 @@ function silentWarnings(circuit: Circuit): readonly Problem[] {
 /** One warning a pickup whose leads look exchanged, with all the states it is out of phase in. */
 function phaseWarnings(circuit: Circuit, loads: readonly StateLoads[]): readonly Problem[] {
   const found = new Map<string, { states: State[]; others: Set<string>; silent: State[] }>();
-  for (const { state, pickups: entries, silentTogether } of loads)
+  for (const { state, pickups: entries, silentTogether } of loads) {
+    if (isMeantOutOfPhase(circuit.kit, state)) continue;
     for (const name of exchangedAmong(entries)) {
       const one = found.get(name) ?? { states: [], others: new Set<string>(), silent: [] };
       one.states.push(state);
@@ -48,6 +51,7 @@ function phaseWarnings(circuit: Circuit, loads: readonly StateLoads[]): readonly
         one.others.add(other);
       found.set(name, one);
     }
+  }
   // Where the jack does not show which of two it is, each would be named for the other: once is enough.
   const named = new Set<string>();
   return [...found].flatMap(([part, { states, others, silent }]) => {
@@ -70,6 +74,37 @@ function phaseWarnings(circuit: Circuit, loads: readonly StateLoads[]): readonly
       ),
     ];
   });
+}
+
+/** Entries of `intended`, and kill buttons, that do not do what they say. */
+function meantWarnings(circuit: Circuit, loads: readonly StateLoads[]): readonly Problem[] {
+  const { kit, states } = circuit;
+  const sounding = states.filter((state) => state.sounding.length > 0);
+  const silent = (kit.intended?.silent ?? []).flatMap((place) => {
+    const untrue = sounding.filter((state) => isAt(kit, place, state));
+    return untrue.length === 0
+      ? []
+      : [problem('not-silent', place.path, { where: whereText(circuit, untrue) })];
+  });
+  const buttons = kit.parts.flatMap(({ name }) => {
+    const untrue = sounding.filter((state) => silencersAt(kit, state).includes(name));
+    const detail = { where: whereText(circuit, untrue), of: name };
+    return untrue.length === 0 ? [] : [problem('not-silent', ['parts', name], detail, 'key')];
+  });
+  const against = loads.filter(({ pickups }) => pickups.some(({ outOfPhase }) => outOfPhase.length > 0));
+  const phase = (kit.intended?.outOfPhase ?? []).flatMap((place) =>
+    against.some(({ state }) => isAt(kit, place, state))
+      ? []
+      : [
+          problem('not-out-of-phase', place.path, {
+            where: whereText(
+              circuit,
+              states.filter((state) => isAt(kit, place, state)),
+            ),
+          }),
+        ],
+  );
+  return [...silent, ...buttons, ...phase];
 }
 
 /** States in which a pickup sounds with another of those named. */
@@ -101,7 +136,7 @@ function firstWarnings({ kit, states }: Circuit): readonly Problem[] {
       const others = at(false).filter((one) => sounds(one) && sameBut(part.name, one.positions, positions));
       return others.some((one) => !sounding.every((pickup) => one.sounding.includes(pickup)));
     });
-    if (at(true).some(sounds) || !selects || !first) return [];
+    if (at(true).some(sounds) || !selects || !first || first.sounding.length === 0) return [];
     const detail = { part: part.name, bridge: bridge.name, sounding: first.sounding, found: [...found] };
     return [problem('first-not-bridge', ['parts', part.name], detail, 'key')];
   });

@@ -63,7 +63,7 @@ export const describeCards = (cards: readonly Card[]): string =>
       );
       const title = card.joined === undefined ? card.title : `${card.title}, ${card.joined}`;
       const where = card.switches.length === 0 ? '' : `Position ${card.badge}: `;
-      return `${where}${title}. ${rows.join('; ')}.`;
+      return `${where}${title}.${rows.length === 0 ? '' : ` ${rows.join('; ')}.`}`;
     })
     .join(' ');
 

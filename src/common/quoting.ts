@@ -9,8 +9,8 @@ export interface Message {
   readonly remedy: string;
 }
 
-/** More names than these help nobody; longer text than this was pasted by mistake. */
-const NAMES = 16;
+/** All kinds of parts and all lugs of any switch fit; more names help nobody, and longer text than this was pasted by mistake. */
+const NAMES = 32;
 const LETTERS = 60;
 
 /** The user's own words in quotes: on one line, without control characters, cut when very long. */
@@ -29,9 +29,6 @@ export const headOf = (expected: string): string => expected.replace(/(?:,? such
 export const meant = (nearest: string | undefined, otherwise: string): string =>
   nearest === undefined ? otherwise : `Did you mean ${clip(nearest)}? ${otherwise}`;
 
-const listWith = (word: string, words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} ${word} ${words[words.length - 1]}`;
 /** `2, 3 and 4`. */
-export const andList = (words: readonly string[]): string => listWith('and', words);
-/** `2, 3 or 4`. */
-export const orList = (words: readonly string[]): string => listWith('or', words);
+export const andList = (words: readonly string[]): string =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words[words.length - 1]}`;

@@ -2,25 +2,16 @@
  * Every message the program gives about a description, in one place: what is wrong, and what to do. A stage
  * reports a code with its details; only here do they become sentences.
  */
+
+import { type ExtendsDetails, extendsWording } from './extends-wording.ts';
+import { type FileDetails, fileWording } from './file-wording.ts';
+import { type IntendedDetails, intendedSilence, intendedWording } from './intended-wording.ts';
 import { ID_LONGEST, NAME_LONGEST } from './names.ts';
 import { type NoteDetails, noteWording } from './note-wording.ts';
 import { clip, headOf, list, type Message, meant, quote } from './quoting.ts';
 
 /** What each code must be told. */
-export interface Details extends NoteDetails {
-  // Reading the file.
-  'file-unreadable': { reason: string };
-  'file-too-large': { most: number };
-  'output-taken': { output: string; file: string };
-  'file-empty': Record<never, never>;
-  'not-a-kit': Record<never, never>;
-  'not-text': Record<never, never>;
-  'bad-syntax': { reason: string };
-  'duplicate-key': { key: string };
-  'too-many-aliases': Record<never, never>;
-  'too-deep': Record<never, never>;
-  'too-long': { most: number };
-  'script-failed': { reason: string };
+export interface Details extends FileDetails, NoteDetails, IntendedDetails, ExtendsDetails {
   // The shape of the description.
   'unknown-key': { key: string; nearest?: string; allowed: readonly string[] };
   'decimal-comma': { got: string; meant?: string };
@@ -54,10 +45,10 @@ export interface Details extends NoteDetails {
   'pickup-no-hot': { part: string; lug: string };
   'pickup-no-ground': { part: string; lug: string };
   'ground-point-no-ground': { part: string; sleeve: string; on: readonly string[] };
-  /** `where` is put behind a clause. */
-  'no-output': { where: string; pot?: string };
+  /** `where` is put behind a clause; `partly`: not in every position, so that it may be intended. */
+  'no-output': { where: string; pot?: string; partly?: true };
   /** `joints`: that which connects the signal to ground, then others that meet it and would end the short as well. */
-  'output-shorted': { where: string; pot?: string; joints: readonly string[] };
+  'output-shorted': { where: string; pot?: string; partly?: true; joints: readonly string[] };
   'too-many': { what: string; count: string; most: number };
   'crowded-lug': { lug: string; count: number; most: number };
   'unknown-arrangement': { got: string; nearest?: string; allowed: readonly string[] };
@@ -86,50 +77,7 @@ const exchangeLugs = (pot: string): string =>
 
 const error = (message: string, remedy: string): Message => ({ severity: 'error', message, remedy });
 export const wording: Wording = {
-  'file-unreadable': (d) =>
-    error(`the file cannot be read: ${d.reason}`, 'Check the path and the permissions.'),
-  'file-too-large': (d) =>
-    error(
-      `the file is larger than ${d.most / 1e6} million bytes`,
-      'Name another file; a kit usually has a few thousand bytes.',
-    ),
-  'output-taken': (d) =>
-    error(
-      `${clip(d.output)} is also the name of the drawing of ${d.file}`,
-      'Give one of the two kits another id, or draw them into separate folders with --out.',
-    ),
-  'file-empty': () =>
-    error('the file is empty', 'Write at least kit, title, parts and joints; see the README for an example.'),
-  'not-a-kit': () =>
-    error(
-      'not a kit: it has neither kit nor parts nor joints',
-      'Name another file; see the README for an example.',
-    ),
-  'not-text': () => error('the file is not text in UTF-8', 'Save the description as plain text in UTF-8.'),
-  'bad-syntax': (d) =>
-    error(
-      d.reason,
-      'Correct the text at the marked position; indent with spaces, and close every quote and bracket.',
-    ),
-  'duplicate-key': (d) =>
-    error(`${quote(d.key)} is given twice`, 'Remove one of the two; if they are two parts, rename one.'),
-  'too-many-aliases': () =>
-    error('the aliases in this file expand without limit', 'Write the parts out instead of using aliases.'),
-  'script-failed': (d) =>
-    error(
-      `the file could not be run: ${d.reason}`,
-      'It must have one kit as its default export: export default defineKit({ … }).',
-    ),
-  'too-deep': () =>
-    error(
-      'brackets or indentation are nested too deeply for a kit',
-      'Close the brackets; a kit needs at most four levels.',
-    ),
-  'too-long': (d) =>
-    error(
-      `the file is longer than ${d.most / 1000} thousand characters`,
-      'Write one kit in a file; a kit usually has a few thousand characters.',
-    ),
+  ...fileWording,
   'unknown-key': (d) =>
     error(`unknown key ${quote(d.key)}`, meant(d.nearest, `Allowed: ${list(d.allowed)}.`)),
   'decimal-comma': (d) =>
@@ -256,7 +204,8 @@ export const wording: Wording = {
     error(
       `no output${d.where}`,
       d.pot === undefined
-        ? 'Follow the signal from the jack’s tip back to a pickup and add the missing joint.'
+        ? 'Follow the signal from the jack’s tip back to a pickup and add the missing joint.' +
+            intendedSilence(d)
         : exchangeLugs(d.pot),
     ),
   'output-shorted': (d) =>
@@ -265,10 +214,10 @@ export const wording: Wording = {
       d.pot !== undefined
         ? exchangeLugs(d.pot)
         : d.joints.length === 0
-          ? 'Find the joint that connects the signal to ground and move it.'
+          ? `Find the joint that connects the signal to ground and move it.${intendedSilence(d)}`
           : d.joints.length === 1
-            ? `${quote(d.joints[0] ?? '')} connects the signal to ground: move one end to the correct lug.`
-            : `One of these joints is wrong: ${d.joints.map(quote).join(', ')}. Move one end of the wrong joint to the correct lug.`,
+            ? `${quote(d.joints[0] ?? '')} connects the signal to ground: move one end to the correct lug.${intendedSilence(d)}`
+            : `One of these joints is wrong: ${d.joints.map(quote).join(', ')}. Move one end of the wrong joint to the correct lug.${intendedSilence(d)}`,
     ),
   'too-many': (d) => error(`the kit has ${d.count} ${d.what}`, `Use at most ${d.most} in one kit.`),
   'crowded-lug': (d) =>
@@ -311,4 +260,6 @@ export const wording: Wording = {
     remedy: 'Check it before you print it; a shorter label or another arrangement may help.',
   }),
   ...noteWording,
+  ...intendedWording,
+  ...extendsWording,
 };

@@ -1,5 +1,6 @@
 /** The typed kit: what a description becomes once it is read, checked and its defaults are filled in. */
 import { must } from '../common/must.ts';
+import type { KeyPath } from '../common/problem.ts';
 import type { Sourced } from '../common/units.ts';
 import type { Part } from '../parts/index.ts';
 
@@ -51,10 +52,26 @@ export interface OutputLoad {
   readonly frequency: Sourced;
 }
 
+/** Positions of switches in which something is intended; every switch named must be in one of its positions. */
+export interface IntendedAt {
+  /** By switch its positions, by number or name as they are written; without a switch, every setting is meant. */
+  readonly positions: Readonly<Record<string, readonly (string | number)[]>>;
+  /** Where it is written. */
+  readonly path: KeyPath;
+}
+
+/** What is intended, so that it is neither an error nor a warning. */
+interface Intended {
+  readonly silent: readonly IntendedAt[];
+  readonly outOfPhase: readonly IntendedAt[];
+}
+
 export interface Kit {
   /** Lower-case words joined by hyphens; names files and prefixes every id in the drawing. */
   readonly id: string;
   readonly title: string;
+  /** What the circuit is for, in one or two sentences, when given. */
+  readonly about?: string;
   /** Name of an arrangement in `layouts/`. */
   readonly arrangement: string;
   readonly view: View;
@@ -67,6 +84,8 @@ export interface Kit {
   readonly outputLoad: OutputLoad;
   /** Ohms of the resistors the workshop has, when given; never empty. */
   readonly stock?: readonly number[];
+  /** Silent and out-of-phase positions that are intended, when any are given. */
+  readonly intended?: Intended;
 }
 
 /**

@@ -6,6 +6,7 @@ import { textWidth, type Weight } from '../common/text.ts';
 import { CARD_GAP, cardHeight } from './cards.ts';
 import { linesIn } from './flow.ts';
 import { type KeyEntry, keyHeight, keyIn, keyRows } from './key.ts';
+import { TABLE_GAP, type Table, tableRowHeight } from './table.ts';
 import { workHeight, workIn } from './work.ts';
 
 /** What a sheet is to show, before it has a size. */
@@ -17,6 +18,8 @@ export interface Contents {
   readonly key: readonly KeyEntry[];
   readonly drawing?: { readonly width: number; readonly height: number; readonly type: number };
   readonly cards: readonly Card[];
+  /** Columns of a table that the cards stand in as rows, where there are many. */
+  readonly table?: Table;
   /** What the cards say, sentence by sentence, below them. */
   readonly legend: readonly string[];
   /** Lines of work in place of the cards. */
@@ -49,10 +52,12 @@ export interface Layout {
   readonly work: { readonly lines: readonly (readonly string[])[]; readonly at: Point };
   /** Where each card stands. */
   readonly cards: readonly Rect[];
+  /** Where each head of a table stands. */
+  readonly heads: readonly Rect[];
   readonly caption: readonly SheetLine[];
 }
 
-type Placed = Pick<Layout, 'drawing' | 'head' | 'key' | 'work' | 'cards' | 'caption'>;
+type Placed = Pick<Layout, 'drawing' | 'head' | 'key' | 'work' | 'cards' | 'heads' | 'caption'>;
 
 /** Something as high as it is, wherever it is put. */
 export interface Block {
@@ -68,6 +73,7 @@ export const NOTHING: Placed = {
   key: { rows: [], at: { x: 0, y: 0 } },
   work: { lines: [], at: { x: 0, y: 0 } },
   cards: [],
+  heads: [],
   caption: [],
 };
 
@@ -120,12 +126,47 @@ const airBelow = (drawing: Contents['drawing']): number => (drawing ? 8 : 14);
 /** No card is wider than reads well. */
 const MOST_CARD = 390;
 
-/** The least width of the cards, so many abreast. */
-export const cardsWidth = (cards: readonly Card[], abreast: number): number =>
-  cards.length === 0 ? 0 : abreast * (Math.ceil(cardWidth(cards)) + CARD_GAP) - CARD_GAP;
+/** What of a sheet the cards are: one by one, or rows of a table. */
+export type Loads = Pick<Contents, 'cards' | 'table'>;
 
-/** Cards in even rows, at most so many abreast, their tops level in each; below them what they say. */
-export function cardsBlock({ cards, legend, drawing }: Contents, inner: number, most: number): Block {
+/** The least width of the cards, or of so many tables, abreast. */
+export const cardsWidth = ({ cards, table }: Loads, abreast: number): number =>
+  cards.length === 0
+    ? 0
+    : table
+      ? abreast * (table.width + TABLE_GAP) - TABLE_GAP
+      : abreast * (Math.ceil(cardWidth(cards)) + CARD_GAP) - CARD_GAP;
+
+/** How many of the cards, or tables, stand abreast in a width; one at least. */
+export const abreastIn = (loads: Loads, width: number): number =>
+  Math.max(1, loads.cards.findLastIndex((_, i) => cardsWidth(loads, i + 1) <= width) + 1);
+
+/** Cards in even rows, or rows of a table in even columns, at most so many abreast; below them what they say. */
+export function cardsBlock(contents: Contents, inner: number, most: number): Block {
+  const { legend, drawing, table } = contents;
+  const { rects, heads } = table ? tables(contents, table, most) : rowsOfCards(contents, inner, most);
+  const bottom = Math.max(0, ...rects.map(({ y, height }) => y + height));
+  const lines = captionOf(legend, inner);
+  const shifted = (x: number, y: number) => (rect: Rect) => ({ ...rect, x: rect.x + x, y: rect.y + y });
+  return {
+    height: bottom + captionHeight(lines),
+    above: airBelow(drawing),
+    put: (x, y) => ({
+      cards: rects.map(shifted(x, y)),
+      heads: heads.map(shifted(x, y)),
+      caption: lines.map((words, i) => ({ ...SMALL, words, x, y: y + bottom + 22 + SMALL.line * i })),
+    }),
+  };
+}
+
+/** Where cards and heads of tables stand, from the block's corner. */
+interface Stand {
+  readonly rects: readonly Rect[];
+  readonly heads: readonly Rect[];
+}
+
+/** Cards abreast, their tops level in each row. */
+function rowsOfCards({ cards }: Contents, inner: number, most: number): Stand {
   const rects: Rect[] = [];
   const rows = Math.ceil(cards.length / Math.max(1, Math.min(cards.length, most)));
   const perRow = Math.max(1, Math.ceil(cards.length / Math.max(1, rows)));
@@ -141,15 +182,31 @@ export function cardsBlock({ cards, legend, drawing }: Contents, inner: number, 
     rects.push(...own.map((height, i) => ({ x: i * (width + CARD_GAP), y, width, height })));
     bottom = y + Math.max(...own);
   }
-  const lines = captionOf(legend, inner);
-  return {
-    height: bottom + captionHeight(lines),
-    above: airBelow(drawing),
-    put: (x, y) => ({
-      cards: rects.map((rect) => ({ ...rect, x: rect.x + x, y: rect.y + y })),
-      caption: lines.map((words, i) => ({ ...SMALL, words, x, y: y + bottom + 22 + SMALL.line * i })),
-    }),
-  };
+  return { rects, heads: [] };
+}
+
+/** Between rows of a table that other pickups sound in. */
+const GROUP_GAP = 7;
+
+/** Tables abreast, each with a head, as even in height as rows allow. */
+function tables({ cards }: Contents, { width, head }: Table, most: number): Stand {
+  const heights = cards.map(tableRowHeight);
+  const share = heights.reduce((sum, height) => sum + height, 0) / Math.min(most, cards.length);
+  const rects: Rect[] = [];
+  const heads: Rect[] = [];
+  let [sum, y] = [0, 0];
+  for (const [i, height] of heights.entries()) {
+    const column = Math.min(most - 1, Math.floor((sum + height / 2) / share));
+    const x = column * (width + TABLE_GAP);
+    if (heads.at(-1)?.x !== x) {
+      heads.push({ x, y: 0, width, height: head });
+      y = head;
+    } else if (cards[i]?.title !== cards[i - 1]?.title) y += GROUP_GAP;
+    rects.push({ x, y, width, height });
+    y += height;
+    sum += height;
+  }
+  return { rects, heads };
 }
 
 const captionHeight = (lines: readonly string[]): number =>

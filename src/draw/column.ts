@@ -2,6 +2,7 @@
 
 import { fine, round2 } from '../common/geometry.ts';
 import {
+  abreastIn,
   type Contents,
   cardsBlock,
   cardsWidth,
@@ -9,6 +10,7 @@ import {
   headBlock,
   keyBlock,
   type Layout,
+  type Loads,
   NOTHING,
   stacked,
   workBlock,
@@ -23,23 +25,22 @@ const [TYPE, LEAST_TYPE] = [12, 11] as const;
 export const [LEAST_WIDTH, MOST_WIDTH] = [240, 4000] as const;
 
 /** The least width in which nothing but the drawing has type under 11 pixels. */
-export const leastWidth = ({ cards }: Pick<Contents, 'cards'>): number =>
-  Math.max(LEAST_WIDTH, Math.ceil(cardsWidth(cards, 1) * (LEAST_TYPE / TYPE)) + 2 * SIDE);
+export const leastWidth = (loads: Loads): number =>
+  Math.max(LEAST_WIDTH, Math.ceil(cardsWidth(loads, 1) * (LEAST_TYPE / TYPE)) + 2 * SIDE);
 
 export function layOutColumn(contents: Contents, width: number): Layout {
   const { drawing, cards } = contents;
   const room = width - 2 * SIDE;
   // One card wider than the room makes everything but the drawing a little smaller, so that all type is alike.
-  const small = Math.min(1, room / Math.max(1, cardsWidth(cards, 1)));
+  const small = Math.min(1, room / Math.max(1, cardsWidth(contents, 1)));
   const inner = room / small;
-  const most = cards.findLastIndex((_, i) => cardsWidth(cards, i + 1) <= inner) + 1;
   // The drawing takes the whole width where it is larger.
   const fit = drawing ? Math.min(1, width / (drawing.width + 2 * BESIDE_DRAWING)) : small;
   const all = stacked([
     headBlock(contents, inner),
     drawingBlock(contents, inner, fit / small),
     keyBlock(contents, inner, false),
-    cards.length > 0 ? cardsBlock(contents, inner, Math.max(1, most)) : workBlock(contents, inner),
+    cards.length > 0 ? cardsBlock(contents, inner, abreastIn(contents, inner)) : workBlock(contents, inner),
   ]);
   const side = SIDE / small;
   // A drawing alone needs no more than its own margin.

@@ -8,7 +8,7 @@ import { type Step, stepsOf } from '../annotate/steps.ts';
 import { describeCards, describeJoints, type LineNotes, stateLine, viewLine } from '../annotate/words.ts';
 import type { Circuit, State } from '../circuit/circuit.ts';
 import type { Hand } from '../describe/kit.ts';
-import { contactAt, isPickup } from '../parts/index.ts';
+import { contactAt, contactsOf, isPickup } from '../parts/index.ts';
 import { crossingsIn } from '../place/openings.ts';
 import type { Placement } from '../place/placement.ts';
 import { flipped } from '../place/view.ts';
@@ -59,10 +59,10 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
       ? []
       : [stateLine(kit, state?.positions, shows('drawing') ? notes : { ...notes, crossings: true })]
     ).filter((line) => line !== ''),
-    ...(state ? [] : bareLegsOf(prepared, step)).map((one) => bareLegText(circuit, one)),
+    ...(state || !shows('drawing') ? [] : bareLegsOf(prepared, step)).map((one) => bareLegText(circuit, one)),
     ...(state
       ? [
-          `${soundingText(circuit, state)} selected: signal path highlighted, the rest ${theme.monochrome ? 'dashed' : 'dimmed'}.`,
+          `${soundingText(circuit, state)}${state.sounding.length === 0 ? '' : ' selected'}: signal path highlighted, the rest ${theme.monochrome ? 'dashed' : 'dimmed'}.`,
         ]
       : []),
   ];
@@ -81,6 +81,7 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
     placement: view === 'component-side' ? flipped(placement) : placement,
     lines,
     cards,
+    switches: kit.parts.flatMap((part) => (contactsOf(part).length > 0 ? [part.label] : [])),
     legend: cardsSay(cards, kit.outputLoad.frequency.value),
     tints: new Map(pickups.map((part) => [part.name, tintOfPickup(circuit, part.name)])),
     pickups: new Map(pickups.map((part) => [tintOfPickup(circuit, part.name), `${part.label}, hot`])),

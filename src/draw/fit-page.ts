@@ -119,10 +119,13 @@ const countsOf = (cards: number): readonly number[] => [
   ...new Set(Array.from({ length: cards }, (_, i) => Math.ceil(cards / (i + 1)))),
 ];
 
+/** Tables abreast that are tried. */
+const TABLES = [1, 2, 3] as const;
+
 const ABOVE = { head: 'above', key: 'above', wide: 0, single: false } as const;
 
-function waysOf({ drawing, key, cards, work }: Contents): readonly Way[] {
-  const counts = cards.length === 0 ? [1] : countsOf(cards.length);
+function waysOf({ drawing, key, cards, table, work }: Contents): readonly Way[] {
+  const counts = cards.length === 0 ? [1] : table ? TABLES : countsOf(cards.length);
   // Of ways that are alike the one with the fewest rows is taken.
   if (!drawing) return counts.map((abreast) => ({ ...ABOVE, foot: 'below', abreast }) as const);
   const keys: readonly Omit<Way, 'foot' | 'abreast'>[] = [
@@ -143,7 +146,7 @@ function fitted(contents: Contents, page: Page, unit: number, way: Way): Measure
   const width = (page.width - 2 * page.margin) / unit;
   const height = (page.height - 2 * page.margin) / unit;
   const hasFoot = cards.length + work.length > 0;
-  const least = cardsWidth(cards, way.abreast);
+  const least = cardsWidth(contents, way.abreast);
   const beside = Math.max(
     way.key === 'beside' ? Math.min(way.wide, widestKey(key)) : 0,
     way.foot === 'below' ? 0 : cards.length > 0 ? least : Math.min(BESIDE[2], width / 3),

@@ -1,6 +1,7 @@
 /** How the usual sheet divides its room: head and key above, the drawing, and below it the load cards or the work of a step. */
 import { textWidth } from '../common/text.ts';
 import {
+  abreastIn,
   type Contents,
   cardsBlock,
   cardsWidth,
@@ -32,16 +33,17 @@ export function layOutSheet(contents: Contents): Layout {
     ...(drawing || cards.length > 0 ? texts : texts.map((width) => Math.min(KEY, width))),
     ...work.map(workWidth),
     ...(cards.length === 0 ? [] : legend.map((line) => textWidth(line, 12))),
-    cardsWidth(cards, Math.min(cards.length, ABREAST)),
+    cardsWidth(contents, contents.table ? 1 : Math.min(cards.length, ABREAST)),
     drawing ? 0 : Math.min(KEY, widestKey(key)),
   );
-  const most = cards.findLastIndex((_, i) => cardsWidth(cards, i + 1) <= inner) + 1;
   const all = stacked([
     // What is measured to fit is not broken where sums are rounded.
     headBlock(contents, inner + 1),
     keyBlock(contents, inner + 1, false),
     drawingBlock(contents, inner),
-    cards.length > 0 ? cardsBlock(contents, inner, Math.max(1, most)) : workBlock(contents, inner + 1),
+    cards.length > 0
+      ? cardsBlock(contents, inner, abreastIn(contents, inner))
+      : workBlock(contents, inner + 1),
   ]);
   // A drawing has a margin of its own, and by itself needs little more.
   const edge = drawing && all.height === drawing.height ? BESIDE_DRAWING : EDGE;

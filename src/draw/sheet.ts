@@ -1,7 +1,7 @@
 /** The whole sheet: title, view line and key above, the drawing, the load cards below. */
 
 import type { Container } from '@svgdotjs/svg.js';
-import type { Card } from '../annotate/cards.ts';
+import { type Card, isTable } from '../annotate/cards.ts';
 import type { Line } from '../annotate/lines.ts';
 import { lugId } from '../circuit/circuit.ts';
 import { type Point, round2 } from '../common/geometry.ts';
@@ -21,6 +21,7 @@ import { drawPart } from './part.ts';
 import { type Attributes, Pen } from './pen.ts';
 import type { Piece } from './pieces.ts';
 import { compose } from './sheets.ts';
+import { drawTableHead, drawTableRow, tableOf } from './table.ts';
 import { type Theme, themes } from './theme.ts';
 import { drawMarks, drawWires, type Emphasis } from './wires.ts';
 import { drawWork } from './work.ts';
@@ -37,6 +38,8 @@ export interface Sheet {
   readonly placement: Placement;
   readonly lines: readonly Line[];
   readonly cards: readonly Card[];
+  /** What the drawing calls the switches whose positions the cards tell, in order. */
+  readonly switches: readonly string[];
   /** What the cards say, below them. */
   readonly legend: readonly string[];
   /** Tint by pickup name. */
@@ -85,6 +88,7 @@ export function contentsOf(sheet: Sheet, theme: Theme): Contents {
     key: shows('key') ? keyFor(sheet, theme) : [],
     ...(shows('drawing') ? { drawing } : {}),
     cards: checklist || !shows('cards') ? [] : cards,
+    ...(isTable(cards) ? { table: tableOf(cards, sheet.switches) } : {}),
     legend,
     work: shows('checklist') ? (checklist ?? []) : [],
   };
@@ -127,8 +131,15 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
   if (caption.length > 0) writeLines(layout.scale === 1 ? pen : group('caption'), caption, theme);
   contents.cards.forEach((card, i) => {
     const shown = sheet.shownState !== undefined && card.states.includes(sheet.shownState);
-    drawCard(group(`position-${i + 1}`), card, nth(cards, i), sheet.tints, theme, shown);
+    const [own, box] = [group(`position-${i + 1}`), nth(cards, i)];
+    if (contents.table) drawTableRow(own, contents.table, card, box, sheet.tints, theme, shown);
+    else drawCard(own, card, box, sheet.tints, theme, shown);
   });
+  const { table } = contents;
+  if (table)
+    layout.heads.forEach((box, i) => {
+      drawTableHead(group(`loads-${i + 1}`), table, box, theme);
+    });
 }
 
 /** Parts and wires, the drawing's upper left corner where it is told. */

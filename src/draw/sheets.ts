@@ -93,7 +93,7 @@ function cardSheets(contents: Contents, page: Page): readonly OnPage[] {
 }
 
 /** The cards in even shares, each with what cards say. */
-function shares({ title, cards, legend }: Contents, count: number): readonly Contents[] {
+function shares({ title, cards, table, legend }: Contents, count: number): readonly Contents[] {
   const each = Math.ceil(cards.length / count);
   const all = Math.ceil(cards.length / each);
   return Array.from({ length: all }, (_, i) => ({
@@ -101,6 +101,7 @@ function shares({ title, cards, legend }: Contents, count: number): readonly Con
     views: title === undefined ? [] : [`Loads in each switch position: sheet ${i + 2} of ${all + 1}.`],
     key: [],
     cards: cards.slice(i * each, (i + 1) * each),
+    ...(table ? { table } : {}),
     legend,
     work: [],
   }));

@@ -108,6 +108,8 @@ export interface Contact {
   /** What the position is called, where nobody counts them: `pulled out`; and in a word on the switch's face: `out`. */
   readonly called?: string;
   readonly mark?: string;
+  /** The position is there to silence the output, as a pressed kill button: no output in it is not an error. */
+  readonly silent?: true;
   readonly joins: readonly (readonly string[])[];
 }
 

@@ -4,8 +4,10 @@
  */
 
 import { lugId, lugIdOf } from '../circuit/circuit.ts';
+import { intendedErrors } from '../circuit/intended.ts';
 import { jointErrors } from '../circuit/joint-errors.ts';
 import { type Problem, problem } from '../common/problem.ts';
+import { anythingIntended } from '../describe/intended.ts';
 import type { Draft, Kit } from '../describe/kit.ts';
 import { contactsOf, is, isPickup, lugsOf, type Part, whatIs } from '../parts/index.ts';
 import { buildCircuit } from './build.ts';
@@ -19,10 +21,12 @@ const MOST_STATES = 1024;
 export function findErrors(kit: Kit & Partial<Pick<Draft, 'opaque' | 'unread'>>): readonly Problem[] {
   const opaque = kit.opaque ?? [];
   const { problems, joints, lost } = jointErrors(kit, opaque);
-  const found = [...problems, ...countErrors(kit, opaque)];
+  const meant = intendedErrors(kit, opaque);
+  const found = [...problems, ...meant, ...countErrors(kit, opaque)];
   // A joint that names nothing, or cannot be read, may be the one that seems to be missing.
   if (lost + (kit.unread ?? 0) > 0) return found;
-  const repaired: Kit = { ...kit, joints };
+  // A position that is not known may be the very one that is silent.
+  const repaired: Kit = { ...kit, joints, ...(meant.length > 0 ? { intended: anythingIntended } : {}) };
   const free = freeErrors(repaired);
   found.push(...free);
   const tooLarge = sizeErrors(kit);

@@ -3,6 +3,7 @@
 import { type LugId, lugId, lugIdOf, lugsJoinedTo, SIGNAL_ROLES, type State } from '../circuit/circuit.ts';
 import { DisjointSet } from '../circuit/disjoint-set.ts';
 import { exchanged } from '../circuit/exchange.ts';
+import { isMeantSilent } from '../circuit/intended.ts';
 import { whereText } from '../circuit/position.ts';
 import { must } from '../common/must.ts';
 import { type KeyPath, type Problem, problem } from '../common/problem.ts';
@@ -132,8 +133,9 @@ function reachWithout(pickup: Part, kit: Kit): DisjointSet {
  * found accounts for silence, so that only shorts are worth a word.
  */
 export function stateErrors(kit: Kit, states: readonly State[], explained: boolean): readonly Problem[] {
-  const shorted = states.filter((state) => state.shorted);
-  const silent = explained ? [] : states.filter((state) => !state.shorted && state.sounding.length === 0);
+  const unmeant = states.filter((state) => !isMeantSilent(kit, state));
+  const shorted = unmeant.filter((state) => state.shorted);
+  const silent = explained ? [] : unmeant.filter((state) => !state.shorted && state.sounding.length === 0);
   return [
     ...silentErrors(kit, 'output-shorted', shorted, states),
     ...silentErrors(kit, 'no-output', silent, states),
@@ -160,7 +162,11 @@ function silentErrors(
   return causes.map(({ joints, states }) => {
     const [joint] = joints;
     const where = whereText({ states: all }, everywhere ? all : states);
-    const detail = { where, joints: joints.map(jointWords) };
+    const detail = {
+      where,
+      joints: joints.map(jointWords),
+      ...(everywhere ? {} : { partly: true as const }),
+    };
     return joint
       ? problem(code, ['joints', joint.index], detail)
       : problem(code, placeOf(kit), detail, 'key');
@@ -200,7 +206,7 @@ function shorting(kit: Kit, state: State): readonly Joint[] {
     return {
       joint,
       ends: states.find(same)?.shorted === false,
-      sounds: states.every(({ shorted, sounding }) => !shorted && sounding.length > 0),
+      sounds: isSound(kit, states),
       grounded: groundedCases(without),
     };
   });
@@ -227,14 +233,17 @@ function groundedCases(kit: Kit): number {
   return cases.filter((lug) => nets.same(lug, lugWith(jack, 'sleeve'))).length;
 }
 
+/** Whether there is output in every state that is not meant to be silent. */
+const isSound = (kit: Kit, states: readonly State[]): boolean =>
+  states.every((state) => isMeantSilent(kit, state) || (!state.shorted && state.sounding.length > 0));
+
 const jointWords = ({ from, to }: Joint): string => `${lugIdOf(from)} > ${lugIdOf(to)}`;
 
 function backwardsPot(kit: Kit) {
   for (const control of kit.parts.flatMap(controlsOf)) {
     const { kit: turned, joints } = exchanged(kit, control);
     const { states } = buildCircuit(turned);
-    if (states.every((state) => !state.shorted && state.sounding.length > 0))
-      return { pot: control.part, joints };
+    if (isSound(kit, states)) return { pot: control.part, joints };
   }
   return undefined;
 }

@@ -7,6 +7,7 @@ const switchDrawn = { part: {} as never, closed: [] };
 const card = (more: Partial<Card>): Card => ({
   states: [0],
   badge: '1',
+  combinations: [['1']],
   title: 'Neck',
   rows: [],
   switches: [],

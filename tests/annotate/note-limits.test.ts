@@ -246,6 +246,7 @@ describe('the sheet’s words', () => {
     const card = {
       states: [1],
       badge: '2',
+      combinations: [['2']],
       title: 'Neck',
       rows: [row, { ...row, label: 'Two', level: '3.0 dB down' }],
       switches: [],

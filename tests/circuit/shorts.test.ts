@@ -40,7 +40,7 @@ it('is told at the one joint that makes it, in the position it makes it in', () 
     [
       'output-shorted',
       'joints[10]',
-      '“selector.A3 > tone.case” connects the signal to ground: move one end to the correct lug.',
+      '“selector.A3 > tone.case” connects the signal to ground: move one end to the correct lug. If there is no output here on purpose, list the position under “intended: silent”.',
     ],
   ]));
 

@@ -16,6 +16,8 @@ const theme = themes.light;
 const FIELDS: Partial<Record<Kind, object>> = {
   pot: { value: '250k' },
   'push-pull': { value: '500k' },
+  'mini-toggle': { action: 'on-on' },
+  rotary: { throws: 5 },
   resistor: { value: '470k' },
   capacitor: { value: '22n' },
   switch: { lugs: { left: ['A1', 'A0', 'loop'], right: ['on'] }, positions: [[['A0', 'A1']]] },
@@ -41,6 +43,7 @@ const row = (more: Partial<CardRow> = {}): CardRow => ({
 const card = (more: Partial<Card> = {}): Card => ({
   states: [1],
   badge: '2',
+  combinations: [['2']],
   title: 'Neck and bridge',
   rows: [row()],
   switches: [],

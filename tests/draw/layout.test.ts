@@ -27,6 +27,7 @@ const words = (most: number): string =>
 const anyCard = (): Card => ({
   states: [0],
   badge: '1',
+  combinations: [['1']],
   title: words(70),
   rows: Array.from({ length: upTo(3) }, () => ({
     pickup: 'neck',

@@ -68,6 +68,22 @@ const shown: Readonly<Record<Kind, { readonly part: object; readonly joints: rea
     part: { kind: 'blend', value: '250k' },
     joints: wires('a3 > output.tip', 'b2 > pickup.hot', 'a1 > output.sleeve', 'case > output.sleeve'),
   },
+  'lever-4': { part: { kind: 'lever-4' }, joints: wires('A0 > output.tip', 'B4 > pickup.hot') },
+  'lever-5-4p': { part: { kind: 'lever-5-4p' }, joints: wires('A0 > output.tip', 'D5 > pickup.hot') },
+  'toggle-3': {
+    part: { kind: 'toggle-3' },
+    joints: wires('common > output.tip', '1 > pickup.hot', 'frame > output.sleeve'),
+  },
+  'mini-toggle': {
+    part: { kind: 'mini-toggle', action: 'on-on-on' },
+    joints: wires('A0 > output.tip', 'B1 > pickup.hot'),
+  },
+  rotary: {
+    part: { kind: 'rotary', poles: 2, throws: 4, shorting: true },
+    joints: wires('A0 > output.tip', 'B4 > pickup.hot'),
+  },
+  slide: { part: { kind: 'slide' }, joints: wires('A0 > output.tip', 'B1 > pickup.hot') },
+  'kill-button': { part: { kind: 'kill-button' }, joints: wires('1 > output.tip', '2 > output.sleeve') },
   'ground-point': { part: { kind: 'ground-point', label: 'Strings' }, joints: wires('1 > output.sleeve') },
 };
 
@@ -94,9 +110,16 @@ function kitWith(kind: Kind): Kit {
   return kit;
 }
 
-/** Pots made of two are wider than the others. */
-const WIDE: readonly Kind[] = ['push-pull', 'dual-pot', 'stacked-pot', 'blend'];
-const cellOf = (kind: Kind) => ({ width: WIDE.includes(kind) ? 500 : 320, height: 260 });
+/** Pots made of two are wider than the others, as is a toggle with its frame; some switches are longer. */
+const WIDER: Partial<Record<Kind, number>> = {
+  'push-pull': 500,
+  'dual-pot': 500,
+  'stacked-pot': 500,
+  blend: 500,
+  'toggle-3': 360,
+};
+const LONGER: Partial<Record<Kind, number>> = { 'lever-4': 300, rotary: 330, 'lever-5-4p': 660 };
+const cellOf = (kind: Kind) => ({ width: WIDER[kind] ?? 320, height: LONGER[kind] ?? 260 });
 
 async function sheet(kind: Kind): Promise<string> {
   const CELL = cellOf(kind);
@@ -139,5 +162,17 @@ describe('every kind of part', () => {
   });
 });
 
-const contactsWide = (kind: Kind): number =>
-  kind === 'lever-5' ? 800 : kind === 'lever-3' ? 480 : kind === 'switch' || kind === 'push-pull' ? 640 : 220;
+const WIDE: Partial<Record<Kind, number>> = {
+  'lever-3': 480,
+  'lever-4': 640,
+  'lever-5': 800,
+  'lever-5-4p': 800,
+  switch: 640,
+  'push-pull': 640,
+  'toggle-3': 540,
+  'mini-toggle': 480,
+  rotary: 640,
+  slide: 320,
+  'kill-button': 320,
+};
+const contactsWide = (kind: Kind): number => WIDE[kind] ?? 220;

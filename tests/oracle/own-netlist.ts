@@ -59,12 +59,14 @@ export function ownNetlist(kit: Kit, state: State, rotations: Readonly<Record<st
   for (const part of kit.parts) {
     const lug = (which: string) => `${part.name}.${which}`;
     switch (part.kind) {
-      case 'pot': {
+      case 'pot':
+      case 'push-pull': {
+        const { value, taper, midpoint, noLoad } = part.kind === 'pot' ? part : part.first;
         const x = rotations[part.name] ?? 1;
-        const [low, high] = track(part.value.value, part.taper.value, part.midpoint.value, x);
+        const [low, high] = track(value.value, taper.value, midpoint.value, x);
         // Of a no-load pot at its clockwise end the wiper touches nothing.
-        if (part.noLoad && x === 1) {
-          R(lug('1'), lug('3'), part.value.value);
+        if (noLoad && x === 1) {
+          R(lug('1'), lug('3'), value.value);
           break;
         }
         R(lug('1'), lug('2'), low);

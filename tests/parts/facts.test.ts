@@ -76,6 +76,8 @@ it('only what has no order of lugs to tell the sides by may be drawn left for ri
     'dual-pot': { value: '1k' },
     'stacked-pot': { a: { value: '1k' }, b: { value: '1k' } },
     blend: { value: '1k' },
+    'mini-toggle': { action: 'on-on' },
+    rotary: { throws: 5 },
     resistor: { value: '1k' },
     capacitor: { value: '1n' },
     switch: { lugs: { left: ['A', 'B'] }, positions: [[]] },

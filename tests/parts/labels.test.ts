@@ -29,6 +29,8 @@ const FIELDS: Partial<Record<Kind, object>> = {
   'dual-pot': { value: '250k', taper: 'linear' },
   'stacked-pot': { a: { value: '500k' }, b: { value: '250k', taper: 'reverse-log', 'no-load': true } },
   blend: { value: '250k' },
+  'mini-toggle': { action: 'on-on' },
+  rotary: { throws: 5 },
   resistor: { value: '470k' },
   capacitor: { value: '22n' },
   switch: {

@@ -121,5 +121,7 @@ it('the sheet says once which switch each number of a card is of', async () => {
   const merged = cards.map(({ badge }) => /\d+(\/\d+)+/.exec(badge)?.[0]).find((one) => one !== undefined);
   expect(merged).toBeDefined();
   const last = merged?.split('/').at(-1) ?? '';
-  expect(words).toContain(`${merged}: the same in positions ${merged?.split('/').slice(0, -1).join(', ')} and ${last}.`);
+  expect(words).toContain(
+    `${merged}: the same in positions ${merged?.split('/').slice(0, -1).join(', ')} and ${last}.`,
+  );
 });

@@ -1,0 +1,29 @@
+/** Settings of several switches in as few words as they take: `1 or 2 of the first with 3 of the second`. */
+import type { Setting } from '../circuit/circuit.ts';
+import { nth } from '../common/must.ts';
+
+/** By switch its positions; every one of a switch is meant with every one of the others. */
+type Combination = readonly (readonly number[])[];
+
+/** Settings gathered into combinations: two that differ in one switch only become one, the last switch first. */
+export function combinationsOf(settings: readonly Pick<Setting, 'positions'>[]): readonly Combination[] {
+  let all: readonly Combination[] = settings.map(({ positions }) =>
+    Object.values(positions).map((position) => [position]),
+  );
+  for (let at = (all[0]?.length ?? 0) - 1; at >= 0; at--) all = gathered(all, at);
+  return all;
+}
+
+function gathered(all: readonly Combination[], at: number): readonly Combination[] {
+  const alike = new Map<string, Combination>();
+  for (const one of all) {
+    const key = JSON.stringify(one.map((positions, i) => (i === at ? [] : positions)));
+    const known = alike.get(key);
+    const own = nth(one, at);
+    alike.set(
+      key,
+      known ? known.map((positions, i) => (i === at ? [...positions, ...own] : positions)) : one,
+    );
+  }
+  return [...alike.values()];
+}
