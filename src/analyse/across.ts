@@ -10,7 +10,7 @@ import { controlsOf, elementsLike, type Part } from '../parts/index.ts';
 import { buildCircuit } from '../solve/build.ts';
 import { shapeOf } from './peak.ts';
 import { makeStateSolver } from './response.ts';
-import { isLost, ownGain, referenceCutoffs, trebleOf } from './treble.ts';
+import { capacitorsOn, isLost, ownGain, referenceCutoffs, trebleOf } from './treble.ts';
 
 export interface Lost {
   readonly state: State;
@@ -44,7 +44,9 @@ export function capacitorsAcross(circuit: Circuit): readonly Across[] {
   const blamed = lost.filter((one) => !still(bare, one));
   return capacitors.flatMap((capacitor): Across[] => {
     const only = without(capacitor);
-    const own = blamed.filter((one) => still(only, one));
+    const own = blamed.filter(
+      (one) => still(only, one) && capacitorsOn(circuit, one.state, one.pickup).includes(capacitor),
+    );
     return own.length === 0 ? [] : [{ capacitor, ...blame(circuit, only, own), lost: own }];
   });
 }

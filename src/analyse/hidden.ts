@@ -1,4 +1,4 @@
-/** Pots that at full keep a pickup down, as a blend does: figures are given at full, where it is hardly heard. */
+/** Pots that at full keep a pickup down: figures are given at full, where it is hardly heard. */
 import type { Circuit, State } from '../circuit/circuit.ts';
 import { controlsOf, isPickup } from '../parts/index.ts';
 import { makeNetlist, type PotRotations } from '../solve/netlist.ts';
@@ -21,7 +21,8 @@ const BROUGHT_OUT = 0.1;
 
 export function hiddenPickups(circuit: Circuit): readonly Hidden[] {
   const { kit, states } = circuit;
-  const pots = kit.parts.flatMap(controlsOf);
+  // A blend is shown in the middle and at either end.
+  const pots = kit.parts.flatMap(controlsOf).filter(({ id }) => circuit.fullAt?.get(id) !== 'middle');
   const pickups = kit.parts.filter(isPickup).map(({ name }) => name);
   const found = new Map<string, { pickup: string; pot: string; states: State[] }>();
   for (const state of states) {

@@ -7,7 +7,7 @@
 import { type Circuit, lugId, lugIdOf, type State } from '../circuit/circuit.ts';
 import { nth } from '../common/must.ts';
 import { type Control, controlsOf } from '../parts/index.ts';
-import { trackId } from '../solve/network.ts';
+import { elementName } from '../solve/network.ts';
 import { gains, PROBES } from './controls.ts';
 import { decibels } from './peak.ts';
 
@@ -96,7 +96,7 @@ const fallOf = (full: Rows, zero: Rows): number =>
 
 /** Whether some coil is heard through this pot's track and in no other way, as past it through a capacitor. */
 function carries(circuit: Circuit, { id, part, tracks }: Control, full: Rows): boolean {
-  const own = new Set(tracks.map((track) => trackId(part, track)));
+  const own = new Set(tracks.map((track) => elementName(part, track)));
   const cut = gains(circuit, { [id]: 0 }, (branch) =>
     branch.kind === 'resistor' && own.has(branch.of) ? { ...branch, ohms: NO_TRACK } : branch,
   );

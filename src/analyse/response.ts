@@ -68,15 +68,16 @@ export interface StateSolver {
   readonly windings: readonly Winding[];
 }
 
-/** The network of a state as played; `undefined` when nothing can sound. */
+/** The network of a state as played, with some branches as they are changed; `undefined` when nothing can sound. */
 export function makeStateSolver(
   circuit: Circuit,
   state: State,
   controls: PotRotations = {},
+  changed: (branch: Branch) => Branch = (branch) => branch,
 ): StateSolver | undefined {
   const netlist = makeNetlist(circuit, state, controls);
   if (!netlist.jack) return undefined;
-  const branches = withOutputLoad(netlist, circuit.kit.outputLoad);
+  const branches = withOutputLoad(netlist, circuit.kit.outputLoad).map(changed);
   const windings = branches.filter((branch) => soundsIn(state, branch));
   return windings.length === 0 ? undefined : { solver: new Solver(branches, netlist.jack), windings };
 }

@@ -3,7 +3,7 @@ import type { Circuit, State } from '../circuit/circuit.ts';
 import { controlsOf } from '../parts/index.ts';
 import { parallelResistanceOf } from '../solve/measure.ts';
 import { makeNetlist } from '../solve/netlist.ts';
-import { trackId, withoutPickups } from '../solve/network.ts';
+import { elementName, withoutPickups } from '../solve/network.ts';
 import { Solver } from '../solve/solver.ts';
 import { rolesOf } from './controls.ts';
 
@@ -24,7 +24,7 @@ export function toneControlsIn(circuit: Circuit, state: State): readonly string[
   const roles = rolesOf(circuit);
   return controls.flatMap((control) => {
     if (roles.get(control.id) !== 'tone') return [];
-    const own = new Set(control.tracks.map((track) => trackId(control.part, track)));
+    const own = new Set(control.tracks.map((track) => elementName(control.part, track)));
     const without = load(branches.filter(({ of }) => !own.has(of)));
     return without > whole * (1 + SHARE) ? [control.id] : [];
   });

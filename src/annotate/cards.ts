@@ -3,12 +3,11 @@
 import { type PickupLoads, type StateLoads, type Treble, trebleOf } from '../analyse/index.ts';
 import type { Circuit, State } from '../circuit/circuit.ts';
 import { plainHertz } from '../common/figures.ts';
-import { nth } from '../common/must.ts';
 import { andList } from '../common/quoting.ts';
 import { textWidth } from '../common/text.ts';
 import { formatFigure } from '../common/units.ts';
 import { labelOf } from '../describe/kit.ts';
-import { contactAt, contactsOf, isPickup, type Part } from '../parts/index.ts';
+import { contactAt, contactsOf, isPickup, type Part, partOfControl } from '../parts/index.ts';
 import { combinationsOf } from './combinations.ts';
 import { joiningText, type Labels, levelText } from './joining.ts';
 
@@ -24,6 +23,13 @@ export interface CardRow {
   readonly verdict: string;
   /** `5.0 dB down`, where it is quieter than the others. */
   readonly level?: string;
+}
+
+/** Whatever has positions, in the order of a badge's numbers: its label, and what those positions are called that have a name. */
+interface Positioned {
+  readonly label: string;
+  /** `1 pushed in`. */
+  readonly called: readonly string[];
 }
 
 /** A switch drawn small with its contacts. */
@@ -44,6 +50,8 @@ export interface Card {
   readonly joined?: string;
   readonly rows: readonly CardRow[];
   readonly switches: readonly CardSwitch[];
+  /** The same of every card; left out where a kit has no position to choose. */
+  readonly positioned?: readonly Positioned[];
   /** Meter reading at the jack, volume on 10; marked `assumed` where the pickup's resistance is a default. */
   readonly meter: string;
 }
@@ -62,17 +70,18 @@ export const cardsSay = (cards: readonly Card[], frequency: number): readonly st
 ];
 /** Which switch each number of a badge is of, and what else a position is called. */
 function badgeSays(cards: readonly Card[]): readonly string[] {
-  const parts = cards[0]?.switches.map(({ part }) => part) ?? [];
-  const [only, ...more] = parts;
+  const [first] = cards;
+  const positioned =
+    first?.positioned ??
+    first?.switches.map(({ part }): Positioned => ({ label: part.label, called: calledOf(part) })) ??
+    [];
+  const [only, ...more] = positioned;
   if (!only) return [];
   if (isTable(cards))
     return ['The first columns are positions of the switches, as on their faces; 1/2: the same in both.'];
-  const named = parts.map((part) => {
-    const called = contactsOf(part).flatMap(({ position, called }) =>
-      called === undefined ? [] : [`${position} ${called}`],
-    );
-    return called.length === 0 ? part.label : `${part.label} (${called.join(', ')})`;
-  });
+  const named = positioned.map(({ label, called }) =>
+    called.length === 0 ? label : `${label} (${called.join(', ')})`,
+  );
   const either = cards.map(({ badge }) => /\d+(?:\/\d+)+/.exec(badge)?.[0]).find((one) => one !== undefined);
   return [
     more.length === 0
@@ -81,6 +90,22 @@ function badgeSays(cards: readonly Card[]): readonly string[] {
     ...(either === undefined ? [] : [`${either}: the same in positions ${andList(either.split('/'))}.`]),
   ];
 }
+
+const calledOf = (part: Part): readonly string[] =>
+  contactsOf(part).flatMap(({ position, called }) => (called === undefined ? [] : [`${position} ${called}`]));
+
+/** Switches and blends, as the settings name them. */
+const positionedIn = ({ kit, states }: Circuit): readonly Positioned[] =>
+  Object.keys(states[0]?.positions ?? {}).map((name): Positioned => {
+    const called = new Map(
+      states.flatMap(({ positions, positionNames }) =>
+        positionNames[name] === undefined
+          ? []
+          : [[positions[name], `${positions[name]} ${positionNames[name]}`] as const],
+      ),
+    );
+    return { label: labelOf(kit, partOfControl(name)), called: [...called.values()] };
+  });
 
 const LEVEL_SAYS = [
   'dB down: level at 1 kHz, equal voltage in each coil, relative to the loudest pickup in this position;',
@@ -124,8 +149,24 @@ export function cardsOf(
           : `${formatFigure(reading, 'ohm')}${isAssumed(circuit, state) ? ', assumed' : ''}`,
     };
   });
-  const cards = merged(circuit, all);
+  const positioned = positionedIn(circuit);
+  const cards = merged(circuit, all).map((card) => ({
+    ...withBlends(circuit, card),
+    ...(positioned.length === 0 ? {} : { positioned }),
+  }));
   return isTable(cards) ? bySounding(cards) : cards;
+}
+
+/** Where the blends stand on a card, before how its pickups are joined; not where the card is of several of their positions. */
+function withBlends({ kit, states }: Circuit, card: Card): Card {
+  const own = card.states.flatMap((index) => states[index] ?? []);
+  const blends = Object.keys(own[0]?.turned ?? {}).flatMap((id) => {
+    const names = new Set(own.map(({ positionNames }) => positionNames[id]));
+    const [name] = names;
+    return names.size === 1 ? [`${labelOf(kit, partOfControl(id))} ${name}`] : [];
+  });
+  const joined = [...blends, ...(card.joined === undefined ? [] : [card.joined])].join(', ');
+  return joined === '' ? card : { ...card, joined };
 }
 
 /** Cards alike in title, figures and reading as one: a switch that changes something else, such as a treble bleed, repeats them. */
@@ -174,11 +215,13 @@ export const badgeOf = (states: readonly State[]): string =>
 
 /** The same in the words on the switches' faces. */
 const combinationsIn = ({ kit }: Circuit, states: readonly State[]): Card['combinations'] => {
-  const switches = kit.parts.filter(({ name }) => states[0]?.positions[name] !== undefined);
+  const names = Object.keys(states[0]?.positions ?? {});
+  const parts = names.map((name) => kit.parts.find((part) => part.name === name));
   return combinationsOf(states).map((combination) =>
-    combination.map((positions, i) =>
-      positions.map((n) => contactAt(nth(switches, i), n)?.mark ?? String(n)).join('/'),
-    ),
+    combination.map((positions, i) => {
+      const part = parts[i];
+      return positions.map((n) => (part && contactAt(part, n)?.mark) ?? String(n)).join('/');
+    }),
   );
 };
 

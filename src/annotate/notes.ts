@@ -5,6 +5,7 @@ import { type Problem, problem } from '../common/problem.ts';
 import { missingGlyphs } from '../common/text.ts';
 import type { Kit } from '../describe/kit.ts';
 import { acrossNotes, caseNotes, idleNotes, idlePartNotes, shuntNotes } from './circuit-notes.ts';
+import { controlNotes } from './control-notes.ts';
 import { loadNotes, toneNotes } from './load-notes.ts';
 import { valueNotes } from './value-notes.ts';
 import { soundWarnings } from './warnings.ts';
@@ -19,6 +20,7 @@ export function notesOf(circuit: Circuit, loads: readonly StateLoads[]): readonl
     ...caseNotes(circuit),
     ...idleNotes(circuit),
     ...shuntNotes(circuit),
+    ...controlNotes(circuit),
     ...idlePartNotes(circuit, loads),
     ...soundWarnings(circuit, loads),
     ...loadNotes(circuit, loads, lost),

@@ -134,6 +134,9 @@ export interface Control {
 export const controlIdOf = (part: Part, { shaft }: ElementOf<'track'>): string =>
   shaft === undefined ? part.name : `${part.name}.${shaft}`;
 
+/** The part that a control is of, or a switch's own name. */
+export const partOfControl = (id: string): string => id.split('.')[0] ?? id;
+
 /** The controls of a part, in the order of its tracks; none for one that has nothing to turn. */
 export const controlsOf = remembered((part: Part): readonly Control[] => {
   const found = new Map<string, ElementOf<'track'>[]>();

@@ -31,7 +31,11 @@ export interface Netlist {
 /** The network of one state. */
 export function makeNetlist(circuit: Graph, state: Setting, controls: PotRotations = {}): Netlist {
   const placed = circuit.kit.parts.flatMap((part) =>
-    elementsOf(part).map((element) => ({ part, element, ...standing(circuit, part, element, controls) })),
+    elementsOf(part).map((element) => ({
+      part,
+      element,
+      ...standing(circuit, state, part, element, controls),
+    })),
   );
   const joined = new DisjointSet();
   for (const joint of circuit.joints)
@@ -69,12 +73,13 @@ interface Placed {
 
 function standing(
   circuit: Graph,
+  state: Setting,
   part: Part,
   element: CircuitElement,
   controls: PotRotations,
 ): Pick<Placed, 'share' | 'off'> {
   if (element.kind !== 'track') return { share: 0, off: false };
-  const rotation = placeOf(circuit, part, element, controls);
+  const rotation = placeOf(circuit, state, part, element, controls);
   return {
     share: trackShare(element.taper.value, element.midpoint.value, rotation),
     off: element.noLoad === true && rotation >= 1,

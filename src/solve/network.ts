@@ -68,8 +68,8 @@ export const withoutPickups = (
   gone: (pickup: string) => boolean,
 ): readonly Branch[] => branches.filter((branch) => branch.pickup === undefined || !gone(branch.pickup));
 
-/** The name that a track's branches have. */
-export const trackId = (part: string, { id }: { readonly id: string }): string => `${part}.${id}`;
+/** The name that the branches of a part's element have. */
+export const elementName = (part: string, { id }: { readonly id: string }): string => `${part}.${id}`;
 
 /** The part that a branch is of; a name no part has for what is behind the jack. */
 export const partOf = ({ of }: Pick<Branch, 'of'>): string => of.split('.')[0] ?? of;
