@@ -3,7 +3,7 @@ import { nth } from '../common/must.ts';
 import type { End, Joint, Kit } from '../describe/kit.ts';
 import type { Control } from '../parts/index.ts';
 
-export interface ExchangedLugs {
+interface ExchangedLugs {
   readonly kit: Kit;
   /** Names of the two lugs: the anticlockwise end of the track, the clockwise one; of all tracks one after the other. */
   readonly ends: readonly string[];

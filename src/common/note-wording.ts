@@ -28,7 +28,6 @@ export interface NoteDetails {
     cutoff: string;
     reference: string;
     control?: string;
-    exchange?: LugExchange;
   };
   'capacitor-across-always': NoteDetails['capacitor-across'];
   'never-selected': { part: string };
@@ -89,14 +88,6 @@ function exchangeText(part: string, { used, ends }: LugExchange): string {
   return `At ${quote(part)} ${moves.join(', and ')}`;
 }
 
-/** `: lug 1 in place of 3`, where exchanging them is known to help. */
-const lugMove = (exchange: LugExchange | undefined): string => {
-  if (exchange === undefined) return '';
-  const [lug, other] = exchange.used;
-  if (other !== undefined) return `: exchange lugs ${lug} and ${other}`;
-  return `: lug ${exchange.ends.find((end) => end !== lug)} in place of ${lug}`;
-};
-
 const ROLE_WORDS: Readonly<Record<string, string>> = {
   volume: 'a volume control',
   tone: 'a tone control',
@@ -110,7 +101,7 @@ const acrossWords = (d: NoteDetails['capacitor-across']): readonly [string, stri
     ? d.whole
       ? 'Connect it to ground through lugs 1 and 2 of a tone pot, or disconnect it from the signal.'
       : `If this treble cut is intended, ignore this warning; otherwise connect ${quote(d.capacitor)} through lugs 1 and 2 of a tone pot, or remove it.`
-    : `Check the lugs of ${quote(d.control)}${lugMove(d.exchange)}. A tone control is wired between its lugs 1 and 2: on 10 its whole track is then in series with the capacitor.`,
+    : `Check the lugs of ${quote(d.control)}. A tone control is wired between its lugs 1 and 2: on 10 its whole track is then in series with the capacitor.`,
 ];
 
 export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDetails[C]) => Message } = {

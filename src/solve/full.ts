@@ -11,8 +11,8 @@ import { withOutputLoad } from './output.ts';
 import { rests } from './rest.ts';
 import { LEVEL_FREQUENCY, magnitudeOf, transfersOf } from './sounding.ts';
 
-/** Hertz: one so low that no capacitor of a tone control tells there, the one where levels are compared, and those of brightness. */
-const LOW = 30;
+/** Hertz: one so low that it is nearly direct current, which no capacitor of a tone control takes any of, the one where levels are compared, and those of brightness. */
+const LOW = 0.1;
 const BRIGHT = [3000, 5000];
 const PROBES = [LOW, LEVEL_FREQUENCY, ...BRIGHT];
 /** A change that decides between the ends: half a decibel of loudness, a tenth of brightness. Common practice, no source. */

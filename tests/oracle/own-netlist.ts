@@ -2,8 +2,7 @@
  * A second way from a kit to a network, written apart from the program's: by kind of part instead of by element, with
  * a merging of its own. A mistake in `analyse/netlist.ts` would have to be made twice to go unseen.
  */
-import type { State } from '../../src/circuit/circuit.ts';
-import type { Kit } from '../../src/describe/kit.ts';
+import type { Circuit, FullAt, State } from '../../src/circuit/circuit.ts';
 
 export type Line =
   | {
@@ -37,7 +36,26 @@ function track(ohms: number, taper: string, midpoint: number, x: number): readon
   return x === 1 ? [ohms, 0] : [low * ohms, (1 - low) * ohms];
 }
 
-export function ownNetlist(kit: Kit, state: State, rotations: Readonly<Record<string, number>>): OwnNetlist {
+/** Rotations for control settings: from the end that is not full to the one that is, and of a blend as the state has it. */
+function rotationsFor(
+  { fullAt }: Circuit,
+  { turned = {} }: State,
+  settings: Readonly<Record<string, number>>,
+): Readonly<Record<string, number>> {
+  const at = (id: string, full: FullAt): number => {
+    const setting = settings[id] ?? turned[id] ?? (full === 'middle' ? 0.5 : 1);
+    return full === 'anticlockwise' ? 1 - setting : setting;
+  };
+  return Object.fromEntries([...(fullAt ?? [])].map(([id, full]) => [id, at(id, full)]));
+}
+
+export function ownNetlist(
+  circuit: Circuit,
+  state: State,
+  settings: Readonly<Record<string, number>>,
+): OwnNetlist {
+  const { kit } = circuit;
+  const rotations = rotationsFor(circuit, state, settings);
   const name = new Map<string, string>();
   const node = (lug: string) => name.get(lug) ?? lug;
   const merge = (a: string, b: string) => {
