@@ -1,20 +1,23 @@
 /** The companion pass: one load card a state, as text and shares, measured before anything is placed. */
 
 import { type PickupLoads, type StateLoads, type Treble, trebleOf } from '../analyse/index.ts';
-import type { Circuit, State } from '../circuit/circuit.ts';
+import { type Circuit, type State, voiceName } from '../circuit/circuit.ts';
 import { plainHertz } from '../common/figures.ts';
 import { andList } from '../common/quoting.ts';
 import { textWidth } from '../common/text.ts';
 import { formatFigure } from '../common/units.ts';
 import { labelOf } from '../describe/kit.ts';
-import { contactAt, contactsOf, isPickup, type Part, partOfControl } from '../parts/index.ts';
+import { contactAt, contactsOf, isPickup, lugsOf, type Part } from '../parts/index.ts';
 import { combinationsOf } from './combinations.ts';
-import { joiningText, type Labels, levelText } from './joining.ts';
+import { HUM_CANCELLING, humText, joiningText, type Labels, levelText } from './joining.ts';
+import { blendText, calledOf, type Positioned, positionedIn } from './positioned.ts';
 
 /** One pickup's figures on a card. */
 export interface CardRow {
   readonly pickup: string;
   readonly label: string;
+  /** One coil of the pickup alone. */
+  readonly split?: true;
   readonly dcLoad: string;
   readonly signalLoad: string;
   /** Signal load as a multiple of the reference; 1 is the harness the pickup was made for. */
@@ -23,13 +26,6 @@ export interface CardRow {
   readonly verdict: string;
   /** `5.0 dB down`, where it is quieter than the others. */
   readonly level?: string;
-}
-
-/** Whatever has positions, in the order of a badge's numbers: its label, and what those positions are called that have a name. */
-interface Positioned {
-  readonly label: string;
-  /** `1 pushed in`. */
-  readonly called: readonly string[];
 }
 
 /** A switch drawn small with its contacts. */
@@ -46,7 +42,7 @@ export interface Card {
   /** The same by switch, as their faces say it: `1/2` and `in`; one after another where several combinations are meant. */
   readonly combinations: readonly (readonly string[])[];
   readonly title: string;
-  /** `in parallel, out of phase`, where several sound. */
+  /** `in parallel, out of phase`, where several sound; `hum-cancelling`. */
   readonly joined?: string;
   readonly rows: readonly CardRow[];
   readonly switches: readonly CardSwitch[];
@@ -67,6 +63,8 @@ export const cardsSay = (cards: readonly Card[], frequency: number): readonly st
     ? LEVEL_SAYS
     : []),
   ...(joinedSays(cards, 'in series') ? [SERIES_SAYS] : []),
+  ...(cards.some(({ rows }) => rows.some(({ split }) => split)) ? [SPLIT_SAYS] : []),
+  ...(joinedSays(cards, HUM_CANCELLING) ? [HUM_SAYS] : []),
 ];
 /** Which switch each number of a badge is of, and what else a position is called. */
 function badgeSays(cards: readonly Card[]): readonly string[] {
@@ -91,27 +89,13 @@ function badgeSays(cards: readonly Card[]): readonly string[] {
   ];
 }
 
-const calledOf = (part: Part): readonly string[] =>
-  contactsOf(part).flatMap(({ position, called }) => (called === undefined ? [] : [`${position} ${called}`]));
-
-/** Switches and blends, as the settings name them. */
-const positionedIn = ({ kit, states }: Circuit): readonly Positioned[] =>
-  Object.keys(states[0]?.positions ?? {}).map((name): Positioned => {
-    const called = new Map(
-      states.flatMap(({ positions, positionNames }) =>
-        positionNames[name] === undefined
-          ? []
-          : [[positions[name], `${positions[name]} ${positionNames[name]}`] as const],
-      ),
-    );
-    return { label: labelOf(kit, partOfControl(name)), called: [...called.values()] };
-  });
-
 const LEVEL_SAYS = [
   'dB down: level at 1 kHz, equal voltage in each coil, relative to the loudest pickup in this position;',
   'for a single pickup, or all together, relative to the reference harness.',
 ];
 const SERIES_SAYS = 'In series: each pickup’s load includes the windings of the others in its chain.';
+const SPLIT_SAYS = 'One coil alone: tick and level are those of the whole pickup in its reference harness.';
+const HUM_SAYS = 'Hum-cancelling: the hum of all coils together is less than a quarter of one coil’s.';
 const joinedSays = (cards: readonly Card[], words: string): boolean =>
   cards.some(({ joined }) => joined?.includes(words) === true);
 
@@ -124,20 +108,25 @@ export function cardsOf(
   /** Tip to sleeve by state, ohms. */
   jack: readonly number[],
 ): readonly Card[] {
-  const label = labelsOf(circuit);
   const treble = trebleOf(circuit);
   const all = circuit.states.map((state, index): Card => {
     const reading = jack[index];
     const own = loads[index];
-    const joined = own && joiningText(own, label);
+    const label: Labels = (name) => voiceName(state, name, labelOf(circuit.kit, name));
+    const said = own ? [joiningText(own, label), humText(own)].filter((one) => one !== undefined) : [];
     return {
       states: [index],
       badge: badgeOf([state]),
       combinations: combinationsIn(circuit, [state]),
       title: soundingText(circuit, state),
-      ...(joined === undefined ? {} : { joined }),
+      ...(said.length === 0 ? {} : { joined: said.join(', ') }),
       rows: (own?.pickups ?? []).map((entry) =>
-        row(entry, label(entry.pickup), treble[index]?.get(entry.pickup)),
+        row(
+          entry,
+          label(entry.pickup),
+          state.coils?.[entry.pickup] !== undefined,
+          treble[index]?.get(entry.pickup),
+        ),
       ),
       switches: circuit.kit.parts.flatMap((part): CardSwitch[] => {
         const contact = contactAt(part, state.positions[part.name]);
@@ -151,22 +140,17 @@ export function cardsOf(
   });
   const positioned = positionedIn(circuit);
   const cards = merged(circuit, all).map((card) => ({
-    ...withBlends(circuit, card),
+    ...card,
+    ...joinedWith(blendText(circuit, card.states), card.joined),
     ...(positioned.length === 0 ? {} : { positioned }),
   }));
   return isTable(cards) ? bySounding(cards) : cards;
 }
 
-/** Where the blends stand on a card, before how its pickups are joined; not where the card is of several of their positions. */
-function withBlends({ kit, states }: Circuit, card: Card): Card {
-  const own = card.states.flatMap((index) => states[index] ?? []);
-  const blends = Object.keys(own[0]?.turned ?? {}).flatMap((id) => {
-    const names = new Set(own.map(({ positionNames }) => positionNames[id]));
-    const [name] = names;
-    return names.size === 1 ? [`${labelOf(kit, partOfControl(id))} ${name}`] : [];
-  });
-  const joined = [...blends, ...(card.joined === undefined ? [] : [card.joined])].join(', ');
-  return joined === '' ? card : { ...card, joined };
+/** How the pickups of a card are joined, after where its blends stand. */
+function joinedWith(blends: string, joined: string | undefined): Pick<Card, 'joined'> {
+  const words = [blends, joined ?? ''].filter((text) => text !== '').join(', ');
+  return words === '' ? {} : { joined: words };
 }
 
 /** Cards alike in title, figures and reading as one: a switch that changes something else, such as a treble bleed, repeats them. */
@@ -225,22 +209,17 @@ const combinationsIn = ({ kit }: Circuit, states: readonly State[]): Card['combi
   );
 };
 
-/** What the drawing calls each part. */
-const labelsOf =
-  ({ kit }: Circuit): Labels =>
-  (name) =>
-    labelOf(kit, name);
-
 /** Labels of the pickups that sound: `Middle + Bridge`; `No output` where it is silent on purpose. */
 export const soundingText = (circuit: Circuit, state: State): string =>
-  state.sounding.map(labelsOf(circuit)).join(' + ') || 'No output';
+  state.sounding.map((name) => voiceName(state, name, labelOf(circuit.kit, name))).join(' + ') || 'No output';
 
-function row(loads: PickupLoads, label: string, treble: Treble | undefined): CardRow {
+function row(loads: PickupLoads, label: string, split: boolean, treble: Treble | undefined): CardRow {
   const ratio = loads.signalLoad / loads.reference.signalLoad;
   const level = levelText(loads);
   return {
     pickup: loads.pickup,
     label,
+    ...(split ? { split: true as const } : {}),
     dcLoad: formatFigure(loads.dcLoad, 'ohm'),
     signalLoad: formatFigure(loads.signalLoad, 'ohm'),
     ratio,
@@ -283,7 +262,14 @@ export const cardWidth = (cards: readonly Card[]): number =>
   );
 
 const headWidth = (text: number, { badge, switches }: Card): number =>
-  text + badgeWidth(badge) + 14 + 20 + 46 * switches.length;
+  text + badgeWidth(badge) + 14 + 20 + switches.reduce((sum, one) => sum + switchWidth(one) + SWITCH_GAP, 0);
+
+/** From one pole of a small switch to the next, and the room beside a small switch. */
+export const POLE_PITCH = 20;
+export const SWITCH_GAP = 12;
+/** Width of a switch drawn small: as of two poles, or of as many more as it has. */
+export const switchWidth = ({ part }: CardSwitch): number =>
+  POLE_PITCH * Math.max(2, new Set(lugsOf(part).flatMap((lug) => lug.pole ?? [])).size) - 6;
 
 /** Width of a badge: round for one figure, longer for the positions of several switches. */
 export const badgeWidth = (badge: string): number =>

@@ -1,7 +1,7 @@
 /** The component graph: lugs, joints, nets and settings, and the solved states. Plain data, made once. */
 import { must, nth } from '../common/must.ts';
 import type { End, Joint, Kit } from '../describe/kit.ts';
-import { elementsOf, type Part, terminalsOf } from '../parts/index.ts';
+import { elementsLike, elementsOf, type Part, terminalsOf } from '../parts/index.ts';
 import type { LugRole, LugSpec } from '../parts/kind.ts';
 
 /** `part.lug`, unique in the kit. */
@@ -39,12 +39,34 @@ export interface Setting {
   readonly turned?: Readonly<Record<string, number>>;
 }
 
+/** A coil of a pickup by its element, and in words. */
+export interface SoundingCoil {
+  readonly id: string;
+  readonly called: string;
+}
+
 /** A setting with what it does, as solved. */
 export interface State extends Setting {
   /** Pickups that are heard at the jack, controls at full, in the order written. */
   readonly sounding: readonly string[];
+  /** Of those that are heard with some of their coils only, as a split humbucker is: these coils, by pickup. */
+  readonly coils?: Readonly<Record<string, readonly SoundingCoil[]>>;
   /** Tip and sleeve are one node, controls at full: nothing can be heard. */
   readonly shorted: boolean;
+}
+
+/** The coils of a pickup that are heard in a state. */
+export function soundingCoils({ sounding, coils }: Pick<State, 'sounding' | 'coils'>, pickup: Part) {
+  const all = elementsLike(pickup, 'coil');
+  if (!sounding.includes(pickup.name)) return [];
+  const some = coils?.[pickup.name];
+  return some ? all.filter(({ id }) => some.some((one) => one.id === id)) : all;
+}
+
+/** A sounding pickup in words, with its coil where it is split: `Bridge coil A`. */
+export function voiceName({ coils }: Pick<State, 'coils'>, pickup: string, label = pickup): string {
+  const some = coils?.[pickup];
+  return some ? `${label} ${some.map(({ called }) => called).join(' + ')}` : label;
 }
 
 /** What the description alone says. */

@@ -16,12 +16,13 @@ const LUGS = [
 ] as const satisfies readonly LugSpec[];
 const [LEFT, RIGHT] = LUGS;
 
-/** At rest first: it is what a drawing shows where no position is asked for. */
+/** At rest first: it is what a drawing shows where no position is asked for. Pressed, it is there to silence the output. */
 const contactsOf = ({ contact }: KillButton): readonly Contact[] =>
   (['released', 'pressed'] as const).map((called, i) => ({
     position: i + 1,
     called,
     mark: called,
+    ...(called === 'pressed' ? { silent: true as const } : {}),
     joins: (contact === 'normally-closed') === (called === 'released') ? [[LEFT.name, RIGHT.name]] : [],
   }));
 

@@ -2,6 +2,7 @@
 export { blend } from './blend.ts';
 export { capacitor } from './capacitor.ts';
 export { dualPot } from './dual-pot.ts';
+export { fourLeadHumbucker } from './four-lead-humbucker.ts';
 export { groundPoint } from './ground-point.ts';
 export { humbucker } from './humbucker.ts';
 export { jack } from './jack.ts';

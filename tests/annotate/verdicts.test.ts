@@ -114,7 +114,7 @@ describe('a card', () => {
   const [first, second] = cardsOf(brighter, solveLoads(brighter), readJack(brighter));
   it('has the state’s badge, what sounds, its switch drawn in that position, and the reading', () => {
     expect([first?.badge, first?.title, second?.title]).toEqual(['1', 'Bridge', 'Middle + Bridge']);
-    expect([first?.joined, second?.joined]).toEqual([undefined, 'in parallel']);
+    expect([first?.joined, second?.joined]).toEqual(['hum-cancelling', 'in parallel']);
     expect(first?.switches.map(({ part }) => part.name)).toEqual(['selector']);
     expect(first?.switches[0]?.closed).not.toEqual(second?.switches[0]?.closed);
     // Volume of 500 kΩ beside the winding of 8.4 kΩ.

@@ -89,6 +89,7 @@ test('the samples show nearly every error of a description there is', () => {
     'no-load-other-end',
     'role-contradicts',
     'role-unknown',
+    'coils-out-of-phase',
   ];
   expect(Object.keys(wording).filter((code) => !shown.has(code) && !elsewhere.includes(code))).toEqual([]);
 });
