@@ -7,7 +7,7 @@ import { andList } from '../common/quoting.ts';
 import { textWidth } from '../common/text.ts';
 import { formatFigure } from '../common/units.ts';
 import { labelOf } from '../describe/kit.ts';
-import { contactAt, contactsOf, isPickup, lugsOf, type Part } from '../parts/index.ts';
+import { contactAt, isPickup, lugsOf, type Part } from '../parts/index.ts';
 import { combinationsOf } from './combinations.ts';
 import { HUM_CANCELLING, humText, joiningText, type Labels, levelText } from './joining.ts';
 import { blendText, calledOf, type Positioned, positionedIn } from './positioned.ts';
