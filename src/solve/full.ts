@@ -92,22 +92,35 @@ function isBlend({ low, high }: Ends): boolean {
 export const blends = (graph: Graph, control: Control): boolean =>
   graph.kit.parts.filter(isPickup).length > 1 && endsOf(graph, control, {}, [LEVEL_FREQUENCY]).some(isBlend);
 
+/** So plain a difference that no other setting is asked: 6 dB of loudness; or none of it, and 1 dB of brightness. */
+const PLAINLY_LOUDER = 2;
+const AS_LOUD = 1.001;
+const PLAINLY_BRIGHTER = 10 ** (1 / 20);
+
 /** Which end is louder, or else brighter, by the circuit alone; absent where turning the control changes neither. */
 export function solvedEnd(graph: Graph, control: Control): FullAt | undefined {
   const { fullAt: _, ...raw } = graph;
   const midway = Object.fromEntries(controlsIn(graph).map(({ id }) => [id, 0.5]));
-  const decided = (probes: readonly number[], factor: number): FullAt | undefined => {
-    const ends = endsOf(raw, control, midway, probes);
-    const sum = (which: (one: Ends) => Levels): number =>
-      ends.reduce(
-        (all, one) => [...which(one).values()].reduce((some, row) => row.reduce((a, b) => a + b, some), all),
-        0,
-      );
-    const [low, high] = [sum((one) => one.low), sum((one) => one.high)];
-    if (Math.max(low, high) <= factor * Math.min(low, high)) return undefined;
-    return high > low ? 'clockwise' : 'anticlockwise';
-  };
-  return decided([LOW], LOUDER) ?? decided(BRIGHT, BRIGHTER);
+  const sum = (levels: Levels, from: number, to?: number): number =>
+    [...levels.values()].reduce((all, row) => row.slice(from, to).reduce((a, b) => a + b, all), 0);
+  const end = (low: number, high: number): FullAt => (high > low ? 'clockwise' : 'anticlockwise');
+  const apart = (low: number, high: number, factor: number): boolean =>
+    Math.max(low, high) > factor * Math.min(low, high);
+  const all = { low: 0, high: 0, dull: 0, bright: 0 };
+  for (const setting of graph.settings) {
+    const [ends] = endsOf({ ...raw, settings: [setting] }, control, midway, [LOW, ...BRIGHT]);
+    if (!ends) continue;
+    const [low, high] = [sum(ends.low, 0, 1), sum(ends.high, 0, 1)];
+    const [dull, bright] = [sum(ends.low, 1), sum(ends.high, 1)];
+    if (apart(low, high, PLAINLY_LOUDER)) return end(low, high);
+    if (!apart(low, high, AS_LOUD) && apart(dull, bright, PLAINLY_BRIGHTER)) return end(dull, bright);
+    all.low += low;
+    all.high += high;
+    all.dull += dull;
+    all.bright += bright;
+  }
+  if (apart(all.low, all.high, LOUDER)) return end(all.low, all.high);
+  return apart(all.dull, all.bright, BRIGHTER) ? end(all.dull, all.bright) : undefined;
 }
 
 /** More settings than these are not made by the ends of blends. */
