@@ -5,7 +5,7 @@
  * are each 10 % off, on different sides, leave −15 dB, so that a stricter limit would deny it to matched pairs.
  */
 import { type Graph, type State, soundingCoils } from '../circuit/circuit.ts';
-import { isPickup, type Pickup } from '../parts/index.ts';
+import { elementsLike, isPickup, type Pickup } from '../parts/index.ts';
 import { makeNetlist } from '../solve/netlist.ts';
 import type { Winding } from '../solve/network.ts';
 import { withOutputLoad } from '../solve/output.ts';
@@ -27,6 +27,11 @@ export function isHumCancelling(graph: Graph, state: State): boolean | undefined
   const pickups = graph.kit.parts.filter(isPickup).filter((part) => soundingCoils(state, part).length > 0);
   const { branches, jack } = makeNetlist(graph, state);
   if (pickups.length === 0 || !jack || jack.from === jack.to) return undefined;
+  // Most states need no solving: no coil that hums, or a single one with nothing against it.
+  const humming = pickups
+    .flatMap((part) => elementsLike(part, 'coil'))
+    .filter(({ hum = 1 }) => hum !== 0).length;
+  if (humming < 2) return humming === 0;
   const solver = new Solver(withOutputLoad({ branches, jack }, graph.kit.outputLoad), jack);
   const windings = branches.filter((branch): branch is Winding => branch.kind === 'winding');
   const solved = FREQUENCIES.map((frequency) =>

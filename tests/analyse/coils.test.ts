@@ -126,6 +126,7 @@ describe('hum', () => {
     // At mains frequency hardly any reactance: 4.7 kΩ takes half of the second coil's hum.
     ['split through a resistor', false],
     ['two in series', true],
+    ['wound alike, in series', false],
     // The split one hums, and there is nothing against it.
     ['two in parallel, one split', false],
   ] as const)('%s: %s', (name, expected) => {

@@ -132,7 +132,9 @@ export function ownNetlist(
         break;
       case 'four-lead-humbucker': {
         // The halves of a whole that has L = La + Lb + 2M, the finishes joined: from a-start on to b-start.
-        const [k, pickup] = [part.coupling.value, part.name];
+        // The field of one coil comes back through the other, so that coils wound alike oppose each other.
+        const k = part.windsOpposite ? part.coupling.value : -part.coupling.value;
+        const pickup = part.name;
         const henries = part.inductance.value / (2 + 2 * k);
         for (const [coil, a, b] of [
           ['a', lug('a-start'), lug('a-finish')],

@@ -27,6 +27,14 @@ export const ways: Readonly<Record<string, Compact>> = {
     'bridge.a-finish > bridge.b-finish',
     'bridge.a-start > volume.case',
   ]),
+  'wound alike, in series': way(series, {
+    bridge: {
+      kind: 'four-lead-humbucker',
+      coupling: 0.3,
+      wind: { a: 'clockwise', b: 'clockwise' },
+      polarity: { a: 'north', b: 'north' },
+    },
+  }),
   parallel: way([
     'bridge.a-start > volume.3',
     'bridge.b-finish > volume.3',
