@@ -9,7 +9,7 @@ export const valueNotes = (kit: Kit): readonly Problem[] => [
   ...stockWarnings(kit),
   ...inductanceWarnings(kit),
   ...kit.parts.flatMap((part) =>
-    usualValuesOf(part).flatMap((usual) => unlikely(['parts', part.name, usual.field], usual)),
+    usualValuesOf(part).flatMap((usual) => unlikely(['parts', part.name, ...usual.field.split('.')], usual)),
   ),
 ];
 

@@ -46,9 +46,9 @@ export interface Details extends FileDetails, NoteDetails, IntendedDetails, Exte
   'pickup-no-ground': { part: string; lug: string };
   'ground-point-no-ground': { part: string; sleeve: string; on: readonly string[] };
   /** `where` is put behind a clause; `partly`: not in every position, so that it may be intended. */
-  'no-output': { where: string; pot?: string; partly?: true };
+  'no-output': { where: string; partly?: true };
   /** `joints`: that which connects the signal to ground, then others that meet it and would end the short as well. */
-  'output-shorted': { where: string; pot?: string; partly?: true; joints: readonly string[] };
+  'output-shorted': { where: string; partly?: true; joints: readonly string[] };
   'too-many': { what: string; count: string; most: number };
   'crowded-lug': { lug: string; count: number; most: number };
   'unknown-arrangement': { got: string; nearest?: string; allowed: readonly string[] };
@@ -72,8 +72,6 @@ const glyphWords = (glyph: string): string => {
   const number = `U+${(glyph.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`;
   return /[\p{C}\p{Z}\p{M}]/u.test(glyph) ? number : `${glyph} (${number})`;
 };
-const exchangeLugs = (pot: string): string =>
-  `Swap lugs 1 and 3 of ${quote(pot)}: on 10 its wiper is at lug 3, so ground belongs at lug 1.`;
 
 const error = (message: string, remedy: string): Message => ({ severity: 'error', message, remedy });
 export const wording: Wording = {
@@ -203,21 +201,16 @@ export const wording: Wording = {
   'no-output': (d) =>
     error(
       `no output${d.where}`,
-      d.pot === undefined
-        ? 'Follow the signal from the jack’s tip back to a pickup and add the missing joint.' +
-            intendedSilence(d)
-        : exchangeLugs(d.pot),
+      `Follow the signal from the jack’s tip back to a pickup and add the missing joint.${intendedSilence(d)}`,
     ),
   'output-shorted': (d) =>
     error(
       `the output is shorted: the tip is connected to ground${d.where}`,
-      d.pot !== undefined
-        ? exchangeLugs(d.pot)
-        : d.joints.length === 0
-          ? `Find the joint that connects the signal to ground and move it.${intendedSilence(d)}`
-          : d.joints.length === 1
-            ? `${quote(d.joints[0] ?? '')} connects the signal to ground: move one end to the correct lug.${intendedSilence(d)}`
-            : `One of these joints is wrong: ${d.joints.map(quote).join(', ')}. Move one end of the wrong joint to the correct lug.${intendedSilence(d)}`,
+      d.joints.length === 0
+        ? `Find the joint that connects the signal to ground and move it.${intendedSilence(d)}`
+        : d.joints.length === 1
+          ? `${quote(d.joints[0] ?? '')} connects the signal to ground: move one end to the correct lug.${intendedSilence(d)}`
+          : `One of these joints is wrong: ${d.joints.map(quote).join(', ')}. Move one end of the wrong joint to the correct lug.${intendedSilence(d)}`,
     ),
   'too-many': (d) => error(`the kit has ${d.count} ${d.what}`, `Use at most ${d.most} in one kit.`),
   'crowded-lug': (d) =>

@@ -85,6 +85,10 @@ test('the samples show nearly every error of a description there is', () => {
     'bad-arrangement',
     'not-silent',
     'not-out-of-phase',
+    'control-backwards',
+    'no-load-other-end',
+    'role-contradicts',
+    'role-unknown',
     'coils-out-of-phase',
   ];
   expect(Object.keys(wording).filter((code) => !shown.has(code) && !elsewhere.includes(code))).toEqual([]);
