@@ -77,7 +77,8 @@ export function toneNotes(circuit: Circuit, loads: readonly StateLoads[]): reado
     const load = formatQuantity(Math.min(...some.map((one) => one.load)), 'ohm');
     return problem(
       'two-tone-controls',
-      ['parts', must(tones[1], 'second tone control')],
+      // A stacked pot's shaft has a field of its own in its part.
+      ['parts', ...must(tones[1], 'second tone control').split('.')],
       { tones, where: whereText(circuit, states), load },
       'key',
     );

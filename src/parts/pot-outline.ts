@@ -26,9 +26,18 @@ type Spread = typeof NARROW | typeof WIDE;
 /** Between two gangs in one case, grid units: for a wire to each of the lugs that face each other. */
 const GAP = 2;
 
-/** A way onto the case along a grid line: straight in until just inside the edge. */
-function casePort({ centre, radius }: Size, node: Point, inward: Point, price = 0): Port {
-  const off = inward.x === 0 ? node.x - centre.x : node.y - centre.y;
+/**
+ * A way onto the case along a grid line: straight in until just inside the edge, which is round about a gang.
+ *
+ * @param straight whether the edge there is that between two gangs
+ */
+function casePort(
+  { centre, radius }: Size,
+  node: Point,
+  inward: Point,
+  { price = 0, straight = false }: { readonly price?: number; readonly straight?: boolean } = {},
+): Port {
+  const off = straight ? 0 : inward.x === 0 ? node.x - centre.x : node.y - centre.y;
   const reach = Math.sqrt(radius ** 2 - off ** 2) - CASE_INSET;
   const spot =
     inward.x === 0
@@ -47,16 +56,19 @@ function casePorts(sizes: readonly Size[], width: number): readonly Port[] {
   const [first, last] = [sizes[0], sizes.at(-1)];
   if (!first || !last) return [];
   const { middle, lugRow } = first;
+  const straight = (x: number): boolean => x > first.centre.x && x < last.centre.x;
   const across = (offs: readonly number[], port: (size: Size, x: number) => Port) =>
     sizes.flatMap((size) => offs.map((off) => port(size, g(size.left + middle + off))));
   return [
     // Above the middle of a gang of two its wiper may stand.
     ...across(sizes.length > 1 ? [-2, 2, -1, 1] : [0, -2, 2, -1, 1], (size, x) =>
-      casePort(size, { x, y: 0 }, DOWN),
+      casePort(size, { x, y: 0 }, DOWN, { straight: straight(x) }),
     ),
     ...[0, -1].map((y) => casePort(first, { x: 0, y: g(middle + y) }, TO_RIGHT)),
     ...[0, -1].map((y) => casePort(last, { x: g(width), y: g(middle + y) }, TO_LEFT)),
-    ...across([-1, 1], (size, x) => casePort(size, { x, y: g(lugRow) }, UP, BETWEEN_LUGS)),
+    ...across([-1, 1], (size, x) =>
+      casePort(size, { x, y: g(lugRow) }, UP, { price: BETWEEN_LUGS, straight: straight(x) }),
+    ),
   ];
 }
 

@@ -138,6 +138,11 @@ export const tables: Readonly<Record<string, readonly Row[]>> = {
     quiet(series('neck', 'bridge')),
   ),
   'h-1v1t-rotary-caps': rows('rotary', ...Array.from({ length: 6 }, () => quiet('bridge'))),
+  // On 10 the track is disconnected, which changes the load and not what sounds.
+  'ss-lever-3-1v1t-no-load-tone': THREE_WAY,
+  'bass-ss-stacked-2v2t': only(quiet(parallel('neck', 'bridge'))),
+  // In the centre both are at an end of their tracks and at full; at either end one of them is shorted through its wiper.
+  'bass-ss-blend-1v1t': rows('blend', quiet(parallel('neck', 'bridge')), 'bridge', 'neck'),
   // One coil gives half of the voltage: 6.0 dB less, not counting what the shorted coil takes from it. In the middle the two that are left are alike, and wound opposite ways.
   'hh-toggle-3-1v1t-split': [
     ...also('tone', 1, toggle(coils('neck', 'series'), coils('bridge', 'series'))),
@@ -220,6 +225,11 @@ export const turned: Readonly<Record<string, readonly Turned[]>> = {
     { at: {}, zero: ['neck-volume'], sounding: ['bridge'] },
     { at: {}, zero: ['bridge-volume'], sounding: ['neck'] },
     { at: {}, zero: ['neck-volume', 'bridge-volume'], sounding: [] },
+  ],
+  'bass-ss-stacked-2v2t': [
+    { at: {}, zero: ['neck-stack.a'], sounding: ['bridge'] },
+    { at: {}, zero: ['bridge-stack.a'], sounding: ['neck'] },
+    { at: {}, zero: ['neck-stack.b', 'bridge-stack.b'], sounding: ['neck', 'bridge'] },
   ],
   's-volume': [{ at: {}, zero: ['volume'], sounding: [] }],
   // A tone control on 0 takes the treble, not the sound.

@@ -24,7 +24,10 @@ export interface Mark {
   /** What one of its units is in the sheet's; places and sizes are in its own. */
   readonly scale: number;
 }
-export interface Rect extends Mark, Box {}
+export interface Rect extends Mark, Box {
+  /** Radius of its corners. */
+  readonly corner: number;
+}
 export interface Circle extends Mark, Point {
   readonly r: number;
 }
@@ -54,6 +57,8 @@ export interface Part extends Marks {
   /** Named places to solder to. */
   readonly tags: readonly { readonly name: string; readonly box: Box }[];
   readonly pot?: Circle;
+  /** The case of a pot with two gangs side by side. */
+  readonly longCase?: Rect;
   /** Ends of a two-legged part's legs, left and right. */
   readonly legs: readonly Point[];
 }
@@ -145,7 +150,14 @@ export function read(svg: string): Drawing {
         description ||= node.textContent ?? '';
         return;
       case 'rect':
-        rects.push({ ...mark, x, y, w: number(node, 'width'), h: number(node, 'height') });
+        rects.push({
+          ...mark,
+          x,
+          y,
+          w: number(node, 'width'),
+          h: number(node, 'height'),
+          corner: number(node, 'rx'),
+        });
         return;
       case 'circle':
         circles.push({
@@ -246,16 +258,24 @@ export const inBox = (box: Box, p: Point, slack = 0): boolean =>
   p.y >= box.y - slack &&
   p.y <= box.y + box.h + slack;
 
-/** A tag is a small box that holds one text of the part; a pot's case the largest circle; legs the ends of a level line. */
+/** Whether a point is inside a lying box with two round ends. */
+function inRoundEnds({ x, y, w, h }: Box, p: Point): boolean {
+  const nearest = Math.min(Math.max(p.x, x + h / 2), x + w - h / 2);
+  return Math.hypot(p.x - nearest, p.y - (y + h / 2)) <= h / 2;
+}
+
+/** A tag is a small box that holds one text of the part; a pot's case the largest circle, or a long box with two round ends; legs the ends of a level line. */
 function partOf(name: string, marks: Marks): Part {
   const tags = marks.rects.flatMap((box) => {
     const inside = marks.texts.filter((text) => inBox(box, { x: text.middle, y: text.y - 4 }));
     return box.w <= 90 && box.h <= 22 && inside.length === 1 ? [{ name: inside[0]?.words ?? '', box }] : [];
   });
   const pot = marks.circles.find(({ r }) => r > 40);
+  const longCase = marks.rects.find(({ h, corner }) => h > 80 && corner * 2 === h);
   const lead = marks.paths.find(({ d }) => /^M[-\d.]+ [-\d.]+L[-\d.]+ [-\d.]+$/.test(d));
-  const legs = tags.length === 0 && !pot ? [...(lead?.pieces[0] ?? [])].sort((a, b) => a.x - b.x) : [];
-  return { name, ...marks, tags, ...(pot ? { pot } : {}), legs };
+  const legs =
+    tags.length === 0 && !pot && !longCase ? [...(lead?.pieces[0] ?? [])].sort((a, b) => a.x - b.x) : [];
+  return { name, ...marks, tags, ...(pot ? { pot } : {}), ...(longCase ? { longCase } : {}), legs };
 }
 
 function wiresOf(all: Marks, id: string, parts: readonly Part[]): readonly Wire[] {
@@ -286,7 +306,10 @@ function lugAt(parts: readonly Part[], p: Point | undefined): string {
     ),
   ]);
   if (found.length > 1) return `several: ${found.join(', ')}`;
-  const cases = parts.filter(({ pot }) => pot && Math.hypot(pot.x - p.x, pot.y - p.y) <= pot.r);
+  const cases = parts.filter(
+    ({ pot, longCase }) =>
+      (pot && Math.hypot(pot.x - p.x, pot.y - p.y) <= pot.r) || (longCase && inRoundEnds(longCase, p)),
+  );
   return found[0] ?? (cases.length === 1 ? `${cases[0]?.name}.case` : 'nowhere');
 }
 
