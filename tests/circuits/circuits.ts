@@ -13,10 +13,22 @@ export const circuitNames: readonly string[] = readdirSync(FOLDER)
   .map((name) => name.slice(0, -5))
   .sort();
 
-/** A circuit that must be without an error, and its warnings in words. */
-export async function circuitOf(
-  name: string,
-): Promise<{ readonly kit: Kit; readonly warnings: readonly string[] }> {
+/** A circuit without an error, and its warnings in words. */
+interface Shipped {
+  readonly kit: Kit;
+  readonly warnings: readonly string[];
+}
+
+const read = new Map<string, Promise<Shipped>>();
+
+/** A circuit that must be without an error; read and checked once, as many tests ask for it. */
+export function circuitOf(name: string): Promise<Shipped> {
+  const found = read.get(name) ?? readCircuit(name);
+  read.set(name, found);
+  return found;
+}
+
+async function readCircuit(name: string): Promise<Shipped> {
   const { kit, diagnostics, source } = await loadKit(`${FOLDER}/${name}.yaml`);
   if (!kit) throw new Error(`${name}: ${diagnostics.map(({ message }) => message).join('; ')}`);
   const { circuit, loads } = analyse(kit);
