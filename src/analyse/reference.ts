@@ -26,7 +26,7 @@ export function referenceCircuit(pickup: Pickup, outputLoad: OutputLoad): Circui
   const joints = [
     [at(pickup, 'hot'), at(volume, 'clockwise')],
     [at(pickup, 'return'), at(output, 'sleeve')],
-    [at(volume, 'wiper'), at(output, 'tip')],
+    [at(volume, 'wiper'), at(output, 'output')],
     [at(volume, 'anticlockwise'), at(output, 'sleeve')],
     [at(tone, 'wiper'), at(volume, 'clockwise')],
     [at(tone, 'anticlockwise'), must(near, 'first leg')],

@@ -5,7 +5,7 @@
  * is the curve a plot samples for a state; two equal coils side by side give the level of one, end to end of two.
  */
 
-import type { Circuit, State } from '../circuit/circuit.ts';
+import { type Circuit, perOutput, type State } from '../circuit/circuit.ts';
 import { nth } from '../common/must.ts';
 import { isPickup, type Pickup } from '../parts/index.ts';
 import { makeNetlist, type PotRotations } from '../solve/netlist.ts';
@@ -49,6 +49,7 @@ export interface ShapeDifference {
 
 export interface StateResponse {
   readonly index: number;
+  /** As it is heard at one output: a jack that has several gives a response for each. */
   readonly state: State;
   readonly knobs: Knobs;
   /** One a sounding pickup, in the order written. */
@@ -123,10 +124,19 @@ function respond(
       ),
   );
   return circuit.states.flatMap((state, index) =>
-    steps.map((knobs, k) =>
-      inState(circuit, state, index, frequencies, knobs, roles, references[k] ?? new Map()),
+    heardViews(state).flatMap((view) =>
+      steps.map((knobs, k) =>
+        inState(circuit, view, index, frequencies, knobs, roles, references[k] ?? new Map()),
+      ),
     ),
   );
+}
+
+/** The outputs of a state at which something is heard; one of them where nothing is. */
+function heardViews(state: State): readonly State[] {
+  const [first = state, ...others] = perOutput(state);
+  const heard = [first, ...others].filter(({ sounding }) => sounding.length > 0);
+  return heard.length > 0 ? heard : [first];
 }
 
 function inState(

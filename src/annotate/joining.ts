@@ -1,6 +1,7 @@
 /** How the pickups of a state sound together, in words: `in series`, `in parallel, out of phase`. */
 
 import type { PickupLoads, StateLoads } from '../analyse/index.ts';
+import type { StateOutput } from '../circuit/circuit.ts';
 import { andList } from '../common/quoting.ts';
 
 /** What pickups are called. */
@@ -13,11 +14,12 @@ const DOWN = 1;
 export const levelText = ({ level }: Pick<PickupLoads, 'level'>): string | undefined =>
   level < -DOWN ? `${(-level).toFixed(1)} dB down` : undefined;
 
-/** Absent where fewer than two sound. */
+/** Absent where fewer than two sound; of a jack with several outputs, what is at which. */
 export function joiningText(
-  { pickups, output, silentTogether }: StateLoads,
+  { state, pickups, output, silentTogether }: StateLoads,
   label: Labels,
 ): string | undefined {
+  if (state.outputs) return outputsText(state.outputs, pickups, label);
   if (pickups.length < 2) return undefined;
   const all = levelText({ level: output });
   const words = [
@@ -26,6 +28,21 @@ export function joiningText(
     ...(all === undefined ? [] : [`together ${all}`]),
   ];
   return `${words.join(', ')}${silentTogether ? ': they cancel, no output' : ''}`;
+}
+
+/** `tip: Bridge; ring: Middle + Neck in parallel`. */
+function outputsText(
+  outputs: readonly StateOutput[],
+  pickups: readonly PickupLoads[],
+  label: Labels,
+): string | undefined {
+  const words = outputs.flatMap(({ name, sounding }) => {
+    const own = pickups.filter(({ pickup }) => sounding.includes(pickup));
+    const names = own.map(({ pickup }) => label(pickup)).join(' + ');
+    const how = own.length < 2 ? [] : [joined(own, label), ...phaseWords(own, label)];
+    return own.length === 0 ? [] : [`${name}: ${[names, how.join(', ')].join(' ').trim()}`];
+  });
+  return words.length === 0 ? undefined : words.join('; ');
 }
 
 function joined(loads: readonly PickupLoads[], label: Labels): string {

@@ -9,7 +9,7 @@ import {
   type PickupCurve,
   type StateResponse,
 } from '../analyse/index.ts';
-import type { Circuit } from '../circuit/circuit.ts';
+import { type Circuit, outputOf } from '../circuit/circuit.ts';
 import { formatDecibels, formatHertz, formatSigned } from '../common/figures.ts';
 import { nth } from '../common/must.ts';
 import { andList } from '../common/quoting.ts';
@@ -88,12 +88,13 @@ export function plotOf(circuit: Circuit, response: FrequencyResponse, knobs: Kno
   const seen: string[] = [];
   const states = response.states.map((solved): PlotState => {
     const tints = solved.state.sounding.map((pickup) => tintOfPickup(circuit, pickup));
+    const output = outputOf(solved.state);
     const variant = seen.filter((one) => one === tints.join()).length;
     seen.push(tints.join());
     const heard = solved.together && solved.together.shape.plateau > SILENT ? solved.together : undefined;
     return {
       badge: badgeOf([solved.state]) || '•',
-      name: soundingText(circuit, solved.state),
+      name: [soundingText(circuit, solved.state), ...(output === undefined ? [] : [`(${output})`])].join(' '),
       tints,
       variant,
       ...(heard ? { trace: traceOf(heard) } : {}),

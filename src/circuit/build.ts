@@ -43,7 +43,13 @@ function netsOf(specs: readonly Omit<Lug, 'net'>[], joined: DisjointSet): readon
     const has = (role: Lug['role']) => group.some((lug) => lug.role === role);
     const hots = group.filter((lug) => lug.role === 'hot');
     const only = hots.length === 1 ? hots[0]?.part : undefined;
-    const role = has('sleeve') ? 'ground' : has('tip') ? 'output' : only !== undefined ? 'pickup' : 'other';
+    const role = has('sleeve')
+      ? 'ground'
+      : has('output')
+        ? 'output'
+        : only !== undefined
+          ? 'pickup'
+          : 'other';
     return {
       index,
       lugs: group.map((lug) => lug.id),

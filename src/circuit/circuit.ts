@@ -32,15 +32,40 @@ export interface Setting {
   readonly positionNames: Readonly<Record<string, string>>;
   /** Lugs the closed contacts hold together. */
   readonly closedContacts: readonly (readonly LugId[])[];
+  /** Of a jack with several outputs the one that is looked at, by its number from 0; the first where it is absent. */
+  readonly output?: number;
+}
+
+/** One output of a jack that has several. */
+export interface StateOutput {
+  /** Its lug's name: `tip`, `ring`. */
+  readonly name: string;
+  /** Pickups that are heard at it, controls at full, in the order written. */
+  readonly sounding: readonly string[];
+  /** Those of them that are louder here than at any other output. */
+  readonly loudest: readonly string[];
 }
 
 /** A setting with what it does, as solved. */
 export interface State extends Setting {
-  /** Pickups that are heard at the jack, controls at full, in the order written. */
+  /** Pickups that are heard at the jack, at whichever output, controls at full, in the order written. */
   readonly sounding: readonly string[];
-  /** Tip and sleeve are one node, controls at full: nothing can be heard. */
+  /** Every output is one node with the sleeve, controls at full: nothing can be heard. */
   readonly shorted: boolean;
+  /** One a jack's output, in the order of its lugs; only where it has several. */
+  readonly outputs?: readonly StateOutput[];
 }
+
+/** A state as it is heard at each output by itself: the state as it is where there is only one. */
+export const perOutput = (state: State): readonly State[] =>
+  state.outputs?.map(({ sounding }, output) => ({ ...state, sounding, output })) ?? [state];
+
+/** Name of the output that is looked at, where the jack has several: `ring`. */
+export const outputOf = ({ outputs, output = 0 }: State): string | undefined => outputs?.[output]?.name;
+
+/** A state as it is heard at the output where a pickup is loudest. */
+export const atOutputOf = (state: State, pickup: string): State =>
+  perOutput(state)[state.outputs?.findIndex(({ loudest }) => loudest.includes(pickup)) ?? 0] ?? state;
 
 /** What the description alone says. */
 export interface Graph {
@@ -93,7 +118,7 @@ export const netAt = (graph: Pick<Graph, 'lugs' | 'nets'>, id: LugId): Net =>
 /** Lugs with these carry signal wherever the circuit is right. */
 export const SIGNAL_ROLES: ReadonlySet<LugRole> = new Set([
   'hot',
-  'tip',
+  'output',
   'common',
   'throw',
   'wiper',

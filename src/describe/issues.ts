@@ -208,7 +208,7 @@ function quantity(issue: z.core.$ZodIssueCustom, path: KeyPath, got: string): Pr
 
 /** Parts that the trade has and this program does not yet; common practice, no source. */
 const UNSUPPORTED =
-  /push-?push|blend|stacked|concentric|dual-?gang|no-?load|stereo|four-?lead|preamp|diode|transformer|inductor/;
+  /push-?push|blend|stacked|concentric|dual-?gang|no-?load|four-?lead|preamp|diode|transformer|inductor/;
 /** Switches that a kit can describe itself. */
 const SWITCHES = /toggle|rotary|slide|kill|button|4-?way|four-?way|lever-4|4-?pole|four-?pole|mini/;
 

@@ -9,4 +9,5 @@ export { pot } from './pot.ts';
 export { pushPull } from './push-pull.ts';
 export { resistor } from './resistor.ts';
 export { singleCoil } from './single-coil.ts';
+export { stereoJack } from './stereo-jack.ts';
 export { ownSwitch } from './switch.ts';

@@ -45,14 +45,17 @@ export function jackErrors(kit: Kit): readonly Problem[] {
       role === 'case' || role === 'point' ? [lugId(part.name, name)] : [],
     ),
   );
-  const [tip, sleeve] = [lugWith(jack, 'tip'), lugWith(jack, 'sleeve')];
+  const sleeve = lugWith(jack, 'sleeve');
   const on = (lug: LugId): readonly LugId[] => grounds.filter((ground) => nets.same(ground, lug));
   // With a pickup's return on the sleeve the jack is right, and a case is on the signal.
   const returns = kit.parts.flatMap((part) =>
     lugsOf(part).flatMap(({ name, role }) => (role === 'return' ? [lugId(part.name, name)] : [])),
   );
   const grounded = returns.some((lug) => nets.same(lug, sleeve));
-  return grounded || on(tip).length === 0 || on(sleeve).length > 0
+  const tip = lugsWith(jack, 'output')
+    .map((lug) => lugId(jack.name, lug))
+    .find((lug) => on(lug).length > 0);
+  return grounded || tip === undefined || on(sleeve).length > 0
     ? []
     : [problem('jack-swapped', ['parts', jack.name], { part: jack.name, on: on(tip), tip, sleeve }, 'key')];
 }
@@ -131,6 +134,17 @@ export function stateErrors(kit: Kit, states: readonly State[], explained: boole
     ...silentErrors(kit, 'output-shorted', shorted, states),
     ...silentErrors(kit, 'no-output', silent, states),
   ];
+}
+
+/** Outputs of a jack with several at which nothing is heard in any state, where something is heard at another. */
+export function outputErrors(kit: Kit, states: readonly State[]): readonly Problem[] {
+  const jack = kit.parts.find((part) => is(part, 'jack'));
+  if (!jack || states.every(({ sounding }) => sounding.length === 0)) return [];
+  return (states[0]?.outputs ?? []).flatMap(({ name }, i) =>
+    states.some(({ outputs }) => (outputs?.[i]?.sounding.length ?? 0) > 0)
+      ? []
+      : [problem('output-never-sounds', ['parts', jack.name], { part: jack.name, lug: name }, 'key')],
+  );
 }
 
 /** Where exchanging lugs 1 and 3 of a pot fixes every state, the joint at its clockwise end is the place to look at. */

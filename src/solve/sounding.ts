@@ -51,21 +51,38 @@ export function transfersOf(
   return found;
 }
 
-/** Sounding pickups of a setting, in the order written, and whether tip and sleeve are one node. */
+/** Sounding pickups of a setting, in the order written, at each output, and whether tip and sleeve are one node. */
 export function solveSounding(
   graph: Graph,
   setting: Setting,
   controls: PotRotations = {},
-): Pick<State, 'sounding' | 'shorted'> {
-  const { branches, jack } = makeNetlist(graph, setting, controls);
-  const transfers = transfersOf(withOutputLoad({ branches, jack }, graph.kit.outputLoad), jack);
-  const heard = audiblePickups(transfers);
+): Pick<State, 'sounding' | 'shorted' | 'outputs'> {
+  const netlist = makeNetlist(graph, setting, controls);
+  const branches = withOutputLoad(netlist, graph.kit.outputLoad);
+  const found = netlist.outputs.map((port) => transfersOf(branches, port));
+  const heard = found.map(audiblePickups);
+  const pickups = graph.kit.parts.filter(isPickup).map(({ name }) => name);
+  const outputs = outputNames(graph).map((name, i) => ({
+    name,
+    sounding: pickups.filter((pickup) => heard[i]?.has(pickup)),
+    loudest: pickups.filter((pickup) => heard[i]?.has(pickup) && loudestOf(found, pickup) === i),
+  }));
   return {
-    sounding: graph.kit.parts
-      .filter((part) => isPickup(part) && heard.has(part.name))
-      .map(({ name }) => name),
-    shorted: jack !== undefined && jack.from === jack.to,
+    sounding: pickups.filter((pickup) => heard.some((one) => one.has(pickup))),
+    shorted: netlist.outputs.length > 0 && netlist.outputs.every(({ from, to }) => from === to),
+    ...(outputs.length > 1 ? { outputs } : {}),
   };
+}
+
+const outputNames = ({ lugs }: Graph): readonly string[] =>
+  [...lugs.values()].filter(({ role }) => role === 'output').map(({ name }) => name);
+
+/** Number of the output at which a pickup gives most; the first of those alike. */
+function loudestOf(found: readonly Transfers[], pickup: string): number {
+  const levels = found.map((transfers) =>
+    (transfers.get(pickup) ?? []).reduce((sum, one) => sum + magnitudeOf(one), 0),
+  );
+  return levels.indexOf(Math.max(...levels));
 }
 
 /** Of transfers at the frequencies listened to, the pickups that are heard. */

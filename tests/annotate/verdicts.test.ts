@@ -156,9 +156,13 @@ describe('a card', () => {
     // Cards alike in all they say are one.
     expect(cardsOf(both, [], [])).toMatchObject([{ badge: '1/2/3·1/2/3', states: [...Array(9).keys()] }]);
     const readings = [1, 2, 3].flatMap((i) => [1, 2, 3].map((k) => 1000 * (i + 10 * k)));
-    expect(cardsOf(both, [], readings).map(({ badge, states }) => [badge, states])).toEqual(
-      [1, 2, 3].flatMap((i) => [1, 2, 3].map((k) => [`${i}·${k}`, [3 * i + k - 4]])),
-    );
+    expect(
+      cardsOf(
+        both,
+        [],
+        readings.map((ohms) => [ohms]),
+      ).map(({ badge, states }) => [badge, states]),
+    ).toEqual([1, 2, 3].flatMap((i) => [1, 2, 3].map((k) => [`${i}·${k}`, [3 * i + k - 4]])));
   });
   it('is one for positions that differ only in digits that are not shown', () => {
     const circuit = makeCircuit({
@@ -184,7 +188,11 @@ describe('a card', () => {
     const parts = { a: { kind: 'single-coil' }, one: { kind: 'lever-3' }, two: { kind: 'lever-3' } };
     const circuit = makeCircuit({ parts, joints: [] });
     const badges = (readings: readonly number[]) =>
-      cardsOf(circuit, [], readings).map(({ badge, states }) => `${badge}: ${states.join()}`);
+      cardsOf(
+        circuit,
+        [],
+        readings.map((ohms) => [ohms]),
+      ).map(({ badge, states }) => `${badge}: ${states.join()}`);
     // The second switch has no effect; then the first; then both somewhere.
     expect(badges([1, 1, 1, 2, 2, 2, 3, 3, 3])).toEqual([
       '1·1/2/3: 0,1,2',
