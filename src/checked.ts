@@ -2,6 +2,7 @@
 import { acrossErrors } from './annotate/circuit-notes.ts';
 import { glyphErrors } from './annotate/notes.ts';
 import type { Diagnostic, Problem } from './common/problem.ts';
+import type { BaseReader } from './describe/chain.ts';
 import { toDiagnostics } from './describe/diagnostics.ts';
 import type { Kit } from './describe/kit.ts';
 import { type Reading, readKit as readText, kitFromValue as readValue } from './describe/read.ts';
@@ -18,11 +19,16 @@ export interface Checked {
   readonly source: Source;
 }
 
-/** Reads and checks the text of a kit: JSON when the file's name ends in `.json`, else YAML. `file` is for the diagnostics only. */
-export const readKit = (text: string, file: string): Checked => checked(readText(text, file));
+/**
+ * Reads and checks the text of a kit: JSON when the file's name ends in `.json`, else YAML. `file` is for the diagnostics, and
+ * for `readBase`, which finds the kits that this one extends; without it a kit may extend none.
+ */
+export const readKit = (text: string, file: string, readBase?: BaseReader): Checked =>
+  checked(readText(text, file, readBase));
 
-/** Reads and checks a value that is there already, such as what `defineKit` returns. */
-export const kitFromValue = (value: unknown, file: string): Checked => checked(readValue(value, file));
+/** Reads and checks a value that is there already, such as what `defineKit` returns; its bases as in `readKit`. */
+export const kitFromValue = (value: unknown, file: string, readBase?: BaseReader): Checked =>
+  checked(readValue(value, file, readBase));
 
 /** Checks what was read. */
 export function checked(reading: Reading): Checked {

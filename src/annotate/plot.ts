@@ -9,7 +9,7 @@ import {
   type PickupCurve,
   type StateResponse,
 } from '../analyse/index.ts';
-import { type Circuit, outputOf } from '../circuit/circuit.ts';
+import { type Circuit, outputOf, type State } from '../circuit/circuit.ts';
 import { formatDecibels, formatHertz, formatSigned } from '../common/figures.ts';
 import { nth } from '../common/must.ts';
 import { andList } from '../common/quoting.ts';
@@ -79,28 +79,34 @@ export interface Plot {
 const HALF_POWER = 10 * Math.log10(2);
 /** Traces nearer than this are one line on paper. Decibels. */
 const SAME = 0.2;
+/** With more settings than this, those that nobody could tell apart are one. */
+const MOST_PLOTS = 12;
+/** About the width of a line. Decibels. */
+const UNSEEN = 0.1;
 /** Lower than this nobody hears it: a volume at 0. Decibels. */
 const SILENT = -150;
 
 /** The plot of a solved response; `knobs` is the setting it was solved at. */
 export function plotOf(circuit: Circuit, response: FrequencyResponse, knobs: Knobs): Plot {
   const { kit } = circuit;
-  const seen: string[] = [];
-  const states = response.states.map((solved): PlotState => {
+  const all = response.states.map((solved): Solved => {
     const tints = solved.state.sounding.map((pickup) => tintOfPickup(circuit, pickup));
     const output = outputOf(solved.state);
-    const variant = seen.filter((one) => one === tints.join()).length;
-    seen.push(tints.join());
     const heard = solved.together && solved.together.shape.plateau > SILENT ? solved.together : undefined;
     return {
-      badge: badgeOf([solved.state]) || '•',
+      settings: [solved.state],
       name: [soundingText(circuit, solved.state), ...(output === undefined ? [] : [`(${output})`])].join(' '),
       tints,
-      variant,
       ...(heard ? { trace: traceOf(heard) } : {}),
       references: heard ? referencesOf(solved.pickups, kit) : [],
       rows: solved.pickups.map((pickup) => rowOf(pickup, labelOf(kit, pickup.pickup))),
     };
+  });
+  const seen: string[] = [];
+  const states = (all.length > MOST_PLOTS ? merged(all) : all).map(({ settings, ...rest }): PlotState => {
+    const variant = seen.filter((one) => one === rest.tints.join()).length;
+    seen.push(rest.tints.join());
+    return { ...rest, badge: badgeOf(settings) || '•', variant };
   });
   const plot = {
     id: `${kit.id}-response`,
@@ -112,6 +118,26 @@ export function plotOf(circuit: Circuit, response: FrequencyResponse, knobs: Kno
   };
   return { ...plot, description: descriptionOf(plot) };
 }
+
+/** What is solved in some settings, before it is known which others are alike. */
+type Solved = Omit<PlotState, 'badge' | 'variant'> & { readonly settings: readonly State[] };
+
+/** Settings of the same pickups whose traces nobody could tell apart, as one. */
+function merged(all: readonly Solved[]): readonly Solved[] {
+  const groups: Solved[] = [];
+  for (const one of all) {
+    const at = groups.findIndex((other) => isLike(one, other));
+    const other = groups[at];
+    if (other) groups[at] = { ...other, settings: [...other.settings, ...one.settings] };
+    else groups.push(one);
+  }
+  return groups;
+}
+
+const isLike = (a: Solved, b: Solved): boolean =>
+  a.name === b.name &&
+  JSON.stringify(a.rows) === JSON.stringify(b.rows) &&
+  (a.trace && b.trace ? alike(a.trace, b.trace, UNSEEN) : a.trace === b.trace);
 
 function linesUnderTitle({ kit }: Circuit, knobs: Knobs): readonly string[] {
   const cable = formatQuantity(kit.outputLoad.cable.value, 'farad');
@@ -143,8 +169,8 @@ function referencesOf(pickups: readonly PickupCurve[], kit: Circuit['kit']): rea
   return groups.map(({ trace, names }) => ({ trace, words: `reference, ${andList(names)}` }));
 }
 
-const alike = (a: Trace, b: Trace): boolean =>
-  a.levels.every((level, i) => Math.abs(level - nth(b.levels, i)) < SAME);
+const alike = (a: Trace, b: Trace, within = SAME): boolean =>
+  a.levels.every((level, i) => Math.abs(level - nth(b.levels, i)) < within);
 
 const traceOf = ({ gain, shape }: Curve): Trace => ({ levels: gain.map(decibels), ...marksOf(shape) });
 

@@ -9,8 +9,8 @@ export interface Message {
   readonly remedy: string;
 }
 
-/** More names than these help nobody; longer text than this was pasted by mistake. */
-const NAMES = 16;
+/** All kinds of parts and all lugs of any switch fit; more names help nobody, and longer text than this was pasted by mistake. */
+const NAMES = 32;
 const LETTERS = 60;
 
 /** The user's own words in quotes: on one line, without control characters, cut when very long. */

@@ -2,13 +2,15 @@
  * Every message the program gives about a description, in one place: what is wrong, and what to do. A stage
  * reports a code with its details; only here do they become sentences.
  */
+
+import { type ExtendsDetails, extendsWording } from './extends-wording.ts';
 import { ID_LONGEST, NAME_LONGEST } from './names.ts';
 import { type NoteDetails, noteWording } from './note-wording.ts';
 import { type OutputDetails, outputWording } from './output-wording.ts';
 import { clip, headOf, list, type Message, meant, quote } from './quoting.ts';
 
 /** What each code must be told. */
-export interface Details extends NoteDetails, OutputDetails {
+export interface Details extends NoteDetails, OutputDetails, ExtendsDetails {
   // Reading the file.
   'file-unreadable': { reason: string };
   'file-too-large': { most: number };
@@ -288,4 +290,5 @@ export const wording: Wording = {
   }),
   ...noteWording,
   ...outputWording,
+  ...extendsWording,
 };

@@ -1,4 +1,5 @@
 /** Problems put in place and into words, and printed for the terminal. */
+import { inBase } from '../common/extends-wording.ts';
 import type { Diagnostic, KeyPath, Problem, ProblemCode } from '../common/problem.ts';
 import { type Details, wording } from '../common/wording.ts';
 import { jointKinds } from './kit.ts';
@@ -9,18 +10,32 @@ const MOST_REPORTS = 50;
 /** Columns of a line that an excerpt shows. */
 const EXCERPT = 100;
 
-/** Gives each problem its place and its words; in the order of the file, at one place in the order found. */
+/** Gives each problem its place and its words; file by file, in the order of the file, at one place in the order found. */
 export function toDiagnostics(problems: readonly Problem[], source: Source): readonly Diagnostic[] {
-  return problems
-    .map((found) => reportOne(found, source))
-    .sort((a, b) => a.place.line - b.place.line || a.place.column - b.place.column);
+  const reports = problems.map((found) => reportOne(found, source));
+  const files = [...new Set([source.file, ...reports.map(({ place }) => place.file)])];
+  return reports.sort(
+    (a, b) =>
+      files.indexOf(a.place.file) - files.indexOf(b.place.file) ||
+      a.place.line - b.place.line ||
+      a.place.column - b.place.column,
+  );
 }
 
-function reportOne(found: Problem, source: Source): Diagnostic {
+function reportOne(problem: Problem, whole: Source): Diagnostic {
+  const { source, found } = whole.lead?.(problem) ?? { source: whole, found: problem };
   const words = wordsOf(found.code, found.detail as Details[ProblemCode]);
   // Without exact places the path is the only way to find the spot.
   const at = source.exact || found.path.length === 0 ? '' : `${pathText(found.path)}: `;
-  return { code: found.code, place: source.placeOf(found), ...words, message: `${at}${words.message}` };
+  const remedy =
+    source.file === whole.file ? words.remedy : `${words.remedy} ${inBase(whole.file, found === problem)}`;
+  return {
+    code: found.code,
+    place: source.placeOf(found),
+    ...words,
+    message: `${at}${words.message}`,
+    remedy,
+  };
 }
 
 /** A path as a script would write it, without the steps that lie within a joint's text. */

@@ -210,7 +210,7 @@ function quantity(issue: z.core.$ZodIssueCustom, path: KeyPath, got: string): Pr
 const UNSUPPORTED =
   /push-?push|blend|stacked|concentric|dual-?gang|no-?load|four-?lead|preamp|diode|transformer|inductor/;
 /** Switches that a kit can describe itself. */
-const SWITCHES = /toggle|rotary|slide|kill|button|4-?way|four-?way|lever-4|4-?pole|four-?pole|mini/;
+const SWITCHES = /toggle|rotary|slide|kill|button|-?way|lever-|-?pole|mini|switch/;
 
 /** What a word names, if it is such a part: one that is missing, or a switch that the kit can describe. */
 export function unsupported(word: string): 'missing' | 'switch' | undefined {
@@ -227,6 +227,24 @@ const SYNONYMS: Readonly<Record<string, string>> = {
   'anti-log': 'reverse-log',
   'reverse-audio': 'reverse-log',
   potentiometer: 'pot',
+  toggle: 'toggle-3',
+  'toggle-switch': 'toggle-3',
+  'three-way-toggle': 'toggle-3',
+  'mini-switch': 'mini-toggle',
+  'rotary-switch': 'rotary',
+  'slide-switch': 'slide',
+  'slider-switch': 'slide',
+  'kill-switch': 'kill-button',
+  killswitch: 'kill-button',
+  'push-button': 'kill-button',
+  'three-way': 'lever-3',
+  '3-way': 'lever-3',
+  'four-way': 'lever-4',
+  '4-way': 'lever-4',
+  'five-way': 'lever-5',
+  '5-way': 'lever-5',
+  'four-pole': 'lever-5-4p',
+  '4-pole': 'lever-5-4p',
   cap: 'capacitor',
   link: 'jumper',
   sleeve: 'sleeving',

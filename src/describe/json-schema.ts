@@ -1,10 +1,14 @@
 /** The description's JSON Schema, by which editors complete and check a kit while it is written. */
 import { z } from 'zod';
-import { kitSchema } from './schema.ts';
+import { descriptionSchema } from './extending-schema.ts';
 
 /** JSON Schema, draft 2020-12, of what a person writes: before defaults and before units are read. */
 export function kitJsonSchema(): object {
-  const schema = z.toJSONSchema(kitSchema, { io: 'input', target: 'draft-2020-12', unrepresentable: 'any' });
+  const schema = z.toJSONSchema(descriptionSchema, {
+    io: 'input',
+    target: 'draft-2020-12',
+    unrepresentable: 'any',
+  });
   const { $schema, ...rest } = schema;
   return { $schema, title: 'Solderleaf kit', ...rest };
 }

@@ -70,6 +70,8 @@ export interface Kit {
   /** Lower-case words joined by hyphens; names files and prefixes every id in the drawing. */
   readonly id: string;
   readonly title: string;
+  /** What the circuit is for, in one or two sentences, when given. */
+  readonly about?: string;
   /** Name of an arrangement in `layouts/`. */
   readonly arrangement: string;
   readonly view: View;

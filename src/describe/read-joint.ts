@@ -16,8 +16,7 @@ interface ReadJoint {
 
 const isJointKind = (key: string): key is JointKind => (jointKinds as readonly string[]).includes(key);
 
-export function readJoint(index: number, value: unknown): ReadJoint {
-  const path = ['joints', index];
+export function readJoint(index: number, value: unknown, path: KeyPath = ['joints', index]): ReadJoint {
   if (typeof value === 'string') return readEnds(value, 'wire', index, path);
   if (typeof value !== 'object' || value === null || Array.isArray(value)) {
     const expected = 'a joint, such as neck.hot > selector.A1';

@@ -47,14 +47,14 @@ function kindProblem(name: string, value: Readonly<Record<string, unknown>>): Pr
       expected: `a kind: ${kindNames.join(', ')}`,
       got: typeName(kind),
     });
+  const meant = meantBy(kind, kindNames);
   const known = unsupported(kind);
-  if (known !== undefined)
+  if (known === 'missing' || (known === 'switch' && meant === undefined))
     return problem('unsupported-kind', [...path, 'kind'], {
       got: kind,
       allowed: kindNames,
       isSwitch: known === 'switch',
     });
-  const meant = meantBy(kind, kindNames);
   return problem('bad-choice', [...path, 'kind'], {
     got: kind,
     allowed: kindNames,

@@ -2,14 +2,15 @@
  * A description to a typed kit, with every problem at once. Each part and each joint is read on its own, so that
  * what is wrong with one hides nothing of the others.
  */
-import { closestName } from '../common/nearest.ts';
 import type { Problem } from '../common/problem.ts';
 import { problem } from '../common/problem.ts';
 import { givenOr } from '../common/units.ts';
 import type { Part } from '../parts/index.ts';
+import { type BaseReader, chainOf, isMap, kitProblem, type Layer, type Written } from './chain.ts';
 import { readIntended } from './intended.ts';
 import { problemsOf, typeName } from './issues.ts';
 import type { Draft, Joint, Kit } from './kit.ts';
+import { JOINTS, merge, PARTS } from './merge.ts';
 import { readJoint } from './read-joint.ts';
 import { readPart } from './read-part.ts';
 import { headFields, headSchema } from './schema.ts';
@@ -23,7 +24,12 @@ export interface Reading {
   readonly draft?: Draft;
   readonly problems: readonly Problem[];
   readonly source: Source;
+  /** The descriptions that the kit is made of, its own last; absent where one of them cannot be read. */
+  readonly layers?: readonly Layer[];
 }
+
+/** Where nobody says how bases are found, there are none. */
+const noBases: BaseReader = () => undefined;
 
 /** The arrangement of a kit that names none: parts where the wires are shortest. */
 const ARRANGEMENT = 'free-flow';
@@ -31,29 +37,18 @@ const ARRANGEMENT = 'free-flow';
 const OUTPUT_LOAD = { cable: 300e-12, cableTolerance: 0.2, amplifier: 1e6, frequency: 1e3 };
 
 /** Reads a text: JSON when the file's name ends so, else YAML. */
-export function readKit(text: string, file: string): Reading {
+export function readKit(text: string, file: string, readBase: BaseReader = noBases): Reading {
   const { source, value, problems } = parseText(text, file);
   // A text that cannot be parsed has no value worth a further word.
   if (value === undefined) return { problems, source };
   if (value === null) return { problems: [...problems, problem('file-empty', [], {})], source };
-  return readValue(value, source, problems);
+  return readChain(value, source, problems, readBase);
 }
 
 /** Reads a value that is there already, such as the one a TypeScript kit exports. */
-export function kitFromValue(value: unknown, file: string): Reading {
-  return readValue(value, valueSource(file), []);
+export function kitFromValue(value: unknown, file: string, readBase: BaseReader = noBases): Reading {
+  return readChain(value, valueSource(file), [], readBase);
 }
-
-type Written = Readonly<Record<string, unknown>>;
-const isMap = (value: unknown): value is Written =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
-
-/** What makes a description a kit, however much else is wrong with it. */
-const MARKS = ['kit', 'parts', 'joints'];
-
-/** Whether a value has a key of a kit's, or one that was meant to be. */
-export const isKitLike = (value: unknown): boolean =>
-  isMap(value) && Object.keys(value).some((key) => closestName(key, MARKS) !== undefined);
 
 /** A script that could not be run: what it threw, without its stack, at the place a compiler names if one does. */
 export function failedScript(message: string, file: string): Reading {
@@ -64,18 +59,39 @@ export function failedScript(message: string, file: string): Reading {
   return { problems, source: { ...valueSource(file), placeOf: () => place } };
 }
 
-function readValue(value: unknown, source: Source, before: readonly Problem[]): Reading {
-  if (!isMap(value)) {
-    const expected = 'a kit: a map with kit, title, parts and joints';
-    return { problems: [...before, problem('wrong-type', [], { expected, got: typeName(value) })], source };
+function readChain(
+  value: unknown,
+  source: Source,
+  before: readonly Problem[],
+  readBase: BaseReader,
+): Reading {
+  const unfit = kitProblem(value);
+  if (unfit || !isMap(value)) return { problems: [...before, ...(unfit ? [unfit] : [])], source };
+  // A kit by itself is read as it is.
+  if (!Object.hasOwn(value, 'extends') && !Object.hasOwn(value, 'remove')) {
+    const layers = [{ value, source, remove: { parts: [], joints: [], keys: [] } }];
+    return { ...readValue(value, source, before, []), layers };
   }
-  if (!isKitLike(value)) return { problems: [...before, problem('not-a-kit', [], {})], source };
+  const chain = chainOf(value, source, readBase);
+  const placed = [...before.map((problem) => ({ problem, source })), ...chain.problems];
+  const whole = merge(chain.layers, placed);
+  if (!chain.complete) return { problems: placed.map(({ problem }) => problem), source: whole.source };
+  return { ...readValue(whole.value, whole.source, whole.problems, whole.opaque), layers: chain.layers };
+}
+
+/** @param opaque names that count as parts beside those described */
+function readValue(
+  value: Written,
+  source: Source,
+  before: readonly Problem[],
+  opaque: readonly string[],
+): Reading {
   const head = readHead(value);
   const parts = readParts(value);
   const joints = readJoints(value);
   const problems = [...before, ...head.problems, ...parts.problems, ...joints.problems];
   const base = { ...head.kit, parts: parts.parts, joints: joints.joints };
-  const draft: Draft = { ...base, opaque: parts.opaque, unread: joints.unread };
+  const draft: Draft = { ...base, opaque: [...parts.opaque, ...opaque], unread: joints.unread };
   if (problems.length === 0) return { kit: base, draft, problems, source };
   return isMap(value.parts) ? { draft, problems, source } : { problems, source };
 }
@@ -90,6 +106,7 @@ function readHead(value: Written): { kit: Omit<Kit, 'parts' | 'joints'>; problem
   const kit = {
     id: written.kit,
     title: written.title,
+    ...(written.about === undefined ? {} : { about: written.about }),
     arrangement: written.arrangement ?? ARRANGEMENT,
     view: written.view ?? 'solder-side',
     hand: written.hand ?? 'right',
@@ -110,6 +127,7 @@ function readHead(value: Written): { kit: Omit<Kit, 'parts' | 'joints'>; problem
 function salvageHead(value: Written) {
   const kit = headFields.kit.safeParse(value.kit);
   const title = headFields.title.safeParse(value.title);
+  const about = headFields.about.safeParse(value.about);
   const arrangement = headFields.arrangement.safeParse(value.arrangement);
   const view = headFields.view.safeParse(value.view);
   const hand = headFields.hand.safeParse(value.hand);
@@ -120,6 +138,7 @@ function salvageHead(value: Written) {
   return {
     kit: kit.data ?? 'unnamed',
     title: title.data ?? 'Unnamed',
+    about: about.data,
     arrangement: arrangement.data,
     view: view.data,
     hand: hand.data,
@@ -145,9 +164,6 @@ function readParts(value: Written) {
     problems.push(problem('wrong-type', ['parts'], { expected: PARTS, got: typeName(written) }));
   return { parts, opaque, problems };
 }
-
-const PARTS = 'a map of parts, each under its name, such as volume: { kind: pot, value: 500k }';
-const JOINTS = 'a list of joints, such as - neck.hot > selector.A1';
 
 function readJoints(value: Written) {
   const [joints, problems]: [Joint[], Problem[]] = [[], []];

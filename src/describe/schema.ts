@@ -19,7 +19,7 @@ const shapeOf = <K extends string, S extends z.ZodRawShape>(kind: {
   z.strictObject({
     kind: z
       .literal(kind.kind)
-      .describe(`${kind.what}; lugs ${kind.lugs.map(({ name }) => name).join(', ') || 'as listed'}`),
+      .describe(`${kind.what}; lugs ${kind.lugs.map(({ name }) => name).join(', ') || 'as its fields say'}`),
     ...commonFields,
     ...kind.fields,
   });
@@ -33,11 +33,11 @@ export const partShapes = Object.fromEntries(
 
 type Shape = PartShapes[Kind];
 
-const partSchema = z
+export const partSchema = z
   .discriminatedUnion('kind', Object.values(partShapes) as unknown as [Shape, ...Shape[]])
-  .describe('One part of the kit');
+  .meta({ id: 'part', description: 'One part of the kit' });
 
-const nameSchema = z.string().regex(ID).max(NAME_LONGEST).describe('Name of a part, such as tone-cap');
+export const nameSchema = z.string().regex(ID).max(NAME_LONGEST).describe('Name of a part, such as tone-cap');
 
 const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
   wire: 'A wire, cut and stripped: PART.LUG > PART.LUG',
@@ -75,12 +75,15 @@ export const jointShapes = {
   braid: jointShape('braid'),
 } as const satisfies Readonly<Record<JointKind, unknown>>;
 
-const jointSchema = z
+export const jointSchema = z
   .union([jointText.describe(JOINT_WORDS.wire), ...jointKinds.map((kind) => jointShapes[kind])])
   .describe(
     'How two lugs are connected: a wire written as PART.LUG > PART.LUG, or the kind of joint with its ends',
-  );
+  )
+  .meta({ id: 'joint' });
 
+/** Characters of what a kit is for: two sentences. */
+const ABOUT_LONGEST = 300;
 const STOCK_EXAMPLE = '[220k, 270k, 470k]';
 
 /** The kit's own fields, apart from parts and joints. */
@@ -91,6 +94,12 @@ export const headFields = {
     .max(ID_LONGEST)
     .describe('Id of the kit, which names its files: lower-case words joined by hyphens'),
   title: z.string().regex(/\S/).max(80).describe('Title above the drawing'),
+  about: z
+    .string()
+    .regex(/\S/)
+    .max(ABOUT_LONGEST)
+    .optional()
+    .describe('What the circuit is for, in one or two sentences; shown in lists of circuits'),
   arrangement: z
     .string()
     .min(1)
@@ -125,9 +134,40 @@ export const headFields = {
   intended: intendedField.optional(),
 };
 
-/** The kit's fields with parts and joints left unread; `read.ts` reads those one by one. */
-export const headSchema = z.strictObject({ ...headFields, parts: z.unknown(), joints: z.unknown() });
+/** What a kit that extends another says of it. The joints are read one by one, as those of the kit are. */
+export const extensionSchema = z.object({
+  extends: z
+    .string()
+    .min(1)
+    .optional()
+    .describe(
+      'Kit that this one is made from, with changes: a path from this file, such as ./base.yaml, or circuit/NAME',
+    ),
+  remove: z
+    .strictObject({
+      parts: z.array(z.string()).optional().describe('Parts of the base, removed with their joints'),
+      joints: z
+        .array(z.unknown())
+        .optional()
+        .describe('Joints of the base, as written there; only the two lugs count'),
+      keys: z
+        .array(z.string())
+        .optional()
+        .describe('Keys of the base, such as page or volume.label, for which the default then holds'),
+    })
+    .optional()
+    .describe('What is removed from the base, before anything is added'),
+});
 
+/** The kit's fields with parts and joints left unread; `read.ts` reads those one by one. */
+export const headSchema = z.strictObject({
+  ...headFields,
+  parts: z.unknown(),
+  joints: z.unknown(),
+  ...extensionSchema.shape,
+});
+
+/** A kit that is complete by itself. */
 export const kitSchema = z
   .strictObject({
     ...headFields,

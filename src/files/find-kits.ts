@@ -1,12 +1,12 @@
 /** Which files are meant by paths: a file is itself, a folder the kits that lie in it. */
 import { readdirSync, realpathSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { isKitLike } from '../describe/chain.ts';
 import { decode } from '../describe/decode.ts';
-import { isKitLike } from '../describe/read.ts';
 import { LONGEST_TEXT, parseText } from '../describe/source.ts';
+import { isScript } from './kit-path.ts';
 import { isBytes, LARGEST_KIT, readBytes } from './read-file.ts';
 import { whyNotRead } from './reason.ts';
-import { isScript } from './script.ts';
 
 interface FoundKits {
   readonly files: readonly string[];

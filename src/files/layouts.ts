@@ -15,7 +15,7 @@ import { type Arrangement, arrangementSchema } from '../place/arrangement.ts';
 import { isBytes, LARGEST_KIT, readBytes, whyNot } from './read-file.ts';
 
 /** The package's folder, from wherever in it this file runs. */
-function packageRoot(): string {
+export function packageRoot(): string {
   let folder = dirname(fileURLToPath(import.meta.url));
   while (!existsSync(join(folder, 'layouts'))) folder = dirname(folder);
   return folder;

@@ -10,8 +10,9 @@ import { decode } from '../describe/decode.ts';
 import { type AddedPart, editKit, type KitEdit, linesToAdd } from '../describe/edit.ts';
 import { newResistor, resistor } from '../parts/resistor.ts';
 import { buildCircuit } from '../solve/build.ts';
+import { readBaseFile } from './bases.ts';
+import { isScript } from './kit-path.ts';
 import { whyNotWritten } from './reason.ts';
-import { isScript } from './script.ts';
 import { WriteError, writeAtomically } from './write.ts';
 
 interface PadWriting {
@@ -99,7 +100,7 @@ function writeText(file: string, plan: PadPlan, edit: KitEdit): PadWriting {
 
 /** Whether a text reads as the very kit that was planned, without errors and with the very loads. */
 function reads(text: string, file: string, plan: PadPlan): boolean {
-  const { kit } = readKit(text, file);
+  const { kit } = readKit(text, file, readBaseFile);
   if (!kit || !isDeepStrictEqual(kit, plan.kit)) return false;
   const loads = solveLoads(buildCircuit(kit)).flatMap((state) => state.pickups);
   return plan.effects.every(

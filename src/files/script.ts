@@ -6,10 +6,9 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { createRequire } from 'node:module';
 import { dirname, join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import type { BaseReader } from '../describe/chain.ts';
 import { failedScript, kitFromValue, type Reading } from '../describe/read.ts';
-
-/** A TypeScript kit, whatever the case of its ending. */
-export const isScript = (file: string): boolean => /\.ts$/i.test(file);
+import { isScript, pathOfBase } from './kit-path.ts';
 
 /** Milliseconds. */
 const TIME_LIMIT = 10_000;
@@ -39,10 +38,34 @@ interface Answer {
   readonly failed?: string;
 }
 
-/** Runs a TypeScript kit. */
-export async function runScript(file: string): Promise<Reading> {
-  const answer = await answerOf(file);
-  return answer.failed === undefined ? kitFromValue(answer.kit, file) : failedScript(answer.failed, file);
+/**
+ * Runs a TypeScript kit, and those that it extends: whoever names a kit to have it run means them too.
+ *
+ * @param readBase finds bases that are text
+ */
+export async function runScript(file: string, readBase: BaseReader): Promise<Reading> {
+  const answers = new Map<string, Answer>();
+  for (let at: string | undefined = file; at !== undefined && !answers.has(at); ) {
+    const answer = await answerOf(at);
+    answers.set(at, answer);
+    const name = extendsOf(answer.kit);
+    at = name !== undefined && isScript(name) ? pathOfBase(name, at) : undefined;
+  }
+  const { kit, failed } = answers.get(file) ?? {};
+  if (failed !== undefined) return failedScript(failed, file);
+  return kitFromValue(kit, file, (name, from) => {
+    const target = pathOfBase(name, from);
+    const answer = answers.get(target);
+    if (!answer) return readBase(name, from);
+    return answer.failed === undefined
+      ? { file: target, value: answer.kit }
+      : { reason: `it could not be run: ${answer.failed.split('\n', 1)[0]}` };
+  });
+}
+
+function extendsOf(kit: unknown): string | undefined {
+  const named = typeof kit === 'object' && kit !== null && 'extends' in kit ? kit.extends : undefined;
+  return typeof named === 'string' ? named : undefined;
 }
 
 function answerOf(file: string): Promise<Answer> {

@@ -19,6 +19,8 @@ import { conductor, plate, run, type Shape } from './shape.ts';
 export interface Columns {
   readonly left: readonly string[];
   readonly right: readonly string[];
+  /** The one of them that is the frame itself: a point for a ground wire, which no contact touches. */
+  readonly frame?: string;
 }
 
 /** Between one lug and the next, grid units. */
@@ -129,14 +131,16 @@ export function blockOutline(
 }
 
 /** A contact behind each lug; those that are closed are joined, each group on a way of its own, the later over the earlier. */
-export function blockFace({ left, right }: Columns, { outline, closed }: Seen): readonly Shape[] {
+export function blockFace({ left, right, frame }: Columns, { outline, closed }: Seen): readonly Shape[] {
   const { body } = outline;
   const contactOf = (lug: string): Contacted => {
     const inward = left.includes(lug) ? 1 : -1;
     const edge = left.includes(lug) ? body.x : body.x + body.width;
     return { lug, inward, edge, at: at(edge + inward * CONTACT, tagCentre(outline, lug).y) };
   };
-  const contacts = [...left, ...right].map(contactOf);
+  const points = [...left, ...right].map(contactOf);
+  const contacts = points.filter(({ lug }) => lug !== frame);
+  const frames = points.filter(({ lug }) => lug === frame);
   const groupOf = (lug: string | undefined): number =>
     closed.findIndex((group) => group.some((one) => one === lug));
   /** The way from a contact to its group's lane: below that of a contact across from it, where they would lie on one another. */
@@ -161,7 +165,9 @@ export function blockFace({ left, right }: Columns, { outline, closed }: Seen): 
   return [
     plate(body, 12),
     ...bridges,
-    conductor(2, ...contacts.map(({ edge, at: end }) => run(at(edge, end.y), end))),
+    conductor(2, ...points.map(({ edge, at: end }) => run(at(edge, end.y), end))),
+    // Joined to the plate, where the others have a contact.
+    ...frames.map(({ at: centre }): Shape => ({ shape: 'circle', role: 'dot', centre, radius: 3 })),
     ...contacts.map(({ at: centre }): Shape => ({ shape: 'circle', role: 'contact', centre, radius: 4 })),
   ];
 }

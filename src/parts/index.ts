@@ -84,8 +84,10 @@ export const lugsOf = (part: Part): readonly LugSpec[] => answers(part).lugsOf?.
 export const lugsWith = (part: Part, role: LugRole): readonly string[] =>
   lugsOf(part).flatMap((lug) => (lug.role === role ? [lug.name] : []));
 export const elementsOf = (part: Part): readonly CircuitElement[] => answers(part).elements(part);
-/** Empty for a part that is not a switch. */
-export const contactsOf = (part: Part): readonly Contact[] => answers(part).contacts?.(part) ?? [];
+/** Empty for a part that is not a switch. Always the same ones for a part, so that what is closed can be told by identity. */
+export const contactsOf = remembered(
+  (part: Part): readonly Contact[] => answers(part).contacts?.(part) ?? [],
+);
 /** What touches in a position, in the first one where none is given; absent for a part that is not a switch. */
 export function contactAt(part: Part, position: number | undefined): Contact | undefined {
   const contacts = contactsOf(part);

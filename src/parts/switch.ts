@@ -18,6 +18,21 @@ const lugName = z
   });
 const column = z.array(lugName).max(MOST);
 
+/** A word on the switch's face, beside its contacts. */
+const calledLongest = 12;
+const positionName = z
+  .string({ error: 'expected what a position is called, such as up' })
+  .refine(
+    (word) =>
+      new RegExp(`^\\p{Script=Latin}[\\p{Script=Latin}\\d -]{0,${calledLongest - 1}}$`, 'u').test(word),
+    {
+      params: {
+        remedy: `Use up to ${calledLongest} letters, digits, blanks and hyphens, with a letter first, such as up or in the middle.`,
+      },
+      message: 'this is not a valid name of a position',
+    },
+  );
+
 const fields = {
   lugs: z
     .strictObject({
@@ -30,10 +45,21 @@ const fields = {
     .min(1)
     .max(MOST)
     .describe('For each position, the groups of lugs connected together: [[A0, A1], [B0, B1]]; [] if none'),
+  called: z
+    .array(positionName)
+    .max(MOST)
+    .optional()
+    .describe('What the positions are called, in their order: [up, middle, down]; numbers by default'),
+  frame: lugName
+    .optional()
+    .describe(
+      'Which of the lugs is the switch’s frame: a point to solder ground to, which no contact touches',
+    ),
 };
 
 /** A pole's letter and the throw's number, 0 the common, where a name says so; else a lug like any other. */
-function lugSpec(name: string): LugSpec {
+function lugSpec(name: string, frame: string | undefined): LugSpec {
+  if (name === frame) return { name, role: 'case' };
   const [, pole, number] = /^([A-Z])(\d+)$/.exec(name) ?? [];
   if (pole === undefined) return { name, role: 'throw' };
   return { name, role: Number(number) === 0 ? 'common' : 'throw', pole };
@@ -48,12 +74,15 @@ export const ownSwitch = definePart({
   is: ['switch'],
   mirrors: false,
   fields,
-  build: (base, { lugs, positions }): OwnSwitch => ({
+  build: (base, { lugs, positions, called, frame }): OwnSwitch => ({
     ...base,
-    columns: { left: lugs.left, right: lugs.right ?? [] },
-    contacts: positions.map((joins, i) => ({ position: i + 1, joins })),
+    columns: { left: lugs.left, right: lugs.right ?? [], ...(frame === undefined ? {} : { frame }) },
+    contacts: positions.map((joins, i) => {
+      const name = called?.[i];
+      return { position: i + 1, ...(name === undefined ? {} : { called: name, mark: name }), joins };
+    }),
   }),
-  validate: ({ lugs, positions }) => {
+  validate: ({ lugs, positions, called, frame }) => {
     const all = [...lugs.left, ...(lugs.right ?? [])];
     const twice = all.find((name, i) => all.indexOf(name) !== i);
     return [
@@ -70,15 +99,67 @@ export const ownSwitch = definePart({
         ? []
         : [{ path: ['lugs'], why: `“${twice}” is named twice`, remedy: 'Give each lug a name of its own.' }]),
       ...positions.flatMap((groups, i) => positionIssues(groups, all, i)),
+      ...(called === undefined ? [] : calledIssues(called, positions.length)),
+      ...(frame === undefined ? [] : frameIssues(frame, all, positions)),
     ];
   },
   lugs: [] as readonly LugSpec[],
-  lugsOf: ({ columns }) => lugsIn(columns).map(lugSpec),
+  lugsOf: ({ columns }) => lugsIn(columns).map((name) => lugSpec(name, columns.frame)),
   elements: () => [],
   contacts: ({ contacts }) => contacts,
   outline: ({ label, columns, contacts }) => blockOutline(label, 'switch', columns, contacts),
   face: ({ columns }, seen) => blockFace(columns, seen),
 });
+
+/** Each position has a name, and each another one. */
+function calledIssues(called: readonly string[], count: number): readonly FieldIssue[] {
+  const path = ['called'];
+  const twice = called.find((name, i) => called.indexOf(name) !== i);
+  return [
+    ...(called.length === count
+      ? []
+      : [
+          {
+            path,
+            why: `${called.length} ${called.length === 1 ? 'name' : 'names'} for ${count} ${count === 1 ? 'position' : 'positions'}`,
+            remedy: 'Name every position, in the order of “positions”, or leave “called” out.',
+          },
+        ]),
+    ...(twice === undefined
+      ? []
+      : [
+          {
+            path,
+            why: `two positions are called “${twice}”`,
+            remedy: 'Give each position a name of its own.',
+          },
+        ]),
+  ];
+}
+
+function frameIssues(
+  frame: string,
+  lugs: readonly string[],
+  positions: readonly (readonly (readonly string[])[])[],
+): readonly FieldIssue[] {
+  if (!lugs.includes(frame))
+    return [
+      {
+        path: ['frame'],
+        why: `“${frame}” is not a lug of this switch`,
+        remedy: `Name one of its lugs: ${lugs.join(', ')}; or add “${frame}” to “lugs”.`,
+      },
+    ];
+  return positions.flat(2).includes(frame)
+    ? [
+        {
+          path: ['frame'],
+          why: `“${frame}” is the frame, and also a lug that a position connects`,
+          remedy: 'Take it out of “positions”: no contact touches the frame.',
+        },
+      ]
+    : [];
+}
 
 /** Lugs that do not exist, and lugs in two groups at once: those two would be one. */
 function positionIssues(

@@ -47,10 +47,13 @@ describe('one mistake, one message that fixes it', () => {
     ['kind: pot', 'kind: potentiometer', '6:19 bad-choice', 'Did you mean pot?'],
     [
       'kind: lever-3',
-      'kind: toggle-3',
+      'kind: key switch',
       '5:21 unsupported-kind',
-      'unknown kind “toggle-3” / Describe it as kind: switch, with its lugs and positions',
+      'unknown kind “key switch” / Describe it as kind: switch, with its lugs and positions',
     ],
+    ['kind: lever-3', 'kind: toggle', '5:21 bad-choice', 'Did you mean toggle-3?'],
+    ['kind: lever-3', 'kind: kill switch', '5:21 bad-choice', 'Did you mean kill-button?'],
+    ['kind: lever-3', 'kind: mini-togle', '5:21 bad-choice', 'Did you mean mini-toggle?'],
     ['value: 22n }', 'value: 22n, sleeving: three }', '7:49 bad-choice', 'Allowed: 1, 2, both'],
     [
       'kit: robin',

@@ -1,8 +1,9 @@
 /** One mistake after another in a kit that is sound else: each has one message, at its place, that says what was found and what to do. */
 import { describe, expect, it } from 'vitest';
+import { isKitLike } from '../../src/describe/chain.ts';
 import { toDiagnostics } from '../../src/describe/diagnostics.ts';
 import { meantBy, typeName, unsupported } from '../../src/describe/issues.ts';
-import { failedScript, isKitLike, kitFromValue, readKit } from '../../src/describe/read.ts';
+import { failedScript, kitFromValue, readKit } from '../../src/describe/read.ts';
 import { hertzField, lengthField, meantColour } from '../../src/describe/words.ts';
 import { explainYaml } from '../../src/describe/yaml-words.ts';
 
@@ -94,6 +95,9 @@ describe('each mistake has one message', () => {
       `title: ${'a'.repeat(81)}`,
       /^2:8 bad-value: “title” is longer than 80 characters \/ Shorten it/,
     ],
+    ['kit: robin', 'kit: robin\nabout: " "', /^2:8 bad-value: “about” is empty/],
+    ['kit: robin', `kit: robin\nabout: ${'a'.repeat(301)}`, /^2:8 bad-value: “about” is longer than 300/],
+    ['kit: robin', 'kit: robin\nabout: 3', /^2:8 wrong-type: .*text.*a number/],
     ['[220k, 470k]', '[]', /^3:8 bad-value: “stock” is empty/],
     ['value: 250k', 'value: loud', /^7:31 bad-quantity: .*“loud”/],
     ['value: 250k', 'value: "2,5k"', /^7:31 bad-quantity: .*the decimal sign is a point/],

@@ -162,12 +162,24 @@ test('the lugs the compiler knows are the lugs the kinds have', () => {
     'ground-point': { 1: 1 },
     'stereo-jack': { tip: 1, ring: 1, sleeve: 1 },
     'push-pull': { 1: 1, 2: 1, 3: 1, case: 1, A0: 1, A1: 1, A2: 1, B0: 1, B1: 1, B2: 1 },
+    'lever-4': { ...lever, A4: 1, B4: 1 },
+    'lever-5-4p': {
+      ...{ ...lever, A4: 1, B4: 1, A5: 1, B5: 1 },
+      ...{ C0: 1, C1: 1, C2: 1, C3: 1, C4: 1, C5: 1, D0: 1, D1: 1, D2: 1, D3: 1, D4: 1, D5: 1 },
+    },
+    'toggle-3': { 1: 1, common: 1, 2: 1, frame: 1 },
+    'mini-toggle': { A0: 1, A1: 1, A2: 1, B0: 1, B1: 1, B2: 1 },
+    slide: { A0: 1, A1: 1, A2: 1, B0: 1, B1: 1, B2: 1 },
+    'kill-button': { 1: 1, 2: 1 },
     // What the kit says; the compiler takes any.
+    rotary: { A0: 1, A1: 1, A2: 1, A3: 1, A4: 1, A5: 1 },
     switch: { common: 1, up: 1 },
   };
   const fields: Partial<Record<Kind, object>> = {
     pot: { value: '1k' },
     'push-pull': { value: '1k' },
+    'mini-toggle': { action: 'on-on' },
+    rotary: { throws: 5 },
     resistor: { value: '1k' },
     capacitor: { value: '1n' },
     switch: { lugs: { left: ['common', 'up'] }, positions: [[], [['common', 'up']]] },

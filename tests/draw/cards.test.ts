@@ -16,6 +16,8 @@ const theme = themes.light;
 const FIELDS: Partial<Record<Kind, object>> = {
   pot: { value: '250k' },
   'push-pull': { value: '500k' },
+  'mini-toggle': { action: 'on-on' },
+  rotary: { throws: 5 },
   resistor: { value: '470k' },
   capacitor: { value: '22n' },
   switch: { lugs: { left: ['A1', 'A0', 'loop'], right: ['on'] }, positions: [[['A0', 'A1']]] },

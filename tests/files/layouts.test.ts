@@ -3,6 +3,7 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSyn
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
+import { isScript } from '../../src/files/kit-path.ts';
 import {
   arrangementErrors,
   arrangementNames,
@@ -11,7 +12,6 @@ import {
   pageErrors,
   pageNames,
 } from '../../src/files/layouts.ts';
-import { isScript } from '../../src/files/script.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'solderleaf-layouts-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));

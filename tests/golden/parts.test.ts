@@ -52,6 +52,22 @@ const shown: Readonly<Record<Kind, { readonly part: object; readonly joints: rea
     },
     joints: wires('A0 > output.tip', 'common > pickup.hot'),
   },
+  'lever-4': { part: { kind: 'lever-4' }, joints: wires('A0 > output.tip', 'B4 > pickup.hot') },
+  'lever-5-4p': { part: { kind: 'lever-5-4p' }, joints: wires('A0 > output.tip', 'D5 > pickup.hot') },
+  'toggle-3': {
+    part: { kind: 'toggle-3' },
+    joints: wires('common > output.tip', '1 > pickup.hot', 'frame > output.sleeve'),
+  },
+  'mini-toggle': {
+    part: { kind: 'mini-toggle', action: 'on-on-on' },
+    joints: wires('A0 > output.tip', 'B1 > pickup.hot'),
+  },
+  rotary: {
+    part: { kind: 'rotary', poles: 2, throws: 4, shorting: true },
+    joints: wires('A0 > output.tip', 'B4 > pickup.hot'),
+  },
+  slide: { part: { kind: 'slide' }, joints: wires('A0 > output.tip', 'B1 > pickup.hot') },
+  'kill-button': { part: { kind: 'kill-button' }, joints: wires('1 > output.tip', '2 > output.sleeve') },
   'ground-point': { part: { kind: 'ground-point', label: 'Strings' }, joints: wires('1 > output.sleeve') },
   'stereo-jack': { part: { kind: 'stereo-jack' }, joints: [{ wire: 'pickup.hot > output.ring' }] },
 };
@@ -85,8 +101,10 @@ function kitWith(kind: Kind): Kit {
   return kit;
 }
 
-/** A push-pull pot is wider than the others. */
-const cellOf = (kind: Kind) => ({ width: kind === 'push-pull' ? 500 : 320, height: 260 });
+/** A push-pull pot is wider than the others, as is a toggle with its frame; some switches are longer. */
+const WIDER: Partial<Record<Kind, number>> = { 'push-pull': 500, 'toggle-3': 360 };
+const LONGER: Partial<Record<Kind, number>> = { 'lever-4': 300, rotary: 330, 'lever-5-4p': 660 };
+const cellOf = (kind: Kind) => ({ width: WIDER[kind] ?? 320, height: LONGER[kind] ?? 260 });
 
 async function sheet(kind: Kind): Promise<string> {
   const CELL = cellOf(kind);
@@ -129,5 +147,17 @@ describe('every kind of part', () => {
   });
 });
 
-const contactsWide = (kind: Kind): number =>
-  kind === 'lever-5' ? 800 : kind === 'lever-3' ? 480 : kind === 'switch' || kind === 'push-pull' ? 640 : 220;
+const WIDE: Partial<Record<Kind, number>> = {
+  'lever-3': 480,
+  'lever-4': 640,
+  'lever-5': 800,
+  'lever-5-4p': 800,
+  switch: 640,
+  'push-pull': 640,
+  'toggle-3': 540,
+  'mini-toggle': 480,
+  rotary: 640,
+  slide: 320,
+  'kill-button': 320,
+};
+const contactsWide = (kind: Kind): number => WIDE[kind] ?? 220;

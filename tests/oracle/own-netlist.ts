@@ -59,9 +59,10 @@ export function ownNetlist(kit: Kit, state: State, rotations: Readonly<Record<st
   for (const part of kit.parts) {
     const lug = (which: string) => `${part.name}.${which}`;
     switch (part.kind) {
-      case 'pot': {
-        const x = rotations[part.name] ?? 1;
-        const [low, high] = track(part.value.value, part.taper.value, part.midpoint.value, x);
+      case 'pot':
+      case 'push-pull': {
+        const { value, taper, midpoint } = part.kind === 'pot' ? part : part.first;
+        const [low, high] = track(value.value, taper.value, midpoint.value, rotations[part.name] ?? 1);
         R(lug('1'), lug('2'), low);
         R(lug('2'), lug('3'), high);
         break;

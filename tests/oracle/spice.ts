@@ -33,12 +33,16 @@ export interface Run {
 export const TIE = 1e15;
 
 let engine: Simulation | undefined;
+/** The window it made, kept while it does not run. */
+let page: PropertyDescriptor | undefined;
 
 /** Runs all jobs over `grid`, written as ngspice's `.ac` wants it. */
 export async function runSpice(jobs: readonly Job[], grid: string): Promise<Run> {
-  engine ??= await start();
-  engine.setNetList(spiceText(jobs, grid));
-  const result = await engine.runSim();
+  const result = await asPage(async () => {
+    engine ??= await start();
+    engine.setNetList(spiceText(jobs, grid));
+    return engine.runSim();
+  });
   if (result.dataType !== 'complex') throw new Error('ngspice gave no complex result');
   const vectors = new Map(result.data.map((vector) => [vector.name.toLowerCase(), vector.values]));
   const frequencies = (vectors.get('frequency') ?? []).map((value) => value.real);
@@ -49,6 +53,18 @@ export async function runSpice(jobs: readonly Job[], grid: string): Promise<Run>
     return values.map((value) => ({ re: value.real, im: value.img }));
   });
   return { frequencies, results };
+}
+
+/** The engine makes the process a window and needs it while it runs; elkjs would take that for a page and lay nothing out. */
+async function asPage<T>(run: () => Promise<T>): Promise<T> {
+  if ('window' in globalThis) return run();
+  if (page) Object.defineProperty(globalThis, 'window', page);
+  try {
+    return await run();
+  } finally {
+    page = Object.getOwnPropertyDescriptor(globalThis, 'window');
+    Reflect.deleteProperty(globalThis, 'window');
+  }
 }
 
 async function start(): Promise<Simulation> {

@@ -14,6 +14,8 @@ import { makeKit } from '../analyse/kits.ts';
 const FIELDS: Partial<Record<Kind, object>> = {
   pot: { value: '250k' },
   'push-pull': { value: '500k' },
+  'mini-toggle': { action: 'on-on' },
+  rotary: { throws: 5 },
   resistor: { value: '470k' },
   capacitor: { value: '22n' },
   switch: { lugs: { left: ['A1', 'A0'], right: ['on'] }, positions: [[['A0', 'A1']]] },

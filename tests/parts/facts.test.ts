@@ -73,6 +73,8 @@ it('only what has no order of lugs to tell the sides by may be drawn left for ri
   const any: Partial<Record<Kind, object>> = {
     pot: { value: '250k' },
     'push-pull': { value: '250k' },
+    'mini-toggle': { action: 'on-on' },
+    rotary: { throws: 5 },
     resistor: { value: '1k' },
     capacitor: { value: '1n' },
     switch: { lugs: { left: ['A', 'B'] }, positions: [[]] },

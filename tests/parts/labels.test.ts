@@ -26,6 +26,8 @@ import { sketch } from '../draw/sketch.ts';
 const FIELDS: Partial<Record<Kind, object>> = {
   pot: { value: '500k', taper: 'reverse-log' },
   'push-pull': { value: '250k' },
+  'mini-toggle': { action: 'on-on' },
+  rotary: { throws: 5 },
   resistor: { value: '470k' },
   capacitor: { value: '22n' },
   switch: {

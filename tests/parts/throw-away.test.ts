@@ -1,5 +1,5 @@
 /**
- * A kind is one file and one line: a three-way toggle, which the program does not have, is added to a copy of the source in just
+ * A kind is one file and one line: a three-way leaf switch, which the program does not have, is added to a copy of the source in just
  * that way, and a kit with it is checked by the compiler, read, solved, drawn and inspected. Its contacts are those of the handbook
  * (common practice, no source).
  */
@@ -21,11 +21,11 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 
 const KIT = {
   kit: 'thrown',
-  title: 'HH, three-way toggle, one volume',
+  title: 'HH, three-way leaf switch, one volume',
   parts: {
     neck: { kind: 'humbucker' },
     bridge: { kind: 'humbucker' },
-    selector: { kind: 'toggle-3' },
+    selector: { kind: 'leaf-switch' },
     volume: { kind: 'pot', value: '500k' },
     output: { kind: 'jack' },
   },
@@ -48,8 +48,8 @@ beforeAll(() => {
   for (const name of ['src', 'layouts', 'package.json', 'tsconfig.json'])
     cpSync(name, join(folder, name), { recursive: true });
   symlinkSync(resolve('node_modules'), join(folder, 'node_modules'));
-  copyFileSync('tests/parts/toggle-3.txt', join(folder, 'src/parts/toggle-3.ts'));
-  appendFileSync(join(folder, 'src/parts/kinds.ts'), "export { toggle3 } from './toggle-3.ts';\n");
+  copyFileSync('tests/parts/leaf-switch.txt', join(folder, 'src/parts/leaf-switch.ts'));
+  appendFileSync(join(folder, 'src/parts/kinds.ts'), "export { leafSwitch } from './leaf-switch.ts';\n");
   writeFileSync(join(folder, 'kit.json'), JSON.stringify(KIT));
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -65,12 +65,12 @@ it('touches its own file and one line', () => {
     const mine = list('src').includes(file) ? readFileSync(join('src', file), 'utf8') : undefined;
     return mine !== readFileSync(join(folder, 'src', file), 'utf8');
   });
-  expect(differs.sort()).toEqual(['parts/kinds.ts', 'parts/toggle-3.ts']);
+  expect(differs.sort()).toEqual(['parts/kinds.ts', 'parts/leaf-switch.ts']);
 });
 
 it('the compiler knows its lugs', () => {
   const ends = (lug: string) =>
-    `import { defineKit } from './index.ts';\nexport default defineKit({ kit: 'a', title: 'a', parts: { s: { kind: 'toggle-3' }, j: { kind: 'jack' } }, joints: ['s.${lug} > j.tip'] });\n`;
+    `import { defineKit } from './index.ts';\nexport default defineKit({ kit: 'a', title: 'a', parts: { s: { kind: 'leaf-switch' }, j: { kind: 'jack' } }, joints: ['s.${lug} > j.tip'] });\n`;
   writeFileSync(join(folder, 'src/right.ts'), ends('frame'));
   writeFileSync(join(folder, 'src/wrong.ts'), ends('A0'));
   writeFileSync(
@@ -114,5 +114,5 @@ it('reads, solves, draws and inspects a kit with it', () => {
     solderleaf('check', 'kit.json', '--drawing', drawing);
     expect(readFileSync(join(folder, drawing), 'utf8')).toContain('>frame</text>');
   }
-  expect(solderleaf('schema')).toContain('three-way toggle switch; lugs 1, common, 2, frame');
+  expect(solderleaf('schema')).toContain('three-way leaf switch; lugs 1, common, 2, frame');
 });

@@ -85,6 +85,8 @@ describe('ways into a lug', () => {
         capacitor: { value: '22n' },
         pot: { value: '250k' },
         'push-pull': { value: '500k' },
+        'mini-toggle': { action: 'on-on' },
+        rotary: { throws: 5 },
         switch: { lugs: { left: ['A1', 'common'], right: ['B', 'on', 'x'] }, positions: [[['A1', 'B']]] },
       };
       const { lugs, body, width, height } = outline(kind, 'Name', fields[kind]);

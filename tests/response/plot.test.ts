@@ -26,6 +26,25 @@ function solved(name: string, knobs: Knobs, hertz: number) {
   return solveResponse(circuit, { knobs, points: 1, from: hertz });
 }
 
+/** Whether a badge is of a state: `1/2·1, 2·2` is of three. */
+const isOf = (badge: string, positions: Readonly<Record<string, number>>): boolean =>
+  badge === '•' ||
+  badge
+    .split(', ')
+    .some((one) =>
+      one.split('·').every((part, i) => part.split('/').includes(String(Object.values(positions)[i]))),
+    );
+
+/** The number of the one panel that tells of a state, and its badge; states nobody could tell apart share one. */
+function panelOf(svg: string, id: string, positions: Readonly<Record<string, number>>) {
+  const badges: string[] = [];
+  for (let n = 1; svg.includes(`id="${id}-position-${n}"`); n++)
+    badges.push(textsOf(group(svg, `${id}-position-${n}`))[0]?.words ?? '');
+  const own = badges.flatMap((badge, i) => (isOf(badge, positions) ? [{ number: i + 1, badge }] : []));
+  if (own.length !== 1 || !own[0]) throw new Error(`${own.length} panels of ${JSON.stringify(positions)}`);
+  return { ...own[0], count: badges.length };
+}
+
 const names = [...circuits.keys()];
 const idOf = (name: string): string => `${circuits.get(name)?.kit.id}-response`;
 const SETTINGS: readonly Knobs[] = [
@@ -56,8 +75,9 @@ describe.each(cases)('%s at %o', (name, knobs) => {
     const svg = svgOf(name, knobs);
     const axes = axesOf(svg, `${idOf(name)}-axes`);
     for (const hertz of [25, 110, 1000, 2900, 4400, 6000, 12_000, 19_000]) {
-      for (const { index, together } of solved(name, knobs, hertz).states) {
-        const points = pointsOf(group(svg, `${idOf(name)}-line-${index + 1}`));
+      for (const { index, together, state } of solved(name, knobs, hertz).states) {
+        const { number } = panelOf(svg, idOf(name), state.positions);
+        const points = pointsOf(group(svg, `${idOf(name)}-line-${number}`));
         const wanted = decibels(together?.gain[0] ?? 0);
         if (points.length === 0) expect(wanted).toBeLessThan(-150);
         else {
@@ -65,7 +85,11 @@ describe.each(cases)('%s at %o', (name, knobs) => {
           // A line that has gone below the floor is not drawn; it must really be there.
           const floor = axes.decibels(points.at(-1)?.[1] ?? 0);
           if (Number.isNaN(y)) expect(wanted).toBeLessThan(floor + 0.05);
-          else expect(axes.decibels(y), `state ${index + 1}, ${hertz} Hz`).toBeCloseTo(wanted, 1);
+          // Of many states those within a tenth of a decibel share a line.
+          else {
+            const off = Math.abs(axes.decibels(y) - wanted);
+            expect(off, `state ${index + 1}, ${hertz} Hz`).toBeLessThan(name === 'many' ? 0.15 : 0.05);
+          }
         }
       }
     }
@@ -79,8 +103,8 @@ describe.each(names)('%s', (name) => {
     const svg = svgOf(name);
     let seen = 0;
     for (const hertz of [300, 1000, 2900, 4400, 6000]) {
-      for (const { index, pickups } of solved(name, knobsAtFull, hertz).states) {
-        const panel = `${id}-position-${index + 1}`;
+      for (const { pickups, state } of solved(name, knobsAtFull, hertz).states) {
+        const panel = `${id}-position-${panelOf(svg, id, state.positions).number}`;
         const axes = axesOf(svg, `${panel}-axes`);
         const lines = [1, 2, 3].map((n) => pointsOf(group(svg, `${panel}-reference-${n}`)));
         for (const { reference } of pickups) {
@@ -133,11 +157,13 @@ describe.each(names)('%s', (name) => {
     // A pin leads from each flag down to the resonance it tells of.
     const pins = [...group(svg, `${id}-flags`).matchAll(/<path d="M[^"]*L([\d.]+) ([\d.]+)"/g)];
     expect(pins.map(([, x, y]) => [Number(x), Number(y)])).toEqual(dots.map(([x, y]) => [x, y]));
-    expect(dots).toHaveLength(states.filter(({ together }) => together?.shape.resonance).length);
-    for (const { index, together, state } of states) {
+    expect(states.every(({ together }) => together?.shape.resonance)).toBe(true);
+    for (const { together, state } of states) {
+      const { number, badge, count } = panelOf(svg, id, state.positions);
+      expect(dots).toHaveLength(count);
       const { resonance, cutoff } = together?.shape ?? {};
       if (!resonance || cutoff === undefined) throw new Error('every one of these states has a peak');
-      const marks = group(svg, `${id}-position-${index + 1}-marks`);
+      const marks = group(svg, `${id}-position-${number}-marks`);
       const words = textsOf(marks).map((one) => one.words);
       const figure = words.map((one) => /^([\d.]+) kHz, \+([\d.]+) dB$/.exec(one)).find(Boolean);
       expect(Number(figure?.[1]) * 1000, words.join()).toBeCloseTo(
@@ -148,10 +174,9 @@ describe.each(names)('%s', (name) => {
       const fall = words.map((one) => /^−3 dB at ([\d.]+) kHz$/.exec(one)).find(Boolean);
       expect(Number(fall?.[1]) * 1000).toBeCloseTo(Number(cutoff.toPrecision(3)), 6);
 
-      const badge = Object.values(state.positions).join('·') || '•';
       const at = flags.indexOf(badge);
       expect(at, `flag ${badge}`).toBeGreaterThanOrEqual(0);
-      if (states.length <= 10) expect(flags.slice(at + 1, at + 3).join(', ')).toBe(figure?.[0]);
+      if (count <= 10) expect(flags.slice(at + 1, at + 3).join(', ')).toBe(figure?.[0]);
       expect(
         dots.some(
           ([x, y]) =>
@@ -159,7 +184,7 @@ describe.each(names)('%s', (name) => {
             Math.abs(all.decibels(y) - resonance.level) < 0.01,
         ),
       ).toBe(true);
-      const own = axesOf(svg, `${id}-position-${index + 1}-axes`);
+      const own = axesOf(svg, `${id}-position-${number}-axes`);
       const [x, y] = circlesOf(marks).at(-1) ?? [0, 0];
       expect(own.hertz(x) / cutoff).toBeCloseTo(1, 2);
       expect(own.decibels(y)).toBeCloseTo((together?.shape.plateau ?? 0) - 3.0103, 1);
@@ -172,7 +197,7 @@ describe.each(names)('%s', (name) => {
     const circuit = circuits.get(name);
     for (const { positions, sounding } of circuit?.states ?? []) {
       const label = sounding.map((one) => circuit?.kit.parts.find((part) => part.name === one)?.label);
-      const at = ends.indexOf(Object.values(positions).join('·') || '•');
+      const at = ends.indexOf(panelOf(svg, id, positions).badge);
       expect(ends[at + 1]).toBe(label.join(' + '));
     }
     expect(ends.filter((words) => words.startsWith('reference, ')).length).toBeGreaterThan(0);

@@ -1,8 +1,9 @@
 /** A kit with forty switch positions: its loads stand in a table that says of every position what solving says, once. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { solveLoads } from '../../src/analyse/index.ts';
+import { solveLoads, solveResponse } from '../../src/analyse/index.ts';
 import { combinationsOf } from '../../src/annotate/combinations.ts';
+import { plotOf } from '../../src/annotate/plot.ts';
 import { formatFigure } from '../../src/common/units.ts';
 import { readKit } from '../../src/describe/read.ts';
 import { findPage } from '../../src/files/layouts.ts';
@@ -133,6 +134,25 @@ describe('forty positions', () => {
     const { texts } = await drawn(sample('kestrel-hss'));
     expect(texts.filter(({ group }) => group.endsWith('-loads-1'))).toEqual([]);
   });
+});
+
+it('plots are of each position once, those alike together', () => {
+  const response = solveResponse(circuit);
+  const { states } = plotOf(circuit, response, { volume: 10, tone: 10 });
+  const named = states.flatMap(({ badge }) =>
+    badge.split(', ').flatMap((one) =>
+      one
+        .split('·')
+        .map((part) => part.split('/'))
+        .reduce<readonly string[]>((all, part) => all.flatMap((a) => part.map((b) => `${a}${b}`)), ['']),
+    ),
+  );
+  expect([...named].sort()).toEqual(
+    circuit.states.map(({ positions }) => Object.values(positions).join('')).sort(),
+  );
+  expect(states.length).toBeLessThan(20);
+  // What the load toggle does is heard, so its two positions are never one.
+  for (const { badge } of states) expect(badge).not.toMatch(/1\/2(?:,|$)/);
 });
 
 describe('combinations', () => {

@@ -1,0 +1,70 @@
+/** What an editor is told of a kit that extends another: it needs no more than its id, and its parts may be changes. */
+import { z } from 'zod';
+import {
+  extensionSchema,
+  headFields,
+  jointSchema,
+  kitSchema,
+  nameSchema,
+  partSchema,
+  partShapes,
+} from './schema.ts';
+
+/** Two schemas are the same to an editor when they print the same. */
+const printed = (schema: z.ZodType): string =>
+  JSON.stringify(z.toJSONSchema(schema, { io: 'input', unrepresentable: 'any' }));
+
+/** What a field says of itself, within `optional` or without it. */
+const wordsOf = (schema: z.ZodType): string =>
+  schema.description ?? (schema instanceof z.ZodOptional ? wordsOf(schema.unwrap() as z.ZodType) : '');
+
+/** A field of any kind that has it: which kind a part of the base is, only the base knows. */
+function fieldOfAny(name: string): z.ZodType {
+  const all = Object.values(partShapes).flatMap(({ shape }) => {
+    const fields: Readonly<Record<string, z.ZodType>> = shape;
+    const found = Object.hasOwn(fields, name) ? fields[name] : undefined;
+    return found ? [found] : [];
+  });
+  const ways = [...new Map(all.map((schema) => [printed(schema), schema])).values()];
+  const [first = z.unknown(), ...more] = ways;
+  if (more.length === 0) return first.optional();
+  const words = [...new Set(ways.map(wordsOf))].filter((text) => text !== '');
+  return z
+    .union([first, ...more])
+    .optional()
+    .describe(words.join('; or: '));
+}
+
+const fieldNames = [...new Set(Object.values(partShapes).flatMap(({ shape }) => Object.keys(shape)))].filter(
+  (field) => field !== 'kind',
+);
+
+const changedPart = z
+  .strictObject(Object.fromEntries(fieldNames.map((name) => [name, fieldOfAny(name)])))
+  .describe('Changes of a part of the base: the fields written here replace its own');
+
+const { extends: base, remove } = extensionSchema.shape;
+
+const extendingSchema = z
+  .strictObject({
+    extends: base.unwrap().describe(wordsOf(base)),
+    ...headFields,
+    title: headFields.title.optional(),
+    remove: remove
+      .unwrap()
+      .extend({ joints: z.array(jointSchema).optional().describe('Joints of the base, as written there') })
+      .optional()
+      .describe('What is removed from the base, before anything is added'),
+    parts: z
+      .record(nameSchema, z.union([partSchema, changedPart]))
+      .optional()
+      .describe('New parts, parts of another kind, and changes of the base’s parts'),
+    joints: z
+      .array(jointSchema)
+      .optional()
+      .describe('New joints; one between the same lugs as a joint of the base replaces it'),
+  })
+  .describe('A kit made from another, with changes');
+
+/** Every description that may be written. */
+export const descriptionSchema = z.union([kitSchema, extendingSchema]);

@@ -1,0 +1,79 @@
+/** What the program solves of every circuit that ships, against tables written by hand. */
+import { expect, test } from 'vitest';
+import { type PickupLoads, solveLoads } from '../../src/analyse/index.ts';
+import { buildCircuit } from '../../src/solve/build.ts';
+import { circuitKit, circuitNames } from './circuits.ts';
+import { type Row, type Sound, tables } from './sounding.ts';
+
+/** What is compared of one pickup that sounds: with which others, how, and how loud. */
+interface Heard {
+  readonly pickup: string;
+  readonly series: readonly string[];
+  readonly parallel: readonly string[];
+  readonly outOfPhase: readonly string[];
+  /** Decibels, rounded to 0.1; 0 where it is no more than 1 dB down. */
+  readonly down: number;
+}
+
+type Leaf = Extract<Sound, { readonly pickup: string }>;
+const leaves = (sound: Sound): readonly Leaf[] =>
+  'pickup' in sound ? [sound] : sound.of.flatMap((one) => leaves(one));
+
+/** How two pickups of one sound are joined: by what joins the two smallest groups that hold one of them each. */
+function joinOf(sound: Sound, a: string, b: string): 'series' | 'parallel' | undefined {
+  if ('pickup' in sound) return undefined;
+  const holds = (one: Sound, name: string): boolean => leaves(one).some(({ pickup }) => pickup === name);
+  const both = sound.of.find((one) => holds(one, a) && holds(one, b));
+  return both ? joinOf(both, a, b) : sound.join;
+}
+
+const byName = (list: readonly string[]): readonly string[] => [...list].sort();
+
+function expected({ sound }: Row): readonly Heard[] {
+  const all = sound ? leaves(sound) : [];
+  return all.map((own) => {
+    const others = all.filter((one) => one !== own);
+    const joined = (join: 'series' | 'parallel'): readonly string[] =>
+      others
+        .map(({ pickup }) => pickup)
+        .filter((other) => sound && joinOf(sound, own.pickup, other) === join);
+    return {
+      pickup: own.pickup,
+      series: byName(joined('series')),
+      parallel: byName(joined('parallel')),
+      outOfPhase: byName(others.filter((one) => one.reversed !== own.reversed).map(({ pickup }) => pickup)),
+      down: own.down,
+    };
+  });
+}
+
+const solved = (pickups: readonly PickupLoads[]): readonly Heard[] =>
+  pickups.map(({ pickup, series, parallel, outOfPhase, level }) => ({
+    pickup,
+    series: byName(series),
+    parallel: byName(parallel),
+    outOfPhase: byName(outOfPhase),
+    down: level >= -1 ? 0 : Math.round(-level * 10) / 10,
+  }));
+
+const sorted = (heard: readonly Heard[]): readonly Heard[] =>
+  [...heard].sort((a, b) => (a.pickup < b.pickup ? -1 : 1));
+const key = (at: Row['at']): string =>
+  Object.entries(at)
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([part, position]) => `${part} ${position}`)
+    .join(', ');
+
+test('every circuit has its table, and every table its circuit', () => {
+  expect(Object.keys(tables).sort()).toEqual(circuitNames);
+});
+
+test.each(circuitNames)('%s sounds as written by hand in every state', async (name) => {
+  const loads = solveLoads(buildCircuit(await circuitKit(name)));
+  const table = tables[name] ?? [];
+  const ours = Object.fromEntries(
+    loads.map(({ state, pickups }) => [key(state.positions), sorted(solved(pickups))]),
+  );
+  const wanted = Object.fromEntries(table.map((row) => [key(row.at), sorted(expected(row))]));
+  expect(ours).toEqual(wanted);
+});
