@@ -22,6 +22,7 @@ const contactsOf = ({ contact }: KillButton): readonly Contact[] =>
     position: i + 1,
     called,
     mark: called,
+    ...(called === 'pressed' ? { silent: true as const } : {}),
     joins: (contact === 'normally-closed') === (called === 'released') ? [[LEFT.name, RIGHT.name]] : [],
   }));
 
