@@ -3,7 +3,7 @@ import type { Setting } from '../circuit/circuit.ts';
 import { nth } from '../common/must.ts';
 
 /** By switch its positions; every one of a switch is meant with every one of the others. */
-export type Combination = readonly (readonly number[])[];
+type Combination = readonly (readonly number[])[];
 
 /** Settings gathered into combinations: two that differ in one switch only become one, the last switch first. */
 export function combinationsOf(settings: readonly Pick<Setting, 'positions'>[]): readonly Combination[] {

@@ -29,9 +29,6 @@ export const headOf = (expected: string): string => expected.replace(/(?:,? such
 export const meant = (nearest: string | undefined, otherwise: string): string =>
   nearest === undefined ? otherwise : `Did you mean ${clip(nearest)}? ${otherwise}`;
 
-const listWith = (word: string, words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} ${word} ${words[words.length - 1]}`;
 /** `2, 3 and 4`. */
-export const andList = (words: readonly string[]): string => listWith('and', words);
-/** `2, 3 or 4`. */
-export const orList = (words: readonly string[]): string => listWith('or', words);
+export const andList = (words: readonly string[]): string =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words[words.length - 1]}`;

@@ -4,26 +4,14 @@
  */
 
 import { type ExtendsDetails, extendsWording } from './extends-wording.ts';
+import { type FileDetails, fileWording } from './file-wording.ts';
 import { ID_LONGEST, NAME_LONGEST } from './names.ts';
 import { type NoteDetails, noteWording } from './note-wording.ts';
 import { type OutputDetails, outputWording } from './output-wording.ts';
 import { clip, headOf, list, type Message, meant, quote } from './quoting.ts';
 
 /** What each code must be told. */
-export interface Details extends NoteDetails, OutputDetails, ExtendsDetails {
-  // Reading the file.
-  'file-unreadable': { reason: string };
-  'file-too-large': { most: number };
-  'output-taken': { output: string; file: string };
-  'file-empty': Record<never, never>;
-  'not-a-kit': Record<never, never>;
-  'not-text': Record<never, never>;
-  'bad-syntax': { reason: string };
-  'duplicate-key': { key: string };
-  'too-many-aliases': Record<never, never>;
-  'too-deep': Record<never, never>;
-  'too-long': { most: number };
-  'script-failed': { reason: string };
+export interface Details extends FileDetails, NoteDetails, OutputDetails, ExtendsDetails {
   // The shape of the description.
   'unknown-key': { key: string; nearest?: string; allowed: readonly string[] };
   'decimal-comma': { got: string; meant?: string };
@@ -82,50 +70,7 @@ const glyphWords = (glyph: string): string => {
 };
 const error = (message: string, remedy: string): Message => ({ severity: 'error', message, remedy });
 export const wording: Wording = {
-  'file-unreadable': (d) =>
-    error(`the file cannot be read: ${d.reason}`, 'Check the path and the permissions.'),
-  'file-too-large': (d) =>
-    error(
-      `the file is larger than ${d.most / 1e6} million bytes`,
-      'Name another file; a kit usually has a few thousand bytes.',
-    ),
-  'output-taken': (d) =>
-    error(
-      `${clip(d.output)} is also the name of the drawing of ${d.file}`,
-      'Give one of the two kits another id, or draw them into separate folders with --out.',
-    ),
-  'file-empty': () =>
-    error('the file is empty', 'Write at least kit, title, parts and joints; see the README for an example.'),
-  'not-a-kit': () =>
-    error(
-      'not a kit: it has neither kit nor parts nor joints',
-      'Name another file; see the README for an example.',
-    ),
-  'not-text': () => error('the file is not text in UTF-8', 'Save the description as plain text in UTF-8.'),
-  'bad-syntax': (d) =>
-    error(
-      d.reason,
-      'Correct the text at the marked position; indent with spaces, and close every quote and bracket.',
-    ),
-  'duplicate-key': (d) =>
-    error(`${quote(d.key)} is given twice`, 'Remove one of the two; if they are two parts, rename one.'),
-  'too-many-aliases': () =>
-    error('the aliases in this file expand without limit', 'Write the parts out instead of using aliases.'),
-  'script-failed': (d) =>
-    error(
-      `the file could not be run: ${d.reason}`,
-      'It must have one kit as its default export: export default defineKit({ … }).',
-    ),
-  'too-deep': () =>
-    error(
-      'brackets or indentation are nested too deeply for a kit',
-      'Close the brackets; a kit needs at most four levels.',
-    ),
-  'too-long': (d) =>
-    error(
-      `the file is longer than ${d.most / 1000} thousand characters`,
-      'Write one kit in a file; a kit usually has a few thousand characters.',
-    ),
+  ...fileWording,
   'unknown-key': (d) =>
     error(`unknown key ${quote(d.key)}`, meant(d.nearest, `Allowed: ${list(d.allowed)}.`)),
   'decimal-comma': (d) =>

@@ -11,7 +11,7 @@ export interface LeverPoles<P extends string = string, N extends number = number
 }
 
 /** The common lever: two poles, three throws. */
-export const TWO_BY_THREE = { pairs: [['A', 'B']], throws: [1, 2, 3] } as const satisfies LeverPoles;
+const TWO_BY_THREE = { pairs: [['A', 'B']], throws: [1, 2, 3] } as const satisfies LeverPoles;
 
 /** Pole letter, then throw number; 0 is the common. */
 export const lugsOfLever = <P extends string, N extends number>({
