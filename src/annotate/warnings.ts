@@ -5,7 +5,7 @@ import { isAt, isMeantOutOfPhase, silencersAt } from '../circuit/intended.ts';
 import { whereText } from '../circuit/position.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import type { Kit } from '../describe/kit.ts';
-import { contactsOf, isPickup } from '../parts/index.ts';
+import { contactsOf, isPickup, type Part } from '../parts/index.ts';
 import { exchangedAmong } from './joining.ts';
 
 export const soundWarnings = (circuit: Circuit, loads: readonly StateLoads[]): readonly Problem[] => [
@@ -112,18 +112,17 @@ const together = ({ states }: Circuit, pickup: string, others: ReadonlySet<strin
   states.filter(({ sounding }) => sounding.includes(pickup) && sounding.some((other) => others.has(other)));
 
 /**
- * Switches whose position 1 does not sound the pickup that is called the bridge's, though another position does in place
- * of one that sounds in position 1: one that only adds the bridge pickup selects nothing. By convention position 1 is
- * nearest the bridge; common practice, no source.
+ * Switches whose position 1 does not sound the bridge pickup, though another position does in place of one that sounds in
+ * position 1: one that only adds the bridge pickup selects nothing. By convention position 1 is nearest the bridge, where
+ * positions are counted; a position with a name of its own, as of a toggle, is under no such convention. Common practice, no
+ * source.
  */
 function firstWarnings({ kit, states }: Circuit): readonly Problem[] {
-  const bridges = kit.parts.filter(
-    (part) => isPickup(part) && /\bbridge\b/i.test(`${part.name.replaceAll('-', ' ')} ${part.label}`),
-  );
-  const [bridge] = bridges;
-  if (!bridge || bridges.length > 1) return [];
+  const bridge = bridgePickup(kit);
+  if (!bridge) return [];
   return kit.parts.flatMap((part): readonly Problem[] => {
-    if (contactsOf(part).length === 0) return [];
+    const contacts = contactsOf(part);
+    if (contacts.length === 0 || contacts.some(({ called }) => called !== undefined)) return [];
     const at = (first: boolean) => states.filter(({ positions }) => (positions[part.name] === 1) === first);
     const sounds = ({ sounding }: State): boolean => sounding.includes(bridge.name);
     const found = new Set(
@@ -140,6 +139,18 @@ function firstWarnings({ kit, states }: Circuit): readonly Problem[] {
     const detail = { part: part.name, bridge: bridge.name, sounding: first.sounding, found: [...found] };
     return [problem('first-not-bridge', ['parts', part.name], detail, 'key')];
   });
+}
+
+/**
+ * The pickup that is called the bridge's; where no name says where a pickup is, the last one, as a kit names them from neck to bridge.
+ */
+function bridgePickup({ parts }: Kit): Part | undefined {
+  const pickups = parts.filter(isPickup);
+  const called = (word: RegExp) =>
+    pickups.filter((part) => word.test(`${part.name.replaceAll('-', ' ')} ${part.label}`));
+  const [bridge, ...more] = called(/\bbridge\b/i);
+  if (bridge) return more.length > 0 ? undefined : bridge;
+  return pickups.length > 1 && called(/\b(neck|middle)\b/i).length === 0 ? pickups.at(-1) : undefined;
 }
 
 /** Whether all switches but one are in the same positions. */

@@ -50,6 +50,7 @@ export interface NoteDetails {
     scaled: string;
   };
   'not-in-stock': { part: string; got: string; stock: readonly string[] };
+  'not-preferred': { part: string; got: string; nearest: string };
   /** A bare leg laid over what is bare too. */
   'bare-legs-cross': { part: string; across: string; sleeving: string };
   'unusual-value': {
@@ -165,6 +166,11 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     warning(
       `${quote(d.part)} is ${d.got}, which is not in this kit’s stock`,
       `In stock: ${list(d.stock)}. Use one of these, or add ${d.got} to the stock; “solderleaf pad KIT” shows what each value does.`,
+    ),
+  'not-preferred': (d) =>
+    note(
+      `${quote(d.part)} is ${d.got}, which is not a preferred value (E24 or E96, IEC 60063)`,
+      `Parts of this value are hard to buy; the nearest in E24 is ${d.nearest}.`,
     ),
   'bare-legs-cross': (d) =>
     note(

@@ -4,7 +4,8 @@ import { clip, list, type Message, meant, quote } from './quoting.ts';
 /** `where` is put behind a clause: empty, or with a blank before it. */
 export interface OutputDetails {
   /** `partly`: not in every position, so that it may be intended. */
-  'no-output': { where: string; pot?: string; partly?: true };
+  /** `link`: the joint that puts two pickups in series and ends the silence. */
+  'no-output': { where: string; pot?: string; partly?: true; link?: string };
   /** `joints`: that which connects the signal to ground, then others that meet it and would end the short as well. */
   'output-shorted': { where: string; pot?: string; partly?: true; joints: readonly string[] };
   'output-never-sounds': { part: string; lug: string };
@@ -39,11 +40,12 @@ export const outputWording: {
 } = {
   'no-output': (d) =>
     error(
-      `no output${d.where}`,
-      d.pot === undefined
-        ? 'Follow the signal from the jack’s tip back to a pickup and add the missing joint.' +
-            intendedSilence(d)
-        : exchangeLugs(d.pot),
+      `no output${d.where}${d.link === undefined ? '' : ': a series link is missing'}`,
+      d.pot !== undefined
+        ? exchangeLugs(d.pot)
+        : d.link === undefined
+          ? `Follow the signal from the jack’s tip back to a pickup and add the missing joint.${intendedSilence(d)}`
+          : `Add the joint ${quote(d.link)}: it puts the two pickups in series.${intendedSilence(d)}`,
     ),
   'output-shorted': (d) =>
     error(

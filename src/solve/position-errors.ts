@@ -11,6 +11,7 @@ import type { Joint, Kit } from '../describe/kit.ts';
 import { contactsOf, elementsLike, is, isPickup, lugsOf, lugsWith, type Part } from '../parts/index.ts';
 import type { LugRole } from '../parts/kind.ts';
 import { buildCircuit } from './build.ts';
+import { missingLink } from './series-link.ts';
 
 /**
  * Pickups that are heard in no state, and whose return cannot reach the jack's sleeve through joints, through any position
@@ -171,11 +172,17 @@ function silentErrors(
       where,
       joints: joints.map(jointWords),
       ...(everywhere ? {} : { partly: true as const }),
+      ...(code === 'no-output' ? linkDetail(kit, some, all) : {}),
     };
     return joint
       ? problem(code, ['joints', joint.index], detail)
       : problem(code, placeOf(kit), detail, 'key');
   });
+}
+
+function linkDetail(kit: Kit, some: readonly State[], all: readonly State[]) {
+  const link = missingLink(kit, some, all);
+  return link ? { link: `${link.from} > ${link.to}` } : {};
 }
 
 interface Short {
