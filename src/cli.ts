@@ -3,6 +3,7 @@
 import { createRequire } from 'node:module';
 import { Command, CommanderError } from 'commander';
 import { addCheck } from './commands/check.ts';
+import { addCircuits } from './commands/circuits.ts';
 import { printError, refuseTwice, shown } from './commands/console.ts';
 import { addDraw } from './commands/draw.ts';
 import { addLoads } from './commands/loads.ts';
@@ -23,7 +24,7 @@ const program = new Command('solderleaf')
   })
   .exitOverride();
 
-for (const add of [addDraw, addLoads, addResponse, addPad, addCheck, addSchema]) add(program);
+for (const add of [addDraw, addLoads, addResponse, addPad, addCheck, addCircuits, addSchema]) add(program);
 for (const command of program.commands) refuseTwice(command);
 
 // Whoever reads may stop early, as `head` does: that ends the printing, not the work nor what it comes to.

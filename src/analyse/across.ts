@@ -88,4 +88,6 @@ const sounds = (circuit: Circuit, { state, pickup }: Lost, controls: Record<stri
 };
 
 const same = (state: State, other: State | undefined): boolean =>
-  state.shorted === other?.shorted && state.sounding.join() === other.sounding.join();
+  state.shorted === other?.shorted &&
+  state.sounding.join() === other.sounding.join() &&
+  JSON.stringify(state.coils) === JSON.stringify(other.coils);

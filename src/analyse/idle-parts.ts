@@ -118,9 +118,10 @@ function isSameInAll(
 }
 
 /** What sounds, how loud, into which loads; rounded to what solving twice may differ by. */
-const soundOf = ({ pickups, output }: StateLoads): string =>
+const soundOf = ({ state, pickups, output }: StateLoads): string =>
   [
     output.toFixed(6),
+    JSON.stringify(state.coils ?? {}),
     ...pickups.map(({ pickup, dcLoad, signalLoad, level, outOfPhase }) =>
       [pickup, dcLoad.toPrecision(9), signalLoad.toPrecision(9), level.toFixed(6), outOfPhase].join(' '),
     ),

@@ -168,11 +168,14 @@ export function lugFor(circuit: Circuit, net: number): LugId | undefined {
   return best(roomy) ?? best(all);
 }
 
-/** Where its other leg is grounded: a pot's case, else the jack's sleeve. */
+/** Where its other leg is grounded: the case with most room, which is a pot's rather than a switch's frame, else the jack's sleeve. */
 export function groundLug(circuit: Circuit): LugId | undefined {
   const ground = groundNet(circuit);
   const lugs = [...circuit.lugs.values()].filter((lug) => lug.net === ground);
-  return (lugs.find((lug) => lug.role === 'case') ?? lugs.find((lug) => lug.role === 'sleeve'))?.id;
+  const cases = lugs.filter((lug) => lug.role === 'case');
+  const most = Math.max(...cases.map(({ room = LUG_ROOM }) => room));
+  const roomy = cases.find(({ room = LUG_ROOM }) => room === most);
+  return (roomy ?? lugs.find((lug) => lug.role === 'sleeve'))?.id;
 }
 
 /** What the drawing calls a pickup's pad; a label too long for it is left to the part's name. */

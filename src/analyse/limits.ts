@@ -13,8 +13,9 @@ import { makeNetlist, type Netlist } from '../solve/netlist.ts';
 import { type Branch, type Port, type Winding, withoutPickups } from '../solve/network.ts';
 import { knobsAtFull, type Roles, rolesOf, rotationsAt } from './controls.ts';
 import { type Factors, resistanceRange, signalLoadRange, type ToleranceRange } from './extremes.ts';
-import { chainOf, type LoadOptions, pickupLoadBranches, pickupPort, totalLoadBranches } from './loads.ts';
+import { chainOf, type LoadOptions, pickupLoadBranches, totalLoadBranches } from './loads.ts';
 import { decibels, highestBetween, PLATEAU, shapeOf } from './peak.ts';
+import { pickupPort } from './ports.ts';
 import { gainOf, makeStateSolver, type StateSolver } from './response.ts';
 import {
   roomTemperatures,
@@ -176,14 +177,14 @@ function loadLimits(
   netlist: Netlist,
   name: string,
 ): Omit<PickupLimits, 'pickup' | 'resonance'> {
-  const port = pickupPort(partNamed(circuit.kit, name), netlist);
+  const { port, kept } = pickupPort(partNamed(circuit.kit, name), state, netlist);
   const both = (branches: readonly Branch[]) => ({
     dcLoad: resistanceRange(branches, port, variables),
     signalLoad: signalLoadRange(branches, port, frequency, variables),
   });
   return {
-    ...both(pickupLoadBranches(netlist, chainOf(circuit, state, name))),
-    total: both(totalLoadBranches(circuit, state, netlist, name)),
+    ...both(pickupLoadBranches(netlist, chainOf(circuit, state, name), kept)),
+    total: both(totalLoadBranches(circuit, state, netlist, name, kept)),
   };
 }
 

@@ -1,14 +1,16 @@
 /** What each sounding pickup works into, in every state, beside what it was made to work into. */
-import { atOutputOf, type Circuit, lugId, perOutput, type State } from '../circuit/circuit.ts';
+import { atOutputOf, type Circuit, perOutput, type State } from '../circuit/circuit.ts';
 import { must, nth } from '../common/must.ts';
 import { remembered } from '../common/remembered.ts';
 import type { OutputLoad } from '../describe/kit.ts';
-import { elementsLike, isPickup, lugsWith, type Part, type Pickup } from '../parts/index.ts';
+import { isPickup, type Pickup } from '../parts/index.ts';
 import { type Loads, loadsOf } from '../solve/measure.ts';
 import { makeNetlist, type Netlist } from '../solve/netlist.ts';
-import { type Branch, type Port, withoutPickups } from '../solve/network.ts';
+import { type Branch, withoutPickups } from '../solve/network.ts';
 import { withOutputLoad } from '../solve/output.ts';
 import { LEVEL_FREQUENCY, magnitudeOf, transfersOf } from '../solve/sounding.ts';
+import { isHumCancelling } from './hum.ts';
+import { pickupPort } from './ports.ts';
 import { referenceCircuit } from './reference.ts';
 import { type Relation, relationsIn } from './relations.ts';
 
@@ -43,6 +45,8 @@ export interface StateLoads {
   readonly output: number;
   /** Two or more sound each by itself, and cancel one another. */
   readonly silentTogether: boolean;
+  /** See `hum.ts`; absent where the kit does not give the winding directions that it hangs on. */
+  readonly humCancelling?: boolean;
 }
 
 /** Loads of every sounding pickup in every state, all controls at full. */
@@ -70,26 +74,44 @@ function loadsAt(circuit: Circuit, frequency: number): readonly StateLoads[] {
     const solved = pickups.flatMap((pickup) => {
       const relation = each[atOutputOf(state, pickup.name).output ?? 0]?.of.get(pickup.name);
       if (!relation) return [];
-      const port = pickupPort(pickup, netlist);
+      const { port, kept } = pickupPort(pickup, state, netlist);
       const { loads: reference } = must(references.get(pickup.name), `reference of ${pickup.name}`);
-      const own = loadsOf(pickupLoadBranches(netlist, relation.series), port, frequency);
-      const total = loadsOf(totalLoadBranches(circuit, state, netlist, pickup.name), port, frequency);
+      const own = loadsOf(pickupLoadBranches(netlist, relation.series, kept), port, frequency);
+      const total = loadsOf(totalLoadBranches(circuit, state, netlist, pickup.name, kept), port, frequency);
       const difference = {
         dcLoad: differenceOf(own.dcLoad, reference.dcLoad),
         signalLoad: differenceOf(own.signalLoad, reference.signalLoad),
       };
       return [{ pickup: pickup.name, ...own, reference, total, difference, ...relation }];
     });
-    return { index, state, pickups: solved, output, silentTogether };
+    const hums = views
+      .filter(({ sounding }) => sounding.length > 0)
+      .map((view) => isHumCancelling(circuit, view));
+    // Of several outputs each must be.
+    const humCancelling =
+      hums.length === 0 || hums.includes(undefined) ? undefined : hums.every((one) => one === true);
+    return {
+      index,
+      state,
+      pickups: solved,
+      output,
+      silentTogether,
+      ...(humCancelling === undefined ? {} : { humCancelling }),
+    };
   });
 }
 
 /**
  * What loads a pickup: the network without pickups, but for those of its own series chain. Their sources are shorts and
  * their windings stay, as the current of this pickup passes through them: without them it would see an open circuit.
+ *
+ * @param kept coils of the pickup itself that stay; see `ports.ts`
  */
-export const pickupLoadBranches = (netlist: Netlist, chain: readonly string[]): readonly Branch[] =>
-  withoutPickups(netlist.branches, (name) => !chain.includes(name));
+export const pickupLoadBranches = (
+  netlist: Netlist,
+  chain: readonly string[],
+  kept: readonly string[],
+): readonly Branch[] => withoutPickups(netlist.branches, (name) => !chain.includes(name), kept);
 
 /** Names of the pickups in series with one, in a state. */
 export function chainOf(circuit: Circuit, state: State, pickup: string): readonly string[] {
@@ -107,22 +129,12 @@ interface Reference {
 function referenceOf(pickup: Pickup, outputLoad: OutputLoad, frequency: number): Reference {
   const circuit = referenceCircuit(pickup, outputLoad);
   const netlist = makeNetlist(circuit, nth(circuit.states, 0));
-  const port = pickupPort(pickup, netlist);
+  const { port, kept } = pickupPort(pickup, nth(circuit.states, 0), netlist);
   const branches = withOutputLoad(netlist, outputLoad);
   return {
-    loads: loadsOf(pickupLoadBranches(netlist, []), port, frequency),
+    loads: loadsOf(pickupLoadBranches(netlist, [], kept), port, frequency),
     level: magnitudeOf(transfersOf(branches, netlist.jack, [LEVEL_FREQUENCY]).get(pickup.name)?.[0]) || 1,
   };
-}
-
-/** A pickup's own two terminals at the harness: its hot lug and its return. */
-export function pickupPort(pickup: Part, { nodeOf }: Netlist): Port {
-  const coil = must(elementsLike(pickup, 'coil')[0], `coil of ${pickup.name}`);
-  const node = (role: 'hot' | 'return'): number => {
-    const lug = lugId(pickup.name, lugsWith(pickup, role)[0] ?? coil[role]);
-    return must(nodeOf.get(lug), `node of ${lug}`);
-  };
-  return { from: node('hot'), to: node('return') };
 }
 
 /** The network as played, without the one pickup that is looked out of and those that are silent. */
@@ -131,9 +143,10 @@ export function totalLoadBranches(
   state: State,
   netlist: Netlist,
   own: string,
+  kept: readonly string[],
 ): readonly Branch[] {
   const gone = (name: string) => name === own || !state.sounding.includes(name);
-  return withoutPickups(withOutputLoad(netlist, circuit.kit.outputLoad), gone);
+  return withoutPickups(withOutputLoad(netlist, circuit.kit.outputLoad), gone, kept);
 }
 
 /** What two ways of solving the same network may differ by, as a share. */

@@ -70,9 +70,13 @@ function readAt(circuit: Circuit, state: State, controls: PotRotations): Harness
  * Each output to the sleeve in every state with all controls at full and the pickups connected, ohms: the readings a load card
  * shows. Of a kit without a jack there are none.
  */
-export const readJack = remembered((circuit: Circuit): readonly (readonly number[])[] =>
+export const readOutputs = remembered((circuit: Circuit): readonly (readonly number[])[] =>
   circuit.states.map((state) => {
     const { outputs, branches } = makeNetlist(circuit, state);
     return outputs.map((port) => directResistance(branches, port));
   }),
 );
+
+/** The same at the first output alone, which is the tip. Empty for a kit without a jack. */
+export const readJack = (circuit: Circuit): readonly number[] =>
+  readOutputs(circuit).flatMap(([tip]) => tip ?? []);

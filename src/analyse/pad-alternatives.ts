@@ -8,8 +8,9 @@ import { makeNetlist } from '../solve/netlist.ts';
 import { type Branch, partOf } from '../solve/network.ts';
 import { knobsAtFull, rolesOf, rotationsAt } from './controls.ts';
 import { lugFor, type NewResistor, withResistor, withValues } from './kit-changes.ts';
-import { chainOf, pickupLoadBranches, pickupPort, type StateLoads } from './loads.ts';
+import { chainOf, pickupLoadBranches, type StateLoads } from './loads.ts';
 import { type Effect, effectsOf, improves, loadFor, type Match, worsened } from './pad-effects.ts';
+import { pickupPort } from './ports.ts';
 
 /** Every one brings the judged load nearer its reference, and makes none worse where that one is judged. */
 export type Alternative =
@@ -89,8 +90,8 @@ export interface Cause {
 export function causesOf(circuit: Circuit, pickup: string, index: number, match: Match): readonly Cause[] {
   const state = must(circuit.states[index], `state ${index}`);
   const netlist = makeNetlist(circuit, state);
-  const port = pickupPort(partNamed(circuit.kit, pickup), netlist);
-  const bare = pickupLoadBranches(netlist, chainOf(circuit, state, pickup));
+  const { port, kept } = pickupPort(partNamed(circuit.kit, pickup), state, netlist);
+  const bare = pickupLoadBranches(netlist, chainOf(circuit, state, pickup), kept);
   const frequency = circuit.kit.outputLoad.frequency.value;
   const load = (branches: readonly Branch[]) => loadFor(match, loadsOf(branches, port, frequency));
   const now = load(bare);

@@ -17,10 +17,11 @@ import {
   withResistor,
   withValues,
 } from './kit-changes.ts';
-import { chainOf, differenceOf, pickupLoadBranches, pickupPort } from './loads.ts';
+import { chainOf, differenceOf, pickupLoadBranches } from './loads.ts';
 import type { Asked } from './pad-alternatives.ts';
 import { effectsOf, loadFor, loadsIn, loadsOfKit } from './pad-effects.ts';
 import type { PadOption } from './pad-plan.ts';
+import { pickupPort } from './ports.ts';
 
 type Place = Omit<NewResistor, 'ohms'> & {
   readonly replaces: readonly string[];
@@ -101,11 +102,11 @@ function padLoad(
   const state = must(circuit.states[index], `state ${index}`);
   const part = partNamed(circuit.kit, pickup);
   const netlist = makeNetlist(circuit, state);
-  const port = pickupPort(part, netlist);
+  const { port, kept } = pickupPort(part, state, netlist);
   const [a, b] = [netlist.nodeOf.get(place.from), netlist.nodeOf.get(place.to)];
   if (a === undefined || b === undefined) return undefined;
   const branches = [
-    ...pickupLoadBranches(netlist, chainOf(circuit, state, pickup)),
+    ...pickupLoadBranches(netlist, chainOf(circuit, state, pickup), kept),
     resistor(a, b, 1, 'pad'),
   ];
   const solver = new Solver(branches, port, { direct: match === 'dc' });

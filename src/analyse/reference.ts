@@ -1,13 +1,14 @@
 /**
  * The plain harness that a pickup was made for: one volume, one tone with its capacitor, a jack. It is built as a
- * circuit like any other, so that the reference figures come out of the same solver.
+ * circuit like any other, so that the reference figures come out of the same solver. A pickup of several coils has them in series there,
+ * and is compared with that when it is split or in parallel, too.
  */
 
 import type { Circuit } from '../circuit/circuit.ts';
 import { must } from '../common/must.ts';
 import type { End, Joint, OutputLoad } from '../describe/kit.ts';
 import { capacitor } from '../parts/capacitor.ts';
-import { lugsWith, type Part, type Pickup } from '../parts/index.ts';
+import { elementsLike, lugsWith, type Part, type Pickup } from '../parts/index.ts';
 import { jack } from '../parts/jack.ts';
 import { type LugRole, make } from '../parts/kind.ts';
 import { pot } from '../parts/pot.ts';
@@ -23,9 +24,16 @@ export function referenceCircuit(pickup: Pickup, outputLoad: OutputLoad): Circui
   const cap = make(capacitor, { name: '+capacitor' }, { value: TONE_CAPACITOR });
   const output = make(jack, { name: '+jack' }, {});
   const [near, far] = lugsWith(cap, 'leg').map((lug): End => ({ part: cap.name, lug }));
+  const coils = elementsLike(pickup, 'coil');
+  const lead = (lug: string | undefined): End => ({
+    part: pickup.name,
+    lug: must(lug, `lead of ${pickup.name}`),
+  });
+  const links = coils.slice(1).map(({ hot }, i): readonly [End, End] => [lead(coils[i]?.return), lead(hot)]);
   const joints = [
-    [at(pickup, 'hot'), at(volume, 'clockwise')],
-    [at(pickup, 'return'), at(output, 'sleeve')],
+    [lead(coils[0]?.hot), at(volume, 'clockwise')],
+    [lead(coils.at(-1)?.return), at(output, 'sleeve')],
+    ...links,
     [at(volume, 'wiper'), at(output, 'output')],
     [at(volume, 'anticlockwise'), at(output, 'sleeve')],
     [at(tone, 'wiper'), at(volume, 'clockwise')],

@@ -13,10 +13,25 @@
 import type { Graph, State } from '../circuit/circuit.ts';
 import { isPickup, type Pickup } from '../parts/index.ts';
 import { makeNetlist, type Netlist } from '../solve/netlist.ts';
-import { type Branch, joinNodes, type Winding, withoutPickups } from '../solve/network.ts';
+import {
+  type Branch,
+  joinNodes,
+  type Winding,
+  withoutCoils,
+  withoutCoupling,
+  withoutPickups,
+} from '../solve/network.ts';
 import { withOutputLoad } from '../solve/output.ts';
 import type { Complex } from '../solve/solver.ts';
-import { HEARD, LEVEL_FREQUENCY, LISTENED, magnitudeOf, transfersOf } from '../solve/sounding.ts';
+import {
+  coilTransfersOf,
+  HEARD,
+  LEVEL_FREQUENCY,
+  LISTENED,
+  magnitudeOf,
+  transfersOf,
+  windingSounds,
+} from '../solve/sounding.ts';
 import { decibels } from './peak.ts';
 
 /** One sounding pickup beside the others of its state. */
@@ -29,6 +44,8 @@ export interface Relation {
   readonly series: readonly string[];
   readonly parallel: readonly string[];
   readonly outOfPhase: readonly string[];
+  /** Of a pickup that sounds with two coils of its own: how they are joined, and whether they work against each other. */
+  readonly coils?: { readonly joined: 'series' | 'parallel'; readonly outOfPhase: boolean };
 }
 
 interface Relations {
@@ -54,7 +71,8 @@ export function relationsIn(
   );
   const netlist = makeNetlist(graph, state);
   const branches = withOutputLoad(netlist, graph.kit.outputLoad);
-  const at = transfersAt(branches, netlist.jack);
+  const heard = windingSounds(state);
+  const at = transfersAt(branches, netlist.jack, heard);
   const sizes = magnitudesOnly(branches);
   const sign = transfersAt(sizes, netlist.jack);
   const loudest = Math.max(...pickups.map(({ name }) => magnitudeOf(at(name))));
@@ -70,7 +88,7 @@ export function relationsIn(
     Math.max(
       ...pickups.map((pickup) => {
         const parallel = chains.get(pickup.name)?.parallel ?? [];
-        return alone(branches, netlist.jack, pickup.name, parallel) / referenceLevel(pickup);
+        return alone(branches, netlist.jack, heard, pickup.name, parallel) / referenceLevel(pickup);
       }),
     ),
   );
@@ -85,11 +103,12 @@ export function relationsIn(
           series,
           parallel,
           outOfPhase: others.filter((other) => opposite(sign(name), sign(other))),
+          ...coilsJoined(sizes, netlist.jack, heard, name),
         },
       ];
     }),
   );
-  const silentTogether = pickups.length > 1 && cancel(branches, netlist.jack, state.sounding);
+  const silentTogether = cancel(branches, netlist.jack, heard);
   return { of, output: pickups.length === 0 ? 0 : output, silentTogether };
 }
 
@@ -100,9 +119,10 @@ function down(share: number): number {
 }
 
 type Port = Netlist['jack'];
+type Heard = (winding: Winding) => boolean;
 
-const transfersAt = (branches: readonly Branch[], jack: Port) => {
-  const found = transfersOf(branches, jack, [LEVEL_FREQUENCY]);
+const transfersAt = (branches: readonly Branch[], jack: Port, heard?: Heard) => {
+  const found = transfersOf(branches, jack, [LEVEL_FREQUENCY], heard);
   return (pickup: string): Complex | undefined => found.get(pickup)?.[0];
 };
 
@@ -110,23 +130,37 @@ const opposite = (a: Complex | undefined, b: Complex | undefined): boolean =>
   a !== undefined && b !== undefined && a.re * b.re < 0;
 
 /** What a pickup gives with those in parallel to it taken out. */
-const alone = (branches: readonly Branch[], jack: Port, name: string, parallel: readonly string[]): number =>
+const alone = (
+  branches: readonly Branch[],
+  jack: Port,
+  heard: Heard,
+  name: string,
+  parallel: readonly string[],
+): number =>
   magnitudeOf(
     transfersAt(
       withoutPickups(branches, (one) => parallel.includes(one)),
       jack,
+      heard,
     )(name),
   );
 
-/** A network in which nothing can resonate: resistances of the size that the impedances have at 1 kHz. */
+/** A network in which nothing can resonate: resistances of the size that the impedances have at 1 kHz, and no coupling. */
 const magnitudesOnly = (branches: readonly Branch[]): readonly Branch[] =>
-  branches.map((branch): Branch => {
-    const { of, a, b, pickup } = branch;
-    const ends = { of, a, b, ...(pickup === undefined ? {} : { pickup }) };
+  withoutCoupling(branches).map((branch): Branch => {
+    const { of, a, b, pickup, coil } = branch;
+    const ends = {
+      of,
+      a,
+      b,
+      ...(pickup === undefined ? {} : { pickup }),
+      ...(coil === undefined ? {} : { coil }),
+    };
     const omega = 2 * Math.PI * LEVEL_FREQUENCY;
     if (branch.kind === 'capacitor') return { kind: 'resistor', ...ends, ohms: 1 / (omega * branch.farads) };
     if (branch.kind === 'resistor') return branch;
-    return { kind: 'winding', ...ends, ohms: Math.hypot(branch.ohms, omega * branch.henries), henries: 0 };
+    const ohms = Math.hypot(branch.ohms, omega * branch.henries);
+    return { kind: 'winding', ...ends, ohms, henries: 0, signal: branch.signal ?? 1 };
   });
 
 /** Whether a pickup has another one in its chain: that one shorted lets more of its signal pass than that one taken out. */
@@ -145,29 +179,57 @@ function seriesPairs(branches: readonly Branch[], jack: Port, pickups: readonly 
 }
 
 /** The transfers with all coils of one pickup shorted. */
-function transfersOfShorted(branches: readonly Branch[], jack: Port, pickup: string) {
-  let shorted = branches;
+const transfersOfShorted = (branches: readonly Branch[], jack: Port, pickup: string) => {
+  const { branches: rest, port } = shorted(branches, jack, (one) => one.pickup === pickup);
+  return transfersAt(rest, port);
+};
+
+/** The network with some of its windings shorted. */
+function shorted(branches: readonly Branch[], jack: Port, which: Heard) {
+  let rest = branches;
   let port = jack;
-  const coils = (): Winding | undefined =>
-    shorted.find((branch): branch is Winding => branch.kind === 'winding' && branch.pickup === pickup);
-  for (let coil = coils(); coil !== undefined; coil = coils()) {
+  const next = (): Winding | undefined =>
+    rest.find((branch): branch is Winding => branch.kind === 'winding' && which(branch));
+  for (let coil = next(); coil !== undefined; coil = next()) {
     const { a, b } = coil;
-    shorted = joinNodes(shorted, a, b);
+    rest = joinNodes(rest, a, b);
     const moved = (node: number): number => (node === b ? a : node);
     port = port && { from: moved(port.from), to: moved(port.to) };
   }
-  return transfersAt(shorted, port);
+  return { branches: rest, port };
 }
 
-function cancel(branches: readonly Branch[], jack: Port, sounding: readonly string[]): boolean {
-  const found = transfersOf(branches, jack);
-  const rows = sounding.flatMap((name) => {
-    const row = found.get(name);
-    return row ? [row] : [];
-  });
-  return LISTENED.every((_, k) => {
-    const each = rows.map((row) => row[k] ?? { re: 0, im: 0 });
-    const sum = each.reduce((all, one) => ({ re: all.re + one.re, im: all.im + one.im }));
-    return magnitudeOf(sum) <= HEARD * Math.max(...each.map(magnitudeOf));
-  });
+/** How the sounding coils of one pickup are joined to one another; nothing where it sounds with one. */
+function coilsJoined(
+  branches: readonly Branch[],
+  jack: Port,
+  heard: Heard,
+  pickup: string,
+): Pick<Relation, 'coils'> {
+  const sizes = (some: readonly Branch[], port: Port) =>
+    coilTransfersOf(some, port, [LEVEL_FREQUENCY], heard);
+  const all = sizes(branches, jack);
+  const own = branches.flatMap((branch) =>
+    branch.kind === 'winding' && branch.pickup === pickup && heard(branch) ? [branch.of] : [],
+  );
+  const [first, second] = own;
+  if (first === undefined || second === undefined) return {};
+  const size = (found: ReturnType<typeof sizes>): number => magnitudeOf(found.get(first)?.[0]);
+  const short = shorted(branches, jack, ({ of }) => of === second);
+  const gap = withoutCoils(branches, (coil) => coil === second);
+  const joined = size(sizes(short.branches, short.port)) > size(sizes(gap, jack)) ? 'series' : 'parallel';
+  return { coils: { joined, outOfPhase: opposite(all.get(first)?.[0], all.get(second)?.[0]) } };
+}
+
+/** Whether two or more coils give hardly anything together, though each does by itself. */
+function cancel(branches: readonly Branch[], jack: Port, heard: Heard): boolean {
+  const rows = [...coilTransfersOf(branches, jack, LISTENED, heard).values()];
+  return (
+    rows.length > 1 &&
+    LISTENED.every((_, k) => {
+      const each = rows.map((row) => row[k] ?? { re: 0, im: 0 });
+      const sum = each.reduce((all, one) => ({ re: all.re + one.re, im: all.im + one.im }));
+      return magnitudeOf(sum) <= HEARD * Math.max(...each.map(magnitudeOf));
+    })
+  );
 }

@@ -2,16 +2,18 @@
  * Response: volts at the jack per volt induced in a coil, with cable and amplifier connected, for every state.
  *
  * Beside each pickup's own curve stands `together`: one volt induced in every sounding coil at once, in phase. That
- * is the curve a plot samples for a state; two equal coils side by side give the level of one, end to end of two.
+ * is the curve a plot samples for a state; two equal coils side by side give the level of one, end to end of two. The coils of
+ * one pickup have each their share of its volt.
  */
 
 import { type Circuit, perOutput, type State } from '../circuit/circuit.ts';
 import { nth } from '../common/must.ts';
 import { isPickup, type Pickup } from '../parts/index.ts';
 import { makeNetlist, type PotRotations } from '../solve/netlist.ts';
-import type { Branch, Winding } from '../solve/network.ts';
+import type { Winding } from '../solve/network.ts';
 import { withOutputLoad } from '../solve/output.ts';
 import { type Complex, Solver } from '../solve/solver.ts';
+import { signalOf, windingSounds } from '../solve/sounding.ts';
 import { type Knobs, knobSettings, knobsAtFull, type Roles, rolesOf, rotationsAt } from './controls.ts';
 import { type CurveShape, type Gain, HIGHEST, LOWEST, logGrid, shapeOf } from './peak.ts';
 import { referenceCircuit } from './reference.ts';
@@ -78,14 +80,14 @@ export function makeStateSolver(
   const netlist = makeNetlist(circuit, state, controls);
   if (!netlist.jack) return undefined;
   const branches = withOutputLoad(netlist, circuit.kit.outputLoad);
-  const windings = branches.filter((branch) => soundsIn(state, branch));
+  const sounds = windingSounds(state);
+  const windings = branches.filter(
+    (branch): branch is Winding => branch.kind === 'winding' && sounds(branch),
+  );
   return windings.length === 0 ? undefined : { solver: new Solver(branches, netlist.jack), windings };
 }
 
-const soundsIn = (state: State, branch: Branch): branch is Winding =>
-  branch.kind === 'winding' && branch.pickup !== undefined && state.sounding.includes(branch.pickup);
-
-/** Volts at the jack with one volt in each of `windings`, all in phase; complex. */
+/** Volts at the jack with one volt in each pickup that `windings` are of, all in phase; complex. */
 export const transferAt = (
   { solver }: StateSolver,
   windings: readonly Winding[],
@@ -198,7 +200,7 @@ function transferOf(solver: Solver, windings: readonly Winding[], frequency: num
   let re = 0;
   let im = 0;
   for (const winding of windings) {
-    const part = solver.transfer(winding, frequency);
+    const part = signalOf(solver, winding, frequency);
     re += part.re;
     im += part.im;
   }

@@ -27,7 +27,7 @@ const REFERENCE_TEMPERATURE = 20;
 
 /**
  * Every value that has a tolerance: of resistors, tracks and capacitors; of a winding its resistance, with temperature besides, its
- * inductance and its capacitance; and the cable's capacitance. Core loss and the amplifier's input are taken as given.
+ * inductance and its capacitance; and the cable's capacitance. Core loss, coupling and the amplifier's input are taken as given.
  */
 export const toleranceParameters = (
   kit: Kit,
@@ -50,6 +50,8 @@ function valuesOf(
   element: CircuitElement,
   { low, high }: Temperatures,
 ): readonly ToleranceParameter[] {
+  // How closely two coils are coupled is taken as given.
+  if (element.kind === 'coupling') return [];
   if (element.kind !== 'coil') return [within(of, element.tolerance.value)];
   const [resistance, inductance, capacitance] = element.tolerances;
   const warmed = (degrees: number) => 1 + COPPER * (degrees - REFERENCE_TEMPERATURE);

@@ -1,21 +1,23 @@
 /** The companion pass: one load card a state, as text and shares, measured before anything is placed. */
 
 import { type PickupLoads, type StateLoads, type Treble, trebleOf } from '../analyse/index.ts';
-import type { Circuit, State } from '../circuit/circuit.ts';
+import { type Circuit, type State, voiceName } from '../circuit/circuit.ts';
 import { plainHertz } from '../common/figures.ts';
 import { nth } from '../common/must.ts';
 import { andList } from '../common/quoting.ts';
 import { textWidth } from '../common/text.ts';
 import { formatFigure } from '../common/units.ts';
 import { labelOf } from '../describe/kit.ts';
-import { contactAt, contactsOf, isPickup, type Part } from '../parts/index.ts';
+import { contactAt, contactsOf, isPickup, lugsOf, type Part } from '../parts/index.ts';
 import { combinationsOf } from './combinations.ts';
-import { joiningText, type Labels, levelText } from './joining.ts';
+import { HUM_CANCELLING, humText, joiningText, type Labels, levelText } from './joining.ts';
 
 /** One pickup's figures on a card. */
 export interface CardRow {
   readonly pickup: string;
   readonly label: string;
+  /** One coil of the pickup alone. */
+  readonly split?: true;
   readonly dcLoad: string;
   readonly signalLoad: string;
   /** Signal load as a multiple of the reference; 1 is the harness the pickup was made for. */
@@ -40,7 +42,7 @@ export interface Card {
   /** The same by switch, as their faces say it: `1/2` and `in`; one after another where several combinations are meant. */
   readonly combinations: readonly (readonly string[])[];
   readonly title: string;
-  /** `in parallel, out of phase`, where several sound. */
+  /** `in parallel, out of phase`, where several sound; `hum-cancelling`. */
   readonly joined?: string;
   readonly rows: readonly CardRow[];
   readonly switches: readonly CardSwitch[];
@@ -61,6 +63,8 @@ export const cardsSay = (cards: readonly Card[], frequency: number): readonly st
     ? LEVEL_SAYS
     : []),
   ...(joinedSays(cards, 'in series') ? [SERIES_SAYS] : []),
+  ...(cards.some(({ rows }) => rows.some(({ split }) => split)) ? [SPLIT_SAYS] : []),
+  ...(joinedSays(cards, HUM_CANCELLING) ? [HUM_SAYS] : []),
 ];
 /** Which switch each number of a badge is of, and what else a position is called. */
 function badgeSays(cards: readonly Card[]): readonly string[] {
@@ -89,6 +93,8 @@ const LEVEL_SAYS = [
   'for a single pickup, or all together, relative to the reference harness.',
 ];
 const SERIES_SAYS = 'In series: each pickup’s load includes the windings of the others in its chain.';
+const SPLIT_SAYS = 'One coil alone: tick and level are those of the whole pickup in its reference harness.';
+const HUM_SAYS = 'Hum-cancelling: the hum of all coils together is less than a quarter of one coil’s.';
 const joinedSays = (cards: readonly Card[], words: string): boolean =>
   cards.some(({ joined }) => joined?.includes(words) === true);
 
@@ -98,24 +104,29 @@ export const CARD_TYPE = { title: 14, row: 13, small: 12 } as const;
 export function cardsOf(
   circuit: Circuit,
   loads: readonly StateLoads[],
-  /** Each output of the jack to its sleeve, by state, ohms. */
-  jack: readonly (readonly number[])[],
+  /** The jack's output, or each of several, to its sleeve, by state, ohms. */
+  jack: readonly (number | readonly number[])[],
 ): readonly Card[] {
-  const label = labelsOf(circuit);
   const treble = trebleOf(circuit);
   const all = circuit.states.map((state, index): Card => {
-    const readings = jack[index] ?? [];
+    const readings = [jack[index] ?? []].flat();
     const names = state.outputs?.map(({ name }) => `${name} `);
     const own = loads[index];
-    const joined = own && joiningText(own, label);
+    const label: Labels = (name) => voiceName(state, name, labelOf(circuit.kit, name));
+    const said = own ? [joiningText(own, label), humText(own)].filter((one) => one !== undefined) : [];
     return {
       states: [index],
       badge: badgeOf([state]),
       combinations: combinationsIn(circuit, [state]),
       title: soundingText(circuit, state),
-      ...(joined === undefined ? {} : { joined }),
+      ...(said.length === 0 ? {} : { joined: said.join(', ') }),
       rows: (own?.pickups ?? []).map((entry) =>
-        row(entry, label(entry.pickup), treble[index]?.get(entry.pickup)),
+        row(
+          entry,
+          label(entry.pickup),
+          state.coils?.[entry.pickup] !== undefined,
+          treble[index]?.get(entry.pickup),
+        ),
       ),
       switches: circuit.kit.parts.flatMap((part): CardSwitch[] => {
         const contact = contactAt(part, state.positions[part.name]);
@@ -186,22 +197,17 @@ const combinationsIn = ({ kit }: Circuit, states: readonly State[]): Card['combi
   );
 };
 
-/** What the drawing calls each part. */
-const labelsOf =
-  ({ kit }: Circuit): Labels =>
-  (name) =>
-    labelOf(kit, name);
-
 /** Labels of the pickups that sound: `Middle + Bridge`; `No output` where it is silent on purpose. */
 export const soundingText = (circuit: Circuit, state: State): string =>
-  state.sounding.map(labelsOf(circuit)).join(' + ') || 'No output';
+  state.sounding.map((name) => voiceName(state, name, labelOf(circuit.kit, name))).join(' + ') || 'No output';
 
-function row(loads: PickupLoads, label: string, treble: Treble | undefined): CardRow {
+function row(loads: PickupLoads, label: string, split: boolean, treble: Treble | undefined): CardRow {
   const ratio = loads.signalLoad / loads.reference.signalLoad;
   const level = levelText(loads);
   return {
     pickup: loads.pickup,
     label,
+    ...(split ? { split: true as const } : {}),
     dcLoad: formatFigure(loads.dcLoad, 'ohm'),
     signalLoad: formatFigure(loads.signalLoad, 'ohm'),
     ratio,
@@ -247,7 +253,14 @@ export const cardWidth = (cards: readonly Card[]): number =>
   );
 
 const headWidth = (text: number, { badge, switches }: Card): number =>
-  text + badgeWidth(badge) + 14 + 20 + 46 * switches.length;
+  text + badgeWidth(badge) + 14 + 20 + switches.reduce((sum, one) => sum + switchWidth(one) + SWITCH_GAP, 0);
+
+/** From one pole of a small switch to the next, and the room beside a small switch. */
+export const POLE_PITCH = 20;
+export const SWITCH_GAP = 12;
+/** Width of a switch drawn small: as of two poles, or of as many more as it has. */
+export const switchWidth = ({ part }: CardSwitch): number =>
+  POLE_PITCH * Math.max(2, new Set(lugsOf(part).flatMap((lug) => lug.pole ?? [])).size) - 6;
 
 /** Width of a badge: round for one figure, longer for the positions of several switches. */
 export const badgeWidth = (badge: string): number =>

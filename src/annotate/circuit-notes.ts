@@ -23,7 +23,7 @@ import { whereText } from '../circuit/position.ts';
 import { formatHertz } from '../common/figures.ts';
 import { type KeyPath, type Problem, problem } from '../common/problem.ts';
 import { partNamed } from '../describe/kit.ts';
-import { elementsLike, lugsWith, whatIs } from '../parts/index.ts';
+import { elementsLike, lugsOf, whatIs } from '../parts/index.ts';
 
 /** One note for each capacitor that lies straight across the signal at full. */
 export const acrossNotes = (circuit: Circuit, across = capacitorsAcross(circuit)): readonly Problem[] =>
@@ -122,12 +122,12 @@ const isOnFloatingCase = (circuit: Circuit, part: string): boolean =>
 
 /** One warning for each case that is not grounded: it floats, or it is on the signal. */
 export const caseNotes = (circuit: Circuit): readonly Problem[] =>
-  floatingCases(circuit).map(({ part, lug, on }) => {
+  floatingCases(circuit).map(({ part, lug, on, ...kind }) => {
     const path = ['parts', part];
     const signal = on.filter((other) => SIGNAL_ROLES.has(lugAt(circuit, other).role));
-    if (signal.length === 0) return problem('case-not-grounded', path, { part, lug, on }, 'key');
+    if (signal.length === 0) return problem('case-not-grounded', path, { part, lug, on, ...kind }, 'key');
     const joined = lugsJoinedTo(circuit.joints, lug);
-    return problem('case-on-signal', path, { part, lug, on: signal, joined }, 'key');
+    return problem('case-on-signal', path, { part, lug, on: signal, joined, ...kind }, 'key');
   });
 
 interface FloatingCase {
@@ -135,16 +135,18 @@ interface FloatingCase {
   readonly lug: LugId;
   /** The lugs that end on it. */
   readonly on: readonly LugId[];
+  /** It is the screen of a pickup's leads. */
+  readonly shield?: true;
 }
 
-/** Cases that are not on the net of the jack's sleeve. */
+/** Cases that are not on the net of the jack's sleeve, and shields that are joined to something else; one left free does no harm. */
 const floatingCases = (circuit: Circuit): readonly FloatingCase[] =>
   circuit.kit.parts.flatMap((part) =>
-    lugsWith(part, 'case').flatMap((name) => {
+    lugsOf(part).flatMap(({ name, role }) => {
       const lug = lugId(part.name, name);
       const net = netAt(circuit, lug);
-      return net.role === 'ground'
-        ? []
-        : [{ part: part.name, lug, on: net.lugs.filter((other) => other !== lug) }];
+      const on = net.lugs.filter((other) => other !== lug);
+      if (net.role === 'ground' || !(role === 'case' || (role === 'shield' && on.length > 0))) return [];
+      return [{ part: part.name, lug, on, ...(role === 'shield' ? { shield: true as const } : {}) }];
     }),
   );

@@ -10,24 +10,45 @@ export type Labels = (pickup: string) => string;
 /** Decibels: a pickup less far down than this is as loud as any. */
 const DOWN = 1;
 
+/** Decibels: what is further down is nothing but rounding, as of two coils that cancel. */
+const NOTHING = -150;
+
 /** `5.0 dB down`; absent where it is less than a decibel. */
 export const levelText = ({ level }: Pick<PickupLoads, 'level'>): string | undefined =>
-  level < -DOWN ? `${(-level).toFixed(1)} dB down` : undefined;
+  level < NOTHING ? 'no output' : level < -DOWN ? `${(-level).toFixed(1)} dB down` : undefined;
 
-/** Absent where fewer than two sound; of a jack with several outputs, what is at which. */
+/** Absent where there is nothing to say, as of one single coil; of a jack with several outputs, what is at which. */
 export function joiningText(
   { state, pickups, output, silentTogether }: StateLoads,
   label: Labels,
 ): string | undefined {
   if (state.outputs) return outputsText(state.outputs, pickups, label);
-  if (pickups.length < 2) return undefined;
-  const all = levelText({ level: output });
+  const several = pickups.length > 1;
+  const all = several ? levelText({ level: output }) : undefined;
   const words = [
-    joined(pickups, label),
-    ...phaseWords(pickups, label),
+    ...(several ? [joined(pickups, label), ...phaseWords(pickups, label)] : []),
+    ...pickups.flatMap((one) => coilWords(one, several ? label(one.pickup) : undefined)),
     ...(all === undefined ? [] : [`together ${all}`]),
   ];
-  return `${words.join(', ')}${silentTogether ? ': they cancel, no output' : ''}`;
+  return words.length === 0
+    ? undefined
+    : `${words.join(', ')}${silentTogether ? ': they cancel, no output' : ''}`;
+}
+
+export const HUM_CANCELLING = 'hum-cancelling';
+
+/** Absent where hum is not cancelled, or nobody can tell. */
+export const humText = ({ silentTogether, humCancelling }: StateLoads): string | undefined =>
+  humCancelling && !silentTogether ? HUM_CANCELLING : undefined;
+
+/** Two coils of one pickup; in series and in phase it is one pickup as it is made, and needs no words. */
+function coilWords({ coils }: PickupLoads, label: string | undefined): readonly string[] {
+  if (!coils || (coils.joined === 'series' && !coils.outOfPhase)) return [];
+  const how = [
+    ...(coils.joined === 'parallel' ? ['in parallel'] : []),
+    ...(coils.outOfPhase ? ['out of phase'] : []),
+  ];
+  return [`${label === undefined ? 'coils' : `coils of ${label}`} ${how.join(' and ')}`];
 }
 
 /** `tip: Bridge; ring: Middle + Neck in parallel`. */

@@ -7,10 +7,11 @@ import {
   netAt,
   netsOf,
   type State,
+  soundingCoils,
   waysBetweenNets,
 } from '../circuit/circuit.ts';
 import { besideAllWays, reachable } from '../common/graph.ts';
-import { isPickup, lugsWith, type Part } from '../parts/index.ts';
+import { isPickup, type Part } from '../parts/index.ts';
 
 /**
  * Indices of the joints that are live in a state: on a net from which the signal can go on, through closed contacts,
@@ -41,7 +42,7 @@ function liveNets(circuit: Circuit, state: State): ReadonlySet<number> {
   const hots = parts.filter(sounds).flatMap((part) =>
     netsOf(
       circuit,
-      lugsWith(part, 'hot').map((name) => lugId(part.name, name)),
+      soundingCoils(state, part).map((coil) => lugId(part.name, coil.hot)),
     ),
   );
   const withRole = (role: Net['role']): readonly number[] =>

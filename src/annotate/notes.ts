@@ -4,6 +4,7 @@ import type { Circuit } from '../circuit/circuit.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import { missingGlyphs } from '../common/text.ts';
 import type { Kit } from '../describe/kit.ts';
+import { contactsOf } from '../parts/index.ts';
 import { acrossNotes, caseNotes, idleNotes, idlePartNotes, shuntNotes } from './circuit-notes.ts';
 import { loadNotes, toneNotes } from './load-notes.ts';
 import { valueNotes } from './value-notes.ts';
@@ -31,6 +32,11 @@ export function glyphErrors(kit: Kit): readonly Problem[] {
   const texts = [
     { text: kit.title, path: ['title'] },
     ...kit.parts.map((part) => ({ text: part.label, path: ['parts', part.name, 'label'] })),
+    ...kit.parts.flatMap((part) =>
+      contactsOf(part).flatMap(({ position, mark }) =>
+        mark === undefined ? [] : [{ text: mark, path: ['parts', part.name, 'called', position - 1] }],
+      ),
+    ),
   ];
   return texts.flatMap(({ text, path }) => {
     const glyphs = missingGlyphs(text);

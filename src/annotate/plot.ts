@@ -9,7 +9,7 @@ import {
   type PickupCurve,
   type StateResponse,
 } from '../analyse/index.ts';
-import { type Circuit, outputOf, type State } from '../circuit/circuit.ts';
+import { type Circuit, outputOf, type State, voiceName } from '../circuit/circuit.ts';
 import { formatDecibels, formatHertz, formatSigned } from '../common/figures.ts';
 import { nth } from '../common/must.ts';
 import { andList } from '../common/quoting.ts';
@@ -99,7 +99,9 @@ export function plotOf(circuit: Circuit, response: FrequencyResponse, knobs: Kno
       tints,
       ...(heard ? { trace: traceOf(heard) } : {}),
       references: heard ? referencesOf(solved.pickups, kit) : [],
-      rows: solved.pickups.map((pickup) => rowOf(pickup, labelOf(kit, pickup.pickup))),
+      rows: solved.pickups.map((pickup) =>
+        rowOf(pickup, voiceName(solved.state, pickup.pickup, labelOf(kit, pickup.pickup))),
+      ),
     };
   });
   const seen: string[] = [];

@@ -5,12 +5,13 @@ import { isAt, isMeantOutOfPhase, silencersAt } from '../circuit/intended.ts';
 import { whereText } from '../circuit/position.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import type { Kit } from '../describe/kit.ts';
-import { contactsOf, isPickup, type Part } from '../parts/index.ts';
+import { contactsOf, isPickup, lugsWith, type Part } from '../parts/index.ts';
 import { exchangedAmong } from './joining.ts';
 
 export const soundWarnings = (circuit: Circuit, loads: readonly StateLoads[]): readonly Problem[] => [
   ...silentWarnings(circuit),
   ...phaseWarnings(circuit, loads),
+  ...coilWarnings(circuit, loads),
   ...meantWarnings(circuit, loads),
   ...firstWarnings(circuit),
   ...labelWarnings(circuit.kit),
@@ -76,6 +77,31 @@ function phaseWarnings(circuit: Circuit, loads: readonly StateLoads[]): readonly
   });
 }
 
+/** One warning a pickup whose own two coils work against each other, with all the states they do so in. */
+function coilWarnings({ kit, states }: Circuit, loads: readonly StateLoads[]): readonly Problem[] {
+  return kit.parts.flatMap((part): readonly Problem[] => {
+    const found = loads.filter(
+      ({ state, pickups }) =>
+        !isMeantOutOfPhase(kit, state) &&
+        pickups.some(({ pickup, coils }) => pickup === part.name && coils?.outOfPhase),
+    );
+    if (found.length === 0) return [];
+    const where = whereText(
+      { states },
+      found.map(({ state }) => state),
+      states.filter(({ sounding }) => sounding.includes(part.name)),
+    );
+    return [
+      problem(
+        'coils-out-of-phase',
+        ['parts', part.name],
+        { part: part.name, where, link: lugsWith(part, 'link') },
+        'key',
+      ),
+    ];
+  });
+}
+
 /** Entries of `intended`, and kill buttons, that do not do what they say. */
 function meantWarnings(circuit: Circuit, loads: readonly StateLoads[]): readonly Problem[] {
   const { kit, states } = circuit;
@@ -91,7 +117,9 @@ function meantWarnings(circuit: Circuit, loads: readonly StateLoads[]): readonly
     const detail = { where: whereText(circuit, untrue), of: name };
     return untrue.length === 0 ? [] : [problem('not-silent', ['parts', name], detail, 'key')];
   });
-  const against = loads.filter(({ pickups }) => pickups.some(({ outOfPhase }) => outOfPhase.length > 0));
+  const against = loads.filter(({ pickups }) =>
+    pickups.some(({ outOfPhase, coils }) => outOfPhase.length > 0 || coils?.outOfPhase),
+  );
   const phase = (kit.intended?.outOfPhase ?? []).flatMap((place) =>
     against.some(({ state }) => isAt(kit, place, state))
       ? []

@@ -41,13 +41,14 @@ function netsOf(specs: readonly Omit<Lug, 'net'>[], joined: DisjointSet): readon
   }
   return [...groups.values()].map((group, index): Net => {
     const has = (role: Lug['role']) => group.some((lug) => lug.role === role);
-    const hots = group.filter((lug) => lug.role === 'hot');
-    const only = hots.length === 1 ? hots[0]?.part : undefined;
+    const [only, ...others] = new Set(
+      group.filter((lug) => lug.role === 'hot' || lug.role === 'link').map((lug) => lug.part),
+    );
     const role = has('sleeve')
       ? 'ground'
       : has('output')
         ? 'output'
-        : only !== undefined
+        : only !== undefined && others.length === 0
           ? 'pickup'
           : 'other';
     return {

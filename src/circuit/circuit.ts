@@ -1,7 +1,7 @@
 /** The component graph: lugs, joints, nets and settings, and the solved states. Plain data, made once. */
 import { must, nth } from '../common/must.ts';
 import type { End, Joint, Kit } from '../describe/kit.ts';
-import { elementsOf, type Part, terminalsOf } from '../parts/index.ts';
+import { elementsLike, elementsOf, type Part, terminalsOf } from '../parts/index.ts';
 import type { LugRole, LugSpec } from '../parts/kind.ts';
 
 /** `part.lug`, unique in the kit. */
@@ -42,14 +42,24 @@ export interface StateOutput {
   readonly name: string;
   /** Pickups that are heard at it, controls at full, in the order written. */
   readonly sounding: readonly string[];
+  /** Of those that are heard here with some of their coils only, these coils. */
+  readonly coils?: Readonly<Record<string, readonly SoundingCoil[]>>;
   /** Those of them that are louder here than at any other output. */
   readonly loudest: readonly string[];
+}
+
+/** A coil of a pickup by its element, and in words. */
+interface SoundingCoil {
+  readonly id: string;
+  readonly called: string;
 }
 
 /** A setting with what it does, as solved. */
 export interface State extends Setting {
   /** Pickups that are heard at the jack, at whichever output, controls at full, in the order written. */
   readonly sounding: readonly string[];
+  /** Of those that are heard with some of their coils only, as a split humbucker is: these coils, by pickup. */
+  readonly coils?: Readonly<Record<string, readonly SoundingCoil[]>>;
   /** Every output is one node with the sleeve, controls at full: nothing can be heard. */
   readonly shorted: boolean;
   /** One a jack's output, in the order of its lugs; only where it has several. */
@@ -57,8 +67,17 @@ export interface State extends Setting {
 }
 
 /** A state as it is heard at each output by itself: the state as it is where there is only one. */
-export const perOutput = (state: State): readonly State[] =>
-  state.outputs?.map(({ sounding }, output) => ({ ...state, sounding, output })) ?? [state];
+export function perOutput(state: State): readonly State[] {
+  const { coils: _, ...rest } = state;
+  return (
+    state.outputs?.map(({ sounding, coils }, output) => ({
+      ...rest,
+      sounding,
+      output,
+      ...(coils ? { coils } : {}),
+    })) ?? [state]
+  );
+}
 
 /** Name of the output that is looked at, where the jack has several: `ring`. */
 export const outputOf = ({ outputs, output = 0 }: State): string | undefined => outputs?.[output]?.name;
@@ -66,6 +85,19 @@ export const outputOf = ({ outputs, output = 0 }: State): string | undefined => 
 /** A state as it is heard at the output where a pickup is loudest. */
 export const atOutputOf = (state: State, pickup: string): State =>
   perOutput(state)[state.outputs?.findIndex(({ loudest }) => loudest.includes(pickup)) ?? 0] ?? state;
+/** The coils of a pickup that are heard in a state. */
+export function soundingCoils({ sounding, coils }: Pick<State, 'sounding' | 'coils'>, pickup: Part) {
+  const all = elementsLike(pickup, 'coil');
+  if (!sounding.includes(pickup.name)) return [];
+  const some = coils?.[pickup.name];
+  return some ? all.filter(({ id }) => some.some((one) => one.id === id)) : all;
+}
+
+/** A sounding pickup in words, with its coil where it is split: `Bridge coil A`. */
+export function voiceName({ coils }: Pick<State, 'coils'>, pickup: string, label = pickup): string {
+  const some = coils?.[pickup];
+  return some ? `${label} ${some.map(({ called }) => called).join(' + ')}` : label;
+}
 
 /** What the description alone says. */
 export interface Graph {

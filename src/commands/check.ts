@@ -6,14 +6,16 @@ import type { Problem } from '../common/problem.ts';
 import type { Severity } from '../common/quoting.ts';
 import { decode } from '../describe/decode.ts';
 import { formatDiagnostics, toDiagnostics } from '../describe/diagnostics.ts';
-import type { Kit } from '../describe/kit.ts';
+import { explainPart } from '../describe/explain.ts';
+import { findPart, type Kit } from '../describe/kit.ts';
 import { isFolder } from '../files/find-kits.ts';
 import { arrangementErrors, pageErrors } from '../files/layouts.ts';
 import { loadKit } from '../files/load.ts';
 import { isBytes, LARGEST_DRAWING, readBytes, whyNot } from '../files/read-file.ts';
 import { formatFinding, inspectAmong } from '../inspect/index.ts';
 import { analyse } from '../pipeline.ts';
-import { fail, filesOf, print } from './console.ts';
+import { explainTable } from '../report/explain-table.ts';
+import { fail, filesOf, print, refuse } from './console.ts';
 
 export function addCheck(program: Command): void {
   program
@@ -21,10 +23,18 @@ export function addCheck(program: Command): void {
     .description('errors, warnings and notes, without drawing')
     .argument('[kit...]', 'kit files, or folders of them')
     .option('--drawing <file...>', 'SVG drawings to check; compared with the kits given')
+    .option(
+      '--explain <part>',
+      'show where each value of a part was written: the kit, one of its bases, or a default',
+    )
     .addHelpText('after', '\nexample: solderleaf check my-kit.yaml samples')
-    .action(async (named: string[], options: { drawing?: string[] }, command: Command) => {
+    .action(async (named: string[], options: { drawing?: string[]; explain?: string }, command: Command) => {
       const { paths, drawing } = sorted(named, options.drawing);
       if (paths.length === 0 && !drawing) command.error('error: name a kit, or a drawing with --drawing');
+      const [only] = paths;
+      if (options.explain !== undefined && (paths.length !== 1 || only === undefined || isFolder(only)))
+        command.error('error: --explain takes one kit file');
+      if (options.explain !== undefined && only !== undefined) await explain(only, options.explain);
       const kits = new Map<string, Kit>();
       for (const file of paths.length > 0 ? filesOf(paths) : []) {
         const kit = await checkKit(file);
@@ -32,6 +42,16 @@ export function addCheck(program: Command): void {
       }
       for (const file of drawing ?? []) if (!checkDrawing(file, kits)) fail();
     });
+}
+
+/** Prints where a part's values come from; a kit with errors has a history all the same. */
+async function explain(file: string, name: string): Promise<void> {
+  const { kit, layers } = await loadKit(file);
+  // What keeps a base from being read is told by the check itself.
+  if (layers.length === 0) return;
+  const found = explainPart(layers, name, kit && findPart(kit, name));
+  if ('code' in found) refuse([found]);
+  else print(`${explainTable(found)}\n`);
 }
 
 /** `--drawing` takes every name after it, and a kit may be among them: a name that is neither a folder nor a kit file is a drawing. */

@@ -42,7 +42,8 @@ function columnWidth(written: string): number {
   return width;
 }
 
-function steps(written: string): number {
+/** A number of steps as it is written on the command line. */
+export function steps(written: string): number {
   const count = Number(written);
   if (!/^\d+$/.test(written) || count > MOST_STEPS)
     throw new InvalidArgumentError(`“${written}” is not a number of steps; allowed: 0 to ${MOST_STEPS}`);

@@ -40,8 +40,14 @@ export interface NoteDetails {
   'shunt-control': { part: string; free: string };
   'component-no-effect': { part: string; what: string };
   'switch-no-effect': { part: string };
-  'case-not-grounded': { part: string; lug: string; on: readonly string[] };
-  'case-on-signal': { part: string; lug: string; on: readonly string[]; joined: readonly string[] };
+  'case-not-grounded': { part: string; lug: string; on: readonly string[]; shield?: true };
+  'case-on-signal': {
+    part: string;
+    lug: string;
+    on: readonly string[];
+    joined: readonly string[];
+    shield?: true;
+  };
   'inductance-assumed': {
     part: string;
     resistance: string;
@@ -49,6 +55,9 @@ export interface NoteDetails {
     usual: string;
     scaled: string;
   };
+  'coils-out-of-phase': { part: string; where: string; link: readonly string[] };
+  /** `link`: the leads that are soldered together where the coils are in series. */
+  'coil-lead-not-connected': { part: string; lug: string; link: readonly string[] };
   'not-in-stock': { part: string; got: string; stock: readonly string[] };
   'not-preferred': { part: string; got: string; nearest: string };
   /** A bare leg laid over what is bare too. */
@@ -149,18 +158,32 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     ),
   'case-on-signal': (d) =>
     warning(
-      `the case of ${quote(d.part)} carries the signal: it is connected to ${list(d.on)}`,
-      `First disconnect ${list(d.joined)} from the case; then connect ${clip(d.lug)} to ground. Grounding it now would short the signal.`,
+      `the ${d.shield ? 'shield' : 'case'} of ${quote(d.part)} carries the signal: it is connected to ${list(d.on)}`,
+      `First disconnect ${list(d.joined)} from the ${d.shield ? 'shield' : 'case'}; then connect ${clip(d.lug)} to ground. Grounding it now would short the signal.`,
     ),
   'case-not-grounded': (d) =>
     warning(
-      `the case of ${quote(d.part)} is not connected to ground${d.on.length === 0 ? '' : `, nor is what is soldered to it: ${list(d.on)}`}`,
-      `Connect ${clip(d.lug)} to a grounded case or to the jack’s sleeve; a case that is not grounded picks up hum.`,
+      `the ${d.shield ? 'shield' : 'case'} of ${quote(d.part)} is not connected to ground${d.on.length === 0 ? '' : `, nor is what is soldered to it: ${list(d.on)}`}`,
+      `Connect ${clip(d.lug)} to a grounded case or to the jack’s sleeve; a ${d.shield ? 'shield' : 'case'} that is not grounded picks up hum.`,
     ),
   'inductance-assumed': (d) =>
     warning(
       `${quote(d.part)} has ${d.resistance}, but its inductance is assumed to be ${d.inductance}, typical of a ${d.usual} pickup`,
       `Add its inductance, measured or from the data sheet: with the same wire it would be about ${d.scaled}, with thinner wire less. Resonances and curves are calculated for ${d.inductance}.`,
+    ),
+  'coils-out-of-phase': (d) =>
+    warning(
+      `the two coils of ${quote(d.part)} are out of phase${d.where}: they cancel most of the signal`,
+      `Exchange the leads of one coil: in series, ${andList(d.link)} are soldered together. If the thin sound is intended, list the position under “intended: out-of-phase”.`,
+    ),
+  'coil-lead-not-connected': (d) =>
+    error(
+      `lead ${clip(d.lug)} of ${quote(d.part)} is not connected`,
+      `Connect it. ${
+        d.link.includes(d.lug)
+          ? `For both coils in series, solder ${andList(d.link.map((lug) => `${clip(d.part)}.${clip(lug)}`))} together.`
+          : 'One start goes to the switch or the volume control, the other to ground.'
+      } To use one coil only, connect both leads of the other to ground.`,
     ),
   'not-in-stock': (d) =>
     warning(

@@ -4,7 +4,7 @@ import { clip, list, type Message, meant, quote } from './quoting.ts';
 /** `where` is put behind a clause: empty, or with a blank before it. */
 export interface OutputDetails {
   /** `partly`: not in every position, so that it may be intended. */
-  /** `link`: the joint that puts two pickups in series and ends the silence. */
+  /** `link`: the joint that puts two coils in series and ends the silence. */
   'no-output': { where: string; pot?: string; partly?: true; link?: string };
   /** `joints`: that which connects the signal to ground, then others that meet it and would end the short as well. */
   'output-shorted': { where: string; pot?: string; partly?: true; joints: readonly string[] };
@@ -45,7 +45,7 @@ export const outputWording: {
         ? exchangeLugs(d.pot)
         : d.link === undefined
           ? `Follow the signal from the jack’s tip back to a pickup and add the missing joint.${intendedSilence(d)}`
-          : `Add the joint ${quote(d.link)}: it puts the two pickups in series.${intendedSilence(d)}`,
+          : `Add the joint ${quote(d.link)}: it puts the two coils in series.${intendedSilence(d)}`,
     ),
   'output-shorted': (d) =>
     error(

@@ -27,8 +27,9 @@ function reportOne(problem: Problem, whole: Source): Diagnostic {
   const words = wordsOf(found.code, found.detail as Details[ProblemCode]);
   // Without exact places the path is the only way to find the spot.
   const at = source.exact || found.path.length === 0 ? '' : `${pathText(found.path)}: `;
-  const remedy =
-    source.file === whole.file ? words.remedy : `${words.remedy} ${inBase(whole.file, found === problem)}`;
+  // A note is of the whole, and asks for nothing to be done in the base.
+  const elsewhere = words.severity === 'error' && source.file !== whole.file;
+  const remedy = elsewhere ? `${words.remedy} ${inBase(whole.file, found === problem)}` : words.remedy;
   return {
     code: found.code,
     place: source.placeOf(found),

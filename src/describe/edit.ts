@@ -33,7 +33,8 @@ interface Cut {
 }
 
 /**
- * The description's text with the changes in it.
+ * The description's text with the changes in it. A kit that extends another gets all of it in its own text, as a base is never
+ * changed.
  *
  * @returns `undefined` when the text is laid out so that there is no place to put them, such as joints behind an alias
  */
@@ -42,28 +43,68 @@ export function editKit(text: string, file: string, edit: KitEdit): string | und
   if (!isMap(root)) return undefined;
   const json = /\.json$/i.test(file);
   const [parts, joints] = [root.get('parts', true), root.get('joints', true)];
+  const extending = root.has('extends');
+  const { parts: added, values, changes } = placesOf(edit, extending, parts);
   const cuts: Cut[] = [];
-  for (const value of edit.values) {
+  for (const { part, text: value } of changes) {
+    const described = isMap(parts) ? parts.get(part, true) : undefined;
+    const put = isMap(described)
+      ? append(text, described, [`${scalar('value', json)}: ${scalar(value, json)}`])
+      : undefined;
+    if (!put) return undefined;
+    cuts.push(...put);
+  }
+  for (const value of values) {
     const cut = isMap(parts) ? newValue(text, parts, value, json) : undefined;
     if (!cut) return undefined;
     cuts.push(cut);
   }
-  if (edit.parts.length > 0) {
-    const lines = isMap(parts) && edit.parts.map((part) => partLine(part, json, columnOf(text, parts)));
-    const added = lines && append(text, parts, lines);
-    if (!added) return undefined;
-    cuts.push(...added);
+  // A kit whose base has these lists may have none itself: then they are put in whole, at the end.
+  const whole: string[] = [];
+  if (extending && added.length > 0 && parts === undefined)
+    whole.push(
+      `${scalar('parts', json)}: { ${added.map((part) => partLine(part, json, undefined)).join(', ')} }`,
+    );
+  else if (added.length > 0) {
+    const lines = isMap(parts) && added.map((part) => partLine(part, json, columnOf(text, parts)));
+    const put = lines && append(text, parts, lines);
+    if (!put) return undefined;
+    cuts.push(...put);
   }
-  if (edit.joints.length > 0) {
+  if (extending && edit.joints.length > 0 && joints === undefined)
+    whole.push(
+      `${scalar('joints', json)}: [${edit.joints.map((joint) => jointLine(joint, json, true)).join(', ')}]`,
+    );
+  else if (edit.joints.length > 0) {
     const lines = isSeq(joints) && edit.joints.map((joint) => jointLine(joint, json, joints.flow === true));
-    const added = lines && append(text, joints, lines);
-    if (!added) return undefined;
-    cuts.push(...added);
+    const put = lines && append(text, joints, lines);
+    if (!put) return undefined;
+    cuts.push(...put);
+  }
+  if (whole.length > 0) {
+    const put = append(text, root, whole);
+    if (!put) return undefined;
+    cuts.push(...put);
   }
   return [...cuts]
     .map((cut, order) => ({ ...cut, order }))
     .sort((a, b) => b.at - a.at || b.order - a.order)
     .reduce((done, { at, drop, put }) => done.slice(0, at) + put + done.slice(at + drop), text);
+}
+
+/**
+ * Where new values go. In a kit that extends another a part may have its value in the base alone: then it is put beside the
+ * changes of that part that are there, or is written like a part.
+ */
+function placesOf(edit: KitEdit, extending: boolean, parts: unknown) {
+  const own = (part: string): unknown => (isMap(parts) ? parts.get(part, true) : undefined);
+  const hasValue = (described: unknown): boolean => isMap(described) && described.has('value');
+  const elsewhere = edit.values.filter(({ part }) => extending && !hasValue(own(part)));
+  const changes = elsewhere.filter(({ part }) => own(part) !== undefined);
+  const inBase = elsewhere.filter((one) => !changes.includes(one));
+  const asParts = inBase.map(({ part, text }) => ({ name: part, fields: { value: text } }));
+  const values = edit.values.filter((one) => !elsewhere.includes(one));
+  return { parts: [...asParts, ...edit.parts], values, changes };
 }
 
 /** The lines a person adds by hand, in the words of a TypeScript kit or of YAML. */

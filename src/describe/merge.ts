@@ -19,12 +19,12 @@ interface Origin {
 }
 
 /** A value with its origin. */
-interface Piece extends Origin {
+export interface Piece extends Origin {
   readonly value: unknown;
 }
 
 /** A key of the kit or a part: merged field by field where it is a map. */
-interface Merged extends Piece {
+export interface Merged extends Piece {
   /** Each field's values, the last of which holds; before it those that it replaces. */
   readonly fields: ReadonlyMap<string, readonly Piece[]>;
 }
@@ -109,7 +109,7 @@ class Merging {
       for (const found of problems) this.#report(source, found);
       const ends = endsOf(described);
       if (!ends || problems.length > 0) continue;
-      const same = joints.filter((joint) => areSame(joint.ends, ends));
+      const same = joints.filter((joint) => joint.ends && keyOf(joint.ends) === keyOf(ends));
       this.#joints = this.#joints.filter((joint) => !same.includes(joint));
       const names = joints.flatMap((joint) => (joint.ends ? [joint.ends.join(' > ')] : []));
       if (same.length === 0)
@@ -176,16 +176,15 @@ class Merging {
       return;
     }
     // Only a base's joint is written anew; one that is written twice in one file is a mistake.
-    const open = new Set(this.#joints.keys());
+    const open = new Map<string, number[]>();
+    for (const [place, { ends }] of this.#joints.entries())
+      if (ends) open.set(keyOf(ends), [...(open.get(keyOf(ends)) ?? []), place]);
     for (const [index, described] of Array.from(value as readonly unknown[]).entries()) {
       const ends = endsOf(described);
       const joint = { source, path: ['joints', index], value: described, ends };
-      const place = [...open].find((i) => areSame(this.#joints[i]?.ends, ends));
+      const place = ends && open.get(keyOf(ends))?.shift();
       if (place === undefined) this.#joints.push(joint);
-      else {
-        this.#joints[place] = joint;
-        open.delete(place);
-      }
+      else this.#joints[place] = joint;
     }
   }
 
@@ -271,11 +270,8 @@ function endsOf(described: unknown): Ends | undefined {
 
 const partOf = (end: string): string => end.slice(0, end.indexOf('.'));
 
-/** Whether two joints connect the same lugs, in whichever order they are written. */
-const areSame = (a: Ends | undefined, b: Ends | undefined): boolean =>
-  a !== undefined &&
-  b !== undefined &&
-  ((a[0] === b[0] && a[1] === b[1]) || (a[0] === b[1] && a[1] === b[0]));
+/** The same for two joints that connect the same lugs, in whichever order they are written. */
+const keyOf = (ends: Ends): string => [...ends].sort().join(' > ');
 
 /** A joint that has one end in common with another. */
 const sharing = (joints: readonly MergedJoint[], ends: Ends): MergedJoint | undefined =>

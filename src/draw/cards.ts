@@ -8,6 +8,9 @@ import {
   type CardSwitch,
   LEVEL_GAP,
   METER_WORDS,
+  POLE_PITCH,
+  SWITCH_GAP,
+  switchWidth,
 } from '../annotate/cards.ts';
 import { at } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
@@ -67,7 +70,8 @@ export function drawCard(
       anchor: 'start',
     });
   card.switches.forEach((small, i) => {
-    drawSwitch(pen, small, x + width - PAD - 34 - 46 * (card.switches.length - 1 - i), y + 10, theme);
+    const behind = card.switches.slice(i + 1).reduce((sum, one) => sum + SWITCH_GAP + switchWidth(one), 0);
+    drawSwitch(pen, small, x + width - PAD - behind - switchWidth(small), y + 10, theme);
   });
   card.rows.forEach((row, i) => {
     drawRow(
@@ -151,7 +155,7 @@ function drawSwitch(pen: Pen, small: CardSwitch, x: number, y: number, theme: Th
   poles.forEach((pole, p) => {
     const own = lugs.filter((lug) => lug.pole === pole);
     const throws = own.filter((lug) => lug.role === 'throw');
-    const left = x + p * 20;
+    const left = x + p * POLE_PITCH;
     const rail = left + 11;
     const step = 28 / Math.max(1, throws.length - 1);
     pen.line([at(rail, y), at(rail, y + 28)], {
@@ -164,7 +168,8 @@ function drawSwitch(pen: Pen, small: CardSwitch, x: number, y: number, theme: Th
       const closed = small.closed.some((group) => group.includes(lug.name));
       if (closed)
         pen.line([dot, at(rail, dot.y)], { stroke: theme.ink, 'stroke-width': 4, 'stroke-linecap': 'round' });
-      pen.circle(dot, 2.8, {
+      // Of many throws the dots are smaller, so that they stay apart.
+      pen.circle(dot, Math.min(2.8, 0.4 * step), {
         fill: closed ? theme.ink : theme.paper,
         stroke: theme.outline,
         'stroke-width': kept(theme, 1.2),

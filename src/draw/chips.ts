@@ -1,6 +1,7 @@
 /** Colour codes of wires (IEC 60757), each on its own wire, or beside it where there is no room. */
 
-import { around, overlaps, type Point, type Rect } from '../common/geometry.ts';
+import { around, centreOf, overlaps, type Point, type Rect } from '../common/geometry.ts';
+import { nth } from '../common/must.ts';
 import { textWidth } from '../common/text.ts';
 import { labelsToSheet, rectToSheet } from '../place/frame.ts';
 import type { PlacedWire, Placement } from '../place/placement.ts';
@@ -35,10 +36,8 @@ interface Room {
   readonly apart: number;
 }
 /** Tried in this order. */
-const ROOMS: readonly Room[] = [
-  { ends: 14, clear: 4, apart: 18 },
-  { ends: 8, clear: 2, apart: 12 },
-];
+const AMPLE: Room = { ends: 14, clear: 4, apart: 18 };
+const ROOMS: readonly Room[] = [AMPLE, { ends: 8, clear: 2, apart: 12 }];
 /** How far a chip may stand out at the sides of the drawing, where the sheet's margin is free. */
 export const BESIDE_DRAWING = 16;
 /** Where beside its wire a chip may stand that finds no room on it, the nearest first. */
@@ -80,14 +79,45 @@ function chipsOf(
     if (code === undefined) continue;
     const taken = [...walls, ...bodies, ...chips.map((chip) => chip.rect)];
     const width = chipWidth(code);
-    const found =
-      ROOMS.map((room) => freeSpot(wire, runs, width, taken, room)).find((spot) => spot !== undefined) ??
-      asideSpot(wire, runs, width, taken, true) ??
-      asideSpot(wire, runs, width, taken, false);
-    if (found) chips.push({ wire: index, code, ...found });
+    const ends = isLong(wire) ? endSpots(wire, freeSpots(wire, runs, width, taken, AMPLE)) : [];
+    const found = ROOMS.map((room) => freeSpots(wire, runs, width, taken, room).next().value).find(
+      (spot) => spot !== undefined,
+    );
+    const all =
+      ends.length > 0
+        ? ends
+        : [
+            found ??
+              asideSpot(wire, runs, width, taken, true) ??
+              asideSpot(wire, runs, width, taken, false) ??
+              [],
+          ].flat();
+    chips.push(...all.map((spot) => ({ wire: index, code, ...spot })));
   }
   return chips;
 }
+
+/** A wire longer than this has its code near both ends: whoever follows one from a lug meets it soon. */
+const LONG = 560;
+const isLong = ({ points }: PlacedWire): boolean =>
+  points.slice(1).reduce((sum, b, i) => sum + span({ a: nth(points, i), b }), 0) > LONG;
+/** Two codes of a wire are no nearer to one another than this. */
+const ASUNDER = 260;
+
+/** Of all free places the nearest to each end of the wire; none where those are near one another. */
+function endSpots({ points }: PlacedWire, spots: Iterable<Place>): readonly Place[] {
+  const [start, end] = [nth(points, 0), nth(points, points.length - 1)];
+  const all = [...spots];
+  const nearest = (to: Point): Place | undefined =>
+    all.reduce<Place | undefined>(
+      (best, one) => (best && far(best, to) <= far(one, to) ? best : one),
+      undefined,
+    );
+  const [first, last] = [nearest(start), nearest(end)];
+  return first && last && far(first, centreOf(last.rect)) >= ASUNDER ? [first, last] : [];
+}
+
+const far = ({ rect }: Place, to: Point): number => span({ a: centreOf(rect), b: to });
 
 type Place = Pick<Chip, 'rect' | 'leader'>;
 
@@ -98,14 +128,14 @@ const stretchesOf = (wire: PlacedWire) =>
     .map((b, i) => ({ a: wire.points[i] ?? b, b }))
     .sort((s, t) => span(t) - span(s));
 
-/** The first free place, trying the longest stretch first, from its middle outwards. */
-function freeSpot(
+/** Free places, on the longest stretch first, from its middle outwards. */
+function* freeSpots(
   wire: PlacedWire,
   runs: readonly Run[],
   width: number,
   taken: readonly Rect[],
   { ends, clear, apart }: Room,
-): Place | undefined {
+): Generator<Place, undefined> {
   for (const { a, b } of stretchesOf(wire)) {
     const level = a.y === b.y;
     const half = (level ? width : CHIP_HEIGHT) / 2 + ends;
@@ -122,7 +152,7 @@ function freeSpot(
           runs.every((other) => other.wire === wire || !(touches(other, wide) || touches(other, along))) &&
           taken.every((other) => !overlaps(other, wide))
         )
-          return { rect: around(p.x, p.y, width, CHIP_HEIGHT) };
+          yield { rect: around(p.x, p.y, width, CHIP_HEIGHT) };
       }
   }
   return undefined;

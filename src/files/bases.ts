@@ -4,7 +4,7 @@ import { basename, dirname } from 'node:path';
 import { closestName } from '../common/nearest.ts';
 import type { Base } from '../describe/chain.ts';
 import { decode } from '../describe/decode.ts';
-import { circuitFile, circuitNameIn, circuitNames } from './circuits.ts';
+import { circuitFile, circuitNameIn, circuitNames, extendedAs } from './circuits.ts';
 import { isScript, pathOfBase } from './kit-path.ts';
 import { isBytes, LARGEST_KIT, readBytes, whyNot } from './read-file.ts';
 
@@ -22,7 +22,7 @@ export function readBaseFile(name: string, from: string): Base {
     const allowed = circuitNames();
     if (allowed.includes(circuit)) return readText(circuitFile(circuit), name, from);
     const near = closestName(circuit, allowed);
-    const nearest = near === undefined ? {} : { nearest: `circuit/${near}` };
+    const nearest = near === undefined ? {} : { nearest: extendedAs(near) };
     return { reason: 'no circuit of this name ships', allowed, ...nearest };
   }
   if (!KIT_FILE.test(name)) return notAFile(name, from);
@@ -38,7 +38,7 @@ function notAFile(name: string, from: string): Base {
   const near = closestName(basename(name), circuitNames());
   return near === undefined
     ? { reason, ...nearestFile(`${pathOfBase(name, from)}.yaml`, `${name}.yaml`, from) }
-    : { reason, nearest: `circuit/${near}` };
+    : { reason, nearest: extendedAs(near) };
 }
 
 function readText(file: string, name: string, from: string): Base {
@@ -53,9 +53,7 @@ function nearestFile(file: string, name: string, from: string): { readonly neare
   try {
     const others = readdirSync(dirname(file)).filter((one) => KIT_FILE.test(one) && one !== basename(from));
     const near = closestName(basename(file), others);
-    return near === undefined || near === basename(file)
-      ? {}
-      : { nearest: `${name.slice(0, -basename(name).length)}${near}` };
+    return near === undefined ? {} : { nearest: `${name.slice(0, -basename(name).length)}${near}` };
   } catch {
     // A folder that cannot be looked into has nothing to suggest.
     return {};

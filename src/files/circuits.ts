@@ -11,8 +11,11 @@ const ENDING = '.yaml';
 export const circuitNameIn = (named: string): string | undefined =>
   named.startsWith(PREFIX) && !/\.(ya?ml|json|ts)$/i.test(named) ? named.slice(PREFIX.length) : undefined;
 
+/** What a kit writes to extend a circuit. */
+export const extendedAs = (name: string): string => `${PREFIX}${name}`;
+
 /** Where the circuits lie, as short as it can be said from the current folder. */
-function circuitFolder(): string {
+export function circuitFolder(): string {
   const folder = join(packageRoot(), 'samples', 'circuits');
   const near = relative(process.cwd(), folder);
   return near.startsWith('..') || isAbsolute(near) ? folder : near;

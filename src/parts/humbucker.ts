@@ -25,7 +25,7 @@ export const humbucker = definePart({
   build: (base, written): Humbucker =>
     buildPickup(base, written, { resistance: 8.2e3, inductance: 4.4, capacitance: 130e-12, pots: 500e3 }),
   lugs: pickupLugs,
-  elements: (part) => coilOf(part),
+  elements: (part) => coilOf(part, 0),
   usual: (part) => usualWinding(part),
   outline: (part) => pickupOutline(part, 'humbucker'),
   face: (_, seen) => pickupFace(seen, [17, 45], 14),

@@ -129,6 +129,8 @@ export function terminalsOf(element: CircuitElement): readonly Terminal[] {
   switch (element.kind) {
     case 'coil':
       return [element.hot, element.return];
+    case 'coupling':
+      return [];
     case 'track':
       return [element.anticlockwise, element.wiper, element.clockwise];
     case 'resistance':

@@ -16,7 +16,7 @@ const LUGS = [
 ] as const satisfies readonly LugSpec[];
 const [LEFT, RIGHT] = LUGS;
 
-/** At rest first: it is what a drawing shows where no position is asked for. */
+/** At rest first: it is what a drawing shows where no position is asked for. Pressed, it is there to silence the output. */
 const contactsOf = ({ contact }: KillButton): readonly Contact[] =>
   (['released', 'pressed'] as const).map((called, i) => ({
     position: i + 1,

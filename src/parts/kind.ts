@@ -12,6 +12,10 @@ import type { Shape } from './shape.ts';
 export type LugRole =
   | 'hot'
   | 'return'
+  /** The end of a coil that is soldered to the end of another coil of the same pickup where they are in series. */
+  | 'link'
+  /** The screen round a pickup's leads; it may be left free. */
+  | 'shield'
   | 'anticlockwise'
   | 'wiper'
   | 'clockwise'
@@ -41,12 +45,30 @@ export type Taper = 'linear' | 'log' | 'reverse-log';
 /** A terminal of an element: a lug's name, or `#name` for a node inside the part. */
 export type Terminal = string;
 
-/** What a part is electrically. Tolerances are fractions (0.2 for ±20 %). */
+/**
+ * Which way the wire of a coil runs from its hot end to its return, seen from the strings, and which pole of its magnet faces
+ * them. Hum changes sign with the first, the strings' signal with each of the two; common practice, no source.
+ */
+export const winds = ['clockwise', 'anticlockwise'] as const;
+export type Wind = (typeof winds)[number];
+export const polarities = ['north', 'south'] as const;
+export type Polarity = (typeof polarities)[number];
+
+/**
+ * What a part is electrically. Tolerances are fractions (0.2 for ±20 %). Of a pickup with several coils the return of each is soldered
+ * to the hot end of the next where they are in series.
+ */
 export type CircuitElement =
   | {
       /** A winding: its source, `resistance` and `inductance` in series, `capacitance` and core loss across all three. */
       readonly kind: 'coil';
       readonly id: string;
+      /** In words, where the pickup has several: `coil A`. */
+      readonly called?: string;
+      /** Volts of the signal per volt that the whole pickup gives in series, 1 by default; less than 0 where made the opposite way to the first coil. */
+      readonly signal?: number;
+      /** Volts of hum, 1 by default; −1 where wound the opposite way to the first coil, 0 where two coils inside cancel it. */
+      readonly hum?: number;
       /** The source's positive side faces `hot`. */
       readonly hot: Terminal;
       readonly return: Terminal;
@@ -56,6 +78,13 @@ export type CircuitElement =
       readonly coreLoss?: Sourced;
       /** Of resistance, inductance and capacitance, in this order. */
       readonly tolerances: readonly [Sourced, Sourced, Sourced];
+    }
+  | {
+      /** Mutual inductance M of two coils of the part, as `factor` k: M = k √(La Lb). More than 0 where currents from hot to return aid. */
+      readonly kind: 'coupling';
+      readonly id: string;
+      readonly coils: readonly [string, string];
+      readonly factor: Sourced;
     }
   | {
       readonly kind: 'track';
@@ -128,6 +157,9 @@ export interface PickupPart<K extends string> extends PartBase<K> {
   /** Ohms of the winding that the kind's usual inductance belongs to. */
   readonly usualResistance: number;
   readonly reference: ReferenceHarness;
+  /** How the coil is made; of several, the first. Absent when not given. */
+  readonly wind?: Wind;
+  readonly polarity?: Polarity;
 }
 
 /**

@@ -1,5 +1,6 @@
 /** Every part kind, a line each. To add one is to add its file and its line here. */
 export { capacitor } from './capacitor.ts';
+export { fourLeadHumbucker } from './four-lead-humbucker.ts';
 export { groundPoint } from './ground-point.ts';
 export { humbucker } from './humbucker.ts';
 export { jack } from './jack.ts';

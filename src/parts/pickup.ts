@@ -5,11 +5,26 @@ import { around, at } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
 import { formatQuantity, given, givenOr } from '../common/units.ts';
 import { farads, fraction, henries, ohms } from './fields.ts';
-import type { CircuitElement, LugSpec, PartBase, PickupPart, Seen, UsualValue } from './kind.ts';
+import {
+  type CircuitElement,
+  type LugSpec,
+  type PartBase,
+  type PickupPart,
+  type Polarity,
+  polarities,
+  type Seen,
+  type UsualValue,
+  type Wind,
+  winds,
+} from './kind.ts';
 import { g, nameLines, type Outline, TYPE, tagCentre, tagPorts, titleLabels, widestLine } from './outline.ts';
 import { conductor, plate, run, type Shape } from './shape.ts';
 
-export const pickupFields = {
+export const windField = z.enum(winds);
+export const polarityField = z.enum(polarities);
+
+/** What may be written about any pickup. */
+export const windingFields = {
   resistance: ohms('DC resistance at 20 °C').optional(),
   inductance: henries('Inductance').optional(),
   capacitance: farads('Capacitance of winding and lead').optional(),
@@ -26,7 +41,23 @@ export const pickupFields = {
     .describe('Reference harness: the pots this pickup was designed for'),
 };
 
-type Written = z.output<z.ZodObject<typeof pickupFields>>;
+/** And about one with two leads. */
+export const pickupFields = {
+  ...windingFields,
+  wind: windField
+    .optional()
+    .describe(
+      'Which way the wire runs from the hot lead to the ground lead, seen from the strings; in a humbucker, through its first coil',
+    ),
+  polarity: polarityField
+    .optional()
+    .describe('Magnetic pole that faces the strings; in a humbucker, in its first coil'),
+};
+
+type Written = z.output<z.ZodObject<typeof windingFields>> & {
+  readonly wind?: Wind | undefined;
+  readonly polarity?: Polarity | undefined;
+};
 
 /** Values of a kind when nothing is written, SI. Common practice, no source. */
 interface PickupDefaults {
@@ -51,6 +82,8 @@ export const buildPickup = <K extends string>(
   inductanceTolerance: givenOr(written['inductance-tolerance'], 0.1),
   capacitanceTolerance: givenOr(written['capacitance-tolerance'], 0.2),
   usualResistance: fallback.resistance,
+  ...(written.wind === undefined ? {} : { wind: written.wind }),
+  ...(written.polarity === undefined ? {} : { polarity: written.polarity }),
   reference: {
     volume: givenOr(written.reference?.volume, fallback.pots),
     tone: givenOr(written.reference?.tone, fallback.pots),
@@ -63,13 +96,18 @@ export const pickupLugs = [
 ] as const satisfies readonly LugSpec[];
 const [HOT, GROUND] = pickupLugs;
 
-/** The one winding a two-lead pickup is to its harness. */
-export const coilOf = (part: PickupPart<string>): readonly CircuitElement[] => [
+/**
+ * The one winding a two-lead pickup is to its harness.
+ *
+ * @param hum volts that one volt of hum in a coil gives: 1, or 0 where two coils inside cancel it
+ */
+export const coilOf = (part: PickupPart<string>, hum: 0 | 1): readonly CircuitElement[] => [
   {
     kind: 'coil',
     id: 'coil',
     hot: HOT.name,
     return: GROUND.name,
+    hum,
     resistance: part.resistance,
     inductance: part.inductance,
     capacitance: part.capacitance,
@@ -98,11 +136,14 @@ const LINE = 130;
 const NAME_LINE = 16;
 const BELOW_NAME = 17;
 
+/** What a pickup is and its resistance: `humbucker, 8.2 kΩ`. */
+export function resistanceLine({ resistance: { value, from } }: PickupPart<string>, what: string): string {
+  return `${what}, ${formatQuantity(value, 'ohm')}${from === 'default' ? ' assumed' : ''}`;
+}
+
 /** A pickup lying down, its two leads leaving on the right. `what` is the second line's first word. */
 export function pickupOutline(part: PickupPart<string>, what: string): Outline {
-  const assumed = part.resistance.from === 'default' ? ' assumed' : '';
-  const resistance = `${formatQuantity(part.resistance.value, 'ohm')}${assumed}`;
-  const below = `${what}, ${resistance}`;
+  const below = resistanceLine(part, what);
   const names = nameLines(part.label, Math.max(LINE, textWidth(below, TYPE.value)));
   const columns = Math.max(9, Math.ceil((SYMBOL + widestLine(names, below) + 26) / g(1)));
   const rows = 4 + names.length;
@@ -136,6 +177,14 @@ const COIL = { width: 20, height: 56, turns: 3 } as const;
 /** How far below its coil the ground lead of a coil that stands behind another runs. */
 const UNDER = 6;
 
+/** One coil seen from above, by its centre. */
+export const coilShapes = (x: number, y: number): readonly Shape[] =>
+  Array.from({ length: COIL.turns }, (_, turn) => {
+    const width = COIL.width - 6 * turn;
+    const rect = around(x, y, width, COIL.height - 6 * turn);
+    return { shape: 'rect', role: turn === 0 ? 'coil' : 'turn', rect, radius: width / 2 };
+  });
+
 /**
  * Coils seen from above as the racetracks they are, and the two leads leaving them. Two are joined inside, one after the other: hot
  * leaves the last, a link leads from it to the first, and ground leaves that.
@@ -146,11 +195,6 @@ const UNDER = 6;
 export function pickupFace({ outline }: Seen, centres: readonly number[], radius: number): readonly Shape[] {
   const { body } = outline;
   const middle = body.y + body.height / 2;
-  const turns = Array.from({ length: COIL.turns }, (_, turn) => ({
-    width: COIL.width - 6 * turn,
-    height: COIL.height - 6 * turn,
-    role: turn === 0 ? ('coil' as const) : ('turn' as const),
-  }));
   const xs = centres.map((x) => body.x + x);
   const [first, last] = [Math.min(...xs), Math.max(...xs)];
   const [top, bottom] = [middle - COIL.height / 2, middle + COIL.height / 2];
@@ -170,16 +214,7 @@ export function pickupFace({ outline }: Seen, centres: readonly number[], radius
   const link = [at(first + COIL.width / 2, middle), at(last - COIL.width / 2, middle)];
   return [
     plate(body, radius),
-    ...centres.flatMap((x) =>
-      turns.map(
-        ({ width, height, role }): Shape => ({
-          shape: 'rect',
-          role,
-          rect: around(body.x + x, middle, width, height),
-          radius: width / 2,
-        }),
-      ),
-    ),
+    ...xs.flatMap((x) => coilShapes(x, middle)),
     conductor(1.5, run(at(last, top), at(last, hot.y), at(hot.x - 28, hot.y)), back),
     ...(first === last
       ? []

@@ -22,7 +22,7 @@ export const singleCoil = definePart({
   build: (base, written): SingleCoil =>
     buildPickup(base, written, { resistance: 6e3, inductance: 2.4, capacitance: 110e-12, pots: 250e3 }),
   lugs: pickupLugs,
-  elements: (part) => coilOf(part),
+  elements: (part) => coilOf(part, 1),
   usual: (part) => usualWinding(part),
   outline: (part) => pickupOutline(part, 'single coil'),
   face: (_, seen) => pickupFace(seen, [30], 34),

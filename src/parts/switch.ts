@@ -19,7 +19,7 @@ const lugName = z
 const column = z.array(lugName).max(MOST);
 
 /** A word on the switch's face, beside its contacts. */
-const calledLongest = 12;
+const calledLongest = 15;
 const positionName = z
   .string({ error: 'expected what a position is called, such as up' })
   .refine(

@@ -13,7 +13,7 @@ import type {
   StateResponse,
 } from '../analyse/index.ts';
 import { type Circuit, outputOf } from '../circuit/circuit.ts';
-import { isPickup, type Pickup } from '../parts/index.ts';
+import { elementsLike, isPickup, type Pickup } from '../parts/index.ts';
 import { probeLug } from './meter-table.ts';
 import { defaultedOf } from './table.ts';
 
@@ -32,7 +32,7 @@ export function loadsData({ circuit, loads, response, readings, limits }: Figure
     frequency: kit.outputLoad.frequency.value,
     coupling: 'none',
     pickups: Object.fromEntries(kit.parts.filter(isPickup).map((part) => [part.name, pickupData(part)])),
-    positions: loads.map(({ index, state, pickups: entries, output, silentTogether }) => {
+    positions: loads.map(({ index, state, pickups: entries, output, silentTogether, humCancelling }) => {
       const curves = response.filter((one) => one.index === index);
       const wide = limits?.states[index];
       const meter = readings[index];
@@ -41,10 +41,14 @@ export function loadsData({ circuit, loads, response, readings, limits }: Figure
         sounding: state.sounding,
         output,
         silentTogether,
+        ...(humCancelling === undefined ? {} : { humCancelling }),
         pickups: Object.fromEntries(
           entries.map((entry) => [
             entry.pickup,
             {
+              ...(state.coils?.[entry.pickup]
+                ? { coils: state.coils[entry.pickup]?.map(({ id }) => id) }
+                : {}),
               ...loadData(entry),
               ...curveData(curves.flatMap((one) => one.pickups).find((one) => one.pickup === entry.pickup)),
               ...limitData(wide?.pickups.find((one) => one.pickup === entry.pickup)),
@@ -79,8 +83,17 @@ const pickupData = (pickup: Pickup): object => ({
   inductance: pickup.inductance.value,
   capacitance: pickup.capacitance.value,
   ...(pickup.coreLoss ? { coreLoss: pickup.coreLoss.value } : {}),
+  ...couplingOf(pickup),
+  ...(pickup.wind === undefined ? {} : { wind: pickup.wind }),
+  ...(pickup.polarity === undefined ? {} : { polarity: pickup.polarity }),
   defaulted: defaultedOf(pickup),
 });
+
+/** Of a pickup whose two coils are apart. */
+function couplingOf(pickup: Pickup): object {
+  const [coupling] = elementsLike(pickup, 'coupling');
+  return coupling ? { coupling: Math.abs(coupling.factor.value) } : {};
+}
 
 const loadData = (entry: PickupLoads): object => ({
   dcLoad: entry.dcLoad,
@@ -91,6 +104,7 @@ const loadData = (entry: PickupLoads): object => ({
   series: entry.series,
   parallel: entry.parallel,
   outOfPhase: entry.outOfPhase,
+  ...(entry.coils ? { coilsJoined: entry.coils.joined, coilsOutOfPhase: entry.coils.outOfPhase } : {}),
   reference: entry.reference,
   difference: entry.difference,
 });

@@ -9,7 +9,7 @@ import type {
   StateReadings,
   ToleranceRange,
 } from '../analyse/index.ts';
-import { type Circuit, endAt, type LugId, lugId } from '../circuit/circuit.ts';
+import { type Circuit, endAt, type LugId, lugId, voiceName } from '../circuit/circuit.ts';
 import { positionCell } from '../circuit/position.ts';
 import { formatCount, formatDecibels, formatSigned, roundedTo } from '../common/figures.ts';
 import { nth } from '../common/must.ts';
@@ -103,7 +103,7 @@ export function limitTables({ kit, nets }: Circuit, limits: Limits): string {
   const loads = limits.states.flatMap(({ state, pickups }) =>
     pickups.map((one, i) => [
       i === 0 ? positionCell(state) : '',
-      one.pickup,
+      voiceName(state, one.pickup),
       ohmRange(one.dcLoad),
       ohmRange(one.signalLoad),
       ohmRange(one.total.signalLoad),
@@ -112,7 +112,7 @@ export function limitTables({ kit, nets }: Circuit, limits: Limits): string {
   const peaks = limits.states.flatMap(({ state, pickups, resonance }) => {
     const each = pickups.map((one, i) => [
       i === 0 ? positionCell(state) : '',
-      one.pickup,
+      voiceName(state, one.pickup),
       ...peak(one.resonance),
     ]);
     return pickups.length > 1 ? [...each, ['', 'together', ...peak(resonance)]] : each;

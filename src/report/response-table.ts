@@ -11,7 +11,7 @@ import {
   type StateResponse,
 } from '../analyse/index.ts';
 import { soundingText } from '../annotate/cards.ts';
-import { type Circuit, outputOf, type State } from '../circuit/circuit.ts';
+import { type Circuit, outputOf, type State, voiceName } from '../circuit/circuit.ts';
 import { positionCell } from '../circuit/position.ts';
 import { formatSigned } from '../common/figures.ts';
 import { nth } from '../common/must.ts';
@@ -50,8 +50,12 @@ function placeCell(state: State): string {
   return `${positionCell(state)}${output === undefined ? '' : `, ${output}`}`;
 }
 
-function linesOf({ pickups, together }: StateResponse): readonly (readonly string[])[] {
-  const each = pickups.map((curve) => [curve.pickup, ...shapeCells(curve), ...referenceCells(curve)]);
+function linesOf({ state, pickups, together }: StateResponse): readonly (readonly string[])[] {
+  const each = pickups.map((curve) => [
+    voiceName(state, curve.pickup),
+    ...shapeCells(curve),
+    ...referenceCells(curve),
+  ]);
   return together && pickups.length > 1 ? [...each, ['together', ...shapeCells(together)]] : each;
 }
 

@@ -1,12 +1,13 @@
 /** Loads, response and what is assumed of the pickups as aligned tables for the terminal. */
 
 import type { StateLoads } from '../analyse/index.ts';
-import { joiningText, levelText } from '../annotate/joining.ts';
+import { humText, joiningText, levelText } from '../annotate/joining.ts';
+import { voiceName } from '../circuit/circuit.ts';
 import { positionCell } from '../circuit/position.ts';
 import { andList } from '../common/quoting.ts';
 import { formatQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
-import { isPickup, type Pickup, whatIs } from '../parts/index.ts';
+import { elementsLike, isPickup, type Pickup, whatIs } from '../parts/index.ts';
 import { columns, ohmsText, percentText } from './columns.ts';
 
 const LOAD_HEADS = [
@@ -29,7 +30,7 @@ export function loadsTable(loads: readonly StateLoads[]): string {
       ? [[positionCell(state), 'none']]
       : entries.map(({ pickup, dcLoad, signalLoad, reference, difference, total }, i) => [
           i === 0 ? positionCell(state) : '',
-          pickup,
+          voiceName(state, pickup),
           ohmsText(dcLoad),
           ohmsText(reference.dcLoad),
           percentText(difference.dcLoad.percent),
@@ -43,7 +44,7 @@ export function loadsTable(loads: readonly StateLoads[]): string {
   return columns(LOAD_HEADS, rows);
 }
 
-/** How the pickups of each state are joined, and how far the quieter ones are down; empty where there is nothing to say. */
+/** How the pickups of each state are joined, how far the quieter ones are down, and which states cancel hum; empty where there is nothing to say. */
 export function togetherTable(loads: readonly StateLoads[]): string {
   const rows = loads.flatMap((entry): readonly (readonly string[])[] => {
     const levels = entry.pickups.flatMap((one) => {
@@ -51,11 +52,19 @@ export function togetherTable(loads: readonly StateLoads[]): string {
       return words === undefined ? [] : [`${one.pickup} ${words}`];
     });
     const joined = joiningText(entry, (name) => name);
-    return joined === undefined && levels.length === 0
-      ? []
-      : [[positionCell(entry.state), entry.state.sounding.join(' + '), joined ?? '', levels.join(', ')]];
+    const hum = humText(entry);
+    if (joined === undefined && hum === undefined && levels.length === 0) return [];
+    const sounding = entry.state.sounding.map((name) => voiceName(entry.state, name)).join(' + ');
+    return [[positionCell(entry.state), sounding, joined ?? '', levels.join(', '), hum ?? '']];
   });
-  return rows.length === 0 ? '' : columns(['position', 'sounding', 'joined', 'level'], rows, 4);
+  if (rows.length === 0) return '';
+  // Without winding directions there is often nothing to say of hum.
+  const used = rows.some((row) => row[4] !== '') ? 5 : 4;
+  return columns(
+    ['position', 'sounding', 'joined', 'level', 'hum'].slice(0, used),
+    rows.map((row) => row.slice(0, used)),
+    used,
+  );
 }
 
 const offText = (ohms: number): string => {
@@ -83,11 +92,13 @@ export function assumptions(kit: Kit): string {
       const [letter, unit] = LETTERS[field];
       return `${letter} ${formatQuantity(pickup[field].value, unit)}`;
     });
+    for (const { factor } of elementsLike(pickup, 'coupling'))
+      if (factor.from === 'default') values.push(`coupling of the coils ${Math.abs(factor.value)}`);
     return values.length === 0
       ? []
       : [`${pickup.name}: ${values.join(', ')} assumed, typical of a ${whatIs(pickup)}`];
   });
-  return [...lines, ...coreLossLine(kit), COUPLING].join('\n');
+  return [...lines, ...coreLossLine(kit), couplingLine(kit)].join('\n');
 }
 
 /** Where no core loss is given, resonances come out higher than they are. */
@@ -98,4 +109,7 @@ function coreLossLine({ parts }: Kit): readonly string[] {
     : [`Core loss is neglected for ${andList(without)}: the real peak is lower (in dB) and broader.`];
 }
 
-const COUPLING = 'Mutual inductance between pickups is neglected: each pickup is one winding.';
+const couplingLine = ({ parts }: Kit): string =>
+  parts.some((part) => elementsLike(part, 'coupling').length > 0)
+    ? 'Mutual inductance between pickups is neglected; that of two coils with leads of their own in one pickup is included.'
+    : 'Mutual inductance between pickups is neglected: each pickup is one winding.';

@@ -9,7 +9,16 @@ import { jointErrors } from '../circuit/joint-errors.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import { anythingIntended } from '../describe/intended.ts';
 import type { Draft, Kit } from '../describe/kit.ts';
-import { contactsOf, is, isPickup, lugsOf, type Part, whatIs } from '../parts/index.ts';
+import {
+  contactsOf,
+  elementsLike,
+  is,
+  isPickup,
+  lugsOf,
+  lugsWith,
+  type Part,
+  whatIs,
+} from '../parts/index.ts';
 import { buildCircuit } from './build.ts';
 import { groundErrors, groundPointErrors, jackErrors, outputErrors, stateErrors } from './position-errors.ts';
 
@@ -86,13 +95,19 @@ function freeErrors(kit: Kit): readonly Problem[] {
     const free = lugsOf(part).filter((lug) => !joined.has(lugId(part.name, lug.name)));
     if (free.length === lugsOf(part).length)
       return [problem('not-connected', path, { part: part.name, what: whatIs(part) }, 'key')];
+    const coils = elementsLike(part, 'coil');
     return free.flatMap((lug) => {
       switch (lug.role) {
+        case 'link':
+        case 'return':
+          // That a single coil has no way back is found from its path.
+          return coils.length > 1 ? [freeLead(part, lug.name)] : [];
         case 'leg':
           return [
             problem('leg-not-connected', path, { part: part.name, leg: lug.name, what: whatIs(part) }, 'key'),
           ];
         case 'hot':
+          if (coils.length > 1) return [freeLead(part, lug.name)];
           return [problem('pickup-no-hot', path, { part: part.name, lug: lug.name }, 'key')];
         case 'output':
         case 'sleeve':
@@ -109,6 +124,12 @@ function freeErrors(kit: Kit): readonly Problem[] {
       }
     });
   });
+}
+
+/** A lead of a pickup with several coils; `link` are the leads that are soldered together where its coils are in series. */
+function freeLead(part: Part, lug: string): Problem {
+  const link = lugsWith(part, 'link');
+  return problem('coil-lead-not-connected', ['parts', part.name], { part: part.name, lug, link }, 'key');
 }
 
 /** Kits out of range, checked before anything multiplies. */

@@ -6,13 +6,15 @@
  * across all three. A humbucker with two leads is one winding: the junction of its two coils is out of reach of the
  * harness, and two coils in series, coupled or not, with a capacitance across the pair are to their terminals
  * exactly one coil of the summed resistance, the summed inductance (mutual inductance included) and that
- * capacitance. A meter and an LCR bridge measure just those sums, so splitting them would add a guess and no figure.
+ * capacitance. A meter and an LCR bridge measure just those sums, so splitting them would add a guess and no figure. Where the
+ * coils have leads of their own, each is a winding, and they are coupled.
  */
 import { type Graph, type LugId, lugId, type Setting } from '../circuit/circuit.ts';
 import { DisjointSet } from '../circuit/disjoint-set.ts';
-import { elementsOf, type Part, terminalsOf } from '../parts/index.ts';
+import { elementsLike, elementsOf, type Part, terminalsOf } from '../parts/index.ts';
 import type { CircuitElement } from '../parts/kind.ts';
-import { type Branch, capacitanceOf, type Port } from './network.ts';
+import { type Branch, capacitanceOf, type Port, type Winding } from './network.ts';
+import { signsOf } from './signs.ts';
 import { trackShare } from './taper.ts';
 
 /** Rotation of each pot by part name, 0 to 1; a pot that is not named stands at full (1). */
@@ -42,14 +44,24 @@ export function makeNetlist(circuit: Graph, state: Setting, controls: PotRotatio
   for (const { part, element, share } of placed)
     for (const [a, b] of idealJoins(element, share)) joined.join(lugId(part.name, a), lugId(part.name, b));
   const nodeOf = numberNodes(circuit, placed, joined);
+  const signs = signsOf(circuit.kit);
   const branches = placed.flatMap(({ part, element, share }) =>
-    branchesOf(part, element, share, (terminal) => nodeOf.get(lugId(part.name, terminal)) ?? -1),
+    branchesOf(
+      part,
+      element,
+      share,
+      signs.get(part.name) ?? 1,
+      (terminal) => nodeOf.get(lugId(part.name, terminal)) ?? -1,
+    ),
   );
   const outputs = outputPorts(circuit, nodeOf);
   return {
     size: new Set(nodeOf.values()).size,
-    // A branch with both ends on one node carries nothing and would only be noise.
-    branches: branches.filter((branch) => branch.a !== branch.b),
+    // A branch with both ends on one node carries nothing and would only be noise, but for a coil that is shorted: its
+    // current weakens the coil that it is coupled to.
+    branches: branches.filter(
+      (branch) => branch.a !== branch.b || (branch.kind === 'winding' && branch.mutual !== undefined),
+    ),
     nodeOf,
     jack: outputs[state.output ?? 0],
     outputs,
@@ -78,6 +90,7 @@ function idealJoins(element: CircuitElement, share: number): readonly (readonly 
     case 'resistance':
       return element.ohms.value === 0 ? [[element.a, element.b]] : [];
     case 'coil':
+    case 'coupling':
     case 'capacitance':
       return [];
   }
@@ -106,6 +119,7 @@ function branchesOf(
   part: Part,
   element: CircuitElement,
   share: number,
+  sign: number,
   node: (terminal: string) => number,
 ): readonly Branch[] {
   const of = `${part.name}.${element.id}`;
@@ -124,11 +138,23 @@ function branchesOf(
         { kind: 'resistor', of, a: w, b: c, ohms: (1 - share) * element.ohms.value },
       ];
     }
+    case 'coupling':
+      return [];
     case 'coil': {
-      const at = { pickup: part.name, a: node(element.hot), b: node(element.return) };
-      const { resistance, inductance, capacitance, coreLoss } = element;
+      const at = { pickup: part.name, coil: of, a: node(element.hot), b: node(element.return) };
+      const { resistance, inductance, capacitance, coreLoss, signal, hum } = element;
+      const mutual = mutualOf(part, element.id);
       return [
-        { kind: 'winding', of, ...at, ohms: resistance.value, henries: inductance.value },
+        {
+          kind: 'winding',
+          of,
+          ...at,
+          ohms: resistance.value,
+          henries: inductance.value,
+          signal: sign * (signal ?? 1),
+          ...(hum === undefined ? {} : { hum }),
+          ...(mutual ? { mutual } : {}),
+        },
         { kind: 'capacitor', of: capacitanceOf(of), ...at, farads: capacitance.value },
         ...(coreLoss
           ? [{ kind: 'resistor', of: `${of}.core-loss`, ...at, ohms: coreLoss.value } as const]
@@ -136,6 +162,15 @@ function branchesOf(
       ];
     }
   }
+}
+
+/** What a coil of a part is coupled to, if anything. */
+function mutualOf(part: Part, coil: string): Winding['mutual'] {
+  for (const { coils, factor } of elementsLike(part, 'coupling')) {
+    const other = coils.includes(coil) ? coils.find((one) => one !== coil) : undefined;
+    if (other !== undefined) return { other: `${part.name}.${other}`, factor: factor.value };
+  }
+  return undefined;
 }
 
 function outputPorts(circuit: Graph, nodeOf: ReadonlyMap<LugId, number>): readonly Port[] {

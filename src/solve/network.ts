@@ -5,6 +5,8 @@ interface Ends {
   readonly of: string;
   /** The pickup it belongs to, for the branches that a coil is made of. */
   readonly pickup?: string;
+  /** The winding it belongs to, for the same. */
+  readonly coil?: string;
   readonly a: number;
   readonly b: number;
 }
@@ -14,11 +16,27 @@ export type Branch =
   | (Ends & { readonly kind: 'resistor'; readonly ohms: number })
   | (Ends & { readonly kind: 'capacitor'; readonly farads: number })
   /** Resistance and inductance in series with a source whose positive side faces `a`. */
-  | (Ends & { readonly kind: 'winding'; readonly ohms: number; readonly henries: number });
+  | (Ends & {
+      readonly kind: 'winding';
+      readonly ohms: number;
+      readonly henries: number;
+      /** Volts of its source per volt of the whole pickup, and per volt of hum in a coil; 1 where it does not say. */
+      readonly signal?: number;
+      readonly hum?: number;
+      readonly mutual?: Mutual;
+    });
+
+/** The other winding that a winding is coupled to, and how closely: M = `factor` √(La Lb), with the sign for currents from `a` to `b`. */
+interface Mutual {
+  readonly other: string;
+  readonly factor: number;
+}
 
 /** What a factor on a winding's inductance, and on its capacitance, is named; its own name stands for its resistance. */
 export const inductanceOf = (winding: string): string => `${winding}.inductance`;
 export const capacitanceOf = (winding: string): string => `${winding}.capacitance`;
+/** A winding's name: its part's, and the element's. */
+export const coilName = (part: string, element: string): string => `${part}.${element}`;
 /** The cable's and the amplifier's names among the elements. */
 export const CABLE = 'cable';
 export const AMPLIFIER = 'amplifier';
@@ -62,11 +80,30 @@ export const winding = (a: number, b: number, ohms: number, henries: number, of 
   henries,
 });
 
-/** The network without the windings of some pickups, their capacitance and core loss included. */
+/** The network without the coupling of windings: each has its own inductance only. */
+export const withoutCoupling = (branches: readonly Branch[]): readonly Branch[] =>
+  branches.flatMap((branch): readonly Branch[] => {
+    if (branch.kind !== 'winding' || !branch.mutual) return [branch];
+    const { mutual: _, ...alone } = branch;
+    return alone.a === alone.b ? [] : [alone];
+  });
+
+/** The network without some windings, their capacitance and core loss included. */
+export const withoutCoils = (
+  branches: readonly Branch[],
+  gone: (coil: string) => boolean,
+): readonly Branch[] => branches.filter((branch) => branch.coil === undefined || !gone(branch.coil));
+
+/** The network without the windings of some pickups, their capacitance and core loss included; but for coils that are kept. */
 export const withoutPickups = (
   branches: readonly Branch[],
   gone: (pickup: string) => boolean,
-): readonly Branch[] => branches.filter((branch) => branch.pickup === undefined || !gone(branch.pickup));
+  kept: readonly string[] = [],
+): readonly Branch[] =>
+  branches.filter(
+    ({ pickup, coil }) =>
+      pickup === undefined || !gone(pickup) || (coil !== undefined && kept.includes(coil)),
+  );
 
 /** The part that a branch is of; a name no part has for what is behind the jack. */
 export const partOf = ({ of }: Pick<Branch, 'of'>): string => of.split('.')[0] ?? of;

@@ -24,9 +24,10 @@ export function groundErrors(kit: Kit, states: readonly State[]): readonly Probl
   const heard = new Set(states.flatMap((state) => state.sounding));
   const silent = kit.parts.filter((part) => isPickup(part) && !heard.has(part.name));
   return silent.flatMap((pickup) => {
-    const reach = reachWithout(pickup, kit);
-    const returns = elementsLike(pickup, 'coil').map((coil) => coil.return);
-    const lug = returns.find((own) => !reach.same(lugId(pickup.name, own), lugWith(jack, 'sleeve')));
+    const lug = elementsLike(pickup, 'coil').find(
+      (coil) =>
+        !reachWithout(pickup, coil.id, kit).same(lugId(pickup.name, coil.return), lugWith(jack, 'sleeve')),
+    )?.return;
     return lug === undefined
       ? []
       : [problem('pickup-no-ground', ['parts', pickup.name], { part: pickup.name, lug }, 'key')];
@@ -43,7 +44,7 @@ export function jackErrors(kit: Kit): readonly Problem[] {
   const nets = jointNets(kit);
   const grounds = kit.parts.flatMap((part) =>
     lugsOf(part).flatMap(({ name, role }) =>
-      role === 'case' || role === 'point' ? [lugId(part.name, name)] : [],
+      role === 'case' || role === 'point' || role === 'shield' ? [lugId(part.name, name)] : [],
     ),
   );
   const sleeve = lugWith(jack, 'sleeve');
@@ -109,16 +110,17 @@ function jointNets(kit: Kit): DisjointSet {
   return nets;
 }
 
-function reachWithout(pickup: Part, kit: Kit): DisjointSet {
+/** What joints, contacts and coils hold together, but for one coil of a pickup. */
+function reachWithout(pickup: Part, own: string, kit: Kit): DisjointSet {
   const reach = new DisjointSet();
   for (const joint of kit.joints) reach.join(lugIdOf(joint.from), lugIdOf(joint.to));
   for (const part of kit.parts) {
     for (const contact of contactsOf(part))
       for (const [first, ...others] of contact.joins)
         for (const other of others) reach.join(lugId(part.name, first ?? other), lugId(part.name, other));
-    if (part === pickup) continue;
     for (const coil of elementsLike(part, 'coil'))
-      reach.join(lugId(part.name, coil.hot), lugId(part.name, coil.return));
+      if (part !== pickup || coil.id !== own)
+        reach.join(lugId(part.name, coil.hot), lugId(part.name, coil.return));
   }
   return reach;
 }

@@ -1,11 +1,12 @@
 /**
- * A position that is silent because two pickups meant to be in series are not linked: one is at the output, the other at ground,
- * and nothing leads from the first to the second. Found by trying: the link that makes exactly those positions sound, with both.
+ * A position that is silent because two coils meant to be in series, of two pickups or of one, are not linked: one is at the
+ * output, the other at ground, and nothing leads from the first to the second. Found by trying: the link that makes exactly those
+ * positions sound, with both.
  */
 import { buildGraph } from '../circuit/build.ts';
 import { endAt, type Graph, jointsAtLugs, type LugId, lugId, type State } from '../circuit/circuit.ts';
 import type { Kit } from '../describe/kit.ts';
-import { elementsLike, is, isPickup, lugsOf, lugsWith, type Part } from '../parts/index.ts';
+import { elementsLike, is, isPickup, lugsWith } from '../parts/index.ts';
 import { makeNetlist } from './netlist.ts';
 import { solveSounding } from './sounding.ts';
 
@@ -17,7 +18,7 @@ interface SeriesLink {
 /** More settings than these are not tried: every pair of pickups is solved in each. */
 const MOST_STATES = 64;
 
-/** The link that would end the silence, from the far lead of one pickup to the hot lead of another. */
+/** The link that would end the silence, from the far lead of one coil to the hot lead of another. */
 export function missingLink(
   kit: Kit,
   silent: readonly State[],
@@ -28,18 +29,21 @@ export function missingLink(
   const graph = buildGraph(kit);
   const free = freeThrows(kit);
   const { nodeOf } = makeNetlist(graph, first);
-  const pickups = kit.parts.filter(isPickup);
-  const leads = (part: Part, role: 'hot' | 'return'): readonly LugId[] =>
-    elementsLike(part, 'coil').map((coil) => lugId(part.name, coil[role]));
-  for (const upper of pickups)
-    for (const lower of pickups)
-      for (const lead of upper === lower ? [] : leads(upper, 'return'))
-        for (const to of leads(lower, 'hot')) {
-          // A throw that only this position reaches: there the link changes no other.
-          const own = free.find((lug) => nodeOf.get(lug) === nodeOf.get(lead));
-          const link = { from: own ?? lead, to };
-          if (endsSilence(kit, link, [upper.name, lower.name], silent, all)) return link;
-        }
+  const coils = kit.parts.filter(isPickup).flatMap((part) =>
+    elementsLike(part, 'coil').map((coil) => ({
+      pickup: part.name,
+      hot: lugId(part.name, coil.hot),
+      far: lugId(part.name, coil.return),
+    })),
+  );
+  for (const upper of coils)
+    for (const lower of coils) {
+      if (upper === lower) continue;
+      // A throw that only this position reaches: there the link changes no other.
+      const own = free.find((lug) => nodeOf.get(lug) === nodeOf.get(upper.far));
+      const link = { from: own ?? upper.far, to: lower.hot };
+      if (endsSilence(kit, link, [upper.pickup, lower.pickup], silent, all)) return link;
+    }
   return undefined;
 }
 
@@ -47,7 +51,7 @@ export function missingLink(
 function freeThrows(kit: Kit): readonly LugId[] {
   const joined = jointsAtLugs(kit.joints);
   return kit.parts
-    .filter((part) => is(part, 'switch') && lugsOf(part).length > 0)
+    .filter((part) => is(part, 'switch'))
     .flatMap((part) => lugsWith(part, 'throw').map((lug) => lugId(part.name, lug)))
     .filter((lug) => !joined.has(lug));
 }
@@ -64,8 +68,8 @@ function endsSilence(
   const linked: Graph = buildGraph({ ...kit, joints: [...kit.joints, joint] });
   const after = (state: State) => solveSounding(linked, state);
   const sounds = (state: State): boolean => {
-    const { sounding, shorted } = after(state);
-    return !shorted && pair.every((name) => sounding.includes(name));
+    const { sounding, coils, shorted } = after(state);
+    return !shorted && pair.every((name) => sounding.includes(name) && coils?.[name] === undefined);
   };
   return (
     silent.every(sounds) &&

@@ -5,9 +5,13 @@
  *
  * Only what a current through the port can reach is in the equations, and the port's far end is their reference: a
  * pickup that is not selected, or any other island, can neither float the system nor cost time.
+ *
+ * Two coupled windings are one element with four ends: its admittances are the inverse of their impedances, Zm = jωM beside
+ * the diagonal. That matrix is symmetric, so reciprocity holds and elimination stays as it is.
  */
 import { nth } from '../common/must.ts';
 import { type Branch, inductanceOf, type Port, type Winding } from './network.ts';
+import { OUTSIDE, rowsFrom } from './rows.ts';
 import { makeSystem, type System, solveInPlace } from './system.ts';
 
 /** A complex number. */
@@ -15,8 +19,6 @@ export interface Complex {
   readonly re: number;
   readonly im: number;
 }
-
-const OUTSIDE = -2;
 
 /** A branch with the places of its values in the matrix; less than 0 where one of its ends has no row. */
 interface Stamp {
@@ -26,6 +28,14 @@ interface Stamp {
   readonly branch: Branch;
 }
 type WindingStamp = Stamp & { readonly branch: Winding };
+
+/** Two coupled windings, and where the product of the one's voltage and the other's current has its places. */
+interface Pair {
+  readonly one: WindingStamp;
+  readonly other: WindingStamp;
+  /** Slot, and what the mutual admittance counts there. */
+  readonly mutual: readonly (readonly [number, number])[];
+}
 
 interface SolverOptions {
   /** Direct current: capacitors carry nothing and frequency is zero. */
@@ -42,29 +52,56 @@ export class Solver {
   readonly #capacitance: Float64Array;
   readonly #stamps: readonly Stamp[];
   readonly #windings: readonly WindingStamp[];
+  readonly #pairs: readonly Pair[];
+  readonly #pairOf: ReadonlyMap<string, Pair>;
   /** Row of each node: −1 for the reference, −2 for a node that the port's current does not reach. */
   readonly #rowOf: Int32Array;
   readonly #from: number;
   #scales: ReadonlyMap<string, number> = new Map();
 
   constructor(branches: readonly Branch[], port: Port, options: SolverOptions = {}) {
-    const live = branches.filter((b) => b.a !== b.b && !(options.direct === true && b.kind === 'capacitor'));
-    const { rowOf, size } = rowsFrom(live, port);
+    const direct = options.direct === true;
+    const found = direct ? [] : coupledIn(branches);
+    const paired = new Set<Branch>(found.flat());
+    const live = branches.filter(
+      (b) => (b.a !== b.b || paired.has(b)) && !(direct && b.kind === 'capacitor'),
+    );
+    const { rowOf, size } = rowsFrom(live, port, found);
     this.#rowOf = rowOf;
     this.shorted = port.from === port.to;
     this.#from = this.#row(port.from);
     this.open = this.#from === OUTSIDE;
-    const placed = live.map((branch) => ({ i: this.#row(branch.a), j: this.#row(branch.b), branch }));
-    const between = placed.filter(({ i, j }) => i >= 0 && j >= 0);
+    const ends = ({ a, b }: Branch) => [this.#row(a), this.#row(b)] as const;
+    const across = found.flatMap(([one, other]) =>
+      ends(one).flatMap((i) => ends(other).map((j) => [i, j] as const)),
+    );
     this.#system = makeSystem(
       size,
-      between.map(({ i, j }) => [i, j] as const),
+      [...live.map(ends), ...across].filter(([i, j]) => i >= 0 && j >= 0),
     );
     const { slot, re } = this.#system;
     this.#conductance = new Float64Array(re.length);
     this.#capacitance = new Float64Array(re.length);
-    this.#stamps = placed.map(({ i, j, branch }): Stamp => ({ ii: i, jj: j, ij: slot(i, j), branch }));
-    this.#windings = this.#stamps.filter((stamp): stamp is WindingStamp => stamp.branch.kind === 'winding');
+    const place = <B extends Branch>(branch: B) => {
+      const [i, j] = ends(branch);
+      // A shorted winding has no voltage: it counts by what it takes from its partner only.
+      return i === j ? { ii: -1, jj: -1, ij: -1, branch } : { ii: i, jj: j, ij: slot(i, j), branch };
+    };
+    this.#stamps = live.map(place);
+    this.#pairs = found.map(([one, other]) => ({
+      one: place(one),
+      other: place(other),
+      mutual: one.a === one.b || other.a === other.b ? [] : mutualPlaces(ends(one), ends(other), slot),
+    }));
+    this.#pairOf = new Map(
+      this.#pairs.flatMap((pair) => [
+        [pair.one.branch.of, pair] as const,
+        [pair.other.branch.of, pair] as const,
+      ]),
+    );
+    this.#windings = this.#stamps.filter(
+      (stamp): stamp is WindingStamp => stamp.branch.kind === 'winding' && !paired.has(stamp.branch),
+    );
     this.scale(this.#scales);
   }
 
@@ -92,6 +129,20 @@ export class Solver {
       stamp(re, place, y.re);
       stamp(im, place, y.im);
     }
+    for (const pair of this.#pairs) {
+      const y = this.#pairAdmittances(pair, omega);
+      for (const [place, own] of [
+        [pair.one, y.one],
+        [pair.other, y.other],
+      ] as const) {
+        stamp(re, place, own.re);
+        stamp(im, place, own.im);
+      }
+      for (const [slot, count] of pair.mutual) {
+        re[slot] = (re[slot] ?? 0) + count * y.mutual.re;
+        im[slot] = (im[slot] ?? 0) + count * y.mutual.im;
+      }
+    }
     xr.fill(0);
     xi.fill(0);
     if (this.#from >= 0) xr[this.#from] = 1;
@@ -108,25 +159,56 @@ export class Solver {
    * port's current does not reach contributes nothing.
    */
   transfer(from: Winding, frequency: number): Complex {
-    const i = this.#row(from.a);
-    const j = this.#row(from.b);
-    const va = this.#voltage(i);
-    const vb = this.#voltage(j);
-    const y = this.#admittance(from, 2 * Math.PI * frequency);
-    const vr = va.re - vb.re;
-    const vi = va.im - vb.im;
-    return { re: y.re * vr - y.im * vi, im: y.re * vi + y.im * vr };
+    const omega = 2 * Math.PI * frequency;
+    const pair = this.#pairOf.get(from.of);
+    if (!pair) return product(this.#admittance(from, omega), this.#across(from));
+    const y = this.#pairAdmittances(pair, omega);
+    const isOne = pair.one.branch.of === from.of;
+    const own = product(isOne ? y.one : y.other, this.#across(from));
+    const through = product(y.mutual, this.#across((isOne ? pair.other : pair.one).branch));
+    return { re: own.re + through.re, im: own.im + through.im };
   }
 
   #row(node: number): number {
     return this.#rowOf[node] ?? OUTSIDE;
   }
 
+  #across({ a, b }: Winding): Complex {
+    const [va, vb] = [this.#voltage(this.#row(a)), this.#voltage(this.#row(b))];
+    return { re: va.re - vb.re, im: va.im - vb.im };
+  }
+
+  #impedance(branch: Winding, omega: number): Complex {
+    return {
+      re: branch.ohms * (this.#scales.get(branch.of) ?? 1),
+      im: omega * this.#henries(branch),
+    };
+  }
+
+  #henries(branch: Winding): number {
+    return branch.henries * (this.#scales.get(inductanceOf(branch.of)) ?? 1);
+  }
+
   #admittance(branch: Winding, omega: number): Complex {
-    const r = branch.ohms * (this.#scales.get(branch.of) ?? 1);
-    const x = omega * branch.henries * (this.#scales.get(inductanceOf(branch.of)) ?? 1);
-    const square = r * r + x * x;
-    return { re: r / square, im: -x / square };
+    const { re, im } = this.#impedance(branch, omega);
+    const square = re * re + im * im;
+    return { re: re / square, im: -im / square };
+  }
+
+  /** Of [[Za, jωM], [jωM, Zb]] the inverse. */
+  #pairAdmittances({ one, other }: Pair, omega: number) {
+    const [za, zb] = [this.#impedance(one.branch, omega), this.#impedance(other.branch, omega)];
+    const factor = one.branch.mutual?.factor ?? 0;
+    const m = omega * factor * Math.sqrt(this.#henries(one.branch) * this.#henries(other.branch));
+    const zz = product(za, zb);
+    const determinant = { re: zz.re + m * m, im: zz.im };
+    const square = determinant.re ** 2 + determinant.im ** 2;
+    const inverse = { re: determinant.re / square, im: -determinant.im / square };
+    return {
+      one: product(zb, inverse),
+      other: product(za, inverse),
+      mutual: product({ re: 0, im: -m }, inverse),
+    };
   }
 
   #voltage(row: number): Complex {
@@ -136,44 +218,38 @@ export class Solver {
   }
 }
 
+const product = (a: Complex, b: Complex): Complex => ({
+  re: a.re * b.re - a.im * b.im,
+  im: a.re * b.im + a.im * b.re,
+});
+
+/** The coupled windings of a network, each pair once; one whose partner is not in it has none. */
+function coupledIn(branches: readonly Branch[]): readonly (readonly [Winding, Winding])[] {
+  const coils = branches.filter((one): one is Winding => one.kind === 'winding' && one.mutual !== undefined);
+  return coils.flatMap((one, i) =>
+    coils
+      .slice(i + 1)
+      .filter(({ of }) => of === one.mutual?.other)
+      .map((other) => [one, other] as const),
+  );
+}
+
+/** A place off the diagonal stands for the two that mirror each other, one on it for both of them. */
+const mutualPlaces = (
+  one: readonly [number, number],
+  other: readonly [number, number],
+  slot: (i: number, j: number) => number,
+): readonly (readonly [number, number])[] =>
+  one.flatMap((i, a) =>
+    other.flatMap((j, b) => {
+      if (i < 0 || j < 0) return [];
+      const sign = a === b ? 1 : -1;
+      return [[slot(i, j), i === j ? 2 * sign : sign] as const];
+    }),
+  );
+
 function stamp(values: Float64Array, { ii, jj, ij }: Stamp, y: number): void {
   if (ii >= 0) values[ii] = (values[ii] ?? 0) + y;
   if (jj >= 0) values[jj] = (values[jj] ?? 0) + y;
   if (ij >= 0) values[ij] = (values[ij] ?? 0) - y;
-}
-
-/**
- * Numbers the nodes that a current entering the port can reach before it arrives at the reference. What hangs on the
- * reference alone, such as an unselected pickup, has no voltage then and needs no equation.
- */
-function rowsFrom(
-  branches: readonly Branch[],
-  port: Port,
-): { readonly rowOf: Int32Array; readonly size: number } {
-  const nodes = branches.reduce((most, { a, b }) => Math.max(most, a, b), Math.max(port.from, port.to)) + 1;
-  const neighbours = Array.from({ length: nodes }, (): number[] => []);
-  for (const { a, b } of branches) {
-    neighbours[a]?.push(b);
-    neighbours[b]?.push(a);
-  }
-  const rowOf = new Int32Array(nodes).fill(OUTSIDE);
-  if (port.from === port.to) {
-    rowOf[port.to] = -1;
-    return { rowOf, size: 0 };
-  }
-  rowOf[port.from] = 0;
-  let size = 1;
-  let arrived = false;
-  const queue = [port.from];
-  for (let node = queue.shift(); node !== undefined; node = queue.shift())
-    for (const other of nth(neighbours, node)) {
-      if (other === port.to) arrived = true;
-      else if (rowOf[other] === OUTSIDE) {
-        rowOf[other] = size++;
-        queue.push(other);
-      }
-    }
-  if (!arrived) return { rowOf: rowOf.fill(OUTSIDE), size: 0 };
-  rowOf[port.to] = -1;
-  return { rowOf, size };
 }

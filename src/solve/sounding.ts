@@ -1,12 +1,14 @@
 /**
  * What is heard at the jack in one setting of the switches. It is solved and not traced, so that it holds through whatever
- * parts the signal passes: a pickup sounds where one volt induced in it gives at the jack, all controls at full, more
- * than a hundredth (−40 dB) of what the loudest pickup of that setting gives, at some frequency from 100 Hz to 5 kHz.
+ * parts the signal passes: a coil sounds where one volt induced in its pickup gives at the jack, all controls at full, more
+ * than a hundredth (−40 dB) of what the loudest coil of that setting gives, at some frequency from 100 Hz to 5 kHz; and a
+ * pickup sounds where one of its coils does. What a coil gives only through the field of the coil beside it does not count:
+ * a humbucker with one coil shorted is split, though a sixth of the other's signal comes through.
  */
 import type { Graph, Setting, State } from '../circuit/circuit.ts';
-import { isPickup } from '../parts/index.ts';
+import { elementsLike, isPickup } from '../parts/index.ts';
 import { makeNetlist, type Netlist, type PotRotations } from './netlist.ts';
-import type { Branch, Winding } from './network.ts';
+import { type Branch, coilName, type Winding, withoutCoupling } from './network.ts';
 import { withOutputLoad } from './output.ts';
 import { type Complex, Solver } from './solver.ts';
 
@@ -20,80 +22,136 @@ export const HEARD = 0.01;
 /** −80 dB of the voltage induced: where the loudest pickup gives less, there is no output. Common practice, no source. */
 const SILENCE = 1e-4;
 
-/** Volts at the jack per volt induced in a pickup, at each of the frequencies asked for. */
+/** Volts at the jack per volt induced in a pickup, at each of the frequencies asked for; by pickup, or by coil (`neck.coil`). */
 type Transfers = ReadonlyMap<string, readonly Complex[]>;
 
-/** The transfers of every pickup that the network holds, each with one volt in all of its coils. */
-export function transfersOf(
+/** Whether a winding counts. */
+type Counts = (winding: Winding) => boolean;
+
+/** The transfers of every pickup that the network holds, each with one volt in all of its coils together. */
+export const transfersOf = (
   branches: readonly Branch[],
   jack: Netlist['jack'],
   frequencies: readonly number[] = LISTENED,
+  counts?: Counts,
+): Transfers => sums(branches, jack, frequencies, ({ pickup }) => pickup, counts);
+
+/** The same by coil, each with its share of that volt. */
+export const coilTransfersOf = (
+  branches: readonly Branch[],
+  jack: Netlist['jack'],
+  frequencies: readonly number[] = LISTENED,
+  counts?: Counts,
+): Transfers =>
+  sums(branches, jack, frequencies, ({ pickup, of }) => (pickup === undefined ? undefined : of), counts);
+
+function sums(
+  branches: readonly Branch[],
+  jack: Netlist['jack'],
+  frequencies: readonly number[],
+  keyOf: (winding: Winding) => string | undefined,
+  counts: Counts = () => true,
 ): Transfers {
   const found = new Map<string, Complex[]>();
   if (!jack || jack.from === jack.to) return found;
-  const windings = branches.filter((branch): branch is Winding => branch.kind === 'winding');
+  const windings = branches.filter(
+    (branch): branch is Winding => branch.kind === 'winding' && counts(branch),
+  );
   const solver = new Solver(branches, jack);
   for (const frequency of frequencies) {
     const solved = solver.solve(frequency);
-    const sums = new Map<string, Complex>();
+    const each = new Map<string, Complex>();
     for (const winding of windings) {
-      if (winding.pickup === undefined) continue;
-      const { re, im } = solved ? solver.transfer(winding, frequency) : { re: 0, im: 0 };
-      const sum = sums.get(winding.pickup) ?? { re: 0, im: 0 };
-      sums.set(winding.pickup, { re: sum.re + re, im: sum.im + im });
+      const key = keyOf(winding);
+      if (key === undefined) continue;
+      const { re, im } = solved ? signalOf(solver, winding, frequency) : { re: 0, im: 0 };
+      const sum = each.get(key) ?? { re: 0, im: 0 };
+      each.set(key, { re: sum.re + re, im: sum.im + im });
     }
-    for (const [pickup, sum] of sums) {
-      const row = found.get(pickup);
+    for (const [key, sum] of each) {
+      const row = found.get(key);
       if (row) row.push(sum);
-      else found.set(pickup, [sum]);
+      else found.set(key, [sum]);
     }
   }
   return found;
 }
+
+/** Volts at the port with a winding's share of one volt in its whole pickup; the network solved at that frequency. */
+export function signalOf(solver: Solver, winding: Winding, frequency: number): Complex {
+  const { re, im } = solver.transfer(winding, frequency);
+  const share = winding.signal ?? 1;
+  return { re: share * re, im: share * im };
+}
+
+/** Whether a winding sounds in a state. */
+export const windingSounds =
+  ({ sounding, coils }: Pick<State, 'sounding' | 'coils'>): Counts =>
+  ({ pickup, of }) =>
+    pickup !== undefined &&
+    sounding.includes(pickup) &&
+    (coils?.[pickup]?.some(({ id }) => coilName(pickup, id) === of) ?? true);
 
 /** Sounding pickups of a setting, in the order written, at each output, and whether tip and sleeve are one node. */
 export function solveSounding(
   graph: Graph,
   setting: Setting,
   controls: PotRotations = {},
-): Pick<State, 'sounding' | 'shorted' | 'outputs'> {
+): Pick<State, 'sounding' | 'coils' | 'shorted' | 'outputs'> {
   const netlist = makeNetlist(graph, setting, controls);
-  const branches = withOutputLoad(netlist, graph.kit.outputLoad);
-  const found = netlist.outputs.map((port) => transfersOf(branches, port));
-  const heard = found.map(audiblePickups);
-  const pickups = graph.kit.parts.filter(isPickup).map(({ name }) => name);
-  const outputs = outputNames(graph).map((name, i) => ({
-    name,
-    sounding: pickups.filter((pickup) => heard[i]?.has(pickup)),
-    loudest: pickups.filter((pickup) => heard[i]?.has(pickup) && loudestOf(found, pickup) === i),
-  }));
+  const played = withoutCoupling(withOutputLoad(netlist, graph.kit.outputLoad));
+  const found = netlist.outputs.map((port) => coilTransfersOf(played, port));
+  const heard = found.map(audibleCoils);
+  const outputs = outputNames(graph).map((name, i) => {
+    const { sounding, ...coils } = heardOf(graph, (coil) => heard[i]?.has(coil) ?? false);
+    const loudest = sounding.filter((pickup) => loudestOf(found, pickup) === i);
+    return { name, sounding, ...coils, loudest };
+  });
   return {
-    sounding: pickups.filter((pickup) => heard.some((one) => one.has(pickup))),
+    ...heardOf(graph, (coil) => heard.some((one) => one.has(coil))),
     shorted: netlist.outputs.length > 0 && netlist.outputs.every(({ from, to }) => from === to),
     ...(outputs.length > 1 ? { outputs } : {}),
+  };
+}
+
+/** The pickups of which some coil is heard, and the coils of those of which not every one is. */
+function heardOf(graph: Graph, isHeard: (coil: string) => boolean): Pick<State, 'sounding' | 'coils'> {
+  const pickups = graph.kit.parts.filter(isPickup).flatMap((part) => {
+    const all = elementsLike(part, 'coil').map(({ id, called = id }) => ({ id, called }));
+    const own = all.filter(({ id }) => isHeard(coilName(part.name, id)));
+    return own.length === 0 ? [] : [{ name: part.name, own, whole: own.length === all.length }];
+  });
+  const partial = pickups.filter(({ whole }) => !whole).map(({ name, own }) => [name, own] as const);
+  return {
+    sounding: pickups.map(({ name }) => name),
+    ...(partial.length === 0 ? {} : { coils: Object.fromEntries(partial) }),
   };
 }
 
 const outputNames = ({ lugs }: Graph): readonly string[] =>
   [...lugs.values()].filter(({ role }) => role === 'output').map(({ name }) => name);
 
-/** Number of the output at which a pickup gives most; the first of those alike. */
+/** Number of the output at which a pickup's coils give most; the first of those alike. */
 function loudestOf(found: readonly Transfers[], pickup: string): number {
   const levels = found.map((transfers) =>
-    (transfers.get(pickup) ?? []).reduce((sum, one) => sum + magnitudeOf(one), 0),
+    [...transfers].reduce(
+      (sum, [coil, row]) =>
+        coil.startsWith(`${pickup}.`) ? sum + row.reduce((all, one) => all + magnitudeOf(one), 0) : sum,
+      0,
+    ),
   );
   return levels.indexOf(Math.max(...levels));
 }
 
-/** Of transfers at the frequencies listened to, the pickups that are heard. */
-function audiblePickups(transfers: Transfers): ReadonlySet<string> {
+/** Of transfers at the frequencies listened to, the coils that are heard. */
+function audibleCoils(transfers: Transfers): ReadonlySet<string> {
   const loudest = LISTENED.map((_, k) =>
     Math.max(0, ...[...transfers.values()].map((row) => magnitudeOf(row[k]))),
   );
   return new Set(
     [...transfers]
       .filter(([, row]) => loudest.some((most, k) => most > SILENCE && magnitudeOf(row[k]) > HEARD * most))
-      .map(([pickup]) => pickup),
+      .map(([coil]) => coil),
   );
 }
 

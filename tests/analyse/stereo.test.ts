@@ -1,6 +1,6 @@
 /** A stereo jack: each output by itself, against the same pickup at a mono jack, by hand, and against ngspice. */
 import { describe, expect, it } from 'vitest';
-import { readJack, readMeter, solveLimits, solveLoads, solveResponse } from '../../src/analyse/index.ts';
+import { readMeter, readOutputs, solveLimits, solveLoads, solveResponse } from '../../src/analyse/index.ts';
 import { makeStateSolver, transferAt } from '../../src/analyse/response.ts';
 import { cardsOf } from '../../src/annotate/cards.ts';
 import { kitFromValue } from '../../src/checked.ts';
@@ -81,13 +81,13 @@ describe('two pickups, a volume each, at tip and ring', () => {
   });
   it('a meter is put across both; by hand the coil beside its pot', () => {
     const beside = (a: number, b: number) => (a * b) / (a + b);
-    const [tip = 0, ring = 0] = readJack(circuit)[0] ?? [];
+    const [tip = 0, ring = 0] = readOutputs(circuit)[0] ?? [];
     expect(tip).toBeCloseTo(beside(6.5e3, 500e3), 6);
     expect(ring).toBeCloseTo(beside(5.7e3, 250e3), 6);
     const table = meterTable(circuit.kit, readMeter(circuit));
     expect(table).toMatch(/tip to sleeve +500 kΩ +6\.417 kΩ +0 Ω +0 Ω/);
     expect(table).toMatch(/ring to sleeve +250 kΩ +5\.573 kΩ +0 Ω +0 Ω/);
-    expect(cardsOf(circuit, solveLoads(circuit), readJack(circuit))).toMatchObject([
+    expect(cardsOf(circuit, solveLoads(circuit), readOutputs(circuit))).toMatchObject([
       { title: 'neck + bridge', joined: 'tip: bridge; ring: neck', meter: 'tip 6.42 kΩ, ring 5.57 kΩ' },
     ]);
   });
@@ -107,7 +107,7 @@ describe('outputs tied by 100 kΩ', () => {
       { name: 'tip', sounding: ['neck', 'bridge'], loudest: ['bridge'] },
       { name: 'ring', sounding: ['neck', 'bridge'], loudest: ['neck'] },
     ]);
-    expect(cardsOf(circuit, solveLoads(circuit), readJack(circuit))[0]?.joined).toBe(
+    expect(cardsOf(circuit, solveLoads(circuit), readOutputs(circuit))[0]?.joined).toBe(
       'tip: neck + bridge in parallel; ring: neck + bridge in parallel',
     );
   });

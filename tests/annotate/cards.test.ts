@@ -2,8 +2,14 @@
 import { describe, expect, it } from 'vitest';
 import { type Card, cardsSay, cardWidth } from '../../src/annotate/cards.ts';
 import { textWidth } from '../../src/common/text.ts';
+import { makeKit } from '../analyse/kits.ts';
 
-const switchDrawn = { part: {} as never, closed: [] };
+const drawnSmall = (kind: 'lever-5' | 'lever-5-4p' | 'toggle-3') => {
+  const [part] = makeKit({ parts: { s: { kind } }, joints: [] }).parts;
+  if (!part) throw new Error('no part');
+  return { part, closed: [] };
+};
+const switchDrawn = drawnSmall('lever-5');
 const card = (more: Partial<Card>): Card => ({
   states: [0],
   badge: '1',
@@ -33,6 +39,12 @@ describe('a card', () => {
     expect(width(1) - width(0)).toBe(46);
     expect(width(2) - width(1)).toBe(46);
     expect(width(3) - width(2)).toBe(46);
+  });
+  it('grows more for a switch of four poles: each is drawn', () => {
+    const width = (kind: Parameters<typeof drawnSmall>[0]): number =>
+      cardWidth([card({ title: LONG, switches: [drawnSmall(kind)] })]);
+    expect(width('lever-5-4p') - width('lever-5')).toBe(40);
+    expect(width('toggle-3')).toBe(width('lever-5'));
   });
   it('leaves the same room between the two texts of either line of a row', () => {
     const width = (more: object): number => cardWidth([card({ rows: [{ ...row, ...more }] })]);

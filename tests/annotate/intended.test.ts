@@ -87,7 +87,7 @@ describe('intended', () => {
     const cards = cardsOf(
       circuit,
       solveLoads(circuit),
-      circuit.states.map(() => [0]),
+      circuit.states.map(() => 0),
     );
     const silent = cards.filter(({ title }) => title === 'No output');
     expect(silent.map(({ states }) => states.length)).toEqual([6]);

@@ -114,7 +114,7 @@ describe('a card', () => {
   const [first, second] = cardsOf(brighter, solveLoads(brighter), readJack(brighter));
   it('has the state’s badge, what sounds, its switch drawn in that position, and the reading', () => {
     expect([first?.badge, first?.title, second?.title]).toEqual(['1', 'Bridge', 'Middle + Bridge']);
-    expect([first?.joined, second?.joined]).toEqual([undefined, 'in parallel']);
+    expect([first?.joined, second?.joined]).toEqual(['hum-cancelling', 'in parallel']);
     expect(first?.switches.map(({ part }) => part.name)).toEqual(['selector']);
     expect(first?.switches[0]?.closed).not.toEqual(second?.switches[0]?.closed);
     // Volume of 500 kΩ beside the winding of 8.4 kΩ.
@@ -156,13 +156,9 @@ describe('a card', () => {
     // Cards alike in all they say are one.
     expect(cardsOf(both, [], [])).toMatchObject([{ badge: '1/2/3·1/2/3', states: [...Array(9).keys()] }]);
     const readings = [1, 2, 3].flatMap((i) => [1, 2, 3].map((k) => 1000 * (i + 10 * k)));
-    expect(
-      cardsOf(
-        both,
-        [],
-        readings.map((ohms) => [ohms]),
-      ).map(({ badge, states }) => [badge, states]),
-    ).toEqual([1, 2, 3].flatMap((i) => [1, 2, 3].map((k) => [`${i}·${k}`, [3 * i + k - 4]])));
+    expect(cardsOf(both, [], readings).map(({ badge, states }) => [badge, states])).toEqual(
+      [1, 2, 3].flatMap((i) => [1, 2, 3].map((k) => [`${i}·${k}`, [3 * i + k - 4]])),
+    );
   });
   it('is one for positions that differ only in digits that are not shown', () => {
     const circuit = makeCircuit({
@@ -188,11 +184,7 @@ describe('a card', () => {
     const parts = { a: { kind: 'single-coil' }, one: { kind: 'lever-3' }, two: { kind: 'lever-3' } };
     const circuit = makeCircuit({ parts, joints: [] });
     const badges = (readings: readonly number[]) =>
-      cardsOf(
-        circuit,
-        [],
-        readings.map((ohms) => [ohms]),
-      ).map(({ badge, states }) => `${badge}: ${states.join()}`);
+      cardsOf(circuit, [], readings).map(({ badge, states }) => `${badge}: ${states.join()}`);
     // The second switch has no effect; then the first; then both somewhere.
     expect(badges([1, 1, 1, 2, 2, 2, 3, 3, 3])).toEqual([
       '1·1/2/3: 0,1,2',

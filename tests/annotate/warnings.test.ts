@@ -214,6 +214,10 @@ describe('what is heard nowhere', () => {
     expect(said({ parts: three, joints: replacing })).toEqual([
       'warning first-not-bridge: position 1 of “s” selects neck, middle, not “bridge”',
     ]);
+    // A toggle has an up and a down, and no position that is nearest the bridge.
+    const up = [...base, 'neck.hot > s.1', 'bridge.hot > s.2', 's.frame > out.sleeve'];
+    const toggled = up.map((one) => one.replace('s.A0', 's.common'));
+    expect(said({ parts: { ...parts, s: { kind: 'toggle-3' } }, joints: toggled })).toEqual([]);
   });
 });
 
@@ -426,4 +430,45 @@ it('a capacitor on a case that has lost its ground is not said to be useless: th
   ).map(({ code }) => code);
   expect(codes).toContain('case-not-grounded');
   expect(codes).not.toContain('component-no-effect');
+});
+
+describe('the two coils of one pickup', () => {
+  const kit = (joints: readonly string[], more: object = {}): Compact => ({
+    parts: {
+      bridge: { kind: 'four-lead-humbucker', inductance: '4.4H', ...more },
+      volume: { kind: 'pot', value: '500k' },
+      out: { kind: 'jack' },
+    },
+    joints: [...joints, ...harness],
+  });
+  const series = [
+    'bridge.a-start > volume.3',
+    'bridge.a-finish > bridge.b-finish',
+    'bridge.b-start > out.sleeve',
+  ];
+  it('in series by their finishes are right; start to finish they cancel', () => {
+    expect(said(kit(series))).toEqual([]);
+    expect(
+      said(
+        kit([
+          'bridge.a-start > volume.3',
+          'bridge.a-finish > bridge.b-start',
+          'bridge.b-finish > out.sleeve',
+        ]),
+      ),
+    ).toEqual([
+      'warning coils-out-of-phase: the two coils of “bridge” are out of phase: they cancel most of the signal',
+    ]);
+  });
+  it('made with the same pole up they cancel, too', () => {
+    expect(said(kit(series, { polarity: { a: 'north', b: 'north' } }))).toEqual([
+      'warning coils-out-of-phase: the two coils of “bridge” are out of phase: they cancel most of the signal',
+    ]);
+  });
+  it('have a shield that may be left free, and is grounded where it is not', () => {
+    expect(said(kit([...series, 'bridge.shield > out.sleeve']))).toEqual([]);
+    expect(said(kit([...series, 'bridge.shield > volume.3']))).toEqual([
+      expect.stringMatching(/^warning case-on-signal: the shield of “bridge” carries the signal/),
+    ]);
+  });
 });

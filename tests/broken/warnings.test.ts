@@ -40,8 +40,8 @@ test.each(files)('%s', (file) => {
 
 test('the samples show nearly every warning and note there is', () => {
   const shown = new Set(Object.values(expected).flatMap((lines) => lines.map((line) => line.split(' ')[2])));
-  // The first is tested where blends are, the second hangs on where a drawing puts the parts.
-  const elsewhere = ['hidden-by-pot', 'bare-legs-cross'];
+  // The first is tested where blends are, the second hangs on where a drawing puts the parts, the third is an error.
+  const elsewhere = ['hidden-by-pot', 'bare-legs-cross', 'coil-lead-not-connected'];
   expect(Object.keys(noteWording).filter((code) => !shown.has(code) && !elsewhere.includes(code))).toEqual(
     [],
   );

@@ -2,8 +2,9 @@
 import { expect, test } from 'vitest';
 import { type PickupLoads, solveLoads } from '../../src/analyse/index.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
+import { solveSounding } from '../../src/solve/sounding.ts';
 import { circuitKit, circuitNames } from './circuits.ts';
-import { type Row, type Sound, tables } from './sounding.ts';
+import { type Row, type Sound, tables, turned } from './sounding.ts';
 
 /** What is compared of one pickup that sounds: with which others, how, and how loud. */
 interface Heard {
@@ -76,4 +77,16 @@ test.each(circuitNames)('%s sounds as written by hand in every state', async (na
   );
   const wanted = Object.fromEntries(table.map((row) => [key(row.at), sorted(expected(row))]));
   expect(ours).toEqual(wanted);
+});
+
+test.each(Object.keys(turned))('%s with controls on 0', async (name) => {
+  const circuit = buildCircuit(await circuitKit(name));
+  for (const { at, zero, sounding } of turned[name] ?? []) {
+    const state = circuit.states.find(({ positions }) => key(positions) === key(at));
+    if (!state) throw new Error(`${name} has no state ${key(at)}`);
+    const controls = Object.fromEntries(zero.map((pot) => [pot, 0]));
+    expect(solveSounding(circuit, state, controls).sounding, `${key(at)}, ${zero.join()} on 0`).toEqual(
+      sounding,
+    );
+  }
 });

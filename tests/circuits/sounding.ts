@@ -18,6 +18,7 @@ type Written = string | Sound;
 const leaf = (written: Written): Sound =>
   typeof written === 'string' ? { pickup: written, reversed: false, down: 0 } : written;
 
+const series = (...of: readonly Written[]): Sound => ({ join: 'series', of: of.map(leaf) });
 const parallel = (...of: readonly Written[]): Sound => ({ join: 'parallel', of: of.map(leaf) });
 /** So many decibels below the loudest of its state at 1 kHz; of one alone, below its reference harness. */
 const down = (decibels: number, pickup: string): Sound => ({ pickup, reversed: false, down: decibels });
@@ -45,6 +46,9 @@ const FIVE_WAY = rows(
   parallel('neck', 'middle'),
   'neck',
 );
+
+/** A toggle: up, in the middle, down. */
+const TOGGLE = rows('toggle', 'neck', parallel('neck', 'bridge'), 'bridge');
 
 export const tables: Readonly<Record<string, readonly Row[]>> = {
   's-volume': only('bridge'),
@@ -101,4 +105,48 @@ export const tables: Readonly<Record<string, readonly Row[]>> = {
   'ss-lever-3-1v1t-bleed-cap': THREE_WAY,
   'ss-lever-3-1v1t-bleed-parallel': THREE_WAY,
   'ss-lever-3-1v1t-bleed-series': THREE_WAY,
+  'hh-toggle-3-1v1t': TOGGLE,
+  // On 10 the two ways of wiring a volume sound alike; they differ in what one volume on 0 does to the other pickup.
+  'hh-toggle-3-2v2t-coupled': TOGGLE,
+  'hh-toggle-3-2v2t-independent': TOGGLE,
+  'ss-lever-4-1v1t-series': rows(
+    'selector',
+    'bridge',
+    parallel('neck', 'bridge'),
+    'neck',
+    series('neck', 'bridge'),
+  ),
+  'h-1v1t-rotary-caps': rows('rotary', 'bridge', 'bridge', 'bridge', 'bridge', 'bridge', 'bridge'),
+};
+
+/** What is heard with some controls on 0 and the rest on 10: the pickups, in one setting of the switches. */
+interface Turned {
+  readonly at: Row['at'];
+  readonly zero: readonly string[];
+  readonly sounding: readonly string[];
+}
+
+/** Of circuits that differ in nothing else. Common practice, no source. */
+export const turned: Readonly<Record<string, readonly Turned[]>> = {
+  'hh-toggle-3-2v2t-coupled': [
+    { at: { toggle: 2 }, zero: ['neck-volume'], sounding: [] },
+    { at: { toggle: 2 }, zero: ['bridge-volume'], sounding: [] },
+    { at: { toggle: 3 }, zero: ['neck-volume'], sounding: ['bridge'] },
+  ],
+  'hh-toggle-3-2v2t-independent': [
+    { at: { toggle: 2 }, zero: ['neck-volume'], sounding: ['bridge'] },
+    { at: { toggle: 2 }, zero: ['bridge-volume'], sounding: ['neck'] },
+    { at: { toggle: 2 }, zero: ['neck-volume', 'bridge-volume'], sounding: [] },
+  ],
+  'bass-ss-2v1t': [
+    { at: {}, zero: ['neck-volume'], sounding: ['bridge'] },
+    { at: {}, zero: ['bridge-volume'], sounding: ['neck'] },
+    { at: {}, zero: ['neck-volume', 'bridge-volume'], sounding: [] },
+  ],
+  's-volume': [{ at: {}, zero: ['volume'], sounding: [] }],
+  // A tone control on 0 takes the treble, not the sound.
+  'h-1v1t': [
+    { at: {}, zero: ['volume'], sounding: [] },
+    { at: {}, zero: ['tone'], sounding: ['bridge'] },
+  ],
 };

@@ -1,4 +1,5 @@
 /** A kit made from another with changes: what comes out, and where each problem points. */
+import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { readKit as readChecked } from '../../src/checked.ts';
 import type { BaseReader } from '../../src/describe/chain.ts';
@@ -309,4 +310,53 @@ describe('values in place of texts', () => {
       expect.stringMatching(/^kit\.yaml:4:3 bad-name/),
     ]);
   });
+});
+
+it('whatever is written, every problem has a place in one of the files, and a kit comes out only without one', () => {
+  const word = fc.constantFrom(
+    'neck',
+    'volume',
+    'output',
+    'neck.hot',
+    'volume.3',
+    'page',
+    'volume.taper',
+    'kind',
+  );
+  const joint = fc.oneof(
+    fc.tuple(word, word).map(([a, b]) => `${a} > ${b}`),
+    fc
+      .tuple(fc.constantFrom('wire', 'leg', 'bent'), word, word)
+      .map(([kind, a, b]) => ({ [kind]: `${a} > ${b}` })),
+  );
+  const any = fc.oneof(word, fc.anything({ maxDepth: 2 }), joint);
+  const list = fc.oneof(fc.array(any, { maxLength: 4 }), any);
+  const changes = fc.record(
+    {
+      kit: fc.oneof(fc.constant('mine'), any),
+      title: any,
+      'output-load': fc.oneof(fc.dictionary(fc.constantFrom('cable', 'amplifier', 'x'), any), any),
+      remove: fc.oneof(fc.record({ parts: list, joints: list, keys: list }, { requiredKeys: [] }), any),
+      parts: fc.oneof(fc.dictionary(word, fc.oneof(fc.dictionary(word, any), any)), any),
+      joints: fc.oneof(fc.array(joint, { maxLength: 5 }), list),
+    },
+    { requiredKeys: [] },
+  );
+  fc.assert(
+    fc.property(changes, changes, (first, second) => {
+      const bases: BaseReader = (name) =>
+        name === 'base.yaml'
+          ? { file: name, text: BASE }
+          : { file: name, value: { joints: [], ...first, extends: 'base.yaml' } };
+      const reading = kitFromValue({ kit: 'mine', ...second, extends: 'middle' }, 'kit.ts', bases);
+      const reports = toDiagnostics(reading.problems, reading.source);
+      expect(reading.kit === undefined).toBe(reports.length > 0);
+      for (const { place, message } of reports) {
+        expect(['kit.ts', 'middle', 'base.yaml']).toContain(place.file);
+        expect(place.line).toBeGreaterThan(0);
+        expect(message).not.toBe('');
+      }
+    }),
+    { seed: 11, numRuns: 500 },
+  );
 });

@@ -143,6 +143,14 @@ it('a character that the font lacks is named by its number, and shown where it c
   };
   expect(glyphs('Neck 漢')).toEqual(['漢 (U+6F22)']);
   expect(glyphs('\\u202eNeck')).toEqual(['U+202E']);
+  const { kit: named } = readKit(
+    TEXT.replace(
+      'kind: lever-3 }',
+      'kind: switch, lugs: { left: [A1, B3], right: [A0, B0] }, positions: [[[A0, A1]]], called: [ꬰ] }',
+    ),
+    'x.yaml',
+  );
+  expect(named && glyphErrors(named)).toMatchObject([{ path: ['parts', 'selector', 'called', 0] }]);
   // All of them at once, each once.
   expect(glyphs('漢字 漢')).toEqual(['漢 (U+6F22), 字 (U+5B57)']);
 });

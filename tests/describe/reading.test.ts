@@ -93,13 +93,14 @@ describe('defaults', () => {
       const [element] = read ? elementsOf(read) : [];
       return element?.kind === 'coil'
         ? element.tolerances.map((one) => one.value)
-        : element && [element.tolerance.value];
+        : element && 'tolerance' in element && [element.tolerance.value];
     };
     expect(tolerance('resistor')).toEqual([0.05]);
     expect(tolerance('capacitor')).toEqual([0.1]);
     expect(tolerance('pot')).toEqual([0.2]);
     expect(tolerance('push-pull')).toEqual([0.2]);
-    for (const kind of ['single-coil', 'humbucker']) expect(tolerance(kind)).toEqual([0.1, 0.1, 0.2]);
+    for (const kind of ['single-coil', 'humbucker', 'four-lead-humbucker'])
+      expect(tolerance(kind)).toEqual([0.1, 0.1, 0.2]);
   });
 
   test('what is written is remembered as given', () => {
@@ -153,6 +154,7 @@ test('the lugs the compiler knows are the lugs the kinds have', () => {
   const known: { readonly [K in Kind]: Readonly<Record<LugName<K>, 1>> } = {
     'single-coil': { hot: 1, ground: 1 },
     humbucker: { hot: 1, ground: 1 },
+    'four-lead-humbucker': { 'a-start': 1, 'a-finish': 1, 'b-start': 1, 'b-finish': 1, shield: 1 },
     pot: { 1: 1, 2: 1, 3: 1, case: 1 },
     'lever-3': lever,
     'lever-5': lever,

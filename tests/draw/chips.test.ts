@@ -309,3 +309,22 @@ function checkAside(
   expect(Math.hypot(to.x - from.x, to.y - from.y)).toBeCloseTo(nearest[wanted], 6);
   return wanted;
 }
+
+describe('a long wire', () => {
+  const lettersOn = (points: readonly Point[]): readonly number[] => {
+    const placement = { width: 2000, height: 400, parts: [], wires: [wireAlong(points, 0, 'BU')] };
+    const { rects } = sketch((pen) => drawChips(pen, placement, { theme, highlighted: new Set() }));
+    return rects.map(({ x, w }) => x + w / 2).sort((a, b) => a - b);
+  };
+  it('has its code near both ends from 560 units on, a shorter one in its middle', () => {
+    const [near, far, ...more] = lettersOn([p(100, 200), p(661, 200)]);
+    expect(more).toEqual([]);
+    expect((near ?? 0) - 100).toBeLessThan(40);
+    expect(661 - (far ?? 0)).toBeLessThan(40);
+    expect(lettersOn([p(100, 200), p(660, 200)])).toEqual([380]);
+  });
+  it('has one where its ends lie side by side', () => {
+    expect(lettersOn([p(100, 100), p(700, 100), p(700, 300), p(100, 300)])).toHaveLength(1);
+    expect(lettersOn([p(100, 100), p(700, 100), p(700, 300), p(400, 300)])).toHaveLength(2);
+  });
+});

@@ -24,6 +24,15 @@ const shown: Readonly<Record<Kind, { readonly part: object; readonly joints: rea
     part: { kind: 'humbucker', resistance: '8.2k' },
     joints: wires('hot > output.tip', 'ground > output.sleeve'),
   },
+  'four-lead-humbucker': {
+    part: { kind: 'four-lead-humbucker', resistance: '8.2k' },
+    joints: wires(
+      'a-start > output.tip',
+      'a-finish > shown.b-finish',
+      'b-start > output.sleeve',
+      'shield > output.sleeve',
+    ),
+  },
   pot: {
     part: { kind: 'pot', value: '250k' },
     joints: wires('3 > output.tip', '1 > output.sleeve', 'case > output.sleeve'),

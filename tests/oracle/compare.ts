@@ -40,7 +40,7 @@ export function loadChecks(circuit: Circuit): readonly Check[] {
   return solveLoads(circuit).flatMap(({ state, pickups }) => {
     const own = ownNetlist(circuit.kit, state, {});
     return pickups.flatMap(({ pickup, dcLoad, signalLoad, total, series }): readonly Check[] => {
-      const port = { from: own.node(`${pickup}.hot`), to: own.node(`${pickup}.ground`) };
+      const port = ownPort(own, circuit, state, pickup);
       // The windings of its own chain stay; which they are, `relations.ts` compares.
       const bare = own.lines.filter((line) => line.pickup === undefined || series.includes(line.pickup));
       const played = [
@@ -56,6 +56,23 @@ export function loadChecks(circuit: Circuit): readonly Check[] {
       ];
     });
   });
+}
+
+/** Ids of the coils that a humbucker with four leads sounds with. */
+const soundingCoils = (state: State, pickup: string): readonly string[] =>
+  (state.coils?.[pickup] ?? [{ id: 'coil-a' }, { id: 'coil-b' }]).map(({ id }) => id.slice(-1));
+
+/** Where a pickup is looked out of: the ends of its one sounding coil, or the nodes that two do not share, or share both. */
+function ownPort(own: OwnNetlist, { kit }: Circuit, state: State, pickup: string): OwnPort {
+  const node = (lug: string) => own.node(`${pickup}.${lug}`);
+  if (kit.parts.find(({ name }) => name === pickup)?.kind !== 'four-lead-humbucker')
+    return { from: node('hot'), to: node('ground') };
+  const ends = soundingCoils(state, pickup).map((coil) => [node(`${coil}-start`), node(`${coil}-finish`)]);
+  const all = ends.flat();
+  const single = all.filter((one) => all.filter((other) => other === one).length === 1);
+  const [from, to] = single.length === 0 ? (ends[0] ?? []) : single;
+  if (from === undefined || to === undefined || single.length > 2) throw new Error(`no port of ${pickup}`);
+  return { from, to };
 }
 
 /** Loads of every pickup, sounding or not, at any control setting, straight from the network. */
@@ -122,7 +139,9 @@ const direct = (what: string, lines: readonly Line[], port: OwnPort, ohms: numbe
   job: {
     lines: lines.flatMap((line): readonly Line[] =>
       line.kind === 'coil'
-        ? [{ kind: 'R', a: line.a, b: line.b, value: line.ohms }]
+        ? line.a === line.b
+          ? []
+          : [{ kind: 'R', a: line.a, b: line.b, value: line.ohms }]
         : line.kind === 'R'
           ? [line]
           : [],
@@ -162,6 +181,12 @@ export const outside = (circuit: Circuit, own: OwnNetlist): readonly Line[] => {
   ];
 };
 
+/** The pickup; of a humbucker with four leads each coil that sounds, as the two together may cancel to the last digit. */
+const driven = ({ kit }: Circuit, state: State, pickup: string): readonly string[] =>
+  kit.parts.find(({ name }) => name === pickup)?.kind === 'four-lead-humbucker'
+    ? soundingCoils(state, pickup).map((coil) => `${pickup}.${coil}`)
+    : [pickup];
+
 /** The transfer of each sounding pickup, magnitude and phase, over the whole run. */
 export function responseChecks(
   circuit: Circuit,
@@ -172,19 +197,23 @@ export function responseChecks(
   const jack = circuit.kit.parts.find((part) => part.kind === 'jack');
   const heard = makeStateSolver(circuit, state, rotations);
   const lines = [...own.lines, ...outside(circuit, own)];
-  return state.sounding.map((pickup) => ({
-    what: `response of ${pickup} ${JSON.stringify(state.positions)} ${JSON.stringify(rotations)}`,
+  const all = state.sounding.flatMap((pickup) => driven(circuit, state, pickup));
+  return all.map((source) => ({
+    what: `response of ${source} ${JSON.stringify(state.positions)} ${JSON.stringify(rotations)}`,
     job: {
       lines,
       from: own.node(`${jack?.name}.tip`),
       to: own.node(`${jack?.name}.sleeve`),
-      drive: [pickup],
+      drive: [source],
     },
     error: (frequencies, result) =>
       Math.max(
         ...frequencies.map((f, k) => {
           const spice = result[k] ?? { re: NaN, im: NaN };
-          const windings = heard?.windings.filter((winding) => winding.pickup === pickup) ?? [];
+          const windings =
+            heard?.windings.filter(
+              (one) => one.pickup === source || one.of.replace('coil-', '') === source,
+            ) ?? [];
           const ours = heard ? transferAt(heard, windings, f) : { re: 0, im: 0 };
           const size = Math.hypot(spice.re, spice.im);
           // Below a millionth of a volt per volt the ties themselves carry as much.

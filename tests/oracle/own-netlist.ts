@@ -20,6 +20,11 @@ export type Line =
       readonly ohms: number;
       readonly henries: number;
       readonly pickup: string;
+      /** Of a pickup with several, and its share of the pickup's volt. */
+      readonly coil?: string;
+      readonly volts?: number;
+      /** Coupling to the other coil with the same `pickup`. */
+      readonly coupling?: number;
     };
 
 export interface OwnNetlist {
@@ -73,6 +78,21 @@ export function ownNetlist(kit: Kit, state: State, rotations: Readonly<Record<st
       case 'capacitor':
         raw.push({ kind: 'C', a: lug('1'), b: lug('2'), value: part.value.value });
         break;
+      case 'four-lead-humbucker': {
+        // The halves of a whole that has L = La + Lb + 2M, the finishes joined: from a-start on to b-start.
+        const [k, pickup] = [part.coupling.value, part.name];
+        const henries = part.inductance.value / (2 + 2 * k);
+        for (const [coil, a, b] of [
+          ['a', lug('a-start'), lug('a-finish')],
+          ['b', lug('b-finish'), lug('b-start')],
+        ] as const) {
+          const ohms = part.resistance.value / 2;
+          raw.push({ kind: 'coil', a, b, ohms, henries, pickup, coil, volts: 0.5, coupling: k });
+          raw.push({ kind: 'C', a, b, value: part.capacitance.value * 2, pickup });
+          if (part.coreLoss) R(a, b, part.coreLoss.value / 2, pickup);
+        }
+        break;
+      }
       case 'single-coil':
       case 'humbucker': {
         const [a, b, pickup] = [lug('hot'), lug('ground'), part.name];
@@ -84,5 +104,8 @@ export function ownNetlist(kit: Kit, state: State, rotations: Readonly<Record<st
     }
   }
   const lines = raw.map((line) => ({ ...line, a: node(line.a), b: node(line.b) }));
-  return { lines: lines.filter((line) => line.a !== line.b), node };
+  // A shorted coil still takes from the one it is coupled to.
+  const kept = (line: Line): boolean =>
+    line.a !== line.b || (line.kind === 'coil' && line.coupling !== undefined);
+  return { lines: lines.filter(kept), node };
 }

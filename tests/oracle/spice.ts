@@ -20,7 +20,7 @@ export interface Job {
   readonly lines: readonly Line[];
   readonly from: string;
   readonly to: string;
-  /** Volts at the port for 1 A into it, or for 1 V induced in every coil of these pickups. */
+  /** Volts at the port for 1 A into it, or for 1 V induced in these pickups, or in single coils of them (`neck.a`). */
   readonly drive: 'current' | readonly string[];
 }
 
@@ -103,16 +103,23 @@ function spiceLines(job: Job, i: number): readonly string[] {
   const lines = job.lines.flatMap((line, k) => {
     const [a, b, id] = [node(line.a), node(line.b), `${i}x${k}`];
     if (line.kind !== 'coil') return [`${line.kind}${id} ${a} ${b} ${number(line.value)}`];
-    const driven = job.drive !== 'current' && job.drive.includes(line.pickup) ? 'AC 1' : 'AC 0';
+    const names = [line.pickup, `${line.pickup}.${line.coil}`];
+    const isDriven = job.drive !== 'current' && names.some((name) => job.drive.includes(name));
+    const driven = `AC ${isDriven ? (line.volts ?? 1) : 0}`;
     return [
       `V${id} ${a} s${id} DC 0 ${driven}`,
       `R${id} s${id} l${id} ${number(line.ohms)}`,
       `L${id} l${id} ${b} ${number(line.henries)}`,
     ];
   });
+  const couplings = job.lines.flatMap((line, k) => {
+    if (line.kind !== 'coil' || line.coupling === undefined) return [];
+    const other = job.lines.findIndex((one, n) => n > k && one.kind === 'coil' && one.pickup === line.pickup);
+    return other < 0 ? [] : [`K${i}x${k} L${i}x${k} L${i}x${other} ${number(line.coupling)}`];
+  });
   const source = job.drive === 'current' ? [`I${i} 0 ${node(job.from)} DC 0 AC 1`] : [];
   const ties = [...names.values()]
     .filter((name) => name !== '0')
     .map((name) => `Rt${name} ${name} 0 ${number(TIE)}`);
-  return [...lines, ...source, ...ties];
+  return [...lines, ...couplings, ...source, ...ties];
 }

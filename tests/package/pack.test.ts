@@ -75,11 +75,23 @@ it('checks, solves, advises, and plots', () => {
   }
 });
 
+it('ships circuits, which a kit in any folder extends', () => {
+  const list = solderleaf('circuits', '--json');
+  expect([list.status, list.stderr]).toEqual([0, '']);
+  const [circuit] = JSON.parse(list.stdout) as readonly { readonly extends: string; readonly file: string }[];
+  expect(circuit?.file).toBe(
+    join('node_modules/solderleaf/samples', `${circuit?.extends.replace('circuit', 'circuits')}.yaml`),
+  );
+  writeFileSync(join(home, 'mine.yaml'), `extends: ${circuit?.extends}\nkit: mine\n`);
+  const { status, stdout } = solderleaf('check', 'mine.yaml');
+  expect([status, stdout]).toEqual([0, expect.stringContaining('mine.yaml: no errors')]);
+});
+
 it('runs as a library, whose types hold in a strict program that checks its libraries too', () => {
   writeFileSync(
     join(home, 'program.ts'),
     `import { readFileSync } from 'node:fs';
-import { buildCircuit, defineKit, draw, kitFromValue, formatDiagnostic, readKit, solveLoads } from 'solderleaf';
+import { type BaseReader, buildCircuit, defineKit, draw, kitFromValue, formatDiagnostic, readBaseFile, readKit, solveLoads } from 'solderleaf';
 
 const { kit } = readKit(readFileSync('kit.yaml', 'utf8'), 'kit.yaml');
 if (!kit) throw new Error('not a kit');
@@ -89,7 +101,9 @@ const own = kitFromValue(defineKit({ kit: 'own', title: 'Own', parts: { a: { kin
 // @ts-expect-error a single coil has no such lug
 defineKit({ kit: 'own', title: 'Own', parts: { a: { kind: 'single-coil' }, j: { kind: 'jack' } }, joints: ['a.hat > j.tip'] });
 const wrong = kitFromValue({ kit: 'own', title: 'Own', parts: { a: { kind: 'single-coil' }, j: { kind: 'jack' } }, joints: ['a.hat > j.tip', 'a.ground > j.sleeve'] }, 'own.ts');
-console.log(svg.startsWith('<svg'), loads.length, own.kit?.parts.length, wrong.kit, wrong.diagnostics.map((one) => formatDiagnostic(one).split('\\n')[0]));
+const given: BaseReader = (name, from) => (name === 'own' ? { file: name, value: own.kit && { parts: {}, joints: [] } } : readBaseFile(name, from));
+const changed = kitFromValue(defineKit({ extends: './kit.yaml', kit: 'changed', parts: { volume: { value: '250k' } } }), 'changed.ts', given);
+console.log(svg.startsWith('<svg'), loads.length, own.kit?.parts.length, changed.kit?.id, wrong.kit, wrong.diagnostics.map((one) => formatDiagnostic(one).split('\\n')[0]));
 `,
   );
   writeFileSync(
@@ -120,7 +134,10 @@ console.log(svg.startsWith('<svg'), loads.length, own.kit?.parts.length, wrong.k
   );
   expect([status, stdout]).toEqual([0, '']);
   const run = spawnSync(process.execPath, ['out/program.js'], { cwd: home, encoding: 'utf8' });
-  expect([run.stdout, run.stderr]).toEqual(["true 3 2 undefined [ 'own.ts:1:1  error  unknown-lug' ]\n", '']);
+  expect([run.stdout, run.stderr]).toEqual([
+    "true 3 2 changed undefined [ 'own.ts:1:1  error  unknown-lug' ]\n",
+    '',
+  ]);
 }, 120_000);
 
 it('does what the README’s examples of the library say', () => {
@@ -212,6 +229,14 @@ globalThis.drawn = async (text) => {
 
 it('brings what it needs and nothing else', () => {
   const installed = join(home, 'node_modules/solderleaf');
-  expect(readdirSync(installed).sort()).toEqual(['LICENSE', 'README.md', 'dist', 'layouts', 'package.json']);
+  expect(readdirSync(installed).sort()).toEqual([
+    'LICENSE',
+    'README.md',
+    'dist',
+    'layouts',
+    'package.json',
+    'samples',
+  ]);
+  expect(readdirSync(join(installed, 'samples'))).toEqual(['circuits']);
   expect(readFileSync(join(installed, 'dist/types/index.d.ts'), 'utf8')).not.toContain(".ts'");
 });

@@ -1,9 +1,12 @@
 /** Kinds made of others and kinds made from data: a push-pull pot, and a switch that the kit describes. Common practice, no source. */
 import { describe, expect, it } from 'vitest';
 import { solveLoads } from '../../src/analyse/index.ts';
+import { notesOf } from '../../src/annotate/notes.ts';
 import { kitFromValue } from '../../src/checked.ts';
+import { kitFromValue as read } from '../../src/describe/read.ts';
 import { kinds } from '../../src/parts/index.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
+import { findErrors } from '../../src/solve/errors.ts';
 import { drawingErrors, LOW } from '../random/proof.ts';
 
 type Value = Readonly<Record<string, unknown>>;
@@ -49,7 +52,75 @@ const LEVER_5: Value = {
   ),
 };
 
+/** The three-way toggle in the kit's own words: the names of its positions, and the frame that ground is soldered to. */
+const TOGGLE: Value = {
+  kind: 'switch',
+  lugs: { left: ['1', 'common', '2'], right: ['frame'] },
+  positions: [['1'], ['1', '2'], ['2']].map((throws) => [['common', ...throws]]),
+  called: ['up', 'in the middle', 'down'],
+  frame: 'frame',
+};
+/** Two pickups on a toggle; without ground at its frame, where it is left out. */
+const toggleKit = (selector: Value, frame: readonly string[]): Value => ({
+  ...kitValue(selector),
+  joints: [
+    { bend: 'volume.1 > volume.case' },
+    'output.sleeve > volume.case',
+    'bridge.ground > volume.case',
+    'neck.ground > volume.case',
+    'bridge.hot > selector.1',
+    'neck.hot > selector.2',
+    'selector.common > volume.3',
+    'volume.2 > output.tip',
+    ...frame,
+  ],
+});
+
+/** All that is found out about a kit before it is drawn. */
+function foundOut(value: Value) {
+  const { kit } = read(value, 'x.ts');
+  if (!kit) throw new Error('not a kit');
+  const circuit = buildCircuit(kit);
+  const loads = solveLoads(circuit);
+  return {
+    // In any order: it follows that of the lugs in the description.
+    nets: new Set(circuit.nets.map(({ role, lugs }) => `${role}: ${[...lugs].sort().join(' ')}`)),
+    states: circuit.states,
+    loads,
+    errors: findErrors(kit),
+    notes: notesOf(circuit, loads),
+  };
+}
+
 describe('a switch that the kit describes', () => {
+  it.each([
+    ['lever-5, all joined', kitValue(LEVER_5), kitValue({ kind: 'lever-5' })],
+    // A pickup that floats: an error, a warning, and notes on loads.
+    [
+      'lever-5, a pickup with its ground on the switch',
+      kitValue(LEVER_5, { kind: 'pot' }, ['neck.ground > selector.B1', 'selector.B0 > volume.case']),
+      kitValue({ kind: 'lever-5' }, { kind: 'pot' }, [
+        'neck.ground > selector.B1',
+        'selector.B0 > volume.case',
+      ]),
+    ],
+    [
+      'toggle-3',
+      toggleKit(TOGGLE, ['selector.frame > volume.case']),
+      toggleKit({ kind: 'toggle-3' }, ['selector.frame > volume.case']),
+    ],
+    // The frame is not grounded: a warning.
+    ['toggle-3 without ground', toggleKit(TOGGLE, []), toggleKit({ kind: 'toggle-3' }, [])],
+  ] as const)('with the table of %s has its nets, positions, loads and findings', (name, own, kind) => {
+    const [one, other] = [foundOut(own), foundOut(kind)];
+    expect(one).toEqual(other);
+    expect(one.errors.length > 0).toBe(name.includes('ground on the switch'));
+    expect(one.states).toHaveLength(name.startsWith('lever') ? 5 : 3);
+    expect(one.notes.some(({ code }) => code === 'case-not-grounded')).toBe(
+      name === 'toggle-3 without ground',
+    );
+  });
+
   it('with the five-way lever’s table is that lever in every figure', () => {
     const [own, lever] = [LEVER_5, { kind: 'lever-5' }].map((selector) =>
       solveLoads(buildCircuit(kitOf(kitValue(selector)))),
@@ -128,6 +199,17 @@ describe('a switch that the kit describes', () => {
       'parts.selector.lugs.left[1]',
       'this is not a valid lug name',
     ],
+    [{ called: ['up', 'down'] }, 'parts.selector.called', '2 names for 1 position'],
+    [
+      { positions: [[['A0', 'A1']], []], called: ['up', 'up'] },
+      'parts.selector.called',
+      'two positions are called “up”',
+    ],
+    [{ called: ['1st'] }, 'parts.selector.called[0]', 'this is not a valid name of a position'],
+    [{ called: ['sixteen letters s'] }, 'parts.selector.called[0]', 'this is not a valid name of a position'],
+    [{ called: [1] }, 'parts.selector.called[0]', 'what a position is called'],
+    [{ frame: 'shell' }, 'parts.selector.frame', '“shell” is not a lug of this switch'],
+    [{ frame: 'A1' }, 'parts.selector.frame', '“A1” is the frame, and also a lug that a position connects'],
     [{ positions: [] }, 'parts.selector.positions', '“positions” is empty'],
     [{ positions: [[['A0']]] }, 'parts.selector.positions[0][0]', 'item 1 is too short'],
   ])('refuses %j', (wrong, path, words) => {

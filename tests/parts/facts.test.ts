@@ -80,7 +80,15 @@ it('only what has no order of lugs to tell the sides by may be drawn left for ri
     switch: { lugs: { left: ['A', 'B'] }, positions: [[]] },
   };
   const may = (Object.keys(kinds) as Kind[]).filter((kind) => mayMirror(partOf(kind, any[kind])));
-  expect(may.sort()).toEqual(['capacitor', 'ground-point', 'humbucker', 'jack', 'resistor', 'single-coil']);
+  expect(may.sort()).toEqual([
+    'capacitor',
+    'four-lead-humbucker',
+    'ground-point',
+    'humbucker',
+    'jack',
+    'resistor',
+    'single-coil',
+  ]);
 });
 
 it('a lug holds three wires, a pot’s case eleven', () => {
@@ -116,6 +124,63 @@ describe('contacts', () => {
     expect(touching(partOf('lever-5'))).toEqual(
       ['1', '12', '2', '23', '3'].map((stop, i) => [i + 1, both(stop)]),
     );
+  });
+  it('of a rotary switch: one throw a position, on up to four poles, and no more than 24 throws', () => {
+    const issues = (poles: number, throws: number) => kinds.rotary.validate?.({ poles, throws }) ?? [];
+    for (const [poles, throws] of [
+      [1, 12],
+      [2, 12],
+      [3, 8],
+      [4, 6],
+    ] as const) {
+      expect(issues(poles, throws)).toEqual([]);
+      const part = partOf('rotary', { poles, throws });
+      expect(lugsOf(part)).toHaveLength(poles * (throws + 1));
+      expect(touching(part)).toEqual(
+        Array.from({ length: throws }, (_, i) => [
+          i + 1,
+          ['A', 'B', 'C', 'D'].slice(0, poles).map((pole) => `${pole}0 ${pole}${i + 1}`),
+        ]),
+      );
+    }
+    expect(issues(3, 9).map(({ path }) => path)).toEqual([['throws']]);
+    expect(issues(4, 7)[0]?.remedy).toContain('at most throws: 6');
+    // Make before break is a matter of what happens between positions.
+    for (const shorting of [true, false])
+      expect(touching(partOf('rotary', { throws: 3, shorting }))).toEqual(
+        touching(partOf('rotary', { throws: 3 })),
+      );
+  });
+  it('of the small switches: two poles where it is not written, a button open until it is pressed', () => {
+    for (const written of [
+      ['mini-toggle', { action: 'on-on' }],
+      ['slide', {}],
+    ] as const) {
+      const [kind, fields] = written;
+      expect(touching(partOf(kind, fields))).toEqual(touching(partOf(kind, { ...fields, poles: 2 })));
+      expect(lugsOf(partOf(kind, { ...fields, poles: 1 })).map(({ name }) => name)).toEqual([
+        'A1',
+        'A0',
+        'A2',
+      ]);
+    }
+    const button = (written: object) =>
+      contactsOf(partOf('kill-button', written)).map(({ called, joins }) => [called, joins.length]);
+    expect(button({})).toEqual(button({ contact: 'normally-open' }));
+    expect(button({})).toEqual([
+      ['released', 0],
+      ['pressed', 1],
+    ]);
+    expect(button({ contact: 'normally-closed' })).toEqual([
+      ['released', 1],
+      ['pressed', 0],
+    ]);
+  });
+  it('of a part are the same ones however often they are asked for: what is closed is told by identity', () => {
+    for (const kind of ['slide', 'toggle-3', 'lever-4'] as const) {
+      const part = partOf(kind);
+      expect(contactsOf(part)[1]?.joins).toBe(contactsOf(part)[1]?.joins);
+    }
   });
   it('of a switch that the kit describes: its groups, in the order written', () =>
     expect(

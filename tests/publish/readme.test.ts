@@ -5,7 +5,7 @@ import { z } from 'zod';
 import { solveLoads } from '../../src/analyse/index.ts';
 import { notesOf } from '../../src/annotate/notes.ts';
 import { readKit } from '../../src/describe/read.ts';
-import { headFields, jointExtras, partShapes } from '../../src/describe/schema.ts';
+import { extensionSchema, headFields, jointExtras, partShapes } from '../../src/describe/schema.ts';
 import { isPickup } from '../../src/parts/index.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
 import { findErrors } from '../../src/solve/errors.ts';
@@ -32,7 +32,7 @@ function keysOf(schema: z.core.$ZodType): readonly string[] {
 }
 
 it('every key that a description may have stands in it', () => {
-  const fields = z.object({ ...headFields, ...jointExtras });
+  const fields = z.object({ ...headFields, ...jointExtras, ...extensionSchema.shape });
   const keys = new Set([fields, ...Object.values(partShapes)].flatMap(keysOf));
   expect(keys.size).toBeGreaterThan(20);
   expect([...keys].filter((key) => !readme.includes(`\`${key}\``) && !firstKit.includes(`${key}:`))).toEqual(

@@ -279,10 +279,11 @@ describe('the tables of limits', () => {
 
 it('the table of how pickups are joined leaves out a position of which there is nothing to say', () => {
   const [first, both, last] = solveLoads(circuit);
-  const down = (one: StateLoads | undefined, level: number): StateLoads => {
+  const down = (one: StateLoads | undefined, level: number, humCancelling = false): StateLoads => {
     if (!one) throw new Error('no state');
     return {
       ...one,
+      humCancelling,
       pickups: one.pickups.map((load, i): PickupLoads => (i === 0 ? { ...load, level } : load)),
     };
   };
@@ -295,5 +296,10 @@ it('the table of how pickups are joined leaves out a position of which there is 
     ['position', 'sounding', 'joined', 'level'],
     ['selector 2', 'neck + bridge', 'in parallel'],
     ['selector 3', 'neck', 'neck 3.0 dB down'],
+  ]);
+  expect(cells([down(first, 0), down(both, 0), down(last, 0, true)])).toEqual([
+    ['position', 'sounding', 'joined', 'level', 'hum'],
+    ['selector 2', 'neck + bridge', 'in parallel'],
+    ['selector 3', 'neck', 'hum-cancelling'],
   ]);
 });

@@ -7,6 +7,8 @@ import { inspect } from '../../src/inspect/index.ts';
 import { prepare, render } from '../../src/pipeline.ts';
 import { arrangementSchema } from '../../src/place/arrangement.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
+import { findErrors } from '../../src/solve/errors.ts';
+import { drawingErrors, LOW } from '../random/proof.ts';
 import { described, drawn } from './draw.ts';
 import { type Drawing, inBox, jointErrors, type Part, type Point, read } from './reader.ts';
 
@@ -24,6 +26,8 @@ interface Row {
   /** How it is wired between two single coils, `neck` and `bridge`, and `volume`; and what sounds then. */
   readonly joints: readonly (string | object)[];
   readonly sounds: readonly (readonly string[])[];
+  /** What else the kit says. */
+  readonly more?: object;
 }
 
 const upTo = (n: number): readonly number[] => Array.from({ length: n }, (_, i) => i + 1);
@@ -120,6 +124,7 @@ const ROWS: Readonly<Record<string, Row>> = {
     left: ['A1', 'A0', 'A2'],
     right: ['B1', 'B0', 'B2'],
     touch: [['A0 A1', 'B0 B1'], [], ['A0 A2', 'B0 B2']],
+    more: { intended: { silent: [{ s: 'centre' }] } },
     words: { down: [1], up: [3] },
     joints: [...onePickupEach, ...GROUNDED],
     sounds: [['bridge'], [], ['neck']],
@@ -166,8 +171,14 @@ const ROWS: Readonly<Record<string, Row>> = {
     right: upTo(6).map((n) => `A${n + 6}`),
     touch: upTo(12).map((n) => [`A0 A${n}`]),
     words: numbers(12),
-    joints: ['bridge.hot > s.A1', 'neck.hot > s.A12', 's.A0 > volume.3', ...GROUNDED],
-    sounds: [['bridge'], ...Array.from({ length: 10 }, () => []), ['neck']],
+    joints: [
+      'bridge.hot > s.A1',
+      ...upTo(10).map((n) => ({ jumper: `s.A${n} > s.A${n + 1}` })),
+      'neck.hot > s.A12',
+      's.A0 > volume.3',
+      ...GROUNDED,
+    ],
+    sounds: [...Array.from({ length: 11 }, () => ['bridge']), ['neck']],
   },
   'rotary, four poles of six': {
     part: { kind: 'rotary', poles: 4, throws: 6 },
@@ -175,8 +186,16 @@ const ROWS: Readonly<Record<string, Row>> = {
     right: ['C', 'D'].flatMap((pole) => [0, ...upTo(6)].map((n) => `${pole}${n}`)),
     touch: upTo(6).map((n) => ['A', 'B', 'C', 'D'].map((pole) => `${pole}0 ${pole}${n}`)),
     words: numbers(6),
-    joints: ['bridge.hot > s.A1', 'neck.hot > s.D6', 's.A0 > volume.3', 's.D0 > volume.3', ...GROUNDED],
-    sounds: [['bridge'], [], [], [], [], ['neck']],
+    joints: [
+      'bridge.hot > s.A1',
+      ...upTo(2).map((n) => ({ jumper: `s.A${n} > s.A${n + 1}` })),
+      'neck.hot > s.D6',
+      ...upTo(3).map((n) => ({ jumper: `s.D${n + 2} > s.D${n + 3}` })),
+      's.A0 > volume.3',
+      's.D0 > volume.3',
+      ...GROUNDED,
+    ],
+    sounds: [['bridge'], ['bridge'], BOTH, ['neck'], ['neck'], ['neck']],
   },
   slide: {
     part: { kind: 'slide' },
@@ -242,10 +261,11 @@ const ROWS: Readonly<Record<string, Row>> = {
   },
 };
 
-const kits = Object.entries(ROWS).map(([name, { part, joints }], i) =>
+const kits = Object.entries(ROWS).map(([name, { part, joints, more }], i) =>
   described({
     kit: `switch-${i}`,
     title: `SS, ${name}`,
+    ...more,
     parts: {
       neck: { kind: 'single-coil' },
       bridge: { kind: 'single-coil' },
@@ -373,10 +393,12 @@ describe.each(Object.entries(ROWS).map(([name, row], i) => ({ name, row, kit: ki
     it('is drawn in its first position where none is asked for', async () =>
       expect(touching(switchIn(await drawn(kit)))).toEqual(sorted(row.touch[0] ?? [])));
 
-    it('sounds as it is wired', () =>
+    it('sounds as it is wired, without an error', () => {
+      expect(findErrors(kit)).toEqual([]);
       expect(buildCircuit(kit).states.map(({ sounding }) => [...sounding].sort())).toEqual(
         row.sounds.map((names) => [...names].sort()),
-      ));
+      );
+    });
 
     it.each(views)(
       'turned by a half, from the %s: the same lugs in the other order, the same contacts and joints',
@@ -416,3 +438,37 @@ describe.each(Object.entries(ROWS).map(([name, row], i) => ({ name, row, kit: ki
     });
   },
 );
+
+it('several switches with long names stand in every arrangement, apart and without a finding', {
+  timeout: 120_000,
+}, async () => {
+  const kit = described({
+    kit: 'several-switches',
+    title: 'SS, four-way lever, mini toggle, button',
+    parts: {
+      neck: { kind: 'single-coil' },
+      bridge: { kind: 'single-coil' },
+      selector: { kind: 'lever-4', label: 'A very long name of a selector' },
+      cut: { kind: 'mini-toggle', action: 'on-off-on', poles: 1, label: 'Extraordinarylabelwithoutspace' },
+      mute: { kind: 'kill-button', contact: 'normally-closed', label: 'Mute of the whole instrument' },
+      volume: { kind: 'pot', value: '250k' },
+      output: { kind: 'jack' },
+    },
+    joints: [
+      { bend: 'volume.1 > volume.case' },
+      'output.sleeve > volume.case',
+      ...GROUNDED,
+      'bridge.hot > selector.A1',
+      'neck.hot > selector.A2',
+      'neck.hot > selector.B3',
+      'bridge.hot > selector.B4',
+      'selector.A0 > mute.1',
+      'selector.B0 > mute.1',
+      'mute.2 > cut.A0',
+      'cut.A1 > volume.3',
+      'cut.A2 > volume.3',
+      'volume.2 > output.tip',
+    ],
+  });
+  expect(await drawingErrors(kit, 1, LOW)).toEqual([]);
+});
