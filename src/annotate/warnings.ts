@@ -1,11 +1,11 @@
 /** Warnings: what the solved circuit does that a workshop hardly means, and labels that cannot be told apart. */
 import { hiddenPickups, type StateLoads } from '../analyse/index.ts';
-import type { Circuit, State } from '../circuit/circuit.ts';
+import { type Circuit, type State, soundingCoils } from '../circuit/circuit.ts';
 import { isAt, isMeantOutOfPhase, silencersAt } from '../circuit/intended.ts';
 import { whereText } from '../circuit/position.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import type { Kit } from '../describe/kit.ts';
-import { contactsOf, isPickup, lugsWith, type Part } from '../parts/index.ts';
+import { contactsOf, elementsLike, isPickup, lugsWith, type Part } from '../parts/index.ts';
 import { exchangedAmong } from './joining.ts';
 
 export const soundWarnings = (circuit: Circuit, loads: readonly StateLoads[]): readonly Problem[] => [
@@ -28,6 +28,7 @@ function silentWarnings(circuit: Circuit): readonly Problem[] {
   );
   return [
     ...never.map(({ name }) => problem('never-selected', ['parts', name], { part: name }, 'key')),
+    ...idleCoils(circuit),
     ...hidden.map(({ pickup, pot, states }) =>
       problem(
         'hidden-by-pot',
@@ -38,6 +39,24 @@ function silentWarnings(circuit: Circuit): readonly Problem[] {
     ),
   ];
 }
+
+/** Coils that are never heard of pickups that are: both ends at ground, or no link from one coil to the other. */
+const idleCoils = ({ kit, states }: Circuit): readonly Problem[] =>
+  kit.parts.filter(isPickup).flatMap((part) => {
+    const heard = states.flatMap((state) => soundingCoils(state, part)).map(({ id }) => id);
+    return heard.length === 0
+      ? []
+      : elementsLike(part, 'coil')
+          .filter(({ id }) => !heard.includes(id))
+          .map(({ id, called = id }) =>
+            problem(
+              'coil-never-selected',
+              ['parts', part.name],
+              { part: part.name, coil: called, link: lugsWith(part, 'link') },
+              'key',
+            ),
+          );
+  });
 
 /** One warning a pickup whose leads look exchanged, with all the states it is out of phase in. */
 function phaseWarnings(circuit: Circuit, loads: readonly StateLoads[]): readonly Problem[] {

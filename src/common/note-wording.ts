@@ -55,6 +55,7 @@ export interface NoteDetails {
     usual: string;
     scaled: string;
   };
+  'coil-never-selected': { part: string; coil: string; link: readonly string[] };
   'coils-out-of-phase': { part: string; where: string; link: readonly string[] };
   /** `link`: the leads that are soldered together where the coils are in series. */
   'coil-lead-not-connected': { part: string; lug: string; link: readonly string[] };
@@ -170,6 +171,11 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     warning(
       `${quote(d.part)} has ${d.resistance}, but its inductance is assumed to be ${d.inductance}, typical of a ${d.usual} pickup`,
       `Add its inductance, measured or from the data sheet: with the same wire it would be about ${d.scaled}, with thinner wire less. Resonances and curves are calculated for ${d.inductance}.`,
+    ),
+  'coil-never-selected': (d) =>
+    warning(
+      `${quote(d.part)} sounds with one coil only: its ${d.coil} has no output in any switch position`,
+      `For both coils in series add the series link between ${d.link.map((lug) => `${clip(d.part)}.${clip(lug)}`).join(' and ')}, and check that nothing grounds it in every position.`,
     ),
   'coils-out-of-phase': (d) =>
     warning(

@@ -87,6 +87,7 @@ test('the samples show nearly every error of a description there is', () => {
     'not-silent',
     'not-out-of-phase',
     'not-preferred',
+    'coil-never-selected',
     'coils-out-of-phase',
   ];
   expect(Object.keys(wording).filter((code) => !shown.has(code) && !elsewhere.includes(code))).toEqual([]);
