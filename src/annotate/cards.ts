@@ -22,7 +22,7 @@ export interface CardRow {
   readonly signalLoad: string;
   /** Signal load as a multiple of the reference; 1 is the harness the pickup was made for. */
   readonly ratio: number;
-  /** `as designed`, `+31 %, brighter`, `−35 %, heavier load`; `treble cut` where the load is not what one hears. */
+  /** `as designed`, `+31 %, brighter`, `−35 %, heavier load`; `treble cut, −12 dB` where the load is not what one hears. */
   readonly verdict: string;
   /** `5.0 dB down`, where it is quieter than the others. */
   readonly level?: string;
@@ -62,6 +62,9 @@ export const cardsSay = (cards: readonly Card[], frequency: number): readonly st
   ...(cards.some((card) => card.rows.some((row) => row.level !== undefined)) || joinedSays(cards, ' dB down')
     ? LEVEL_SAYS
     : []),
+  ...(cards.some(({ rows }) => rows.some(({ verdict }) => verdict.startsWith(TREBLE_CUT)))
+    ? [TREBLE_SAYS]
+    : []),
   ...(joinedSays(cards, 'in series') ? [SERIES_SAYS] : []),
   ...(cards.some(({ rows }) => rows.some(({ split }) => split)) ? [SPLIT_SAYS] : []),
   ...(joinedSays(cards, HUM_CANCELLING) ? [HUM_SAYS] : []),
@@ -92,6 +95,8 @@ const LEVEL_SAYS = [
   'dB down: level at 1 kHz, equal voltage in each coil, relative to the loudest pickup in this position;',
   'for a single pickup, or all together, relative to the reference harness.',
 ];
+const TREBLE_SAYS =
+  'Treble cut: level at the −3 dB point of the pickup’s reference harness, relative to that harness.';
 const SERIES_SAYS = 'In series: each pickup’s load includes the windings of the others in its chain.';
 const SPLIT_SAYS = 'One coil alone: tick and level are those of the whole pickup in its reference harness.';
 const HUM_SAYS = 'Hum-cancelling: the hum of all coils together is less than a quarter of one coil’s.';
@@ -216,6 +221,7 @@ function row(loads: PickupLoads, label: string, split: boolean, treble: Treble |
   };
 }
 
+const TREBLE_CUT = 'treble cut';
 /** Decibels at the reference's −3 dB point that an ear takes for a loss of treble (common practice, no source). */
 const DULL = 1;
 
@@ -227,7 +233,7 @@ const AS_DESIGNED = 10;
  * pickups in parallel have their resonance higher in spite of a heavier load, so the word follows the solved treble.
  */
 function verdictOf(ratio: number, treble: Treble | undefined): string {
-  if (treble?.lost) return 'treble cut';
+  if (treble?.lost) return `${TREBLE_CUT}, −${Math.round(-treble.level)} dB`;
   if (!Number.isFinite(ratio)) return 'no load';
   const percent = Math.round((ratio - 1) * 100);
   const figure = percent === 0 ? '±0 %' : `${percent < 0 ? '−' : '+'}${Math.abs(percent)} %`;

@@ -9,7 +9,13 @@ import { isBytes, LARGEST_DRAWING, readBytes } from '../files/read-file.ts';
 import { hasContent, WriteError, writeAtomically } from '../files/write.ts';
 import { prepare, render, renderInline, sheetsOf } from '../pipeline.ts';
 import { drawKits } from '../publish/draw-kits.ts';
-import { type Exhibit, galleryPage, galleryStyle, isGallery, sizeOfDrawing } from '../publish/gallery.ts';
+import {
+  type GalleryEntry,
+  galleryPage,
+  galleryStyle,
+  isGallery,
+  sizeOfDrawing,
+} from '../publish/gallery.ts';
 import { fail, print, printDiagnostics, printError, printJson } from './console.ts';
 import { steps } from './draw.ts';
 
@@ -109,7 +115,7 @@ async function drawAll(circuits: readonly Circuit[], out: string, { effort, chec
       `not written ${target}: it already exists and is not a page of circuits; move it, or choose another folder`,
     );
   if (foreign.length > 0) return fail();
-  const exhibits: Exhibit[] = [];
+  const entries: GalleryEntry[] = [];
   const options = {
     out,
     formats: ['svg'] as const,
@@ -128,16 +134,18 @@ async function drawAll(circuits: readonly Circuit[], out: string, { effort, chec
     for (const line of outcome.lines) print(line);
     for (const line of outcome.errorLines) printError(line);
     if (outcome.failed) fail();
+    // What could not be drawn may have an old drawing, which the page must not show.
+    if (outcome.failed && !check) continue;
     const circuit = circuits.find(({ file }) => file === outcome.file);
-    const exhibit = circuit && exhibitOf(circuit, out);
-    if (exhibit) exhibits.push(exhibit);
+    const entry = circuit && entryOf(circuit, out);
+    if (entry) entries.push(entry);
   }
-  put(page, galleryPage(exhibits), check);
+  put(page, galleryPage(entries), check);
   put(style, galleryStyle, check);
 }
 
-/** A circuit whose drawing is there; one that could not be drawn has had its say. */
-function exhibitOf({ name, kit }: Circuit, out: string): Exhibit | undefined {
+/** A circuit whose drawing is there; one that could not be drawn has been reported. */
+function entryOf({ name, kit }: Circuit, out: string): GalleryEntry | undefined {
   const file = `${kit.id}.svg`;
   const bytes = readBytes(join(out, file), LARGEST_DRAWING);
   const size = isBytes(bytes) ? sizeOfDrawing(Buffer.from(bytes).toString('utf8')) : undefined;

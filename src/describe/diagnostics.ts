@@ -23,7 +23,7 @@ export function toDiagnostics(problems: readonly Problem[], source: Source): rea
 }
 
 function reportOne(problem: Problem, whole: Source): Diagnostic {
-  const { source, found } = whole.lead?.(problem) ?? { source: whole, found: problem };
+  const { source, found } = whole.resolve?.(problem) ?? { source: whole, found: problem };
   const words = wordsOf(found.code, found.detail as Details[ProblemCode]);
   // Without exact places the path is the only way to find the spot.
   const at = source.exact || found.path.length === 0 ? '' : `${pathText(found.path)}: `;

@@ -73,7 +73,7 @@ function explainField(field: string, { fields }: Merged, part: Part | undefined)
 }
 
 const writtenValue = ({ source, path, value }: Piece): WrittenValue => {
-  // The code is of no account: a place goes by the path.
+  // The place depends on the path alone; any code will do.
   const place = source.placeOf(problem('bad-value', path, { why: '', remedy: '' }));
   return { value: inWords(value), place: source.exact ? place : { ...place, line: 0 } };
 };

@@ -1,5 +1,5 @@
 /**
- * The descriptions of a chain made one: what a kit says goes before what its base says, part by part and field by field.
+ * The descriptions of a chain merged into one: what a kit says overrides what its base says, part by part and field by field.
  * Where each piece was written is kept, so that a problem of the whole points into the file it comes from.
  */
 import { must } from '../common/must.ts';
@@ -175,7 +175,7 @@ class Merging {
       this.#report(source, problem('wrong-type', ['joints'], { expected: JOINTS, got: typeName(value) }));
       return;
     }
-    // Only a base's joint is written anew; one that is written twice in one file is a mistake.
+    // Only a base's joint is replaced; one that is written twice in one file is a mistake.
     const open = new Map<string, number[]>();
     for (const [place, { ends }] of this.#joints.entries())
       if (ends) open.set(keyOf(ends), [...(open.get(keyOf(ends)) ?? []), place]);
@@ -218,10 +218,10 @@ class Merging {
   }
 }
 
-/** Leads every problem to the text it is in, and to its path there. */
+/** Maps every problem to the text it is in, and to its path there. */
 function sourceOf(top: Source, origins: ReadonlyMap<string, Origin>, placed: readonly Placed[]): Source {
   const owners = new Map(placed.map((one) => [one.problem, one.source]));
-  const lead = (found: Problem) => {
+  const resolve = (found: Problem) => {
     const owner = owners.get(found);
     if (owner) return { source: owner, found };
     for (let steps = found.path.length; steps > 0; steps--) {
@@ -233,10 +233,10 @@ function sourceOf(top: Source, origins: ReadonlyMap<string, Origin>, placed: rea
     return { source: top, found };
   };
   const placeOf = (found: Problem) => {
-    const { source, found: own } = lead(found);
+    const { source, found: own } = resolve(found);
     return source.placeOf(own);
   };
-  return { file: top.file, exact: top.exact, lead, placeOf };
+  return { file: top.file, exact: top.exact, resolve, placeOf };
 }
 
 /** A value over another: field by field where both are maps, else whole. */

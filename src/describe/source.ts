@@ -14,7 +14,7 @@ export interface Source {
   readonly exact: boolean;
   readonly placeOf: (problem: Problem) => SourceLocation;
   /** Of a kit made of several descriptions: the one that a problem is in, and the problem with its path there. */
-  readonly lead?: (problem: Problem) => { readonly source: Source; readonly found: Problem };
+  readonly resolve?: (problem: Problem) => { readonly source: Source; readonly found: Problem };
 }
 
 interface SourceText {

@@ -5,7 +5,7 @@
 import type { Kit } from '../describe/kit.ts';
 
 /** One kit of the page, with its drawing beside it. */
-export interface Exhibit {
+export interface GalleryEntry {
   readonly kit: Kit;
   /** How a kit extends this one. */
   readonly extended: string;
@@ -30,9 +30,9 @@ code { overflow-wrap: anywhere; }
 /** Width at which a drawing is shown where the stylesheet is not read. */
 const SHOWN = 720;
 
-/** The page, complete; exhibits in the order given. */
-export function galleryPage(exhibits: readonly Exhibit[]): string {
-  const contents = exhibits.map(
+/** The page, complete; entries in the order given. */
+export function galleryPage(entries: readonly GalleryEntry[]): string {
+  const contents = entries.map(
     ({ kit }) => `      <li><a href="#${escaped(kit.id)}">${escaped(kit.title)}</a></li>\n`,
   );
   return `<!doctype html>
@@ -52,13 +52,13 @@ export function galleryPage(exhibits: readonly Exhibit[]): string {
     <ul>
 ${contents.join('')}    </ul>
   </nav>
-${exhibits.map(articleOf).join('')}</main>
+${entries.map(articleOf).join('')}</main>
 </body>
 </html>
 `;
 }
 
-function articleOf({ kit, extended, picture }: Exhibit): string {
+function articleOf({ kit, extended, picture }: GalleryEntry): string {
   const { file, width, height } = picture;
   const id = escaped(kit.id);
   const title = escaped(kit.title);

@@ -86,7 +86,12 @@ const pickupData = (pickup: Pickup): object => ({
   ...couplingOf(pickup),
   ...(pickup.wind === undefined ? {} : { wind: pickup.wind }),
   ...(pickup.polarity === undefined ? {} : { polarity: pickup.polarity }),
-  defaulted: defaultedOf(pickup),
+  defaulted: [
+    ...defaultedOf(pickup),
+    ...elementsLike(pickup, 'coupling').flatMap(({ factor }) =>
+      factor.from === 'default' ? ['coupling'] : [],
+    ),
+  ],
 });
 
 /** Of a pickup whose two coils are apart. */

@@ -54,8 +54,8 @@ describe('a tone pot that at full lays its capacitor across the signal', () => {
     for (const name of sampleNames()) expect(across(sampleCircuit(name)), name).toEqual([]);
   });
   it('its cards say what is heard', () => {
-    expect(new Set(verdicts(shorting))).toEqual(new Set(['treble cut']));
-    expect(verdicts(right)).not.toContain('treble cut');
+    for (const verdict of verdicts(shorting)) expect(verdict).toMatch(/^treble cut, −\d+ dB$/);
+    expect(verdicts(right).join()).not.toContain('treble cut');
   });
 });
 

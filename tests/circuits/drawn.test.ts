@@ -2,6 +2,7 @@
 import { expect, test } from 'vitest';
 import { findArrangement } from '../../src/files/layouts.ts';
 import { formatFinding, proofread } from '../../src/inspect/index.ts';
+import { isPickup } from '../../src/parts/index.ts';
 import { prepare, render } from '../../src/pipeline.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
 import { loadChecks, meterChecks, wrong } from '../oracle/compare.ts';
@@ -16,6 +17,11 @@ const EFFORT = { steps: 200, seed: 1 };
 test.each(circuitNames)('%s: named by its id, with no warning', async (name) => {
   const { kit, warnings } = await circuitOf(name);
   expect(kit.id).toBe(name);
+  // Letters from neck to bridge, as the pickups are written; S for a single coil, H for a humbucker.
+  const letters = kit.parts.filter(isPickup).map((part) => (part.kind === 'single-coil' ? 'S' : 'H'));
+  expect(kit.title.replace(/^Bass /, '').split(',')[0]).toBe(letters.join(''));
+  expect(name.replace(/^bass-/, '').split('-')[0]).toBe(letters.join('').toLowerCase());
+  expect(kit.about).toMatch(/\.$/);
   expect(warnings).toEqual([]);
 });
 

@@ -182,7 +182,7 @@ export const outside = (circuit: Circuit, own: OwnNetlist): readonly Line[] => {
 };
 
 /** The pickup; of a humbucker with four leads each coil that sounds, as the two together may cancel to the last digit. */
-const driven = ({ kit }: Circuit, state: State, pickup: string): readonly string[] =>
+export const driven = ({ kit }: Circuit, state: State, pickup: string): readonly string[] =>
   kit.parts.find(({ name }) => name === pickup)?.kind === 'four-lead-humbucker'
     ? soundingCoils(state, pickup).map((coil) => `${pickup}.${coil}`)
     : [pickup];

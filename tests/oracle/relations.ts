@@ -7,7 +7,7 @@ import { solveLoads } from '../../src/analyse/loads.ts';
 import { referenceCircuit } from '../../src/analyse/reference.ts';
 import type { Circuit, State } from '../../src/circuit/circuit.ts';
 import { isPickup } from '../../src/parts/index.ts';
-import { outside } from './compare.ts';
+import { driven, outside } from './compare.ts';
 import { type Line, type OwnNetlist, ownNetlist } from './own-netlist.ts';
 import { type Complex, type Job, runSpice } from './spice.ts';
 
@@ -78,11 +78,11 @@ function played(circuit: Circuit, state: State): Played {
   };
 }
 
-const job = ({ lines, tip, sleeve }: Played, pickup: string): Job => ({
+const job = ({ lines, tip, sleeve }: Played, ...drive: readonly string[]): Job => ({
   lines,
   from: tip,
   to: sleeve,
-  drive: [pickup],
+  drive,
 });
 
 const without = (one: Played, gone: readonly string[]): Played => ({
@@ -159,8 +159,13 @@ export async function relationErrors(circuits: readonly Circuit[]): Promise<read
     return { ...entry, margins, sounding: names.filter((name) => (margins.get(name) ?? 0) > 1) };
   });
   await runs.run(
-    heard.flatMap(({ id, net, sounding }) => [
+    heard.flatMap(({ circuit, state, id, net, sounding }) => [
       ...sounding.map((name) => ({ key: `${id} ${name} sizes`, job: job(magnitudesOnly(net), name) })),
+      // How loud a pickup is goes by those of its coils that sound.
+      ...sounding.map((name) => ({
+        key: `${id} ${name} level`,
+        job: job(net, ...driven(circuit, state, name)),
+      })),
       ...sounding.flatMap((other) => [
         ...sounding
           .filter((name) => name !== other)
@@ -175,12 +180,12 @@ export async function relationErrors(circuits: readonly Circuit[]): Promise<read
   const chained = heard.map((entry) => {
     const short = (name: string, other: string) => size(runs.at1k(`${entry.id} ${name} short ${other}`));
     const gap = (name: string, other: string) => size(runs.at1k(`${entry.id} ${name} gap ${other}`));
-    const at = (name: string) => runs.at1k(`${entry.id} ${name}`);
+    const at = (name: string) => runs.at1k(`${entry.id} ${name} level`);
     const loudest = Math.max(...entry.sounding.map((name) => size(at(name))));
     return { ...entry, short, gap, at, loudest };
   });
   await runs.run(
-    chained.flatMap(({ id, net, sounding, short, gap }) =>
+    chained.flatMap(({ circuit, state, id, net, sounding, short, gap }) =>
       sounding.map((name) => ({
         key: `${id} ${name} alone`,
         job: job(
@@ -188,7 +193,7 @@ export async function relationErrors(circuits: readonly Circuit[]): Promise<read
             net,
             sounding.filter((other) => other !== name && !(short(name, other) > gap(name, other))),
           ),
-          name,
+          ...driven(circuit, state, name),
         ),
       })),
     ),

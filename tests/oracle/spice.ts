@@ -113,7 +113,8 @@ function spiceLines(job: Job, i: number): readonly string[] {
     ];
   });
   const couplings = job.lines.flatMap((line, k) => {
-    if (line.kind !== 'coil' || line.coupling === undefined) return [];
+    // Without inductance there is nothing to couple, and ngspice says so at length.
+    if (line.kind !== 'coil' || line.coupling === undefined || line.henries === 0) return [];
     const other = job.lines.findIndex((one, n) => n > k && one.kind === 'coil' && one.pickup === line.pickup);
     return other < 0 ? [] : [`K${i}x${k} L${i}x${k} L${i}x${other} ${number(line.coupling)}`];
   });

@@ -21,7 +21,12 @@ function kitOf(name: string): Kit {
     const text = String(joint);
     return text.includes('part.') ? { leg: text } : text;
   });
-  return described({ kit: name.toLowerCase().replace(/[^a-z]+/g, '-'), title: name, parts, joints: written });
+  return described({
+    kit: `coils-${name.toLowerCase().replace(/[^a-z]+/g, '-')}`,
+    title: name,
+    parts,
+    joints: written,
+  });
 }
 
 const coilsOf = ({ rects }: Part): readonly Box[] => {
