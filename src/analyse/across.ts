@@ -1,16 +1,14 @@
 /**
  * Capacitors that lie straight across the signal with the controls at full, and what puts them there. Found by solving:
  * the treble is lost with that capacitor alone in circuit, and there with none. The pot to blame is the one that,
- * turned back, brings it there again; and exchanging its lugs 1 and 3 is proposed only when that, solved, fixes it.
+ * turned back, brings it there again.
  */
 
 import { atOutputOf, type Circuit, type State } from '../circuit/circuit.ts';
-import { type ExchangedLugs, exchanged } from '../circuit/exchange.ts';
-import { elementsLike, is, type Part } from '../parts/index.ts';
-import { buildCircuit } from '../solve/build.ts';
+import { controlsOf, elementsLike, type Part } from '../parts/index.ts';
 import { shapeOf } from './peak.ts';
 import { makeStateSolver } from './response.ts';
-import { isLost, ownGain, referenceCutoffs, trebleOf } from './treble.ts';
+import { capacitorsOn, isLost, ownGain, referenceCutoffs, trebleOf } from './treble.ts';
 
 export interface Lost {
   readonly state: State;
@@ -24,8 +22,6 @@ export interface Across {
   readonly capacitor: string;
   /** The pot that at full puts it there; absent when no pot affects it. */
   readonly control?: string;
-  /** Absent when exchanging the pot's lugs 1 and 3 would not fix it. */
-  readonly exchange?: ExchangedLugs;
   /** Never empty. */
   readonly lost: readonly Lost[];
 }
@@ -44,7 +40,9 @@ export function capacitorsAcross(circuit: Circuit): readonly Across[] {
   const blamed = lost.filter((one) => !still(bare, one));
   return capacitors.flatMap((capacitor): Across[] => {
     const only = without(capacitor);
-    const own = blamed.filter((one) => still(only, one));
+    const own = blamed.filter(
+      (one) => still(only, one) && capacitorsOn(circuit, one.state, one.pickup).includes(capacitor),
+    );
     return own.length === 0 ? [] : [{ capacitor, ...blame(circuit, only, own), lost: own }];
   });
 }
@@ -68,26 +66,15 @@ function lostIn(circuit: Circuit): readonly Lost[] {
   });
 }
 
-/** The pot to blame, and whether exchanging its lugs fixes it. */
-function blame(circuit: Circuit, only: Circuit, lost: readonly Lost[]): Pick<Across, 'control' | 'exchange'> {
-  const pots = circuit.kit.parts.filter((part) => is(part, 'pot')).map((part) => part.name);
-  const control = pots.find((pot) =>
-    lost.every((one) => !still(only, one, { [pot]: 0 }) && sounds(only, one, { [pot]: 0 })),
-  );
-  if (control === undefined) return {};
-  const exchange = exchanged(circuit.kit, control);
-  const fixed = buildCircuit(exchange.kit);
-  return lostIn(fixed).length === 0 && fixed.states.every((state, i) => same(state, circuit.states[i]))
-    ? { control, exchange }
-    : { control };
+/** The pot to blame. */
+function blame(circuit: Circuit, only: Circuit, lost: readonly Lost[]): Pick<Across, 'control'> {
+  const control = circuit.kit.parts
+    .flatMap(controlsOf)
+    .find(({ id }) => lost.every((one) => !still(only, one, { [id]: 0 }) && sounds(only, one, { [id]: 0 })));
+  return control === undefined ? {} : { control: control.id };
 }
 
 const sounds = (circuit: Circuit, { state, pickup }: Lost, controls: Record<string, number>): boolean => {
   const heard = makeStateSolver(circuit, atOutputOf(state, pickup), controls);
   return heard !== undefined && ownGain(heard, pickup)(100) > 0.1;
 };
-
-const same = (state: State, other: State | undefined): boolean =>
-  state.shorted === other?.shorted &&
-  state.sounding.join() === other.sounding.join() &&
-  JSON.stringify(state.coils) === JSON.stringify(other.coils);

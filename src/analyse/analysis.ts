@@ -1,6 +1,7 @@
 /** Everything the analysis says of a circuit, in one value that can be written as JSON. */
 import type { Circuit } from '../circuit/circuit.ts';
-import { type ControlRole, rolesOf } from './controls.ts';
+import type { ControlRole } from '../parts/kind.ts';
+import { rolesOf } from './controls.ts';
 import { type LimitOptions, type Limits, solveLimits } from './limits.ts';
 import { type LoadOptions, type StateLoads, solveLoads } from './loads.ts';
 import { readMeter, type StateReadings } from './meter.ts';

@@ -1,21 +1,22 @@
 /**
- * Which pot is a volume and which a tone. Nobody writes it down, and a name proves nothing, so it is found from what
- * turning each pot does, solved in every state with the others at full:
+ * Which pot is a volume and which a tone. A name proves nothing, so it is found from what
+ * turning each pot does, solved in every state with the others at full; a kit may also say it:
  *
  * - **volume**: turned down, it takes a coil's direct voltage at the jack to less than a tenth;
  * - **tone**: it leaves the direct voltage, and takes at least 1 dB off somewhere from 500 Hz to 10 kHz: its path to ground
  *   holds a capacitor;
- * - **other**: neither, in any state (a blend between two coils, a pot not connected).
+ * - **blend**: at each end it leaves another pickup, and is at full in the middle;
+ * - **other**: none of these, in any state (a pot not connected).
  */
 import type { Circuit } from '../circuit/circuit.ts';
 import { remembered } from '../common/remembered.ts';
-import { elementsLike, is } from '../parts/index.ts';
+import { type Control, controlsOf, elementsLike } from '../parts/index.ts';
+import type { ControlRole } from '../parts/kind.ts';
+import { blends } from '../solve/full.ts';
 import { makeNetlist, type PotRotations } from '../solve/netlist.ts';
-import type { Winding } from '../solve/network.ts';
+import type { Branch, Winding } from '../solve/network.ts';
 import { withOutputLoad } from '../solve/output.ts';
 import { Solver } from '../solve/solver.ts';
-
-export type ControlRole = 'volume' | 'tone' | 'other';
 
 /** Settings as printed on a knob, 0 to 10. */
 export interface Knobs {
@@ -25,18 +26,18 @@ export interface Knobs {
 
 export const knobsAtFull: Knobs = { volume: 10, tone: 10 };
 
-/** The role of every pot, by part name, in the order written. */
+/** The role of every control by its id, in the order written. */
 export type Roles = ReadonlyMap<string, ControlRole>;
 
 export const rolesOf: (circuit: Circuit) => Roles = remembered((circuit) => {
-  const pots = circuit.kit.parts.filter((part) => is(part, 'pot'));
-  return new Map(pots.map((part) => [part.name, roleOf(circuit, part.name)] as const));
+  const controls = circuit.kit.parts.flatMap(controlsOf);
+  return new Map(controls.map((control) => [control.id, control.role ?? roleNow(circuit, control)]));
 });
 
-/** Rotations for knob settings; pots that are neither volume nor tone stay at full. */
+/** Rotations for knob settings; controls that are neither volume nor tone stay where they are. */
 export function rotationsAt(roles: Roles, knobs: Knobs): PotRotations {
   const turned = [...roles].flatMap(([name, role]) =>
-    role === 'other' ? [] : [[name, knobs[role] / 10] as const],
+    role === 'other' || role === 'blend' ? [] : [[name, knobs[role] / 10] as const],
   );
   return Object.fromEntries(turned);
 }
@@ -52,13 +53,19 @@ export const knobSettings: readonly Knobs[] = [
 export const PROBES: readonly number[] = [500, 1000, 2000, 3000, 5000, 7000, 10_000];
 const ONE_DECIBEL = 10 ** (-1 / 20);
 
-function roleOf(circuit: Circuit, pot: string): ControlRole {
+const roleNow = (circuit: Circuit, control: Control): ControlRole =>
+  circuit.fullAt?.get(control.id) === 'middle' ? 'blend' : turnedRole(circuit, control);
+
+/** By the circuit alone, whatever the kit says. */
+export const solvedRole = (circuit: Circuit, control: Control): ControlRole =>
+  blends(circuit, control) ? 'blend' : turnedRole(circuit, control);
+
+function turnedRole(circuit: Circuit, { id: pot }: Control): ControlRole {
   const full = gains(circuit, {});
   const zero = gains(circuit, { [pot]: 0 });
   const pairs = full.map((row, i) =>
     row.map((gain, k): readonly [number, number] => [gain, zero[i]?.[k] ?? gain]),
   );
-  // A pot wired backwards is silent at full instead; it is a volume all the same.
   if (pairs.some(([direct]) => direct !== undefined && Math.min(...direct) < 0.1 * Math.max(...direct)))
     return 'volume';
   const duller = pairs.some((row) =>
@@ -67,11 +74,15 @@ function roleOf(circuit: Circuit, pot: string): ControlRole {
   return duller ? 'tone' : 'other';
 }
 
-/** A row for every coil in every state, at each output: gain at direct current, then at each probe. */
-export function gains(circuit: Circuit, controls: PotRotations): readonly (readonly number[])[] {
+/** A row for every coil in every state, at each output: gain at direct current, then at each probe; with some branches as they are changed. */
+export function gains(
+  circuit: Circuit,
+  controls: PotRotations,
+  changed: (branch: Branch) => Branch = (branch) => branch,
+): readonly (readonly number[])[] {
   return circuit.states.flatMap((state) => {
     const netlist = makeNetlist(circuit, state, controls);
-    const branches = withOutputLoad(netlist, circuit.kit.outputLoad);
+    const branches = withOutputLoad(netlist, circuit.kit.outputLoad).map(changed);
     const coils = netlist.branches.filter((branch): branch is Winding => branch.kind === 'winding');
     return netlist.outputs.flatMap((port) => {
       const [direct, full] = [new Solver(branches, port, { direct: true }), new Solver(branches, port)];

@@ -1,6 +1,6 @@
-/** Pots that at full keep a pickup down, as a blend does: figures are given at full, where it is hardly heard. */
+/** Pots that at full keep a pickup down: figures are given at full, where it is hardly heard. */
 import type { Circuit, State } from '../circuit/circuit.ts';
-import { is, isPickup } from '../parts/index.ts';
+import { controlsOf, isPickup } from '../parts/index.ts';
 import { makeNetlist, type PotRotations } from '../solve/netlist.ts';
 import { withOutputLoad } from '../solve/output.ts';
 import { LEVEL_FREQUENCY, magnitudeOf, transfersOf } from '../solve/sounding.ts';
@@ -21,7 +21,8 @@ const BROUGHT_OUT = 0.1;
 
 export function hiddenPickups(circuit: Circuit): readonly Hidden[] {
   const { kit, states } = circuit;
-  const pots = kit.parts.filter((part) => is(part, 'pot'));
+  // A blend is shown in the middle and at either end.
+  const pots = kit.parts.flatMap(controlsOf).filter(({ id }) => circuit.fullAt?.get(id) !== 'middle');
   const pickups = kit.parts.filter(isPickup).map(({ name }) => name);
   const found = new Map<string, { pickup: string; pot: string; states: State[] }>();
   for (const state of states) {
@@ -29,7 +30,7 @@ export function hiddenPickups(circuit: Circuit): readonly Hidden[] {
     const loudest = Math.max(0, ...pickups.map(full));
     const quiet = pickups.filter((pickup) => full(pickup) < DOWN * loudest);
     if (quiet.length === 0) continue;
-    for (const { name: pot } of pots) {
+    for (const { id: pot } of pots) {
       const turned = TURNED.map((x) => pickupLevels(circuit, state, { [pot]: x }));
       for (const pickup of quiet) {
         const most = Math.max(...turned.map((sizes) => sizes(pickup)));

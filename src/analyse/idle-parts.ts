@@ -4,7 +4,7 @@
  * ring with the jack, which are those of its block in the graph's sense.
  */
 import type { Circuit, State } from '../circuit/circuit.ts';
-import { contactsOf, is } from '../parts/index.ts';
+import { contactsOf, controlsOf, is } from '../parts/index.ts';
 import { makeNetlist } from '../solve/netlist.ts';
 import { AMPLIFIER, type Branch, partOf } from '../solve/network.ts';
 import { withOutputLoad } from '../solve/output.ts';
@@ -17,7 +17,7 @@ export function idleComponents(circuit: Circuit): readonly string[] {
   const components = parts.filter((part) => is(part, 'component'));
   if (components.length === 0) return [];
   // Between its ends no wiper shorts what lies beside its track.
-  const midway = Object.fromEntries(parts.map(({ name }) => [name, 0.5]));
+  const midway = Object.fromEntries(parts.flatMap(controlsOf).map(({ id }) => [id, 0.5]));
   const used = new Set<string>();
   for (const state of circuit.states) {
     const netlist = makeNetlist(circuit, state, midway);
@@ -91,7 +91,7 @@ export function idleSwitches(circuit: Circuit, loads: readonly StateLoads[]): re
     ),
   );
   if (atFull.length === 0) return [];
-  const rows = gains(circuit, Object.fromEntries(parts.map(({ name }) => [name, 0.5])));
+  const rows = gains(circuit, Object.fromEntries(parts.flatMap(controlsOf).map(({ id }) => [id, 0.5])));
   const each = rows.length / circuit.states.length;
   const halfWay = circuit.states.map((state, i) => ({
     state,

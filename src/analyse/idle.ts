@@ -6,13 +6,14 @@
 
 import { type Circuit, lugId, lugIdOf, type State } from '../circuit/circuit.ts';
 import { nth } from '../common/must.ts';
-import { elementsLike, withOhms } from '../parts/index.ts';
-import { buildCircuit } from '../solve/build.ts';
+import { type Control, controlsOf } from '../parts/index.ts';
+import { elementName } from '../solve/network.ts';
 import { gains, PROBES } from './controls.ts';
 import { decibels } from './peak.ts';
 
 interface IdleControl {
   readonly pot: string;
+  readonly part: string;
   /** Decibels that turning it down takes off at 1 kHz; absent when turning it changes nothing at all. */
   readonly fall?: number;
   /** Lugs of its track that no joint reaches. */
@@ -37,16 +38,14 @@ type Rows = readonly (readonly number[])[];
 export function idleControls(circuit: Circuit): readonly IdleControl[] {
   const full = gains(circuit, {});
   const joined = joinedLugs(circuit);
-  return circuit.kit.parts.flatMap((part): IdleControl[] => {
-    const [track] = elementsLike(part, 'track');
-    if (!track) return [];
-    const pot = part.name;
-    const ends = [track.anticlockwise, track.wiper, track.clockwise];
-    const free = ends.filter((lug) => !joined.has(lugId(pot, lug)));
+  return circuit.kit.parts.flatMap(controlsOf).flatMap((control): IdleControl[] => {
+    const { id: pot, part, tracks } = control;
+    const ends = tracks.flatMap((track) => [track.anticlockwise, track.wiper, track.clockwise]);
+    const free = ends.filter((lug) => !joined.has(lugId(part, lug)));
     const zero = gains(circuit, { [pot]: 0 });
-    if (alike(full, zero) && alike(full, gains(circuit, { [pot]: 0.5 }))) return [{ pot, free }];
+    if (alike(full, zero) && alike(full, gains(circuit, { [pot]: 0.5 }))) return [{ pot, part, free }];
     const fall = fallOf(full, zero);
-    return fall < LEAST_FALL && carries(circuit, pot, full) ? [{ pot, fall, free }] : [];
+    return fall < LEAST_FALL && carries(circuit, control, full) ? [{ pot, part, fall, free }] : [];
   });
 }
 
@@ -54,15 +53,17 @@ export function idleControls(circuit: Circuit): readonly IdleControl[] {
  * Pots with one end of the track free that silence all that sounds in some state: the track itself leads to ground, as
  * that of a tone whose capacitor was forgotten.
  */
-export function shuntControls(circuit: Circuit): readonly { readonly pot: string; readonly free: string }[] {
+export function shuntControls(
+  circuit: Circuit,
+): readonly { readonly pot: string; readonly part: string; readonly free: string }[] {
   const joined = joinedLugs(circuit);
-  return circuit.kit.parts.flatMap((part) => {
-    const [track] = elementsLike(part, 'track');
-    if (!track) return [];
-    const free = [track.anticlockwise, track.clockwise].find((lug) => !joined.has(lugId(part.name, lug)));
-    return free === undefined || !circuit.states.some((state) => silences(circuit, part.name, state))
+  return circuit.kit.parts.flatMap(controlsOf).flatMap(({ id, part, tracks }) => {
+    const free = tracks
+      .flatMap((track) => [track.anticlockwise, track.clockwise])
+      .find((lug) => !joined.has(lugId(part, lug)));
+    return free === undefined || !circuit.states.some((state) => silences(circuit, id, state))
       ? []
-      : [{ pot: part.name, free }];
+      : [{ pot: id, part, free }];
   });
 }
 
@@ -94,8 +95,10 @@ const fallOf = (full: Rows, zero: Rows): number =>
   Math.max(...full.map((row, i) => decibels(nth(row, AT)) - decibels(zero[i]?.[AT] ?? 0)));
 
 /** Whether some coil is heard through this pot's track and in no other way, as past it through a capacitor. */
-function carries(circuit: Circuit, pot: string, full: Rows): boolean {
-  const open = circuit.kit.parts.map((part) => (part.name === pot ? withOhms(part, NO_TRACK) : part));
-  const cut = gains(buildCircuit({ ...circuit.kit, parts: open }), { [pot]: 0 });
+function carries(circuit: Circuit, { id, part, tracks }: Control, full: Rows): boolean {
+  const own = new Set(tracks.map((track) => elementName(part, track)));
+  const cut = gains(circuit, { [id]: 0 }, (branch) =>
+    branch.kind === 'resistor' && own.has(branch.of) ? { ...branch, ohms: NO_TRACK } : branch,
+  );
   return full.some((row, i) => [0, AT].every((k) => nth(row, k) > 0.1 && (cut[i]?.[k] ?? 0) < 1e-3));
 }

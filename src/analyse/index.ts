@@ -3,7 +3,7 @@
 export type { Loads } from '../solve/measure.ts';
 export { type Across, capacitorsAcross, type Lost } from './across.ts';
 export { analyse, toJson } from './analysis.ts';
-export { type Knobs, knobSettings, knobsAtFull, rolesOf, rotationsAt } from './controls.ts';
+export { type Knobs, knobSettings, knobsAtFull, rolesOf, rotationsAt, solvedRole } from './controls.ts';
 export type { Method, ToleranceRange } from './extremes.ts';
 export { hiddenPickups } from './hidden.ts';
 export { idleControls, shuntControls } from './idle.ts';

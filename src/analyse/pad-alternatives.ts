@@ -1,8 +1,8 @@
 /** What can be done instead of a pad on the pickup's own lug, each solved; and what makes a load too heavy. */
-import type { Circuit, Lug, LugId, State } from '../circuit/circuit.ts';
+import { type Circuit, type Lug, type LugId, lugAt, lugId, type State } from '../circuit/circuit.ts';
 import { must } from '../common/must.ts';
 import { type Kit, partNamed } from '../describe/kit.ts';
-import { contactsOf, elementsLike, is, isPickup, resistorOf } from '../parts/index.ts';
+import { contactsOf, controlsOf, elementsLike, is, isPickup, resistorOf } from '../parts/index.ts';
 import { loadsOf } from '../solve/measure.ts';
 import { makeNetlist } from '../solve/netlist.ts';
 import { type Branch, partOf } from '../solve/network.ts';
@@ -108,25 +108,25 @@ export function causesOf(circuit: Circuit, pickup: string, index: number, match:
 /** The pad at the volume's input, if that is another net than the pickup's own. */
 export function elsewhere(asked: Asked, pad: NewResistor): readonly Alternative[] {
   const { circuit, lug: own } = asked;
-  const inputs = volumesInPath(asked).flatMap((volume) => {
-    const ends = [...circuit.lugs.values()].filter((lug) => lug.part === volume && lug.role === 'clockwise');
-    return ends.filter((lug) => lug.net !== own.net);
-  });
+  const inputs = volumesInPath(asked)
+    .map((id) => lugAt(circuit, id))
+    .filter((lug) => lug.net !== own.net);
   return inputs.flatMap((lug) => {
     const moved = { part: pad.part, ohms: pad.ohms, from: lugFor(circuit, lug.net) ?? lug.id, to: pad.to };
     return ifBetter(asked, { kind: 'elsewhere', pad: moved }, withResistor(circuit.kit, moved));
   });
 }
 
-/** Volume pots whose clockwise end is one node with the pickup's signal lead where it is judged. */
+/** Clockwise ends of volume pots that are one node with the pickup's signal lead where it is judged. */
 function volumesInPath({ circuit, index, lug }: Asked): readonly string[] {
   const state = must(circuit.states[index], `state ${index}`);
   const roles = rolesOf(circuit);
   const { nodeOf } = makeNetlist(circuit, state, rotationsAt(roles, knobsAtFull));
   return [...roles].flatMap(([name, role]) => {
-    const end = [...circuit.lugs.values()].find((one) => one.part === name && one.role === 'clockwise');
-    const { id } = must(end, `clockwise end of ${name}`);
-    return role === 'volume' && nodeOf.get(id) === nodeOf.get(lug.id) ? [name] : [];
+    if (role !== 'volume') return [];
+    const control = circuit.kit.parts.flatMap(controlsOf).find(({ id }) => id === name);
+    const inputs = (control?.tracks ?? []).map(({ clockwise }) => lugId(control?.part ?? name, clockwise));
+    return inputs.filter((id) => nodeOf.get(id) === nodeOf.get(lug.id));
   });
 }
 
@@ -185,8 +185,9 @@ export function otherPots(asked: Asked): readonly Alternative[] {
     const [track] = circuit.kit.parts.flatMap((part) =>
       part.name === name ? elementsLike(part, 'track') : [],
     );
+    if (role === 'other' || role === 'blend') continue;
     const wanted = role === 'volume' ? reference.volume.value : reference.tone.value;
-    if (role !== 'other' && loading.has(name) && track && track.ohms.value !== wanted) pots[name] = wanted;
+    if (loading.has(name) && track && track.ohms.value !== wanted) pots[name] = wanted;
   }
   if (Object.keys(pots).length === 0) return [];
   return ifBetter(asked, { kind: 'pots', pots }, withValues(circuit.kit, pots));

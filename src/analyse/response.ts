@@ -10,7 +10,7 @@ import { type Circuit, perOutput, type State } from '../circuit/circuit.ts';
 import { nth } from '../common/must.ts';
 import { isPickup, type Pickup } from '../parts/index.ts';
 import { makeNetlist, type PotRotations } from '../solve/netlist.ts';
-import type { Winding } from '../solve/network.ts';
+import type { Branch, Winding } from '../solve/network.ts';
 import { withOutputLoad } from '../solve/output.ts';
 import { type Complex, Solver } from '../solve/solver.ts';
 import { signalOf, windingSounds } from '../solve/sounding.ts';
@@ -71,15 +71,16 @@ export interface StateSolver {
   readonly windings: readonly Winding[];
 }
 
-/** The network of a state as played; `undefined` when nothing can sound. */
+/** The network of a state as played, with some branches as they are changed; `undefined` when nothing can sound. */
 export function makeStateSolver(
   circuit: Circuit,
   state: State,
   controls: PotRotations = {},
+  changed: (branch: Branch) => Branch = (branch) => branch,
 ): StateSolver | undefined {
   const netlist = makeNetlist(circuit, state, controls);
   if (!netlist.jack) return undefined;
-  const branches = withOutputLoad(netlist, circuit.kit.outputLoad);
+  const branches = withOutputLoad(netlist, circuit.kit.outputLoad).map(changed);
   const sounds = windingSounds(state);
   const windings = branches.filter(
     (branch): branch is Winding => branch.kind === 'winding' && sounds(branch),

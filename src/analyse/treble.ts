@@ -5,8 +5,9 @@
  */
 import { atOutputOf, type Circuit, perOutput, type State } from '../circuit/circuit.ts';
 import { remembered } from '../common/remembered.ts';
-import { isPickup, type Pickup } from '../parts/index.ts';
+import { elementsLike, isPickup, type Pickup } from '../parts/index.ts';
 import type { PotRotations } from '../solve/netlist.ts';
+import { elementName } from '../solve/network.ts';
 import { chainOf } from './loads.ts';
 import { decibels, type Gain, HIGHEST, PLATEAU } from './peak.ts';
 import { referenceCircuit } from './reference.ts';
@@ -34,7 +35,11 @@ export const trebleOf = remembered((circuit: Circuit): readonly ReadonlyMap<stri
         const heard = views[atOutputOf(state, pickup).output ?? 0];
         if (!heard || cutoff === undefined) return [];
         const treble = trebleAt(ownGain(heard, pickup), cutoff);
-        return [[pickup, { ...treble, lost: treble.lost && lostAlone(circuit, state, pickup, cutoff) }]];
+        const lost =
+          treble.lost &&
+          lostAlone(circuit, state, pickup, cutoff) &&
+          capacitorsOn(circuit, state, pickup).length > 0;
+        return [[pickup, { ...treble, lost }]];
       }),
     );
   });
@@ -61,6 +66,34 @@ function lostAlone(circuit: Circuit, state: State, pickup: string, cutoff: numbe
   const parts = circuit.kit.parts.filter((part) => !isPickup(part) || chain.includes(part.name));
   const sounding = state.sounding.filter((name) => chain.includes(name));
   return isLost({ ...circuit, kit: { ...circuit.kit, parts } }, { ...state, sounding }, pickup, cutoff);
+}
+
+/** Ohms of a capacitor are next to none with so many farads. */
+const SHORT = 1;
+/** Decibels. */
+const HELD_BACK = 3;
+
+/**
+ * Capacitors that lie straight across a pickup: with one of them shorted there is hardly any output left. Behind a tone control's
+ * track it may be shorted and the signal stays.
+ */
+export function capacitorsOn(
+  circuit: Circuit,
+  state: State,
+  pickup: string,
+  controls: PotRotations = {},
+): readonly string[] {
+  const level = (shorted?: ReadonlySet<string>): number => {
+    const heard = makeStateSolver(circuit, state, controls, (branch) =>
+      branch.kind === 'capacitor' && shorted?.has(branch.of) ? { ...branch, farads: SHORT } : branch,
+    );
+    return heard ? decibels(ownGain(heard, pickup)(PLATEAU)) : Number.NEGATIVE_INFINITY;
+  };
+  const now = level();
+  return circuit.kit.parts.flatMap((part) => {
+    const own = new Set(elementsLike(part, 'capacitance').map((one) => elementName(part.name, one)));
+    return own.size > 0 && level(own) < now - HELD_BACK ? [part.name] : [];
+  });
 }
 
 export const ownGain = (heard: StateSolver, pickup: string): Gain =>

@@ -3,14 +3,14 @@
 import { type PickupLoads, type StateLoads, type Treble, trebleOf } from '../analyse/index.ts';
 import { type Circuit, type State, voiceName } from '../circuit/circuit.ts';
 import { plainHertz } from '../common/figures.ts';
-import { nth } from '../common/must.ts';
 import { andList } from '../common/quoting.ts';
 import { textWidth } from '../common/text.ts';
 import { formatFigure } from '../common/units.ts';
 import { labelOf } from '../describe/kit.ts';
-import { contactAt, contactsOf, isPickup, lugsOf, type Part } from '../parts/index.ts';
+import { contactAt, isPickup, lugsOf, type Part } from '../parts/index.ts';
 import { combinationsOf } from './combinations.ts';
 import { HUM_CANCELLING, humText, joiningText, type Labels, levelText } from './joining.ts';
+import { blendText, calledOf, type Positioned, positionedIn } from './positioned.ts';
 
 /** One pickup's figures on a card. */
 export interface CardRow {
@@ -46,6 +46,8 @@ export interface Card {
   readonly joined?: string;
   readonly rows: readonly CardRow[];
   readonly switches: readonly CardSwitch[];
+  /** The same of every card; left out where a kit has no position to choose. */
+  readonly positioned?: readonly Positioned[];
   /** Meter reading at the jack, volume on 10; marked `assumed` where the pickup's resistance is a default. */
   readonly meter: string;
   /** What stands before the reading of a jack with several outputs. */
@@ -71,17 +73,18 @@ export const cardsSay = (cards: readonly Card[], frequency: number): readonly st
 ];
 /** Which switch each number of a badge is of, and what else a position is called. */
 function badgeSays(cards: readonly Card[]): readonly string[] {
-  const parts = cards[0]?.switches.map(({ part }) => part) ?? [];
-  const [only, ...more] = parts;
+  const [first] = cards;
+  const positioned =
+    first?.positioned ??
+    first?.switches.map(({ part }): Positioned => ({ label: part.label, called: calledOf(part) })) ??
+    [];
+  const [only, ...more] = positioned;
   if (!only) return [];
   if (isTable(cards))
     return ['The first columns are positions of the switches, as on their faces; 1/2: the same in both.'];
-  const named = parts.map((part) => {
-    const called = contactsOf(part).flatMap(({ position, called }) =>
-      called === undefined ? [] : [`${position} ${called}`],
-    );
-    return called.length === 0 ? part.label : `${part.label} (${called.join(', ')})`;
-  });
+  const named = positioned.map(({ label, called }) =>
+    called.length === 0 ? label : `${label} (${called.join(', ')})`,
+  );
   const either = cards.map(({ badge }) => /\d+(?:\/\d+)+/.exec(badge)?.[0]).find((one) => one !== undefined);
   return [
     more.length === 0
@@ -144,8 +147,19 @@ export function cardsOf(
       ...(names ? { measured: EACH_OUTPUT } : {}),
     };
   });
-  const cards = merged(circuit, all);
+  const positioned = positionedIn(circuit);
+  const cards = merged(circuit, all).map((card) => ({
+    ...card,
+    ...joinedWith(blendText(circuit, card.states), card.joined),
+    ...(positioned.length === 0 ? {} : { positioned }),
+  }));
   return isTable(cards) ? bySounding(cards) : cards;
+}
+
+/** How the pickups of a card are joined, after where its blends stand. */
+function joinedWith(blends: string, joined: string | undefined): Pick<Card, 'joined'> {
+  const words = [blends, joined ?? ''].filter((text) => text !== '').join(', ');
+  return words === '' ? {} : { joined: words };
 }
 
 /** Cards alike in title, figures and reading as one: a switch that changes something else, such as a treble bleed, repeats them. */
@@ -194,11 +208,13 @@ export const badgeOf = (states: readonly State[]): string =>
 
 /** The same in the words on the switches' faces. */
 const combinationsIn = ({ kit }: Circuit, states: readonly State[]): Card['combinations'] => {
-  const switches = kit.parts.filter(({ name }) => states[0]?.positions[name] !== undefined);
+  const names = Object.keys(states[0]?.positions ?? {});
+  const parts = names.map((name) => kit.parts.find((part) => part.name === name));
   return combinationsOf(states).map((combination) =>
-    combination.map((positions, i) =>
-      positions.map((n) => contactAt(nth(switches, i), n)?.mark ?? String(n)).join('/'),
-    ),
+    combination.map((positions, i) => {
+      const part = parts[i];
+      return positions.map((n) => (part && contactAt(part, n)?.mark) ?? String(n)).join('/');
+    }),
   );
 };
 

@@ -21,7 +21,7 @@ import {
 } from '../circuit/circuit.ts';
 import { whereText } from '../circuit/position.ts';
 import { formatHertz } from '../common/figures.ts';
-import { type KeyPath, type Problem, problem } from '../common/problem.ts';
+import { type Problem, problem } from '../common/problem.ts';
 import { partNamed } from '../describe/kit.ts';
 import { elementsLike, lugsOf, whatIs } from '../parts/index.ts';
 
@@ -30,11 +30,11 @@ export const acrossNotes = (circuit: Circuit, across = capacitorsAcross(circuit)
   across.flatMap((one): readonly Problem[] => {
     const [first] = one.lost;
     if (!first) return [];
-    const { capacitor, control, exchange } = one;
+    const { capacitor, control } = one;
     return [
       problem(
         isAlways(circuit, one) ? 'capacitor-across-always' : 'capacitor-across',
-        placeOf(one),
+        ['parts', capacitor],
         {
           capacitor,
           where: whereText(
@@ -46,9 +46,8 @@ export const acrossNotes = (circuit: Circuit, across = capacitorsAcross(circuit)
           reference: formatHertz(first.reference),
           whole: isWhole(one),
           ...(control === undefined ? {} : { control }),
-          ...(exchange ? { exchange: { used: exchange.used, ends: exchange.ends } } : {}),
         },
-        exchange ? 'value' : 'key',
+        'key',
       ),
     ];
   });
@@ -74,19 +73,13 @@ export const acrossErrors = (circuit: Circuit): readonly Problem[] =>
     ? acrossNotes(circuit).filter(({ code }) => code === 'capacitor-across-always')
     : [];
 
-/** The end of the joint that is to be moved, or the capacitor where no joint is sure to be the one. */
-function placeOf({ capacitor, exchange }: Across): KeyPath {
-  const move = exchange?.joints[0];
-  return move ? ['joints', move.joint.index, move.joint.kind, move.end, 'lug'] : ['parts', capacitor];
-}
-
 /** One note for each pot that turns nothing, or for a volume that hardly turns anything down. */
 export const idleNotes = (circuit: Circuit): readonly Problem[] =>
-  idleControls(circuit).map(({ pot, fall, free }) => {
-    const floating = floatingCases(circuit).find(({ part, on }) => part === pot && on.length > 0);
+  idleControls(circuit).map(({ pot, part: own, fall, free }) => {
+    const floating = floatingCases(circuit).find(({ part, on }) => part === own && on.length > 0);
     return problem(
       'control-no-effect',
-      ['parts', pot],
+      ['parts', own],
       {
         part: pot,
         free,
@@ -99,8 +92,8 @@ export const idleNotes = (circuit: Circuit): readonly Problem[] =>
 
 /** One warning for each pot of two lugs that shorts the signal where a tone would cut its treble. */
 export const shuntNotes = (circuit: Circuit): readonly Problem[] =>
-  shuntControls(circuit).map(({ pot, free }) =>
-    problem('shunt-control', ['parts', pot], { part: pot, free }, 'key'),
+  shuntControls(circuit).map(({ pot, part, free }) =>
+    problem('shunt-control', ['parts', part], { part: pot, free }, 'key'),
   );
 
 /** One warning for each component that no signal passes, and for each switch that changes nothing. */

@@ -6,6 +6,7 @@ import { missingGlyphs } from '../common/text.ts';
 import type { Kit } from '../describe/kit.ts';
 import { contactsOf } from '../parts/index.ts';
 import { acrossNotes, caseNotes, idleNotes, idlePartNotes, shuntNotes } from './circuit-notes.ts';
+import { controlNotes } from './control-notes.ts';
 import { loadNotes, toneNotes } from './load-notes.ts';
 import { valueNotes } from './value-notes.ts';
 import { soundWarnings } from './warnings.ts';
@@ -20,6 +21,7 @@ export function notesOf(circuit: Circuit, loads: readonly StateLoads[]): readonl
     ...caseNotes(circuit),
     ...idleNotes(circuit),
     ...shuntNotes(circuit),
+    ...controlNotes(circuit),
     ...idlePartNotes(circuit, loads),
     ...soundWarnings(circuit, loads),
     ...loadNotes(circuit, loads, lost),

@@ -2,7 +2,7 @@
 import { rolesOf } from '../analyse/index.ts';
 import { type Circuit, lugId, netsOf, waysBetweenNets } from '../circuit/circuit.ts';
 import { besideAllWays, reachable } from '../common/graph.ts';
-import { elementsLike, isPickup, terminalsOf } from '../parts/index.ts';
+import { controlsOf, elementsLike, isPickup, terminalsOf } from '../parts/index.ts';
 
 /**
  * Indices of the nets that can be reached from a tone control without touching a way from a pickup to the jack. A treble bleed
@@ -17,8 +17,9 @@ export function toneNets(circuit: Circuit): ReadonlySet<number> {
       terminals.map((name) => lugId(part, name)),
     );
   const lugs = parts
-    .filter(({ name }) => roles.get(name) === 'tone')
-    .flatMap((pot) => elementsLike(pot, 'track').flatMap((track) => netsAt(pot.name, terminalsOf(track))));
+    .flatMap(controlsOf)
+    .filter(({ id }) => roles.get(id) === 'tone')
+    .flatMap(({ part, tracks }) => tracks.flatMap((track) => netsAt(part, terminalsOf(track))));
   if (lugs.length === 0) return new Set();
   const ground = new Set(circuit.nets.filter(({ role }) => role === 'ground').map(({ index }) => index));
   const contacts = circuit.settings.flatMap(({ closedContacts }) => closedContacts);

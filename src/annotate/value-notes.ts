@@ -11,7 +11,7 @@ export const valueNotes = (kit: Kit): readonly Problem[] => [
   ...inductanceWarnings(kit),
   ...seriesNotes(kit),
   ...kit.parts.flatMap((part) =>
-    usualValuesOf(part).flatMap((usual) => unlikely(['parts', part.name, usual.field], usual)),
+    usualValuesOf(part).flatMap((usual) => unlikely(['parts', part.name, ...usual.field.split('.')], usual)),
   ),
 ];
 

@@ -1,10 +1,10 @@
 /** Sentences of the sheet: the lines that say what is seen, and the description for those who cannot see the picture. */
 
-import type { Circuit } from '../circuit/circuit.ts';
+import type { Circuit, State } from '../circuit/circuit.ts';
 import { placeText } from '../circuit/position.ts';
 import { type Hand, type Kit, labelOf, type View } from '../describe/kit.ts';
 import { colourNames } from '../describe/words.ts';
-import { contactAt, is } from '../parts/index.ts';
+import { contactAt, controlsOf } from '../parts/index.ts';
 import type { Card } from './cards.ts';
 import type { LineColour } from './lines.ts';
 
@@ -34,23 +34,34 @@ const COLOURS: Readonly<Record<LineColour | 'both', string>> = {
 
 /** How the switches and controls are drawn, and how to read the lines. */
 export function stateLine(
-  kit: Kit,
-  settings: Readonly<Record<string, number>> | undefined,
+  { kit, states }: Circuit,
+  state: State | undefined,
   { crossings, colours, letters }: LineNotes,
 ): string {
   const drawn = kit.parts.flatMap((part) => {
-    const contact = contactAt(part, settings?.[part.name]);
+    const contact = contactAt(part, state?.positions[part.name]);
     return contact ? [`${part.label} ${placeText(contact.position, contact.called)}`] : [];
   });
   return [
     ...(drawn.length === 0 ? [] : [`${drawn.join(', ')}.`]),
-    ...(kit.parts.some((part) => is(part, 'pot')) ? ['All controls on 10.'] : []),
+    ...controlsLine(kit, state ?? states[0]),
     ...(crossings ? ['At a crossing, the broken line passes underneath.'] : []),
     ...(colours === undefined ? [] : [COLOURS[colours]]),
     ...(letters && (colours === undefined || colours === 'signal')
       ? ['Letters: insulation colour (IEC 60757).']
       : []),
   ].join(' ');
+}
+
+/** Where the controls stand: `All controls on 10, Blend at centre.` */
+function controlsLine(kit: Kit, state: State | undefined): readonly string[] {
+  const controls = kit.parts.flatMap(controlsOf);
+  const blends = controls.flatMap(({ id, part }) =>
+    state?.turned?.[id] === undefined ? [] : [`${labelOf(kit, part)} ${state.positionNames[id]}`],
+  );
+  if (controls.length === 0) return [];
+  if (blends.length === controls.length) return [`${blends.join(', ')}.`];
+  return [`${['All controls on 10', ...blends].join(', ')}.`];
 }
 
 /** What sounds and what each pickup sees, state by state. */

@@ -24,14 +24,19 @@ export interface Net {
   readonly pickup?: string;
 }
 
-/** One setting of every switch. */
+/** Where a control is at full: at an end of its rotation, or, of a blend, in the middle. */
+export type FullAt = 'clockwise' | 'anticlockwise' | 'middle';
+
+/** One setting of every switch, and of every blend. */
 export interface Setting {
-  /** Position by switch name; empty for a kit without a switch. */
+  /** Position by switch name, or by the id of a blend's control; empty for a kit without either. */
   readonly positions: Readonly<Record<string, number>>;
   /** Of those positions that have a name, the name, by switch: `pulled out`. */
   readonly positionNames: Readonly<Record<string, string>>;
   /** Lugs the closed contacts hold together. */
   readonly closedContacts: readonly (readonly LugId[])[];
+  /** Rotation of blends by the id of their control: 0 anticlockwise, 1 clockwise. */
+  readonly turned?: Readonly<Record<string, number>>;
   /** Of a jack with several outputs the one that is looked at, by its number from 0; the first where it is absent. */
   readonly output?: number;
 }
@@ -106,6 +111,8 @@ export interface Graph {
   readonly joints: readonly Joint[];
   readonly nets: readonly Net[];
   readonly settings: readonly Setting[];
+  /** Where each control is at full, by its id, as solved; until then at its clockwise end, and a blend in the middle. */
+  readonly fullAt?: ReadonlyMap<string, FullAt>;
 }
 
 /** The graph with its solved states, one a setting. */

@@ -1,27 +1,24 @@
-/** A kit with the two ends of one pot's track exchanged: the usual mistake with a pot seen from the wrong side. */
-import { must } from '../common/must.ts';
-import { type End, type Joint, type Kit, partNamed } from '../describe/kit.ts';
-import { elementsLike } from '../parts/index.ts';
+/** A kit with the two ends of a control's tracks exchanged: the usual mistake with a pot seen from the wrong side. */
+import { nth } from '../common/must.ts';
+import type { End, Joint, Kit } from '../describe/kit.ts';
+import type { Control } from '../parts/index.ts';
 
-export interface ExchangedLugs {
+interface ExchangedLugs {
   readonly kit: Kit;
-  /** Names of the two lugs: the anticlockwise end of the track, the clockwise one. */
-  readonly ends: readonly [string, string];
-  /** Which of the two have joints, and so are what a person must move. */
+  /** Names of the two lugs: the anticlockwise end of the track, the clockwise one; of all tracks one after the other. */
+  readonly ends: readonly string[];
+  /** Which of these have joints, and so are what a person must move. */
   readonly used: readonly string[];
   /** Joints at those lugs, as written; the one at the clockwise end, if any, first. */
   readonly joints: readonly { readonly joint: Joint; readonly end: 'from' | 'to'; readonly lug: string }[];
 }
 
-/** @param pot the name of a part with a track */
-export function exchanged(kit: Kit, pot: string): ExchangedLugs {
-  const part = partNamed(kit, pot);
-  const { anticlockwise, clockwise } = must(elementsLike(part, 'track')[0], `track of ${pot}`);
-  const ends = [anticlockwise, clockwise] as const;
+export function exchanged(kit: Kit, { part: pot, tracks }: Control): ExchangedLugs {
+  const ends = tracks.flatMap(({ anticlockwise, clockwise }) => [anticlockwise, clockwise]);
   const swap = (end: End): End => {
-    if (end.part !== pot) return end;
-    if (end.lug === clockwise) return { ...end, lug: anticlockwise };
-    return end.lug === anticlockwise ? { ...end, lug: clockwise } : end;
+    const place = end.part === pot ? ends.indexOf(end.lug) : -1;
+    // The other end of the same track stands beside it in the list.
+    return place < 0 ? end : { ...end, lug: nth(ends, place ^ 1) };
   };
   const at = (lug: string) =>
     kit.joints.flatMap((joint) =>
@@ -29,7 +26,7 @@ export function exchanged(kit: Kit, pot: string): ExchangedLugs {
         joint[end].part === pot && joint[end].lug === lug ? [{ joint, end, lug }] : [],
       ),
     );
-  const joints = [...at(clockwise), ...at(anticlockwise)];
+  const joints = tracks.flatMap(({ anticlockwise, clockwise }) => [...at(clockwise), ...at(anticlockwise)]);
   return {
     kit: {
       ...kit,

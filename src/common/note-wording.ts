@@ -28,7 +28,6 @@ export interface NoteDetails {
     cutoff: string;
     reference: string;
     control?: string;
-    exchange?: LugExchange;
   };
   'capacitor-across-always': NoteDetails['capacitor-across'];
   'never-selected': { part: string };
@@ -38,6 +37,16 @@ export interface NoteDetails {
   'same-label': { label: string; other: string };
   'control-no-effect': { part: string; fall?: string; free: readonly string[]; floating?: string };
   'shunt-control': { part: string; free: string };
+  'control-backwards': {
+    part: string;
+    hand: string;
+    /** The end where it is at full. */
+    end: string;
+    exchange: LugExchange;
+  };
+  'no-load-other-end': { part: string };
+  'role-contradicts': { part: string; written: string; found: string };
+  'role-unknown': { part: string; allowed: readonly string[] };
   'component-no-effect': { part: string; what: string };
   'switch-no-effect': { part: string };
   'case-not-grounded': { part: string; lug: string; on: readonly string[]; shield?: true };
@@ -77,12 +86,24 @@ const error = (message: string, remedy: string): Message => ({ severity: 'error'
 const warning = (message: string, remedy: string): Message => ({ severity: 'warning', message, remedy });
 const note = (message: string, remedy: string): Message => ({ severity: 'note', message, remedy });
 
-/** `: lug 1 in place of 3`, where exchanging them is known to help. */
-const lugMove = (exchange: LugExchange | undefined): string => {
-  if (exchange === undefined) return '';
-  const [lug, other] = exchange.used;
-  if (other !== undefined) return `: exchange lugs ${lug} and ${other}`;
-  return `: lug ${exchange.ends.find((end) => end !== lug)} in place of ${lug}`;
+/** `Exchange lugs 1 and 3 of “volume”`, of each track that has joints at either. */
+function exchangeText(part: string, { used, ends }: LugExchange): string {
+  const tracks = ends.flatMap((one, i) => (i % 2 === 0 ? [[one, ends[i + 1] ?? one] as const] : []));
+  const moves = tracks.flatMap(([one, other]) => {
+    const [first, second] = [one, other].filter((lug) => used.includes(lug));
+    if (first === undefined) return [];
+    return second === undefined
+      ? [`move what is on lug ${first} to lug ${first === one ? other : one}`]
+      : [`exchange what is on lugs ${one} and ${other}`];
+  });
+  return `At ${quote(part)} ${moves.join(', and ')}`;
+}
+
+const ROLE_WORDS: Readonly<Record<string, string>> = {
+  volume: 'a volume control',
+  tone: 'a tone control',
+  blend: 'a blend control',
+  other: 'another control',
 };
 
 const acrossWords = (d: NoteDetails['capacitor-across']): readonly [string, string] => [
@@ -91,7 +112,7 @@ const acrossWords = (d: NoteDetails['capacitor-across']): readonly [string, stri
     ? d.whole
       ? 'Connect it to ground through lugs 1 and 2 of a tone pot, or disconnect it from the signal.'
       : `If this treble cut is intended, ignore this warning; otherwise connect ${quote(d.capacitor)} through lugs 1 and 2 of a tone pot, or remove it.`
-    : `Check the lugs of ${quote(d.control)}${lugMove(d.exchange)}. A tone control is wired between its lugs 1 and 2: on 10 its whole track is then in series with the capacitor.`,
+    : `Check the lugs of ${quote(d.control)}. A tone control is wired between its lugs 1 and 2: on 10 its whole track is then in series with the capacitor.`,
 ];
 
 export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDetails[C]) => Message } = {
@@ -146,6 +167,26 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     warning(
       `${quote(d.part)} works as a volume control: on 0 it shorts the signal to ground, with no capacitor in series`,
       `For a tone control put a capacitor between ${quote(d.part)} and ground. For a volume control connect lug ${d.free} too: the signal to lug 3, the output to 2, ground to 1.`,
+    ),
+  'control-backwards': (d) =>
+    warning(
+      `${quote(d.part)} works backwards in a ${d.hand}-handed build: it is at full when turned fully ${d.end}`,
+      `${exchangeText(d.part, d.exchange)}. All figures are for the control at full, wherever that is.`,
+    ),
+  'no-load-other-end': (d) =>
+    warning(
+      `${quote(d.part)} is a no-load pot that opens when turned fully clockwise, but it is at full when turned fully anticlockwise`,
+      'Use a no-load pot that opens at the other end, or a plain pot.',
+    ),
+  'role-contradicts': (d) =>
+    warning(
+      `${quote(d.part)} is described as ${ROLE_WORDS[d.written] ?? d.written}, but in this circuit it works as ${ROLE_WORDS[d.found] ?? d.found}`,
+      `Check the lugs of ${quote(d.part)}, or change its role.`,
+    ),
+  'role-unknown': (d) =>
+    warning(
+      `it cannot be worked out from the circuit what ${quote(d.part)} is for`,
+      `Add its role: ${list(d.allowed)}. It is taken as neither a volume nor a tone control: “volume on 0” leaves it where it is.`,
     ),
   'component-no-effect': (d) =>
     warning(

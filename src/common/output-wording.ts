@@ -3,11 +3,10 @@ import { clip, list, type Message, meant, quote } from './quoting.ts';
 
 /** `where` is put behind a clause: empty, or with a blank before it. */
 export interface OutputDetails {
-  /** `partly`: not in every position, so that it may be intended. */
-  /** `link`: the joint that puts two coils in series and ends the silence. */
-  'no-output': { where: string; pot?: string; partly?: true; link?: string };
+  /** `partly`: not in every position, so that it may be intended; `link`: the joint that puts two coils in series and ends the silence. */
+  'no-output': { where: string; partly?: true; link?: string };
   /** `joints`: that which connects the signal to ground, then others that meet it and would end the short as well. */
-  'output-shorted': { where: string; pot?: string; partly?: true; joints: readonly string[] };
+  'output-shorted': { where: string; partly?: true; joints: readonly string[] };
   'output-never-sounds': { part: string; lug: string };
   'unknown-switch': { part: string; nearest?: string; allowed: readonly string[] };
   'not-a-switch': { part: string; what: string; allowed: readonly string[] };
@@ -22,9 +21,6 @@ export interface OutputDetails {
   'not-silent': { where: string; of?: string };
   'not-out-of-phase': { where: string };
 }
-
-const exchangeLugs = (pot: string): string =>
-  `Swap lugs 1 and 3 of ${quote(pot)}: on 10 its wiper is at lug 3, so ground belongs at lug 1.`;
 
 const error = (message: string, remedy: string): Message => ({ severity: 'error', message, remedy });
 const warning = (message: string, remedy: string): Message => ({ severity: 'warning', message, remedy });
@@ -41,22 +37,18 @@ export const outputWording: {
   'no-output': (d) =>
     error(
       `no output${d.where}${d.link === undefined ? '' : ': a series link is missing'}`,
-      d.pot !== undefined
-        ? exchangeLugs(d.pot)
-        : d.link === undefined
-          ? `Follow the signal from the jack’s tip back to a pickup and add the missing joint.${intendedSilence(d)}`
-          : `Add the joint ${quote(d.link)}: it puts the two coils in series.${intendedSilence(d)}`,
+      d.link === undefined
+        ? `Follow the signal from the jack’s tip back to a pickup and add the missing joint.${intendedSilence(d)}`
+        : `Add the joint ${quote(d.link)}: it puts the two coils in series.${intendedSilence(d)}`,
     ),
   'output-shorted': (d) =>
     error(
       `the output is shorted: the tip is connected to ground${d.where}`,
-      d.pot !== undefined
-        ? exchangeLugs(d.pot)
-        : d.joints.length === 0
-          ? `Find the joint that connects the signal to ground and move it.${intendedSilence(d)}`
-          : d.joints.length === 1
-            ? `${quote(d.joints[0] ?? '')} connects the signal to ground: move one end to the correct lug.${intendedSilence(d)}`
-            : `One of these joints is wrong: ${d.joints.map(quote).join(', ')}. Move one end of the wrong joint to the correct lug.${intendedSilence(d)}`,
+      d.joints.length === 0
+        ? `Find the joint that connects the signal to ground and move it.${intendedSilence(d)}`
+        : d.joints.length === 1
+          ? `${quote(d.joints[0] ?? '')} connects the signal to ground: move one end to the correct lug.${intendedSilence(d)}`
+          : `One of these joints is wrong: ${d.joints.map(quote).join(', ')}. Move one end of the wrong joint to the correct lug.${intendedSilence(d)}`,
     ),
   'output-never-sounds': (d) =>
     error(

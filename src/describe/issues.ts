@@ -207,8 +207,7 @@ function quantity(issue: z.core.$ZodIssueCustom, path: KeyPath, got: string): Pr
 }
 
 /** Parts that the trade has and this program does not yet; common practice, no source. */
-const UNSUPPORTED =
-  /push-?push|blend|stacked|concentric|dual-?gang|no-?load|four-?lead|preamp|diode|transformer|inductor/;
+const UNSUPPORTED = /push-?push|four-?lead|preamp|diode|transformer|inductor/;
 /** Switches that a kit can describe itself. */
 const SWITCHES = /toggle|rotary|slide|kill|button|-?way|lever-|-?pole|mini|switch/;
 
@@ -227,6 +226,14 @@ const SYNONYMS: Readonly<Record<string, string>> = {
   'anti-log': 'reverse-log',
   'reverse-audio': 'reverse-log',
   potentiometer: 'pot',
+  'no-load': 'pot',
+  'no-load-pot': 'pot',
+  stacked: 'stacked-pot',
+  concentric: 'stacked-pot',
+  'concentric-pot': 'stacked-pot',
+  'dual-gang': 'dual-pot',
+  'dual-gang-pot': 'dual-pot',
+  'blend-pot': 'blend',
   toggle: 'toggle-3',
   'toggle-switch': 'toggle-3',
   'three-way-toggle': 'toggle-3',

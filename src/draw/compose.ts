@@ -7,11 +7,12 @@ import { padsOf } from '../annotate/pads.ts';
 import { type Step, stepsOf } from '../annotate/steps.ts';
 import { describeCards, describeJoints, type LineNotes, stateLine, viewLine } from '../annotate/words.ts';
 import type { Circuit, State } from '../circuit/circuit.ts';
-import type { Hand } from '../describe/kit.ts';
-import { contactAt, contactsOf, isPickup } from '../parts/index.ts';
+import { type Hand, labelOf } from '../describe/kit.ts';
+import { contactAt, isPickup, partOfControl } from '../parts/index.ts';
 import { crossingsIn } from '../place/openings.ts';
 import type { Placement } from '../place/placement.ts';
 import { flipped } from '../place/view.ts';
+import { placesIn } from '../solve/rest.ts';
 import { type BareLeg, bareLegs, bareLegText } from './bare-legs.ts';
 import { leastWidth } from './column.ts';
 import { drawingName, type Variant } from './drawing-name.ts';
@@ -57,7 +58,7 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
     // A key by itself tells of crossings whether its drawing has any or not, as it tells of what can be anywhere.
     ...(step
       ? []
-      : [stateLine(kit, state?.positions, shows('drawing') ? notes : { ...notes, crossings: true })]
+      : [stateLine(circuit, state, shows('drawing') ? notes : { ...notes, crossings: true })]
     ).filter((line) => line !== ''),
     ...(state || !shows('drawing') ? [] : bareLegsOf(prepared, step)).map((one) => bareLegText(circuit, one)),
     ...(state
@@ -81,11 +82,18 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
     placement: view === 'component-side' ? flipped(placement) : placement,
     lines,
     cards,
-    switches: kit.parts.flatMap((part) => (contactsOf(part).length > 0 ? [part.label] : [])),
+    switches: Object.keys(circuit.states[0]?.positions ?? {}).map((name) =>
+      labelOf(kit, partOfControl(name)),
+    ),
     legend: cardsSay(cards, kit.outputLoad.frequency.value),
     tints: new Map(pickups.map((part) => [part.name, tintOfPickup(circuit, part.name)])),
     pickups: new Map(pickups.map((part) => [tintOfPickup(circuit, part.name), `${part.label}, hot`])),
     highlighted: new Set(padsOf(circuit, loads).map((pad) => pad.part)),
+    turned: new Map(
+      kit.parts.map(
+        (part) => [part.name, placesIn(circuit, state ?? circuit.states[0] ?? {}, part)] as const,
+      ),
+    ),
     closed: new Map(
       kit.parts.flatMap((part) => {
         const shown = contactAt(part, shownSettings[part.name]);

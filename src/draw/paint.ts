@@ -14,6 +14,7 @@ const outlined =
 /** `class` tells whoever reads the drawing what a shape is. */
 const RECTS: Readonly<Record<RectRole, { readonly class?: string; readonly ink: Ink }>> = {
   plate: { class: CLASS.plate, ink: outlined(({ plate }) => plate, LINE.outline) },
+  case: { class: CLASS.case, ink: outlined(({ plate }) => plate, LINE.outline) },
   coil: { ink: outlined(({ coil }) => coil, 1) },
   turn: { ink: outlined(() => 'none', 1) },
   bush: { ink: outlined(({ inside }) => inside, 1.5) },

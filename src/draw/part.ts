@@ -19,6 +19,8 @@ export interface Look {
   readonly theme: Theme;
   /** Lugs joined by the contacts drawn closed, by part name. */
   readonly closed: ReadonlyMap<string, readonly (readonly string[])[]>;
+  /** Rotation of tracks by part name and the track's id. */
+  readonly turned?: ReadonlyMap<string, Readonly<Record<string, number>>>;
   /** `part.lug` of every lug that something is joined to. */
   readonly joined: ReadonlySet<string>;
   /** `part.lug` of every lug that several joints of the kit meet at. */
@@ -41,7 +43,8 @@ export function drawPart(pen: Pen, placed: PlacedPart, look: Look): void {
   const theme = !look.theme.monochrome && coil !== undefined ? { ...look.theme, coil } : look.theme;
   // A component is the same either way round, but its bands are read from the left, or from the top.
   const face = component ? pen.reading() : pen;
-  for (const shape of faceOf(part, { outline, closed })) paintShape(face, shape, theme);
+  const turned = look.turned?.get(part.name) ?? {};
+  for (const shape of faceOf(part, { outline, closed, turned })) paintShape(face, shape, theme);
   labels(pen.still(), placed, look.theme, component ? look.theme.accent : look.theme.ink);
   marks(pen, placed, closed, look.theme);
   if (!component) tags(pen, placed, look);

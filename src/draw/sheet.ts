@@ -49,6 +49,8 @@ export interface Sheet {
   readonly highlighted: ReadonlySet<string>;
   /** Contacts drawn closed, by switch. */
   readonly closed: ReadonlyMap<string, readonly (readonly string[])[]>;
+  /** Rotation of tracks by part name and the track's id. */
+  readonly turned: ReadonlyMap<string, Readonly<Record<string, number>>>;
   /** How each joint stands out, where not all are alike. */
   readonly emphasis?: readonly Emphasis[];
   /** The card of the state that is drawn, where the drawing is of one. */
@@ -144,7 +146,7 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
 
 /** Parts and wires, the drawing's upper left corner where it is told. */
 function drawWiring(pen: Pen, sheet: Sheet, place: Point, theme: Theme): void {
-  const { id, placement, lines, emphasis = [], closed, highlighted, tints } = sheet;
+  const { id, placement, lines, emphasis = [], closed, turned, highlighted, tints } = sheet;
   const trim = trimOf(sheet);
   const ends = endsOf(placement.wires.map(({ joint }) => joint));
   const drawing = pen.group({
@@ -156,7 +158,7 @@ function drawWiring(pen: Pen, sheet: Sheet, place: Point, theme: Theme): void {
   if (emphasis.includes('new'))
     drawMarks(drawing.group({ id: `${id}-marks` }), placement.wires, theme, emphasis);
   const meeting = new Set([...ends].filter(([, count]) => count > 1).map(([lug]) => lug));
-  const look = { theme, closed, highlighted, tints, joined: new Set(ends.keys()), meeting };
+  const look = { theme, closed, turned, highlighted, tints, joined: new Set(ends.keys()), meeting };
   for (const placed of placement.parts) {
     const group = new Pen(drawing.into.group().attr({ id: `${id}-part-${placed.part.name}` }), placed.frame);
     drawPart(group, placed, look);

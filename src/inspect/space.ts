@@ -122,11 +122,33 @@ export function distanceToSegment(p: Point, { a, b }: Segment): number {
   return Math.hypot(p.x - a.x - t * dx, p.y - a.y - t * dy);
 }
 
-/** Whether a line comes nearer to an area than `by`; round areas by their true distance, others by their box grown. */
+/** Whether a line comes nearer to an area than `by`; round areas and those with round ends by their true distance, others by their box grown. */
 export const isWithin = (line: Segment, area: Area, by: number): boolean =>
   isRound(area)
     ? distanceToSegment(centreOf(area), line) < area.width / 2 + by
-    : segmentHitsRect(line, grown(area, by));
+    : hasRoundEnds(area)
+      ? distanceBetween(line, coreOf(area)) < Math.min(area.width, area.height) / 2 + by
+      : segmentHitsRect(line, grown(area, by));
+
+/** A circle, or a long area with two round ends. */
+export const hasRoundEnds = ({ width, height, radius }: Area): boolean =>
+  radius > 0 && radius >= Math.min(width, height) / 2;
+
+/** The line between the middles of a long area's two round ends. */
+function coreOf({ x, y, width, height }: Area): Segment {
+  const r = Math.min(width, height) / 2;
+  return { a: { x: x + r, y: y + r }, b: { x: x + width - r, y: y + height - r } };
+}
+
+/** Distance between a line and one that is level or upright. */
+function distanceBetween(line: Segment, core: Segment): number {
+  // Lines that cross have no distance; a box without height or width is the core itself.
+  if (segmentHitsRect(line, grown(boxOfSegment(core), 1e-6))) return 0;
+  return Math.min(
+    ...[core.a, core.b].map((p) => distanceToSegment(p, line)),
+    ...[line.a, line.b].map((p) => distanceToSegment(p, core)),
+  );
+}
 
 export const isRound = (area: Area): boolean => area.width === area.height && area.radius >= area.width / 2;
 

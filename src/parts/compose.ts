@@ -59,12 +59,12 @@ export const compose = <
         }
       : {}),
     outline: (part, caption) => beside(...outlines(part, caption)),
-    face: (part, { closed }) => {
+    face: (part, { closed, turned = {} }) => {
       const [left, right] = outlines(part);
       const by = offsetOf(left);
       return [
-        ...first.face(part.first, { outline: left, closed }),
-        ...second.face(part.second, { outline: right, closed }).map((shape) => shifted(shape, by)),
+        ...first.face(part.first, { outline: left, closed, turned }),
+        ...second.face(part.second, { outline: right, closed, turned }).map((shape) => shifted(shape, by)),
       ];
     },
   });

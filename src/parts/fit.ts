@@ -20,18 +20,19 @@ type Line = Omit<LabelSlot, 'centre'>;
 /** A blank where a line of a value may end: not between a figure and its unit. */
 const IN_VALUE = / (?!(?:[kM]?Ω|[µnp]?F)(?: |$))/;
 
-/** The ways to set a name and a value in lines, the fewest lines first. */
+/** The ways to set a name and a value in lines, the fewest lines first; after a comma a value goes on in a line of its own. */
 export function settingsOf(name: string, value: string): readonly (readonly Line[])[] {
-  const [figure = value, ...taper] = value.split(IN_VALUE);
+  const [first = value, ...phrases] = value.split(', ');
+  const [figure = first, ...taper] = first.split(IN_VALUE);
   const values = [
-    [value],
+    [first],
     ...(taper.length === 0
       ? []
       : [
           [figure, taper.join(' ')],
           [figure, ...taper],
         ]),
-  ];
+  ].map((lines) => [...lines, ...phrases]);
   return nameWays(name)
     .flatMap((lines) =>
       values.map((below): readonly Line[] => [

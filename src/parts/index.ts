@@ -4,6 +4,7 @@ import type {
   CircuitElement,
   ComponentFacts,
   Contact,
+  ControlRole,
   LugRole,
   LugSpec,
   PickupPart,
@@ -117,6 +118,37 @@ export const elementsLike = <E extends CircuitElement['kind']>(
   kind: E,
 ): readonly ElementOf<E>[] =>
   elementsOf(part).filter((element): element is ElementOf<E> => element.kind === kind);
+
+/** What one shaft turns: all tracks of a pot, or of one with several shafts those of one. */
+export interface Control {
+  /** Unique in the kit: the part's name, with the shaft's behind it where the part has several. */
+  readonly id: string;
+  readonly part: string;
+  /** What the kit says it is for. */
+  readonly role?: ControlRole;
+  /** Never empty. */
+  readonly tracks: readonly ElementOf<'track'>[];
+}
+
+/** The control that turns a track. */
+export const controlIdOf = (part: Part, { shaft }: ElementOf<'track'>): string =>
+  shaft === undefined ? part.name : `${part.name}.${shaft}`;
+
+/** The part that a control is of, or a switch's own name. */
+export const partOfControl = (id: string): string => id.split('.')[0] ?? id;
+
+/** The controls of a part, in the order of its tracks; none for one that has nothing to turn. */
+export const controlsOf = remembered((part: Part): readonly Control[] => {
+  const found = new Map<string, ElementOf<'track'>[]>();
+  for (const track of elementsLike(part, 'track')) {
+    const id = controlIdOf(part, track);
+    found.set(id, [...(found.get(id) ?? []), track]);
+  }
+  return [...found].map(([id, tracks]) => {
+    const role = tracks.find((track) => track.role !== undefined)?.role;
+    return { id, part: part.name, tracks, ...(role === undefined ? {} : { role }) };
+  });
+});
 
 /** A component that is a resistance and nothing else: that element. */
 export function resistorOf(part: Part): ElementOf<'resistance'> | undefined {

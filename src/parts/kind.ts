@@ -42,6 +42,16 @@ export const LUG_ROOM = 3;
 /** Resistance law of a track over rotation. IEC 60393 gives no midpoint for the log law, so it is a parameter. */
 export type Taper = 'linear' | 'log' | 'reverse-log';
 
+/**
+ * How the resistance of a track is spread over its rotation: by a taper, or, as in a gang of a blend pot, evenly over the
+ * anticlockwise or the clockwise half, with none over the other half.
+ */
+export type TrackLaw = Taper | 'lower-half' | 'upper-half';
+
+/** What a control is for. */
+export const controlRoles = ['volume', 'tone', 'blend', 'other'] as const;
+export type ControlRole = (typeof controlRoles)[number];
+
 /** A terminal of an element: a lug's name, or `#name` for a node inside the part. */
 export type Terminal = string;
 
@@ -94,9 +104,15 @@ export type CircuitElement =
       readonly clockwise: Terminal;
       readonly ohms: Sourced;
       readonly tolerance: Sourced;
-      readonly taper: Sourced<Taper>;
+      readonly taper: Sourced<TrackLaw>;
       /** Share of the track between the anticlockwise end and the wiper at half rotation, for a log law. */
       readonly midpoint: Sourced;
+      /** At the clockwise end the wiper leaves the track and touches nothing. */
+      readonly noLoad?: true;
+      /** The shaft that turns it, of a part with several; tracks of one shaft turn together. */
+      readonly shaft?: string;
+      /** What the kit says the control is for. */
+      readonly role?: ControlRole;
     }
   | {
       readonly kind: 'resistance';
@@ -190,7 +206,7 @@ export interface ComponentFacts {
 
 /** A value that people mistype, and what it usually is, both ends included; SI units. */
 export interface UsualValue {
-  /** The field it is written in. */
+  /** The field it is written in; `a.value` where that is one in another. */
   readonly field: string;
   /** With its article: `a pot`. */
   readonly what: string;
@@ -213,6 +229,8 @@ export interface Seen {
   readonly outline: Outline;
   /** Lugs joined by the contacts that are drawn closed. */
   readonly closed: readonly (readonly string[])[];
+  /** Rotation of each track by its id, 0 to 1; where its kind rests by itself where it does not say. */
+  readonly turned?: Readonly<Record<string, number>>;
 }
 
 /** Half turns only, or quarters too. */

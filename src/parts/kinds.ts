@@ -1,5 +1,7 @@
 /** Every part kind, a line each. To add one is to add its file and its line here. */
+export { blend } from './blend.ts';
 export { capacitor } from './capacitor.ts';
+export { dualPot } from './dual-pot.ts';
 export { fourLeadHumbucker } from './four-lead-humbucker.ts';
 export { groundPoint } from './ground-point.ts';
 export { humbucker } from './humbucker.ts';
@@ -16,6 +18,7 @@ export { resistor } from './resistor.ts';
 export { rotary } from './rotary.ts';
 export { singleCoil } from './single-coil.ts';
 export { slide } from './slide.ts';
+export { stackedPot } from './stacked-pot.ts';
 export { stereoJack } from './stereo-jack.ts';
 export { ownSwitch } from './switch.ts';
 export { toggle3 } from './toggle-3.ts';

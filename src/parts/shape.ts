@@ -16,6 +16,8 @@ export interface PathStep {
 export type RectRole =
   /** What carries a part: a switch's plate, a pickup's cover. */
   | 'plate'
+  /** A metal case that ground wires are soldered to, and that holds more than a round one. */
+  | 'case'
   /** A winding, and the turns of wire that are drawn in it. */
   | 'coil'
   | 'turn'

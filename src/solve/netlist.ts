@@ -14,11 +14,11 @@ import { DisjointSet } from '../circuit/disjoint-set.ts';
 import { elementsLike, elementsOf, type Part, terminalsOf } from '../parts/index.ts';
 import type { CircuitElement } from '../parts/kind.ts';
 import { type Branch, capacitanceOf, type Port, type Winding } from './network.ts';
+import { type PotRotations, placeOf } from './rest.ts';
 import { signsOf } from './signs.ts';
 import { trackShare } from './taper.ts';
 
-/** Rotation of each pot by part name, 0 to 1; a pot that is not named stands at full (1). */
-export type PotRotations = Readonly<Record<string, number>>;
+export type { PotRotations };
 
 export interface Netlist {
   /** How many nodes there are. */
@@ -35,21 +35,26 @@ export interface Netlist {
 /** The network of one state. */
 export function makeNetlist(circuit: Graph, state: Setting, controls: PotRotations = {}): Netlist {
   const placed = circuit.kit.parts.flatMap((part) =>
-    elementsOf(part).map((element) => ({ part, element, share: shareOf(part, element, controls) })),
+    elementsOf(part).map((element) => ({
+      part,
+      element,
+      ...standing(circuit, state, part, element, controls),
+    })),
   );
   const joined = new DisjointSet();
   for (const joint of circuit.joints)
     joined.join(lugId(joint.from.part, joint.from.lug), lugId(joint.to.part, joint.to.lug));
   for (const group of state.closedContacts) for (const id of group.slice(1)) joined.join(group[0] ?? id, id);
-  for (const { part, element, share } of placed)
-    for (const [a, b] of idealJoins(element, share)) joined.join(lugId(part.name, a), lugId(part.name, b));
+  for (const { part, element, share, off } of placed)
+    for (const [a, b] of off ? [] : idealJoins(element, share))
+      joined.join(lugId(part.name, a), lugId(part.name, b));
   const nodeOf = numberNodes(circuit, placed, joined);
   const signs = signsOf(circuit.kit);
-  const branches = placed.flatMap(({ part, element, share }) =>
+  const branches = placed.flatMap(({ part, element, share, off }) =>
     branchesOf(
       part,
       element,
-      share,
+      off ? undefined : share,
       signs.get(part.name) ?? 1,
       (terminal) => nodeOf.get(lugId(part.name, terminal)) ?? -1,
     ),
@@ -71,13 +76,26 @@ export function makeNetlist(circuit: Graph, state: Setting, controls: PotRotatio
 interface Placed {
   readonly part: Part;
   readonly element: CircuitElement;
+  /** Of a track: the share of it below the wiper. */
   readonly share: number;
+  /** The wiper is off the track and touches nothing. */
+  readonly off: boolean;
 }
 
-const shareOf = (part: Part, element: CircuitElement, controls: PotRotations): number =>
-  element.kind === 'track'
-    ? trackShare(element.taper.value, element.midpoint.value, controls[part.name] ?? 1)
-    : 0;
+function standing(
+  circuit: Graph,
+  state: Setting,
+  part: Part,
+  element: CircuitElement,
+  controls: PotRotations,
+): Pick<Placed, 'share' | 'off'> {
+  if (element.kind !== 'track') return { share: 0, off: false };
+  const rotation = placeOf(circuit, state, part, element, controls);
+  return {
+    share: trackShare(element.taper.value, element.midpoint.value, rotation),
+    off: element.noLoad === true && rotation >= 1,
+  };
+}
 
 /** Terminals that an element itself makes one: the wiper at an end, and a part of no resistance. */
 function idealJoins(element: CircuitElement, share: number): readonly (readonly [string, string])[] {
@@ -118,7 +136,7 @@ function numberNodes(
 function branchesOf(
   part: Part,
   element: CircuitElement,
-  share: number,
+  share: number | undefined,
   sign: number,
   node: (terminal: string) => number,
 ): readonly Branch[] {
@@ -133,6 +151,7 @@ function branchesOf(
     case 'track': {
       const [low, wiper, high] = [element.anticlockwise, element.wiper, element.clockwise].map(node);
       const [a, w, c] = [low ?? -1, wiper ?? -1, high ?? -1];
+      if (share === undefined) return [{ kind: 'resistor', of, a, b: c, ohms: element.ohms.value }];
       return [
         { kind: 'resistor', of, a, b: w, ohms: share * element.ohms.value },
         { kind: 'resistor', of, a: w, b: c, ohms: (1 - share) * element.ohms.value },

@@ -105,5 +105,8 @@ export const withoutPickups = (
       pickup === undefined || !gone(pickup) || (coil !== undefined && kept.includes(coil)),
   );
 
+/** The name that the branches of a part's element have. */
+export const elementName = (part: string, { id }: { readonly id: string }): string => `${part}.${id}`;
+
 /** The part that a branch is of; a name no part has for what is behind the jack. */
 export const partOf = ({ of }: Pick<Branch, 'of'>): string => of.split('.')[0] ?? of;

@@ -2,7 +2,6 @@
 
 import { type LugId, lugId, lugIdOf, lugsJoinedTo, SIGNAL_ROLES, type State } from '../circuit/circuit.ts';
 import { DisjointSet } from '../circuit/disjoint-set.ts';
-import { exchanged } from '../circuit/exchange.ts';
 import { isMeantSilent } from '../circuit/intended.ts';
 import { whereText } from '../circuit/position.ts';
 import { must } from '../common/must.ts';
@@ -150,7 +149,6 @@ export function outputErrors(kit: Kit, states: readonly State[]): readonly Probl
   );
 }
 
-/** Where exchanging lugs 1 and 3 of a pot fixes every state, the joint at its clockwise end is the place to look at. */
 function silentErrors(
   kit: Kit,
   code: 'output-shorted' | 'no-output',
@@ -158,12 +156,6 @@ function silentErrors(
   all: readonly State[],
 ): readonly Problem[] {
   if (some.length === 0) return [];
-  const backwards = backwardsPot(kit);
-  const move = backwards?.joints[0];
-  if (backwards && move) {
-    const path = ['joints', move.joint.index, move.joint.kind, move.end, 'lug'];
-    return [problem(code, path, { where: whereText({ states: all }, some), joints: [], pot: backwards.pot })];
-  }
   const everywhere = some.length === all.length;
   const causes =
     code === 'no-output' ? [{ joints: [], states: some }] : shorts(kit, everywhere ? some.slice(0, 1) : some);
@@ -252,15 +244,6 @@ const isSound = (kit: Kit, states: readonly State[]): boolean =>
   states.every((state) => isMeantSilent(kit, state) || (!state.shorted && state.sounding.length > 0));
 
 const jointWords = ({ from, to }: Joint): string => `${lugIdOf(from)} > ${lugIdOf(to)}`;
-
-function backwardsPot(kit: Kit) {
-  for (const { name: pot } of kit.parts.filter((part) => is(part, 'pot'))) {
-    const { kit: turned, joints } = exchanged(kit, pot);
-    const { states } = buildCircuit(turned);
-    if (isSound(kit, states)) return { pot, joints };
-  }
-  return undefined;
-}
 
 /** A state is the switch's affair, or the jack's where there is no switch. */
 function placeOf(kit: Kit): KeyPath {

@@ -132,7 +132,7 @@ describe.each(Object.entries(circuits))('%s', (_, circuit) => {
     let compared = 0;
     const apart = distinct(circuit);
     for (const [index, { state, pickups }] of limits.states.entries()) {
-      const own = ownNetlist(apart.kit, state, {});
+      const own = ownNetlist(apart, state, {});
       for (const one of pickups) {
         const chain = ownChain(circuit, one.pickup);
         const port = [own.node(`${one.pickup}.hot`), own.node(`${one.pickup}.ground`)] as const;

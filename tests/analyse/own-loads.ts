@@ -74,7 +74,7 @@ export interface OwnLoad {
 /** Both loads of every sounding pickup in every state; of circuits without pickups in series. */
 export const ownLoads = (circuit: Circuit): readonly OwnLoad[] =>
   circuit.states.flatMap((state, index) => {
-    const own = ownNetlist(circuit.kit, state, {});
+    const own = ownNetlist(circuit, state, {});
     const lines = own.lines.filter((line) => line.pickup === undefined);
     return state.sounding.map((pickup) => {
       const [from, to] = [own.node(`${pickup}.hot`), own.node(`${pickup}.ground`)];

@@ -117,7 +117,7 @@ describe('outputs tied by 100 kΩ', () => {
     if (!state) throw new Error('no state');
     for (const rotation of [1, 0.6, 0]) {
       const rotations = { low: rotation, high: 1 };
-      const own = ownNetlist(kit, state, rotations);
+      const own = ownNetlist(circuit, state, rotations);
       const lines = [
         ...own.lines,
         ...['out.tip', 'out.ring'].flatMap((lug) => {

@@ -35,7 +35,7 @@ describe('an idle pot', () => {
       });
     const [heard, unheard] = border(1e4, 1e8, (ohms) => idle(behind(ohms)) === undefined);
     expect(Math.max(...falls(behind(heard), 0))).toBeCloseTo(0.5, 4);
-    expect(idle(behind(unheard))).toEqual({ pot: 'knob', free: ['3'] });
+    expect(idle(behind(unheard))).toEqual({ pot: 'knob', part: 'knob', free: ['3'] });
   });
   it('is none that works half way only', () => {
     const ends = kit(['only.hot > knob.2', 'knob.1 > knob.3', 'knob.3 > out.tip'], {
@@ -82,7 +82,7 @@ describe('a pot of two lugs that shorts the signal', () => {
   it('takes 20 dB off, or more', () => {
     const [shorts, leaves] = border(10, 1e5, (ohms) => found(shunt(ohms)).length > 0);
     expect(falls(shunt(shorts), 0)[atKilohertz]).toBeCloseTo(20, 5);
-    expect(found(shunt(shorts))).toEqual([{ pot: 'knob', free: '3' }]);
+    expect(found(shunt(shorts))).toEqual([{ pot: 'knob', part: 'knob', free: '3' }]);
     expect(found(shunt(leaves))).toEqual([]);
     // With all lugs in use it is a volume, or meant.
     expect(found(shunt(shorts, ['knob.3 > only.hot']))).toEqual([]);
@@ -90,7 +90,8 @@ describe('a pot of two lugs that shorts the signal', () => {
       rest: { kind: 'resistor', value: 1 },
       knob: { kind: 'pot', value: '250k' },
     });
-    expect(found(other)).toEqual([]);
+    // Wired to the other end it is at full at that one, and shorts as well.
+    expect(found(other)).toEqual([{ pot: 'knob', part: 'knob', free: '1' }]);
   });
   it('of everything that is heard in a position: what is 40 dB down does not count, nor silence', () => {
     const two = (ohms: number) =>
@@ -105,19 +106,19 @@ describe('a pot of two lugs that shorts the signal', () => {
         ],
         { b: { kind: 'single-coil' }, far: { kind: 'resistor', value: ohms } },
       );
-    expect(found(two(1e3))).toEqual([{ pot: 'knob', free: '3' }]);
+    expect(found(two(1e3))).toEqual([{ pot: 'knob', part: 'knob', free: '3' }]);
     expect(found(kit(['only.hot > knob.2', 'knob.1 > out.sleeve', 'out.tip > only.ground']))).toEqual([]);
   });
 });
 
 describe('a pickup that a pot hides at full', () => {
-  /** Two equal coils, the second behind a resistor and the pot’s track; turned down, the pot takes the first away. */
+  /** Two equal coils, the second behind a resistor and the pot’s track, which the kit says is no blend; turned down, the pot takes the first away. */
   const blend = (ohms: number, first = '250k') =>
     makeCircuit({
       parts: {
         a: { kind: 'single-coil' },
         b: { kind: 'single-coil' },
-        knob: { kind: 'pot', value: first },
+        knob: { kind: 'pot', value: first, role: 'other' },
         rest: { kind: 'resistor', value: ohms },
         out: { kind: 'jack' },
       },

@@ -195,7 +195,7 @@ describe('the sheet’s words', () => {
       'Seen from the solder side; right-handed build.',
       'Seen from the component side, as if through the plate; left-handed build.',
     ]);
-    const kit = makeKit({
+    const circuit = makeCircuit({
       parts: {
         a: { kind: 'lever-3', label: 'Selector' },
         b: { kind: 'lever-3', label: 'Mode' },
@@ -204,29 +204,32 @@ describe('the sheet’s words', () => {
       joints: [],
     });
     const nothing = { crossings: false, letters: false };
-    expect(stateLine(kit, { a: 3, b: 2 }, nothing)).toBe('Selector in position 3, Mode in position 2.');
-    expect(stateLine(kit, undefined, nothing)).toBe('Selector in position 1, Mode in position 1.');
+    const state = circuit.states.find(({ positions }) => positions.a === 3 && positions.b === 2);
+    expect(stateLine(circuit, state, nothing)).toBe('Selector in position 3, Mode in position 2.');
+    expect(stateLine(circuit, undefined, nothing)).toBe('Selector in position 1, Mode in position 1.');
   });
   it('say of knobs, crossings, colours and letters what a drawing has, and nothing that it has not', () => {
     const of = (parts: Readonly<Record<string, { kind: string; value?: string }>>) =>
-      makeKit({ parts: { ...parts, c: { kind: 'jack' } }, joints: [] });
+      makeCircuit({ parts: { ...parts, c: { kind: 'jack' } }, joints: [] });
     const [bare, knob] = [of({}), of({ v: { kind: 'pot', value: '500k' } })];
     const nothing = { crossings: false, letters: false };
-    expect(stateLine(bare, {}, nothing)).toBe('');
-    expect(stateLine(knob, {}, nothing)).toBe('All controls on 10.');
-    expect(stateLine(bare, {}, { ...nothing, crossings: true })).toBe(
+    expect(stateLine(bare, undefined, nothing)).toBe('');
+    expect(stateLine(knob, undefined, nothing)).toBe('All controls on 10.');
+    expect(stateLine(bare, undefined, { ...nothing, crossings: true })).toBe(
       'At a crossing, the broken line passes underneath.',
     );
     const letters = 'Letters: insulation colour (IEC 60757).';
-    expect(stateLine(bare, {}, { ...nothing, letters: true })).toBe(letters);
-    expect(stateLine(bare, {}, { ...nothing, colours: 'signal' })).toBe('Line colour: signal carried.');
-    expect(stateLine(bare, {}, { ...nothing, colours: 'signal', letters: true })).toBe(
+    expect(stateLine(bare, undefined, { ...nothing, letters: true })).toBe(letters);
+    expect(stateLine(bare, undefined, { ...nothing, colours: 'signal' })).toBe(
+      'Line colour: signal carried.',
+    );
+    expect(stateLine(bare, undefined, { ...nothing, colours: 'signal', letters: true })).toBe(
       `Line colour: signal carried. ${letters}`,
     );
-    expect(stateLine(bare, {}, { ...nothing, colours: 'insulation', letters: true })).toBe(
+    expect(stateLine(bare, undefined, { ...nothing, colours: 'insulation', letters: true })).toBe(
       'Line colour and letters: the wire’s insulation (IEC 60757).',
     );
-    expect(stateLine(bare, {}, { ...nothing, colours: 'both', letters: true })).toBe(
+    expect(stateLine(bare, undefined, { ...nothing, colours: 'both', letters: true })).toBe(
       'Line colour: the wire’s insulation where letters give it (IEC 60757), else the signal carried.',
     );
   });

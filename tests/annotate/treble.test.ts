@@ -3,13 +3,14 @@
  * lugs 1 and 2 is the trade handbook's. The frequencies to expect are worked by hand from L and C.
  */
 import { describe, expect, it } from 'vitest';
-import { capacitorsAcross, readJack, solveLoads, solveResponse, trebleOf } from '../../src/analyse/index.ts';
+import { readJack, solveLoads, solveResponse, trebleOf } from '../../src/analyse/index.ts';
 import { referenceCircuit } from '../../src/analyse/reference.ts';
 import { cardsOf } from '../../src/annotate/cards.ts';
 import { notesOf } from '../../src/annotate/notes.ts';
 import type { Circuit } from '../../src/circuit/circuit.ts';
 import type { Problem } from '../../src/common/problem.ts';
 import { isPickup } from '../../src/parts/index.ts';
+import { buildCircuit } from '../../src/solve/build.ts';
 import { makeCircuit, mixedSet, sampleCircuit, sampleNames } from '../analyse/kits.ts';
 
 /** The mixed set's ground, switch and volume, with a tone wired as told. */
@@ -27,36 +28,67 @@ const verdicts = (circuit: Circuit): readonly string[] =>
     card.rows.map((row) => row.verdict),
   );
 
-describe('a tone pot that at full lays its capacitor across the signal', () => {
-  it('is noted once, at the lug to move, with the figures of the first pickup', () => {
-    const [note, ...more] = across(shorting);
+describe('a tone pot wired backwards', () => {
+  const other = withTone('tone.2 > volume.3', 'tone.3 > cap.1', 'cap.2 > tone.case');
+  it('is a warning, at the lug to move; at full it is where it is brightest', () => {
+    const [note, ...more] = notes(shorting).filter(({ code }) => code !== 'load-off-reference');
     expect(more).toEqual([]);
+    expect(note?.code).toBe('control-backwards');
     expect(note?.path).toEqual(['joints', 13, 'wire', 'to', 'lug']);
-    expect(note?.detail).toMatchObject({
-      capacitor: 'cap',
-      control: 'tone',
-      where: ' in every position',
+    expect(note?.detail).toEqual({
+      part: 'tone',
+      hand: 'right',
+      end: 'anticlockwise',
       exchange: { used: ['3'], ends: ['1', '3'] },
     });
-    // 2.4 H with 22 nF, the cable's 300 pF and the coil's own: the resonance by 1/(2π√LC); the −3 dB point lies above it.
-    const [bridge] = capacitorsAcross(shorting)[0]?.lost ?? [];
-    const resonance = 1 / (2 * Math.PI * Math.sqrt(2.4 * 22.4e-9));
-    expect(bridge?.pickup).toBe('bridge');
-    expect(bridge?.cutoff).toBeGreaterThan(resonance);
-    expect(bridge?.cutoff).toBeLessThan(2 * resonance);
+    expect(notes(other).map(({ code }) => code)).toContain('control-backwards');
+    expect(notes(right).map(({ code }) => code)).not.toContain('control-backwards');
   });
-  it('has no load notes beside it: the loads say nothing of such a sound', () => {
-    expect(notes(shorting).map((one) => one.code)).toEqual(['capacitor-across']);
-  });
-  it('the other way round too, and a tone as the handbook has it is none', () => {
-    expect(across(withTone('tone.2 > volume.3', 'tone.3 > cap.1', 'cap.2 > tone.case'))).toHaveLength(1);
-    expect(across(right)).toEqual([]);
+  it('has the loads, the sound and the readings of one as the handbook has it', () => {
+    for (const circuit of [shorting, other]) {
+      expect(across(circuit)).toEqual([]);
+      expect(verdicts(circuit)).toEqual(verdicts(right));
+      for (const [i, ohms] of readJack(right).entries()) expect(readJack(circuit)[i]).toBeCloseTo(ohms, 6);
+    }
     for (const name of sampleNames()) expect(across(sampleCircuit(name)), name).toEqual([]);
   });
-  it('its cards say what is heard', () => {
-    for (const verdict of verdicts(shorting)) expect(verdict).toMatch(/^treble cut, −\d+ dB$/);
-    expect(verdicts(right).join()).not.toContain('treble cut');
+  it('is as it should be in a left-handed build, where the other way is backwards', () => {
+    const left = (circuit: Circuit) =>
+      notes(buildCircuit({ ...circuit.kit, hand: 'left' })).filter(
+        ({ code }) => code === 'control-backwards',
+      );
+    // Of the volume control, which is wired for a right-handed build, the warning is there.
+    expect(left(shorting).map(({ detail }) => detail)).toMatchObject([{ part: 'volume', end: 'clockwise' }]);
+    expect(left(right).map(({ detail }) => detail)).toMatchObject([{ part: 'volume' }, { part: 'tone' }]);
   });
+});
+
+it('three pickups in series keep a tone control a tone control: no capacitor lies across them', () => {
+  const coil = { kind: 'single-coil' };
+  const circuit = makeCircuit({
+    parts: {
+      a: coil,
+      b: coil,
+      c: coil,
+      volume: { kind: 'pot', value: '250k' },
+      tone: { kind: 'pot', value: '250k' },
+      cap: { kind: 'capacitor', value: '22n' },
+      out: { kind: 'jack' },
+    },
+    joints: [
+      'a.hot > volume.3',
+      'a.ground > b.hot',
+      'b.ground > c.hot',
+      'c.ground > out.sleeve',
+      'volume.1 > out.sleeve',
+      'volume.2 > out.tip',
+      'volume.3 > tone.2',
+      'tone.1 > cap.1',
+      'cap.2 > out.sleeve',
+    ],
+  });
+  expect(across(circuit)).toEqual([]);
+  expect(verdicts(circuit)).not.toContain('treble cut');
 });
 
 it('a capacitor that no pot has a say in is noted at the capacitor', () => {

@@ -180,7 +180,7 @@ describe('what is heard nowhere', () => {
       'warning never-selected: “neck” is never selected: it has no output in any switch position',
     ]);
   });
-  it('a blend at full hides one', () => {
+  it('a blend hides none; one that is said to be a volume control does', () => {
     const joints = [
       'neck.hot > volume.1',
       'bridge.hot > volume.3',
@@ -189,9 +189,13 @@ describe('what is heard nowhere', () => {
       'bridge.ground > out.sleeve',
       'volume.case > out.sleeve',
     ];
-    expect(said({ parts, joints })).toContain(
+    expect(said({ parts, joints })).toEqual([]);
+    expect(said({ parts: { ...parts, volume: { ...parts.volume, role: 'volume' } }, joints })).toEqual([
+      expect.stringMatching(
+        /^warning role-contradicts: “volume” is described as a volume control, but .* a blend/,
+      ),
       'warning hidden-by-pot: “neck” has almost no output with “volume” on 10; it is heard only with that pot turned down',
-    );
+    ]);
   });
   it('position 1 without the bridge pickup', () => {
     const joints = [...base, 'neck.hot > s.A1', 'neck.hot > s.A2', 'bridge.hot > s.A3'];

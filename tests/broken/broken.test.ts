@@ -88,6 +88,10 @@ test('the samples show nearly every error of a description there is', () => {
     'not-out-of-phase',
     'not-preferred',
     'coil-never-selected',
+    'control-backwards',
+    'no-load-other-end',
+    'role-contradicts',
+    'role-unknown',
     'coils-out-of-phase',
   ];
   expect(Object.keys(wording).filter((code) => !shown.has(code) && !elsewhere.includes(code))).toEqual([]);

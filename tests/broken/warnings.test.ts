@@ -40,8 +40,15 @@ test.each(files)('%s', (file) => {
 
 test('the samples show nearly every warning and note there is', () => {
   const shown = new Set(Object.values(expected).flatMap((lines) => lines.map((line) => line.split(' ')[2])));
-  // The first is tested where blends are, the second hangs on where a drawing puts the parts, the third is an error.
-  const elsewhere = ['hidden-by-pot', 'bare-legs-cross', 'coil-lead-not-connected'];
+  // The first two hang on pots that have no sample yet; the third is tested where blends are, the fourth hangs on where a drawing
+  // puts the parts, the last is an error.
+  const elsewhere = [
+    'no-load-other-end',
+    'role-unknown',
+    'hidden-by-pot',
+    'bare-legs-cross',
+    'coil-lead-not-connected',
+  ];
   expect(Object.keys(noteWording).filter((code) => !shown.has(code) && !elsewhere.includes(code))).toEqual(
     [],
   );

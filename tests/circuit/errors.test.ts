@@ -122,42 +122,6 @@ describe('states', () => {
       'output-shorted the output is shorted: the tip is connected to ground with t in position 2',
     ]);
   });
-  test('so is one that silences at full because the pickup is at its wiper', () => {
-    const volume = { a: coil, v: { kind: 'pot', value: '250k' }, out: jack };
-    const backwards = ['v.3 > v.case', 'v.case > out.sleeve', 'v.1 > out.tip', 'a.hot > v.2'];
-    const { draft } = readKit(
-      JSON.stringify({
-        kit: 'a',
-        title: 'a',
-        parts: volume,
-        joints: [...backwards, 'a.ground > out.sleeve'],
-      }),
-      'a.json',
-    );
-    const [found, ...more] = draft ? findErrors(draft) : [];
-    expect(more).toEqual([]);
-    expect(found).toMatchObject({
-      code: 'no-output',
-      detail: { pot: 'v' },
-      path: ['joints', 0, 'wire', 'from', 'lug'],
-    });
-  });
-  test('a volume with its ends exchanged is named, at the joint to move', () => {
-    const volume = { kind: 'pot', value: '250k' };
-    const backwards = ['n.hot > v.1', 'v.2 > out.tip', 'n.ground > out.sleeve', 'v.3 > out.sleeve'];
-    const { draft, source } = readKit(
-      JSON.stringify(
-        { kit: 'a', title: 'a', parts: { n: coil, v: volume, out: jack }, joints: backwards },
-        null,
-        1,
-      ),
-      'a.json',
-    );
-    const [found, ...more] = toDiagnostics(draft ? findErrors(draft) : [], source);
-    expect(more).toEqual([]);
-    expect(found?.place.excerpt).toContain('v.3 > out.sleeve');
-    expect(found?.remedy).toContain('Swap lugs 1 and 3 of “v”');
-  });
   test('no exchange is proposed that would not fix it', () => {
     const volume = { kind: 'pot', value: '250k' };
     const { draft, source } = readKit(

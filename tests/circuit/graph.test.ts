@@ -7,7 +7,8 @@ import { exchanged } from '../../src/circuit/exchange.ts';
 import { positionCell, positionText, whereText } from '../../src/circuit/position.ts';
 import { andList } from '../../src/common/quoting.ts';
 import { seeded } from '../../src/common/random.ts';
-import type { Joint } from '../../src/describe/kit.ts';
+import { type Joint, partNamed } from '../../src/describe/kit.ts';
+import { controlsOf } from '../../src/parts/index.ts';
 import { makeKit } from '../analyse/kits.ts';
 
 const parts = {
@@ -85,7 +86,9 @@ describe('a pot with the ends of its track exchanged', () => {
     parts,
     joints: ['v.1 > out.sleeve', 'a.hot > v.3', 'v.2 > out.tip', 'b.hot > s.A1', 'v.3 > v.1'],
   });
-  const { kit: turned, ends, used, joints } = exchanged(kit, 'v');
+  const [control] = controlsOf(partNamed(kit, 'v'));
+  if (!control) throw new Error('no control');
+  const { kit: turned, ends, used, joints } = exchanged(kit, control);
   it('has every joint at lug 1 on lug 3, every one at lug 3 on lug 1, and all others as they were', () => {
     expect(turned.joints.map(({ from, to }) => `${from.part}.${from.lug} > ${to.part}.${to.lug}`)).toEqual([
       'v.3 > out.sleeve',
@@ -94,7 +97,7 @@ describe('a pot with the ends of its track exchanged', () => {
       'b.hot > s.A1',
       'v.1 > v.3',
     ]);
-    expect(exchanged(turned, 'v').kit.joints).toEqual(kit.joints);
+    expect(exchanged(turned, control).kit.joints).toEqual(kit.joints);
   });
   it('names what must be moved, the clockwise end first', () => {
     expect([ends, used]).toEqual([
@@ -107,7 +110,7 @@ describe('a pot with the ends of its track exchanged', () => {
       '0 from 1',
       '4 to 1',
     ]);
-    const one = exchanged({ ...kit, joints: kit.joints.slice(0, 1) }, 'v');
+    const one = exchanged({ ...kit, joints: kit.joints.slice(0, 1) }, control);
     expect([one.used, one.joints.length]).toEqual([['1'], 1]);
   });
 });

@@ -62,7 +62,8 @@ describe('one mistake, one message that fixes it', () => {
       'Write a list of resistances, such as [220k, 270k, 470k].',
     ],
     ['kind: pot', 'knd: pot', '6:13 unknown-key', 'Did you mean kind?'],
-    ['kind: pot', 'kind: stacked pot', '6:19 unsupported-kind', 'Supported kinds: capacitor'],
+    ['kind: pot', 'kind: stereo pot', '6:19 unsupported-kind', 'Supported kinds: blend'],
+    ['kind: pot', 'kind: concentric', '6:19 bad-choice', 'Did you mean stacked-pot?'],
     ['value: 22n', 'value: 0,047u', '7:36 decimal-comma', 'write 0.047u.'],
     ['resistance: 5.7k', 'resistance: 5,7k', '4:44 decimal-comma', 'write 5.7k.'],
     // A key of digits alone loses its place among the others.

@@ -151,6 +151,7 @@ describe('values a script may export', () => {
 
 test('the lugs the compiler knows are the lugs the kinds have', () => {
   const lever = { A0: 1, A1: 1, A2: 1, A3: 1, B0: 1, B1: 1, B2: 1, B3: 1 } as const;
+  const twoGangs = { a1: 1, a2: 1, a3: 1, b1: 1, b2: 1, b3: 1, case: 1 } as const;
   const known: { readonly [K in Kind]: Readonly<Record<LugName<K>, 1>> } = {
     'single-coil': { hot: 1, ground: 1 },
     humbucker: { hot: 1, ground: 1 },
@@ -164,6 +165,9 @@ test('the lugs the compiler knows are the lugs the kinds have', () => {
     'ground-point': { 1: 1 },
     'stereo-jack': { tip: 1, ring: 1, sleeve: 1 },
     'push-pull': { 1: 1, 2: 1, 3: 1, case: 1, A0: 1, A1: 1, A2: 1, B0: 1, B1: 1, B2: 1 },
+    'dual-pot': twoGangs,
+    'stacked-pot': twoGangs,
+    blend: twoGangs,
     'lever-4': { ...lever, A4: 1, B4: 1 },
     'lever-5-4p': {
       ...{ ...lever, A4: 1, B4: 1, A5: 1, B5: 1 },
@@ -180,6 +184,9 @@ test('the lugs the compiler knows are the lugs the kinds have', () => {
   const fields: Partial<Record<Kind, object>> = {
     pot: { value: '1k' },
     'push-pull': { value: '1k' },
+    'dual-pot': { value: '1k' },
+    'stacked-pot': { a: { value: '1k' }, b: { value: '1k' } },
+    blend: { value: '1k' },
     'mini-toggle': { action: 'on-on' },
     rotary: { throws: 5 },
     resistor: { value: '1k' },

@@ -61,6 +61,22 @@ const shown: Readonly<Record<Kind, { readonly part: object; readonly joints: rea
     },
     joints: wires('A0 > output.tip', 'common > pickup.hot'),
   },
+  'dual-pot': {
+    part: { kind: 'dual-pot', value: '250k' },
+    joints: wires('a3 > output.tip', 'b2 > pickup.hot', 'a1 > output.sleeve', 'case > output.sleeve'),
+  },
+  'stacked-pot': {
+    part: {
+      kind: 'stacked-pot',
+      a: { value: '500k' },
+      b: { value: '250k', taper: 'linear', 'no-load': true },
+    },
+    joints: wires('a3 > output.tip', 'b2 > pickup.hot', 'a1 > output.sleeve', 'case > output.sleeve'),
+  },
+  blend: {
+    part: { kind: 'blend', value: '250k' },
+    joints: wires('a3 > output.tip', 'b2 > pickup.hot', 'a1 > output.sleeve', 'case > output.sleeve'),
+  },
   'lever-4': { part: { kind: 'lever-4' }, joints: wires('A0 > output.tip', 'B4 > pickup.hot') },
   'lever-5-4p': { part: { kind: 'lever-5-4p' }, joints: wires('A0 > output.tip', 'D5 > pickup.hot') },
   'toggle-3': {
@@ -110,8 +126,14 @@ function kitWith(kind: Kind): Kit {
   return kit;
 }
 
-/** A push-pull pot is wider than the others, as is a toggle with its frame; some switches are longer. */
-const WIDER: Partial<Record<Kind, number>> = { 'push-pull': 500, 'toggle-3': 360 };
+/** Pots made of two are wider than the others, as is a toggle with its frame; some switches are longer. */
+const WIDER: Partial<Record<Kind, number>> = {
+  'push-pull': 500,
+  'dual-pot': 500,
+  'stacked-pot': 500,
+  blend: 500,
+  'toggle-3': 360,
+};
 const LONGER: Partial<Record<Kind, number>> = { 'lever-4': 300, rotary: 330, 'lever-5-4p': 660 };
 const cellOf = (kind: Kind) => ({ width: WIDER[kind] ?? 320, height: LONGER[kind] ?? 260 });
 

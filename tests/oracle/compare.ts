@@ -38,7 +38,7 @@ export function loadChecks(circuit: Circuit): readonly Check[] {
   const { outputLoad } = circuit.kit;
   const frequency = outputLoad.frequency.value;
   return solveLoads(circuit).flatMap(({ state, pickups }) => {
-    const own = ownNetlist(circuit.kit, state, {});
+    const own = ownNetlist(circuit, state, {});
     return pickups.flatMap(({ pickup, dcLoad, signalLoad, total, series }): readonly Check[] => {
       const port = ownPort(own, circuit, state, pickup);
       // The windings of its own chain stay; which they are, `relations.ts` compares.
@@ -81,7 +81,7 @@ export function portChecks(
   state: State,
   rotations: Readonly<Record<string, number>>,
 ): readonly Check[] {
-  const own = ownNetlist(circuit.kit, state, rotations);
+  const own = ownNetlist(circuit, state, rotations);
   const ours = makeNetlist(circuit, state, rotations);
   const bare = own.lines.filter((line) => line.pickup === undefined);
   return circuit.kit.parts.filter(isPickup).flatMap(({ name }) => {
@@ -113,7 +113,7 @@ export function meterChecks(circuit: Circuit): readonly Check[] {
       { volume: 10, readings: volumeFull },
       { volume: 0, readings: volumeZero },
     ].flatMap(({ volume, readings }) => {
-      const own = ownNetlist(circuit.kit, state, rotationsAt(roles, { volume, tone: 10 }));
+      const own = ownNetlist(circuit, state, rotationsAt(roles, { volume, tone: 10 }));
       const bare = own.lines.filter((line) => line.pickup === undefined);
       const rows = [{ lugs: [tip], ...readings.jack }, ...readings.lugs];
       return rows.flatMap(({ lugs, disconnected, connected }) => {
@@ -193,7 +193,7 @@ export function responseChecks(
   state: State,
   rotations: Readonly<Record<string, number>>,
 ): readonly Check[] {
-  const own = ownNetlist(circuit.kit, state, rotations);
+  const own = ownNetlist(circuit, state, rotations);
   const jack = circuit.kit.parts.find((part) => part.kind === 'jack');
   const heard = makeStateSolver(circuit, state, rotations);
   const lines = [...own.lines, ...outside(circuit, own)];

@@ -2,8 +2,7 @@
  * A second way from a kit to a network, written apart from the program's: by kind of part instead of by element, with
  * a merging of its own. A mistake in `analyse/netlist.ts` would have to be made twice to go unseen.
  */
-import type { State } from '../../src/circuit/circuit.ts';
-import type { Kit } from '../../src/describe/kit.ts';
+import type { Circuit, FullAt, State } from '../../src/circuit/circuit.ts';
 
 export type Line =
   | {
@@ -42,7 +41,26 @@ function track(ohms: number, taper: string, midpoint: number, x: number): readon
   return x === 1 ? [ohms, 0] : [low * ohms, (1 - low) * ohms];
 }
 
-export function ownNetlist(kit: Kit, state: State, rotations: Readonly<Record<string, number>>): OwnNetlist {
+/** Rotations for control settings: from the end that is not full to the one that is, and of a blend as the state has it. */
+function rotationsFor(
+  { fullAt }: Circuit,
+  { turned = {} }: State,
+  settings: Readonly<Record<string, number>>,
+): Readonly<Record<string, number>> {
+  const at = (id: string, full: FullAt): number => {
+    const setting = settings[id] ?? turned[id] ?? (full === 'middle' ? 0.5 : 1);
+    return full === 'anticlockwise' ? 1 - setting : setting;
+  };
+  return Object.fromEntries([...(fullAt ?? [])].map(([id, full]) => [id, at(id, full)]));
+}
+
+export function ownNetlist(
+  circuit: Circuit,
+  state: State,
+  settings: Readonly<Record<string, number>>,
+): OwnNetlist {
+  const { kit } = circuit;
+  const rotations = rotationsFor(circuit, state, settings);
   const name = new Map<string, string>();
   const node = (lug: string) => name.get(lug) ?? lug;
   const merge = (a: string, b: string) => {
@@ -66,12 +84,46 @@ export function ownNetlist(kit: Kit, state: State, rotations: Readonly<Record<st
     switch (part.kind) {
       case 'pot':
       case 'push-pull': {
-        const { value, taper, midpoint } = part.kind === 'pot' ? part : part.first;
-        const [low, high] = track(value.value, taper.value, midpoint.value, rotations[part.name] ?? 1);
+        const { value, taper, midpoint, noLoad } = part.kind === 'pot' ? part : part.first;
+        const x = rotations[part.name] ?? 1;
+        const [low, high] = track(value.value, taper.value, midpoint.value, x);
+        // Of a no-load pot at its clockwise end the wiper touches nothing.
+        if (noLoad && x === 1) {
+          R(lug('1'), lug('3'), value.value);
+          break;
+        }
         R(lug('1'), lug('2'), low);
         R(lug('2'), lug('3'), high);
         break;
       }
+      case 'blend': {
+        // Gang a has its resistance in the anticlockwise half, gang b in the clockwise one.
+        const x = rotations[part.name] ?? 0.5;
+        const low = part.a.taper.value === 'lower-half' ? Math.min(1, 2 * x) : undefined;
+        const [a, b] = [part.a, part.b].map(({ value, taper, midpoint }, i): readonly [number, number] => {
+          if (low === undefined) return track(value.value, taper.value, midpoint.value, x);
+          const below = i === 0 ? low : Math.max(0, 2 * x - 1);
+          return [below * value.value, (1 - below) * value.value];
+        });
+        R(lug('a1'), lug('a2'), a?.[0] ?? 0);
+        R(lug('a2'), lug('a3'), a?.[1] ?? 0);
+        R(lug('b1'), lug('b2'), b?.[0] ?? 0);
+        R(lug('b2'), lug('b3'), b?.[1] ?? 0);
+        break;
+      }
+      case 'dual-pot':
+      case 'stacked-pot':
+        for (const gang of ['a', 'b'] as const) {
+          const { value, taper, midpoint, noLoad } = part[gang];
+          const x = rotations[part.kind === 'stacked-pot' ? `${part.name}.${gang}` : part.name] ?? 1;
+          const [low, high] = track(value.value, taper.value, midpoint.value, x);
+          if (noLoad && x === 1) R(lug(`${gang}1`), lug(`${gang}3`), value.value);
+          else {
+            R(lug(`${gang}1`), lug(`${gang}2`), low);
+            R(lug(`${gang}2`), lug(`${gang}3`), high);
+          }
+        }
+        break;
       case 'resistor':
         R(lug('1'), lug('2'), part.value.value);
         break;

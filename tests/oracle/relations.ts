@@ -68,7 +68,7 @@ interface Played {
 }
 
 function played(circuit: Circuit, state: State): Played {
-  const own = ownNetlist(circuit.kit, state, {});
+  const own = ownNetlist(circuit, state, {});
   const jack = circuit.kit.parts.find((part) => part.kind === 'jack')?.name;
   return {
     own,

@@ -14,6 +14,9 @@ import { makeKit } from '../analyse/kits.ts';
 const FIELDS: Partial<Record<Kind, object>> = {
   pot: { value: '250k' },
   'push-pull': { value: '500k' },
+  'dual-pot': { value: '250k', taper: 'linear' },
+  'stacked-pot': { a: { value: '500k' }, b: { value: '250k', taper: 'reverse-log', 'no-load': true } },
+  blend: { value: '250k' },
   'mini-toggle': { action: 'on-on' },
   rotary: { throws: 5 },
   resistor: { value: '470k' },

@@ -73,6 +73,9 @@ it('only what has no order of lugs to tell the sides by may be drawn left for ri
   const any: Partial<Record<Kind, object>> = {
     pot: { value: '250k' },
     'push-pull': { value: '250k' },
+    'dual-pot': { value: '1k' },
+    'stacked-pot': { a: { value: '1k' }, b: { value: '1k' } },
+    blend: { value: '1k' },
     'mini-toggle': { action: 'on-on' },
     rotary: { throws: 5 },
     resistor: { value: '1k' },

@@ -26,6 +26,9 @@ import { sketch } from '../draw/sketch.ts';
 const FIELDS: Partial<Record<Kind, object>> = {
   pot: { value: '500k', taper: 'reverse-log' },
   'push-pull': { value: '250k' },
+  'dual-pot': { value: '250k', taper: 'linear' },
+  'stacked-pot': { a: { value: '500k' }, b: { value: '250k', taper: 'reverse-log', 'no-load': true } },
+  blend: { value: '250k' },
   'mini-toggle': { action: 'on-on' },
   rotary: { throws: 5 },
   resistor: { value: '470k' },

@@ -87,6 +87,9 @@ describe('ways into a lug', () => {
         'push-pull': { value: '500k' },
         'mini-toggle': { action: 'on-on' },
         rotary: { throws: 5 },
+        'dual-pot': { value: '250k' },
+        'stacked-pot': { a: { value: '500k' }, b: { value: '250k' } },
+        blend: { value: '250k' },
         switch: { lugs: { left: ['A1', 'common'], right: ['B', 'on', 'x'] }, positions: [[['A1', 'B']]] },
       };
       const { lugs, body, width, height } = outline(kind, 'Name', fields[kind]);

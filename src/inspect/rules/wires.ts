@@ -19,7 +19,7 @@ import {
   distanceToSegment,
   grown,
   grownArea,
-  isRound,
+  hasRoundEnds,
   isWithin,
   type Segment,
 } from '../space.ts';
@@ -149,7 +149,7 @@ function under(wire: DrawnWire, { name, bodies }: DrawnPart): readonly Finding[]
         i === 0 ? wire.ends[0] : undefined,
         i === wire.stretches.length - 1 ? wire.ends[1] : undefined,
       ];
-      const stub = isRound(area) && ends.some((end) => end?.part === name && end.area === area);
+      const stub = hasRoundEnds(area) && ends.some((end) => end?.part === name && end.area === area);
       return isWithin(line, stub ? grownArea(area, -DEPTH) : area, stub ? 0 : wire.half);
     });
     return hit
