@@ -4,7 +4,7 @@
  * turned back, brings it there again.
  */
 
-import type { Circuit, State } from '../circuit/circuit.ts';
+import { atOutputOf, type Circuit, type State } from '../circuit/circuit.ts';
 import { controlsOf, elementsLike, type Part } from '../parts/index.ts';
 import { shapeOf } from './peak.ts';
 import { makeStateSolver } from './response.ts';
@@ -57,8 +57,8 @@ function lostIn(circuit: Circuit): readonly Lost[] {
   const references = referenceCutoffs(circuit);
   return circuit.states.flatMap((state, index) => {
     const names = state.sounding.filter((pickup) => found[index]?.get(pickup)?.lost);
-    const heard = names.length === 0 ? undefined : makeStateSolver(circuit, state);
     return names.flatMap((pickup) => {
+      const heard = makeStateSolver(circuit, atOutputOf(state, pickup));
       const cutoff = heard && shapeOf(ownGain(heard, pickup)).cutoff;
       const reference = references.get(pickup);
       return cutoff === undefined || reference === undefined ? [] : [{ state, pickup, cutoff, reference }];
@@ -75,6 +75,6 @@ function blame(circuit: Circuit, only: Circuit, lost: readonly Lost[]): Pick<Acr
 }
 
 const sounds = (circuit: Circuit, { state, pickup }: Lost, controls: Record<string, number>): boolean => {
-  const heard = makeStateSolver(circuit, state, controls);
+  const heard = makeStateSolver(circuit, atOutputOf(state, pickup), controls);
   return heard !== undefined && ownGain(heard, pickup)(100) > 0.1;
 };

@@ -74,7 +74,7 @@ function turnedRole(circuit: Circuit, { id: pot }: Control): ControlRole {
   return duller ? 'tone' : 'other';
 }
 
-/** A row for every coil in every state: gain at direct current, then at each probe; with some branches as they are changed. */
+/** A row for every coil in every state, at each output: gain at direct current, then at each probe; with some branches as they are changed. */
 export function gains(
   circuit: Circuit,
   controls: PotRotations,
@@ -84,20 +84,18 @@ export function gains(
     const netlist = makeNetlist(circuit, state, controls);
     const branches = withOutputLoad(netlist, circuit.kit.outputLoad).map(changed);
     const coils = netlist.branches.filter((branch): branch is Winding => branch.kind === 'winding');
-    if (!netlist.jack) return [];
-    const [direct, full] = [
-      new Solver(branches, netlist.jack, { direct: true }),
-      new Solver(branches, netlist.jack),
-    ];
-    // A coil that both settings short out has no branch; keeping rows by pickup keeps the two lists in step.
-    return circuit.kit.parts.flatMap((part) =>
-      elementsLike(part, 'coil').map((element) => {
-        const coil = coils.find((one) => one.of === `${part.name}.${element.id}`);
-        return coil
-          ? [gain(direct, coil, 0), ...PROBES.map((f) => gain(full, coil, f))]
-          : [0, ...PROBES.map(() => 0)];
-      }),
-    );
+    return netlist.outputs.flatMap((port) => {
+      const [direct, full] = [new Solver(branches, port, { direct: true }), new Solver(branches, port)];
+      // A coil that both settings short out has no branch; keeping rows by pickup keeps the two lists in step.
+      return circuit.kit.parts.flatMap((part) =>
+        elementsLike(part, 'coil').map((element) => {
+          const coil = coils.find((one) => one.of === `${part.name}.${element.id}`);
+          return coil
+            ? [gain(direct, coil, 0), ...PROBES.map((f) => gain(full, coil, f))]
+            : [0, ...PROBES.map(() => 0)];
+        }),
+      );
+    });
   });
 }
 

@@ -45,11 +45,10 @@ export function hiddenPickups(circuit: Circuit): readonly Hidden[] {
   return [...found.values()];
 }
 
-/** Volts at the jack per volt in each pickup. */
+/** Volts at the jack per volt in each pickup, at the output where that is most. */
 function pickupLevels(circuit: Circuit, state: State, controls: PotRotations): (pickup: string) => number {
-  const { branches, jack } = makeNetlist(circuit, state, controls);
-  const found = transfersOf(withOutputLoad({ branches, jack }, circuit.kit.outputLoad), jack, [
-    LEVEL_FREQUENCY,
-  ]);
-  return (pickup) => magnitudeOf(found.get(pickup)?.[0]);
+  const netlist = makeNetlist(circuit, state, controls);
+  const branches = withOutputLoad(netlist, circuit.kit.outputLoad);
+  const found = netlist.outputs.map((port) => transfersOf(branches, port, [LEVEL_FREQUENCY]));
+  return (pickup) => Math.max(0, ...found.map((one) => magnitudeOf(one.get(pickup)?.[0])));
 }

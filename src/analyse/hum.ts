@@ -25,14 +25,15 @@ type Row = readonly Complex[];
  */
 export function isHumCancelling(graph: Graph, state: State): boolean | undefined {
   const pickups = graph.kit.parts.filter(isPickup).filter((part) => soundingCoils(state, part).length > 0);
-  const { branches, jack } = makeNetlist(graph, state);
+  const netlist = makeNetlist(graph, state);
+  const { branches, jack } = netlist;
   if (pickups.length === 0 || !jack || jack.from === jack.to) return undefined;
   // Most states need no solving: no coil that hums, or a single one with nothing against it.
   const humming = pickups
     .flatMap((part) => elementsLike(part, 'coil'))
     .filter(({ hum = 1 }) => hum !== 0).length;
   if (humming < 2) return humming === 0;
-  const solver = new Solver(withOutputLoad({ branches, jack }, graph.kit.outputLoad), jack);
+  const solver = new Solver(withOutputLoad(netlist, graph.kit.outputLoad), jack);
   const windings = branches.filter((branch): branch is Winding => branch.kind === 'winding');
   const solved = FREQUENCIES.map((frequency) =>
     solver.solve(frequency) ? windings.map((one) => solver.transfer(one, frequency)) : undefined,

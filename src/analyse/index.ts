@@ -37,6 +37,7 @@ export {
   type Reading,
   readJack,
   readMeter,
+  readOutputs,
   type StateReadings,
 } from './meter.ts';
 export { choosePads } from './pad.ts';

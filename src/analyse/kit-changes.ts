@@ -161,7 +161,7 @@ export function lugFor(circuit: Circuit, net: number): LugId | undefined {
       first('throw') ??
       first('common') ??
       first('clockwise', 'anticlockwise', 'wiper') ??
-      first('tip') ??
+      first('output') ??
       lugs[0]?.id
     );
   };

@@ -5,7 +5,7 @@
  * with equal chance, the same ones in every state, repeatable from the seed.
  */
 
-import type { Circuit, LugId, State } from '../circuit/circuit.ts';
+import { atOutputOf, type Circuit, type LugId, perOutput, type State } from '../circuit/circuit.ts';
 import { must, nth } from '../common/must.ts';
 import { seeded } from '../common/random.ts';
 import { partNamed } from '../describe/kit.ts';
@@ -70,7 +70,7 @@ export interface StateLimits {
   readonly jack?: { readonly volumeFull: ReadingLimits; readonly volumeZero: ReadingLimits };
   /** Each net to ground, all controls at full, named by its first lug. */
   readonly lugs: readonly (ReadingLimits & { readonly net: number; readonly lug: LugId })[];
-  /** Of all sounding pickups together. */
+  /** Of all sounding pickups together, at the tip. */
   readonly resonance?: ResonanceLimits;
 }
 
@@ -145,14 +145,16 @@ function sampled(
 function inState(task: Task, state: State, index: number): StateLimits {
   const { circuit } = task;
   const netlist = makeNetlist(circuit, state);
-  const heard = makeStateSolver(circuit, state);
-  const resonance = heard && resonanceLimits(heard, heard.windings, task.samples);
+  const views = perOutput(state).map((view) => makeStateSolver(circuit, view));
+  const peaks = views.map((heard) => heard && resonanceLimits(heard, heard.windings, task.samples));
   const pickups = state.sounding.map((name): PickupLimits => {
     const loads = loadLimits(task, state, netlist, name);
+    const at = atOutputOf(state, name).output ?? 0;
+    const heard = views[at];
     const own = heard?.windings.filter((winding) => winding.pickup === name) ?? [];
-    // A pickup that sounds alone has the state's own curve, already drawn.
+    // A pickup that sounds alone has its output's own curve, already drawn.
     const peak =
-      !heard || own.length === heard.windings.length ? resonance : resonanceLimits(heard, own, task.samples);
+      !heard || own.length === heard.windings.length ? peaks[at] : resonanceLimits(heard, own, task.samples);
     return { pickup: name, ...loads, ...(peak ? { resonance: peak } : {}) };
   });
   const down = makeNetlist(circuit, state, rotationsAt(task.roles, { ...knobsAtFull, volume: 0 }));
@@ -165,7 +167,7 @@ function inState(task: Task, state: State, index: number): StateLimits {
     pickups,
     ...(atFull && atZero ? { jack: { volumeFull: atFull, volumeZero: atZero } } : {}),
     lugs: lugLimits(task, netlist),
-    ...(resonance ? { resonance } : {}),
+    ...(peaks[0] ? { resonance: peaks[0] } : {}),
   };
 }
 

@@ -1,5 +1,5 @@
 /** What each sounding pickup works into, in every state, beside what it was made to work into. */
-import type { Circuit, State } from '../circuit/circuit.ts';
+import { atOutputOf, type Circuit, perOutput, type State } from '../circuit/circuit.ts';
 import { must, nth } from '../common/must.ts';
 import { remembered } from '../common/remembered.ts';
 import type { OutputLoad } from '../describe/kit.ts';
@@ -66,9 +66,13 @@ function loadsAt(circuit: Circuit, frequency: number): readonly StateLoads[] {
   const levelOf = ({ name }: Pickup): number => references.get(name)?.level ?? 1;
   return circuit.states.map((state, index) => {
     const netlist = makeNetlist(circuit, state);
-    const { of, output, silentTogether } = relationsIn(circuit, state, levelOf);
+    const views = perOutput(state);
+    const each = views.map((view) => relationsIn(circuit, view, levelOf));
+    const sounding = each.filter((_, i) => (views[i]?.sounding.length ?? 0) > 0);
+    const output = sounding.length === 0 ? 0 : Math.max(...sounding.map((one) => one.output));
+    const silentTogether = sounding.length > 0 && sounding.every((one) => one.silentTogether);
     const solved = pickups.flatMap((pickup) => {
-      const relation = of.get(pickup.name);
+      const relation = each[atOutputOf(state, pickup.name).output ?? 0]?.of.get(pickup.name);
       if (!relation) return [];
       const { port, kept } = pickupPort(pickup, state, netlist);
       const { loads: reference } = must(references.get(pickup.name), `reference of ${pickup.name}`);
@@ -80,7 +84,12 @@ function loadsAt(circuit: Circuit, frequency: number): readonly StateLoads[] {
       };
       return [{ pickup: pickup.name, ...own, reference, total, difference, ...relation }];
     });
-    const humCancelling = isHumCancelling(circuit, state);
+    const hums = views
+      .filter(({ sounding }) => sounding.length > 0)
+      .map((view) => isHumCancelling(circuit, view));
+    // Of several outputs each must be.
+    const humCancelling =
+      hums.length === 0 || hums.includes(undefined) ? undefined : hums.every((one) => one === true);
     return {
       index,
       state,
@@ -106,7 +115,8 @@ export const pickupLoadBranches = (
 
 /** Names of the pickups in series with one, in a state. */
 export function chainOf(circuit: Circuit, state: State, pickup: string): readonly string[] {
-  return state.sounding.length < 2 ? [] : (relationsIn(circuit, state, () => 1).of.get(pickup)?.series ?? []);
+  const view = atOutputOf(state, pickup);
+  return view.sounding.length < 2 ? [] : (relationsIn(circuit, view, () => 1).of.get(pickup)?.series ?? []);
 }
 
 interface Reference {

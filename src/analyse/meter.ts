@@ -67,12 +67,16 @@ function readAt(circuit: Circuit, state: State, controls: PotRotations): Harness
 }
 
 /**
- * Tip to sleeve of every state with all controls at full and the pickups connected, ohms: the one reading a load card
- * shows. Empty for a kit without a jack.
+ * Each output to the sleeve in every state with all controls at full and the pickups connected, ohms: the readings a load card
+ * shows. Of a kit without a jack there are none.
  */
-export const readJack = remembered((circuit: Circuit): readonly number[] =>
-  circuit.states.flatMap((state) => {
-    const { jack, branches } = makeNetlist(circuit, state);
-    return jack ? [directResistance(branches, jack)] : [];
+export const readOutputs = remembered((circuit: Circuit): readonly (readonly number[])[] =>
+  circuit.states.map((state) => {
+    const { outputs, branches } = makeNetlist(circuit, state);
+    return outputs.map((port) => directResistance(branches, port));
   }),
 );
+
+/** The same at the first output alone, which is the tip. Empty for a kit without a jack. */
+export const readJack = (circuit: Circuit): readonly number[] =>
+  readOutputs(circuit).flatMap(([tip]) => tip ?? []);

@@ -34,7 +34,7 @@ export function referenceCircuit(pickup: Pickup, outputLoad: OutputLoad): Circui
     [lead(coils[0]?.hot), at(volume, 'clockwise')],
     [lead(coils.at(-1)?.return), at(output, 'sleeve')],
     ...links,
-    [at(volume, 'wiper'), at(output, 'tip')],
+    [at(volume, 'wiper'), at(output, 'output')],
     [at(volume, 'anticlockwise'), at(output, 'sleeve')],
     [at(tone, 'wiper'), at(volume, 'clockwise')],
     [at(tone, 'anticlockwise'), must(near, 'first leg')],

@@ -6,7 +6,7 @@
  * one pickup have each their share of its volt.
  */
 
-import type { Circuit, State } from '../circuit/circuit.ts';
+import { type Circuit, perOutput, type State } from '../circuit/circuit.ts';
 import { nth } from '../common/must.ts';
 import { isPickup, type Pickup } from '../parts/index.ts';
 import { makeNetlist, type PotRotations } from '../solve/netlist.ts';
@@ -51,6 +51,7 @@ export interface ShapeDifference {
 
 export interface StateResponse {
   readonly index: number;
+  /** As it is heard at one output: a jack that has several gives a response for each. */
   readonly state: State;
   readonly knobs: Knobs;
   /** One a sounding pickup, in the order written. */
@@ -126,10 +127,19 @@ function respond(
       ),
   );
   return circuit.states.flatMap((state, index) =>
-    steps.map((knobs, k) =>
-      inState(circuit, state, index, frequencies, knobs, roles, references[k] ?? new Map()),
+    heardViews(state).flatMap((view) =>
+      steps.map((knobs, k) =>
+        inState(circuit, view, index, frequencies, knobs, roles, references[k] ?? new Map()),
+      ),
     ),
   );
+}
+
+/** The outputs of a state at which something is heard; one of them where nothing is. */
+function heardViews(state: State): readonly State[] {
+  const [first = state, ...others] = perOutput(state);
+  const heard = [first, ...others].filter(({ sounding }) => sounding.length > 0);
+  return heard.length > 0 ? heard : [first];
 }
 
 function inState(

@@ -1,5 +1,6 @@
 /** The tone controls that load the signal in a state. */
 import type { Circuit, State } from '../circuit/circuit.ts';
+import { nth } from '../common/must.ts';
 import { controlsOf } from '../parts/index.ts';
 import { parallelResistanceOf } from '../solve/measure.ts';
 import { makeNetlist } from '../solve/netlist.ts';
@@ -10,22 +11,22 @@ import { rolesOf } from './controls.ts';
 /** Less than this share of the load is no load: a control behind a resistor of many times its value. */
 const SHARE = 0.05;
 
-/** Names of the tone controls without which the signal load at the jack would be lighter, in the order written. */
+/** Names of the tone controls without which the signal load at an output of the jack would be lighter, in the order written. */
 export function toneControlsIn(circuit: Circuit, state: State): readonly string[] {
   const controls = circuit.kit.parts.flatMap(controlsOf);
   if (controls.length < 2) return [];
   const netlist = makeNetlist(circuit, state);
-  if (!netlist.jack) return [];
-  const { jack } = netlist;
   const branches = withoutPickups(netlist.branches, () => true);
-  const load = (some: typeof branches): number =>
-    parallelResistanceOf(new Solver(some, jack), circuit.kit.outputLoad.frequency.value);
-  const whole = load(branches);
+  const loads = (some: typeof branches): readonly number[] =>
+    netlist.outputs.map((port) =>
+      parallelResistanceOf(new Solver(some, port), circuit.kit.outputLoad.frequency.value),
+    );
+  const whole = loads(branches);
   const roles = rolesOf(circuit);
   return controls.flatMap((control) => {
     if (roles.get(control.id) !== 'tone') return [];
     const own = new Set(control.tracks.map((track) => elementName(control.part, track)));
-    const without = load(branches.filter(({ of }) => !own.has(of)));
-    return without > whole * (1 + SHARE) ? [control.id] : [];
+    const without = loads(branches.filter(({ of }) => !own.has(of)));
+    return without.some((load, i) => load > nth(whole, i) * (1 + SHARE)) ? [control.id] : [];
   });
 }

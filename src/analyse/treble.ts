@@ -3,7 +3,7 @@
  * a resistance, and blind to a capacitor that lies straight across the signal: at 1 kHz such a one hardly conducts, and
  * yet it takes everything above. Cards are made with every drawing, so that a few frequencies must do here.
  */
-import type { Circuit, State } from '../circuit/circuit.ts';
+import { atOutputOf, type Circuit, perOutput, type State } from '../circuit/circuit.ts';
 import { remembered } from '../common/remembered.ts';
 import { elementsLike, isPickup, type Pickup } from '../parts/index.ts';
 import type { PotRotations } from '../solve/netlist.ts';
@@ -28,10 +28,11 @@ const HALF_POWER = Math.SQRT1_2;
 export const trebleOf = remembered((circuit: Circuit): readonly ReadonlyMap<string, Treble>[] => {
   const cutoffs = referenceCutoffs(circuit);
   return circuit.states.map((state) => {
-    const heard = makeStateSolver(circuit, state);
+    const views = perOutput(state).map((view) => makeStateSolver(circuit, view));
     return new Map(
       state.sounding.flatMap((pickup) => {
         const cutoff = cutoffs.get(pickup);
+        const heard = views[atOutputOf(state, pickup).output ?? 0];
         if (!heard || cutoff === undefined) return [];
         const treble = trebleAt(ownGain(heard, pickup), cutoff);
         const lost =
@@ -52,7 +53,7 @@ export function isLost(
   cutoff: number,
   controls: PotRotations = {},
 ): boolean {
-  const heard = makeStateSolver(circuit, state, controls);
+  const heard = makeStateSolver(circuit, atOutputOf(state, pickup), controls);
   return heard !== undefined && trebleAt(ownGain(heard, pickup), cutoff).lost;
 }
 

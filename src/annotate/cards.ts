@@ -50,6 +50,8 @@ export interface Card {
   readonly positioned?: readonly Positioned[];
   /** Meter reading at the jack, volume on 10; marked `assumed` where the pickup's resistance is a default. */
   readonly meter: string;
+  /** What stands before the reading of a jack with several outputs. */
+  readonly measured?: string;
 }
 
 /** What the cards’ bars, ticks and readings are, once for all of them. */
@@ -110,12 +112,13 @@ export const CARD_TYPE = { title: 14, row: 13, small: 12 } as const;
 export function cardsOf(
   circuit: Circuit,
   loads: readonly StateLoads[],
-  /** Tip to sleeve by state, ohms. */
-  jack: readonly number[],
+  /** The jack's output, or each of several, to its sleeve, by state, ohms. */
+  jack: readonly (number | readonly number[])[],
 ): readonly Card[] {
   const treble = trebleOf(circuit);
   const all = circuit.states.map((state, index): Card => {
-    const reading = jack[index];
+    const readings = [jack[index] ?? []].flat();
+    const names = state.outputs?.map(({ name }) => `${name} `);
     const own = loads[index];
     const label: Labels = (name) => voiceName(state, name, labelOf(circuit.kit, name));
     const said = own ? [joiningText(own, label), humText(own)].filter((one) => one !== undefined) : [];
@@ -138,9 +141,10 @@ export function cardsOf(
         return contact ? [{ part, closed: contact.joins }] : [];
       }),
       meter:
-        reading === undefined
+        readings.length === 0
           ? 'no reading'
-          : `${formatFigure(reading, 'ohm')}${isAssumed(circuit, state) ? ', assumed' : ''}`,
+          : `${readings.map((ohms, i) => `${names?.[i] ?? ''}${formatFigure(ohms, 'ohm')}`).join(', ')}${isAssumed(circuit, state) ? ', assumed' : ''}`,
+      ...(names ? { measured: EACH_OUTPUT } : {}),
     };
   });
   const positioned = positionedIn(circuit);
@@ -262,7 +266,10 @@ export const cardWidth = (cards: readonly Card[]): number =>
     ...cards.flatMap((card) => [
       headWidth(textWidth(card.title, CARD_TYPE.title, 'bold'), card),
       headWidth(textWidth(card.joined ?? '', CARD_TYPE.small), card),
-      MARGINS + textWidth(METER_WORDS, CARD_TYPE.small) + 12 + textWidth(card.meter, CARD_TYPE.row, 'bold'),
+      MARGINS +
+        textWidth(card.measured ?? METER_WORDS, CARD_TYPE.small) +
+        12 +
+        textWidth(card.meter, CARD_TYPE.row, 'bold'),
       ...card.rows.map(rowWidth),
     ]),
   );
@@ -283,6 +290,7 @@ export const badgeWidth = (badge: string): number =>
 
 /** What stands before a card's reading. */
 export const METER_WORDS = 'multimeter, tip to sleeve';
+const EACH_OUTPUT = 'multimeter, to sleeve';
 const MARGINS = 28;
 /** Between a pickup's name and its level. */
 export const LEVEL_GAP = 8;

@@ -1,6 +1,7 @@
 /** How the pickups of a state sound together, in words: `in series`, `in parallel, out of phase`. */
 
 import type { PickupLoads, StateLoads } from '../analyse/index.ts';
+import type { StateOutput } from '../circuit/circuit.ts';
 import { andList } from '../common/quoting.ts';
 
 /** What pickups are called. */
@@ -16,11 +17,12 @@ const NOTHING = -150;
 export const levelText = ({ level }: Pick<PickupLoads, 'level'>): string | undefined =>
   level < NOTHING ? 'no output' : level < -DOWN ? `${(-level).toFixed(1)} dB down` : undefined;
 
-/** Absent where there is nothing to say, as of one single coil. */
+/** Absent where there is nothing to say, as of one single coil; of a jack with several outputs, what is at which. */
 export function joiningText(
-  { pickups, output, silentTogether }: StateLoads,
+  { state, pickups, output, silentTogether }: StateLoads,
   label: Labels,
 ): string | undefined {
+  if (state.outputs) return outputsText(state.outputs, pickups, label);
   const several = pickups.length > 1;
   const all = several ? levelText({ level: output }) : undefined;
   const words = [
@@ -47,6 +49,21 @@ function coilWords({ coils }: PickupLoads, label: string | undefined): readonly 
     ...(coils.outOfPhase ? ['out of phase'] : []),
   ];
   return [`${label === undefined ? 'coils' : `coils of ${label}`} ${how.join(' and ')}`];
+}
+
+/** `tip: Bridge; ring: Middle + Neck in parallel`. */
+function outputsText(
+  outputs: readonly StateOutput[],
+  pickups: readonly PickupLoads[],
+  label: Labels,
+): string | undefined {
+  const words = outputs.flatMap(({ name, sounding }) => {
+    const own = pickups.filter(({ pickup }) => sounding.includes(pickup));
+    const names = own.map(({ pickup }) => label(pickup)).join(' + ');
+    const how = own.length < 2 ? [] : [joined(own, label), ...phaseWords(own, label)];
+    return own.length === 0 ? [] : [`${name}: ${[names, how.join(', ')].join(' ').trim()}`];
+  });
+  return words.length === 0 ? undefined : words.join('; ');
 }
 
 function joined(loads: readonly PickupLoads[], label: Labels): string {

@@ -9,7 +9,7 @@ import {
   type PickupCurve,
   type StateResponse,
 } from '../analyse/index.ts';
-import { type Circuit, type State, voiceName } from '../circuit/circuit.ts';
+import { type Circuit, outputOf, type State, voiceName } from '../circuit/circuit.ts';
 import { formatDecibels, formatHertz, formatSigned } from '../common/figures.ts';
 import { nth } from '../common/must.ts';
 import { andList } from '../common/quoting.ts';
@@ -91,10 +91,11 @@ export function plotOf(circuit: Circuit, response: FrequencyResponse, knobs: Kno
   const { kit } = circuit;
   const all = response.states.map((solved): Solved => {
     const tints = solved.state.sounding.map((pickup) => tintOfPickup(circuit, pickup));
+    const output = outputOf(solved.state);
     const heard = solved.together && solved.together.shape.plateau > SILENT ? solved.together : undefined;
     return {
       settings: [solved.state],
-      name: soundingText(circuit, solved.state),
+      name: [soundingText(circuit, solved.state), ...(output === undefined ? [] : [`(${output})`])].join(' '),
       tints,
       ...(heard ? { trace: traceOf(heard) } : {}),
       references: heard ? referencesOf(solved.pickups, kit) : [],

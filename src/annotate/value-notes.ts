@@ -1,13 +1,15 @@
-/** Values that no passive guitar has, values that do not belong together, and resistors that are not in stock. */
+/** Values that no passive guitar has, values that do not belong together, and values that are not in stock or not made as standard. */
 import { type Problem, problem } from '../common/problem.ts';
+import { nearestAvailable } from '../common/series.ts';
 import { formatQuantity, writeQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
-import { isPickup, resistorOf, usualValuesOf } from '../parts/index.ts';
+import { elementsOf, is, isPickup, resistorOf, usualValuesOf } from '../parts/index.ts';
 import type { UsualValue } from '../parts/kind.ts';
 
 export const valueNotes = (kit: Kit): readonly Problem[] => [
   ...stockWarnings(kit),
   ...inductanceWarnings(kit),
+  ...seriesNotes(kit),
   ...kit.parts.flatMap((part) =>
     usualValuesOf(part).flatMap((usual) => unlikely(['parts', part.name, ...usual.field.split('.')], usual)),
   ),
@@ -49,6 +51,32 @@ const stockWarnings = ({ parts, stock }: Kit): readonly Problem[] =>
       }),
     ];
   });
+
+/** Resistors and capacitors of a value that is not made as standard: in neither E24 nor E96 (IEC 60063), nor in the kit's own stock. */
+const seriesNotes = ({ parts, stock = [] }: Kit): readonly Problem[] =>
+  parts.flatMap((part) => {
+    const [element, ...more] = is(part, 'component') ? elementsOf(part) : [];
+    if (more.length > 0 || (element?.kind !== 'resistance' && element?.kind !== 'capacitance')) return [];
+    const [value, unit] =
+      element.kind === 'resistance'
+        ? ([element.ohms.value, 'ohm'] as const)
+        : ([element.farads.value, 'farad'] as const);
+    const near = nearestAvailable(value, 'E24')?.value ?? value;
+    const fine = nearestAvailable(value, 'E96')?.value ?? value;
+    const isMade = [near, fine, ...stock].some((one) => Math.abs(one / value - 1) < SAME);
+    return isMade
+      ? []
+      : [
+          problem('not-preferred', ['parts', part.name, 'value'], {
+            part: part.name,
+            got: writeQuantity(value, unit),
+            nearest: writeQuantity(near, unit),
+          }),
+        ];
+  });
+
+/** What rounding leaves of a written value. */
+const SAME = 1e-9;
 
 function unlikely(
   path: readonly string[],

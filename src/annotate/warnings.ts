@@ -1,11 +1,11 @@
 /** Warnings: what the solved circuit does that a workshop hardly means, and labels that cannot be told apart. */
 import { hiddenPickups, type StateLoads } from '../analyse/index.ts';
-import type { Circuit, State } from '../circuit/circuit.ts';
+import { type Circuit, type State, soundingCoils } from '../circuit/circuit.ts';
 import { isAt, isMeantOutOfPhase, silencersAt } from '../circuit/intended.ts';
 import { whereText } from '../circuit/position.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import type { Kit } from '../describe/kit.ts';
-import { contactsOf, isPickup, lugsWith } from '../parts/index.ts';
+import { contactsOf, elementsLike, isPickup, lugsWith, type Part } from '../parts/index.ts';
 import { exchangedAmong } from './joining.ts';
 
 export const soundWarnings = (circuit: Circuit, loads: readonly StateLoads[]): readonly Problem[] => [
@@ -28,6 +28,7 @@ function silentWarnings(circuit: Circuit): readonly Problem[] {
   );
   return [
     ...never.map(({ name }) => problem('never-selected', ['parts', name], { part: name }, 'key')),
+    ...idleCoils(circuit),
     ...hidden.map(({ pickup, pot, states }) =>
       problem(
         'hidden-by-pot',
@@ -38,6 +39,24 @@ function silentWarnings(circuit: Circuit): readonly Problem[] {
     ),
   ];
 }
+
+/** Coils that are never heard of pickups that are: both ends at ground, or no link from one coil to the other. */
+const idleCoils = ({ kit, states }: Circuit): readonly Problem[] =>
+  kit.parts.filter(isPickup).flatMap((part) => {
+    const heard = states.flatMap((state) => soundingCoils(state, part)).map(({ id }) => id);
+    return heard.length === 0
+      ? []
+      : elementsLike(part, 'coil')
+          .filter(({ id }) => !heard.includes(id))
+          .map(({ id, called = id }) =>
+            problem(
+              'coil-never-selected',
+              ['parts', part.name],
+              { part: part.name, coil: called, link: lugsWith(part, 'link') },
+              'key',
+            ),
+          );
+  });
 
 /** One warning a pickup whose leads look exchanged, with all the states it is out of phase in. */
 function phaseWarnings(circuit: Circuit, loads: readonly StateLoads[]): readonly Problem[] {
@@ -140,19 +159,16 @@ const together = ({ states }: Circuit, pickup: string, others: ReadonlySet<strin
   states.filter(({ sounding }) => sounding.includes(pickup) && sounding.some((other) => others.has(other)));
 
 /**
- * Switches whose position 1 does not sound the pickup that is called the bridge's, though another position does in place
- * of one that sounds in position 1: one that only adds the bridge pickup selects nothing. By convention position 1 is
- * nearest the bridge; common practice, no source.
+ * Switches whose position 1 does not sound the bridge pickup, though another position does in place of one that sounds in
+ * position 1: one that only adds the bridge pickup selects nothing. By convention position 1 is nearest the bridge, where
+ * positions are counted; a position with a name of its own, as of a toggle, is under no such convention. Common practice, no
+ * source.
  */
 function firstWarnings({ kit, states }: Circuit): readonly Problem[] {
-  const bridges = kit.parts.filter(
-    (part) => isPickup(part) && /\bbridge\b/i.test(`${part.name.replaceAll('-', ' ')} ${part.label}`),
-  );
-  const [bridge] = bridges;
-  if (!bridge || bridges.length > 1) return [];
+  const bridge = bridgePickup(kit);
+  if (!bridge) return [];
   return kit.parts.flatMap((part): readonly Problem[] => {
     const contacts = contactsOf(part);
-    // Positions that have names, as up and down, are not counted from the bridge.
     if (contacts.length === 0 || contacts.some(({ called }) => called !== undefined)) return [];
     const at = (first: boolean) => states.filter(({ positions }) => (positions[part.name] === 1) === first);
     const sounds = ({ sounding }: State): boolean => sounding.includes(bridge.name);
@@ -170,6 +186,18 @@ function firstWarnings({ kit, states }: Circuit): readonly Problem[] {
     const detail = { part: part.name, bridge: bridge.name, sounding: first.sounding, found: [...found] };
     return [problem('first-not-bridge', ['parts', part.name], detail, 'key')];
   });
+}
+
+/**
+ * The pickup that is called the bridge's; where no name says where a pickup is, the last one, as a kit names them from neck to bridge.
+ */
+function bridgePickup({ parts }: Kit): Part | undefined {
+  const pickups = parts.filter(isPickup);
+  const called = (word: RegExp) =>
+    pickups.filter((part) => word.test(`${part.name.replaceAll('-', ' ')} ${part.label}`));
+  const [bridge, ...more] = called(/\bbridge\b/i);
+  if (bridge) return more.length > 0 ? undefined : bridge;
+  return pickups.length > 1 && called(/\b(neck|middle)\b/i).length === 0 ? pickups.at(-1) : undefined;
 }
 
 /** Whether all switches but one are in the same positions. */

@@ -46,7 +46,7 @@ function netsOf(specs: readonly Omit<Lug, 'net'>[], joined: DisjointSet): readon
     );
     const role = has('sleeve')
       ? 'ground'
-      : has('tip')
+      : has('output')
         ? 'output'
         : only !== undefined && others.length === 0
           ? 'pickup'

@@ -37,6 +37,20 @@ export interface Setting {
   readonly closedContacts: readonly (readonly LugId[])[];
   /** Rotation of blends by the id of their control: 0 anticlockwise, 1 clockwise. */
   readonly turned?: Readonly<Record<string, number>>;
+  /** Of a jack with several outputs the one that is looked at, by its number from 0; the first where it is absent. */
+  readonly output?: number;
+}
+
+/** One output of a jack that has several. */
+export interface StateOutput {
+  /** Its lug's name: `tip`, `ring`. */
+  readonly name: string;
+  /** Pickups that are heard at it, controls at full, in the order written. */
+  readonly sounding: readonly string[];
+  /** Of those that are heard here with some of their coils only, these coils. */
+  readonly coils?: Readonly<Record<string, readonly SoundingCoil[]>>;
+  /** Those of them that are louder here than at any other output. */
+  readonly loudest: readonly string[];
 }
 
 /** A coil of a pickup by its element, and in words. */
@@ -47,14 +61,35 @@ interface SoundingCoil {
 
 /** A setting with what it does, as solved. */
 export interface State extends Setting {
-  /** Pickups that are heard at the jack, controls at full, in the order written. */
+  /** Pickups that are heard at the jack, at whichever output, controls at full, in the order written. */
   readonly sounding: readonly string[];
   /** Of those that are heard with some of their coils only, as a split humbucker is: these coils, by pickup. */
   readonly coils?: Readonly<Record<string, readonly SoundingCoil[]>>;
-  /** Tip and sleeve are one node, controls at full: nothing can be heard. */
+  /** Every output is one node with the sleeve, controls at full: nothing can be heard. */
   readonly shorted: boolean;
+  /** One a jack's output, in the order of its lugs; only where it has several. */
+  readonly outputs?: readonly StateOutput[];
 }
 
+/** A state as it is heard at each output by itself: the state as it is where there is only one. */
+export function perOutput(state: State): readonly State[] {
+  const { coils: _, ...rest } = state;
+  return (
+    state.outputs?.map(({ sounding, coils }, output) => ({
+      ...rest,
+      sounding,
+      output,
+      ...(coils ? { coils } : {}),
+    })) ?? [state]
+  );
+}
+
+/** Name of the output that is looked at, where the jack has several: `ring`. */
+export const outputOf = ({ outputs, output = 0 }: State): string | undefined => outputs?.[output]?.name;
+
+/** A state as it is heard at the output where a pickup is loudest. */
+export const atOutputOf = (state: State, pickup: string): State =>
+  perOutput(state)[state.outputs?.findIndex(({ loudest }) => loudest.includes(pickup)) ?? 0] ?? state;
 /** The coils of a pickup that are heard in a state. */
 export function soundingCoils({ sounding, coils }: Pick<State, 'sounding' | 'coils'>, pickup: Part) {
   const all = elementsLike(pickup, 'coil');
@@ -122,7 +157,7 @@ export const netAt = (graph: Pick<Graph, 'lugs' | 'nets'>, id: LugId): Net =>
 /** Lugs with these carry signal wherever the circuit is right. */
 export const SIGNAL_ROLES: ReadonlySet<LugRole> = new Set([
   'hot',
-  'tip',
+  'output',
   'common',
   'throw',
   'wiper',

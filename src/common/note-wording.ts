@@ -64,10 +64,12 @@ export interface NoteDetails {
     usual: string;
     scaled: string;
   };
+  'coil-never-selected': { part: string; coil: string; link: readonly string[] };
   'coils-out-of-phase': { part: string; where: string; link: readonly string[] };
   /** `link`: the leads that are soldered together where the coils are in series. */
   'coil-lead-not-connected': { part: string; lug: string; link: readonly string[] };
   'not-in-stock': { part: string; got: string; stock: readonly string[] };
+  'not-preferred': { part: string; got: string; nearest: string };
   /** A bare leg laid over what is bare too. */
   'bare-legs-cross': { part: string; across: string; sleeving: string };
   'unusual-value': {
@@ -211,6 +213,11 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
       `${quote(d.part)} has ${d.resistance}, but its inductance is assumed to be ${d.inductance}, typical of a ${d.usual} pickup`,
       `Add its inductance, measured or from the data sheet: with the same wire it would be about ${d.scaled}, with thinner wire less. Resonances and curves are calculated for ${d.inductance}.`,
     ),
+  'coil-never-selected': (d) =>
+    warning(
+      `${quote(d.part)} sounds with one coil only: its ${d.coil} has no output in any switch position`,
+      `For both coils in series add the series link between ${d.link.map((lug) => `${clip(d.part)}.${clip(lug)}`).join(' and ')}, and check that nothing grounds it in every position.`,
+    ),
   'coils-out-of-phase': (d) =>
     warning(
       `the two coils of ${quote(d.part)} are out of phase${d.where}: they cancel most of the signal`,
@@ -229,6 +236,11 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     warning(
       `${quote(d.part)} is ${d.got}, which is not in this kit’s stock`,
       `In stock: ${list(d.stock)}. Use one of these, or add ${d.got} to the stock; “solderleaf pad KIT” shows what each value does.`,
+    ),
+  'not-preferred': (d) =>
+    note(
+      `${quote(d.part)} is ${d.got}, which is not a preferred value (E24 or E96, IEC 60063)`,
+      `Parts of this value are hard to buy; the nearest in E24 is ${d.nearest}.`,
     ),
   'bare-legs-cross': (d) =>
     note(

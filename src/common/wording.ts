@@ -5,13 +5,13 @@
 
 import { type ExtendsDetails, extendsWording } from './extends-wording.ts';
 import { type FileDetails, fileWording } from './file-wording.ts';
-import { type IntendedDetails, intendedSilence, intendedWording } from './intended-wording.ts';
 import { ID_LONGEST, NAME_LONGEST } from './names.ts';
 import { type NoteDetails, noteWording } from './note-wording.ts';
+import { type OutputDetails, outputWording } from './output-wording.ts';
 import { clip, headOf, list, type Message, meant, quote } from './quoting.ts';
 
 /** What each code must be told. */
-export interface Details extends FileDetails, NoteDetails, IntendedDetails, ExtendsDetails {
+export interface Details extends FileDetails, NoteDetails, OutputDetails, ExtendsDetails {
   // The shape of the description.
   'unknown-key': { key: string; nearest?: string; allowed: readonly string[] };
   'decimal-comma': { got: string; meant?: string };
@@ -45,10 +45,6 @@ export interface Details extends FileDetails, NoteDetails, IntendedDetails, Exte
   'pickup-no-hot': { part: string; lug: string };
   'pickup-no-ground': { part: string; lug: string };
   'ground-point-no-ground': { part: string; sleeve: string; on: readonly string[] };
-  /** `where` is put behind a clause; `partly`: not in every position, so that it may be intended. */
-  'no-output': { where: string; partly?: true };
-  /** `joints`: that which connects the signal to ground, then others that meet it and would end the short as well. */
-  'output-shorted': { where: string; partly?: true; joints: readonly string[] };
   'too-many': { what: string; count: string; most: number };
   'crowded-lug': { lug: string; count: number; most: number };
   'unknown-arrangement': { got: string; nearest?: string; allowed: readonly string[] };
@@ -72,7 +68,6 @@ const glyphWords = (glyph: string): string => {
   const number = `U+${(glyph.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`;
   return /[\p{C}\p{Z}\p{M}]/u.test(glyph) ? number : `${glyph} (${number})`;
 };
-
 const error = (message: string, remedy: string): Message => ({ severity: 'error', message, remedy });
 export const wording: Wording = {
   ...fileWording,
@@ -166,7 +161,7 @@ export const wording: Wording = {
   'several-jacks': (d) =>
     error(
       `the kit has several jacks: ${list(d.parts)}`,
-      'Keep one; circuits with two outputs are not supported yet.',
+      'Keep one; for two outputs use one part of kind stereo-jack.',
     ),
   'no-pickup': () => error('the kit has no pickup', 'Add a part of kind single-coil or humbucker.'),
   'jack-not-connected': (d) =>
@@ -178,7 +173,7 @@ export const wording: Wording = {
     ),
   'jack-swapped': (d) =>
     error(
-      `tip and sleeve of ${quote(d.part)} are swapped: ${list(d.on)} ${d.on.length === 1 ? 'is' : 'are'} connected to the tip`,
+      `${d.tip.split('.').at(-1)} and sleeve of ${quote(d.part)} are swapped: ${list(d.on)} ${d.on.length === 1 ? 'is' : 'are'} connected to the ${d.tip.split('.').at(-1)}`,
       `Connect ${clip(d.sleeve)} to ground, and ${clip(d.tip)} to the volume control or the switch.`,
     ),
   'pickup-no-hot': (d) =>
@@ -197,20 +192,6 @@ export const wording: Wording = {
       d.on.length === 0
         ? `Connect it to ${clip(d.sleeve)} or to a grounded case; ungrounded strings or shields hum.`
         : `It is on the signal. First disconnect it from ${list(d.on)}; then connect it to ${clip(d.sleeve)} or to a grounded case.`,
-    ),
-  'no-output': (d) =>
-    error(
-      `no output${d.where}`,
-      `Follow the signal from the jack’s tip back to a pickup and add the missing joint.${intendedSilence(d)}`,
-    ),
-  'output-shorted': (d) =>
-    error(
-      `the output is shorted: the tip is connected to ground${d.where}`,
-      d.joints.length === 0
-        ? `Find the joint that connects the signal to ground and move it.${intendedSilence(d)}`
-        : d.joints.length === 1
-          ? `${quote(d.joints[0] ?? '')} connects the signal to ground: move one end to the correct lug.${intendedSilence(d)}`
-          : `One of these joints is wrong: ${d.joints.map(quote).join(', ')}. Move one end of the wrong joint to the correct lug.${intendedSilence(d)}`,
     ),
   'too-many': (d) => error(`the kit has ${d.count} ${d.what}`, `Use at most ${d.most} in one kit.`),
   'crowded-lug': (d) =>
@@ -253,6 +234,6 @@ export const wording: Wording = {
     remedy: 'Check it before you print it; a shorter label or another arrangement may help.',
   }),
   ...noteWording,
-  ...intendedWording,
+  ...outputWording,
   ...extendsWording,
 };

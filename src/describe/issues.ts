@@ -207,7 +207,7 @@ function quantity(issue: z.core.$ZodIssueCustom, path: KeyPath, got: string): Pr
 }
 
 /** Parts that the trade has and this program does not yet; common practice, no source. */
-const UNSUPPORTED = /push-?push|stereo|four-?lead|preamp|diode|transformer|inductor/;
+const UNSUPPORTED = /push-?push|four-?lead|preamp|diode|transformer|inductor/;
 /** Switches that a kit can describe itself. */
 const SWITCHES = /toggle|rotary|slide|kill|button|-?way|lever-|-?pole|mini|switch/;
 

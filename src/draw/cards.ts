@@ -84,7 +84,7 @@ export function drawCard(
   });
   const foot = y + height - FOOT / 2;
   pen.line([at(x + PAD, y + height - FOOT), at(x + width - PAD, y + height - FOOT)], ruled(theme));
-  pen.text(METER_WORDS, at(x + PAD, foot), {
+  pen.text(card.measured ?? METER_WORDS, at(x + PAD, foot), {
     size: CARD_TYPE.small,
     fill: theme.quiet,
     anchor: 'start',

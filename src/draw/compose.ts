@@ -1,5 +1,5 @@
 /** From a placed circuit to the sheet of one of its drawings: the whole, a state or a step, seen from either side. */
-import { readJack, type StateLoads } from '../analyse/index.ts';
+import { readOutputs, type StateLoads } from '../analyse/index.ts';
 import { cardsOf, cardsSay, soundingText } from '../annotate/cards.ts';
 import { type Line, linesOf, tintOfPickup } from '../annotate/lines.ts';
 import { liveJoints } from '../annotate/live.ts';
@@ -47,7 +47,7 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
   const theme = themes[aspect.theme ?? 'light'];
   const given = linesOf(circuit);
   const lines = aspect.lines === 'signal' ? given.map(({ look, tint }) => ({ look, tint })) : given;
-  const cards = cardsOf(circuit, loads, readJack(circuit));
+  const cards = cardsOf(circuit, loads, readOutputs(circuit));
   const only = aspect.only === undefined || aspect.only.length === 0 ? undefined : inOrder(aspect.only);
   const shows = (piece: Piece): boolean => only === undefined || only.includes(piece);
   const stepLine = step ? `Step ${step.number} of ${steps.length}: ${step.title.toLowerCase()}.` : '';

@@ -1,12 +1,13 @@
 import { at } from '../common/geometry.ts';
+import { monoFace } from './jack-face.ts';
 import { definePart, type LugSpec, type PartBase, type Seen } from './kind.ts';
 import { g, nameLines, type Outline, tagCentre, tagPorts, titleLabels, widestLine } from './outline.ts';
-import { conductor, plate, run, type Shape } from './shape.ts';
+import type { Shape } from './shape.ts';
 
 type Jack = PartBase<'jack'>;
 
 const LUGS = [
-  { name: 'tip', role: 'tip' },
+  { name: 'tip', role: 'output' },
   { name: 'sleeve', role: 'sleeve' },
 ] as const satisfies readonly LugSpec[];
 const [TIP, SLEEVE] = LUGS;
@@ -51,32 +52,7 @@ function jackOutline(part: Jack): Outline {
   };
 }
 
-/** The spring that touches the plug's tip, and the bush that holds its sleeve. */
 function jackFace({ outline }: Seen): readonly Shape[] {
-  const { body } = outline;
-  const [tip, sleeve] = [tagCentre(outline, TIP.name).y, tagCentre(outline, SLEEVE.name).y];
-  const left = body.x + 34;
-  const right = body.x + body.width - 14;
-  const axis = sleeve + 2;
-  return [
-    plate(body, 12),
-    conductor(
-      2,
-      run(
-        at(body.x, tip),
-        at(body.x + 18, tip),
-        at(body.x + 18, axis - 14),
-        at(left + 8, axis - 14),
-        at(left + 16, axis - 6),
-        at(left + 24, axis - 14),
-      ),
-    ),
-    conductor(2, run(at(body.x, sleeve), at(right - 14, sleeve))),
-    {
-      shape: 'rect',
-      role: 'bush',
-      rect: { x: right - 16, y: axis - 16, width: 12, height: 32 },
-      radius: 2,
-    },
-  ];
+  const height = ({ name }: { readonly name: string }): number => tagCentre(outline, name).y;
+  return monoFace(outline.body, height(TIP), height(SLEEVE));
 }

@@ -8,7 +8,7 @@ import type { Sourced, Unit } from '../common/units.ts';
 import type { Outline } from './outline.ts';
 import type { Shape } from './shape.ts';
 
-/** What a lug is for; drawing and checks go by the role, never by the lug's name. */
+/** What a lug is for; drawing and checks go by the role, never by the lug's name. `output`: a jack's tip, and its ring if it has one. */
 export type LugRole =
   | 'hot'
   | 'return'
@@ -23,7 +23,7 @@ export type LugRole =
   | 'common'
   | 'throw'
   | 'leg'
-  | 'tip'
+  | 'output'
   | 'sleeve'
   | 'point';
 

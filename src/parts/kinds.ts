@@ -19,5 +19,6 @@ export { rotary } from './rotary.ts';
 export { singleCoil } from './single-coil.ts';
 export { slide } from './slide.ts';
 export { stackedPot } from './stacked-pot.ts';
+export { stereoJack } from './stereo-jack.ts';
 export { ownSwitch } from './switch.ts';
 export { toggle3 } from './toggle-3.ts';

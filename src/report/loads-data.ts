@@ -12,7 +12,7 @@ import type {
   StateReadings,
   StateResponse,
 } from '../analyse/index.ts';
-import type { Circuit } from '../circuit/circuit.ts';
+import { type Circuit, outputOf } from '../circuit/circuit.ts';
 import { elementsLike, isPickup, type Pickup } from '../parts/index.ts';
 import { probeLug } from './meter-table.ts';
 import { defaultedOf } from './table.ts';
@@ -33,7 +33,7 @@ export function loadsData({ circuit, loads, response, readings, limits }: Figure
     coupling: 'none',
     pickups: Object.fromEntries(kit.parts.filter(isPickup).map((part) => [part.name, pickupData(part)])),
     positions: loads.map(({ index, state, pickups: entries, output, silentTogether, humCancelling }) => {
-      const curves = response[index];
+      const curves = response.filter((one) => one.index === index);
       const wide = limits?.states[index];
       const meter = readings[index];
       return {
@@ -50,12 +50,15 @@ export function loadsData({ circuit, loads, response, readings, limits }: Figure
                 ? { coils: state.coils[entry.pickup]?.map(({ id }) => id) }
                 : {}),
               ...loadData(entry),
-              ...curveData(curves?.pickups.find((one) => one.pickup === entry.pickup)),
+              ...curveData(curves.flatMap((one) => one.pickups).find((one) => one.pickup === entry.pickup)),
               ...limitData(wide?.pickups.find((one) => one.pickup === entry.pickup)),
             },
           ]),
         ),
-        ...(curves?.together ? { together: curves.together.shape } : {}),
+        ...(state.outputs
+          ? { outputs: Object.fromEntries(state.outputs.map(({ name, sounding }) => [name, sounding])) }
+          : {}),
+        ...togetherData(curves),
         ...(meter ? { meter: meterData(circuit, meter) } : {}),
         ...(wide
           ? {
@@ -120,6 +123,21 @@ function limitData(wide: PickupLimits | undefined): object {
   if (!wide) return {};
   const { pickup: _, ...figures } = wide;
   return { limits: figures };
+}
+
+/** One shape; of a jack with several outputs one for each that sounds. */
+function togetherData(curves: readonly StateResponse[]): object {
+  const found = curves.flatMap(({ state, together }) =>
+    together ? [{ name: outputOf(state), shape: together.shape }] : [],
+  );
+  const [first] = found;
+  if (!first) return {};
+  return {
+    together:
+      first.name === undefined
+        ? first.shape
+        : Object.fromEntries(found.map(({ name, shape }) => [name, shape])),
+  };
 }
 
 const meterData = (circuit: Circuit, { volumeFull, volumeZero }: StateReadings): object => ({

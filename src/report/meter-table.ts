@@ -44,7 +44,7 @@ export function meterTable(kit: Kit, states: readonly StateReadings[]): string {
       .filter(({ lugs }) => !isTip(kit, lugs))
       .map((reading) => [
         '',
-        `${probeLug(kit, reading.lugs)} to ground`,
+        measuredText(kit, reading.lugs),
         ...both(reading),
         ...both(lugOf(volumeZero, reading.net)),
       ]),
@@ -52,8 +52,20 @@ export function meterTable(kit: Kit, states: readonly StateReadings[]): string {
   return columns(METER_HEADS, rows);
 }
 
+/** The lugs of the jack's outputs, the tip first. */
+const outputsOf = (kit: Kit): readonly LugId[] =>
+  kit.parts.flatMap((part) => lugsWith(part, 'output').map((lug) => lugId(part.name, lug)));
+
 const isTip = (kit: Kit, lugs: readonly LugId[]): boolean =>
-  kit.parts.some((part) => lugsWith(part, 'tip').some((tip) => lugs.includes(lugId(part.name, tip))));
+  outputsOf(kit)
+    .slice(0, 1)
+    .some((tip) => lugs.includes(tip));
+
+/** `volume.3 to ground`; of the ring of a stereo jack `ring to sleeve`, as of the tip. */
+function measuredText(kit: Kit, lugs: readonly LugId[]): string {
+  const output = outputsOf(kit).find((one) => lugs.includes(one));
+  return output === undefined ? `${probeLug(kit, lugs)} to ground` : `${endAt(output).lug} to sleeve`;
+}
 
 const both = (reading: Reading | undefined): readonly string[] =>
   reading ? [ohmsText(reading.disconnected), ohmsText(reading.connected)] : ['', ''];
@@ -119,7 +131,7 @@ export function limitTables({ kit, nets }: Circuit, limits: Limits): string {
       .filter((entry) => !isTip(kit, entry.lugs))
       .map(({ one, lugs: all }) => [
         '',
-        `${probeLug(kit, all)} to ground`,
+        measuredText(kit, all),
         ohmRange(one.disconnected),
         ohmRange(one.connected),
       ]);

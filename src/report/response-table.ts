@@ -11,7 +11,7 @@ import {
   type StateResponse,
 } from '../analyse/index.ts';
 import { soundingText } from '../annotate/cards.ts';
-import { type Circuit, voiceName } from '../circuit/circuit.ts';
+import { type Circuit, outputOf, type State, voiceName } from '../circuit/circuit.ts';
 import { positionCell } from '../circuit/position.ts';
 import { formatSigned } from '../common/figures.ts';
 import { nth } from '../common/must.ts';
@@ -33,14 +33,21 @@ const SILENT = -150;
 export function responseTable(states: readonly StateResponse[], steps = false): string {
   const heads = ['position', ...(steps ? ['volume', 'tone'] : []), 'sounding', ...HEADS];
   const rows = states.flatMap((entry, k) => {
-    const first = states[k - 1]?.index !== entry.index;
+    const before = states[k - 1];
+    const first = before?.index !== entry.index || before.state.output !== entry.state.output;
     return linesOf(entry).map((line, i) => [
-      first && i === 0 ? positionCell(entry.state) : '',
+      first && i === 0 ? placeCell(entry.state) : '',
       ...(steps ? [entry.knobs.volume, entry.knobs.tone].map((knob) => (i === 0 ? `${knob}` : '')) : []),
       ...line,
     ]);
   });
   return columns(heads, rows, steps ? 4 : 2);
+}
+
+/** The position, and which output of the jack, where it has several. */
+function placeCell(state: State): string {
+  const output = outputOf(state);
+  return `${positionCell(state)}${output === undefined ? '' : `, ${output}`}`;
 }
 
 function linesOf({ state, pickups, together }: StateResponse): readonly (readonly string[])[] {
@@ -103,7 +110,7 @@ export function responseCsv(circuit: Circuit, { frequencies, states }: Frequency
 }
 
 function columnsOf(circuit: Circuit, { state, pickups, together }: StateResponse): readonly Column[] {
-  const name = positionCell(state);
+  const name = placeCell(state);
   const all = together ? [{ head: `${name}: ${soundingText(circuit, state)}`, gain: together.gain }] : [];
   const alone = pickups.length > 1 ? pickups : [];
   return [

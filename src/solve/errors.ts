@@ -20,7 +20,7 @@ import {
   whatIs,
 } from '../parts/index.ts';
 import { buildCircuit } from './build.ts';
-import { groundErrors, groundPointErrors, jackErrors, stateErrors } from './position-errors.ts';
+import { groundErrors, groundPointErrors, jackErrors, outputErrors, stateErrors } from './position-errors.ts';
 
 /** More than these no guitar has; the count of states and paths grows by multiplication. */
 const MOST_PICKUPS = 12;
@@ -63,7 +63,12 @@ function pathErrors(kit: Kit, free: readonly Problem[]): readonly Problem[] {
   const points = groundPointErrors(kit).filter(
     (found) => !kit.parts.some((part) => isOf(found, part) && unjoined(part)),
   );
-  return [...grounds, ...points, ...stateErrors(kit, states, explained)];
+  return [
+    ...grounds,
+    ...points,
+    ...stateErrors(kit, states, explained),
+    ...(explained ? [] : outputErrors(kit, states)),
+  ];
 }
 
 const isOf = (error: Problem, part: Part): boolean => error.path[1] === part.name;
@@ -104,13 +109,13 @@ function freeErrors(kit: Kit): readonly Problem[] {
         case 'hot':
           if (coils.length > 1) return [freeLead(part, lug.name)];
           return [problem('pickup-no-hot', path, { part: part.name, lug: lug.name }, 'key')];
-        case 'tip':
+        case 'output':
         case 'sleeve':
           return [
             problem(
               'jack-not-connected',
               path,
-              { part: part.name, lug: lug.name, signal: lug.role === 'tip' },
+              { part: part.name, lug: lug.name, signal: lug.role === 'output' },
               'key',
             ),
           ];

@@ -26,8 +26,10 @@ export interface Netlist {
   readonly branches: readonly Branch[];
   /** Node of every lug, and of every `part.#name` inside a part. */
   readonly nodeOf: ReadonlyMap<LugId, number>;
-  /** Tip to sleeve, when the kit has a jack. */
+  /** From the output that is looked at, usually the tip, to the sleeve, when the kit has a jack. */
   readonly jack: Port | undefined;
+  /** From each of the jack's outputs to its sleeve, in the order of its lugs. */
+  readonly outputs: readonly Port[];
 }
 
 /** The network of one state. */
@@ -57,6 +59,7 @@ export function makeNetlist(circuit: Graph, state: Setting, controls: PotRotatio
       (terminal) => nodeOf.get(lugId(part.name, terminal)) ?? -1,
     ),
   );
+  const outputs = outputPorts(circuit, nodeOf);
   return {
     size: new Set(nodeOf.values()).size,
     // A branch with both ends on one node carries nothing and would only be noise, but for a coil that is shorted: its
@@ -65,7 +68,8 @@ export function makeNetlist(circuit: Graph, state: Setting, controls: PotRotatio
       (branch) => branch.a !== branch.b || (branch.kind === 'winding' && branch.mutual !== undefined),
     ),
     nodeOf,
-    jack: jackPort(circuit, nodeOf),
+    jack: outputs[state.output ?? 0],
+    outputs,
   };
 }
 
@@ -188,9 +192,14 @@ function mutualOf(part: Part, coil: string): Winding['mutual'] {
   return undefined;
 }
 
-function jackPort(circuit: Graph, nodeOf: ReadonlyMap<LugId, number>): Port | undefined {
+function outputPorts(circuit: Graph, nodeOf: ReadonlyMap<LugId, number>): readonly Port[] {
   const lugs = [...circuit.lugs.values()];
-  const tip = nodeOf.get(lugs.find((lug) => lug.role === 'tip')?.id ?? '');
-  const sleeve = nodeOf.get(lugs.find((lug) => lug.role === 'sleeve')?.id ?? '');
-  return tip === undefined || sleeve === undefined ? undefined : { from: tip, to: sleeve };
+  const to = nodeOf.get(lugs.find((lug) => lug.role === 'sleeve')?.id ?? '');
+  if (to === undefined) return [];
+  return lugs
+    .filter((lug) => lug.role === 'output')
+    .flatMap(({ id }) => {
+      const from = nodeOf.get(id);
+      return from === undefined ? [] : [{ from, to }];
+    });
 }

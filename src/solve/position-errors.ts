@@ -10,6 +10,7 @@ import type { Joint, Kit } from '../describe/kit.ts';
 import { contactsOf, elementsLike, is, isPickup, lugsOf, lugsWith, type Part } from '../parts/index.ts';
 import type { LugRole } from '../parts/kind.ts';
 import { buildCircuit } from './build.ts';
+import { missingLink } from './series-link.ts';
 
 /**
  * Pickups that are heard in no state, and whose return cannot reach the jack's sleeve through joints, through any position
@@ -45,14 +46,17 @@ export function jackErrors(kit: Kit): readonly Problem[] {
       role === 'case' || role === 'point' || role === 'shield' ? [lugId(part.name, name)] : [],
     ),
   );
-  const [tip, sleeve] = [lugWith(jack, 'tip'), lugWith(jack, 'sleeve')];
+  const sleeve = lugWith(jack, 'sleeve');
   const on = (lug: LugId): readonly LugId[] => grounds.filter((ground) => nets.same(ground, lug));
   // With a pickup's return on the sleeve the jack is right, and a case is on the signal.
   const returns = kit.parts.flatMap((part) =>
     lugsOf(part).flatMap(({ name, role }) => (role === 'return' ? [lugId(part.name, name)] : [])),
   );
   const grounded = returns.some((lug) => nets.same(lug, sleeve));
-  return grounded || on(tip).length === 0 || on(sleeve).length > 0
+  const tip = lugsWith(jack, 'output')
+    .map((lug) => lugId(jack.name, lug))
+    .find((lug) => on(lug).length > 0);
+  return grounded || tip === undefined || on(sleeve).length > 0
     ? []
     : [problem('jack-swapped', ['parts', jack.name], { part: jack.name, on: on(tip), tip, sleeve }, 'key')];
 }
@@ -134,6 +138,17 @@ export function stateErrors(kit: Kit, states: readonly State[], explained: boole
   ];
 }
 
+/** Outputs of a jack with several at which nothing is heard in any state, where something is heard at another. */
+export function outputErrors(kit: Kit, states: readonly State[]): readonly Problem[] {
+  const jack = kit.parts.find((part) => is(part, 'jack'));
+  if (!jack || states.every(({ sounding }) => sounding.length === 0)) return [];
+  return (states[0]?.outputs ?? []).flatMap(({ name }, i) =>
+    states.some(({ outputs }) => (outputs?.[i]?.sounding.length ?? 0) > 0)
+      ? []
+      : [problem('output-never-sounds', ['parts', jack.name], { part: jack.name, lug: name }, 'key')],
+  );
+}
+
 function silentErrors(
   kit: Kit,
   code: 'output-shorted' | 'no-output',
@@ -151,11 +166,17 @@ function silentErrors(
       where,
       joints: joints.map(jointWords),
       ...(everywhere ? {} : { partly: true as const }),
+      ...(code === 'no-output' ? linkDetail(kit, some, all) : {}),
     };
     return joint
       ? problem(code, ['joints', joint.index], detail)
       : problem(code, placeOf(kit), detail, 'key');
   });
+}
+
+function linkDetail(kit: Kit, some: readonly State[], all: readonly State[]) {
+  const link = missingLink(kit, some, all);
+  return link ? { link: `${link.from} > ${link.to}` } : {};
 }
 
 interface Short {

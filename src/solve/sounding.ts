@@ -92,26 +92,55 @@ export const windingSounds =
     sounding.includes(pickup) &&
     (coils?.[pickup]?.some(({ id }) => coilName(pickup, id) === of) ?? true);
 
-/** Sounding pickups of a setting, in the order written, and whether tip and sleeve are one node. */
+/** Sounding pickups of a setting, in the order written, at each output, and whether tip and sleeve are one node. */
 export function solveSounding(
   graph: Graph,
   setting: Setting,
   controls: PotRotations = {},
-): Pick<State, 'sounding' | 'coils' | 'shorted'> {
-  const { branches, jack } = makeNetlist(graph, setting, controls);
-  const played = withoutCoupling(withOutputLoad({ branches, jack }, graph.kit.outputLoad));
-  const heard = audibleCoils(coilTransfersOf(played, jack));
+): Pick<State, 'sounding' | 'coils' | 'shorted' | 'outputs'> {
+  const netlist = makeNetlist(graph, setting, controls);
+  const played = withoutCoupling(withOutputLoad(netlist, graph.kit.outputLoad));
+  const found = netlist.outputs.map((port) => coilTransfersOf(played, port));
+  const heard = found.map(audibleCoils);
+  const outputs = outputNames(graph).map((name, i) => {
+    const { sounding, ...coils } = heardOf(graph, (coil) => heard[i]?.has(coil) ?? false);
+    const loudest = sounding.filter((pickup) => loudestOf(found, pickup) === i);
+    return { name, sounding, ...coils, loudest };
+  });
+  return {
+    ...heardOf(graph, (coil) => heard.some((one) => one.has(coil))),
+    shorted: netlist.outputs.length > 0 && netlist.outputs.every(({ from, to }) => from === to),
+    ...(outputs.length > 1 ? { outputs } : {}),
+  };
+}
+
+/** The pickups of which some coil is heard, and the coils of those of which not every one is. */
+function heardOf(graph: Graph, isHeard: (coil: string) => boolean): Pick<State, 'sounding' | 'coils'> {
   const pickups = graph.kit.parts.filter(isPickup).flatMap((part) => {
     const all = elementsLike(part, 'coil').map(({ id, called = id }) => ({ id, called }));
-    const own = all.filter(({ id }) => heard.has(coilName(part.name, id)));
+    const own = all.filter(({ id }) => isHeard(coilName(part.name, id)));
     return own.length === 0 ? [] : [{ name: part.name, own, whole: own.length === all.length }];
   });
   const partial = pickups.filter(({ whole }) => !whole).map(({ name, own }) => [name, own] as const);
   return {
     sounding: pickups.map(({ name }) => name),
     ...(partial.length === 0 ? {} : { coils: Object.fromEntries(partial) }),
-    shorted: jack !== undefined && jack.from === jack.to,
   };
+}
+
+const outputNames = ({ lugs }: Graph): readonly string[] =>
+  [...lugs.values()].filter(({ role }) => role === 'output').map(({ name }) => name);
+
+/** Number of the output at which a pickup's coils give most; the first of those alike. */
+function loudestOf(found: readonly Transfers[], pickup: string): number {
+  const levels = found.map((transfers) =>
+    [...transfers].reduce(
+      (sum, [coil, row]) =>
+        coil.startsWith(`${pickup}.`) ? sum + row.reduce((all, one) => all + magnitudeOf(one), 0) : sum,
+      0,
+    ),
+  );
+  return levels.indexOf(Math.max(...levels));
 }
 
 /** Of transfers at the frequencies listened to, the coils that are heard. */

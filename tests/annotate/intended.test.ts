@@ -4,7 +4,7 @@ import { solveLoads } from '../../src/analyse/index.ts';
 import { cardsOf } from '../../src/annotate/cards.ts';
 import { notesOf } from '../../src/annotate/notes.ts';
 import { describeCards } from '../../src/annotate/words.ts';
-import { readKit } from '../../src/checked.ts';
+import { kitFromValue, readKit } from '../../src/checked.ts';
 import { toDiagnostics } from '../../src/describe/diagnostics.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
 
@@ -92,5 +92,55 @@ describe('intended', () => {
     const silent = cards.filter(({ title }) => title === 'No output');
     expect(silent.map(({ states }) => states.length)).toEqual([6]);
     expect(describeCards(silent)).toBe('Position 1/2/3·2·1/2: No output.');
+  });
+});
+
+describe('a kill button', () => {
+  /** Across the output, or in its way where it is normally closed. */
+  const button = (contact: string, joints: readonly string[]): readonly string[] => {
+    const {
+      kit: read,
+      diagnostics,
+      source,
+    } = kitFromValue(
+      {
+        kit: 'kill',
+        title: 'S, volume, kill button',
+        parts: {
+          neck: { kind: 'single-coil' },
+          volume: { kind: 'pot', value: '250k' },
+          kill: { kind: 'kill-button', contact },
+          output: { kind: 'jack' },
+        },
+        joints: [
+          { bend: 'volume.1 > volume.case' },
+          'neck.ground > volume.case',
+          'output.sleeve > volume.case',
+          'neck.hot > volume.3',
+          ...joints,
+        ],
+      },
+      'kill.ts',
+    );
+    const circuit = read && buildCircuit(read);
+    const notes = circuit ? toDiagnostics(notesOf(circuit, solveLoads(circuit)), source) : [];
+    return [...diagnostics, ...notes]
+      .filter(({ severity }) => severity !== 'note')
+      .map(({ severity, code }) => `${severity} ${code}`);
+  };
+  const across = ['volume.2 > output.tip', 'kill.1 > output.tip', 'kill.2 > output.sleeve'];
+  const between = ['volume.2 > kill.1', 'kill.2 > output.tip'];
+  it('is silent on purpose while it is pressed, without a word in the kit', () => {
+    expect(button('normally-open', across)).toEqual([]);
+    expect(button('normally-closed', between)).toEqual([]);
+  });
+  it('at rest there must be output, and pressed there must be none', () => {
+    for (const found of [button('normally-closed', across), button('normally-open', between)]) {
+      expect(found.filter((one) => one.startsWith('error'))).toHaveLength(1);
+      expect(found[0]).toMatch(/error (output-shorted|no-output)/);
+    }
+    expect(
+      button('normally-open', ['volume.2 > output.tip', 'kill.1 > volume.3', 'kill.2 > volume.2']),
+    ).toEqual(['warning not-silent']);
   });
 });

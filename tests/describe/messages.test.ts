@@ -79,7 +79,7 @@ describe('each mistake has one message', () => {
     ['sleeving: both', 'sleeving: bothe', /^8:51 bad-choice: “bothe”.*Did you mean both\?/],
     ['kind: jack', 'kind: socket', /^9:19 bad-choice: “socket”/],
     ['kind: jack', 'kind: jak', /^9:19 bad-choice: “jak”.*Did you mean jack\?/],
-    ['kind: jack', 'kind: stereo-jack', /^9:19 unsupported-kind: /],
+    ['kind: jack', 'kind: transformer', /^9:19 unsupported-kind: /],
     [
       'kit: robin',
       'kit: robin\nview: sodler-side',

@@ -217,7 +217,7 @@ describe('printing', () => {
     const printed = toDiagnostics(problems, source).map(formatDiagnostic);
     expect(problems.map(({ code }) => code)).toEqual(['bad-value', 'bad-choice']);
     expect(printed.join('')).not.toMatch(/(?!\n)\p{Cc}/u);
-    for (const line of printed.join('\n').split('\n')) expect(line.length).toBeLessThan(260);
+    for (const line of printed.join('\n').split('\n')) expect(line.length).toBeLessThan(400);
     // The caret stands under the first letter of what it points at.
     for (const [i, letter] of ['x', 'y'].entries()) {
       const [, , , excerpt = '', caret = ''] = printed[i]?.split('\n') ?? [];

@@ -163,6 +163,7 @@ test('the lugs the compiler knows are the lugs the kinds have', () => {
     capacitor: { 1: 1, 2: 1 },
     jack: { tip: 1, sleeve: 1 },
     'ground-point': { 1: 1 },
+    'stereo-jack': { tip: 1, ring: 1, sleeve: 1 },
     'push-pull': { 1: 1, 2: 1, 3: 1, case: 1, A0: 1, A1: 1, A2: 1, B0: 1, B1: 1, B2: 1 },
     'dual-pot': twoGangs,
     'stacked-pot': twoGangs,

@@ -94,6 +94,7 @@ const shown: Readonly<Record<Kind, { readonly part: object; readonly joints: rea
   slide: { part: { kind: 'slide' }, joints: wires('A0 > output.tip', 'B1 > pickup.hot') },
   'kill-button': { part: { kind: 'kill-button' }, joints: wires('1 > output.tip', '2 > output.sleeve') },
   'ground-point': { part: { kind: 'ground-point', label: 'Strings' }, joints: wires('1 > output.sleeve') },
+  'stereo-jack': { part: { kind: 'stereo-jack' }, joints: [{ wire: 'pickup.hot > output.ring' }] },
 };
 
 function wires(...ends: readonly string[]): readonly object[] {
@@ -103,14 +104,20 @@ function legs(): readonly object[] {
   return [{ leg: 'shown.1 > output.tip' }, { leg: 'shown.2 > output.sleeve' }];
 }
 
+/** A jack takes the place of the one that every kit has. */
+const isJack = (kind: Kind): boolean => kinds[kind].is.some((trait) => trait === 'jack');
+
 function kitWith(kind: Kind): Kit {
   const { part, joints } = shown[kind];
-  const own = kind === 'jack' ? 'output' : 'shown';
+  const own = isJack(kind) ? 'output' : 'shown';
   const { kit, problems } = kitFromValue(
     {
       kit: `part-${kind}`,
       title: kind,
-      parts: { ...base.parts, ...(own === 'shown' ? { shown: { label: 'Shown', ...part } } : {}) },
+      parts: {
+        ...base.parts,
+        ...(own === 'shown' ? { shown: { label: 'Shown', ...part } } : { output: part }),
+      },
       joints: [...base.joints, ...joints],
     },
     'parts.ts',
@@ -133,7 +140,7 @@ const cellOf = (kind: Kind) => ({ width: WIDER[kind] ?? 320, height: LONGER[kind
 async function sheet(kind: Kind): Promise<string> {
   const CELL = cellOf(kind);
   const kit = kitWith(kind);
-  const name = kind === 'jack' ? 'output' : 'shown';
+  const name = isJack(kind) ? 'output' : 'shown';
   const part = kit.parts.find((one) => one.name === name);
   const arrangement = findArrangement('free-flow');
   if (!part || typeof arrangement === 'string') throw new Error('nothing to show');

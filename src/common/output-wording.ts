@@ -1,8 +1,13 @@
-/** Messages about what a kit says is intended: the names in it, and what does not prove true. */
-import { list, type Message, meant, quote } from './quoting.ts';
+/** Messages about positions and outputs without a signal, and about what a kit says is intended of them. */
+import { clip, list, type Message, meant, quote } from './quoting.ts';
 
 /** `where` is put behind a clause: empty, or with a blank before it. */
-export interface IntendedDetails {
+export interface OutputDetails {
+  /** `partly`: not in every position, so that it may be intended; `link`: the joint that puts two coils in series and ends the silence. */
+  'no-output': { where: string; partly?: true; link?: string };
+  /** `joints`: that which connects the signal to ground, then others that meet it and would end the short as well. */
+  'output-shorted': { where: string; partly?: true; joints: readonly string[] };
+  'output-never-sounds': { part: string; lug: string };
   'unknown-switch': { part: string; nearest?: string; allowed: readonly string[] };
   'not-a-switch': { part: string; what: string; allowed: readonly string[] };
   'unknown-position': {
@@ -23,12 +28,33 @@ const switchesOf = (names: readonly string[]): string =>
   names.length === 0 ? 'This kit has no switch: remove the entry.' : `Switches of this kit: ${list(names)}.`;
 
 /** Behind the remedy for a silent position: nothing where it is silent in every position, which nobody intends. */
-export const intendedSilence = ({ partly }: { partly?: true }): string =>
+const intendedSilence = ({ partly }: { partly?: true }): string =>
   partly ? ' If there is no output here on purpose, list the position under “intended: silent”.' : '';
 
-export const intendedWording: {
-  readonly [C in keyof IntendedDetails]: (detail: IntendedDetails[C]) => Message;
+export const outputWording: {
+  readonly [C in keyof OutputDetails]: (detail: OutputDetails[C]) => Message;
 } = {
+  'no-output': (d) =>
+    error(
+      `no output${d.where}${d.link === undefined ? '' : ': a series link is missing'}`,
+      d.link === undefined
+        ? `Follow the signal from the jack’s tip back to a pickup and add the missing joint.${intendedSilence(d)}`
+        : `Add the joint ${quote(d.link)}: it puts the two coils in series.${intendedSilence(d)}`,
+    ),
+  'output-shorted': (d) =>
+    error(
+      `the output is shorted: the tip is connected to ground${d.where}`,
+      d.joints.length === 0
+        ? `Find the joint that connects the signal to ground and move it.${intendedSilence(d)}`
+        : d.joints.length === 1
+          ? `${quote(d.joints[0] ?? '')} connects the signal to ground: move one end to the correct lug.${intendedSilence(d)}`
+          : `One of these joints is wrong: ${d.joints.map(quote).join(', ')}. Move one end of the wrong joint to the correct lug.${intendedSilence(d)}`,
+    ),
+  'output-never-sounds': (d) =>
+    error(
+      `no output at the ${clip(d.lug)} of ${quote(d.part)} in any switch position`,
+      `Follow the signal from ${clip(d.part)}.${clip(d.lug)} back to a pickup and add the missing joint; for one output use a part of kind jack.`,
+    ),
   'unknown-switch': (d) => error(`unknown switch ${quote(d.part)}`, meant(d.nearest, switchesOf(d.allowed))),
   'not-a-switch': (d) => error(`${quote(d.part)} (${d.what}) is not a switch`, switchesOf(d.allowed)),
   'unknown-position': (d) =>
