@@ -13,6 +13,7 @@ interface Heard {
   readonly parallel: readonly string[];
   readonly outOfPhase: readonly string[];
   readonly coils: string;
+  readonly output: string;
   /** Decibels; 0 where it is no more than 1 dB down. */
   readonly down: number;
 }
@@ -22,7 +23,7 @@ const leaves = (sound: Sound): readonly Leaf[] =>
   'pickup' in sound ? [sound] : sound.of.flatMap((one) => leaves(one));
 
 /** How two pickups of one sound are joined: by what joins the two smallest groups that hold one of them each. */
-function joinOf(sound: Sound, a: string, b: string): 'series' | 'parallel' | undefined {
+function joinOf(sound: Sound, a: string, b: string): 'series' | 'parallel' | 'apart' | undefined {
   if ('pickup' in sound) return undefined;
   const holds = (one: Sound, name: string): boolean => leaves(one).some(({ pickup }) => pickup === name);
   const both = sound.of.find((one) => holds(one, a) && holds(one, b));
@@ -45,6 +46,7 @@ function expected({ sound }: Row): readonly Heard[] {
       parallel: byName(joined('parallel')),
       outOfPhase: byName(others.filter((one) => one.reversed !== own.reversed).map(({ pickup }) => pickup)),
       coils: own.coils ?? '',
+      output: own.output ?? '',
       down: own.down ?? 0,
     };
   });
@@ -63,6 +65,7 @@ const solved = ({ state, pickups }: StateLoads, wanted: readonly Heard[]): reado
       parallel: byName(parallel),
       outOfPhase: byName(outOfPhase),
       coils: state.coils?.[pickup]?.map(({ id }) => id.replace('coil-', '')).join() ?? coils?.joined ?? '',
+      output: state.outputs?.find(({ loudest }) => loudest.includes(pickup))?.name ?? '',
       down: Math.abs(own - by) <= REACH ? by : own,
     };
   });

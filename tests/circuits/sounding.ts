@@ -13,8 +13,11 @@ export type Sound =
       readonly down?: number;
       /** Of a pickup with two coils of its own: the one that is left, or how both are joined. */
       readonly coils?: 'a' | 'b' | 'series' | 'parallel';
+      /** The output that it is on, of a jack with two. */
+      readonly output?: 'tip' | 'ring';
     }
-  | { readonly join: 'series' | 'parallel'; readonly of: readonly Sound[] };
+  /** Apart: on outputs of their own. */
+  | { readonly join: 'series' | 'parallel' | 'apart'; readonly of: readonly Sound[] };
 
 /** One setting of every switch, by part and position, and what is heard there; nothing where it is silent. */
 export interface Row {
@@ -32,6 +35,7 @@ const series = (...of: readonly (string | Sound)[]): Sound => ({ join: 'series',
 const parallel = (...of: readonly (string | Sound)[]): Sound => ({ join: 'parallel', of: of.map(leaf) });
 /** So many decibels below the loudest of its state at 1 kHz; of one alone, below its reference harness. */
 const down = (decibels: number, sound: string | Sound): Sound => ({ ...leaf(sound), down: decibels });
+const reversed = (pickup: string): Sound => ({ pickup, reversed: true });
 /** What is heard of a humbucker with four leads. */
 const coils = (pickup: string, heard: 'a' | 'b' | 'series' | 'parallel'): Sound => ({ pickup, coils: heard });
 const quiet = (sound: string | Sound) => ({ quiet: leaf(sound) });
@@ -138,6 +142,19 @@ export const tables: Readonly<Record<string, readonly Row[]>> = {
     quiet(series('neck', 'bridge')),
   ),
   'h-1v1t-rotary-caps': rows('rotary', ...Array.from({ length: 6 }, () => quiet('bridge'))),
+  // Exchanged leads: what cancelled hum in the middle adds it, and the signals are out of phase.
+  'ss-lever-3-1v1t-phase': [
+    ...also('tone', 1, THREE_WAY),
+    ...also('tone', 2, rows('selector', 'bridge', parallel(reversed('neck'), 'bridge'), reversed('neck'))),
+  ],
+  'h-1v1t-kill': rows('kill', quiet('bridge'), 'silent'),
+  'bass-ss-2v2t-stereo': only({
+    join: 'apart',
+    of: [
+      { pickup: 'neck', output: 'ring' },
+      { pickup: 'bridge', output: 'tip' },
+    ],
+  }),
   // On 10 the track is disconnected, which changes the load and not what sounds.
   'ss-lever-3-1v1t-no-load-tone': THREE_WAY,
   'bass-ss-stacked-2v2t': only(quiet(parallel('neck', 'bridge'))),
@@ -230,6 +247,10 @@ export const turned: Readonly<Record<string, readonly Turned[]>> = {
     { at: {}, zero: ['neck-stack.a'], sounding: ['bridge'] },
     { at: {}, zero: ['bridge-stack.a'], sounding: ['neck'] },
     { at: {}, zero: ['neck-stack.b', 'bridge-stack.b'], sounding: ['neck', 'bridge'] },
+  ],
+  'bass-ss-2v2t-stereo': [
+    { at: {}, zero: ['neck-volume'], sounding: ['bridge'] },
+    { at: {}, zero: ['bridge-volume'], sounding: ['neck'] },
   ],
   's-volume': [{ at: {}, zero: ['volume'], sounding: [] }],
   // A tone control on 0 takes the treble, not the sound.
