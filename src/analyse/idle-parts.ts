@@ -37,18 +37,17 @@ const guarding = ({ nets, lugs }: Circuit): ReadonlySet<string> =>
       .flatMap(({ lugs: on }) => on.map((lug) => lugs.get(lug)?.part ?? '')),
   );
 
-/** The branches that lie on a ring with a branch of that element, itself included (Hopcroft and Tarjan's blocks). */
+/** The branches that lie on a ring with a branch of that element, such branches included (Hopcroft and Tarjan's blocks). */
 function blockOf(branches: readonly Branch[], element: string): readonly Branch[] {
   const at = new Map<number, Branch[]>();
   for (const branch of branches) {
     if (branch.a === branch.b) continue;
     for (const node of [branch.a, branch.b]) at.set(node, [...(at.get(node) ?? []), branch]);
   }
-  const first = branches.find(({ of }) => of === element);
-  if (!first) return [];
+  const wanted = branches.filter(({ of }) => of === element);
   const found = new Map<number, number>();
   const trail: Branch[] = [];
-  let block: readonly Branch[] = [];
+  const block: Branch[] = [];
   /** Numbers a node and all behind it; answers the lowest number that a way from there leads back to. */
   const visit = (node: number, through: Branch | undefined): number => {
     const own = found.size;
@@ -69,11 +68,11 @@ function blockOf(branches: readonly Branch[], element: string): readonly Branch[
       low = Math.min(low, back);
       if (back < own) continue;
       const ring = trail.splice(start);
-      if (ring.includes(first)) block = ring;
+      if (wanted.some((one) => ring.includes(one))) block.push(...ring);
     }
     return low;
   };
-  visit(first.a, undefined);
+  for (const { a } of wanted) if (!found.has(a)) visit(a, undefined);
   return block;
 }
 

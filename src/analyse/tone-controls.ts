@@ -11,7 +11,10 @@ import { rolesOf } from './controls.ts';
 /** Less than this share of the load is no load: a control behind a resistor of many times its value. */
 const SHARE = 0.05;
 
-/** Names of the tone controls without which the signal load at an output of the jack would be lighter, in the order written. */
+/**
+ * Names of the tone controls without which the signal load at an output of the jack would be lighter, in the order written; of several
+ * outputs those at the one that most of them load, since what loads the one does not load the other.
+ */
 export function toneControlsIn(circuit: Circuit, state: State): readonly string[] {
   const controls = circuit.kit.parts.flatMap(controlsOf);
   if (controls.length < 2) return [];
@@ -23,10 +26,13 @@ export function toneControlsIn(circuit: Circuit, state: State): readonly string[
     );
   const whole = loads(branches);
   const roles = rolesOf(circuit);
-  return controls.flatMap((control) => {
+  const lighter = controls.flatMap((control) => {
     if (roles.get(control.id) !== 'tone') return [];
     const own = new Set(control.tracks.map((track) => elementName(control.part, track)));
     const without = loads(branches.filter(({ of }) => !own.has(of)));
-    return without.some((load, i) => load > nth(whole, i) * (1 + SHARE)) ? [control.id] : [];
+    return [{ id: control.id, at: without.map((load, i) => load > nth(whole, i) * (1 + SHARE)) }];
   });
+  return whole
+    .map((_, i) => lighter.filter(({ at }) => at[i] === true).map(({ id }) => id))
+    .reduce((most, some) => (some.length > most.length ? some : most), []);
 }

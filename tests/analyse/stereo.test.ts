@@ -1,6 +1,14 @@
 /** A stereo jack: each output by itself, against the same pickup at a mono jack, by hand, and against ngspice. */
 import { describe, expect, it } from 'vitest';
-import { readMeter, readOutputs, solveLimits, solveLoads, solveResponse } from '../../src/analyse/index.ts';
+import {
+  idleComponents,
+  readMeter,
+  readOutputs,
+  solveLimits,
+  solveLoads,
+  solveResponse,
+  toneControlsIn,
+} from '../../src/analyse/index.ts';
 import { makeStateSolver, transferAt } from '../../src/analyse/response.ts';
 import { cardsOf } from '../../src/annotate/cards.ts';
 import { kitFromValue } from '../../src/checked.ts';
@@ -190,5 +198,27 @@ describe('a switch that mutes one output', () => {
       ['output-shorted', 'the output is shorted: the tip is connected to ground in position 3'],
     ]);
     expect(muted({ intended: { silent: [{ mute: 3 }] } })).toEqual([]);
+  });
+});
+
+describe('a tone control for each output', () => {
+  const tone = { kind: 'pot', value: '250k' };
+  const cap = { kind: 'capacitor', value: '22n' };
+  const wired = (which: string, volume: string) => [
+    `${which}.1 > ${volume}.3`,
+    `${which}.2 > ${which}-cap.1`,
+    `${which}-cap.2 > out.sleeve`,
+    `${which}.case > out.sleeve`,
+  ];
+  const circuit = makeCircuit({
+    parts: { ...stereo.parts, one: tone, 'one-cap': cap, two: tone, 'two-cap': cap },
+    joints: [...stereo.joints, ...wired('one', 'low'), ...wired('two', 'high')],
+  });
+  it('is in circuit, whichever output it is on', () => {
+    expect(idleComponents(circuit)).toEqual([]);
+  });
+  it('does not load the other output', () => {
+    const [state] = circuit.states;
+    expect(state && toneControlsIn(circuit, state)).toHaveLength(1);
   });
 });
