@@ -27,7 +27,7 @@ export function joiningText(
   const all = several ? levelText({ level: output }) : undefined;
   const words = [
     ...(several ? [joined(pickups, label), ...phaseWords(pickups, label)] : []),
-    ...pickups.flatMap((one) => coilWords(one, several ? label(one.pickup) : undefined)),
+    ...allCoilWords(pickups, label),
     ...(all === undefined ? [] : [`together ${all}`]),
   ];
   return words.length === 0
@@ -40,6 +40,14 @@ export const HUM_CANCELLING = 'hum-cancelling';
 /** Absent where hum is not cancelled, or nobody can tell. */
 export const humText = ({ silentTogether, humCancelling }: StateLoads): string | undefined =>
   humCancelling && !silentTogether ? HUM_CANCELLING : undefined;
+
+/** Said once where it is the same of every pickup: a card is as wide as these words. */
+function allCoilWords(pickups: readonly PickupLoads[], label: Labels): readonly string[] {
+  if (pickups.length === 1) return pickups.flatMap((one) => coilWords(one, undefined));
+  const [first = [], ...rest] = pickups.map((one) => coilWords(one, 'each'));
+  if (rest.every((words) => words.join() === first.join())) return first;
+  return pickups.flatMap((one) => coilWords(one, label(one.pickup)));
+}
 
 /** Two coils of one pickup; in series and in phase it is one pickup as it is made, and needs no words. */
 function coilWords({ coils }: PickupLoads, label: string | undefined): readonly string[] {

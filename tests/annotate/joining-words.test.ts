@@ -11,6 +11,8 @@ interface Written {
   readonly reversed?: string;
   readonly output?: number;
   readonly silent?: boolean;
+  /** Names of pickups whose two coils are in parallel. */
+  readonly coils?: string;
 }
 const others = (pairs: readonly string[], name: string): readonly string[] =>
   pairs.filter((pair) => pair.includes(name)).map((pair) => pair.replace(name, '').trim());
@@ -24,6 +26,9 @@ function state(names: string, written: Written = {}): StateLoads {
       parallel: [...names].filter((name) => name !== pickup && !series.includes(name)),
       outOfPhase: others(written.against ?? [], pickup),
       reversed: (written.reversed ?? '').includes(pickup),
+      ...((written.coils ?? '').includes(pickup)
+        ? { coils: { joined: 'parallel' as const, outOfPhase: false } }
+        : {}),
     };
     return one as PickupLoads;
   });
@@ -100,4 +105,11 @@ describe('of pickups out of phase, to blame are', () => {
     expect(blamed('ab', { against: ['a b'] })).toBe('ab');
     expect(blamed('ab', { against: ['a b'], reversed: 'ab' })).toBe('ab');
   });
+});
+
+it('coils of pickups: by name, or once where all are alike', () => {
+  expect(words('a', { coils: 'a' })).toBe('coils in parallel');
+  expect(words('ab', { coils: 'b' })).toBe('in parallel, coils of B in parallel');
+  expect(words('ab', { coils: 'ab' })).toBe('in parallel, coils of each in parallel');
+  expect(words('abc', { coils: 'ab' })).toBe('in parallel, coils of A in parallel, coils of B in parallel');
 });
