@@ -29,6 +29,7 @@ import {
   LEVEL_FREQUENCY,
   LISTENED,
   magnitudeOf,
+  pickupSounds,
   transfersOf,
   windingSounds,
 } from '../solve/sounding.ts';
@@ -72,7 +73,8 @@ export function relationsIn(
   const netlist = makeNetlist(graph, state);
   const branches = withOutputLoad(netlist, graph.kit.outputLoad);
   const heard = windingSounds(state);
-  const at = transfersAt(branches, netlist.jack, heard);
+  const whole = pickupSounds(state);
+  const at = transfersAt(branches, netlist.jack, whole);
   const sizes = magnitudesOnly(branches);
   const sign = transfersAt(sizes, netlist.jack);
   const loudest = Math.max(...pickups.map(({ name }) => magnitudeOf(at(name))));
@@ -88,7 +90,7 @@ export function relationsIn(
     Math.max(
       ...pickups.map((pickup) => {
         const parallel = chains.get(pickup.name)?.parallel ?? [];
-        return alone(branches, netlist.jack, heard, pickup.name, parallel) / referenceLevel(pickup);
+        return alone(branches, netlist.jack, whole, pickup.name, parallel) / referenceLevel(pickup);
       }),
     ),
   );

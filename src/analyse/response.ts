@@ -13,7 +13,7 @@ import { makeNetlist, type PotRotations } from '../solve/netlist.ts';
 import type { Branch, Winding } from '../solve/network.ts';
 import { withOutputLoad } from '../solve/output.ts';
 import { type Complex, Solver } from '../solve/solver.ts';
-import { signalOf, windingSounds } from '../solve/sounding.ts';
+import { pickupSounds, signalOf } from '../solve/sounding.ts';
 import { type Knobs, knobSettings, knobsAtFull, type Roles, rolesOf, rotationsAt } from './controls.ts';
 import { type CurveShape, type Gain, HIGHEST, LOWEST, logGrid, shapeOf } from './peak.ts';
 import { referenceCircuit } from './reference.ts';
@@ -65,7 +65,7 @@ export interface FrequencyResponse {
   readonly states: readonly StateResponse[];
 }
 
-/** One state made ready for solving: the network at the jack and the coils that sound. */
+/** One state made ready for solving: the network at the jack and the coils of the pickups that sound. */
 export interface StateSolver {
   readonly solver: Solver;
   readonly windings: readonly Winding[];
@@ -81,7 +81,7 @@ export function makeStateSolver(
   const netlist = makeNetlist(circuit, state, controls);
   if (!netlist.jack) return undefined;
   const branches = withOutputLoad(netlist, circuit.kit.outputLoad).map(changed);
-  const sounds = windingSounds(state);
+  const sounds = pickupSounds(state);
   const windings = branches.filter(
     (branch): branch is Winding => branch.kind === 'winding' && sounds(branch),
   );

@@ -84,7 +84,16 @@ export function signalOf(solver: Solver, winding: Winding, frequency: number): C
   return { re: share * re, im: share * im };
 }
 
-/** Whether a winding sounds in a state. */
+/**
+ * Whether a winding is of a pickup that sounds in a state. How loud that is hangs on all of its coils: what the strings induce in one
+ * that is shorted works against the other, through the field.
+ */
+export const pickupSounds =
+  ({ sounding }: Pick<State, 'sounding'>): Counts =>
+  ({ pickup }) =>
+    pickup !== undefined && sounding.includes(pickup);
+
+/** Whether a winding itself sounds in a state, through its leads. */
 export const windingSounds =
   ({ sounding, coils }: Pick<State, 'sounding' | 'coils'>): Counts =>
   ({ pickup, of }) =>

@@ -7,7 +7,7 @@ import { solveLoads } from '../../src/analyse/loads.ts';
 import { referenceCircuit } from '../../src/analyse/reference.ts';
 import type { Circuit, State } from '../../src/circuit/circuit.ts';
 import { isPickup } from '../../src/parts/index.ts';
-import { driven, outside } from './compare.ts';
+import { outside } from './compare.ts';
 import { type Line, type OwnNetlist, ownNetlist } from './own-netlist.ts';
 import { type Complex, type Job, runSpice } from './spice.ts';
 
@@ -159,12 +159,11 @@ export async function relationErrors(circuits: readonly Circuit[]): Promise<read
     return { ...entry, margins, sounding: names.filter((name) => (margins.get(name) ?? 0) > 1) };
   });
   await runs.run(
-    heard.flatMap(({ circuit, state, id, net, sounding }) => [
+    heard.flatMap(({ id, net, sounding }) => [
       ...sounding.map((name) => ({ key: `${id} ${name} sizes`, job: job(magnitudesOnly(net), name) })),
-      // How loud a pickup is goes by those of its coils that sound.
       ...sounding.map((name) => ({
         key: `${id} ${name} level`,
-        job: job(net, ...driven(circuit, state, name)),
+        job: job(net, name),
       })),
       ...sounding.flatMap((other) => [
         ...sounding
@@ -185,7 +184,7 @@ export async function relationErrors(circuits: readonly Circuit[]): Promise<read
     return { ...entry, short, gap, at, loudest };
   });
   await runs.run(
-    chained.flatMap(({ circuit, state, id, net, sounding, short, gap }) =>
+    chained.flatMap(({ id, net, sounding, short, gap }) =>
       sounding.map((name) => ({
         key: `${id} ${name} alone`,
         job: job(
@@ -193,7 +192,7 @@ export async function relationErrors(circuits: readonly Circuit[]): Promise<read
             net,
             sounding.filter((other) => other !== name && !(short(name, other) > gap(name, other))),
           ),
-          ...driven(circuit, state, name),
+          name,
         ),
       })),
     ),
