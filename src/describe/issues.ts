@@ -207,7 +207,7 @@ function quantity(issue: z.core.$ZodIssueCustom, path: KeyPath, got: string): Pr
 }
 
 /** Parts that the trade has and this program does not yet; common practice, no source. */
-const UNSUPPORTED = /push-?push|four-?lead|preamp|diode|transformer|inductor/;
+const UNSUPPORTED = /push-?push|preamp|diode|transformer|inductor/;
 /** Switches that a kit can describe itself. */
 const SWITCHES = /toggle|rotary|slide|kill|button|-?way|lever-|-?pole|mini|switch/;
 
@@ -233,7 +233,9 @@ const SYNONYMS: Readonly<Record<string, string>> = {
   'concentric-pot': 'stacked-pot',
   'dual-gang': 'dual-pot',
   'dual-gang-pot': 'dual-pot',
+  'stereo-pot': 'dual-pot',
   'blend-pot': 'blend',
+  'four-lead': 'four-lead-humbucker',
   toggle: 'toggle-3',
   'toggle-switch': 'toggle-3',
   'three-way-toggle': 'toggle-3',

@@ -12,8 +12,10 @@ import { circuitKit, circuitNames, circuitOf } from './circuits.ts';
 test.each(circuitNames)('%s: named by its id, with no warning', async (name) => {
   const { kit, warnings } = await circuitOf(name);
   expect(kit.id).toBe(name);
-  // Letters from neck to bridge, as the pickups are written; S for a single coil, H for a humbucker.
-  const letters = kit.parts.filter(isPickup).map((part) => (part.kind === 'single-coil' ? 'S' : 'H'));
+  // S for a single coil, H for a humbucker: two from neck to bridge, as the pickups are written; three as the trade says HSS for a
+  // humbucker at the bridge (the handbook's worked figures have it so).
+  const written = kit.parts.filter(isPickup).map((part) => (part.kind === 'single-coil' ? 'S' : 'H'));
+  const letters = written.length === 3 ? written.reverse() : written;
   expect(kit.title.replace(/^Bass /, '').split(',')[0]).toBe(letters.join(''));
   expect(name.replace(/^bass-/, '').split('-')[0]).toBe(letters.join('').toLowerCase());
   expect(kit.about).toMatch(/\.$/);

@@ -85,7 +85,7 @@ export const tables: Readonly<Record<string, readonly Row[]>> = {
   'sh-lever-3-1v1t-pad': rows('selector', quiet('bridge'), parallel('neck', down(5.1, 'bridge')), 'neck'),
   'sss-lever-5-1v2t': FIVE_WAY,
   'sss-lever-5-1v2t-bridge-tone': FIVE_WAY,
-  'ssh-lever-5-1v2t-pads': rows(
+  'hss-lever-5-1v2t-pads': rows(
     'selector',
     quiet('bridge'),
     parallel('middle', down(5.0, 'bridge')),
@@ -101,7 +101,7 @@ export const tables: Readonly<Record<string, readonly Row[]>> = {
     parallel(down(5.0, 'neck'), 'middle'),
     quiet('neck'),
   ),
-  'hss-lever-5-1v2t-pads': rows(
+  'ssh-lever-5-1v2t-pads': rows(
     'selector',
     'bridge',
     quiet(parallel('middle', 'bridge')),
@@ -204,7 +204,7 @@ export const tables: Readonly<Record<string, readonly Row[]>> = {
     parallel(down(4.9, coils('neck', 'a')), 'middle'),
     quiet(coils('neck', 'series')),
   ),
-  'ssh-lever-5-4p-1v1t-auto-split': rows(
+  'hss-lever-5-4p-1v1t-auto-split': rows(
     'selector',
     quiet(coils('bridge', 'series')),
     parallel('middle', down(5.0, coils('bridge', 'a'))),

@@ -314,7 +314,7 @@ it('a word of the trade stands for the choice it means, where that is allowed', 
 });
 
 it('a part that is missing here is told from a switch that a kit can describe', () => {
-  for (const word of ['push-push', 'stereo pot', 'preamp']) expect(unsupported(word), word).toBe('missing');
+  for (const word of ['push-push', 'transformer', 'preamp']) expect(unsupported(word), word).toBe('missing');
   for (const word of ['toggle-3', 'Rotary', 'kill', '4-way', 'mini switch'])
     expect(unsupported(word), word).toBe('switch');
   for (const word of ['pot', 'jack', 'socket']) expect(unsupported(word), word).toBeUndefined();
