@@ -3,6 +3,7 @@
 import { type PickupLoads, type StateLoads, type Treble, trebleOf } from '../analyse/index.ts';
 import { type Circuit, type State, voiceName } from '../circuit/circuit.ts';
 import { plainHertz } from '../common/figures.ts';
+import { linesIn } from '../common/flow.ts';
 import { andList } from '../common/quoting.ts';
 import { textWidth } from '../common/text.ts';
 import { formatFigure } from '../common/units.ts';
@@ -259,13 +260,18 @@ function verdictOf(ratio: number, treble: Treble | undefined): string {
   return `${figure}, ${treble?.lower ? 'duller' : 'brighter'}`;
 }
 
+/** How its pickups are joined, in lines that make no card wide. */
+export const joinedLines = ({ joined }: Pick<Card, 'joined'>): readonly string[] =>
+  joined === undefined ? [] : linesIn(joined, CARD_TYPE.small, MOST_JOINED);
+const MOST_JOINED = 240;
+
 /** Width a card needs for its longest line. */
 export const cardWidth = (cards: readonly Card[]): number =>
   Math.max(
     236,
     ...cards.flatMap((card) => [
       headWidth(textWidth(card.title, CARD_TYPE.title, 'bold'), card),
-      headWidth(textWidth(card.joined ?? '', CARD_TYPE.small), card),
+      ...joinedLines(card).map((line) => headWidth(textWidth(line, CARD_TYPE.small), card)),
       MARGINS +
         textWidth(card.measured ?? METER_WORDS, CARD_TYPE.small) +
         12 +

@@ -1,10 +1,10 @@
 /** The blocks that a sheet is composed of, each in the room that a width leaves it: head, key, cards with what they say, work. */
 import { type Card, cardWidth } from '../annotate/cards.ts';
+import { linesIn } from '../common/flow.ts';
 import type { Point, Rect } from '../common/geometry.ts';
 import { nth } from '../common/must.ts';
 import { textWidth, type Weight } from '../common/text.ts';
 import { CARD_GAP, cardHeight } from './cards.ts';
-import { linesIn } from './flow.ts';
 import { type KeyEntry, keyHeight, keyIn, keyRows } from './key.ts';
 import { TABLE_GAP, type Table, tableRowHeight } from './table.ts';
 import { workHeight, workIn } from './work.ts';

@@ -6,6 +6,7 @@ import {
   type Card,
   type CardRow,
   type CardSwitch,
+  joinedLines,
   LEVEL_GAP,
   METER_WORDS,
   POLE_PITCH,
@@ -20,13 +21,18 @@ import type { Pen } from './pen.ts';
 import { kept, ruled, type Theme } from './theme.ts';
 
 const HEAD = 44;
+const LINE = 15;
 const ROW = 62;
 const FOOT = 30;
 const PAD = 14;
 export const CARD_GAP = 14;
 
 /** As high as its rows need; one that nothing sounds on has a row left free. */
-export const cardHeight = ({ rows }: Card): number => HEAD + ROW * Math.max(1, rows.length) + FOOT;
+export const cardHeight = (card: Card): number =>
+  headHeight(card) + ROW * Math.max(1, card.rows.length) + FOOT;
+
+/** Of the title and the lines under it. */
+const headHeight = (card: Card): number => HEAD + LINE * Math.max(0, joinedLines(card).length - 1);
 
 interface CardBox {
   readonly x: number;
@@ -63,12 +69,13 @@ export function drawCard(
     fill: theme.ink,
     anchor: 'start',
   });
-  if (card.joined !== undefined)
-    pen.text(card.joined, at(left, y + 34), {
+  joinedLines(card).forEach((line, i) => {
+    pen.text(line, at(left, y + 34 + LINE * i), {
       size: CARD_TYPE.small,
       fill: theme.quiet,
       anchor: 'start',
     });
+  });
   card.switches.forEach((small, i) => {
     const behind = card.switches.slice(i + 1).reduce((sum, one) => sum + SWITCH_GAP + switchWidth(one), 0);
     drawSwitch(pen, small, x + width - PAD - behind - switchWidth(small), y + 10, theme);
@@ -77,7 +84,7 @@ export function drawCard(
     drawRow(
       pen,
       row,
-      { x: x + PAD, y: y + HEAD + i * ROW, width: width - 2 * PAD, height: ROW },
+      { x: x + PAD, y: y + headHeight(card) + i * ROW, width: width - 2 * PAD, height: ROW },
       tints,
       theme,
     );

@@ -1,10 +1,10 @@
 /** The key: a sample of each look that occurs on the sheet, and which colour is which pickup's. */
 import type { Line } from '../annotate/lines.ts';
 import { colourName } from '../annotate/words.ts';
+import { linesIn } from '../common/flow.ts';
 import { around, at } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
 import { CHIP_HEIGHT, chipWidth, drawChip } from './chips.ts';
-import { linesIn } from './flow.ts';
 import { paintShape } from './paint.ts';
 import { tagLook } from './part.ts';
 import type { Pen } from './pen.ts';

@@ -1,9 +1,9 @@
 /** The load table: what cards say, a row each, for kits with more switch positions than cards can be looked through. */
-import { CARD_TYPE, type Card, type CardRow } from '../annotate/cards.ts';
+import { CARD_TYPE, type Card, type CardRow, joinedLines } from '../annotate/cards.ts';
+import { linesIn } from '../common/flow.ts';
 import { at, type Rect } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
 import { CLASS } from './classes.ts';
-import { linesIn } from './flow.ts';
 import type { Pen } from './pen.ts';
 import { ruled, type Theme } from './theme.ts';
 
@@ -81,7 +81,7 @@ export function tableOf(cards: readonly Card[], switches: readonly string[]): Ta
     pickup: column(
       small([HEADS.pickup]),
       MARK + bold(rows.map(({ label }) => label)),
-      MARK + small(cards.flatMap(({ joined }) => joined ?? [])),
+      MARK + small(cards.flatMap(joinedLines)),
       bold(cards.filter((card) => card.rows.length === 0).map(({ title }) => title)),
     ),
     dcLoad: column(small([HEADS.dcLoad]), bold(rows.map(({ dcLoad }) => dcLoad))),
@@ -99,8 +99,8 @@ export function tableOf(cards: readonly Card[], switches: readonly string[]): Ta
 }
 
 /** As high as its lines: of positions or of pickups, whichever are more. */
-export const tableRowHeight = ({ rows, joined, combinations }: Card): number =>
-  2 * PAD + LINE * Math.max(combinations.length, rows.length + (joined === undefined ? 0 : 1), 1);
+export const tableRowHeight = (card: Card): number =>
+  2 * PAD + LINE * Math.max(card.combinations.length, card.rows.length + joinedLines(card).length, 1);
 
 export function drawTableHead(pen: Pen, table: Table, { x, y }: Rect, theme: Theme): void {
   const bottom = y + table.head;
@@ -172,7 +172,8 @@ export function drawTableRow(
       'stroke-width': 1.5,
     });
   });
-  if (card.joined !== undefined)
-    put(card.joined, table.pickup, card.rows.length, { bold: false, indent: MARK });
+  joinedLines(card).forEach((line, i) => {
+    put(line, table.pickup, card.rows.length + i, { bold: false, indent: MARK });
+  });
   put(card.meter, table.meter, 0, { end: true });
 }

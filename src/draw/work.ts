@@ -1,7 +1,8 @@
 /** What is to be done in a step: a box to tick and a line a joint. */
+
+import { linesIn } from '../common/flow.ts';
 import { at } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
-import { linesIn } from './flow.ts';
 import type { Pen } from './pen.ts';
 import { kept, type Theme } from './theme.ts';
 

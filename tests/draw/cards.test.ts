@@ -1,6 +1,6 @@
 /** What stands on a load card and where, and the small switch on it; each part's face in the inks of the theme. */
 import { describe, expect, it } from 'vitest';
-import type { Card, CardRow } from '../../src/annotate/cards.ts';
+import { type Card, type CardRow, cardWidth } from '../../src/annotate/cards.ts';
 import { cardHeight, drawCard } from '../../src/draw/cards.ts';
 import { paintShape } from '../../src/draw/paint.ts';
 import { drawPart, type Look, tagLook } from '../../src/draw/part.ts';
@@ -409,4 +409,16 @@ describe('a part', () => {
     expect(tagLook(theme, true)).not.toHaveProperty('stroke-dasharray');
     expect(tagLook(theme, false)).toHaveProperty('stroke-dasharray');
   });
+});
+
+it('long words on how pickups are joined take a second line, and make the card higher by it and no wider', () => {
+  const joined = 'in parallel, coils of Bridge in parallel, hum-cancelling';
+  const long = card({ joined });
+  const small = drawn(long).texts.filter(({ words }) => joined.includes(words) && words.length > 10);
+  expect(small.map(({ words }) => words).join(' ')).toBe(joined);
+  expect(new Set(small.map(({ y }) => y)).size).toBe(2);
+  expect(cardHeight(long) - cardHeight(card({ joined: 'in parallel' }))).toBe(15);
+  const rowY = (one: Card): number => textOf(drawn(one), '125 kΩ').y;
+  expect(rowY(long) - rowY(card())).toBe(15);
+  expect(cardWidth([long])).toBeLessThan(360);
 });

@@ -1,6 +1,6 @@
 /** A sheet for a column is just so wide, its pieces one below the other, and only the drawing's type may be small. */
 import { expect, it } from 'vitest';
-import { linesIn } from '../../src/draw/flow.ts';
+import { linesIn } from '../../src/common/flow.ts';
 import { readDrawing } from '../../src/inspect/drawing.ts';
 import { prepare, render } from '../../src/pipeline.ts';
 import { sample } from '../truth/draw.ts';

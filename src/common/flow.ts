@@ -1,5 +1,5 @@
 /** Texts in as many lines as a width asks for. */
-import { textWidth, type Weight } from '../common/text.ts';
+import { textWidth, type Weight } from './text.ts';
 
 /** Broken between words, and a word that is wider than a line anywhere. */
 export function linesIn(
