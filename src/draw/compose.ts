@@ -61,11 +61,7 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
       : [stateLine(circuit, state, shows('drawing') ? notes : { ...notes, crossings: true })]
     ).filter((line) => line !== ''),
     ...(state || !shows('drawing') ? [] : bareLegsOf(prepared, step)).map((one) => bareLegText(circuit, one)),
-    ...(state
-      ? [
-          `${soundingText(circuit, state)}${state.sounding.length === 0 ? '' : ' selected'}: signal path highlighted, the rest ${theme.monochrome ? 'dashed' : 'dimmed'}.`,
-        ]
-      : []),
+    ...(state ? [shownLine(circuit, state, theme)] : []),
   ];
   const pickups = kit.parts.filter(isPickup);
   const shownSettings = (state ?? circuit.states[0])?.positions ?? {};
@@ -128,6 +124,12 @@ export function wantedWidth(prepared: Prepared, aspect: Aspect): number | undefi
   const least = leastWidth(contentsOf(sheetOf(prepared, aspect), themes[aspect.theme ?? 'light']));
   return width < least ? least : undefined;
 }
+
+/** What a drawing of one position shows; where nothing is heard there is no signal path. */
+const shownLine = (circuit: Circuit, state: State, { monochrome }: Theme): string =>
+  state.sounding.length === 0
+    ? 'No output in this position.'
+    : `${soundingText(circuit, state)} selected: signal path highlighted, the rest ${monochrome ? 'dashed' : 'dimmed'}.`;
 
 /** Bare legs to sleeve; in a step those that come with it. */
 const bareLegsOf = ({ circuit, placement }: Prepared, step: Step | undefined): readonly BareLeg[] =>

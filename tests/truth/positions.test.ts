@@ -125,3 +125,30 @@ it('the sheet says once which switch each number of a card is of', async () => {
     `${merged}: the same in positions ${merged?.split('/').slice(0, -1).join(', ')} and ${last}.`,
   );
 });
+
+it('a position that is silent on purpose says so, and nothing of a signal path', async () => {
+  const kill = described({
+    kit: 'mute',
+    title: 'Mute',
+    parts: {
+      neck: { kind: 'single-coil' },
+      volume: { kind: 'pot', value: '250k' },
+      mute: { kind: 'kill-button' },
+      output: { kind: 'jack' },
+    },
+    joints: [
+      'neck.hot > volume.3',
+      'volume.2 > output.tip',
+      'volume.1 > output.sleeve',
+      'neck.ground > output.sleeve',
+      'volume.case > output.sleeve',
+      'mute.1 > output.tip',
+      'mute.2 > volume.case',
+    ],
+  });
+  const said = async (state: number) =>
+    (await drawn(kill, { state })).texts.map(({ words }) => words).join(' ');
+  expect(await said(0)).toContain('selected: signal path highlighted');
+  expect(await said(1)).toContain('No output in this position.');
+  expect(await said(1)).not.toContain('signal path');
+});
