@@ -143,7 +143,7 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
   'out-of-phase': (d) =>
     warning(
       `${quote(d.part)} is out of phase with ${andList(d.others.map(quote))}${d.where}${d.silent === undefined ? '' : d.silent === '' ? ': together they have no output' : `; they cancel${d.silent}: no output`}`,
-      `Swap its hot and ground leads; if the thin sound is intended, list the position under “intended: out-of-phase”. Do not swap them where the ground lead is also the shield or connected to a metal cover: separate the two first.`,
+      `Swap its hot and ground leads, or the two starts of a humbucker with four leads; if the thin sound is intended, list the position under “intended: out-of-phase”. Do not swap them where the ground lead is also the shield or connected to a metal cover: separate the two first.`,
     ),
   'first-not-bridge': (d) =>
     warning(
