@@ -9,7 +9,7 @@ import { textWidth } from '../common/text.ts';
 import { formatFigure } from '../common/units.ts';
 import { labelOf } from '../describe/kit.ts';
 import { contactAt, isPickup, lugsOf, type Part } from '../parts/index.ts';
-import { combinationsOf } from './combinations.ts';
+import { badgeOf, combinationsIn } from './combinations.ts';
 import { HUM_CANCELLING, humText, joiningText, type Labels, levelText } from './joining.ts';
 import { blendText, calledOf, type Positioned, positionedIn } from './positioned.ts';
 
@@ -81,16 +81,17 @@ function badgeSays(cards: readonly Card[]): readonly string[] {
     [];
   const [only, ...more] = positioned;
   if (!only) return [];
-  if (isTable(cards))
-    return ['The first columns are positions of the switches, as on their faces; 1/2: the same in both.'];
+  if (isTable(cards)) return ['The first columns are the positions; 1/2: the same in both.'];
   const named = positioned.map(({ label, called }) =>
     called.length === 0 ? label : `${label} (${called.join(', ')})`,
   );
+  // A blend has nothing written on it.
+  const faced = positioned.length === first?.switches.length;
   const either = cards.map(({ badge }) => /\d+(?:\/\d+)+/.exec(badge)?.[0]).find((one) => one !== undefined);
   return [
     more.length === 0
-      ? `Card number: position of ${named[0]}, as on its face.`
-      : `Card numbers: positions of ${named.join(' · ')}, as on their faces.`,
+      ? `Card number: position of ${named[0]}${faced ? ', as on its face' : ''}.`
+      : `Card numbers: positions of ${named.join(' · ')}${faced ? ', as on their faces' : ''}.`,
     ...(either === undefined ? [] : [`${either}: the same in positions ${andList(either.split('/'))}.`]),
   ];
 }
@@ -200,24 +201,6 @@ const isAssumed = ({ kit }: Circuit, state: State): boolean =>
   kit.parts.some(
     (part) => isPickup(part) && state.sounding.includes(part.name) && part.resistance.from === 'default',
   );
-
-/** The switches' positions in some states, short: by switch where each goes with each. */
-export const badgeOf = (states: readonly State[]): string =>
-  combinationsOf(states)
-    .map((combination) => combination.map((positions) => positions.join('/')).join('·'))
-    .join(', ');
-
-/** The same in the words on the switches' faces. */
-const combinationsIn = ({ kit }: Circuit, states: readonly State[]): Card['combinations'] => {
-  const names = Object.keys(states[0]?.positions ?? {});
-  const parts = names.map((name) => kit.parts.find((part) => part.name === name));
-  return combinationsOf(states).map((combination) =>
-    combination.map((positions, i) => {
-      const part = parts[i];
-      return positions.map((n) => (part && contactAt(part, n)?.mark) ?? String(n)).join('/');
-    }),
-  );
-};
 
 /** Labels of the pickups that sound: `Middle + Bridge`; `No output` where it is silent on purpose. */
 export const soundingText = (circuit: Circuit, state: State): string =>

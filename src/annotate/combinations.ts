@@ -1,6 +1,7 @@
 /** Settings of several switches in as few words as they take: `1 or 2 of the first with 3 of the second`. */
-import type { Setting } from '../circuit/circuit.ts';
+import type { Circuit, Setting, State } from '../circuit/circuit.ts';
 import { nth } from '../common/must.ts';
+import { contactAt } from '../parts/index.ts';
 
 /** By switch its positions; every one of a switch is meant with every one of the others. */
 type Combination = readonly (readonly number[])[];
@@ -27,3 +28,28 @@ function gathered(all: readonly Combination[], at: number): readonly Combination
   }
   return [...alike.values()];
 }
+
+/** The switches' positions in some states, short: by switch where each goes with each. */
+export const badgeOf = (states: readonly State[]): string =>
+  combinationsOf(states)
+    .map((combination) => combination.map((positions) => positions.join('/')).join('·'))
+    .join(', ');
+
+/** The same in the words on the switches' faces; of a blend in those for where it stands. */
+export const combinationsIn = (
+  { kit, states }: Circuit,
+  some: readonly State[],
+): readonly (readonly string[])[] => {
+  const ids = Object.keys(some[0]?.positions ?? {});
+  const wordOf = (id: string, position: number): string => {
+    const part = kit.parts.find(({ name }) => name === id);
+    const mark = part && contactAt(part, position)?.mark;
+    const blend = states.find(
+      ({ turned, positions }) => turned?.[id] !== undefined && positions[id] === position,
+    );
+    return mark ?? blend?.positionNames[id] ?? String(position);
+  };
+  return combinationsOf(some).map((combination) =>
+    combination.map((positions, i) => positions.map((one) => wordOf(nth(ids, i), one)).join('/')),
+  );
+};

@@ -16,7 +16,8 @@ import { andList } from '../common/quoting.ts';
 import { formatQuantity } from '../common/units.ts';
 import { labelOf } from '../describe/kit.ts';
 import { isPickup } from '../parts/index.ts';
-import { badgeOf, soundingText } from './cards.ts';
+import { soundingText } from './cards.ts';
+import { badgeOf } from './combinations.ts';
 import { tintOfPickup } from './lines.ts';
 
 /** A point of a curve that is marked, and what is written at it. */

@@ -144,7 +144,10 @@ export function potOutline(gangs: readonly GangWords[], caseLug: string): Outlin
     width: g(width),
     height: height + g(1),
     body,
-    blocked: [{ x: g(1), y: g(1), width: g(width - 2), height: g(2 * rows - 2) }],
+    blocked: [
+      { x: g(1), y: g(1), width: g(width - 2), height: g(2 * rows - 2) },
+      ...(gangs.length > 1 ? [leadsOf(sizes, spread)] : []),
+    ],
     lugs: [
       ...gangs.flatMap(({ lugs }, i) => {
         const size = sizes[i];
@@ -155,6 +158,14 @@ export function potOutline(gangs: readonly GangWords[], caseLug: string): Outlin
     labels: all((one) => one.labels),
     asideLabels: all((one) => one.asideLabels),
   };
+}
+
+/** Between a long case and its lugs lie their leads and bent lugs, which a wire that ran there would seem to touch. */
+function leadsOf(sizes: readonly Size[], { column }: Spread): Rect {
+  const middles = sizes.map(({ left, middle }) => left + middle);
+  const [first, last] = [Math.min(...middles) - column, Math.max(...middles) + column];
+  const [{ middle, lugRow } = { middle: 0, lugRow: 0 }] = sizes;
+  return { x: g(first), y: g(2 * middle - 1), width: g(last - first), height: g(lugRow - 2 * middle) };
 }
 
 /** What the case takes up. */

@@ -131,11 +131,36 @@ function reachWithout(pickup: Part, own: string, kit: Kit): DisjointSet {
 export function stateErrors(kit: Kit, states: readonly State[], explained: boolean): readonly Problem[] {
   const unmeant = states.filter((state) => !isMeantSilent(kit, state));
   const shorted = unmeant.filter((state) => state.shorted);
-  const silent = explained ? [] : unmeant.filter((state) => !state.shorted && state.sounding.length === 0);
+  const silent = explained
+    ? []
+    : unmeant.filter(
+        (state) => !state.shorted && state.sounding.length === 0 && !isBlendedAway(state, states),
+      );
   return [
     ...silentErrors(kit, 'output-shorted', shorted, states),
     ...silentErrors(kit, 'no-output', silent, states),
   ];
+}
+
+/**
+ * Whether a blend is turned away from the only pickup that the switches leave on: at its centre they have output, and with the switches
+ * set otherwise that end has. A blend that is silent at an end whatever the switches do is wired wrong.
+ */
+function isBlendedAway(state: State, states: readonly State[]): boolean {
+  const { turned = {}, sounding } = state;
+  const blends = Object.keys(turned);
+  const same = (other: State, names: readonly string[]): boolean =>
+    names.every((name) => other.positions[name] === state.positions[name]);
+  const heard = states.filter((other) => other.sounding.length > 0);
+  const switches = Object.keys(state.positions).filter((name) => !blends.includes(name));
+  return (
+    blends.length > 0 &&
+    sounding.length === 0 &&
+    heard.some((other) => same(other, blends)) &&
+    heard.some(
+      (other) => same(other, switches) && Object.values(other.turned ?? {}).every((at) => at === 0.5),
+    )
+  );
 }
 
 /** Outputs of a jack with several at which nothing is heard in any state, where something is heard at another. */
@@ -241,7 +266,12 @@ function groundedCases(kit: Kit): number {
 
 /** Whether there is output in every state that is not meant to be silent. */
 const isSound = (kit: Kit, states: readonly State[]): boolean =>
-  states.every((state) => isMeantSilent(kit, state) || (!state.shorted && state.sounding.length > 0));
+  states.every(
+    (state) =>
+      isMeantSilent(kit, state) ||
+      isBlendedAway(state, states) ||
+      (!state.shorted && state.sounding.length > 0),
+  );
 
 const jointWords = ({ from, to }: Joint): string => `${lugIdOf(from)} > ${lugIdOf(to)}`;
 
