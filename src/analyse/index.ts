@@ -9,6 +9,7 @@ export { hiddenPickups } from './hidden.ts';
 export { idleControls, shuntControls } from './idle.ts';
 export { idleComponents, idleSwitches } from './idle-parts.ts';
 export { legsOf, type NewResistor } from './kit-changes.ts';
+export { largerPots } from './larger-pots.ts';
 export {
   DEFAULT_SAMPLES,
   DEFAULT_SEED,
@@ -55,6 +56,7 @@ export {
   solveKnobSettings,
   solveResponse,
 } from './response.ts';
+export { seriesTracks } from './series-tracks.ts';
 export { toneControlsIn } from './tone-controls.ts';
 export { type Treble, trebleOf } from './treble.ts';
 export type { Temperatures } from './variables.ts';

@@ -132,14 +132,14 @@ interface FloatingCase {
   readonly shield?: true;
 }
 
-/** Cases that are not on the net of the jack's sleeve, and shields that are joined to something else; one left free does no harm. */
+/** Cases and the shields of pickups' leads that are not on the net of the jack's sleeve. */
 const floatingCases = (circuit: Circuit): readonly FloatingCase[] =>
   circuit.kit.parts.flatMap((part) =>
     lugsOf(part).flatMap(({ name, role }) => {
       const lug = lugId(part.name, name);
       const net = netAt(circuit, lug);
       const on = net.lugs.filter((other) => other !== lug);
-      if (net.role === 'ground' || !(role === 'case' || (role === 'shield' && on.length > 0))) return [];
+      if (net.role === 'ground' || !(role === 'case' || role === 'shield')) return [];
       return [{ part: part.name, lug, on, ...(role === 'shield' ? { shield: true as const } : {}) }];
     }),
   );

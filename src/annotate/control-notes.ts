@@ -42,12 +42,11 @@ function directionNotes(circuit: Circuit, control: Control): readonly Problem[] 
   const { kit } = circuit;
   const role = rolesOf(circuit).get(id);
   if (role !== 'volume' && role !== 'tone') return [];
+  // Wherever it is opened it would be at full: only another pot is of help.
+  if (kit.hand === 'left' && tracks.some(({ noLoad }) => noLoad))
+    return [problem('no-load-other-end', fieldOf(control), { part: id }, 'key')];
   const end = solvedEnd(circuit, control);
-  if (end === undefined) return [];
-  if (end === (kit.hand === 'left' ? 'anticlockwise' : 'clockwise'))
-    return end === 'anticlockwise' && tracks.some(({ noLoad }) => noLoad)
-      ? [problem('no-load-other-end', fieldOf(control), { part: id }, 'key')]
-      : [];
+  if (end === undefined || end === (kit.hand === 'left' ? 'anticlockwise' : 'clockwise')) return [];
   const { used, ends, joints } = exchanged(kit, control);
   const [move] = joints;
   const detail = { part: id, hand: kit.hand, end, exchange: { used, ends } };

@@ -2,15 +2,48 @@
  * Notes on loads, by pickup: a load well off its reference in the positions where the pickup is heard alone, and two tone controls
  * that load at once. Where pickups share a position each loads the others, which no resistor value can correct; the cards say so there.
  */
-import { type Lost, type StateLoads, toneControlsIn } from '../analyse/index.ts';
+import {
+  type Lost,
+  largerPots,
+  type PickupLoads,
+  type StateLoads,
+  toneControlsIn,
+} from '../analyse/index.ts';
 import type { Circuit, State } from '../circuit/circuit.ts';
 import { whereText } from '../circuit/position.ts';
 import { must } from '../common/must.ts';
 import { type Problem, problem } from '../common/problem.ts';
-import { formatQuantity } from '../common/units.ts';
+import { formatQuantity, writeQuantity } from '../common/units.ts';
 
 /** A load further off its reference than this is worth a note (common practice, no source). */
 const OFF = 0.2;
+
+/** How far DC load and signal load are off their references. */
+const sharesOf = ({
+  dcLoad,
+  signalLoad,
+  reference,
+}: Pick<PickupLoads, 'dcLoad' | 'signalLoad' | 'reference'>) => [
+  dcLoad / reference.dcLoad - 1,
+  signalLoad / reference.signalLoad - 1,
+];
+const isOff = (shares: readonly number[]): boolean =>
+  shares.every((share) => Number.isFinite(share) && Math.abs(share) > OFF);
+
+/** The smallest pots with which both loads of a pickup are within limits wherever it is heard alone. */
+function largerFor(circuit: Circuit, pickup: string) {
+  const found = largerPots(circuit, (loads) =>
+    loads.every(({ pickups }) =>
+      pickups.every(
+        (one) =>
+          one.pickup !== pickup ||
+          pickups.length > 1 ||
+          sharesOf(one).every((share) => Math.abs(share) <= OFF),
+      ),
+    ),
+  );
+  return found ? { larger: { pots: found.pots, value: writeQuantity(found.ohms, 'ohm') } } : {};
+}
 
 /**
  * One note for each pickup whose DC load and signal load are both more than 20 % off: which of the two to match is a choice, and
@@ -27,8 +60,8 @@ export function loadNotes(
     entries
       .filter((entry) => !lost.some((one) => one.state === state && one.pickup === entry.pickup))
       .flatMap(({ pickup, signalLoad, dcLoad, reference }) => {
-        const shares = [dcLoad / reference.dcLoad - 1, signalLoad / reference.signalLoad - 1];
-        if (!shares.every((share) => Number.isFinite(share) && Math.abs(share) > OFF)) return [];
+        const shares = sharesOf({ signalLoad, dcLoad, reference });
+        if (!isOff(shares)) return [];
         return [
           { state, pickup, signalLoad, reference: reference.signalLoad, below: Math.max(...shares) < 0 },
         ];
@@ -37,6 +70,7 @@ export function loadNotes(
   return [...new Set(off.map(({ pickup }) => pickup))].map((pickup) => {
     const own = off.filter((one) => one.pickup === pickup);
     const first = must(own[0], `position in which the load of ${pickup} is off`);
+    const below = own.every((one) => one.below);
     const figures = groups(own, ({ signalLoad }) => formatQuantity(signalLoad, 'ohm')).map(
       ([load, some]) => ({
         load,
@@ -54,7 +88,8 @@ export function loadNotes(
         part: pickup,
         figures,
         reference: formatQuantity(first.reference, 'ohm'),
-        below: own.every(({ below }) => below),
+        below,
+        ...(below ? largerFor(circuit, pickup) : {}),
       },
       'key',
     );

@@ -3,10 +3,11 @@ import { type Problem, problem } from '../common/problem.ts';
 import { nearestAvailable } from '../common/series.ts';
 import { formatQuantity, writeQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
-import { elementsOf, is, isPickup, resistorOf, usualValuesOf } from '../parts/index.ts';
-import type { UsualValue } from '../parts/kind.ts';
+import { controlsOf, elementsOf, is, isPickup, resistorOf, usualValuesOf } from '../parts/index.ts';
+import type { TrackLaw, UsualValue } from '../parts/kind.ts';
 
 export const valueNotes = (kit: Kit): readonly Problem[] => [
+  ...assumedNotes(kit),
   ...stockWarnings(kit),
   ...inductanceWarnings(kit),
   ...seriesNotes(kit),
@@ -14,6 +15,35 @@ export const valueNotes = (kit: Kit): readonly Problem[] => [
     usualValuesOf(part).flatMap((usual) => unlikely(['parts', part.name, ...usual.field.split('.')], usual)),
   ),
 ];
+
+/** The fields of a pickup that figures hang on. */
+const WINDING = ['resistance', 'inductance', 'capacitance'] as const;
+
+/** One note on all values that are not written and that a figure of the kit hangs on. A tolerance is no such value: it widens limits. */
+function assumedNotes({ parts }: Kit): readonly Problem[] {
+  const groups = new Map<string, { fields: readonly string[]; parts: string[] }>();
+  const add = (name: string, fields: readonly string[]): void => {
+    if (fields.length === 0) return;
+    const group = groups.get(fields.join()) ?? { fields, parts: [] };
+    if (!group.parts.includes(name)) group.parts.push(name);
+    groups.set(fields.join(), group);
+  };
+  for (const part of parts) {
+    if (isPickup(part))
+      add(
+        part.name,
+        WINDING.filter((field) => part[field].from === 'default'),
+      );
+    // The halves of a blend are what the kind is, and not an assumption.
+    for (const { id, tracks } of controlsOf(part))
+      if (tracks.some(({ taper }) => taper.from === 'default' && isTaper(taper.value))) add(id, ['taper']);
+  }
+  return groups.size === 0
+    ? []
+    : [problem('values-assumed', ['parts'], { groups: [...groups.values()] }, 'key')];
+}
+
+const isTaper = (law: TrackLaw): boolean => law !== 'lower-half' && law !== 'upper-half';
 
 /** A winding whose resistance is this much off the usual one hardly has the usual inductance (common practice, no source). */
 const WINDING_OFF = 0.3;

@@ -1,5 +1,5 @@
 /** Warnings: what the solved circuit does that a workshop hardly means, and labels that cannot be told apart. */
-import { hiddenPickups, type StateLoads } from '../analyse/index.ts';
+import { hiddenPickups, type StateLoads, seriesTracks } from '../analyse/index.ts';
 import { type Circuit, type State, soundingCoils } from '../circuit/circuit.ts';
 import { isAt, isMeantOutOfPhase, silencersAt } from '../circuit/intended.ts';
 import { whereText } from '../circuit/position.ts';
@@ -14,6 +14,7 @@ export const soundWarnings = (circuit: Circuit, loads: readonly StateLoads[]): r
   ...coilWarnings(circuit, loads),
   ...meantWarnings(circuit, loads),
   ...firstWarnings(circuit),
+  ...nameWarnings(circuit),
   ...labelWarnings(circuit.kit),
 ];
 
@@ -26,6 +27,7 @@ function silentWarnings(circuit: Circuit): readonly Problem[] {
       !circuit.states.some(({ sounding }) => sounding.includes(part.name)) &&
       !hidden.some(({ pickup }) => pickup === part.name),
   );
+  const inSeries = seriesTracks(circuit).filter((one) => !hidden.some(({ pickup }) => pickup === one.pickup));
   return [
     ...never.map(({ name }) => problem('never-selected', ['parts', name], { part: name }, 'key')),
     ...idleCoils(circuit),
@@ -34,6 +36,21 @@ function silentWarnings(circuit: Circuit): readonly Problem[] {
         'hidden-by-pot',
         ['parts', pickup],
         { part: pickup, pot, where: whereText(circuit, states) },
+        'key',
+      ),
+    ),
+    // What is hidden at full has had its word.
+    ...inSeries.map(({ pickup, pot, fall, states }) =>
+      problem(
+        'pot-in-series',
+        ['parts', pickup],
+        {
+          part: pickup,
+          pot,
+          fall: `${fall.toFixed(1)} dB`,
+          where: whereText(circuit, states),
+          ...(circuit.fullAt?.get(pot) === 'middle' ? { blend: true } : {}),
+        },
         'key',
       ),
     ),
@@ -114,12 +131,15 @@ function coilWarnings({ kit, states }: Circuit, loads: readonly StateLoads[]): r
       problem(
         'coils-out-of-phase',
         ['parts', part.name],
-        { part: part.name, where, link: lugsWith(part, 'link') },
+        { part: part.name, where, link: lugsWith(part, 'link'), ...(isMadeSo(part) ? { made: true } : {}) },
         'key',
       ),
     ];
   });
 }
+
+/** Whether two coils are described as made so that they cancel in series with the leads soldered as usual. */
+const isMadeSo = (part: Part): boolean => elementsLike(part, 'coil').some(({ signal = 1 }) => signal < 0);
 
 /** Entries of `intended`, and kill buttons, that do not do what they say. */
 function meantWarnings(circuit: Circuit, loads: readonly StateLoads[]): readonly Problem[] {
@@ -187,6 +207,36 @@ function firstWarnings({ kit, states }: Circuit): readonly Problem[] {
     return [problem('first-not-bridge', ['parts', part.name], detail, 'key')];
   });
 }
+
+/**
+ * Positions that are called after the neck or the bridge pickup and sound others alone. One that is called after both is left alone:
+ * what it means is not known.
+ */
+function nameWarnings({ kit, states }: Circuit): readonly Problem[] {
+  const pickups = kit.parts.filter(isPickup);
+  const ofWord = (word: string): Part | undefined => {
+    const [only, ...more] = pickups.filter((part) => wordsOf(part).includes(word));
+    return more.length === 0 ? only : undefined;
+  };
+  return kit.parts.flatMap((part) =>
+    contactsOf(part).flatMap(({ position, called = '' }): readonly Problem[] => {
+      const words = called.toLowerCase().split(/[^a-z]+/);
+      const named = ['neck', 'bridge'].filter((word) => words.includes(word)).map(ofWord);
+      const [pickup, ...more] = named;
+      if (!pickup || more.length > 0) return [];
+      const there = states.filter(
+        ({ positions, sounding }) => positions[part.name] === position && sounding.length > 0,
+      );
+      const [first] = there;
+      if (!first || there.some(({ sounding }) => sounding.includes(pickup.name))) return [];
+      const detail = { part: part.name, position: called, named: pickup.name, sounding: first.sounding };
+      return [problem('position-name', ['parts', part.name, 'called', position - 1], detail)];
+    }),
+  );
+}
+
+const wordsOf = ({ name, label }: Part): readonly string[] =>
+  `${name} ${label}`.toLowerCase().split(/[^a-z]+/);
 
 /**
  * The pickup that is called the bridge's; where no name says where a pickup is, the last one, as a kit names them from neck to bridge.

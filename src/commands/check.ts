@@ -2,12 +2,15 @@
 import { statSync } from 'node:fs';
 import type { Command } from 'commander';
 import { notesOf } from '../annotate/notes.ts';
+import { closestName } from '../common/nearest.ts';
 import type { Problem } from '../common/problem.ts';
 import type { Severity } from '../common/quoting.ts';
 import { decode } from '../describe/decode.ts';
 import { formatDiagnostics, toDiagnostics } from '../describe/diagnostics.ts';
 import { explainPart } from '../describe/explain.ts';
+import { inheritedNotes } from '../describe/inherited.ts';
 import { findPart, type Kit } from '../describe/kit.ts';
+import { circuitFile, circuitNameIn, circuitNames, extendedAs } from '../files/circuits.ts';
 import { isFolder } from '../files/find-kits.ts';
 import { arrangementErrors, pageErrors } from '../files/layouts.ts';
 import { loadKit } from '../files/load.ts';
@@ -21,7 +24,7 @@ export function addCheck(program: Command): void {
   program
     .command('check')
     .description('errors, warnings and notes, without drawing')
-    .argument('[kit...]', 'kit files, or folders of them')
+    .argument('[kit...]', 'kit files, folders of them, or circuit/NAME for a circuit that ships')
     .option('--drawing <file...>', 'SVG drawings to check; compared with the kits given')
     .option(
       '--explain <part>',
@@ -29,7 +32,8 @@ export function addCheck(program: Command): void {
     )
     .addHelpText('after', '\nexample: solderleaf check my-kit.yaml samples')
     .action(async (named: string[], options: { drawing?: string[]; explain?: string }, command: Command) => {
-      const { paths, drawing } = sorted(named, options.drawing);
+      const { paths: given, drawing } = sorted(named, options.drawing);
+      const paths = given.map((path) => circuitOr(path, command));
       if (paths.length === 0 && !drawing) command.error('error: name a kit, or a drawing with --drawing');
       const [only] = paths;
       if (options.explain !== undefined && (paths.length !== 1 || only === undefined || isFolder(only)))
@@ -42,6 +46,17 @@ export function addCheck(program: Command): void {
       }
       for (const file of drawing ?? []) if (!checkDrawing(file, kits)) fail();
     });
+}
+
+/** The file of a circuit that ships where `circuit/NAME` is given and no file of that name lies here; any other path as it is. */
+function circuitOr(path: string, command: Command): string {
+  const name = statSync(path, { throwIfNoEntry: false }) ? undefined : circuitNameIn(path);
+  if (name === undefined) return path;
+  const names = circuitNames();
+  if (names.includes(name)) return circuitFile(name);
+  const near = closestName(name, names);
+  const meant = near === undefined ? '' : `did you mean ${extendedAs(near)}? `;
+  return command.error(`error: no circuit “${name}” ships: ${meant}“solderleaf circuits” lists them`);
 }
 
 /** Prints where a part's values come from; a kit with errors has a history all the same. */
@@ -79,8 +94,9 @@ function notesIn(kit: Kit): readonly Problem[] {
 }
 
 async function checkKit(file: string): Promise<Kit | undefined> {
-  const { kit, diagnostics, source } = await loadKit(file);
-  const notes = kit ? toDiagnostics([...layoutErrors(kit), ...notesIn(kit)], source) : [];
+  const { kit, diagnostics, source, layers } = await loadKit(file);
+  const found = kit ? [...layoutErrors(kit), ...inheritedNotes(layers, kit), ...notesIn(kit)] : [];
+  const notes = toDiagnostics(found, source);
   const all = [...diagnostics, ...notes];
   if (all.length > 0) print(`${formatDiagnostics(all)}\n`);
   const of = (severity: Severity): number => all.filter((one) => one.severity === severity).length;

@@ -6,6 +6,7 @@ export interface ExtendsDetails {
   /** `files`: the loop, or the whole chain where it is longer than `most`. */
   'extends-itself': { files: readonly string[]; most?: number };
   'remove-without-extends': Record<never, never>;
+  'title-inherited': { title: string; base: string };
   /** `changed`: it is to be changed, not removed, and may be meant to be new. */
   'not-in-base': {
     what: 'part' | 'joint' | 'key';
@@ -43,6 +44,11 @@ export const extendsWording: Wording = {
       'there is nothing to remove: this kit does not extend another',
       'Name the base with extends, or delete what is listed here from the kit itself.',
     ),
+  'title-inherited': (d) => ({
+    severity: 'note',
+    message: `this kit has no title of its own; its drawing is headed ${quote(d.title)}, as that of ${quote(d.base)}`,
+    remedy: 'Add a title that tells the two apart, or this same title if it is meant.',
+  }),
   'not-in-base': (d) =>
     error(
       `the base has no ${d.what} ${quote(d.got)}`,
@@ -57,6 +63,9 @@ export const extendsWording: Wording = {
  * Added to what is to be done about a problem whose place is in a base of the kit that is read.
  *
  * @param own whether the base has the problem by itself, and not only together with what the kit changes
+ * @param ships whether the base is a circuit that ships, which is nobody's to correct
  */
-export const inBase = (kit: string, own: boolean): string =>
-  `This file is a base of ${clip(kit)}${own ? '' : ': correct it here, or change or remove it there'}.`;
+export const inBase = (kit: string, own: boolean, ships: boolean): string =>
+  ships && !own
+    ? `Your kit ${clip(kit)} extends this circuit: change or remove it in your kit, not here.`
+    : `This file is a base of ${clip(kit)}${own ? '' : ': correct it here, or change or remove it there'}.`;

@@ -1,12 +1,7 @@
 /** What solving the circuit brings up: likely mistakes, and what is right but worth a second look. */
+import { exchangeText, type LugExchange } from './exchange-wording.ts';
 import { formatSigned } from './figures.ts';
 import { andList, clip, list, type Message, quote } from './quoting.ts';
-
-/** The two ends of a track, and which of them have joints. */
-interface LugExchange {
-  readonly used: readonly string[];
-  readonly ends: readonly string[];
-}
 
 /** `where` is put behind a clause: empty, or with a blank before it. */
 export interface NoteDetails {
@@ -17,6 +12,8 @@ export interface NoteDetails {
     reference: string;
     /** Whether the load is too heavy in all of these positions. */
     below: boolean;
+    /** The smallest usual value of these pots that brings it within limits, where one does. */
+    larger?: { pots: readonly string[]; value: string };
   };
   'two-tone-controls': { tones: readonly string[]; where: string; load: string };
   'capacitor-across': {
@@ -65,13 +62,21 @@ export interface NoteDetails {
     scaled: string;
   };
   'coil-never-selected': { part: string; coil: string; link: readonly string[] };
-  'coils-out-of-phase': { part: string; where: string; link: readonly string[] };
+  /** `made`: the leads are soldered as usual, and the coils are described as made the same way. */
+  'coils-out-of-phase': { part: string; where: string; link: readonly string[]; made?: true };
+  /** `where` behind a clause, as everywhere. */
+  'pot-in-series': { part: string; pot: string; fall: string; where: string; blend?: true };
+  'position-name': { part: string; position: string; named: string; sounding: readonly string[] };
+  /** Parts with the same fields left out stand together; never empty. */
+  'values-assumed': { groups: readonly { fields: readonly string[]; parts: readonly string[] }[] };
   /** `link`: the leads that are soldered together where the coils are in series. */
   'coil-lead-not-connected': { part: string; lug: string; link: readonly string[] };
   'not-in-stock': { part: string; got: string; stock: readonly string[] };
   'not-preferred': { part: string; got: string; nearest: string };
   /** A bare leg laid over what is bare too. */
   'bare-legs-cross': { part: string; across: string; sleeving: string };
+  /** Two jumpers, each by its joint; the first is the one to insulate. */
+  'bare-jumpers-cross': { jumper: string; across: string };
   'unusual-value': {
     what: string;
     got: string;
@@ -85,19 +90,6 @@ export interface NoteDetails {
 const error = (message: string, remedy: string): Message => ({ severity: 'error', message, remedy });
 const warning = (message: string, remedy: string): Message => ({ severity: 'warning', message, remedy });
 const note = (message: string, remedy: string): Message => ({ severity: 'note', message, remedy });
-
-/** `Exchange lugs 1 and 3 of “volume”`, of each track that has joints at either. */
-function exchangeText(part: string, { used, ends }: LugExchange): string {
-  const tracks = ends.flatMap((one, i) => (i % 2 === 0 ? [[one, ends[i + 1] ?? one] as const] : []));
-  const moves = tracks.flatMap(([one, other]) => {
-    const [first, second] = [one, other].filter((lug) => used.includes(lug));
-    if (first === undefined) return [];
-    return second === undefined
-      ? [`move what is on lug ${first} to lug ${first === one ? other : one}`]
-      : [`exchange what is on lugs ${one} and ${other}`];
-  });
-  return `At ${quote(part)} ${moves.join(', and ')}`;
-}
 
 const ROLE_WORDS: Readonly<Record<string, string>> = {
   volume: 'a volume control',
@@ -120,7 +112,11 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     note(
       `signal load of ${quote(d.part)}: ${d.figures.map(({ load, percent, where }) => `${load} (${formatSigned(percent, 0)} %)${where}`).join('; ')}; reference ${d.reference}`,
       d.below
-        ? 'If this is not intended, use larger pots, or a larger resistor where one is connected across the signal; another padding resistor would load it more.'
+        ? `If this is not intended, ${
+            d.larger === undefined
+              ? 'use larger pots'
+              : `use ${d.larger.value} for ${andList(d.larger.pots.map(quote))}, the smallest usual value that brings DC and signal load within 20 %`
+          }, or a larger resistor where one is connected across the signal; another padding resistor would load it more.`
         : 'If this is not intended, use a padding resistor; “solderleaf pad KIT” shows which, where, and what it does in every position.',
     ),
   'two-tone-controls': (d) =>
@@ -175,7 +171,7 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     ),
   'no-load-other-end': (d) =>
     warning(
-      `${quote(d.part)} is a no-load pot that opens when turned fully clockwise, but it is at full when turned fully anticlockwise`,
+      `${quote(d.part)} is a no-load pot, which opens when turned fully clockwise; in a left-handed build it is at full when turned fully anticlockwise`,
       'Use a no-load pot that opens at the other end, or a plain pot.',
     ),
   'role-contradicts': (d) =>
@@ -221,7 +217,11 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
   'coils-out-of-phase': (d) =>
     warning(
       `the two coils of ${quote(d.part)} are out of phase${d.where}: they cancel most of the signal`,
-      `Exchange the leads of one coil: in series, ${andList(d.link)} are soldered together. If the thin sound is intended, list the position under “intended: out-of-phase”.`,
+      `${
+        d.made
+          ? 'Its leads are soldered as usual, but by its “wind” and “polarity” the two coils are made so that they cancel: correct these (usual are opposite winds and opposite polarities; leave them out if you do not know them), or, if they are right, exchange the two leads of one coil.'
+          : `Exchange the leads of one coil: in series, ${andList(d.link)} are soldered together.`
+      } If the thin sound is intended, list the position under “intended: out-of-phase”.`,
     ),
   'coil-lead-not-connected': (d) =>
     error(
@@ -246,6 +246,28 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     note(
       `where the parts stand in this drawing, a bare leg of ${quote(d.part)} crosses ${d.across}; the drawing says to sleeve it`,
       `Add sleeving: ${d.sleeving} to ${quote(d.part)}, so that its steps say so too.`,
+    ),
+  'bare-jumpers-cross': (d) =>
+    note(
+      `where the parts stand in this drawing, the bare jumpers ${quote(d.jumper)} and ${quote(d.across)} cross; the drawing says to insulate one`,
+      `Write wire in place of jumper for ${quote(d.jumper)}, so that its steps say so too.`,
+    ),
+  'pot-in-series': (d) =>
+    warning(
+      `the track of ${quote(d.pot)} is in series with ${quote(d.part)}${d.where}: it is ${d.fall} quieter than without it, all controls on 10`,
+      d.blend
+        ? `At the centre no resistance should be left between a pickup and the output. Check the lugs of ${quote(d.pot)}: each pickup is on the wiper of a track of its own, the inner ends of the tracks are the output, the outer ends go to ground. Use a blend pot without a “taper” of its own: of a plain track half is always left there.`
+        : `Check the lugs of ${quote(d.pot)}: on 10 the signal passes from its wiper to one end without resistance.`,
+    ),
+  'position-name': (d) =>
+    warning(
+      `the position ${quote(d.position)} of ${quote(d.part)} selects ${list(d.sounding)}, not ${quote(d.named)}`,
+      'Check which pickup goes to which throw, or rename the position.',
+    ),
+  'values-assumed': (d) =>
+    note(
+      `values assumed, typical of their kind: ${d.groups.map(({ fields, parts }) => `${andList(fields)} of ${andList(parts.map(quote))}`).join('; ')}`,
+      'Add those that you know, measured or from the data sheet: meter readings depend on a pickup’s resistance, resonances and curves on its inductance and capacitance too, settings between 0 and 10 on a pot’s taper.',
     ),
   'unusual-value': (d) =>
     note(

@@ -1,10 +1,18 @@
 /** Messages about positions and outputs without a signal, and about what a kit says is intended of them. */
+import { exchangeText, type LugExchange } from './exchange-wording.ts';
 import { clip, list, type Message, meant, quote } from './quoting.ts';
 
 /** `where` is put behind a clause: empty, or with a blank before it. */
 export interface OutputDetails {
   /** `partly`: not in every position, so that it may be intended; `link`: the joint that puts two coils in series and ends the silence. */
-  'no-output': { where: string; partly?: true; link?: string };
+  'no-output': {
+    where: string;
+    partly?: true;
+    link?: string;
+    /** A blend that is silent at its centre; `exchange` where its tracks the other way round end the silence. */
+    blend?: string;
+    exchange?: LugExchange;
+  };
   /** `joints`: that which connects the signal to ground, then others that meet it and would end the short as well. */
   'output-shorted': { where: string; partly?: true; joints: readonly string[] };
   'output-never-sounds': { part: string; lug: string };
@@ -38,7 +46,11 @@ export const outputWording: {
     error(
       `no output${d.where}${d.link === undefined ? '' : ': a series link is missing'}`,
       d.link === undefined
-        ? `Follow the signal from the jack’s tip back to a pickup and add the missing joint.${intendedSilence(d)}`
+        ? d.blend === undefined
+          ? `Follow the signal from the jack’s tip back to a pickup and add the missing joint.${intendedSilence(d)}`
+          : d.exchange
+            ? `The tracks of ${quote(d.blend)} are wired the wrong way round: at its centre they connect the signal to ground. ${exchangeText(d.blend, d.exchange)}.`
+            : `Check the lugs of ${quote(d.blend)}: each pickup is on the wiper of a track of its own, the ends that the wipers touch at the centre are the output, the other two ends go to ground.`
         : `Add the joint ${quote(d.link)}: it puts the two coils in series.${intendedSilence(d)}`,
     ),
   'output-shorted': (d) =>

@@ -15,7 +15,8 @@ export interface Details extends FileDetails, NoteDetails, OutputDetails, Extend
   // The shape of the description.
   'unknown-key': { key: string; nearest?: string; allowed: readonly string[] };
   'decimal-comma': { got: string; meant?: string };
-  'missing-key': { key: string; what: string };
+  /** `allowed`: the values to choose from, where they are few. */
+  'missing-key': { key: string; what: string; allowed?: readonly string[] };
   'wrong-type': { expected: string; got: string };
   'unsupported-kind': { got: string; allowed: readonly string[]; isSwitch: boolean };
   'bad-choice': { got: string; nearest?: string; allowed: readonly string[] };
@@ -78,7 +79,11 @@ export const wording: Wording = {
       `${quote(d.got)}: a comma inside braces ends the value`,
       `Use a decimal point: ${d.meant === undefined ? 'write 5.7k, not 5,7k' : `write ${clip(d.meant)}`}. For thousands write k: 470k.`,
     ),
-  'missing-key': (d) => error(`${d.what} has no ${quote(d.key)}`, `Add the key ${quote(d.key)}.`),
+  'missing-key': (d) =>
+    error(
+      `${d.what} has no ${quote(d.key)}`,
+      `Add the key ${quote(d.key)}${d.allowed === undefined ? '' : `; allowed: ${list(d.allowed)}`}.`,
+    ),
   'wrong-type': (d) => error(`expected ${headOf(d.expected)}, found ${d.got}`, `Write ${d.expected}.`),
   'unsupported-kind': (d) =>
     d.isSwitch

@@ -11,6 +11,8 @@ export type Base =
       /** As problems name it; a base's own `extends` is relative to it, and it tells a loop. */
       readonly file: string;
       readonly text: string;
+      /** It is a circuit that ships with the program. */
+      readonly ships?: true;
     }
   | { readonly file: string; readonly value: unknown }
   | {
@@ -115,14 +117,14 @@ export function chainOf(value: Written, source: Source, readBase: BaseReader): C
       'text' in base
         ? parseText(base.text, base.file)
         : { value: base.value, problems: [], source: valueSource(base.file) };
-    problems.push(...read.problems.map((one) => ({ problem: one, source: read.source })));
+    const source = 'ships' in base && base.ships ? { ...read.source, ships: true as const } : read.source;
+    problems.push(...read.problems.map((one) => ({ problem: one, source })));
     const unfit =
       'text' in base && read.value === null ? problem('file-empty', [], {}) : kitProblem(read.value);
     // A text that cannot be parsed has no value worth a further word.
-    if (unfit && !('text' in base && read.value === undefined))
-      problems.push({ problem: unfit, source: read.source });
+    if (unfit && !('text' in base && read.value === undefined)) problems.push({ problem: unfit, source });
     if (!isMap(read.value) || unfit) return { layers, problems, complete: false };
-    at = { value: read.value, source: read.source };
+    at = { value: read.value, source };
   }
 }
 

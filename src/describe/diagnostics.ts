@@ -29,7 +29,9 @@ function reportOne(problem: Problem, whole: Source): Diagnostic {
   const at = source.exact || found.path.length === 0 ? '' : `${pathText(found.path)}: `;
   // A note is of the whole, and asks for nothing to be done in the base.
   const elsewhere = words.severity === 'error' && source.file !== whole.file;
-  const remedy = elsewhere ? `${words.remedy} ${inBase(whole.file, found === problem)}` : words.remedy;
+  const remedy = elsewhere
+    ? `${words.remedy} ${inBase(whole.file, found === problem, source.ships === true)}`
+    : words.remedy;
   return {
     code: found.code,
     place: source.placeOf(found),

@@ -5,10 +5,17 @@ import type { IntendedAt, Kit } from './kit.ts';
 const POSITION = 'expected a position such as 2 or pressed, or a list of them';
 const position = z.union([z.int(), z.string().min(1)], { error: POSITION });
 const positions = z.union([position, z.array(position).min(1)], { error: POSITION });
+/** An entry as it is to be written: the switch and position of a text such as `phase=2`, where it has them. */
+function entryMeantBy(written: unknown): string {
+  const [, name, at] =
+    /^\s*([\w-]+)\s*[=:.> ]\s*([\w -]+?)\s*$/.exec(typeof written === 'string' ? written : '') ?? [];
+  return `{ ${name ?? 'selector'}: ${at ?? 2} }`;
+}
+
 const places = z
   .array(
     z.record(z.string(), positions, {
-      error: 'expected switches and their positions, such as { selector: 2 }',
+      error: ({ input }) => `expected switches and their positions, such as ${entryMeantBy(input)}`,
     }),
     { error: 'expected a list of switch positions, such as [{ selector: 2 }]' },
   )

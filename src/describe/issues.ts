@@ -1,8 +1,8 @@
 /** From zod's issues to problems of our own; none of zod's words reach the user. */
 import { z } from 'zod';
-import { closestName } from '../common/nearest.ts';
 import { type KeyPath, type Problem, problem } from '../common/problem.ts';
 import { decimalCommas } from './decimal-comma.ts';
+import { meantBy } from './synonyms.ts';
 import { colours, meantColour } from './words.ts';
 
 type Issue = z.core.$ZodIssue;
@@ -32,8 +32,23 @@ export function problemsOf(issues: readonly Issue[], context: Context): readonly
       return unknownKeys(issue, context).map((found) => commas.at.get(joined(found.path)) ?? found.problem);
     const missing = missingKey(issue, context);
     if (missing) return guessed.has(`${missing.inside}.${missing.key}`) ? [] : [missing.problem];
+    const within = issuesWithin(issue, context);
+    if (within.length > 0) return problemsOf(within, context);
     return [translate(issue, context)];
   });
+}
+
+/**
+ * Of a union what is wrong deeper down, where the value is of the type of one choice: of a list that is allowed, its items are to
+ * blame.
+ */
+function issuesWithin(issue: Issue, { value }: Context): readonly Issue[] {
+  if (issue.code !== 'invalid_union' || !Array.isArray(valueAt(value, steps(issue)))) return [];
+  const deeper = issue.errors.filter((some) => some.length > 0 && some.every(({ path }) => path.length > 0));
+  const [only, ...more] = deeper;
+  return only && more.length === 0
+    ? only.map((one) => ({ ...one, path: [...issue.path, ...one.path] }) as Issue)
+    : [];
 }
 
 const joined = (path: KeyPath): string => path.join('.');
@@ -66,6 +81,17 @@ function allowedAt(schema: z.core.$ZodType, path: KeyPath): readonly string[] {
   return inner ? allowedAt(inner, rest) : [];
 }
 
+/** The values a schema allows at a path, where it is a choice of some. */
+function choicesAt(schema: z.core.$ZodType, path: KeyPath): readonly string[] {
+  if (schema instanceof z.ZodOptional) return choicesAt(schema.unwrap(), path);
+  const [step, ...rest] = path;
+  if (step === undefined) return schema instanceof z.ZodEnum ? schema.options.map(String) : [];
+  if (schema instanceof z.ZodArray) return choicesAt(schema.element, rest);
+  const inner: z.core.$ZodType | undefined =
+    schema instanceof z.ZodObject && Object.hasOwn(schema.shape, step) ? schema.shape[step] : undefined;
+  return inner ? choicesAt(inner, rest) : [];
+}
+
 function unknownKeys(issue: Issue, { schema, path }: Context) {
   if (issue.code !== 'unrecognized_keys') return [];
   const inside = steps(issue);
@@ -82,7 +108,7 @@ function unknownKeys(issue: Issue, { schema, path }: Context) {
   });
 }
 
-function missingKey(issue: Issue, { value, path, what }: Context) {
+function missingKey(issue: Issue, { schema, value, path, what }: Context) {
   const at = steps(issue);
   const key = at.at(-1);
   const inside = at.slice(0, -1);
@@ -95,7 +121,9 @@ function missingKey(issue: Issue, { value, path, what }: Context) {
       : typeof last === 'number'
         ? `item ${last + 1} of “${inside.at(-2)}”`
         : `“${last}”`;
-  const found = problem('missing-key', [...path, ...inside], { key: String(key), what: name }, 'key');
+  const allowed = choicesAt(schema, at);
+  const detail = { key: String(key), what: name, ...(allowed.length > 0 ? { allowed } : {}) };
+  const found = problem('missing-key', [...path, ...inside], detail, 'key');
   return { inside: joined(inside), key, problem: found };
 }
 
@@ -140,6 +168,18 @@ const EXPECTED: Readonly<Record<string, string>> = {
 /** What a field itself says it expects; zod's own messages never begin so. */
 const ownWords = (issue: Issue): string | undefined => /^expected (.+)$/.exec(issue.message)?.[1];
 
+/** A map by its keys, where only some are allowed. */
+function mapWords(
+  { expected }: z.core.$ZodIssueInvalidType,
+  { schema }: Context,
+  at: KeyPath,
+): string | undefined {
+  const keys = expected === 'object' ? allowedAt(schema, at) : [];
+  return keys.length === 0
+    ? undefined
+    : `a map of keys and values, such as { ${keys.map((key) => `${key}: …`).join(', ')} }`;
+}
+
 /** Problems that go by the field, whatever is wrong with it. */
 function byField(
   field: string | number | undefined,
@@ -157,7 +197,9 @@ function translate(issue: Issue, context: Context): Problem {
   const wrongType = (expected: string): Problem =>
     problem('wrong-type', path, { expected, got: typeName(written) });
   if (issue.code === 'invalid_type')
-    return wrongType(ownWords(issue) ?? EXPECTED[issue.expected] ?? 'another kind of value');
+    return wrongType(
+      ownWords(issue) ?? mapWords(issue, context, at) ?? EXPECTED[issue.expected] ?? 'another kind of value',
+    );
   const special = typeof written === 'string' ? byField(at.at(-1), got) : undefined;
   if (special?.[0] === 'bad-kit-id') return problem('bad-kit-id', path, { got });
   if (special?.[0] === 'bad-colour') {
@@ -204,70 +246,6 @@ function quantity(issue: z.core.$ZodIssueCustom, path: KeyPath, got: string): Pr
   const comma = got.includes(',') ? '; the decimal sign is a point, and thousands are written with k' : '';
   const detail = { got, why: `${issue.message}${comma}`, examples: String(examples) };
   return problem(of === 'length' ? 'bad-length' : 'bad-quantity', path, detail);
-}
-
-/** Parts that the trade has and this program does not yet; common practice, no source. */
-const UNSUPPORTED = /push-?push|preamp|diode|transformer|inductor/;
-/** Switches that a kit can describe itself. */
-const SWITCHES = /toggle|rotary|slide|kill|button|-?way|lever-|-?pole|mini|switch/;
-
-/** What a word names, if it is such a part: one that is missing, or a switch that the kit can describe. */
-export function unsupported(word: string): 'missing' | 'switch' | undefined {
-  const plain = word.trim().toLowerCase().replaceAll(' ', '-');
-  return UNSUPPORTED.test(plain) ? 'missing' : SWITCHES.test(plain) ? 'switch' : undefined;
-}
-
-/** What the trade calls some choices. */
-const SYNONYMS: Readonly<Record<string, string>> = {
-  audio: 'log',
-  logarithmic: 'log',
-  lin: 'linear',
-  antilog: 'reverse-log',
-  'anti-log': 'reverse-log',
-  'reverse-audio': 'reverse-log',
-  potentiometer: 'pot',
-  'no-load': 'pot',
-  'no-load-pot': 'pot',
-  stacked: 'stacked-pot',
-  concentric: 'stacked-pot',
-  'concentric-pot': 'stacked-pot',
-  'dual-gang': 'dual-pot',
-  'dual-gang-pot': 'dual-pot',
-  'stereo-pot': 'dual-pot',
-  'blend-pot': 'blend',
-  'four-lead': 'four-lead-humbucker',
-  toggle: 'toggle-3',
-  'toggle-switch': 'toggle-3',
-  'three-way-toggle': 'toggle-3',
-  'mini-switch': 'mini-toggle',
-  'rotary-switch': 'rotary',
-  'slide-switch': 'slide',
-  'slider-switch': 'slide',
-  'kill-switch': 'kill-button',
-  killswitch: 'kill-button',
-  'push-button': 'kill-button',
-  'three-way': 'lever-3',
-  '3-way': 'lever-3',
-  'four-way': 'lever-4',
-  '4-way': 'lever-4',
-  'five-way': 'lever-5',
-  '5-way': 'lever-5',
-  'four-pole': 'lever-5-4p',
-  '4-pole': 'lever-5-4p',
-  cap: 'capacitor',
-  link: 'jumper',
-  sleeve: 'sleeving',
-  tube: 'sleeving',
-  cable: 'output-load',
-  amplifier: 'output-load',
-  color: 'colour',
-};
-
-/** The choice a word stands for in the trade, or else the one it is nearest to. */
-export function meantBy(word: string, allowed: readonly string[]): string | undefined {
-  const plain = word.trim().toLowerCase().replaceAll(' ', '-');
-  const synonym = Object.hasOwn(SYNONYMS, plain) ? SYNONYMS[plain] : undefined;
-  return synonym !== undefined && allowed.includes(synonym) ? synonym : closestName(word, allowed);
 }
 
 function choice(path: KeyPath, written: unknown, allowed: readonly string[]): Problem {

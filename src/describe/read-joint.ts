@@ -1,8 +1,9 @@
 /** One joint of the description: its kind, its two ends, and what is said of the wire. */
 import { type KeyPath, type Problem, problem } from '../common/problem.ts';
-import { meantBy, problemsOf, typeName } from './issues.ts';
+import { problemsOf, typeName } from './issues.ts';
 import { type End, type Joint, type JointKind, jointKinds } from './kit.ts';
 import { jointExtras, jointShapes } from './schema.ts';
+import { meantBy } from './synonyms.ts';
 import { JOINT } from './words.ts';
 
 /** Arrows that people write for the one that is meant. */

@@ -3,8 +3,9 @@ import { closestName } from '../common/nearest.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import { type Kind, kinds, type Part } from '../parts/index.ts';
 import type { FieldIssue, PartBase } from '../parts/kind.ts';
-import { meantBy, problemsOf, typeName, unsupported } from './issues.ts';
+import { problemsOf, typeName } from './issues.ts';
 import { partShapes } from './schema.ts';
+import { meantBy, unsupported } from './synonyms.ts';
 
 interface ReadPart {
   /** Absent when the description does not say enough to build one. */

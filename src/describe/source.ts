@@ -13,6 +13,8 @@ export interface Source {
   /** Whether places are exact; where they are not, messages name the path instead. */
   readonly exact: boolean;
   readonly placeOf: (problem: Problem) => SourceLocation;
+  /** It is a circuit that ships with the program. */
+  readonly ships?: true;
   /** Of a kit made of several descriptions: the one that a problem is in, and the problem with its path there. */
   readonly resolve?: (problem: Problem) => { readonly source: Source; readonly found: Problem };
 }

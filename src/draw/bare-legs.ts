@@ -1,5 +1,5 @@
 /**
- * Bare legs that cross in a drawing: soldered as they are drawn they touch, and short what they carry. That hangs on where the
+ * Bare legs and jumpers that cross in a drawing: soldered as they are drawn they touch, and short what they carry. That hangs on where the
  * parts stand, so it is known of a placement and not of a kit.
  */
 import { linesOf } from '../annotate/lines.ts';
@@ -12,13 +12,13 @@ import { componentOf } from '../parts/index.ts';
 import { crossingsIn } from '../place/openings.ts';
 import type { Placement } from '../place/placement.ts';
 
-/** A leg to sleeve, by its joint, and the bare leg or jumper that it crosses. */
+/** A leg to sleeve or a jumper to insulate, by its joint, and the bare leg or jumper that it crosses. */
 export interface BareLeg {
   readonly leg: number;
   readonly across: number;
 }
 
-/** Legs that together, sleeved, leave no two bare ones of different nets crossing. */
+/** Legs and, where two jumpers cross, jumpers that together, covered, leave no two bare ones of different nets crossing. */
 export function bareLegs(circuit: Circuit, { wires }: Placement): readonly BareLeg[] {
   const lines = linesOf(circuit);
   const look = (joint: number): string => nth(lines, joint).look;
@@ -29,10 +29,11 @@ export function bareLegs(circuit: Circuit, { wires }: Placement): readonly BareL
     .map(({ wires: [one, other] }) => [Math.min(one, other), Math.max(one, other)] as const)
     .sort(([a, b], [c, d]) => a - c || b - d);
   for (const [a, b] of pairs) {
-    const leg = [a, b].find((one) => look(one) === 'leg');
+    // A leg is sleeved in any case; of two jumpers the later one.
+    const leg = [a, b].find((one) => look(one) === 'leg') ?? b;
     const bare = [a, b].every((one) => look(one) === 'leg' || look(one) === 'jumper');
     // On one net it does not matter whether they touch.
-    if (leg === undefined || !bare || net(a) === net(b)) continue;
+    if (!bare || net(a) === net(b)) continue;
     if (found.some((one) => one.leg === a || one.leg === b)) continue;
     found.push({ leg, across: leg === a ? b : a });
   }
@@ -54,8 +55,11 @@ function acrossText(circuit: Circuit, { leg, across }: BareLeg, name: (part: str
 
 /** The sentence of a drawing that says so. */
 export function bareLegText(circuit: Circuit, one: BareLeg): string {
-  const [own, other] = endsOf(circuit, one.leg);
   const name = (part: string): string => labelOf(circuit.kit, part);
+  const { kind, from, to: far } = nth(circuit.joints, one.leg);
+  if (kind === 'jumper')
+    return `Insulate the jumper from ${from.lug} to ${far.lug} of ${name(from.part)}: it crosses a bare jumper.`;
+  const [own, other] = endsOf(circuit, one.leg);
   const lug = /^\d+$/.test(other.lug) ? `lug ${other.lug}` : other.lug;
   const part = findPart(circuit.kit, other.part);
   const to = part && componentOf(part) ? name(other.part) : `${name(other.part)} ${lug}`;
@@ -65,12 +69,24 @@ export function bareLegText(circuit: Circuit, one: BareLeg): string {
 /** The same as notes on the kit. */
 export const bareLegNotes = (circuit: Circuit, placement: Placement): readonly Problem[] =>
   bareLegs(circuit, placement).map((one) => {
+    const path = ['joints', nth(circuit.joints, one.leg).index];
+    if (nth(circuit.joints, one.leg).kind === 'jumper')
+      return problem('bare-jumpers-cross', path, {
+        jumper: jointWords(circuit, one.leg),
+        across: jointWords(circuit, one.across),
+      });
     const [own] = endsOf(circuit, one.leg);
     const part = findPart(circuit.kit, own.part);
     const sleeved = (part && componentOf(part)?.sleeved) ?? [];
-    return problem('bare-legs-cross', ['joints', nth(circuit.joints, one.leg).index], {
+    return problem('bare-legs-cross', path, {
       part: own.part,
       across: acrossText(circuit, one, quote),
       sleeving: sleeved.length > 0 ? 'both' : own.lug,
     });
   });
+
+/** A joint as a kit writes it. */
+function jointWords(circuit: Circuit, index: number): string {
+  const { from, to } = nth(circuit.joints, index);
+  return `${lugIdOf(from)} > ${lugIdOf(to)}`;
+}

@@ -20,7 +20,10 @@ export function readBaseFile(name: string, from: string): Base {
   const circuit = circuitNameIn(name);
   if (circuit !== undefined) {
     const allowed = circuitNames();
-    if (allowed.includes(circuit)) return readText(circuitFile(circuit), name, from);
+    if (allowed.includes(circuit)) {
+      const base = readText(circuitFile(circuit), name, from);
+      return 'text' in base ? { ...base, ships: true } : base;
+    }
     const near = closestName(circuit, allowed);
     const nearest = near === undefined ? {} : { nearest: extendedAs(near) };
     return { reason: 'no circuit of this name ships', allowed, ...nearest };

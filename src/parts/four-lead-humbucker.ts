@@ -59,12 +59,15 @@ const LUGS = [
 ] as const satisfies readonly LugSpec[];
 const [A_START, A_FINISH, B_FINISH, B_START, SHIELD] = LUGS;
 
-const each = <T extends z.ZodType>(field: T, about: string) =>
+const each = <T extends z.ZodType>(field: T, values: readonly [string, string], about: string) =>
   z
-    .strictObject({
-      a: field.optional().describe(`Of coil A, ${about}`),
-      b: field.optional().describe(`Of coil B, ${about}`),
-    })
+    .strictObject(
+      {
+        a: field.optional().describe(`Of coil A, ${about}`),
+        b: field.optional().describe(`Of coil B, ${about}`),
+      },
+      { error: `expected a value for each coil, such as { a: ${values[0]}, b: ${values[1]} }` },
+    )
     .optional();
 
 /** What is not written of one coil is the opposite of the other. */
@@ -91,9 +94,10 @@ export const fourLeadHumbucker = definePart({
     coupling: fraction('Coupling coefficient of the two coils; 0.15 by default').optional(),
     wind: each(
       windField,
+      winds,
       'which way the wire runs from the hot end to the return as in series: from a-start to a-finish, from b-finish to b-start; seen from the strings',
     ).describe('Winding directions of the two coils; opposite by default'),
-    polarity: each(polarityField, 'the magnetic pole that faces the strings').describe(
+    polarity: each(polarityField, polarities, 'the magnetic pole that faces the strings').describe(
       'Magnetic poles of the two coils; opposite by default',
     ),
   },

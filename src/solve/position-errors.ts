@@ -2,12 +2,22 @@
 
 import { type LugId, lugId, lugIdOf, lugsJoinedTo, SIGNAL_ROLES, type State } from '../circuit/circuit.ts';
 import { DisjointSet } from '../circuit/disjoint-set.ts';
+import { exchanged } from '../circuit/exchange.ts';
 import { isMeantSilent } from '../circuit/intended.ts';
 import { whereText } from '../circuit/position.ts';
 import { must } from '../common/must.ts';
 import { type KeyPath, type Problem, problem } from '../common/problem.ts';
 import type { Joint, Kit } from '../describe/kit.ts';
-import { contactsOf, elementsLike, is, isPickup, lugsOf, lugsWith, type Part } from '../parts/index.ts';
+import {
+  contactsOf,
+  controlsOf,
+  elementsLike,
+  is,
+  isPickup,
+  lugsOf,
+  lugsWith,
+  type Part,
+} from '../parts/index.ts';
 import type { LugRole } from '../parts/kind.ts';
 import { buildCircuit } from './build.ts';
 import { missingLink } from './series-link.ts';
@@ -191,7 +201,7 @@ function silentErrors(
       where,
       joints: joints.map(jointWords),
       ...(everywhere ? {} : { partly: true as const }),
-      ...(code === 'no-output' ? linkDetail(kit, some, all) : {}),
+      ...(code === 'no-output' ? { ...linkDetail(kit, some, all), ...blendDetail(kit, some) } : {}),
     };
     return joint
       ? problem(code, ['joints', joint.index], detail)
@@ -202,6 +212,19 @@ function silentErrors(
 function linkDetail(kit: Kit, some: readonly State[], all: readonly State[]) {
   const link = missingLink(kit, some, all);
   return link ? { link: `${link.from} > ${link.to}` } : {};
+}
+
+/** Of a blend that is silent at its centre, whatever the switches do: its name, and what to exchange where its tracks are the wrong way round. */
+function blendDetail(kit: Kit, silent: readonly State[]) {
+  const control = kit.parts
+    .flatMap(controlsOf)
+    .find(({ id }) => silent.some(({ turned }) => turned?.[id] === 0.5));
+  if (!control) return {};
+  const { kit: other, ends, used } = exchanged(kit, control);
+  return {
+    blend: control.id,
+    ...(isSound(other, buildCircuit(other).states) ? { exchange: { used, ends } } : {}),
+  };
 }
 
 interface Short {

@@ -46,7 +46,9 @@ const told = (intended: string): readonly string[] => {
   const { kit: read, diagnostics, source } = readKit(kit(intended), 'mute.yaml');
   const circuit = read && buildCircuit(read);
   const notes = circuit ? toDiagnostics(notesOf(circuit, solveLoads(circuit)), source) : [];
-  return [...diagnostics, ...notes].map(({ severity, code, message }) => `${severity} ${code}: ${message}`);
+  return [...diagnostics, ...notes]
+    .filter(({ code }) => code !== 'values-assumed')
+    .map(({ severity, code, message }) => `${severity} ${code}: ${message}`);
 };
 const SILENT = 'silent: [{ mute: 2 }]';
 const PHASE = 'out-of-phase: [{ phase: pulled out }]';

@@ -6,15 +6,49 @@ import { loadNotes, toneNotes } from '../../src/annotate/load-notes.ts';
 import { padsOf } from '../../src/annotate/pads.ts';
 import { valueNotes } from '../../src/annotate/value-notes.ts';
 import { colourName, describeCards, describeJoints, stateLine, viewLine } from '../../src/annotate/words.ts';
+import { type Details, wording } from '../../src/common/wording.ts';
 import type { Kit } from '../../src/describe/kit.ts';
 import { type Compact, makeCircuit, makeKit, mixedSet, sampleCircuit } from '../analyse/kits.ts';
 
+/** Without the note on what is assumed, which has a test of its own. */
 const notesOfParts = (parts: Compact['parts'], more: Partial<Kit> = {}) =>
-  valueNotes({ ...makeKit({ parts, joints: [] }), ...more }).map(({ code, path, detail }) => [
-    code,
-    path.join('.'),
-    detail,
-  ]);
+  valueNotes({ ...makeKit({ parts, joints: [] }), ...more })
+    .filter(({ code }) => code !== 'values-assumed')
+    .map(({ code, path, detail }) => [code, path.join('.'), detail]);
+
+describe('values that are assumed', () => {
+  const assumed = (parts: Compact['parts']) =>
+    valueNotes(makeKit({ parts, joints: [] })).flatMap((one) =>
+      one.code === 'values-assumed'
+        ? [wording[one.code](one.detail as Details['values-assumed']).message]
+        : [],
+    );
+  const given = { resistance: '6k', inductance: 2.4, capacitance: '110p' };
+  it('are told in one note, parts with the same fields together', () => {
+    expect(
+      assumed({
+        a: { kind: 'single-coil' },
+        b: { kind: 'humbucker', resistance: '8k' },
+        c: { kind: 'four-lead-humbucker' },
+        d: { kind: 'single-coil', ...given },
+        v: { kind: 'pot', value: '250k' },
+        s: { kind: 'stacked-pot', a: { value: '250k', taper: 'log' }, b: { value: '250k' } },
+      }),
+    ).toEqual([
+      'values assumed, typical of their kind: resistance, inductance and capacitance of “a” and “c”; inductance and capacitance of “b”; taper of “v” and “s.b”',
+    ]);
+  });
+  it('are none where they are written, of a blend that is one, and of a resistor', () => {
+    expect(
+      assumed({
+        a: { kind: 'single-coil', ...given },
+        v: { kind: 'push-pull', value: '250k', taper: 'log' },
+        x: { kind: 'blend', value: '500k' },
+        r: { kind: 'resistor', value: '470k' },
+      }),
+    ).toEqual([]);
+  });
+});
 
 describe('values', () => {
   it('a winding over 30 % off the usual resistance hardly has the usual inductance: it goes with the square of the turns', () => {

@@ -437,13 +437,14 @@ it('a capacitor on a case that has lost its ground is not said to be useless: th
 });
 
 describe('the two coils of one pickup', () => {
+  const SHIELD = 'bridge.shield > out.sleeve';
   const kit = (joints: readonly string[], more: object = {}): Compact => ({
     parts: {
       bridge: { kind: 'four-lead-humbucker', inductance: '4.4H', ...more },
       volume: { kind: 'pot', value: '500k' },
       out: { kind: 'jack' },
     },
-    joints: [...joints, ...harness],
+    joints: [...joints, ...(joints.some((one) => one.includes('shield')) ? [] : [SHIELD]), ...harness],
   });
   const series = [
     'bridge.a-start > volume.3',
@@ -469,8 +470,37 @@ describe('the two coils of one pickup', () => {
       'warning coils-out-of-phase: the two coils of “bridge” are out of phase: they cancel most of the signal',
     ]);
   });
-  it('have a shield that may be left free, and is grounded where it is not', () => {
-    expect(said(kit([...series, 'bridge.shield > out.sleeve']))).toEqual([]);
+  it('what to do about it hangs on whether the leads or the magnets are to blame', () => {
+    const remedy = (joints: readonly string[], more: object = {}) => {
+      const circuit = makeCircuit(kit(joints, more));
+      return toDiagnostics(notesOf(circuit, solveLoads(circuit)), { ...valueSource('a'), exact: true })
+        .filter(({ code }) => code === 'coils-out-of-phase')
+        .map((one) => one.remedy);
+    };
+    const crossed = [
+      'bridge.a-start > volume.3',
+      'bridge.a-finish > bridge.b-start',
+      'bridge.b-finish > out.sleeve',
+    ];
+    expect(remedy(crossed)).toEqual([
+      expect.stringMatching(/^Exchange the leads of one coil: in series, a-finish/),
+    ]);
+    for (const more of [
+      { polarity: { a: 'north', b: 'north' } },
+      { wind: { a: 'clockwise', b: 'clockwise' } },
+    ])
+      expect(remedy(series, more)).toEqual([
+        expect.stringMatching(
+          /soldered as usual, but by its “wind” and “polarity”.*exchange the two leads of one coil/,
+        ),
+      ]);
+  });
+  it('have a shield that is grounded, and not left free', () => {
+    expect(said(kit([...series, SHIELD]))).toEqual([]);
+    const { parts: only } = kit(series);
+    expect(said({ parts: only, joints: [...series, ...harness] })).toEqual([
+      'warning case-not-grounded: the shield of “bridge” is not connected to ground',
+    ]);
     expect(said(kit([...series, 'bridge.shield > volume.3']))).toEqual([
       expect.stringMatching(/^warning case-on-signal: the shield of “bridge” carries the signal/),
     ]);

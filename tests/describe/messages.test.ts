@@ -2,8 +2,9 @@
 import { describe, expect, it } from 'vitest';
 import { isKitLike } from '../../src/describe/chain.ts';
 import { toDiagnostics } from '../../src/describe/diagnostics.ts';
-import { meantBy, typeName, unsupported } from '../../src/describe/issues.ts';
+import { typeName } from '../../src/describe/issues.ts';
 import { failedScript, kitFromValue, readKit } from '../../src/describe/read.ts';
+import { meantBy, unsupported } from '../../src/describe/synonyms.ts';
 import { hertzField, lengthField, meantColour } from '../../src/describe/words.ts';
 import { explainYaml } from '../../src/describe/yaml-words.ts';
 

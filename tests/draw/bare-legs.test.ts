@@ -6,7 +6,7 @@ import { bareLegNotes, bareLegs } from '../../src/draw/bare-legs.ts';
 import { prepare, render } from '../../src/pipeline.ts';
 import { described } from '../truth/draw.ts';
 
-/** Two capacitors' legs, joints 3 and 4, and a jumper, joint 5. */
+/** Two capacitors' legs, joints 3 and 4, and two jumpers, joints 5 and 11. */
 const kit = (more: Readonly<Record<'first' | 'second', object>> = { first: {}, second: {} }) =>
   described({
     kit: 'crossed',
@@ -31,6 +31,7 @@ const kit = (more: Readonly<Record<'first' | 'second', object>> = { first: {}, s
       { wire: 'volume.2 > output.tip' },
       { wire: 'output.sleeve > volume.case' },
       { bend: 'volume.1 > volume.case' },
+      { jumper: 'selector.A0 > selector.B0' },
     ],
   });
 
@@ -64,6 +65,21 @@ describe('bare legs that cross', () => {
     expect(await found([[3, 0]])).toEqual([]);
     expect(await found([[6, 7]])).toEqual([]);
     expect(await found([])).toEqual([]);
+  });
+  it('are two jumpers too: the later is the one to insulate', async () => {
+    expect(await found([[5, 11]])).toEqual([{ leg: 11, across: 5 }]);
+    expect(await found([[11, 5]])).toEqual([{ leg: 11, across: 5 }]);
+    const prepared = await laid([[5, 11]]);
+    expect(render(prepared).svg).toContain(
+      'Insulate the jumper from A0 to B0 of Selector: it crosses a bare jumper.',
+    );
+    const [note, ...more] = bareLegNotes(prepared.circuit, prepared.placement);
+    expect(more).toEqual([]);
+    expect(note).toMatchObject({
+      code: 'bare-jumpers-cross',
+      path: ['joints', 11],
+      detail: { jumper: 'selector.A0 > selector.B0', across: 'selector.A1 > selector.A2' },
+    });
   });
   it('are none where sleeving covers one of them', async () => {
     expect(await found([[3, 4]], { first: { sleeving: 1 }, second: {} })).toEqual([]);
