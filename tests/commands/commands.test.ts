@@ -67,6 +67,44 @@ describe('check', () => {
       /warning {2}case-not-grounded[\s\S]*warned\.yaml: no errors, 1 warning, 1 note\n$/,
     );
   });
+  it('takes the name of a circuit that ships, and suggests the nearest to one that does not', async () => {
+    const known = await run(addCheck, 'check', 'circuit/h-1v1t');
+    expect(known.status).toBe(0);
+    expect(known.stdout).toMatch(/h-1v1t\.yaml: no errors/);
+    const near = await run(addCheck, 'check', 'circuit/h-1v2t');
+    expect(near.status).toBe(2);
+    expect(await run(addCheck, 'check', 'circuit/h-1v1t', '--explain', 'volume')).toMatchObject({
+      status: 0,
+    });
+  });
+  it('notes a title that is the base’s, and none that is written', async () => {
+    const own = put('title-own.yaml', 'extends: circuit/h-1v1t\nkit: own\ntitle: H, for a top cavity\n');
+    expect((await run(addCheck, 'check', own)).stdout).not.toContain('title-inherited');
+    const bare = put('title-bare.yaml', 'extends: circuit/h-1v1t\nkit: bare\n');
+    expect((await run(addCheck, 'check', bare)).stdout).toMatch(
+      /title-bare\.yaml:1:10 {2}note {2}title-inherited\n.*“H, volume and tone”, as that of “circuit\/h-1v1t”/,
+    );
+  });
+  it('does not ask to correct a circuit that ships: it is changed in the kit', async () => {
+    const own = put(
+      'shorting.yaml',
+      [
+        'extends: circuit/hh-toggle-3-1v1t',
+        'kit: shorting',
+        'title: HH, a switch of our own',
+        'parts:',
+        "  toggle: { kind: switch, lugs: { left: ['1', common, '2', frame] }, positions: [[[common, '1', frame]], [[common, '2']]] }",
+      ].join('\n'),
+    );
+    const { stdout, status } = await run(addCheck, 'check', own);
+    expect(status).toBe(1);
+    expect(stdout).toMatch(/hh-toggle-3-1v1t\.yaml:\d+:\d+ {2}error {2}output-shorted/);
+    expect(stdout).toContain('“toggle.frame > volume.case” connects the signal to ground');
+    expect(stdout).toMatch(
+      /Your kit .*shorting\.yaml extends this circuit: change or remove it in your kit, not here\./,
+    );
+    expect(stdout).not.toContain('correct it here');
+  });
   it('finds a page and an arrangement that are not there, and passes those that are', async () => {
     const page = put('page.yaml', TEXT.replace('title', 'page: a44\ntitle'));
     expect((await run(addCheck, 'check', page)).stdout).toMatch(/unknown-page[\s\S]*1 error,/);

@@ -56,6 +56,45 @@ describe('each mistake has one message', () => {
       'wire: neck.hot > volume.3, leg: neck.hot > volume.3,',
       /^14:5 joint-kind: /,
     ],
+    // A key that is a choice of some says of which.
+    [
+      'output: { kind: jack }',
+      'output: { kind: jack }\n  mute: { kind: mini-toggle }',
+      /missing-key: “mute” .* has no “action” \/ Add the key “action”; allowed: on-on, on-off-on, on-on-on\.$/,
+    ],
+    ['value: 250k, ', '', /^7:3 missing-key: .* \/ Add the key “value”\.$/],
+    // How a position is written, with the names that were meant.
+    [
+      'stock: [',
+      'intended: { out-of-phase: [phase=1] }\nstock: [',
+      /^3:28 wrong-type: expected switches and their positions, found text \/ .*such as \{ phase: 1 \}\.$/,
+    ],
+    [
+      'stock: [',
+      'intended: { silent: [mute] }\nstock: [',
+      /^3:22 wrong-type: .*found text \/ .*such as \{ selector: 2 \}\.$/,
+    ],
+    [
+      'stock: [',
+      'intended: { out-of-phase: 3 }\nstock: [',
+      /^3:27 wrong-type: .*found a number \/ Write always, or a list of switch positions/,
+    ],
+    // A map by its keys.
+    [
+      'neck: { kind: single-coil, resistance: 5.7k }',
+      'neck: { kind: four-lead-humbucker, wind: clockwise }',
+      /^6:44 wrong-type: .*a value for each coil.* \/ .*\{ a: clockwise, b: anticlockwise \}\.$/,
+    ],
+    [
+      'neck: { kind: single-coil, resistance: 5.7k }',
+      'neck: { kind: four-lead-humbucker, polarity: north }',
+      /^6:48 wrong-type: .*a value for each coil.* \/ .*\{ a: north, b: south \}\.$/,
+    ],
+    [
+      'output-load: { cable: 500p, amplifier: 1M }',
+      'output-load: 500p',
+      /^4:14 wrong-type: .* \/ .*\{ cable: …, /,
+    ],
     // Types.
     ['title: S, one volume', 'title: 12', /^2:8 wrong-type: .*text.*a number/],
     ['title: S, one volume', 'title: [a]', /^2:8 wrong-type: .*text.*a list/],
