@@ -71,8 +71,8 @@ describe('a blend', () => {
     expect(errors[0]?.remedy).toContain(
       'At “blend” exchange what is on lugs a1 and a3, and exchange what is on lugs b1 and b3.',
     );
-    // With an end left out as well there is more to it.
-    const less = joints.filter((one) => one !== 'blend.a1 > out.tip');
+    // With the other track not connected there is more to it.
+    const less = joints.filter((one) => one !== 'blend.a1 > blend.b3');
     const [first] = toDiagnostics(findErrors(makeKit({ parts, joints: less })), {
       ...valueSource('a'),
       exact: true,
