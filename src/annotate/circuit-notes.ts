@@ -15,6 +15,7 @@ import {
   type LugId,
   lugAt,
   lugId,
+  lugIdOf,
   lugsJoinedTo,
   netAt,
   SIGNAL_ROLES,
@@ -23,7 +24,7 @@ import { whereText } from '../circuit/position.ts';
 import { formatHertz } from '../common/figures.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import { partNamed } from '../describe/kit.ts';
-import { elementsLike, lugsOf, whatIs } from '../parts/index.ts';
+import { componentOf, elementsLike, lugsOf, whatIs } from '../parts/index.ts';
 
 /** One note for each capacitor that lies straight across the signal at full. */
 export const acrossNotes = (circuit: Circuit, across = capacitorsAcross(circuit)): readonly Problem[] =>
@@ -112,6 +113,20 @@ export const idlePartNotes = (circuit: Circuit, loads: readonly StateLoads[]): r
 /** Whether a leg is soldered to a case that is not grounded: the missing ground is what to fix, and has a warning of its own. */
 const isOnFloatingCase = (circuit: Circuit, part: string): boolean =>
   floatingCases(circuit).some(({ on }) => on.some((lug) => endAt(lug).part === part));
+
+/** One warning for each component leg without sleeving at a lug of a switch's poles: they stand close together, and the leg passes them. */
+export const switchLegNotes = (circuit: Circuit): readonly Problem[] =>
+  circuit.kit.joints.flatMap((joint) =>
+    [[joint.from, joint.to] as const, [joint.to, joint.from] as const].flatMap(([own, other]) => {
+      const sleeved = componentOf(partNamed(circuit.kit, own.part))?.sleeved;
+      const lug = lugIdOf(other);
+      const { role } = lugAt(circuit, lug);
+      if (joint.kind !== 'leg' || !sleeved || sleeved.includes(own.lug)) return [];
+      if (role !== 'common' && role !== 'throw') return [];
+      const sleeving = sleeved.length > 0 ? 'both' : own.lug;
+      return [problem('bare-leg-at-switch', ['joints', joint.index], { part: own.part, lug, sleeving })];
+    }),
+  );
 
 /** One warning for each case that is not grounded: it floats, or it is on the signal. */
 export const caseNotes = (circuit: Circuit): readonly Problem[] =>

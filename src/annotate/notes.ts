@@ -5,7 +5,14 @@ import { type Problem, problem } from '../common/problem.ts';
 import { missingGlyphs } from '../common/text.ts';
 import type { Kit } from '../describe/kit.ts';
 import { contactsOf } from '../parts/index.ts';
-import { acrossNotes, caseNotes, idleNotes, idlePartNotes, shuntNotes } from './circuit-notes.ts';
+import {
+  acrossNotes,
+  caseNotes,
+  idleNotes,
+  idlePartNotes,
+  shuntNotes,
+  switchLegNotes,
+} from './circuit-notes.ts';
 import { controlNotes } from './control-notes.ts';
 import { loadNotes, toneNotes } from './load-notes.ts';
 import { valueNotes } from './value-notes.ts';
@@ -19,6 +26,7 @@ export function notesOf(circuit: Circuit, loads: readonly StateLoads[]): readonl
     ...valueNotes(circuit.kit),
     ...acrossNotes(circuit, across),
     ...caseNotes(circuit),
+    ...switchLegNotes(circuit),
     ...idleNotes(circuit),
     ...shuntNotes(circuit),
     ...controlNotes(circuit),

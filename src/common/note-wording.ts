@@ -73,6 +73,8 @@ export interface NoteDetails {
   'coil-lead-not-connected': { part: string; lug: string; link: readonly string[] };
   'not-in-stock': { part: string; got: string; stock: readonly string[] };
   'not-preferred': { part: string; got: string; nearest: string };
+  /** A bare leg at a switch, whose lugs stand close together; `sleeving` is what to write. */
+  'bare-leg-at-switch': { part: string; lug: string; sleeving: string };
   /** A bare leg laid over what is bare too. */
   'bare-legs-cross': { part: string; across: string; sleeving: string };
   /** Two jumpers, each by its joint; the first is the one to insulate. */
@@ -246,6 +248,11 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     note(
       `where the parts stand in this drawing, a bare leg of ${quote(d.part)} crosses ${d.across}; the drawing says to sleeve it`,
       `Add sleeving: ${d.sleeving} to ${quote(d.part)}, so that its steps say so too.`,
+    ),
+  'bare-leg-at-switch': (d) =>
+    warning(
+      `a bare leg of ${quote(d.part)} is soldered to ${clip(d.lug)}, close to the other lugs of the switch`,
+      `Add sleeving: ${d.sleeving} to ${quote(d.part)}, so that the leg cannot touch them.`,
     ),
   'bare-jumpers-cross': (d) =>
     note(

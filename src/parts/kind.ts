@@ -14,7 +14,7 @@ export type LugRole =
   | 'return'
   /** The end of a coil that is soldered to the end of another coil of the same pickup where they are in series. */
   | 'link'
-  /** The screen round a pickup's leads; it may be left free. */
+  /** The screen round a pickup's leads. */
   | 'shield'
   | 'anticlockwise'
   | 'wiper'

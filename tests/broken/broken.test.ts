@@ -97,6 +97,7 @@ test('the samples show nearly every error of a description there is', () => {
     'position-name',
     'values-assumed',
     'bare-jumpers-cross',
+    'bare-leg-at-switch',
     'title-inherited',
   ];
   expect(Object.keys(wording).filter((code) => !shown.has(code) && !elsewhere.includes(code))).toEqual([]);
