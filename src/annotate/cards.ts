@@ -3,12 +3,10 @@
 import { type PickupLoads, type StateLoads, type Treble, trebleOf } from '../analyse/index.ts';
 import { type Circuit, type State, voiceName } from '../circuit/circuit.ts';
 import { plainHertz } from '../common/figures.ts';
-import { linesIn } from '../common/flow.ts';
 import { andList } from '../common/quoting.ts';
-import { textWidth } from '../common/text.ts';
 import { formatFigure } from '../common/units.ts';
 import { labelOf } from '../describe/kit.ts';
-import { contactAt, isPickup, lugsOf, type Part } from '../parts/index.ts';
+import { contactAt, isPickup, type Part } from '../parts/index.ts';
 import { badgeOf, combinationsIn } from './combinations.ts';
 import { HUM_CANCELLING, humText, joiningText, type Labels, levelText } from './joining.ts';
 import { blendText, calledOf, type Positioned, positionedIn } from './positioned.ts';
@@ -107,8 +105,6 @@ const SPLIT_SAYS = 'One coil alone: tick and level are those of the whole pickup
 const HUM_SAYS = 'Hum-cancelling: the hum of all coils together is less than a quarter of one coil’s.';
 const joinedSays = (cards: readonly Card[], words: string): boolean =>
   cards.some(({ joined }) => joined?.includes(words) === true);
-
-export const CARD_TYPE = { title: 14, row: 13, small: 12 } as const;
 
 /** One card for every state that is not as an earlier one in all that a card says, in the order of the states. */
 export function cardsOf(
@@ -221,6 +217,9 @@ function row(loads: PickupLoads, label: string, split: boolean, treble: Treble |
   };
 }
 
+/** What stands before the reading of a jack with several outputs. */
+const EACH_OUTPUT = 'multimeter, to sleeve';
+
 const TREBLE_CUT = 'treble cut';
 /** Decibels at the reference's −3 dB point that an ear takes for a loss of treble (common practice, no source). */
 const DULL = 1;
@@ -242,58 +241,3 @@ function verdictOf(ratio: number, treble: Treble | undefined): string {
   if (percent < 0) return `${figure}, ${treble?.lower === false ? 'heavier load' : 'darker'}`;
   return `${figure}, ${treble?.lower ? 'duller' : 'brighter'}`;
 }
-
-/** How its pickups are joined, in lines that make no card wide. */
-export const joinedLines = ({ joined }: Pick<Card, 'joined'>): readonly string[] =>
-  joined === undefined ? [] : linesIn(joined, CARD_TYPE.small, MOST_JOINED);
-const MOST_JOINED = 240;
-
-/** Width a card needs for its longest line. */
-export const cardWidth = (cards: readonly Card[]): number =>
-  Math.max(
-    236,
-    ...cards.flatMap((card) => [
-      headWidth(textWidth(card.title, CARD_TYPE.title, 'bold'), card),
-      ...joinedLines(card).map((line) => headWidth(textWidth(line, CARD_TYPE.small), card)),
-      MARGINS +
-        textWidth(card.measured ?? METER_WORDS, CARD_TYPE.small) +
-        12 +
-        textWidth(card.meter, CARD_TYPE.row, 'bold'),
-      ...card.rows.map(rowWidth),
-    ]),
-  );
-
-const headWidth = (text: number, { badge, switches }: Card): number =>
-  text + badgeWidth(badge) + 14 + 20 + switches.reduce((sum, one) => sum + switchWidth(one) + SWITCH_GAP, 0);
-
-/** From one pole of a small switch to the next, and the room beside a small switch. */
-export const POLE_PITCH = 20;
-export const SWITCH_GAP = 12;
-/** Width of a switch drawn small: as of two poles, or of as many more as it has. */
-export const switchWidth = ({ part }: CardSwitch): number =>
-  POLE_PITCH * Math.max(2, new Set(lugsOf(part).flatMap((lug) => lug.pole ?? [])).size) - 6;
-
-/** Width of a badge: round for one figure, longer for the positions of several switches. */
-export const badgeWidth = (badge: string): number =>
-  badge === '' ? 0 : Math.max(26, Math.ceil(textWidth(badge, CARD_TYPE.title, 'bold')) + 14);
-
-/** What stands before a card's reading. */
-export const METER_WORDS = 'multimeter, tip to sleeve';
-const EACH_OUTPUT = 'multimeter, to sleeve';
-const MARGINS = 28;
-/** Between a pickup's name and its level. */
-export const LEVEL_GAP = 8;
-/** The column that the signal load stands in. */
-const SIGNAL_COLUMN = 74;
-
-/** Width of a row's two lines: name and DC load; verdict and what that load is. */
-const rowWidth = (row: CardRow): number =>
-  Math.max(
-    textWidth(row.label, CARD_TYPE.row, 'bold') +
-      (row.level === undefined ? 0 : LEVEL_GAP + textWidth(row.level, CARD_TYPE.small)) +
-      12 +
-      textWidth(row.dcLoad, CARD_TYPE.row, 'bold'),
-    textWidth(row.verdict, CARD_TYPE.small) + 12 + textWidth('DC load', CARD_TYPE.small),
-  ) +
-  SIGNAL_COLUMN +
-  MARGINS;

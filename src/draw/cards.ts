@@ -3,16 +3,14 @@
 import {
   badgeWidth,
   CARD_TYPE,
-  type Card,
-  type CardRow,
-  type CardSwitch,
   joinedLines,
   LEVEL_GAP,
   METER_WORDS,
   POLE_PITCH,
   SWITCH_GAP,
   switchWidth,
-} from '../annotate/cards.ts';
+} from '../annotate/card-size.ts';
+import type { Card, CardRow, CardSwitch } from '../annotate/cards.ts';
 import { at } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
 import { lugsOf } from '../parts/index.ts';

@@ -1,6 +1,7 @@
 /** The load cards as text: what a card says of each pickup, and that it is as wide as its longest line needs. */
 import { describe, expect, it } from 'vitest';
-import { type Card, cardsSay, cardWidth } from '../../src/annotate/cards.ts';
+import { cardWidth } from '../../src/annotate/card-size.ts';
+import { type Card, cardsSay } from '../../src/annotate/cards.ts';
 import { textWidth } from '../../src/common/text.ts';
 import { makeKit } from '../analyse/kits.ts';
 

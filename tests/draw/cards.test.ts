@@ -1,6 +1,7 @@
 /** What stands on a load card and where, and the small switch on it; each part's face in the inks of the theme. */
 import { describe, expect, it } from 'vitest';
-import { type Card, type CardRow, cardWidth } from '../../src/annotate/cards.ts';
+import { cardWidth } from '../../src/annotate/card-size.ts';
+import type { Card, CardRow } from '../../src/annotate/cards.ts';
 import { cardHeight, drawCard } from '../../src/draw/cards.ts';
 import { paintShape } from '../../src/draw/paint.ts';
 import { drawPart, type Look, tagLook } from '../../src/draw/part.ts';
