@@ -1,5 +1,7 @@
 /** Switch positions in words: the one place where they are worded. */
 import { andList } from '../common/quoting.ts';
+import { contactAt, type Part } from '../parts/index.ts';
+import type { Contact } from '../parts/kind.ts';
 import type { Circuit, Setting, State } from './circuit.ts';
 
 type Placed = Pick<Setting, 'positions' | 'positionNames'>;
@@ -19,6 +21,35 @@ export const positionCell = ({ positions, positionNames }: Placed): string =>
   Object.entries(positions)
     .map(([name, position]) => `${name} ${positionNames[name] ?? position}`)
     .join(', ') || 'always';
+
+/** For a file's name, the numbers as a card's badge has them: `4-2-1`; `1` for a kit without a switch. */
+export const settingName = ({ positions }: Pick<Setting, 'positions'>): string =>
+  Object.values(positions).join('-') || '1';
+
+/** All that a switch's position may be written as: its number, what it is called, and the word on the switch's face. */
+export const writtenAs = ({ position, called, mark }: Contact): readonly string[] => [
+  ...new Set([String(position), called, mark].filter((word) => word !== undefined)),
+];
+
+/** The positions of a switch or of a blend, by its name in the settings, each with all that it may be written as. */
+export function positionsOf(
+  { kit, states }: Circuit,
+  id: string,
+): readonly { readonly position: number; readonly words: readonly string[] }[] {
+  const part: Part | undefined = kit.parts.find(({ name }) => name === id);
+  const found = new Map(
+    states.map(({ positions, positionNames }) => [positions[id] ?? 0, positionNames[id]] as const),
+  );
+  return [...found]
+    .sort(([a], [b]) => a - b)
+    .map(([position, called]) => {
+      const contact = part && contactAt(part, position);
+      return {
+        position,
+        words: contact ? writtenAs(contact) : [String(position), ...(called === undefined ? [] : [called])],
+      };
+    });
+}
 
 /** Behind a clause: ` in position 2`, ` with boost pulled out`, ` with selector in position 2, boost pulled out`; or empty. */
 export const atPosition = (placed: Placed): string => behind(positionText(placed), placed);

@@ -31,6 +31,8 @@ export interface Sheet {
   /** Prefix of every id: the kit's own. */
   readonly id: string;
   readonly title: string;
+  /** In words the switch position that is drawn, where the drawing is of one; for those who cannot see it. */
+  readonly setting?: string;
   /** Say the side it is seen from, and what is drawn. */
   readonly headLines: readonly string[];
   /** For those who cannot see the picture. */
@@ -118,9 +120,13 @@ function keyFor({ placement, lines, emphasis = [], pickups }: Sheet, theme: Them
 
 /** Draws the sheet into an empty root and sizes it. */
 export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.light): void {
-  const { id } = sheet;
+  const { id, title, setting } = sheet;
   const { contents, layout } = compose(contentsOf(sheet, theme), sheet);
-  const pen = openSheet(root, { ...sheet, ...layout }, theme);
+  const pen = openSheet(
+    root,
+    { ...sheet, ...layout, title: setting === undefined ? title : `${title}; ${setting}` },
+    theme,
+  );
   // What is not the drawing may have units of its own.
   const scaled = layout.scale === 1 ? {} : { transform: `scale(${layout.scale})` };
   const group = (name: string, more: Attributes = {}): Pen =>
