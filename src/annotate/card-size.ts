@@ -10,6 +10,11 @@ export const CARD_TYPE = { title: 14, row: 13, small: 12 } as const;
 /** How its pickups are joined, in lines that make no card wide. */
 export const joinedLines = ({ joined }: Pick<Card, 'joined'>): readonly string[] =>
   joined === undefined ? [] : linesIn(joined, CARD_TYPE.small, MOST_JOINED);
+/** What stands under a card's title: of several states which they are, and how its pickups are joined. */
+export const underTitle = (card: Pick<Card, 'joined' | 'where'>): readonly string[] => [
+  ...(card.where === undefined ? [] : linesIn(card.where, CARD_TYPE.small, MOST_JOINED)),
+  ...joinedLines(card),
+];
 const MOST_JOINED = 240;
 
 /** Width a card needs for its longest line. */
@@ -18,7 +23,7 @@ export const cardWidth = (cards: readonly Card[]): number =>
     236,
     ...cards.flatMap((card) => [
       headWidth(textWidth(card.title, CARD_TYPE.title, 'bold'), card),
-      ...joinedLines(card).map((line) => headWidth(textWidth(line, CARD_TYPE.small), card)),
+      ...underTitle(card).map((line) => headWidth(textWidth(line, CARD_TYPE.small), card)),
       MARGINS +
         textWidth(card.measured ?? METER_WORDS, CARD_TYPE.small) +
         12 +
@@ -33,9 +38,16 @@ const headWidth = (text: number, { badge, switches }: Card): number =>
 /** From one pole of a small switch to the next, and the room beside a small switch. */
 export const POLE_PITCH = 20;
 export const SWITCH_GAP = 12;
-/** Width of a switch drawn small: as of two poles, or of as many more as it has. */
-export const switchWidth = ({ part }: CardSwitch): number =>
-  POLE_PITCH * Math.max(2, new Set(lugsOf(part).flatMap((lug) => lug.pole ?? [])).size) - 6;
+/** A switch's name under it, in lines no wider than this unless a word is. */
+const MOST_NAME = 64;
+export const switchName = ({ part }: CardSwitch): readonly string[] =>
+  linesIn(part.label, CARD_TYPE.small, MOST_NAME);
+/** Width of a switch drawn small: as of two poles, or of as many more as it has, or of its name. */
+export const switchWidth = (small: CardSwitch): number =>
+  Math.max(
+    POLE_PITCH * Math.max(2, new Set(lugsOf(small.part).flatMap((lug) => lug.pole ?? [])).size) - 6,
+    ...switchName(small).map((line) => Math.ceil(textWidth(line, CARD_TYPE.small))),
+  );
 
 /** Width of a badge: round for one figure, longer for the positions of several switches. */
 export const badgeWidth = (badge: string): number =>

@@ -2,11 +2,12 @@
 
 import { type PickupLoads, type StateLoads, type Treble, trebleOf } from '../analyse/index.ts';
 import { type Circuit, type State, voiceName } from '../circuit/circuit.ts';
+import { whereText } from '../circuit/position.ts';
 import { plainHertz } from '../common/figures.ts';
 import { andList } from '../common/quoting.ts';
 import { formatFigure } from '../common/units.ts';
 import { labelOf } from '../describe/kit.ts';
-import { contactAt, isPickup, type Part } from '../parts/index.ts';
+import { contactAt, isPickup, type Part, partOfControl } from '../parts/index.ts';
 import { badgeOf, combinationsIn } from './combinations.ts';
 import { HUM_CANCELLING, humText, joiningText, type Labels, levelText } from './joining.ts';
 import { blendText, calledOf, type Positioned, positionedIn } from './positioned.ts';
@@ -36,6 +37,8 @@ export interface CardSwitch {
 export interface Card {
   /** Numbers of the states it is of: more than one where they are alike in all it says. */
   readonly states: readonly number[];
+  /** Of a card of several states which these are, in words: `with Kill pressed`. */
+  readonly where?: string;
   /** Short, in the badge: `1`; for several switches `1·2`, `1·1/2` for two positions that are alike; empty where the kit has none. */
   readonly badge: string;
   /** The same by switch, as their faces say it: `1/2` and `in`; one after another where several combinations are meant. */
@@ -44,7 +47,10 @@ export interface Card {
   /** `in parallel, out of phase`, where several sound; `hum-cancelling`. */
   readonly joined?: string;
   readonly rows: readonly CardRow[];
+  /** Those that are in one position in all of its states. */
   readonly switches: readonly CardSwitch[];
+  /** A switch is left out, as it may be in several positions. */
+  readonly undrawn?: true;
   /** The same of every card; left out where a kit has no position to choose. */
   readonly positioned?: readonly Positioned[];
   /** Meter reading at the jack, volume on 10; marked `assumed` where the pickup's resistance is a default. */
@@ -84,13 +90,16 @@ function badgeSays(cards: readonly Card[]): readonly string[] {
     called.length === 0 ? label : `${label} (${called.join(', ')})`,
   );
   // A blend has nothing written on it.
-  const faced = positioned.length === first?.switches.length;
+  const faced = !positioned.some(({ plain }) => plain);
   const either = cards.map(({ badge }) => /\d+(?:\/\d+)+/.exec(badge)?.[0]).find((one) => one !== undefined);
   return [
     more.length === 0
       ? `Card number: position of ${named[0]}${faced ? ', as on its face' : ''}.`
       : `Card numbers: positions of ${named.join(' · ')}${faced ? ', as on their faces' : ''}.`,
     ...(either === undefined ? [] : [`${either}: the same in positions ${andList(either.split('/'))}.`]),
+    ...(cards.some(({ undrawn }) => undrawn)
+      ? ['A card of several positions shows only the switches that stay as they are in all of them.']
+      : []),
   ];
 }
 
@@ -148,7 +157,8 @@ export function cardsOf(
   const positioned = positionedIn(circuit);
   const cards = merged(circuit, all).map((card) => ({
     ...card,
-    ...joinedWith(blendText(circuit, card.states), card.joined),
+    // Where a card of several states has its blends is said with its switches.
+    ...joinedWith(card.where === undefined ? blendText(circuit, card.states) : '', card.joined),
     ...(positioned.length === 0 ? {} : { positioned }),
   }));
   return isTable(cards) ? bySounding(cards) : cards;
@@ -175,7 +185,22 @@ function merged(circuit: Circuit, cards: readonly Card[]): readonly Card[] {
     if (!first) return [];
     const numbers = [first, ...others].flatMap((card) => card.states);
     const own = numbers.flatMap((index) => states[index] ?? []);
-    return [{ ...first, states: numbers, badge: badgeOf(own), combinations: combinationsIn(circuit, own) }];
+    if (own.length === 1) return [first];
+    const still = first.switches.filter(
+      ({ part }) => new Set(own.map(({ positions }) => positions[part.name])).size === 1,
+    );
+    const where = whereText(circuit, own, states, (id) => labelOf(circuit.kit, partOfControl(id))).trim();
+    return [
+      {
+        ...first,
+        states: numbers,
+        badge: badgeOf(own),
+        combinations: combinationsIn(circuit, own),
+        ...(where === '' ? {} : { where }),
+        switches: still,
+        ...(still.length < first.switches.length ? { undrawn: true as const } : {}),
+      },
+    ];
   });
 }
 

@@ -79,7 +79,7 @@ export const describeCards = (cards: readonly Card[]): string =>
           `${row.label}: DC load ${row.dcLoad}, signal load ${row.signalLoad}${row.level === undefined ? '' : `, ${row.level}`}`,
       );
       const title = card.joined === undefined ? card.title : `${card.title}, ${card.joined}`;
-      const where = card.switches.length === 0 ? '' : `Position ${card.badge}: `;
+      const where = card.badge === '' ? '' : `Position ${card.badge}: `;
       return `${where}${title}.${rows.length === 0 ? '' : ` ${rows.join('; ')}.`}`;
     })
     .join(' ');

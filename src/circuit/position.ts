@@ -54,9 +54,13 @@ export function positionsOf(
 /** Behind a clause: ` in position 2`, ` with boost pulled out`, ` with selector in position 2, boost pulled out`; or empty. */
 export const atPosition = (placed: Placed): string => behind(positionText(placed), placed);
 
+/** What a switch, or a blend's control, is called in words. */
+type Called = (id: string) => string;
+const ownName: Called = (id) => id;
+
 /** Where there is only one switch to be in a position, it need not be named. */
-function behind(words: string, { positions }: Placed): string {
-  const [only, ...more] = Object.keys(positions);
+function behind(words: string, { positions }: Placed, called: Called = ownName): string {
+  const [only, ...more] = Object.keys(positions).map(called);
   if (words === '') return '';
   return only !== undefined && more.length === 0 && words.startsWith(`${only} in position`)
     ? words.slice(only.length)
@@ -69,18 +73,22 @@ function behind(words: string, { positions }: Placed): string {
  * together differ in nothing else.
  *
  * @param among states in which it could hold at all, if not in every one; what goes without saying is then not said
+ * @param called what a switch is called; its name in the kit where it is left out
  */
 export function whereText(
   { states }: Pick<Circuit, 'states'>,
   some: readonly State[],
   among: readonly State[] = states,
+  called: Called = ownName,
 ): string {
   const [first] = some;
   if (!first || Object.keys(first.positions).length === 0) return '';
   if (new Set(some).size === states.length) return ' in every position';
   const boxes = boxesOf(new Set(some), among);
-  const words = boxes.map((box) => boxWords(box, positionsIn(among), among));
-  return words.includes('') ? ' wherever they are selected together' : behind(words.join('; '), first);
+  const words = boxes.map((box) => boxWords(box, positionsIn(among), among, called));
+  return words.includes('')
+    ? ' wherever they are selected together'
+    : behind(words.join('; '), first, called);
 }
 
 /** Positions by switch, each with each. */
@@ -125,7 +133,7 @@ function boxesOf(wanted: ReadonlySet<State>, among: readonly State[]): readonly 
 }
 
 /** Of the switches that matter; empty if none does. */
-const boxWords = (box: Box, whole: Box, among: readonly State[]): string =>
+const boxWords = (box: Box, whole: Box, among: readonly State[], nameOf: Called): string =>
   [...box]
     .filter(([name, positions]) => positions.size < (whole.get(name)?.size ?? 0))
     .map(([name, positions]) => {
@@ -133,6 +141,6 @@ const boxWords = (box: Box, whole: Box, among: readonly State[]): string =>
         (position) => among.find(({ positions }) => positions[name] === position)?.positionNames[name],
       );
       const numbers = `in ${positions.size === 1 ? 'position' : 'positions'} ${andList([...positions].map(String))}`;
-      return `${name} ${called.includes(undefined) ? numbers : called.join(' or ')}`;
+      return `${nameOf(name)} ${called.includes(undefined) ? numbers : called.join(' or ')}`;
     })
     .join(', ');
