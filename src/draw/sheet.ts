@@ -6,7 +6,7 @@ import type { Line } from '../annotate/lines.ts';
 import { lugId } from '../circuit/circuit.ts';
 import { type Point, round2 } from '../common/geometry.ts';
 import { nth } from '../common/must.ts';
-import { componentOf } from '../parts/index.ts';
+import { componentOf, elementsLike } from '../parts/index.ts';
 import { TYPE } from '../parts/outline.ts';
 import { labelsToSheet } from '../place/frame.ts';
 import type { Placement } from '../place/placement.ts';
@@ -115,6 +115,11 @@ function keyFor({ placement, lines, emphasis = [], pickups }: Sheet, theme: Them
       return value !== undefined && bands ? [{ value, bands }] : [];
     }),
     theme,
+    placement.parts.some(({ part }) =>
+      elementsLike(part, 'track').some(({ taper: { value } }) =>
+        ['lower-half', 'upper-half'].includes(value),
+      ),
+    ),
   );
 }
 
