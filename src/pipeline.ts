@@ -20,7 +20,7 @@ export { analyse, composeResponse, prepare } from './prepare.ts';
 
 /** One drawing of a prepared kit: its name, which is its file's too, and the text of its SVG. */
 export const render = (prepared: Prepared, aspect: Aspect = {}) => ({
-  name: drawingName(prepared.circuit.kit, prepared.hand, aspect),
+  name: drawingName(prepared.circuit, prepared.hand, aspect),
   svg: sheetToSvg(sheetOf(prepared, aspect), themes[aspect.theme ?? 'light']),
 });
 

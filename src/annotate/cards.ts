@@ -2,13 +2,12 @@
 
 import { type PickupLoads, type StateLoads, type Treble, trebleOf } from '../analyse/index.ts';
 import { type Circuit, type State, voiceName } from '../circuit/circuit.ts';
+import { whereText } from '../circuit/position.ts';
 import { plainHertz } from '../common/figures.ts';
-import { linesIn } from '../common/flow.ts';
 import { andList } from '../common/quoting.ts';
-import { textWidth } from '../common/text.ts';
 import { formatFigure } from '../common/units.ts';
 import { labelOf } from '../describe/kit.ts';
-import { contactAt, isPickup, lugsOf, type Part } from '../parts/index.ts';
+import { contactAt, isPickup, type Part, partOfControl } from '../parts/index.ts';
 import { badgeOf, combinationsIn } from './combinations.ts';
 import { HUM_CANCELLING, humText, joiningText, type Labels, levelText } from './joining.ts';
 import { blendText, calledOf, type Positioned, positionedIn } from './positioned.ts';
@@ -38,6 +37,8 @@ export interface CardSwitch {
 export interface Card {
   /** Numbers of the states it is of: more than one where they are alike in all it says. */
   readonly states: readonly number[];
+  /** Of a card of several states which these are, in words: `with Kill pressed`. */
+  readonly where?: string;
   /** Short, in the badge: `1`; for several switches `1·2`, `1·1/2` for two positions that are alike; empty where the kit has none. */
   readonly badge: string;
   /** The same by switch, as their faces say it: `1/2` and `in`; one after another where several combinations are meant. */
@@ -46,7 +47,10 @@ export interface Card {
   /** `in parallel, out of phase`, where several sound; `hum-cancelling`. */
   readonly joined?: string;
   readonly rows: readonly CardRow[];
+  /** Those that are in one position in all of its states. */
   readonly switches: readonly CardSwitch[];
+  /** A switch is left out, as it may be in several positions. */
+  readonly undrawn?: true;
   /** The same of every card; left out where a kit has no position to choose. */
   readonly positioned?: readonly Positioned[];
   /** Meter reading at the jack, volume on 10; marked `assumed` where the pickup's resistance is a default. */
@@ -86,13 +90,16 @@ function badgeSays(cards: readonly Card[]): readonly string[] {
     called.length === 0 ? label : `${label} (${called.join(', ')})`,
   );
   // A blend has nothing written on it.
-  const faced = positioned.length === first?.switches.length;
+  const faced = !positioned.some(({ plain }) => plain);
   const either = cards.map(({ badge }) => /\d+(?:\/\d+)+/.exec(badge)?.[0]).find((one) => one !== undefined);
   return [
     more.length === 0
       ? `Card number: position of ${named[0]}${faced ? ', as on its face' : ''}.`
       : `Card numbers: positions of ${named.join(' · ')}${faced ? ', as on their faces' : ''}.`,
     ...(either === undefined ? [] : [`${either}: the same in positions ${andList(either.split('/'))}.`]),
+    ...(cards.some(({ undrawn }) => undrawn)
+      ? ['A card of several positions shows only the switches that stay as they are in all of them.']
+      : []),
   ];
 }
 
@@ -107,8 +114,6 @@ const SPLIT_SAYS = 'One coil alone: tick and level are those of the whole pickup
 const HUM_SAYS = 'Hum-cancelling: the hum of all coils together is less than a quarter of one coil’s.';
 const joinedSays = (cards: readonly Card[], words: string): boolean =>
   cards.some(({ joined }) => joined?.includes(words) === true);
-
-export const CARD_TYPE = { title: 14, row: 13, small: 12 } as const;
 
 /** One card for every state that is not as an earlier one in all that a card says, in the order of the states. */
 export function cardsOf(
@@ -152,7 +157,8 @@ export function cardsOf(
   const positioned = positionedIn(circuit);
   const cards = merged(circuit, all).map((card) => ({
     ...card,
-    ...joinedWith(blendText(circuit, card.states), card.joined),
+    // Where a card of several states has its blends is said with its switches.
+    ...joinedWith(card.where === undefined ? blendText(circuit, card.states) : '', card.joined),
     ...(positioned.length === 0 ? {} : { positioned }),
   }));
   return isTable(cards) ? bySounding(cards) : cards;
@@ -179,7 +185,22 @@ function merged(circuit: Circuit, cards: readonly Card[]): readonly Card[] {
     if (!first) return [];
     const numbers = [first, ...others].flatMap((card) => card.states);
     const own = numbers.flatMap((index) => states[index] ?? []);
-    return [{ ...first, states: numbers, badge: badgeOf(own), combinations: combinationsIn(circuit, own) }];
+    if (own.length === 1) return [first];
+    const still = first.switches.filter(
+      ({ part }) => new Set(own.map(({ positions }) => positions[part.name])).size === 1,
+    );
+    const where = whereText(circuit, own, states, (id) => labelOf(circuit.kit, partOfControl(id))).trim();
+    return [
+      {
+        ...first,
+        states: numbers,
+        badge: badgeOf(own),
+        combinations: combinationsIn(circuit, own),
+        ...(where === '' ? {} : { where }),
+        switches: still,
+        ...(still.length < first.switches.length ? { undrawn: true as const } : {}),
+      },
+    ];
   });
 }
 
@@ -221,6 +242,9 @@ function row(loads: PickupLoads, label: string, split: boolean, treble: Treble |
   };
 }
 
+/** What stands before the reading of a jack with several outputs. */
+const EACH_OUTPUT = 'multimeter, to sleeve';
+
 const TREBLE_CUT = 'treble cut';
 /** Decibels at the reference's −3 dB point that an ear takes for a loss of treble (common practice, no source). */
 const DULL = 1;
@@ -242,58 +266,3 @@ function verdictOf(ratio: number, treble: Treble | undefined): string {
   if (percent < 0) return `${figure}, ${treble?.lower === false ? 'heavier load' : 'darker'}`;
   return `${figure}, ${treble?.lower ? 'duller' : 'brighter'}`;
 }
-
-/** How its pickups are joined, in lines that make no card wide. */
-export const joinedLines = ({ joined }: Pick<Card, 'joined'>): readonly string[] =>
-  joined === undefined ? [] : linesIn(joined, CARD_TYPE.small, MOST_JOINED);
-const MOST_JOINED = 240;
-
-/** Width a card needs for its longest line. */
-export const cardWidth = (cards: readonly Card[]): number =>
-  Math.max(
-    236,
-    ...cards.flatMap((card) => [
-      headWidth(textWidth(card.title, CARD_TYPE.title, 'bold'), card),
-      ...joinedLines(card).map((line) => headWidth(textWidth(line, CARD_TYPE.small), card)),
-      MARGINS +
-        textWidth(card.measured ?? METER_WORDS, CARD_TYPE.small) +
-        12 +
-        textWidth(card.meter, CARD_TYPE.row, 'bold'),
-      ...card.rows.map(rowWidth),
-    ]),
-  );
-
-const headWidth = (text: number, { badge, switches }: Card): number =>
-  text + badgeWidth(badge) + 14 + 20 + switches.reduce((sum, one) => sum + switchWidth(one) + SWITCH_GAP, 0);
-
-/** From one pole of a small switch to the next, and the room beside a small switch. */
-export const POLE_PITCH = 20;
-export const SWITCH_GAP = 12;
-/** Width of a switch drawn small: as of two poles, or of as many more as it has. */
-export const switchWidth = ({ part }: CardSwitch): number =>
-  POLE_PITCH * Math.max(2, new Set(lugsOf(part).flatMap((lug) => lug.pole ?? [])).size) - 6;
-
-/** Width of a badge: round for one figure, longer for the positions of several switches. */
-export const badgeWidth = (badge: string): number =>
-  badge === '' ? 0 : Math.max(26, Math.ceil(textWidth(badge, CARD_TYPE.title, 'bold')) + 14);
-
-/** What stands before a card's reading. */
-export const METER_WORDS = 'multimeter, tip to sleeve';
-const EACH_OUTPUT = 'multimeter, to sleeve';
-const MARGINS = 28;
-/** Between a pickup's name and its level. */
-export const LEVEL_GAP = 8;
-/** The column that the signal load stands in. */
-const SIGNAL_COLUMN = 74;
-
-/** Width of a row's two lines: name and DC load; verdict and what that load is. */
-const rowWidth = (row: CardRow): number =>
-  Math.max(
-    textWidth(row.label, CARD_TYPE.row, 'bold') +
-      (row.level === undefined ? 0 : LEVEL_GAP + textWidth(row.level, CARD_TYPE.small)) +
-      12 +
-      textWidth(row.dcLoad, CARD_TYPE.row, 'bold'),
-    textWidth(row.verdict, CARD_TYPE.small) + 12 + textWidth('DC load', CARD_TYPE.small),
-  ) +
-  SIGNAL_COLUMN +
-  MARGINS;

@@ -1,56 +1,45 @@
 /** Which joints carry a state's signal: those between the sounding pickups and the jack, and those that load them. */
-import {
-  type Circuit,
-  lugId,
-  lugIdOf,
-  type Net,
-  netAt,
-  netsOf,
-  type State,
-  soundingCoils,
-  waysBetweenNets,
-} from '../circuit/circuit.ts';
-import { besideAllWays, reachable } from '../common/graph.ts';
-import { isPickup, type Part } from '../parts/index.ts';
+import { type Circuit, lugId, lugIdOf, type State, soundingCoils } from '../circuit/circuit.ts';
+import { blocksOf } from '../common/graph.ts';
+import { elementsOf, isPickup, type Part, terminalsOf } from '../parts/index.ts';
+import type { Terminal } from '../parts/kind.ts';
+
+type Edge = readonly [string, string];
 
 /**
- * Indices of the joints that are live in a state: on a net from which the signal can go on, through closed contacts,
- * pots, resistors and capacitors, to the jack's tip or to ground. What hangs on the signal by one end only carries no
- * current and is not live, nor is the ground of a pickup that is silent.
+ * Indices of the joints that are live in a state: those on a ring through a coil that sounds, on which its current goes out and comes
+ * back, by the jack or by what loads it. What hangs on the signal by one end only carries no current and is not live: neither lead of a
+ * silent pickup, nor a screen, nor the string ground.
  */
 export function liveJoints(circuit: Circuit, state: State): ReadonlySet<number> {
-  const live = liveNets(circuit, state);
-  const silent = new Set(
-    circuit.kit.parts
-      .filter((part) => isPickup(part) && !state.sounding.includes(part.name))
-      .map((p) => p.name),
-  );
-  return new Set(
-    circuit.joints.flatMap(({ from, to }, i) => {
-      const net = netAt(circuit, lugIdOf(from));
-      const on = net.role === 'ground' ? !silent.has(from.part) && !silent.has(to.part) : live.has(net.index);
-      return on ? [i] : [];
-    }),
-  );
+  const { kit, joints } = circuit;
+  const made = joints.map(({ from, to }): Edge => [lugIdOf(from), lugIdOf(to)]);
+  const coils = kit.parts
+    .filter(isPickup)
+    .flatMap((part) => soundingCoils(state, part).flatMap((coil) => chained(part, terminalsOf(coil))));
+  const others = kit.parts
+    .filter((part) => !isPickup(part))
+    .flatMap((part) => elementsOf(part).flatMap((element) => chained(part, terminalsOf(element))));
+  const contacts = state.closedContacts.flatMap((lugs, i) => lugs.map((lug): Edge => [`contact ${i}`, lug]));
+  const blocks = blocksOf([...made, ...coils, ...others, ...contacts, ...outputLoads(circuit)]);
+  const live = new Set(blocks.slice(made.length, made.length + coils.length));
+  return new Set(made.flatMap((_, i) => (live.has(blocks[i] ?? -1) ? [i] : [])));
 }
 
-/** Nets on a way from a sounding pickup's hot end to the jack or to ground. */
-function liveNets(circuit: Circuit, state: State): ReadonlySet<number> {
-  const sounds = (part: Part): boolean => isPickup(part) && state.sounding.includes(part.name);
-  const parts = circuit.kit.parts.filter((part) => !isPickup(part) || sounds(part));
-  const ways = waysBetweenNets(circuit, parts, state.closedContacts);
-  const hots = parts.filter(sounds).flatMap((part) =>
-    netsOf(
-      circuit,
-      soundingCoils(state, part).map((coil) => lugId(part.name, coil.hot)),
-    ),
-  );
-  const withRole = (role: Net['role']): readonly number[] =>
-    circuit.nets.filter((net) => net.role === role).map(({ index }) => index);
-  const ground = new Set(withRole('ground'));
-  const ends = new Set([...ground, ...withRole('output'), ...hots]);
-  const beside = besideAllWays(ways, ends);
-  // In touch with the signal otherwise than by ground.
-  const signal = [...ends].filter((net) => !ground.has(net));
-  return reachable(signal, ways, (net) => !ground.has(net) && !beside.has(net));
-}
+/** From each terminal of an element to the next. */
+const chained = ({ name }: Part, terminals: readonly Terminal[]): readonly Edge[] =>
+  terminals
+    .slice(1)
+    .map((terminal, i): Edge => [lugId(name, terminals[i] ?? terminal), lugId(name, terminal)]);
+
+/** The amplifier, from each output to the sleeve. */
+const outputLoads = ({ lugs }: Circuit): readonly Edge[] => {
+  const all = [...lugs.values()];
+  return all
+    .filter(({ role }) => role === 'sleeve')
+    .flatMap((sleeve) =>
+      all.flatMap(({ role, part, id }): Edge[] =>
+        role === 'output' && part === sleeve.part ? [[id, sleeve.id]] : [],
+      ),
+    );
+};

@@ -8,6 +8,8 @@ export interface Positioned {
   readonly label: string;
   /** `1 pushed in`. */
   readonly called: readonly string[];
+  /** Nothing is written on its face, as on a blend's. */
+  readonly plain?: true;
 }
 
 /** The positions of a switch that have a name. */
@@ -24,7 +26,11 @@ export const positionedIn = ({ kit, states }: Circuit): readonly Positioned[] =>
           : [[positions[name], `${positions[name]} ${positionNames[name]}`] as const],
       ),
     );
-    return { label: labelOf(kit, partOfControl(name)), called: [...called.values()] };
+    return {
+      label: labelOf(kit, partOfControl(name)),
+      called: [...called.values()],
+      ...(states[0]?.turned?.[name] === undefined ? {} : { plain: true as const }),
+    };
   });
 
 /** Where the blends stand in some states: `Blend at centre`; nothing of one that stands in several places there. */

@@ -4,7 +4,7 @@ import type { Circuit, State } from '../circuit/circuit.ts';
 import { placeText } from '../circuit/position.ts';
 import { type Hand, type Kit, labelOf, type View } from '../describe/kit.ts';
 import { colourNames } from '../describe/words.ts';
-import { contactAt, controlsOf } from '../parts/index.ts';
+import { contactAt, controlsOf, partOfControl } from '../parts/index.ts';
 import type { Card } from './cards.ts';
 import type { LineColour } from './lines.ts';
 
@@ -31,6 +31,12 @@ const COLOURS: Readonly<Record<LineColour | 'both', string>> = {
   both: 'Line colour: the wire’s insulation where letters give it (IEC 60757), else the signal carried.',
   signal: 'Line colour: signal carried.',
 };
+
+/** Where the switches and blends are, by their labels: `Selector in position 2, Tone pulled out`. */
+export const settingText = ({ kit }: Circuit, { positions, positionNames }: State): string =>
+  Object.entries(positions)
+    .map(([id, position]) => `${labelOf(kit, partOfControl(id))} ${placeText(position, positionNames[id])}`)
+    .join(', ');
 
 /** How the switches and controls are drawn, and how to read the lines. */
 export function stateLine(
@@ -73,7 +79,7 @@ export const describeCards = (cards: readonly Card[]): string =>
           `${row.label}: DC load ${row.dcLoad}, signal load ${row.signalLoad}${row.level === undefined ? '' : `, ${row.level}`}`,
       );
       const title = card.joined === undefined ? card.title : `${card.title}, ${card.joined}`;
-      const where = card.switches.length === 0 ? '' : `Position ${card.badge}: `;
+      const where = card.badge === '' ? '' : `Position ${card.badge}: `;
       return `${where}${title}.${rows.length === 0 ? '' : ` ${rows.join('; ')}.`}`;
     })
     .join(' ');

@@ -5,12 +5,12 @@ import { findPart, type IntendedAt, type Kit } from '../describe/kit.ts';
 import { contactAt, contactsOf, whatIs } from '../parts/index.ts';
 import type { Contact } from '../parts/kind.ts';
 import type { Setting } from './circuit.ts';
+import { writtenAs } from './position.ts';
 
 type Placed = Pick<Setting, 'positions'>;
 
-/** A position goes by its number, by what it is called, or by the word on the switch's face. */
-const isCalled = ({ position, called, mark }: Contact, written: string | number): boolean =>
-  [String(position), called, mark].includes(String(written));
+const isCalled = (contact: Contact, written: string | number): boolean =>
+  writtenAs(contact).includes(String(written));
 
 /** Whether every switch that is named is in one of the positions given for it. */
 export const isAt = (kit: Pick<Kit, 'parts'>, place: IntendedAt, { positions }: Placed): boolean =>

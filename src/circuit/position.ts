@@ -1,5 +1,7 @@
 /** Switch positions in words: the one place where they are worded. */
 import { andList } from '../common/quoting.ts';
+import { contactAt, type Part } from '../parts/index.ts';
+import type { Contact } from '../parts/kind.ts';
 import type { Circuit, Setting, State } from './circuit.ts';
 
 type Placed = Pick<Setting, 'positions' | 'positionNames'>;
@@ -20,12 +22,45 @@ export const positionCell = ({ positions, positionNames }: Placed): string =>
     .map(([name, position]) => `${name} ${positionNames[name] ?? position}`)
     .join(', ') || 'always';
 
+/** For a file's name, the numbers as a card's badge has them: `4-2-1`; `1` for a kit without a switch. */
+export const settingName = ({ positions }: Pick<Setting, 'positions'>): string =>
+  Object.values(positions).join('-') || '1';
+
+/** All that a switch's position may be written as: its number, what it is called, and the word on the switch's face. */
+export const writtenAs = ({ position, called, mark }: Contact): readonly string[] => [
+  ...new Set([String(position), called, mark].filter((word) => word !== undefined)),
+];
+
+/** The positions of a switch or of a blend, by its name in the settings, each with all that it may be written as. */
+export function positionsOf(
+  { kit, states }: Circuit,
+  id: string,
+): readonly { readonly position: number; readonly words: readonly string[] }[] {
+  const part: Part | undefined = kit.parts.find(({ name }) => name === id);
+  const found = new Map(
+    states.map(({ positions, positionNames }) => [positions[id] ?? 0, positionNames[id]] as const),
+  );
+  return [...found]
+    .sort(([a], [b]) => a - b)
+    .map(([position, called]) => {
+      const contact = part && contactAt(part, position);
+      return {
+        position,
+        words: contact ? writtenAs(contact) : [String(position), ...(called === undefined ? [] : [called])],
+      };
+    });
+}
+
 /** Behind a clause: ` in position 2`, ` with boost pulled out`, ` with selector in position 2, boost pulled out`; or empty. */
 export const atPosition = (placed: Placed): string => behind(positionText(placed), placed);
 
+/** What a switch, or a blend's control, is called in words. */
+type Called = (id: string) => string;
+const ownName: Called = (id) => id;
+
 /** Where there is only one switch to be in a position, it need not be named. */
-function behind(words: string, { positions }: Placed): string {
-  const [only, ...more] = Object.keys(positions);
+function behind(words: string, { positions }: Placed, called: Called = ownName): string {
+  const [only, ...more] = Object.keys(positions).map(called);
   if (words === '') return '';
   return only !== undefined && more.length === 0 && words.startsWith(`${only} in position`)
     ? words.slice(only.length)
@@ -38,18 +73,22 @@ function behind(words: string, { positions }: Placed): string {
  * together differ in nothing else.
  *
  * @param among states in which it could hold at all, if not in every one; what goes without saying is then not said
+ * @param called what a switch is called; its name in the kit where it is left out
  */
 export function whereText(
   { states }: Pick<Circuit, 'states'>,
   some: readonly State[],
   among: readonly State[] = states,
+  called: Called = ownName,
 ): string {
   const [first] = some;
   if (!first || Object.keys(first.positions).length === 0) return '';
   if (new Set(some).size === states.length) return ' in every position';
   const boxes = boxesOf(new Set(some), among);
-  const words = boxes.map((box) => boxWords(box, positionsIn(among), among));
-  return words.includes('') ? ' wherever they are selected together' : behind(words.join('; '), first);
+  const words = boxes.map((box) => boxWords(box, positionsIn(among), among, called));
+  return words.includes('')
+    ? ' wherever they are selected together'
+    : behind(words.join('; '), first, called);
 }
 
 /** Positions by switch, each with each. */
@@ -94,7 +133,7 @@ function boxesOf(wanted: ReadonlySet<State>, among: readonly State[]): readonly 
 }
 
 /** Of the switches that matter; empty if none does. */
-const boxWords = (box: Box, whole: Box, among: readonly State[]): string =>
+const boxWords = (box: Box, whole: Box, among: readonly State[], nameOf: Called): string =>
   [...box]
     .filter(([name, positions]) => positions.size < (whole.get(name)?.size ?? 0))
     .map(([name, positions]) => {
@@ -102,6 +141,6 @@ const boxWords = (box: Box, whole: Box, among: readonly State[]): string =>
         (position) => among.find(({ positions }) => positions[name] === position)?.positionNames[name],
       );
       const numbers = `in ${positions.size === 1 ? 'position' : 'positions'} ${andList([...positions].map(String))}`;
-      return `${name} ${called.includes(undefined) ? numbers : called.join(' or ')}`;
+      return `${nameOf(name)} ${called.includes(undefined) ? numbers : called.join(' or ')}`;
     })
     .join(', ');

@@ -119,7 +119,7 @@ export function addDraw(program: Command): void {
     .addOption(
       new Option(
         '--position <switch=n>',
-        'one switch position with its signal path, such as selector=2; or all',
+        'one switch position with its signal path, by numbers or names, such as selector=2,phase=up; or all',
       ).conflicts('step'),
     )
     .option('--step <number>', 'drawing up to soldering step N, with a checklist of its joints; or all')

@@ -1,5 +1,6 @@
 /** The blocks that a sheet is composed of, each in the room that a width leaves it: head, key, cards with what they say, work. */
-import { type Card, cardWidth } from '../annotate/cards.ts';
+import { cardWidth } from '../annotate/card-size.ts';
+import type { Card } from '../annotate/cards.ts';
 import { linesIn } from '../common/flow.ts';
 import type { Point, Rect } from '../common/geometry.ts';
 import { nth } from '../common/must.ts';

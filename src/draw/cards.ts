@@ -3,16 +3,15 @@
 import {
   badgeWidth,
   CARD_TYPE,
-  type Card,
-  type CardRow,
-  type CardSwitch,
-  joinedLines,
   LEVEL_GAP,
   METER_WORDS,
   POLE_PITCH,
   SWITCH_GAP,
+  switchName,
   switchWidth,
-} from '../annotate/cards.ts';
+  underTitle,
+} from '../annotate/card-size.ts';
+import type { Card, CardRow, CardSwitch } from '../annotate/cards.ts';
 import { at } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
 import { lugsOf } from '../parts/index.ts';
@@ -25,6 +24,13 @@ const LINE = 15;
 const ROW = 62;
 const FOOT = 30;
 const PAD = 14;
+/** Of a switch drawn small: where it begins, how high it is, and where the lines of its name stand below it. */
+const SWITCH_TOP = 8;
+const SWITCH_HEIGHT = 26;
+const NAME_TOP = 45;
+const NAME_LINE = 14;
+/** From a pole's throws to its common. */
+const RAIL = 11;
 export const CARD_GAP = 14;
 
 /** As high as its rows need; one that nothing sounds on has a row left free. */
@@ -32,7 +38,11 @@ export const cardHeight = (card: Card): number =>
   headHeight(card) + ROW * Math.max(1, card.rows.length) + FOOT;
 
 /** Of the title and the lines under it. */
-const headHeight = (card: Card): number => HEAD + LINE * Math.max(0, joinedLines(card).length - 1);
+const headHeight = (card: Card): number =>
+  Math.max(
+    HEAD + LINE * Math.max(0, underTitle(card).length - 1),
+    ...card.switches.map((small) => NAME_TOP + NAME_LINE * switchName(small).length - 7),
+  );
 
 interface CardBox {
   readonly x: number;
@@ -53,6 +63,7 @@ export function drawCard(
   const frame = shown ? { stroke: theme.ink, 'stroke-width': theme.monochrome ? 4 : 2.5 } : ruled(theme);
   pen.rect(box, { class: CLASS.card, rx: 12, fill: theme.plate, ...frame });
   const badge = badgeWidth(card.badge);
+  const under = underTitle(card);
   // Without a switch there is nothing to number.
   const left = badge === 0 ? x + PAD : x + 20 + badge;
   if (badge > 0) {
@@ -63,13 +74,13 @@ export function drawCard(
       fill: theme.paper,
     });
   }
-  pen.text(card.title, at(left, y + (card.joined === undefined ? 24 : 17)), {
+  pen.text(card.title, at(left, y + (under.length === 0 ? 24 : 17)), {
     size: CARD_TYPE.title,
     weight: 'bold',
     fill: theme.ink,
     anchor: 'start',
   });
-  joinedLines(card).forEach((line, i) => {
+  under.forEach((line, i) => {
     pen.text(line, at(left, y + 34 + LINE * i), {
       size: CARD_TYPE.small,
       fill: theme.quiet,
@@ -78,7 +89,7 @@ export function drawCard(
   });
   card.switches.forEach((small, i) => {
     const behind = card.switches.slice(i + 1).reduce((sum, one) => sum + SWITCH_GAP + switchWidth(one), 0);
-    drawSwitch(pen, small, x + width - PAD - behind - switchWidth(small), y + 10, theme);
+    drawSwitch(pen, small, x + width - PAD - behind - switchWidth(small) / 2, y, theme);
   });
   card.rows.forEach((row, i) => {
     drawRow(
@@ -155,17 +166,22 @@ function drawRow(
   pen.line([at(x + width / 2, y + 34), at(x + width / 2, y + 49)], { stroke: theme.ink, 'stroke-width': 2 });
 }
 
-/** The switch small: a dot a lug, pole by pole, closed contacts bridged. */
-function drawSwitch(pen: Pen, small: CardSwitch, x: number, y: number, theme: Theme): void {
+/** The switch small, about a middle: a dot a lug, pole by pole, closed contacts bridged; its name below. */
+function drawSwitch(pen: Pen, small: CardSwitch, middle: number, top: number, theme: Theme): void {
   const lugs = lugsOf(small.part);
   const poles = [...new Set(lugs.flatMap((lug) => lug.pole ?? []))];
+  const x = middle - (POLE_PITCH * (poles.length - 1) + RAIL) / 2;
+  const y = top + SWITCH_TOP;
+  switchName(small).forEach((line, i) => {
+    pen.text(line, at(middle, top + NAME_TOP + NAME_LINE * i), { size: CARD_TYPE.small, fill: theme.quiet });
+  });
   poles.forEach((pole, p) => {
     const own = lugs.filter((lug) => lug.pole === pole);
     const throws = own.filter((lug) => lug.role === 'throw');
     const left = x + p * POLE_PITCH;
-    const rail = left + 11;
-    const step = 28 / Math.max(1, throws.length - 1);
-    pen.line([at(rail, y), at(rail, y + 28)], {
+    const rail = left + RAIL;
+    const step = SWITCH_HEIGHT / Math.max(1, throws.length - 1);
+    pen.line([at(rail, y), at(rail, y + SWITCH_HEIGHT)], {
       stroke: theme.outline,
       'stroke-width': 2.5,
       'stroke-linecap': 'round',

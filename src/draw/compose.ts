@@ -5,7 +5,14 @@ import { type Line, linesOf, tintOfPickup } from '../annotate/lines.ts';
 import { liveJoints } from '../annotate/live.ts';
 import { padsOf } from '../annotate/pads.ts';
 import { type Step, stepsOf } from '../annotate/steps.ts';
-import { describeCards, describeJoints, type LineNotes, stateLine, viewLine } from '../annotate/words.ts';
+import {
+  describeCards,
+  describeJoints,
+  type LineNotes,
+  settingText,
+  stateLine,
+  viewLine,
+} from '../annotate/words.ts';
 import type { Circuit, State } from '../circuit/circuit.ts';
 import { type Hand, labelOf } from '../describe/kit.ts';
 import { contactAt, isPickup, partOfControl } from '../parts/index.ts';
@@ -66,8 +73,9 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
   const pickups = kit.parts.filter(isPickup);
   const shownSettings = (state ?? circuit.states[0])?.positions ?? {};
   return {
-    id: drawingName(kit, hand, aspect),
+    id: drawingName(circuit, hand, aspect),
     title: only ? titleOf(kit.title, only) : kit.title,
+    ...(state && Object.keys(state.positions).length > 0 ? { setting: settingText(circuit, state) } : {}),
     headLines: views,
     description: [
       ...(sheet === 1 ? views : []),

@@ -1,6 +1,8 @@
 /** What a drawing is called, and what its name says that it shows: written and read in one place. */
 
 import type { LineColour } from '../annotate/lines.ts';
+import type { Setting } from '../circuit/circuit.ts';
+import { settingName } from '../circuit/position.ts';
 import { type Hand, hands, type Kit, type View, views } from '../describe/kit.ts';
 import { inOrder, type Piece, pieces } from './pieces.ts';
 import { type ThemeName, themes } from './theme.ts';
@@ -23,12 +25,18 @@ export interface Variant {
   readonly sheet?: number;
 }
 
+/** Of a circuit what its drawings are named by. */
+interface Named {
+  readonly kit: Pick<Kit, 'id' | 'view' | 'hand'>;
+  readonly states: readonly Pick<Setting, 'positions'>[];
+}
+
 /**
- * The name of a drawing's file and the prefix of its ids: the kit's, then `-component-side-left-handed-position-2-step-3-signal-lines-drawing-key-360px-sheet-2-dark`,
- * each left out where it is the usual one.
+ * The name of a drawing's file and the prefix of its ids: the kit's, then `-component-side-left-handed-position-2-1-step-3-signal-lines-drawing-key-360px-sheet-2-dark`,
+ * each left out where it is the usual one. A position is named by the positions of all switches, as its card is.
  */
 export const drawingName = (
-  kit: Pick<Kit, 'id' | 'view' | 'hand'>,
+  { kit, states }: Named,
   hand: Hand,
   { view, theme, state, step, lines, only = [], width, sheet = 1 }: Variant,
 ): string =>
@@ -36,7 +44,7 @@ export const drawingName = (
     kit.id,
     ...(view === undefined || view === kit.view ? [] : [view]),
     ...(hand === kit.hand ? [] : [`${hand}-handed`]),
-    ...(state === undefined ? [] : [`position-${state + 1}`]),
+    ...(state === undefined ? [] : [`position-${nameOfState(states, state)}`]),
     ...(step === undefined ? [] : [`step-${step}`]),
     ...(lines === undefined || lines === 'insulation' ? [] : [`${lines}-lines`]),
     ...inOrder(only),
@@ -45,21 +53,29 @@ export const drawingName = (
     ...(theme === undefined || theme === 'light' ? [] : [theme]),
   ].join('-');
 
+/** One that the circuit has not goes by its number. */
+const nameOfState = (states: Named['states'], state: number): string => {
+  const setting = states[state];
+  return setting ? settingName(setting) : String(state + 1);
+};
+
 /** What the name of one of the kit's drawings says; `undefined` for a name that none has. */
 export function parseDrawingName(
   name: string,
-  kit: Pick<Kit, 'id' | 'view' | 'hand'>,
+  { kit, states }: Named,
 ): (Variant & { readonly view: View; readonly hand: Hand }) | undefined {
   if (!name.startsWith(kit.id)) return undefined;
   const found = PATTERN.exec(name.slice(kit.id.length));
   if (!found) return undefined;
-  const [, view, hand, state, step, lines] = found;
+  const [, view, hand, setting, step, lines] = found;
+  const state = states.findIndex((one) => settingName(one) === setting);
+  if (setting !== undefined && state === -1) return undefined;
   const [width, sheet, theme] = found.slice(-3);
   const only = pieces.filter((piece) => found.slice(6, -3).includes(piece));
   return {
     view: (view as View | undefined) ?? kit.view,
     hand: (hand as Hand | undefined) ?? kit.hand,
-    ...(state === undefined ? {} : { state: Number(state) - 1 }),
+    ...(state === -1 ? {} : { state }),
     ...(step === undefined ? {} : { step: Number(step) }),
     ...(lines === undefined ? {} : { lines: lines as LineColour }),
     ...(only.length === 0 ? {} : { only }),
@@ -70,7 +86,7 @@ export function parseDrawingName(
 }
 
 const PATTERN = new RegExp(
-  `^(?:-(${views.join('|')}))?(?:-(${hands.join('|')})-handed)?(?:-position-([1-9]\\d*))?(?:-step-(\\d+))?(?:-(signal)-lines)?${pieces.map((piece) => `(?:-(${piece}))?`).join('')}(?:-([1-9]\\d*)px)?(?:-sheet-([2-9]|[1-9]\\d+))?(?:-(${Object.keys(themes).join('|')}))?$`,
+  `^(?:-(${views.join('|')}))?(?:-(${hands.join('|')})-handed)?(?:-position-([1-9]\\d*(?:-[1-9]\\d*)*))?(?:-step-(\\d+))?(?:-(signal)-lines)?${pieces.map((piece) => `(?:-(${piece}))?`).join('')}(?:-([1-9]\\d*)px)?(?:-sheet-([2-9]|[1-9]\\d+))?(?:-(${Object.keys(themes).join('|')}))?$`,
 );
 
 /** Whether a drawing of that name shows the wiring. */

@@ -4,6 +4,8 @@ import { colourName } from '../annotate/words.ts';
 import { linesIn } from '../common/flow.ts';
 import { around, at } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
+import { TRACK_WIDTH } from '../parts/pot-size.ts';
+import { conductor, run } from '../parts/shape.ts';
 import { CHIP_HEIGHT, chipWidth, drawChip } from './chips.ts';
 import { paintShape } from './paint.ts';
 import { tagLook } from './part.ts';
@@ -19,6 +21,8 @@ export interface KeyEntry {
   readonly bands?: readonly string[];
   /** A dot of solder. */
   readonly solder?: true;
+  /** A pot's track of which one half has no resistance. */
+  readonly halfTrack?: true;
   readonly words: string;
   /** Further lines of what it means, where there is no room for it in one. */
   readonly more?: readonly string[];
@@ -43,6 +47,8 @@ const WORDS: Readonly<Record<Line['look'], string>> = {
 /**
  * One entry for each look that occurs, wires by the colour of their insulation, or where none is shown signal wires by what they
  * carry; then one for each colour code that no line shows.
+ *
+ * @param halfTracks whether some pot has tracks of which one half has no resistance
  */
 export function keyOf(
   lines: readonly Line[],
@@ -52,6 +58,7 @@ export function keyOf(
   onCases: boolean,
   resistors: readonly { readonly value: string; readonly bands: readonly string[] }[],
   theme: Theme,
+  halfTracks = false,
 ): readonly KeyEntry[] {
   const tints = new Map([
     ...pickups,
@@ -107,9 +114,20 @@ export function keyOf(
     ...others,
     ...dots,
     ...(empty ? [{ words: 'unused lug' }] : []),
+    ...(halfTracks ? [{ halfTrack: true as const, words: halfTrackWords(theme) }] : []),
     ...letters,
     ...unlike,
   ];
+}
+
+const halfTrackWords = ({ monochrome }: Theme): string =>
+  `blend pot’s track: ${monochrome ? 'hatched' : 'pale'} half has resistance, ${monochrome ? 'plain' : 'dark'} half has none`;
+
+/** A track with its two halves one behind the other. */
+function drawHalfTrack(pen: Pen, left: number, middle: number, theme: Theme): void {
+  const [from, half, to] = [at(left, middle), at(left + SAMPLE / 2, middle), at(left + SAMPLE, middle)];
+  paintShape(pen, { shape: 'path', role: 'track', runs: [run(from, half)], width: TRACK_WIDTH }, theme);
+  paintShape(pen, conductor(2, run(half, to)), theme);
 }
 
 /** A resistor as the key shows it, as wide as any sample. */
@@ -200,6 +218,7 @@ export function drawKey(
           theme,
         );
       else if (entry.solder) drawSolder(pen, at(left + sample / 2, middle), theme);
+      else if (entry.halfTrack) drawHalfTrack(pen, left, middle, theme);
       else if (entry.bands) drawResistor(pen, entry.bands, left, middle, theme);
       else if (!entry.line) pen.rect(around(left + sample / 2, middle, 24, 16), tagLook(theme, false));
       [entry.words, ...(entry.more ?? [])].forEach((words, i) => {

@@ -6,7 +6,7 @@ import type { Line } from '../annotate/lines.ts';
 import { lugId } from '../circuit/circuit.ts';
 import { type Point, round2 } from '../common/geometry.ts';
 import { nth } from '../common/must.ts';
-import { componentOf } from '../parts/index.ts';
+import { componentOf, elementsLike } from '../parts/index.ts';
 import { TYPE } from '../parts/outline.ts';
 import { labelsToSheet } from '../place/frame.ts';
 import type { Placement } from '../place/placement.ts';
@@ -31,6 +31,8 @@ export interface Sheet {
   /** Prefix of every id: the kit's own. */
   readonly id: string;
   readonly title: string;
+  /** In words the switch position that is drawn, where the drawing is of one; for those who cannot see it. */
+  readonly setting?: string;
   /** Say the side it is seen from, and what is drawn. */
   readonly headLines: readonly string[];
   /** For those who cannot see the picture. */
@@ -113,14 +115,23 @@ function keyFor({ placement, lines, emphasis = [], pickups }: Sheet, theme: Them
       return value !== undefined && bands ? [{ value, bands }] : [];
     }),
     theme,
+    placement.parts.some(({ part }) =>
+      elementsLike(part, 'track').some(({ taper: { value } }) =>
+        ['lower-half', 'upper-half'].includes(value),
+      ),
+    ),
   );
 }
 
 /** Draws the sheet into an empty root and sizes it. */
 export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.light): void {
-  const { id } = sheet;
+  const { id, title, setting } = sheet;
   const { contents, layout } = compose(contentsOf(sheet, theme), sheet);
-  const pen = openSheet(root, { ...sheet, ...layout }, theme);
+  const pen = openSheet(
+    root,
+    { ...sheet, ...layout, title: setting === undefined ? title : `${title}; ${setting}` },
+    theme,
+  );
   // What is not the drawing may have units of its own.
   const scaled = layout.scale === 1 ? {} : { transform: `scale(${layout.scale})` };
   const group = (name: string, more: Attributes = {}): Pen =>

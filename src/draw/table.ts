@@ -1,5 +1,6 @@
 /** The load table: what cards say, a row each, for kits with more switch positions than cards can be looked through. */
-import { CARD_TYPE, type Card, type CardRow, joinedLines } from '../annotate/cards.ts';
+import { CARD_TYPE, joinedLines } from '../annotate/card-size.ts';
+import type { Card, CardRow } from '../annotate/cards.ts';
 import { linesIn } from '../common/flow.ts';
 import { at, type Rect } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';

@@ -41,7 +41,10 @@ export interface Theme {
   readonly monochrome: boolean;
 }
 
-/** Insulation as it looks in daylight, whatever the paper: the customer looks for the line that is like the wire. */
+/**
+ * Insulation as it looks in daylight, whatever the paper: the customer looks for the line that is like the wire. White is that of a
+ * wire beside paper, a little darker: hollow, it would be taken for the double line of ground.
+ */
 const INSULATION: Readonly<Record<string, string>> = {
   BK: '#1a1a1a',
   BN: '#7a4a21',
@@ -52,7 +55,7 @@ const INSULATION: Readonly<Record<string, string>> = {
   BU: '#1f6fd6',
   VT: '#8041a8',
   GY: '#9aa0a6',
-  WH: '#ffffff',
+  WH: '#ebe7dc',
   PK: '#f29bb8',
   GD: '#c2992b',
   TQ: '#33b8ab',

@@ -73,8 +73,10 @@ export const insulationOf = ({ colour = '' }: Line, { insulation }: Theme): read
 /** A line of that width in the colours of its insulation, between edges in ink; the second colour in stripes. */
 function insulated([first, second]: readonly string[], width: number, theme: Theme): readonly Stroke[] {
   if (first === undefined || first === theme.ink) return [{ stroke: theme.ink, width }];
+  // Edges of ink about a white line would be the two rails of ground.
+  const edge = first === theme.insulation.WH ? theme.outline : theme.ink;
   return [
-    { stroke: theme.ink, width: width + 2 * LINE.edge },
+    { stroke: edge, width: width + 2 * LINE.edge },
     { stroke: first, width },
     ...(second === undefined ? [] : [{ stroke: second, width, dash: `${LINE.stripe} ${LINE.stripe}` }]),
   ];

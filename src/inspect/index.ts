@@ -67,7 +67,7 @@ function inspectWith(svg: string, kits: readonly Kit[], redraw: boolean, known?:
 
 /** What is not called a piece without wiring is to show all that the kit joins. */
 function isWiring(id: string, { circuit }: Solved): boolean {
-  const shown = parseDrawingName(id, circuit.kit);
+  const shown = parseDrawingName(id, circuit);
   return shown === undefined || showsWiring(shown);
 }
 

@@ -1,5 +1,6 @@
 /** Two pictures element by element: the one that is checked, and the one that its kit gives in the same places. */
 
+import type { Circuit } from '../circuit/circuit.ts';
 import type { Point } from '../common/geometry.ts';
 import type { Kit } from '../describe/kit.ts';
 import { CLASS } from '../draw/classes.ts';
@@ -27,16 +28,20 @@ const PLACE: ReadonlySet<string> = new Set(['x', 'y', 'width', 'height']);
 /** The size of a sheet, of which a page may be made. */
 const SIZE: ReadonlySet<string> = new Set(['viewBox', 'width', 'height']);
 
-export function pictureFindings(drawing: Drawing, expected: XmlElement, kit: Kit): readonly PictureFinding[] {
+export function pictureFindings(
+  drawing: Drawing,
+  expected: XmlElement,
+  circuit: Circuit,
+): readonly PictureFinding[] {
   const [{ leaves: drawn, order }, { leaves: wanted, order: given }] = [
-    leavesOf(drawing.root, drawing, kit),
-    leavesOf(expected, drawing, kit),
+    leavesOf(drawing.root, drawing, circuit),
+    leavesOf(expected, drawing, circuit),
   ];
-  const whole = wholeFindings(drawing, expected, kit);
+  const whole = wholeFindings(drawing, expected, circuit);
   const groups = [...new Set([...drawn.keys(), ...wanted.keys()])];
   const found = groups.flatMap((group) =>
     differences(drawn.get(group) ?? [], wanted.get(group) ?? []).map((one): PictureFinding => {
-      const part = partIn(group, drawing, kit);
+      const part = partIn(group, drawing, circuit.kit);
       return { finding: inWords(group, one, drawing), ...(part === undefined ? {} : { part }) };
     }),
   );
@@ -48,7 +53,7 @@ const otherwise = (what: string, drawn: string, described: string): Finding =>
   finding('differs-from-kit', undefined, { what, drawn, described });
 
 /** What holds for everything on the sheet: its size, its inks and type by default, what a screen reader makes of it. */
-function wholeFindings(drawing: Drawing, expected: XmlElement, kit: Kit): readonly PictureFinding[] {
+function wholeFindings(drawing: Drawing, expected: XmlElement, circuit: Circuit): readonly PictureFinding[] {
   const { root, id } = drawing;
   const drawingIn = ({ children }: XmlElement): XmlElement | undefined =>
     children.find(({ attributes }) => attributes.get('id') === `${id}-drawing`);
@@ -57,7 +62,7 @@ function wholeFindings(drawing: Drawing, expected: XmlElement, kit: Kit): readon
   const { page, millimetres } = drawing;
   const size = ['width', 'height'].map((key) => root.attributes.get(key) ?? 'nothing').join(' by ');
   // In a column a sheet has another size than the units it is drawn in.
-  const inColumn = parseDrawingName(id, kit)?.width !== undefined;
+  const inColumn = parseDrawingName(id, circuit)?.width !== undefined;
   const given = ({ attributes }: XmlElement): string =>
     [...SIZE].map((key) => attributes.get(key) ?? 'nothing').join(', ');
   const own = `${page.width} by ${page.height}`;
@@ -86,11 +91,11 @@ interface Leaves {
   readonly order: string;
 }
 
-function leavesOf(root: XmlElement, { id }: Drawing, kit: Kit): Leaves {
+function leavesOf(root: XmlElement, { id }: Drawing, circuit: Circuit): Leaves {
   const leaves = new Map<string, Leaf[]>();
   const order: string[] = [];
   // In a drawing of a step the codes stand as they do in the whole, which is not to be told from it.
-  const skipped = parseDrawingName(id, kit)?.step !== undefined ? `${id}-colours` : undefined;
+  const skipped = parseDrawingName(id, circuit)?.step !== undefined ? `${id}-colours` : undefined;
   const put = (group: string, leaf: Leaf): void => {
     // What is only spoken is painted nowhere.
     if (group !== order.at(-1) && !/^(title|desc)$/.test(leaf.element.name)) order.push(group);

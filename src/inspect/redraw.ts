@@ -32,7 +32,7 @@ type Shown = NonNullable<ReturnType<typeof parseDrawingName>>;
 /** Findings where a drawing is not what its kit gives in the same places. */
 export function redrawFindings(drawing: Drawing, { circuit, loads }: Solved): readonly Finding[] {
   const { kit } = circuit;
-  const shown = parseDrawingName(drawing.id, kit);
+  const shown = parseDrawingName(drawing.id, circuit);
   if (!shown || !isThere(shown, circuit)) return [finding('unknown-aspect', undefined, { id: drawing.id })];
   const captions = padCaptions(circuit, loads);
   if (!showsWiring(shown)) {
@@ -43,7 +43,7 @@ export function redrawFindings(drawing: Drawing, { circuit, loads }: Solved): re
       return { part, outline, frame: { ...still, width: outline.width, height: outline.height } };
     });
     const drawn = drawAgain(drawing, { circuit, loads, hand: shown.hand }, shown, parts);
-    return 'root' in drawn ? pictureFindings(drawing, drawn.root, kit).map((one) => one.finding) : [];
+    return 'root' in drawn ? pictureFindings(drawing, drawn.root, circuit).map((one) => one.finding) : [];
   }
   const stands = new Map(
     kit.parts.map((part) => [
@@ -60,7 +60,7 @@ export function redrawFindings(drawing: Drawing, { circuit, loads }: Solved): re
     });
   const again = (parts: readonly PlacedPart[]): ReturnType<typeof pictureFindings> => {
     const drawn = drawAgain(drawing, { circuit, loads, hand: shown.hand }, shown, parts);
-    return 'root' in drawn ? pictureFindings(drawing, drawn.root, kit) : [];
+    return 'root' in drawn ? pictureFindings(drawing, drawn.root, circuit) : [];
   };
   const first = placed(new Map());
   // What is drawn again without a part is another picture; of one that is not drawn at all the joints' rules speak.
@@ -99,10 +99,9 @@ export function redrawFindings(drawing: Drawing, { circuit, loads }: Solved): re
 /** Ways in which a part may stand whose lugs lie alike either way round. */
 const WAYS = 4;
 
-/** Whether the circuit has the state, the step and the pieces that a name speaks of. */
-const isThere = ({ state, step, only = [] }: Shown, circuit: Circuit): boolean =>
+/** Whether the circuit has the step and the pieces that a name speaks of. */
+const isThere = ({ step, only = [] }: Shown, circuit: Circuit): boolean =>
   missingPiece(only, step !== undefined) === undefined &&
-  (state === undefined || circuit.states[state] !== undefined) &&
   (step === undefined || stepsOf(circuit).some(({ number }) => number === step));
 
 function drawAgain(

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { given, givenOr, type Sourced } from '../common/units.ts';
 import { type Gang, gangWords, roleField, roleOf, tapers, trackFields } from './gang.ts';
 import { type ControlRole, definePart, type PartBase, type TrackLaw } from './kind.ts';
-import { twoGangFace, twoGangLugs, twoGangOutline, twoTracks, usualGangs } from './two-gangs.ts';
+import { twoGangFace, twoGangLugs, twoGangOutlineBetween, twoTracks, usualGangs } from './two-gangs.ts';
 
 interface Blend extends PartBase<'blend'> {
   readonly a: Gang;
@@ -55,7 +55,7 @@ export const blend = definePart({
     a: { ...part.a, value: given(ohms) },
     b: { ...part.b, value: given(ohms) },
   }),
-  outline: (part) =>
-    twoGangOutline([part.label, gangWords(part.a)], ['', `${gangWords(part.b)}, same shaft`]),
-  face: (part, seen) => twoGangFace(part, seen),
+  // Both gangs are alike, and their wipers rest in the middle, where words would hide them.
+  outline: (part) => twoGangOutlineBetween(part.label, `${gangWords(part.a)}, both gangs`),
+  face: (part, seen) => twoGangFace(part, seen, true),
 });

@@ -43,8 +43,8 @@ export const compose = <
     build: (base, written): Composed<K, A, B> => ({
       ...base,
       first: first.build({ ...base, kind: first.kind }, written),
-      // It is named on the drawing by what it is; the first has the label.
-      second: second.build({ ...base, kind: second.kind, label: '' }, {}),
+      // It stands apart on the drawing, and so has the name as well.
+      second: second.build({ ...base, kind: second.kind }, {}),
     }),
     lugs: [...first.lugs, ...second.lugs] as readonly LugSpec<N | M>[],
     elements: (part) => [...first.elements(part.first), ...second.elements(part.second)],

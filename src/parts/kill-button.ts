@@ -52,9 +52,10 @@ const WHAT = 'push button';
 /** Least width of the plate, grid units, and what a line of the name leaves free at its edges. */
 const LEAST = 7;
 const MARGIN = 10;
-/** Below the two lugs' row, grid units: where the word stands that says when they are connected, and where the plate ends. */
-const WORD = 1.3;
-const END = 2;
+/** Below the two lugs' row, grid units: where the lines stand that say what the contact does in either position, and where the plate ends. */
+const FIRST_LINE = 1.3;
+const LINE = 1;
+const END = 3;
 
 /** A lug at either edge, the button's contact between them under its name. */
 function buttonOutline(part: KillButton): Outline {
@@ -75,11 +76,12 @@ function buttonOutline(part: KillButton): Outline {
       return { lug, tag, ports: tagPorts(tag, x, row, [left ? 'left' : 'right', 'up', 'down']) };
     }),
     labels,
-    marks: contactsOf(part).flatMap(({ position, called, joins }) =>
-      joins.length === 0 || called === undefined
-        ? []
-        : [{ text: called, positions: [position], centre: at(g(2 + across / 2), g(row + WORD)) }],
-    ),
+    // Both positions: one word alone would be taken for the one that is drawn.
+    marks: contactsOf(part).map(({ position, mark, joins }, i) => ({
+      text: `${mark}: ${joins.length === 0 ? 'open' : 'closed'}`,
+      positions: [position],
+      centre: at(g(2 + across / 2), g(row + FIRST_LINE + LINE * i)),
+    })),
   };
 }
 

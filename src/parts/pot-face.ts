@@ -55,8 +55,11 @@ function trackShapes(size: Size, { taper, noLoad }: Gang): readonly Shape[] {
   }
 }
 
-/** The wiper: from its lug up to a hub, and from there an arm to an end of the track; between the ends the words hide the arm. */
-function wiperShapes(size: Size, lugTop: Point, rotation: number): readonly Shape[] {
+/**
+ * The wiper: from its lug up to a hub, and from there an arm to the track; between the ends words hide the arm, where any stand
+ * inside the track.
+ */
+function wiperShapes(size: Size, lugTop: Point, rotation: number, free: boolean): readonly Shape[] {
   const { centre, track } = size;
   const hub = at(centre.x, centre.y + track - 1);
   const dot = (middle: Point, radius: number): Shape => ({
@@ -67,7 +70,7 @@ function wiperShapes(size: Size, lugTop: Point, rotation: number): readonly Shap
   });
   if (rotation > 0 && rotation < 1)
     return [
-      conductor(2, run(lugTop, hub, at(hub.x, hub.y - STUB))),
+      conductor(2, run(lugTop, hub, free ? onTrack(size, degreesAt(rotation)) : at(hub.x, hub.y - STUB))),
       dot(hub, 2.5),
       dot(onTrack(size, degreesAt(rotation)), TOUCH),
     ];
@@ -76,13 +79,14 @@ function wiperShapes(size: Size, lugTop: Point, rotation: number): readonly Shap
   return [conductor(2, run(lugTop, hub, tip)), dot(hub, 2.5), dot(tip, 3)];
 }
 
-/** What is seen through the case of one gang. */
+/** What is seen through the case of one gang; `free` where no words stand inside its track. */
 export function gangFace(
   size: Size,
   outline: Outline,
   lugs: GangLugs,
   gang: Gang,
   rotation = restOf(gang.taper.value),
+  free = false,
 ): readonly Shape[] {
   const lugTop = (lug: string): Point => {
     const { x, y } = tagCentre(outline, lug);
@@ -96,6 +100,6 @@ export function gangFace(
       ...(clockwise ? [run(clockwise, lugTop(lugs.clockwise))] : []),
       ...(anticlockwise ? [run(anticlockwise, lugTop(lugs.anticlockwise))] : []),
     ),
-    ...wiperShapes(size, lugTop(lugs.wiper), rotation),
+    ...wiperShapes(size, lugTop(lugs.wiper), rotation, free),
   ];
 }

@@ -10,7 +10,15 @@ import {
   type Strap,
   tagPorts,
 } from './outline.ts';
-import { type GangLabels, gangLabels, type Size, sizeOf, smallestPot, USUAL } from './pot-size.ts';
+import {
+  type GangLabels,
+  gangLabels,
+  labelsBetween,
+  type Size,
+  sizeOf,
+  smallestPot,
+  USUAL,
+} from './pot-size.ts';
 
 /** How far inside the case's edge a ground wire ends: on the bare rim, clear of the track seen through the case. */
 const CASE_INSET = 7;
@@ -23,8 +31,9 @@ const BETWEEN_LUGS = 500;
 const NARROW = { column: 3, turn: 1, more: 0, drop: 0, tag: 18 } as const;
 const WIDE = { column: 4, turn: 2, more: 1, drop: 1, tag: 26 } as const;
 type Spread = typeof NARROW | typeof WIDE;
-/** Between two gangs in one case, grid units: for a wire to each of the lugs that face each other. */
+/** Between two gangs in one case, grid units: for a wire to each of the lugs that face each other; and the most that words take there. */
 const GAP = 2;
+const WIDEST_GAP = 12;
 
 /**
  * A way onto the case along a grid line: straight in until just inside the edge, which is round about a gang.
@@ -111,18 +120,21 @@ const lugOutlines = (
   });
 
 /** A gang and the words inside its track; the first gang has the pot's name. */
-interface GangWords {
+interface GangWords extends Words {
   readonly lugs: GangLugs;
+}
+
+interface Words {
   readonly name: string;
   readonly value: string;
 }
 
-const leftOf = (more: number, gang: number): number => gang * (2 * (USUAL.middle + more) + GAP);
+const leftOf = (more: number, gang: number, gap = GAP): number => gang * (2 * (USUAL.middle + more) + gap);
 
 /** One gang in a round case, or several side by side in a long one. */
 export function potOutline(gangs: readonly GangWords[], caseLug: string): Outline {
   const spread = gangs.length > 1 ? WIDE : NARROW;
-  const { sizes, labels } = smallestPot(
+  const fitted = smallestPot(
     (larger) => {
       const more = spread.more + larger;
       const tried = gangs.map((_, i) => sizeOf(more, leftOf(more, i), spread.drop));
@@ -135,6 +147,43 @@ export function potOutline(gangs: readonly GangWords[], caseLug: string): Outlin
     },
     gangs.map(({ name, value }) => `“${name}”, ${value}`).join(' and '),
   );
+  return outlineOfGangs(gangs, caseLug, fitted);
+}
+
+/**
+ * Two gangs with their words between them, as far apart as that takes: inside their tracks words would hide wipers that stand in the
+ * middle.
+ */
+export function pairOutline(
+  lugs: readonly [GangLugs, GangLugs],
+  { name, value }: Words,
+  caseLug: string,
+): Outline {
+  const gaps = Array.from({ length: WIDEST_GAP - GAP + 1 }, (_, i) => GAP + i);
+  const fitted = smallestPot((larger) => {
+    const more = WIDE.more + larger;
+    return gaps
+      .map((gap) => {
+        const sizes = [0, 1].map((i) => sizeOf(more, leftOf(more, i, gap), WIDE.drop));
+        const [left, right] = sizes;
+        const labels = left && right && labelsBetween(left, right, name, value);
+        return labels ? { sizes, labels: [labels] } : undefined;
+      })
+      .find((found) => found !== undefined);
+  }, `“${name}”, ${value}`);
+  return outlineOfGangs(
+    lugs.map((own) => ({ lugs: own })),
+    caseLug,
+    fitted,
+  );
+}
+
+function outlineOfGangs(
+  gangs: readonly Pick<GangWords, 'lugs'>[],
+  caseLug: string,
+  { sizes, labels }: { readonly sizes: readonly Size[]; readonly labels: readonly GangLabels[] },
+): Outline {
+  const spread = gangs.length > 1 ? WIDE : NARROW;
   const width = Math.max(...sizes.map(({ left, middle }) => left + 2 * middle));
   const [height, rows] = [g(Math.max(...sizes.map(({ lugRow }) => lugRow))), sizes[0]?.middle ?? 0];
   const body = caseOf(sizes);
@@ -177,8 +226,9 @@ function caseOf(sizes: readonly Size[]): Rect {
 }
 
 /** The sizes of a pot's gangs by its outline. */
-export function sizesSeen({ height }: Outline, gangs: number): readonly Size[] {
+export function sizesSeen({ width, height }: Outline, gangs: number): readonly Size[] {
   const { drop } = gangs > 1 ? WIDE : NARROW;
   const more = (height / g(1) - 1 - drop) / 2 - USUAL.middle;
-  return Array.from({ length: gangs }, (_, i) => sizeOf(more, leftOf(more, i), drop));
+  const gap = width / g(1) - 4 * (USUAL.middle + more);
+  return Array.from({ length: gangs }, (_, i) => sizeOf(more, leftOf(more, i, gap), drop));
 }

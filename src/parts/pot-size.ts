@@ -72,6 +72,24 @@ export function gangLabels(size: Size, label: string, value: string): GangLabels
   return labels && asideLabels ? { labels, asideLabels } : undefined;
 }
 
+/** Name and value between the tracks of two gangs, whether the pot stands or lies on its side; nothing where they have no room. */
+export function labelsBetween(left: Size, right: Size, label: string, value: string): GangLabels | undefined {
+  const middle = at((left.centre.x + right.centre.x) / 2, left.centre.y - 0.5);
+  const across = middle.x - left.centre.x - left.track - TRACK_WIDTH / 2 - BESIDE_TRACK;
+  const along = left.radius - TRACK_INSET;
+  const within =
+    (wide: number, high: number) =>
+    ({ y, width, height }: Rect): boolean =>
+      width / 2 <= wide && middle.y - y <= high && y + height - middle.y <= high;
+  const settings = settingsOf(label, value);
+  const first = (fits: (box: Rect) => boolean): readonly LabelSlot[] | undefined =>
+    settings.map((lines) => firstFit(lines, [middle], fits)).find((found) => found !== undefined);
+  const [labels, asideLabels] = [first(within(across, along)), first(within(along, across))];
+  return labels && asideLabels ? { labels, asideLabels } : undefined;
+}
+/** Room between such words and a track. */
+const BESIDE_TRACK = 4;
+
 export const TRACK_WIDTH = 5;
 /** From the case's edge to the middle of the track. */
 const TRACK_INSET = 15;

@@ -3,7 +3,7 @@ import { type Gang, gangLugs, lugNames, trackOf, usualGang } from './gang.ts';
 import type { CircuitElement, ControlRole, LugSpec, Seen, UsualValue } from './kind.ts';
 import type { Outline } from './outline.ts';
 import { gangFace } from './pot-face.ts';
-import { potOutline, sizesSeen } from './pot-outline.ts';
+import { pairOutline, potOutline, sizesSeen } from './pot-outline.ts';
 import type { Shape } from './shape.ts';
 
 const [A, B] = [gangLugs('a'), gangLugs('b')];
@@ -42,12 +42,17 @@ export const twoGangOutline = (...words: readonly (readonly [string, string])[])
     CASE.name,
   );
 
-export function twoGangFace({ a, b }: Gangs, { outline, turned }: Seen): readonly Shape[] {
+/** The same with words that are of both gangs between them. */
+export const twoGangOutlineBetween = (name: string, value: string): Outline =>
+  pairOutline(NAMES, { name, value }, CASE.name);
+
+/** @param free whether no words stand inside the tracks */
+export function twoGangFace({ a, b }: Gangs, { outline, turned }: Seen, free = false): readonly Shape[] {
   const [left, right] = sizesSeen(outline, 2);
   if (!left || !right) return [];
   return [
     { shape: 'rect', role: 'case', rect: outline.body, radius: left.radius },
-    ...gangFace(left, outline, NAMES[0], a, turned?.a),
-    ...gangFace(right, outline, NAMES[1], b, turned?.b),
+    ...gangFace(left, outline, NAMES[0], a, turned?.a, free),
+    ...gangFace(right, outline, NAMES[1], b, turned?.b, free),
   ];
 }

@@ -121,7 +121,8 @@ function planOf(file: string, loaded: Loaded, options: DrawOptions): Plan | Outc
     return refused(file, loaded, toDiagnostics(pageErrors(pageName), loaded.source));
   const circuit = buildCircuit(kit);
   const aspects = aspectsOf(circuit, options, page);
-  if (typeof aspects === 'string') return { ...refused(file, loaded), lines: [`${file}: ${aspects}`] };
+  if ('wrong' in aspects)
+    return { ...refused(file, loaded), lines: aspects.wrong.map((words) => `${file}: ${words}`) };
   return {
     file,
     loaded,
@@ -134,7 +135,7 @@ function planOf(file: string, loaded: Loaded, options: DrawOptions): Plan | Outc
       targets: [1, ...(page ? circuit.states.map((_, i) => i + 2) : [])].map((sheet) =>
         join(
           options.out,
-          `${drawingName(kit, options.hand ?? kit.hand, { ...aspect, sheet })}${unusual(kit, options)}`,
+          `${drawingName(circuit, options.hand ?? kit.hand, { ...aspect, sheet })}${unusual(kit, options)}`,
         ),
       ),
     })),

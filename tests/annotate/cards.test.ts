@@ -1,8 +1,10 @@
 /** The load cards as text: what a card says of each pickup, and that it is as wide as its longest line needs. */
 import { describe, expect, it } from 'vitest';
-import { type Card, cardsSay, cardWidth } from '../../src/annotate/cards.ts';
+import { readOutputs, solveLoads } from '../../src/analyse/index.ts';
+import { cardWidth } from '../../src/annotate/card-size.ts';
+import { type Card, cardsOf, cardsSay } from '../../src/annotate/cards.ts';
 import { textWidth } from '../../src/common/text.ts';
-import { makeKit } from '../analyse/kits.ts';
+import { makeCircuit, makeKit } from '../analyse/kits.ts';
 
 const drawnSmall = (kind: 'lever-5' | 'lever-5-4p' | 'toggle-3') => {
   const [part] = makeKit({ parts: { s: { kind } }, joints: [] }).parts;
@@ -78,5 +80,53 @@ describe('what the cards say once for all', () => {
     expect(said([card({ joined: 'in parallel, 5.0 dB down' })], 'dB down')).toBe(true);
     expect(said([card({ joined: 'in series' })], 'In series')).toBe(true);
     expect(said([card({ joined: 'in parallel' })], 'In series')).toBe(false);
+  });
+});
+
+describe('a card of several positions', () => {
+  const circuit = makeCircuit({
+    parts: {
+      neck: { kind: 'single-coil' },
+      bridge: { kind: 'single-coil' },
+      selector: { kind: 'lever-3', label: 'Selector' },
+      mute: { kind: 'kill-button', label: 'Mute' },
+      volume: { kind: 'pot', value: '250k' },
+      output: { kind: 'jack' },
+    },
+    joints: [
+      'bridge.hot > selector.A1',
+      'neck.hot > selector.A3',
+      'selector.A0 > volume.3',
+      'volume.2 > output.tip',
+      'mute.1 > output.tip',
+      'mute.2 > output.sleeve',
+      'volume.1 > output.sleeve',
+      'neck.ground > output.sleeve',
+      'bridge.ground > output.sleeve',
+    ],
+  });
+  const cards = cardsOf(circuit, solveLoads(circuit), readOutputs(circuit));
+  const LEFT_OUT =
+    'A card of several positions shows only the switches that stay as they are in all of them.';
+  it('shows no switch in one of its positions as if it were the only one, and says in words where it is so', () => {
+    // Silent are the three positions of the pressed button, and position 2 of the lever, where nothing is soldered.
+    const silent = cards.filter(({ title }) => title === 'No output');
+    expect(silent.flatMap(({ states }) => states)).toEqual([1, 3, 5, 2]);
+    for (const { switches, states } of silent)
+      for (const { part } of switches)
+        expect(new Set(states.map((state) => circuit.states[state]?.positions[part.name])).size).toBe(1);
+    const pressed = silent.find(({ badge }) => badge.startsWith('1'));
+    expect(pressed?.where).toBe('with Mute pressed');
+    expect(pressed?.switches.map(({ part }) => part.name)).toEqual(['mute']);
+    expect(cardsSay(cards, 1000)).toContain(LEFT_OUT);
+  });
+  it('and one of a single position shows all of them without a word', () => {
+    const single = cards.filter(({ states }) => states.length === 1);
+    expect(single.length).toBeGreaterThan(1);
+    for (const { switches, where } of single) {
+      expect(switches.map(({ part }) => part.name)).toEqual(['selector', 'mute']);
+      expect(where).toBeUndefined();
+    }
+    expect(cardsSay(single, 1000)).not.toContain(LEFT_OUT);
   });
 });

@@ -1,7 +1,8 @@
 /** Pots that turn nothing, unusual values, and what was taken for granted: common practice, no source. */
 import { describe, expect, it } from 'vitest';
 import { readJack, solveLoads } from '../../src/analyse/index.ts';
-import { CARD_TYPE, cardsOf, cardWidth, METER_WORDS } from '../../src/annotate/cards.ts';
+import { CARD_TYPE, cardWidth, METER_WORDS } from '../../src/annotate/card-size.ts';
+import { cardsOf } from '../../src/annotate/cards.ts';
 import { notesOf } from '../../src/annotate/notes.ts';
 import { padsOf } from '../../src/annotate/pads.ts';
 import type { Circuit } from '../../src/circuit/circuit.ts';

@@ -289,8 +289,12 @@ describe('the sheet’s words', () => {
       switches: [],
       meter: '',
     };
-    const drawn = { part: {} as never, closed: [] };
-    expect(describeCards([card, { ...card, joined: 'in series', switches: [drawn], rows: [row] }])).toBe(
+    expect(
+      describeCards([
+        { ...card, badge: '' },
+        { ...card, joined: 'in series', rows: [row] },
+      ]),
+    ).toBe(
       'Neck. Neck: DC load 250 kΩ, signal load 125 kΩ; Two: DC load 250 kΩ, signal load 125 kΩ, 3.0 dB down. ' +
         'Position 2: Neck, in series. Neck: DC load 250 kΩ, signal load 125 kΩ.',
     );

@@ -6,6 +6,7 @@ import { stepsOf } from '../../src/annotate/steps.ts';
 import { readKit } from '../../src/describe/read.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
 import { makeCircuit } from '../analyse/kits.ts';
+import { circuitKit } from '../circuits/circuits.ts';
 
 const names = ['heron-ss', 'wren-hs', 'wren-sh', 'plover-sss', 'kestrel-hss', 'osprey-hsh'] as const;
 function sampleCircuit(name: string) {
@@ -159,4 +160,49 @@ it('a ring of parts that hangs on the signal by one lug carries none of it, and 
   expect(liveJoints(led, led.states[0] ?? state).has(at('r.2 > c.2'))).toBe(true);
   const round = makeCircuit({ parts, joints: [...joints, 'c.2 > output.tip'] });
   expect(liveJoints(round, round.states[0] ?? state).has(at('r.2 > c.2'))).toBe(true);
+});
+
+describe('what is not on the way of a sounding pickup is not lit', () => {
+  const shipped = async (
+    name: string,
+    setting: Readonly<Record<string, number>>,
+  ): Promise<readonly string[]> => {
+    const circuit = buildCircuit(await circuitKit(name));
+    const state = circuit.states.find(({ positions }) =>
+      Object.entries(setting).every(([part, position]) => positions[part] === position),
+    );
+    if (!state) throw new Error('no such state');
+    const on = liveJoints(circuit, state);
+    return circuit.joints.flatMap((joint, i) => (on.has(i) ? [text(joint)] : []));
+  };
+
+  // Read off the circuit's text: towards the neck, the bridge's wiper is at its ground end.
+  it('a pickup that a blend has turned down, at either end', async () => {
+    const [neck, bridge] = [
+      await shipped('bass-ss-blend-1v1t', { blend: 3 }),
+      await shipped('bass-ss-blend-1v1t', { blend: 2 }),
+    ];
+    const [hot, ground] = ['neck.hot > blend.a2', 'neck.ground > blend.case'];
+    const [otherHot, otherGround] = ['bridge.hot > blend.b2', 'bridge.ground > blend.case'];
+    expect(neck).toEqual(expect.arrayContaining([hot, ground, 'volume.2 > output.tip']));
+    expect(neck).not.toContain(otherHot);
+    expect(neck).not.toContain(otherGround);
+    expect(bridge).toEqual(expect.arrayContaining([otherHot, otherGround]));
+    expect(bridge).not.toContain(hot);
+    expect(bridge).not.toContain(ground);
+  });
+
+  it('neither screens, nor the string ground, nor the ground that only a silent pickup is split to', async () => {
+    const on = await shipped('hh-toggle-3-1v1t-split', { toggle: 3, tone: 2 });
+    expect(on.filter((joint) => /shield|strings|frame|neck\./.test(joint))).toEqual([]);
+    // The bridge's own return, and the jack's.
+    expect(on.some((joint) => joint.startsWith('bridge.b-start'))).toBe(true);
+    expect(on.some((joint) => joint.includes('output.sleeve'))).toBe(true);
+    expect(on.some((joint) => joint.startsWith('tone.A'))).toBe(false);
+  });
+
+  it('a screen that is a pickup’s only ground is its return', async () => {
+    expect(await shipped('h-1v1t-kill', { kill: 1 })).toContain('bridge.ground > volume.case');
+    expect(await shipped('h-1v1t-kill', { kill: 2 })).toEqual([]);
+  });
 });

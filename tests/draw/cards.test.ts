@@ -1,6 +1,7 @@
 /** What stands on a load card and where, and the small switch on it; each part's face in the inks of the theme. */
 import { describe, expect, it } from 'vitest';
-import { type Card, type CardRow, cardWidth } from '../../src/annotate/cards.ts';
+import { cardWidth } from '../../src/annotate/card-size.ts';
+import type { Card, CardRow } from '../../src/annotate/cards.ts';
 import { cardHeight, drawCard } from '../../src/draw/cards.ts';
 import { paintShape } from '../../src/draw/paint.ts';
 import { drawPart, type Look, tagLook } from '../../src/draw/part.ts';
@@ -96,6 +97,36 @@ describe('a card', () => {
     );
     expect(foot?.pieces[0]?.[0]?.y).toBe(BOX.y + cardHeight(card()) - 30);
     expect(meter.y).toBeGreaterThan(foot?.pieces[0]?.[0]?.y ?? 9999);
+  });
+
+  it('has each switch’s name below it, clear of its neighbour’s and of the rows', () => {
+    const named = (label: string) => ({ part: partOf('lever-3', { label }), closed: [['A0', 'A1']] });
+    const labels = ['Selector', 'Tone', 'Neck series or parallel'];
+    const drawing = drawn(card({ switches: labels.map(named) }));
+    const first = ['Selector', 'Tone', 'Neck'].map((word) =>
+      drawing.texts.filter(({ words, size }) => words.startsWith(word) && size === 12),
+    );
+    expect(first.map(({ length }) => length)).toEqual([1, 1, 1]);
+    const [selector, tone, neck] = first.flat();
+    if (!selector || !tone || !neck) throw new Error('a name is missing');
+    for (const [one, next] of [
+      [selector, tone],
+      [tone, neck],
+    ] as const)
+      expect(next.middle - next.wide / 2 - (one.middle + one.wide / 2)).toBeGreaterThan(8);
+    const dots = drawing.circles.filter(({ r }) => r <= 2.8);
+    for (const name of [selector, tone, neck]) {
+      const own = dots.filter(({ x }) => Math.abs(x - name.middle) < 20);
+      expect(own).toHaveLength(6);
+      for (const { y, r } of own) expect(name.y - 6).toBeGreaterThan(y + r);
+    }
+    // The longest in lines, and below them the rows.
+    const lines = drawing.texts.filter(
+      ({ words }) => /^(Neck|series|or|parallel)/.test(words) && words !== 'Neck and bridge',
+    );
+    expect(lines.filter(({ size }) => size === 12).length).toBeGreaterThan(1);
+    const lowest = Math.max(...lines.filter(({ size }) => size === 12).map(({ y }) => y));
+    expect(textOf(drawing, '250 kΩ').y - lowest).toBeGreaterThan(11);
   });
 
   it('of a kit without a switch has no badge, and its title where the rows begin', () => {

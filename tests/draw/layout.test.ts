@@ -1,6 +1,7 @@
 /** How a sheet's room is divided: nothing over the edge, no card on another, as few rows as the width allows. */
 import { describe, expect, it } from 'vitest';
-import { type Card, cardWidth } from '../../src/annotate/cards.ts';
+import { cardWidth } from '../../src/annotate/card-size.ts';
+import type { Card } from '../../src/annotate/cards.ts';
 import type { Line } from '../../src/annotate/lines.ts';
 import { seeded } from '../../src/common/random.ts';
 import { textWidth } from '../../src/common/text.ts';

@@ -9,7 +9,7 @@ import { sheetToSvg } from '../../src/draw/headless.ts';
 import type { Sheet } from '../../src/draw/sheet.ts';
 import { themes } from '../../src/draw/theme.ts';
 import { contactsOf, isPickup } from '../../src/parts/index.ts';
-import { prepare } from '../../src/pipeline.ts';
+import { prepare, render } from '../../src/pipeline.ts';
 import { toSheet } from '../../src/place/frame.ts';
 import { flipped } from '../../src/place/view.ts';
 import { makeKit } from '../analyse/kits.ts';
@@ -212,7 +212,7 @@ describe('each of a kit’s drawings', () => {
     const other = hand === 'left' ? 'right' : 'left';
     const { view } = circuit.kit;
     const behind = view === 'solder-side' ? 'component-side' : 'solder-side';
-    const named = (aspect: Aspect, by = hand) => drawingName(circuit.kit, by, aspect);
+    const named = (aspect: Aspect, by = hand) => drawingName(circuit, by, aspect);
     expect(named({})).toBe('kestrel-hss');
     expect(named({ view, theme: 'light' })).toBe('kestrel-hss');
     expect(named({ view: behind })).toBe(`kestrel-hss-${behind}`);
@@ -259,6 +259,15 @@ describe('each of a kit’s drawings', () => {
       // The whole shows the first position.
       expect(sheetOf(prepared).closed).toEqual(sheetOf(prepared, { state: 0 }).closed);
     }
+  });
+
+  it('of a position says in its title, for those who cannot see it, which one', () => {
+    expect(sheetOf(kestrel, { state: 1 }).setting).toBe('Selector in position 2');
+    expect('setting' in sheetOf(kestrel)).toBe(false);
+    const { svg } = render(kestrel, { state: 1 });
+    expect(svg).toContain(`${kestrel.circuit.kit.title}; Selector in position 2</title>`);
+    // The heading that is seen has its line below.
+    expect(svg).toContain(`>${kestrel.circuit.kit.title}</text>`);
   });
 
   it('of a position or a step that the kit has not is the whole', () => {

@@ -333,6 +333,21 @@ describe('a line', () => {
       ).toBeGreaterThan(3);
   });
 
+  it('white is not hollow, as ground is: it is darker than paper, and between grey edges', () => {
+    for (const inks of [themes.light, themes.dark]) {
+      const [edge, body, ...more] = strokes({ look: 'signal', tint: 'tone', colour: 'WH' }, inks);
+      expect(more).toEqual([]);
+      expect(edge?.stroke).toBe(inks.outline);
+      // Of white alone no ink is far from paper's: 1.2 is seen (by eye, no source).
+      expect(contrast(body?.stroke ?? '', '#ffffff')).toBeGreaterThan(1.2);
+      const rails = strokes({ look: 'ground', tint: 'ground', colour: 'BK' }, inks);
+      expect(rails.map(({ stroke }) => stroke)).not.toContain(inks.outline);
+    }
+    // Without colour: solid, where ground is double.
+    expect(strokes({ look: 'signal', tint: 'tone', colour: 'WH' }, themes.print)).toHaveLength(1);
+    expect(strokes({ look: 'ground', tint: 'ground', colour: 'BK' }, themes.print)).toHaveLength(2);
+  });
+
   it('has an ink for every colour there is, and no two alike', () => {
     for (const { insulation } of [themes.light, themes.dark]) {
       expect(Object.keys(insulation).sort()).toEqual(colours.filter((code) => code.length === 2).sort());

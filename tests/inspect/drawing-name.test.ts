@@ -5,6 +5,11 @@ import { drawingName, parseDrawingName, type Variant } from '../../src/draw/draw
 import { type ThemeName, themes } from '../../src/draw/theme.ts';
 
 const kit = { id: 'wren-step-2', view: 'solder-side', hand: 'right' } as const;
+/** A switch with four positions and one with three. */
+const states = [1, 2, 3, 4].flatMap((selector) =>
+  [1, 2, 3].map((phase) => ({ positions: { selector, phase } })),
+);
+const circuit = { kit, states };
 
 const MORE: readonly Variant[] = [
   {},
@@ -27,15 +32,15 @@ it('every name is read back, and no two are the same', () => {
     for (const hand of hands)
       for (const theme of Object.keys(themes) as ThemeName[])
         for (const more of MORE) {
-          const name = drawingName(kit, hand, { view, theme, ...more });
+          const name = drawingName(circuit, hand, { view, theme, ...more });
           names.add(name);
-          const { theme: read = 'light', ...rest } = parseDrawingName(name, kit) ?? {};
+          const { theme: read = 'light', ...rest } = parseDrawingName(name, circuit) ?? {};
           expect({ ...rest, theme: read }, name).toEqual({ view, hand, theme, ...more });
         }
   expect(names.size).toBe(views.length * hands.length * Object.keys(themes).length * MORE.length);
-  expect(drawingName(kit, 'right', {})).toBe('wren-step-2');
-  expect(drawingName(kit, 'left', { view: 'component-side', state: 1, theme: 'dark' })).toBe(
-    'wren-step-2-component-side-left-handed-position-2-dark',
+  expect(drawingName(circuit, 'right', {})).toBe('wren-step-2');
+  expect(drawingName(circuit, 'left', { view: 'component-side', state: 1, theme: 'dark' })).toBe(
+    'wren-step-2-component-side-left-handed-position-1-2-dark',
   );
 });
 
@@ -44,6 +49,9 @@ it('what no drawing of the kit is called is not read', () => {
     'wren',
     'wren-step-2-',
     'wren-step-2-position-0',
+    'wren-step-2-position-2',
+    'wren-step-2-position-5-1',
+    'wren-step-2-position-1-2-3',
     'wren-step-2-dark-position-1',
     'wren-step-2-b',
     'wren-step-2-key-drawing',
@@ -52,5 +60,15 @@ it('what no drawing of the kit is called is not read', () => {
     'wren-step-2-0px',
     'wren-step-2-360px-key',
   ])
-    expect(parseDrawingName(name, kit), name).toBeUndefined();
+    expect(parseDrawingName(name, circuit), name).toBeUndefined();
+});
+
+it('a position is named by the positions of all switches, as its card is', () => {
+  expect(drawingName(circuit, 'right', { state: 10 })).toBe('wren-step-2-position-4-2');
+  expect(parseDrawingName('wren-step-2-position-4-2-360px', circuit)).toMatchObject({
+    state: 10,
+    width: 360,
+  });
+  const [one] = [{ kit, states: [{ positions: {} }] }];
+  expect(drawingName(one, 'right', { state: 0 })).toBe('wren-step-2-position-1');
 });

@@ -1,12 +1,13 @@
 /** Two pictures compared, element by element: nothing is said of pictures alike, and of others what differs, where and how. */
 import { describe, expect, it } from 'vitest';
-import type { Kit } from '../../src/describe/kit.ts';
+import type { Circuit } from '../../src/circuit/circuit.ts';
 import { readDrawing } from '../../src/inspect/drawing.ts';
 import { pictureFindings } from '../../src/inspect/picture.ts';
 import { parseXml } from '../../src/inspect/xml.ts';
 import { sheet } from './small.ts';
 
-const kit = { id: 'k', parts: [{ name: 'volume' }, { name: 'tone' }] } as unknown as Kit;
+const kit = { id: 'k', parts: [{ name: 'volume' }, { name: 'tone' }] };
+const circuit = { kit, states: [{ positions: {} }] } as unknown as Circuit;
 const SIZED = 'viewBox="0 0 400 300" width="400" height="300"';
 
 function compare(drawn: string, wanted: string) {
@@ -14,7 +15,7 @@ function compare(drawn: string, wanted: string) {
   if ('rule' in drawing) throw new Error(drawing.message);
   const parsed = parseXml(wanted);
   if (!('root' in parsed)) throw new Error(parsed.error);
-  return pictureFindings(drawing, parsed.root, kit);
+  return pictureFindings(drawing, parsed.root, circuit);
 }
 const said = (drawn: string, wanted: string): readonly string[] =>
   compare(sheet(drawn, SIZED), sheet(wanted, SIZED)).map(

@@ -109,6 +109,7 @@ const ways = (part: Part): readonly Orientation[] =>
   ]);
 
 describe.each(Object.keys(kinds) as Kind[])('%s', (kind) => {
+  // A push-pull pot's switch stands beside it, with the name as well.
   it.each(LABELS)('“%s”: whole, in the one size, and over nothing', (label) => {
     const part = partOf(kind, label);
     const { labels, asideLabels = labels } = outlineOf(part);
@@ -119,7 +120,7 @@ describe.each(Object.keys(kinds) as Kind[])('%s', (kind) => {
           .map(({ text }) => text)
           .join('')
           .replaceAll(' ', ''),
-      ).toBe(label.replaceAll(' ', ''));
+      ).toBe(label.replaceAll(' ', '').repeat(kind === 'push-pull' ? 2 : 1));
       for (const { size } of names) expect(size).toBe(14);
       for (const { size, weight } of set) if (weight === 'regular') expect(size).toBe(12);
     }

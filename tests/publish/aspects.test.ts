@@ -2,7 +2,9 @@
 import { describe, expect, it } from 'vitest';
 import { stepsOf } from '../../src/annotate/steps.ts';
 import { aspectsOf } from '../../src/publish/aspects.ts';
+import { buildCircuit } from '../../src/solve/build.ts';
 import { makeCircuit, sampleCircuit } from '../analyse/kits.ts';
+import { circuitKit } from '../circuits/circuits.ts';
 
 const circuit = sampleCircuit('kestrel-hss');
 const asked = (wanted: Parameters<typeof aspectsOf>[1]) => aspectsOf(circuit, wanted, undefined);
@@ -12,7 +14,7 @@ it('all steps are every step, one is that one, another is refused', () => {
   expect(numbers.length).toBeGreaterThan(3);
   expect(asked({ step: 'all' })).toEqual(numbers.map((step) => ({ step })));
   expect(asked({ step: '2', theme: 'print' })).toEqual([{ step: 2, theme: 'print' }]);
-  expect(asked({ step: '99' })).toBe(`no step 99; allowed: 1 to ${numbers.length}, or all`);
+  expect(asked({ step: '99' })).toEqual({ wrong: [`no step 99; allowed: 1 to ${numbers.length}, or all`] });
 });
 
 it('all positions are every position, one is that one, and nothing asked is the usual drawing', () => {
@@ -42,7 +44,7 @@ describe('with two switches', () => {
   const of = (position: string) => aspectsOf(two, { position }, undefined);
   const settings = (position: string) => {
     const found = of(position);
-    if (typeof found === 'string') throw new Error(found);
+    if ('wrong' in found) throw new Error(found.wrong.join());
     return found.map(({ state = -1 }) => two.states[state]?.positions ?? {});
   };
   it('a setting of one gives every state it has with the other, of both just one', () => {
@@ -53,20 +55,57 @@ describe('with two switches', () => {
     expect(settings(' volume = 2 , selector = 1 ')).toEqual([{ selector: 1, volume: 2 }]);
     expect(settings('all')).toEqual(two.states.map((state) => state.positions));
   });
+  it('a position may be written by its name, or by the word on the face, as in a kit’s intended', () => {
+    expect(settings('volume=pulled out')).toEqual(settings('volume=2'));
+    expect(settings('volume=in,selector=3')).toEqual([{ selector: 3, volume: 1 }]);
+    // Named twice: either.
+    expect(settings('selector=1,selector=3,volume=out')).toEqual([
+      { selector: 1, volume: 2 },
+      { selector: 3, volume: 2 },
+    ]);
+  });
+  const LEVER = 'selector has no position';
+  const NONE = 'no switch is called';
   it.each([
-    'selector=4',
-    'selector=0',
-    'volume=3',
-    'selector',
-    'selector=',
-    'tone=1',
-    'selector=1,tone=1',
-    '',
-  ])('%j is none, and those there are are named', (position) =>
-    expect(of(position)).toBe(
-      `no position ${position}; allowed: selector=1 to selector=3, volume=1 to volume=2, or all`,
-    ),
+    ['selector=4', [`1: ${LEVER} “4”; allowed: 1, 2, 3`]],
+    ['selector=0', [`1: ${LEVER} “0”; allowed: 1, 2, 3`]],
+    ['selector=out', [`1: ${LEVER} “out”; allowed: 1, 2, 3`]],
+    [
+      'volume=pulled ou',
+      [
+        '1: volume has no position “pulled ou”; allowed: 1 (pushed in, in), 2 (pulled out, out). Did you mean pulled out?',
+      ],
+    ],
+    ['selector', ['1: the position of selector is missing; write such as selector=1']],
+    ['volume=', ['1: the position of volume is missing; write such as volume=in']],
+    [
+      'selector=1, selecter=1',
+      [`13: ${NONE} “selecter”; allowed: selector, volume, or all. Did you mean selector?`],
+    ],
+    ['=1', [`1: ${NONE} “”; allowed: selector, volume, or all`]],
+    ['', ['1: a switch and its position are missing; write such as selector=1, or all']],
+    [
+      'selector=9,volume=3',
+      [
+        `1: ${LEVER} “9”; allowed: 1, 2, 3`,
+        '12: volume has no position “3”; allowed: 1 (pushed in, in), 2 (pulled out, out)',
+      ],
+    ],
+  ])('%j is refused with all that is wrong, its column and what is allowed', (position, wrong) =>
+    expect(of(position)).toEqual({ wrong: wrong.map((words) => `--position, column ${words}`) }),
   );
+});
+
+it('a blend goes by where it stands', async () => {
+  const blend = buildCircuit(await circuitKit('bass-ss-blend-1v1t'));
+  const of = (position: string) => aspectsOf(blend, { position }, undefined);
+  expect(of('blend=towards neck')).toEqual(of('blend=3'));
+  expect(of('blend=towards neck')).toEqual([{ state: 2 }]);
+  expect(of('blend=neck')).toEqual({
+    wrong: [
+      '--position, column 1: blend has no position “neck”; allowed: 1 (at centre), 2 (towards bridge), 3 (towards neck)',
+    ],
+  });
 });
 
 it('a kit without a switch has no position, whatever is asked', () => {
@@ -74,9 +113,9 @@ it('a kit without a switch has no position, whatever is asked', () => {
     parts: { neck: { kind: 'single-coil' }, output: { kind: 'jack' } },
     joints: ['neck.hot > output.tip', 'neck.ground > output.sleeve'],
   });
-  expect(aspectsOf(plain, { position: 'selector=1' }, undefined)).toBe(
-    'no position selector=1: the kit has no switch',
-  );
+  expect(aspectsOf(plain, { position: 'selector=1' }, undefined)).toEqual({
+    wrong: ['no position selector=1: the kit has no switch'],
+  });
   expect(aspectsOf(plain, { position: 'all' }, undefined)).toEqual([{ state: 0 }]);
 });
 
@@ -90,5 +129,7 @@ it('every drawing has the view, the theme and the page that were asked for, and 
   ]);
   expect(aspectsOf(circuit, { ...wanted, step: '1' }, page)).toEqual([{ ...wanted, page, step: 1 }]);
   for (const step of ['0', 'first', '1.5', ''])
-    expect(aspectsOf(circuit, { step }, undefined), step).toMatch(/^no step .*; allowed: 1 to \d, or all$/);
+    expect(aspectsOf(circuit, { step }, undefined), step).toEqual({
+      wrong: [expect.stringMatching(/^no step .*; allowed: 1 to \d, or all$/)],
+    });
 });

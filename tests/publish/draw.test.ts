@@ -202,7 +202,7 @@ describe('draw', () => {
 
   it('says what there is when a state, a step or a page is not', async () => {
     expect((await drawn({ position: 'selector=4' })).lines.join()).toContain(
-      'allowed: selector=1 to selector=3',
+      'selector has no position “4”; allowed: 1, 2, 3',
     );
     expect((await drawn({ position: 'toggle=1' })).failed).toBe(true);
     expect((await drawn({ step: '7' })).lines.join()).toContain('allowed: 1 to 6');

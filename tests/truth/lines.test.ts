@@ -78,7 +78,7 @@ function seenAs(ink: string): string {
   const [most, least] = [Math.max(r, g, b), Math.min(r, g, b)];
   const light = (most + least) / 2;
   const range = most - least;
-  if (range < 0.06) return light > 0.95 ? 'white' : light < 0.15 ? 'black' : light > 0.75 ? 'silver' : 'grey';
+  if (range < 0.06) return light > 0.87 ? 'white' : light < 0.15 ? 'black' : light > 0.75 ? 'silver' : 'grey';
   const sixth =
     most === r ? ((g - b) / range + 6) % 6 : most === g ? (b - r) / range + 2 : (r - g) / range + 4;
   const hue = sixth * 60;

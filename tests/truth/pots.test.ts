@@ -99,6 +99,40 @@ it('a blend’s resistance is one half of each gang, on the side of a1 and of b3
   }
 });
 
+it('a blend’s wiper is seen whole, from its hub to the track, and no word lies on it', async () => {
+  for (const state of [0, 1, 2]) {
+    const part = await partOf(kitOf(bassKit()), 'blend', { state });
+    for (const gang of ['a', 'b']) {
+      const found = gangOf(
+        part,
+        [1, 2, 3].map((n) => `${gang}${n}`),
+      );
+      const tip = wiperOf(found);
+      const touches = ({ x, y }: Point = { x: 0, y: 0 }): boolean =>
+        Math.hypot(x - (tip?.x ?? 0), y - (tip?.y ?? 0)) < 1;
+      // A line from the wiper's lug, in the gang's middle, ends where it touches.
+      const arms = part.paths
+        .flatMap(({ pieces }) => pieces)
+        .filter((piece) => Math.abs((piece[0]?.x ?? 0) - found.middle) < 1 && touches(piece.at(-1)));
+      expect(arms, `${gang} ${state}`).toHaveLength(1);
+      for (const { middle, wide, words } of part.texts.filter(({ words }) => !/^[ab][123]$/.test(words)))
+        expect(Math.abs(middle - (tip?.x ?? middle)), words).toBeGreaterThan(wide / 2);
+    }
+  }
+});
+
+it('the key says what the two halves of a blend’s track are, and only where there is one', async () => {
+  const keyOf = async (kit: ReturnType<typeof kitOf>, theme: 'light' | 'print') =>
+    (await drawn(kit, { theme })).key.map(({ words }) => words).filter((words) => words.includes('track'));
+  expect(await keyOf(kitOf(bassKit()), 'light')).toEqual([
+    'blend pot’s track: pale half has resistance, dark half has none',
+  ]);
+  expect(await keyOf(kitOf(bassKit()), 'print')).toEqual([
+    'blend pot’s track: hatched half has resistance, plain half has none',
+  ]);
+  expect(await keyOf(kitOf(dualBlendKit), 'light')).toEqual([]);
+});
+
 it('a no-load track ends before its wiper at full, and words say what it is', async () => {
   const gapTo = async (fields: object): Promise<number> => {
     const part = await partOf(

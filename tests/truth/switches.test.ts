@@ -223,7 +223,7 @@ const ROWS: Readonly<Record<string, Row>> = {
     left: ['1'],
     right: ['2'],
     touch: [[], ['1 2']],
-    words: { pressed: [2] },
+    words: { 'released: open': [1], 'pressed: closed': [2] },
     // Across the signal.
     joints: [
       'bridge.hot > volume.3',
@@ -239,7 +239,7 @@ const ROWS: Readonly<Record<string, Row>> = {
     left: ['1'],
     right: ['2'],
     touch: [['1 2'], []],
-    words: { released: [1] },
+    words: { 'released: closed': [1], 'pressed: open': [2] },
     // In the signal.
     joints: ['bridge.hot > s.1', 'neck.hot > s.1', 's.2 > volume.3', ...GROUNDED],
     sounds: [BOTH, []],

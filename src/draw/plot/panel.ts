@@ -1,5 +1,5 @@
 /** One state by itself, near the resonance: its line against what each of its pickups was made for. */
-import { CARD_TYPE } from '../../annotate/cards.ts';
+import { CARD_TYPE } from '../../annotate/card-size.ts';
 import type { Plot, PlotMark, PlotState } from '../../annotate/plot.ts';
 import { around, at, type Point, type Rect } from '../../common/geometry.ts';
 import { textWidth } from '../../common/text.ts';

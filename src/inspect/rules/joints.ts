@@ -44,7 +44,7 @@ export function jointFindings(drawing: Drawing, solved: Solved): readonly Findin
 
 /** A drawing of a step shows the joints made up to then, any other all of them. */
 function shownJoints(id: string, { circuit }: Solved): Kit['joints'] {
-  const step = parseDrawingName(id, circuit.kit)?.step;
+  const step = parseDrawingName(id, circuit)?.step;
   if (step === undefined) return circuit.joints;
   const made = new Set(stepsOf(circuit).flatMap(({ number, joints }) => (number <= step ? joints : [])));
   return circuit.joints.filter((_, i) => made.has(i));
