@@ -229,6 +229,7 @@ const product = (a: Complex, b: Complex): Complex => ({
 /** The coupled windings of a network, each pair once; one whose partner is not in it has none. */
 function coupledIn(branches: readonly Branch[]): readonly (readonly [Winding, Winding])[] {
   const coils = branches.filter((one): one is Winding => one.kind === 'winding' && one.mutual !== undefined);
+  if (coils.length === 0) return [];
   return coils.flatMap((one, i) =>
     coils
       .slice(i + 1)
