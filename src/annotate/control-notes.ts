@@ -45,8 +45,8 @@ function directionNotes(circuit: Circuit, control: Control): readonly Problem[] 
   const end = solvedEnd(circuit, control);
   if (end === undefined) return [];
   if (end === (kit.hand === 'left' ? 'anticlockwise' : 'clockwise'))
-    return end === 'anticlockwise' && tracks.some(({ noLoad }) => noLoad)
-      ? [problem('no-load-other-end', fieldOf(control), { part: id }, 'key')]
+    return tracks.some(({ noLoad }) => noLoad !== undefined && noLoad !== end)
+      ? [problem('no-load-other-end', fieldOf(control), { part: id, full: end }, 'key')]
       : [];
   const { used, ends, joints } = exchanged(kit, control);
   const [move] = joints;

@@ -44,7 +44,7 @@ export interface NoteDetails {
     end: string;
     exchange: LugExchange;
   };
-  'no-load-other-end': { part: string };
+  'no-load-other-end': { part: string; full: string };
   'role-contradicts': { part: string; written: string; found: string };
   'role-unknown': { part: string; allowed: readonly string[] };
   'component-no-effect': { part: string; what: string };
@@ -175,7 +175,7 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     ),
   'no-load-other-end': (d) =>
     warning(
-      `${quote(d.part)} is a no-load pot that opens when turned fully clockwise, but it is at full when turned fully anticlockwise`,
+      `${quote(d.part)} is a no-load pot that opens when turned fully ${d.full === 'clockwise' ? 'anticlockwise' : 'clockwise'}, but it is at full when turned fully ${d.full}`,
       'Use a no-load pot that opens at the other end, or a plain pot.',
     ),
   'role-contradicts': (d) =>

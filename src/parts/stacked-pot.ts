@@ -20,8 +20,8 @@ export const stackedPot = definePart({
   fields: { a: gangField('inner'), b: gangField('outer') },
   build: (base, { a, b }): StackedPot => ({
     ...base,
-    a: { ...buildGang(a), ...roleOf(a.role) },
-    b: { ...buildGang(b), ...roleOf(b.role) },
+    a: { ...buildGang(base, a), ...roleOf(a.role) },
+    b: { ...buildGang(base, b), ...roleOf(b.role) },
   }),
   lugs: twoGangLugs,
   elements: (part) =>

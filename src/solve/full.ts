@@ -1,7 +1,8 @@
 /**
  * Where each control is at full. Loudest and brightest is at full, whichever end of the rotation that is: in a left-handed build it is
  * the anticlockwise one. A blend is at full in the middle. Which end of a control is at full is found by turning it from end to end
- * with all others half way, where none of them shorts or opens anything.
+ * with all others half way, where none of them shorts or opens anything. That a no-load pot opens at an end does not make that one the full
+ * end: wired backwards it is at its darkest just before.
  */
 import type { FullAt, Graph, Setting } from '../circuit/circuit.ts';
 import { andList } from '../common/quoting.ts';
@@ -71,8 +72,14 @@ const levelsAtFull = remembered((graph: Graph) =>
   remembered((setting: Setting): Levels => levelsIn(graph, setting, {}, [LEVEL_FREQUENCY])),
 );
 
-function levelsIn(graph: Graph, setting: Setting, controls: PotRotations, probes: readonly number[]): Levels {
-  const { branches, jack } = makeNetlist(graph, setting, controls);
+function levelsIn(
+  graph: Graph,
+  setting: Setting,
+  controls: PotRotations,
+  probes: readonly number[],
+  noLoad?: 'stays',
+): Levels {
+  const { branches, jack } = makeNetlist(graph, setting, controls, noLoad);
   const loaded = withOutputLoad({ branches, jack }, graph.kit.outputLoad);
   return new Map(
     [...transfersOf(loaded, jack, probes)].map(([pickup, row]) => [pickup, row.map(magnitudeOf)]),
@@ -120,7 +127,7 @@ export function solvedEnd(graph: Graph, control: Control): FullAt | undefined {
   const all = { low: 0, high: 0, dull: 0, bright: 0 };
   for (const setting of graph.settings) {
     const at = (rotation: number): Levels =>
-      levelsIn(raw, setting, { ...midway, [control.id]: rotation }, [LOW, ...BRIGHT]);
+      levelsIn(raw, setting, { ...midway, [control.id]: rotation }, [LOW, ...BRIGHT], 'stays');
     const ends = { low: at(0), high: at(1) };
     const [low, high] = [sum(ends.low, 0, 1), sum(ends.high, 0, 1)];
     const [dull, bright] = [sum(ends.low, 1), sum(ends.high, 1)];

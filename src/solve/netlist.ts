@@ -30,11 +30,19 @@ export interface Netlist {
   readonly outputs: readonly Port[];
 }
 
+/** Wipers of no-load pots leave their tracks, as they do; or they stay on them, to tell one end of a track from the other. */
+type NoLoad = 'leaves' | 'stays';
+
 /** The network of one state. */
-export function makeNetlist(circuit: Graph, state: Setting, controls: PotRotations = {}): Netlist {
+export function makeNetlist(
+  circuit: Graph,
+  state: Setting,
+  controls: PotRotations = {},
+  noLoad: NoLoad = 'leaves',
+): Netlist {
   const { terminals, elements, outputs: outputLugs, joined } = wiredOf(circuit);
   const parents = joined(state).slice();
-  const wipers = elements.map((placed) => wiperOf(circuit, state, placed, controls));
+  const wipers = elements.map((placed) => wiperOf(circuit, state, placed, controls, noLoad));
   for (const [i, placed] of elements.entries()) joinIdeally(parents, placed, nth(wipers, i));
   const { nodes, size } = numberNodes(parents);
   const branches: Branch[] = [];
@@ -68,10 +76,12 @@ function wiperOf(
   state: Setting,
   { part, element }: PlacedElement,
   controls: PotRotations,
+  noLoad: NoLoad,
 ): Wiper {
   if (element.kind !== 'track') return 0;
   const rotation = placeOf(circuit, state, part, element, controls);
-  return element.noLoad === true && rotation >= 1
+  const opens = noLoad === 'leaves' ? element.noLoad : undefined;
+  return (opens === 'clockwise' && rotation >= 1) || (opens === 'anticlockwise' && rotation <= 0)
     ? 'off'
     : trackShare(element.taper.value, element.midpoint.value, rotation);
 }
