@@ -5,15 +5,25 @@ import { exchanged } from '../circuit/exchange.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import { type Control, controlsOf } from '../parts/index.ts';
 import { controlRoles } from '../parts/kind.ts';
-import { solvedEnd } from '../solve/full.ts';
+import { keptAtCentre, MOST_SETTINGS, solvedEnd } from '../solve/full.ts';
 
-/** One warning or none a control; nothing of one that has no effect, which has a warning of its own. */
+/** A blend that is not turned; and one warning or none a control: nothing of one that has no effect, which has a warning of its own. */
 export function controlNotes(circuit: Circuit): readonly Problem[] {
+  const { settings } = circuit;
+  const kept = keptAtCentre(circuit).map((control) =>
+    problem(
+      'blend-at-centre-only',
+      fieldOf(control),
+      { part: control.id, count: settings.length * 3, most: MOST_SETTINGS },
+      'key',
+    ),
+  );
   const idle = new Set(idleControls(circuit).map(({ pot }) => pot));
-  return circuit.kit.parts
+  const own = circuit.kit.parts
     .flatMap(controlsOf)
     .filter(({ id }) => !idle.has(id))
     .flatMap((control) => [...roleNotes(circuit, control), ...directionNotes(circuit, control)]);
+  return [...kept, ...own];
 }
 
 /** Where a role is written: at the part, or in the field of the shaft. */

@@ -45,6 +45,8 @@ export interface NoteDetails {
     exchange: LugExchange;
   };
   'no-load-other-end': { part: string; full: string };
+  /** `count` settings, and the most that are solved. */
+  'blend-at-centre-only': { part: string; count: number; most: number };
   'role-contradicts': { part: string; written: string; found: string };
   'role-unknown': { part: string; allowed: readonly string[] };
   'component-no-effect': { part: string; what: string };
@@ -177,6 +179,11 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     warning(
       `${quote(d.part)} is a no-load pot that opens when turned fully ${d.full === 'clockwise' ? 'anticlockwise' : 'clockwise'}, but it is at full when turned fully ${d.full}`,
       'Use a no-load pot that opens at the other end, or a plain pot.',
+    ),
+  'blend-at-centre-only': (d) =>
+    note(
+      `${quote(d.part)} is solved at its centre only: with both its ends there would be ${d.count} combinations, and at most ${d.most} are solved`,
+      'What sounds towards its ends, and the loads there, are not checked. To see them, describe the kit with fewer switches or blends.',
     ),
   'role-contradicts': (d) =>
     warning(

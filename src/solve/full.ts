@@ -143,7 +143,15 @@ export function solvedEnd(graph: Graph, control: Control): FullAt | undefined {
 }
 
 /** More settings than these are not made by the ends of blends. */
-const MOST_SETTINGS = 1024;
+export const MOST_SETTINGS = 1024;
+
+/** Blends that stay at their centre in every setting, as their ends would make too many. */
+export const keptAtCentre = ({ kit, fullAt, settings }: Graph): readonly Control[] =>
+  kit.parts
+    .flatMap(controlsOf)
+    .filter(
+      ({ id }) => fullAt?.get(id) === 'middle' && settings.every(({ turned }) => turned?.[id] === undefined),
+    );
 
 /** The settings of the switches, each with every blend in the middle and at either end. */
 export function withBlends(graph: Graph): readonly Setting[] {

@@ -40,10 +40,12 @@ test.each(files)('%s', (file) => {
 
 test('the samples show nearly every warning and note there is', () => {
   const shown = new Set(Object.values(expected).flatMap((lines) => lines.map((line) => line.split(' ')[2])));
-  // The first two hang on pots that have no sample yet; the third is tested where blends are, the fourth hangs on where a drawing
+  // The first is tested in `tests/analyse/left-handed.test.ts`, the second in `tests/analyse/blends.test.ts`, the third hangs on a pot that has
+  // no sample; the next is tested where blends are, the fourth hangs on where a drawing
   // puts the parts, the last is an error.
   const elsewhere = [
     'no-load-other-end',
+    'blend-at-centre-only',
     'role-unknown',
     'hidden-by-pot',
     'bare-legs-cross',
