@@ -11,6 +11,7 @@ import {
   type Taper,
   type TrackEnd,
   type TrackLaw,
+  trackEnds,
   type UsualValue,
 } from './kind.ts';
 
@@ -40,7 +41,7 @@ export const gangFields = {
   tolerance,
   midpoint,
   'no-load': z
-    .union([z.boolean(), z.literal('clockwise'), z.literal('anticlockwise')])
+    .union([z.boolean(), z.enum(trackEnds)])
     .optional()
     .describe(
       'No-load pot: the wiper leaves the track and is not connected, at the end that is full for the hand of the kit; or at the end that is written',

@@ -271,8 +271,8 @@ export interface PartKind<
   /** Components only. */
   readonly component?: (part: P) => ComponentFacts;
   readonly usual?: (part: P) => readonly UsualValue[];
-  /** The same part with another resistance, ohms; where one resistance is what it is about. */
-  readonly withOhms?: (part: P, ohms: number) => P;
+  /** The same part with another resistance, ohms, or with that of one of its shafts; where resistance is what it is about. */
+  readonly withOhms?: (part: P, ohms: number, shaft?: string) => P;
   /** Size, lugs and text, seen from the solder side; `caption` is what the annotation says beside the part, if anything. */
   readonly outline: (part: P, caption?: string) => Outline;
   /** What it looks like between its lugs' tags and under its labels. */
