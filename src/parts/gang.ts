@@ -41,7 +41,7 @@ export const gangFields = {
   tolerance,
   midpoint,
   'no-load': z
-    .union([z.boolean(), z.enum(trackEnds)])
+    .literal([true, false, ...trackEnds])
     .optional()
     .describe(
       'No-load pot: the wiper leaves the track and is not connected, at the end that is full for the hand of the kit; or at the end that is written',
