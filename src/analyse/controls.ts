@@ -9,12 +9,13 @@
  * - **other**: none of these, in any state (a pot not connected).
  */
 import type { Circuit } from '../circuit/circuit.ts';
+import { nth } from '../common/must.ts';
 import { remembered } from '../common/remembered.ts';
 import { type Control, controlsOf, elementsLike } from '../parts/index.ts';
 import type { ControlRole } from '../parts/kind.ts';
 import { blends } from '../solve/full.ts';
 import { makeNetlist, type PotRotations } from '../solve/netlist.ts';
-import type { Branch, Winding } from '../solve/network.ts';
+import { type Branch, coilName, type Winding } from '../solve/network.ts';
 import { withOutputLoad } from '../solve/output.ts';
 import { Solver } from '../solve/solver.ts';
 
@@ -61,8 +62,8 @@ export const solvedRole = (circuit: Circuit, control: Control): ControlRole =>
   blends(circuit, control) ? 'blend' : turnedRole(circuit, control);
 
 function turnedRole(circuit: Circuit, { id: pot }: Control): ControlRole {
-  const full = gains(circuit, {});
-  const zero = gains(circuit, { [pot]: 0 });
+  const full = gainsAtFull(circuit).flat();
+  const zero = gainsAtZero(circuit, pot).flat();
   const pairs = full.map((row, i) =>
     row.map((gain, k): readonly [number, number] => [gain, zero[i]?.[k] ?? gain]),
   );
@@ -74,33 +75,64 @@ function turnedRole(circuit: Circuit, { id: pot }: Control): ControlRole {
   return duller ? 'tone' : 'other';
 }
 
-/** A row for every coil in every state, at each output: gain at direct current, then at each probe; with some branches as they are changed. */
-export function gains(
+/** A row for every coil at each output: gain at direct current, then at each probe. */
+export type Gains = readonly (readonly number[])[];
+
+/** The rows of each state, all controls at full. */
+export const gainsAtFull = remembered((circuit: Circuit): readonly Gains[] => gainsByState(circuit, {}));
+
+/** The same with one control at zero. */
+export function gainsAtZero(circuit: Circuit, pot: string): readonly Gains[] {
+  const known = zeroesOf(circuit);
+  const rows = known.get(pot) ?? gainsByState(circuit, { [pot]: 0 });
+  known.set(pot, rows);
+  return rows;
+}
+
+const zeroesOf = remembered((_: Circuit) => new Map<string, readonly Gains[]>());
+
+/** The rows of all states, with controls where they are said to stand, and with some branches as they are changed. */
+export const gains = (
+  circuit: Circuit,
+  controls: PotRotations,
+  changed?: (branch: Branch) => Branch,
+): Gains => gainsByState(circuit, controls, changed).flat();
+
+function gainsByState(
   circuit: Circuit,
   controls: PotRotations,
   changed: (branch: Branch) => Branch = (branch) => branch,
-): readonly (readonly number[])[] {
-  return circuit.states.flatMap((state) => {
+): readonly Gains[] {
+  const names = circuit.kit.parts.flatMap((part) =>
+    elementsLike(part, 'coil').map(({ id }) => coilName(part.name, id)),
+  );
+  return circuit.states.map((state) => {
     const netlist = makeNetlist(circuit, state, controls);
     const branches = withOutputLoad(netlist, circuit.kit.outputLoad).map(changed);
-    const coils = netlist.branches.filter((branch): branch is Winding => branch.kind === 'winding');
+    const coils = new Map(
+      netlist.branches.flatMap((branch) => (branch.kind === 'winding' ? [[branch.of, branch] as const] : [])),
+    );
+    // A coil that both settings short out has no branch; keeping rows by pickup keeps the two lists in step.
+    const heard = names.map((name) => coils.get(name));
     return netlist.outputs.flatMap((port) => {
-      const [direct, full] = [new Solver(branches, port, { direct: true }), new Solver(branches, port)];
-      // A coil that both settings short out has no branch; keeping rows by pickup keeps the two lists in step.
-      return circuit.kit.parts.flatMap((part) =>
-        elementsLike(part, 'coil').map((element) => {
-          const coil = coils.find((one) => one.of === `${part.name}.${element.id}`);
-          return coil
-            ? [gain(direct, coil, 0), ...PROBES.map((f) => gain(full, coil, f))]
-            : [0, ...PROBES.map(() => 0)];
-        }),
-      );
+      const direct = gainsIn(new Solver(branches, port, { direct: true }), heard, 0);
+      const full = new Solver(branches, port);
+      const probed = PROBES.map((frequency) => gainsIn(full, heard, frequency));
+      return names.map((_, i) => [direct, ...probed].map((row) => nth(row, i)));
     });
   });
 }
 
-function gain(solver: Solver, coil: Winding, frequency: number): number {
-  if (solver.shorted || !solver.solve(frequency)) return 0;
-  const { re, im } = solver.transfer(coil, frequency);
-  return Math.hypot(re, im);
+/** Of each coil; 0 of one that is not there. */
+function gainsIn(
+  solver: Solver,
+  coils: readonly (Winding | undefined)[],
+  frequency: number,
+): readonly number[] {
+  if (solver.shorted || !solver.solve(frequency)) return coils.map(() => 0);
+  return coils.map((coil) => {
+    if (!coil) return 0;
+    const { re, im } = solver.transfer(coil, frequency);
+    return Math.hypot(re, im);
+  });
 }

@@ -4,11 +4,11 @@
  * through: without its track there is silence. It is weak when at 0 it takes less than 20 dB off at 1 kHz.
  */
 
-import { type Circuit, lugId, lugIdOf, type State } from '../circuit/circuit.ts';
+import { type Circuit, lugId, lugIdOf } from '../circuit/circuit.ts';
 import { nth } from '../common/must.ts';
 import { type Control, controlsOf } from '../parts/index.ts';
 import { elementName } from '../solve/network.ts';
-import { gains, PROBES } from './controls.ts';
+import { type Gains, gains, gainsAtFull, gainsAtZero, PROBES } from './controls.ts';
 import { decibels } from './peak.ts';
 
 interface IdleControl {
@@ -33,16 +33,14 @@ const NO_TRACK = 1e12;
 /** 1 kHz, after the direct voltage in a row of gains. */
 const AT = 1 + PROBES.indexOf(1000);
 
-type Rows = readonly (readonly number[])[];
-
 export function idleControls(circuit: Circuit): readonly IdleControl[] {
-  const full = gains(circuit, {});
+  const full = gainsAtFull(circuit).flat();
   const joined = joinedLugs(circuit);
   return circuit.kit.parts.flatMap(controlsOf).flatMap((control): IdleControl[] => {
     const { id: pot, part, tracks } = control;
     const ends = tracks.flatMap((track) => [track.anticlockwise, track.wiper, track.clockwise]);
     const free = ends.filter((lug) => !joined.has(lugId(part, lug)));
-    const zero = gains(circuit, { [pot]: 0 });
+    const zero = gainsAtZero(circuit, pot).flat();
     if (alike(full, zero) && alike(full, gains(circuit, { [pot]: 0.5 }))) return [{ pot, part, free }];
     const fall = fallOf(full, zero);
     return fall < LEAST_FALL && carries(circuit, control, full) ? [{ pot, part, fall, free }] : [];
@@ -61,41 +59,40 @@ export function shuntControls(
     const free = tracks
       .flatMap((track) => [track.anticlockwise, track.clockwise])
       .find((lug) => !joined.has(lugId(part, lug)));
-    return free === undefined || !circuit.states.some((state) => silences(circuit, id, state))
-      ? []
-      : [{ pot: id, part, free }];
+    return free === undefined || !silences(circuit, id) ? [] : [{ pot: id, part, free }];
   });
 }
 
 /**
- * Whether turning a pot down silences every coil that is heard in a state, its direct voltage too where that reaches the jack: a
+ * Whether turning a pot down silences every coil that is heard in some state, its direct voltage too where that reaches the jack: a
  * large capacitor and a large winding may take as much at 1 kHz by themselves.
  */
-function silences(circuit: Circuit, pot: string, state: State): boolean {
-  const alone = { ...circuit, states: [state] };
-  const zero = gains(alone, { [pot]: 0 });
-  const falls = gains(alone, {}).flatMap((row, i) =>
-    [0, AT].flatMap((k) => {
-      const level = decibels(nth(row, k));
-      const fall = level - decibels(zero[i]?.[k] ?? 0);
-      return level > -LEAST_LEVEL ? [{ enough: fall >= (k === 0 ? DIRECT_FALL : LEAST_FALL) }] : [];
-    }),
-  );
-  return falls.length > 0 && falls.every(({ enough }) => enough);
+function silences(circuit: Circuit, pot: string): boolean {
+  const zero = gainsAtZero(circuit, pot);
+  return gainsAtFull(circuit).some((rows, index) => {
+    const falls = rows.flatMap((row, i) =>
+      [0, AT].flatMap((k) => {
+        const level = decibels(nth(row, k));
+        const fall = level - decibels(zero[index]?.[i]?.[k] ?? 0);
+        return level > -LEAST_LEVEL ? [{ enough: fall >= (k === 0 ? DIRECT_FALL : LEAST_FALL) }] : [];
+      }),
+    );
+    return falls.length > 0 && falls.every(({ enough }) => enough);
+  });
 }
 
 const joinedLugs = (circuit: Circuit): ReadonlySet<string> =>
   new Set(circuit.joints.flatMap(({ from, to }) => [lugIdOf(from), lugIdOf(to)]));
 
-const alike = (a: Rows, b: Rows): boolean =>
+const alike = (a: Gains, b: Gains): boolean =>
   a.every((row, i) => row.every((gain, k) => Math.abs(decibels(gain) - decibels(b[i]?.[k] ?? 0)) < HEARD));
 
 /** The most that any coil falls at 1 kHz. */
-const fallOf = (full: Rows, zero: Rows): number =>
+const fallOf = (full: Gains, zero: Gains): number =>
   Math.max(...full.map((row, i) => decibels(nth(row, AT)) - decibels(zero[i]?.[AT] ?? 0)));
 
 /** Whether some coil is heard through this pot's track and in no other way, as past it through a capacitor. */
-function carries(circuit: Circuit, { id, part, tracks }: Control, full: Rows): boolean {
+function carries(circuit: Circuit, { id, part, tracks }: Control, full: Gains): boolean {
   const own = new Set(tracks.map((track) => elementName(part, track)));
   const cut = gains(circuit, { [id]: 0 }, (branch) =>
     branch.kind === 'resistor' && own.has(branch.of) ? { ...branch, ohms: NO_TRACK } : branch,

@@ -17,7 +17,7 @@ import { must, nth } from '../common/must.ts';
 import { NAME_LONGEST } from '../common/names.ts';
 import { type Joint, type Kit, labelOf, partNamed } from '../describe/kit.ts';
 import { LABEL_LONGEST } from '../parts/fields.ts';
-import { lugsWith, type Part, resistorOf, withOhms } from '../parts/index.ts';
+import { controlsOf, lugsWith, type Part, resistorOf, shaftOf, withOhms } from '../parts/index.ts';
 import { LUG_ROOM, make } from '../parts/kind.ts';
 import { newResistor, resistor } from '../parts/resistor.ts';
 import { twoLegs } from '../parts/two-leg.ts';
@@ -91,12 +91,15 @@ export const withoutPart = (kit: Kit, name: string): Kit => ({
   joints: kit.joints.filter((joint) => joint.from.part !== name && joint.to.part !== name),
 });
 
-/** The kit with other values for some pots and resistors, by part name; ohms. All else about them stays. */
+/** The kit with other values for some pots and resistors, by part name or, of a pot with several shafts, by control; ohms. All else about them stays. */
 export const withValues = (kit: Kit, values: Readonly<Record<string, number>>): Kit => ({
   ...kit,
   parts: kit.parts.map((part): Part => {
-    const ohms = Object.hasOwn(values, part.name) ? values[part.name] : undefined;
-    return ohms === undefined ? part : withOhms(part, ohms);
+    const ids = [part.name, ...controlsOf(part).map(({ id }) => id)];
+    return [...new Set(ids)].reduce((changed, id) => {
+      const ohms = Object.hasOwn(values, id) ? values[id] : undefined;
+      return ohms === undefined ? changed : withOhms(changed, ohms, shaftOf(id));
+    }, part);
   }),
 });
 

@@ -12,7 +12,7 @@ import { LEVEL_FREQUENCY, magnitudeOf, transfersOf } from '../solve/sounding.ts'
 import { isHumCancelling } from './hum.ts';
 import { pickupPort } from './ports.ts';
 import { referenceCircuit } from './reference.ts';
-import { type Relation, relationsIn } from './relations.ts';
+import { chainsOf, type Relation, relationsIn } from './relations.ts';
 
 export interface LoadOptions {
   /** Hertz for signal and total load, in place of the kit's own. */
@@ -116,7 +116,7 @@ export const pickupLoadBranches = (
 /** Names of the pickups in series with one, in a state. */
 export function chainOf(circuit: Circuit, state: State, pickup: string): readonly string[] {
   const view = atOutputOf(state, pickup);
-  return view.sounding.length < 2 ? [] : (relationsIn(circuit, view, () => 1).of.get(pickup)?.series ?? []);
+  return view.sounding.length < 2 ? [] : (chainsOf(circuit, view).get(pickup) ?? []);
 }
 
 interface Reference {

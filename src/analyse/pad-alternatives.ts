@@ -2,10 +2,10 @@
 import { type Circuit, type Lug, type LugId, lugAt, lugId, type State } from '../circuit/circuit.ts';
 import { must } from '../common/must.ts';
 import { type Kit, partNamed } from '../describe/kit.ts';
-import { contactsOf, controlsOf, elementsLike, is, isPickup, resistorOf } from '../parts/index.ts';
+import { contactsOf, controlsOf, is, isPickup, resistorOf } from '../parts/index.ts';
 import { loadsOf } from '../solve/measure.ts';
 import { makeNetlist } from '../solve/netlist.ts';
-import { type Branch, partOf } from '../solve/network.ts';
+import { type Branch, elementName, partOf } from '../solve/network.ts';
 import { knobsAtFull, rolesOf, rotationsAt } from './controls.ts';
 import { lugFor, type NewResistor, withResistor, withValues } from './kit-changes.ts';
 import { chainOf, pickupLoadBranches, type StateLoads } from './loads.ts';
@@ -23,7 +23,7 @@ export type Alternative =
       /** Indices of the states it is in circuit in. */
       readonly states: readonly number[];
     })
-  /** Pots of the values in the pickup's reference harness instead; ohms by part name. */
+  /** Pots of the values in the pickup's reference harness instead; ohms by the control's id. */
   | (Solved & { readonly kind: 'pots'; readonly pots: Readonly<Record<string, number>> })
   /** A resistor that loads this pickup, on the lug of the one it suits; the same for others that want one. */
   | (Solved & {
@@ -88,21 +88,29 @@ export interface Cause {
 
 /** Pots and resistors whose removal raises a pickup's load, the heaviest first. */
 export function causesOf(circuit: Circuit, pickup: string, index: number, match: Match): readonly Cause[] {
+  const { now, without } = loadsWithout(circuit, pickup, index, match);
+  return circuit.kit.parts
+    .filter((part) => is(part, 'pot') || resistorOf(part) !== undefined)
+    .map((part) => ({ part: part.name, without: without((branch) => partOf(branch) === part.name) }))
+    .filter(({ without }) => without > now * RAISED)
+    .sort((a, b) => (a.without === b.without ? 0 : b.without - a.without));
+}
+
+/** What is more than this has not risen by rounding only. */
+const RAISED = 1 + 1e-9;
+
+/** A pickup's load as it is, and as it is without some branches. */
+function loadsWithout(circuit: Circuit, pickup: string, index: number, match: Match) {
   const state = must(circuit.states[index], `state ${index}`);
   const netlist = makeNetlist(circuit, state);
   const { port, kept } = pickupPort(partNamed(circuit.kit, pickup), state, netlist);
   const bare = pickupLoadBranches(netlist, chainOf(circuit, state, pickup), kept);
   const frequency = circuit.kit.outputLoad.frequency.value;
   const load = (branches: readonly Branch[]) => loadFor(match, loadsOf(branches, port, frequency));
-  const now = load(bare);
-  return circuit.kit.parts
-    .filter((part) => is(part, 'pot') || resistorOf(part) !== undefined)
-    .map((part) => ({
-      part: part.name,
-      without: load(bare.filter((branch) => partOf(branch) !== part.name)),
-    }))
-    .filter(({ without }) => without > now * (1 + 1e-9))
-    .sort((a, b) => (a.without === b.without ? 0 : b.without - a.without));
+  return {
+    now: load(bare),
+    without: (gone: (branch: Branch) => boolean) => load(bare.filter((branch) => !gone(branch))),
+  };
 }
 
 /** The pad at the volume's input, if that is another net than the pickup's own. */
@@ -117,16 +125,21 @@ export function elsewhere(asked: Asked, pad: NewResistor): readonly Alternative[
   });
 }
 
-/** Clockwise ends of volume pots that are one node with the pickup's signal lead where it is judged. */
-function volumesInPath({ circuit, index, lug }: Asked): readonly string[] {
+/**
+ * Lugs of volume pots at which the pickup's signal comes in where it is judged: with the control half way they are still one node with its
+ * signal lead. That is the end where it is at full, whichever end that is, or the wiper of one that is wired in reverse.
+ */
+function volumesInPath({ circuit, index, lug }: Asked): readonly LugId[] {
   const state = must(circuit.states[index], `state ${index}`);
   const roles = rolesOf(circuit);
-  const { nodeOf } = makeNetlist(circuit, state, rotationsAt(roles, knobsAtFull));
-  return [...roles].flatMap(([name, role]) => {
-    if (role !== 'volume') return [];
-    const control = circuit.kit.parts.flatMap(controlsOf).find(({ id }) => id === name);
-    const inputs = (control?.tracks ?? []).map(({ clockwise }) => lugId(control?.part ?? name, clockwise));
-    return inputs.filter((id) => nodeOf.get(id) === nodeOf.get(lug.id));
+  const atFull = rotationsAt(roles, knobsAtFull);
+  return circuit.kit.parts.flatMap(controlsOf).flatMap(({ id, part, tracks }) => {
+    if (roles.get(id) !== 'volume') return [];
+    const { nodeOf } = makeNetlist(circuit, state, { ...atFull, [id]: 0.5 });
+    return tracks
+      .flatMap(({ anticlockwise, wiper, clockwise }) => [clockwise, anticlockwise, wiper])
+      .map((name) => lugId(part, name))
+      .filter((one) => nodeOf.get(one) === nodeOf.get(lug.id));
   });
 }
 
@@ -179,15 +192,16 @@ export function otherPots(asked: Asked): readonly Alternative[] {
     circuit.kit.parts.filter(isPickup).find((part) => part.name === pickup),
     `pickup ${pickup}`,
   );
-  const loading = new Set(causesOf(circuit, pickup, index, match).map((cause) => cause.part));
+  const { now, without } = loadsWithout(circuit, pickup, index, match);
+  const roles = rolesOf(circuit);
   const pots: Record<string, number> = {};
-  for (const [name, role] of rolesOf(circuit)) {
-    const [track] = circuit.kit.parts.flatMap((part) =>
-      part.name === name ? elementsLike(part, 'track') : [],
-    );
-    if (role === 'other' || role === 'blend') continue;
+  for (const { id, part, tracks } of circuit.kit.parts.flatMap(controlsOf)) {
+    const role = roles.get(id);
+    if (role !== 'volume' && role !== 'tone') continue;
+    const own = new Set(tracks.map((track) => elementName(part, track)));
     const wanted = role === 'volume' ? reference.volume.value : reference.tone.value;
-    if (loading.has(name) && track && track.ohms.value !== wanted) pots[name] = wanted;
+    const differs = tracks.some(({ ohms }) => ohms.value !== wanted);
+    if (differs && without((branch) => own.has(branch.of)) > now * RAISED) pots[id] = wanted;
   }
   if (Object.keys(pots).length === 0) return [];
   return ifBetter(asked, { kind: 'pots', pots }, withValues(circuit.kit, pots));

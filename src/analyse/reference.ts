@@ -6,6 +6,7 @@
 
 import type { Circuit } from '../circuit/circuit.ts';
 import { must } from '../common/must.ts';
+import { remembered } from '../common/remembered.ts';
 import type { End, Joint, OutputLoad } from '../describe/kit.ts';
 import { capacitor } from '../parts/capacitor.ts';
 import { elementsLike, lugsWith, type Part, type Pickup } from '../parts/index.ts';
@@ -18,7 +19,15 @@ import { buildCircuit } from '../solve/build.ts';
 const TONE_CAPACITOR = 22e-9;
 
 /** The reference harness with this very pickup in it. `+` is in no name that a person may write. */
-export function referenceCircuit(pickup: Pickup, outputLoad: OutputLoad): Circuit {
+export const referenceCircuit = (pickup: Pickup, outputLoad: OutputLoad): Circuit =>
+  referencesOf(outputLoad)(pickup);
+
+/** Every figure of a kit is held against these, so that each is built once only. */
+const referencesOf = remembered((outputLoad: OutputLoad) =>
+  remembered((pickup: Pickup) => buildReference(pickup, outputLoad)),
+);
+
+function buildReference(pickup: Pickup, outputLoad: OutputLoad): Circuit {
   const volume = make(pot, { name: '+volume' }, { value: pickup.reference.volume.value });
   const tone = make(pot, { name: '+tone' }, { value: pickup.reference.tone.value });
   const cap = make(capacitor, { name: '+capacitor' }, { value: TONE_CAPACITOR });

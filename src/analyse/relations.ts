@@ -11,6 +11,7 @@
  * - **Silent together**: with one volt in each, what reaches the jack is below −40 dB of the louder one everywhere.
  */
 import type { Graph, State } from '../circuit/circuit.ts';
+import { remembered } from '../common/remembered.ts';
 import { isPickup, type Pickup } from '../parts/index.ts';
 import { makeNetlist, type Netlist } from '../solve/netlist.ts';
 import {
@@ -61,15 +62,36 @@ interface Relations {
   readonly silentTogether: boolean;
 }
 
+/**
+ * Names of the pickups in series with each, of those that sound in a state.
+ *
+ * @returns what depends on the circuit and the state alone, and is asked for again and again
+ */
+export const chainsOf = (graph: Graph, state: State): ReadonlyMap<string, readonly string[]> =>
+  chainsIn(graph)(state);
+
+const chainsIn = remembered((graph: Graph) =>
+  remembered((state: State) => {
+    const netlist = makeNetlist(graph, state);
+    const sizes = magnitudesOnly(withOutputLoad(netlist, graph.kit.outputLoad));
+    const names = soundingIn(graph, state).map(({ name }) => name);
+    const inSeries = seriesPairs(sizes, netlist.jack, names);
+    return new Map(
+      names.map((name) => [name, names.filter((other) => other !== name && inSeries(name, other))] as const),
+    );
+  }),
+);
+
+const soundingIn = ({ kit }: Graph, { sounding }: State): readonly Pickup[] =>
+  kit.parts.filter((part): part is Pickup => isPickup(part) && sounding.includes(part.name));
+
 /** @param referenceLevel volts at the jack per volt at 1 kHz in the pickup's reference harness */
 export function relationsIn(
   graph: Graph,
   state: State,
   referenceLevel: (pickup: Pickup) => number,
 ): Relations {
-  const pickups = graph.kit.parts.filter(
-    (part): part is Pickup => isPickup(part) && state.sounding.includes(part.name),
-  );
+  const pickups = soundingIn(graph, state);
   const netlist = makeNetlist(graph, state);
   const branches = withOutputLoad(netlist, graph.kit.outputLoad);
   const heard = windingSounds(state);
@@ -78,11 +100,11 @@ export function relationsIn(
   const sizes = magnitudesOnly(branches);
   const sign = transfersAt(sizes, netlist.jack);
   const loudest = Math.max(...pickups.map(({ name }) => magnitudeOf(at(name))));
-  const inSeries = seriesPairs(sizes, netlist.jack, pickups);
+  const inSeries = chainsOf(graph, state);
   const chains = new Map(
     pickups.map(({ name }) => {
       const others = pickups.filter((one) => one.name !== name).map((one) => one.name);
-      const series = others.filter((other) => inSeries(name, other));
+      const series = inSeries.get(name) ?? [];
       return [name, { others, series, parallel: others.filter((other) => !series.includes(other)) }] as const;
     }),
   );
@@ -166,15 +188,15 @@ const magnitudesOnly = (branches: readonly Branch[]): readonly Branch[] =>
   });
 
 /** Whether a pickup has another one in its chain: that one shorted lets more of its signal pass than that one taken out. */
-function seriesPairs(branches: readonly Branch[], jack: Port, pickups: readonly Pickup[]) {
+function seriesPairs(branches: readonly Branch[], jack: Port, pickups: readonly string[]) {
   const pairs = new Set<string>();
-  for (const { name: other } of pickups.length < 2 ? [] : pickups) {
+  for (const other of pickups.length < 2 ? [] : pickups) {
     const gap = transfersAt(
       withoutPickups(branches, (one) => one === other),
       jack,
     );
     const short = transfersOfShorted(branches, jack, other);
-    for (const { name } of pickups)
+    for (const name of pickups)
       if (magnitudeOf(short(name)) > magnitudeOf(gap(name))) pairs.add(`${name} ${other}`);
   }
   return (own: string, other: string): boolean => pairs.has(`${own} ${other}`);

@@ -9,7 +9,7 @@
 import { type Circuit, perOutput, type State } from '../circuit/circuit.ts';
 import { nth } from '../common/must.ts';
 import { isPickup, type Pickup } from '../parts/index.ts';
-import { makeNetlist, type PotRotations } from '../solve/netlist.ts';
+import { makeNetlist, type Netlist, type PotRotations } from '../solve/netlist.ts';
 import type { Branch, Winding } from '../solve/network.ts';
 import { withOutputLoad } from '../solve/output.ts';
 import { type Complex, Solver } from '../solve/solver.ts';
@@ -71,16 +71,22 @@ export interface StateSolver {
   readonly windings: readonly Winding[];
 }
 
-/** The network of a state as played, with some branches as they are changed; `undefined` when nothing can sound. */
-export function makeStateSolver(
+/** The network of a state as played; `undefined` when nothing can sound. */
+export const makeStateSolver = (
   circuit: Circuit,
   state: State,
   controls: PotRotations = {},
-  changed: (branch: Branch) => Branch = (branch) => branch,
+): StateSolver | undefined => solverOf(circuit, state, makeNetlist(circuit, state, controls));
+
+/** The same of a network that is at hand, with its branches as they are changed. */
+export function solverOf(
+  { kit }: Circuit,
+  state: State,
+  netlist: Netlist,
+  changed: (branches: readonly Branch[]) => readonly Branch[] = (branches) => branches,
 ): StateSolver | undefined {
-  const netlist = makeNetlist(circuit, state, controls);
   if (!netlist.jack) return undefined;
-  const branches = withOutputLoad(netlist, circuit.kit.outputLoad).map(changed);
+  const branches = changed(withOutputLoad(netlist, kit.outputLoad));
   const sounds = pickupSounds(state);
   const windings = branches.filter(
     (branch): branch is Winding => branch.kind === 'winding' && sounds(branch),

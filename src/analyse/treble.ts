@@ -6,12 +6,12 @@
 import { atOutputOf, type Circuit, perOutput, type State } from '../circuit/circuit.ts';
 import { remembered } from '../common/remembered.ts';
 import { elementsLike, isPickup, type Pickup } from '../parts/index.ts';
-import type { PotRotations } from '../solve/netlist.ts';
-import { elementName } from '../solve/network.ts';
+import { makeNetlist, type PotRotations } from '../solve/netlist.ts';
+import { elementName, withoutPickups } from '../solve/network.ts';
 import { chainOf } from './loads.ts';
 import { decibels, type Gain, HIGHEST, PLATEAU } from './peak.ts';
 import { referenceCircuit } from './reference.ts';
-import { gainOf, makeStateSolver, type StateSolver } from './response.ts';
+import { gainOf, makeStateSolver, type StateSolver, solverOf } from './response.ts';
 
 export interface Treble {
   /** The −3 dB point lies below half the reference's, and not for what leads through another pickup only. */
@@ -63,9 +63,10 @@ export function isLost(
  */
 function lostAlone(circuit: Circuit, state: State, pickup: string, cutoff: number): boolean {
   const chain = [pickup, ...chainOf(circuit, state, pickup)];
-  const parts = circuit.kit.parts.filter((part) => !isPickup(part) || chain.includes(part.name));
-  const sounding = state.sounding.filter((name) => chain.includes(name));
-  return isLost({ ...circuit, kit: { ...circuit.kit, parts } }, { ...state, sounding }, pickup, cutoff);
+  const heard = solverOf(circuit, state, makeNetlist(circuit, atOutputOf(state, pickup)), (branches) =>
+    withoutPickups(branches, (name) => !chain.includes(name)),
+  );
+  return heard !== undefined && trebleAt(ownGain(heard, pickup), cutoff).lost;
 }
 
 /** Ohms of a capacitor are next to none with so many farads. */
@@ -83,9 +84,12 @@ export function capacitorsOn(
   pickup: string,
   controls: PotRotations = {},
 ): readonly string[] {
+  const netlist = makeNetlist(circuit, state, controls);
   const level = (shorted?: ReadonlySet<string>): number => {
-    const heard = makeStateSolver(circuit, state, controls, (branch) =>
-      branch.kind === 'capacitor' && shorted?.has(branch.of) ? { ...branch, farads: SHORT } : branch,
+    const heard = solverOf(circuit, state, netlist, (branches) =>
+      branches.map((branch) =>
+        branch.kind === 'capacitor' && shorted?.has(branch.of) ? { ...branch, farads: SHORT } : branch,
+      ),
     );
     return heard ? decibels(ownGain(heard, pickup)(PLATEAU)) : Number.NEGATIVE_INFINITY;
   };

@@ -5,15 +5,25 @@ import { exchanged } from '../circuit/exchange.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import { type Control, controlsOf } from '../parts/index.ts';
 import { controlRoles } from '../parts/kind.ts';
-import { solvedEnd } from '../solve/full.ts';
+import { keptAtCentre, MOST_SETTINGS, solvedEnd } from '../solve/full.ts';
 
-/** One warning or none a control; nothing of one that has no effect, which has a warning of its own. */
+/** A blend that is not turned; and one warning or none a control: nothing of one that has no effect, which has a warning of its own. */
 export function controlNotes(circuit: Circuit): readonly Problem[] {
+  const { settings } = circuit;
+  const kept = keptAtCentre(circuit).map((control) =>
+    problem(
+      'blend-at-centre-only',
+      fieldOf(control),
+      { part: control.id, count: settings.length * 3, most: MOST_SETTINGS },
+      'key',
+    ),
+  );
   const idle = new Set(idleControls(circuit).map(({ pot }) => pot));
-  return circuit.kit.parts
+  const own = circuit.kit.parts
     .flatMap(controlsOf)
     .filter(({ id }) => !idle.has(id))
     .flatMap((control) => [...roleNotes(circuit, control), ...directionNotes(circuit, control)]);
+  return [...kept, ...own];
 }
 
 /** Where a role is written: at the part, or in the field of the shaft. */
@@ -42,11 +52,12 @@ function directionNotes(circuit: Circuit, control: Control): readonly Problem[] 
   const { kit } = circuit;
   const role = rolesOf(circuit).get(id);
   if (role !== 'volume' && role !== 'tone') return [];
-  // Wherever it is opened it would be at full: only another pot is of help.
-  if (kit.hand === 'left' && tracks.some(({ noLoad }) => noLoad))
-    return [problem('no-load-other-end', fieldOf(control), { part: id }, 'key')];
   const end = solvedEnd(circuit, control);
-  if (end === undefined || end === (kit.hand === 'left' ? 'anticlockwise' : 'clockwise')) return [];
+  if (end === undefined) return [];
+  if (end === (kit.hand === 'left' ? 'anticlockwise' : 'clockwise'))
+    return tracks.some(({ noLoad }) => noLoad !== undefined && noLoad !== end)
+      ? [problem('no-load-other-end', fieldOf(control), { part: id, full: end }, 'key')]
+      : [];
   const { used, ends, joints } = exchanged(kit, control);
   const [move] = joints;
   const detail = { part: id, hand: kit.hand, end, exchange: { used, ends } };

@@ -2,7 +2,7 @@
 import { must, nth } from '../common/must.ts';
 import type { End, Joint, Kit } from '../describe/kit.ts';
 import { elementsLike, elementsOf, type Part, terminalsOf } from '../parts/index.ts';
-import type { LugRole, LugSpec } from '../parts/kind.ts';
+import type { LugRole, LugSpec, TrackEnd } from '../parts/kind.ts';
 
 /** `part.lug`, unique in the kit. */
 export type LugId = string;
@@ -25,7 +25,7 @@ export interface Net {
 }
 
 /** Where a control is at full: at an end of its rotation, or, of a blend, in the middle. */
-export type FullAt = 'clockwise' | 'anticlockwise' | 'middle';
+export type FullAt = TrackEnd | 'middle';
 
 /** One setting of every switch, and of every blend. */
 export interface Setting {

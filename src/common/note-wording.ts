@@ -41,7 +41,9 @@ export interface NoteDetails {
     end: string;
     exchange: LugExchange;
   };
-  'no-load-other-end': { part: string };
+  'no-load-other-end': { part: string; full: string };
+  /** `count` settings, and the most that are solved. */
+  'blend-at-centre-only': { part: string; count: number; most: number };
   'role-contradicts': { part: string; written: string; found: string };
   'role-unknown': { part: string; allowed: readonly string[] };
   'component-no-effect': { part: string; what: string };
@@ -173,8 +175,13 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     ),
   'no-load-other-end': (d) =>
     warning(
-      `${quote(d.part)} is a no-load pot, which opens when turned fully clockwise; in a left-handed build it is at full when turned fully anticlockwise`,
+      `${quote(d.part)} is a no-load pot that opens when turned fully ${d.full === 'clockwise' ? 'anticlockwise' : 'clockwise'}, but it is at full when turned fully ${d.full}`,
       'Use a no-load pot that opens at the other end, or a plain pot.',
+    ),
+  'blend-at-centre-only': (d) =>
+    note(
+      `${quote(d.part)} is solved at its centre only: with both its ends there would be ${d.count} combinations, and at most ${d.most} are solved`,
+      'What sounds towards its ends, and the loads there, are not checked. To see them, describe the kit with fewer switches or blends.',
     ),
   'role-contradicts': (d) =>
     warning(

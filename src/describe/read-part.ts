@@ -18,14 +18,15 @@ const isKind = (text: string): text is Kind => Object.hasOwn(kinds, text);
 const isMap = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-export function readPart(name: string, value: unknown): ReadPart {
+/** @param common what the kit says of all its parts */
+export function readPart(name: string, value: unknown, common: Pick<PartBase, 'leftHanded'> = {}): ReadPart {
   const path = ['parts', name];
   if (!isMap(value)) {
     const expected = 'a part, such as { kind: pot, value: 500k }';
     return { problems: [problem('wrong-type', path, { expected, got: typeName(value) })] };
   }
   const kind = value.kind;
-  if (typeof kind === 'string' && isKind(kind)) return readFields(name, kind, value);
+  if (typeof kind === 'string' && isKind(kind)) return readFields({ name, ...common }, kind, value);
   return { problems: [kindProblem(name, value)] };
 }
 
@@ -63,7 +64,10 @@ function kindProblem(name: string, value: Readonly<Record<string, unknown>>): Pr
   });
 }
 
-function readFields(name: string, kind: Kind, value: Readonly<Record<string, unknown>>): ReadPart {
+type Common = Pick<PartBase, 'name' | 'leftHanded'>;
+
+function readFields(common: Common, kind: Kind, value: Readonly<Record<string, unknown>>): ReadPart {
+  const { name } = common;
   const schema = partShapes[kind];
   const read = schema.safeParse(value);
   if (read.success) {
@@ -72,7 +76,7 @@ function readFields(name: string, kind: Kind, value: Readonly<Record<string, unk
     );
     return validate.length > 0
       ? { problems: validate }
-      : { part: build(name, kind, read.data), problems: [] };
+      : { part: build(common, kind, read.data), problems: [] };
   }
   const what = `“${name}” (${kinds[kind].what})`;
   const problems = problemsOf(read.error.issues, { schema, value, path: ['parts', name], what });
@@ -81,7 +85,7 @@ function readFields(name: string, kind: Kind, value: Readonly<Record<string, unk
   const rest = Object.fromEntries(Object.entries(value).filter(([key]) => !faulty.has(key)));
   const again = schema.safeParse(rest);
   return again.success && issuesOfPart(kind, again.data).length === 0
-    ? { part: build(name, kind, again.data), problems }
+    ? { part: build(common, kind, again.data), problems }
     : { problems };
 }
 
@@ -95,8 +99,8 @@ const issuesOfPart = (kind: Kind, written: object): readonly FieldIssue[] =>
   (kinds[kind] as { readonly validate?: (written: object) => readonly FieldIssue[] }).validate?.(written) ??
   [];
 
-function build(name: string, kind: Kind, written: { readonly label?: string | undefined }): Part {
-  const base = { kind, name, label: written.label ?? labelOf(name) };
+function build(common: Common, kind: Kind, written: { readonly label?: string | undefined }): Part {
+  const base = { kind, ...common, label: written.label ?? labelOf(common.name) };
   return (kinds[kind].build as unknown as Build)(base, written);
 }
 

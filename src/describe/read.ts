@@ -6,10 +6,11 @@ import type { Problem } from '../common/problem.ts';
 import { problem } from '../common/problem.ts';
 import { givenOr } from '../common/units.ts';
 import type { Part } from '../parts/index.ts';
+import type { PartBase } from '../parts/kind.ts';
 import { type BaseReader, chainOf, isMap, kitProblem, type Layer, type Written } from './chain.ts';
 import { readIntended } from './intended.ts';
 import { problemsOf, typeName } from './issues.ts';
-import type { Draft, Joint, Kit } from './kit.ts';
+import type { Draft, Hand, Joint, Kit } from './kit.ts';
 import { JOINTS, merge, PARTS } from './merge.ts';
 import { readJoint } from './read-joint.ts';
 import { readPart } from './read-part.ts';
@@ -87,7 +88,7 @@ function readValue(
   opaque: readonly string[],
 ): Reading {
   const head = readHead(value);
-  const parts = readParts(value);
+  const parts = readParts(value, head.kit.hand);
   const joints = readJoints(value);
   const problems = [...before, ...head.problems, ...parts.problems, ...joints.problems];
   const base = { ...head.kit, parts: parts.parts, joints: joints.joints };
@@ -149,13 +150,14 @@ function salvageHead(value: Written) {
   };
 }
 
-function readParts(value: Written) {
+function readParts(value: Written, hand: Hand) {
+  const common: Pick<PartBase, 'leftHanded'> = hand === 'left' ? { leftHanded: true } : {};
   const [parts, opaque, problems]: [Part[], string[], Problem[]] = [[], [], []];
   const written = value.parts;
   if (isMap(written))
     for (const [name, described] of Object.entries(written)) {
       if (!isName(name)) problems.push(problem('bad-name', ['parts', name], { got: name }, 'key'));
-      const read = readPart(name, described);
+      const read = readPart(name, described, common);
       problems.push(...read.problems);
       if (read.part) parts.push(read.part);
       else opaque.push(name);

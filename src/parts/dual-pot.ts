@@ -26,7 +26,7 @@ export const dualPot = definePart({
   },
   build: (base, { b = {}, role, ...a }): DualPot => {
     const own = Object.fromEntries(Object.entries(b).filter(([, value]) => value !== undefined));
-    return { ...base, a: buildGang(a), b: buildGang({ ...a, ...own }), ...roleOf(role) };
+    return { ...base, a: buildGang(base, a), b: buildGang(base, { ...a, ...own }), ...roleOf(role) };
   },
   lugs: twoGangLugs,
   elements: (part) => twoTracks(part, [roleOf(part.role), roleOf(part.role)]),

@@ -7,8 +7,11 @@ import {
   type ControlRole,
   controlRoles,
   type LugSpec,
+  type PartBase,
   type Taper,
+  type TrackEnd,
   type TrackLaw,
+  trackEnds,
   type UsualValue,
 } from './kind.ts';
 
@@ -19,8 +22,8 @@ export interface Gang {
   readonly tolerance: Sourced;
   /** Share of the track below the wiper at half rotation, for the log laws. */
   readonly midpoint: Sourced;
-  /** At the clockwise end the wiper leaves the track. */
-  readonly noLoad?: true;
+  /** At this end the wiper leaves the track. */
+  readonly noLoad?: TrackEnd;
 }
 
 export const tapers = ['linear', 'log', 'reverse-log'] as const satisfies readonly Taper[];
@@ -38,9 +41,11 @@ export const gangFields = {
   tolerance,
   midpoint,
   'no-load': z
-    .boolean()
+    .literal([true, false, ...trackEnds])
     .optional()
-    .describe('No-load pot: at the clockwise end the wiper leaves the track and is not connected'),
+    .describe(
+      'No-load pot: the wiper leaves the track and is not connected, at the end that is full for the hand of the kit; or at the end that is written',
+    ),
 };
 
 export const roleField = z
@@ -50,14 +55,20 @@ export const roleField = z
 
 type Written = z.output<z.ZodObject<typeof gangFields>>;
 
-/** Tolerance ±20 % and a log midpoint of 15 % are common practice, no source. */
-export const buildGang = (written: Written): Gang => ({
+/**
+ * Tolerance ±20 % and a log midpoint of 15 % are common practice, no source; so is that a no-load pot opens at the end that is full: at
+ * the clockwise one, or in a pot for left-handed players at the anticlockwise one.
+ */
+export const buildGang = ({ leftHanded }: Pick<PartBase, 'leftHanded'>, written: Written): Gang => ({
   value: given(written.value),
   taper: givenOr<TrackLaw>(written.taper, 'log'),
   tolerance: givenOr(written.tolerance, 0.2),
   midpoint: givenOr(written.midpoint, 0.15),
-  ...(written['no-load'] === true ? { noLoad: true } : {}),
+  ...noLoadOf(written['no-load'], leftHanded ? 'anticlockwise' : 'clockwise'),
 });
+
+const noLoadOf = (written: Written['no-load'], full: TrackEnd): Pick<Gang, 'noLoad'> =>
+  written === undefined || written === false ? {} : { noLoad: written === true ? full : written };
 
 /** The role as a part holds it. */
 export const roleOf = (role: ControlRole | undefined): { readonly role?: ControlRole } =>
@@ -102,7 +113,7 @@ export const trackOf = (
   tolerance: gang.tolerance,
   taper: gang.taper,
   midpoint: gang.midpoint,
-  ...(gang.noLoad ? { noLoad: true } : {}),
+  ...(gang.noLoad ? { noLoad: gang.noLoad } : {}),
   ...turned,
 });
 

@@ -49,7 +49,7 @@ interface Answers {
   readonly contacts?: (part: Part) => readonly Contact[];
   readonly component?: (part: Part) => ComponentFacts;
   readonly usual?: (part: Part) => readonly UsualValue[];
-  readonly withOhms?: (part: Part, ohms: number) => Part;
+  readonly withOhms?: (part: Part, ohms: number, shaft?: string) => Part;
   readonly outline: (part: Part, caption?: string) => Outline;
   readonly face: (part: Part, seen: Seen) => readonly Shape[];
 }
@@ -97,8 +97,9 @@ export function contactAt(part: Part, position: number | undefined): Contact | u
 /** Absent for a part without component legs. */
 export const componentOf = (part: Part): ComponentFacts | undefined => answers(part).component?.(part);
 export const usualValuesOf = (part: Part): readonly UsualValue[] => answers(part).usual?.(part) ?? [];
-/** The part with another resistance; as it is where its kind has none to change. */
-export const withOhms = (part: Part, ohms: number): Part => answers(part).withOhms?.(part, ohms) ?? part;
+/** The part with another resistance, all of it or what one of its shafts turns; as it is where its kind has none to change. */
+export const withOhms = (part: Part, ohms: number, shaft?: string): Part =>
+  answers(part).withOhms?.(part, ohms, shaft) ?? part;
 /** Finding the type size that long labels fit in takes its time, and every stage asks. */
 const outlines = remembered((_part: Part) => new Map<string | undefined, Outline>());
 
@@ -133,6 +134,9 @@ export interface Control {
 /** The control that turns a track. */
 export const controlIdOf = (part: Part, { shaft }: ElementOf<'track'>): string =>
   shaft === undefined ? part.name : `${part.name}.${shaft}`;
+
+/** The shaft that a control is, of a part with several. */
+export const shaftOf = (id: string): string | undefined => id.split('.')[1];
 
 /** The part that a control is of, or a switch's own name. */
 export const partOfControl = (id: string): string => id.split('.')[0] ?? id;

@@ -49,6 +49,10 @@ export type Taper = 'linear' | 'log' | 'reverse-log';
 export type TrackLaw = Taper | 'lower-half' | 'upper-half';
 
 /** What a control is for. */
+/** An end of a rotation, seen from the shaft. */
+export const trackEnds = ['clockwise', 'anticlockwise'] as const;
+export type TrackEnd = (typeof trackEnds)[number];
+
 export const controlRoles = ['volume', 'tone', 'blend', 'other'] as const;
 export type ControlRole = (typeof controlRoles)[number];
 
@@ -107,8 +111,8 @@ export type CircuitElement =
       readonly taper: Sourced<TrackLaw>;
       /** Share of the track between the anticlockwise end and the wiper at half rotation, for a log law. */
       readonly midpoint: Sourced;
-      /** At the clockwise end the wiper leaves the track and touches nothing. */
-      readonly noLoad?: true;
+      /** At this end the wiper leaves the track and touches nothing. */
+      readonly noLoad?: TrackEnd;
       /** The shaft that turns it, of a part with several; tracks of one shaft turn together. */
       readonly shaft?: string;
       /** What the kit says the control is for. */
@@ -149,6 +153,8 @@ export interface PartBase<K extends string = string> {
   readonly name: string;
   /** What the drawing calls it. */
   readonly label: string;
+  /** Of a kit for left-handed players: a control's full end is then the anticlockwise one. */
+  readonly leftHanded?: true;
 }
 
 /** The plain harness a pickup was made for: one volume pot, one tone pot. Ohms. */
@@ -265,8 +271,8 @@ export interface PartKind<
   /** Components only. */
   readonly component?: (part: P) => ComponentFacts;
   readonly usual?: (part: P) => readonly UsualValue[];
-  /** The same part with another resistance, ohms; where one resistance is what it is about. */
-  readonly withOhms?: (part: P, ohms: number) => P;
+  /** The same part with another resistance, ohms, or with that of one of its shafts; where resistance is what it is about. */
+  readonly withOhms?: (part: P, ohms: number, shaft?: string) => P;
   /** Size, lugs and text, seen from the solder side; `caption` is what the annotation says beside the part, if anything. */
   readonly outline: (part: P, caption?: string) => Outline;
   /** What it looks like between its lugs' tags and under its labels. */

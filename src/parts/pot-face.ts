@@ -9,11 +9,17 @@ import { conductor, type PathStep, run, type Shape } from './shape.ts';
 /** Where a gang of some law rests: a blend in the middle, where both pickups are at full. */
 const restOf = (law: TrackLaw): number => (law === 'lower-half' || law === 'upper-half' ? 0.5 : 1);
 
-/** How far before the clockwise end a no-load track ends, as a share of the rotation. */
+/** How far before an end a no-load track ends, as a share of the rotation. */
 const GAP = 0.1;
 /** How far up from the hub the arm of a wiper is seen that stands between the ends, and the dot where it touches the track. */
 const STUB = 8;
 const TOUCH = 4.5;
+
+/** Where a track ends: clockwise, anticlockwise. */
+const endsOf = (noLoad: Gang['noLoad']): readonly [number, number] => [
+  noLoad === 'clockwise' ? 1 - GAP : 1,
+  noLoad === 'anticlockwise' ? GAP : 0,
+];
 
 /** Degrees clockwise from the top for a rotation, seen from the solder side: there clockwise turns to the left. */
 const degreesAt = (rotation: number): number =>
@@ -51,7 +57,7 @@ function trackShapes(size: Size, { taper, noLoad }: Gang): readonly Shape[] {
     case 'linear':
     case 'log':
     case 'reverse-log':
-      return [trackShape(size, noLoad ? 1 - GAP : 1, 0)];
+      return [trackShape(size, ...endsOf(noLoad))];
   }
 }
 
@@ -92,7 +98,7 @@ export function gangFace(
     const { x, y } = tagCentre(outline, lug);
     return at(x, y - 10);
   };
-  const [clockwise, anticlockwise] = [gang.noLoad ? 1 - GAP : 1, 0].map((x) => onTrack(size, degreesAt(x)));
+  const [clockwise, anticlockwise] = endsOf(gang.noLoad).map((x) => onTrack(size, degreesAt(x)));
   return [
     ...trackShapes(size, gang),
     conductor(

@@ -31,7 +31,7 @@ const NAMES = lugNames([ONE, TWO, THREE]);
 /**
  * Potentiometer. Terminals are electrical: 1 the anticlockwise end, 2 the wiper, 3 the clockwise end, seen from
  * the shaft. The case is a place to solder to and no part of the circuit inside. Defaults and the range of usual values are common
- * practice, no source; so is what a no-load pot does: at the clockwise end its wiper leaves the track.
+ * practice, no source; so is what a no-load pot does: at the end that is full its wiper leaves the track.
  */
 export const pot = definePart({
   kind: 'pot',
@@ -40,7 +40,7 @@ export const pot = definePart({
   mirrors: false,
   turns: 'quarters',
   fields: { ...gangFields, role: roleField },
-  build: (base, written): Pot => ({ ...base, ...buildGang(written), ...roleOf(written.role) }),
+  build: (base, written): Pot => ({ ...base, ...buildGang(base, written), ...roleOf(written.role) }),
   lugs: LUGS,
   elements: (part) => [trackOf('track', NAMES, part, roleOf(part.role))],
   usual: (part) => [usualGang(part)],

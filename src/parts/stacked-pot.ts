@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { given } from '../common/units.ts';
 import { buildGang, type Gang, gangFields, gangWords, roleField, roleOf } from './gang.ts';
 import { type ControlRole, definePart, type PartBase } from './kind.ts';
 import { twoGangFace, twoGangLugs, twoGangOutline, twoTracks, usualGangs } from './two-gangs.ts';
@@ -20,8 +21,8 @@ export const stackedPot = definePart({
   fields: { a: gangField('inner'), b: gangField('outer') },
   build: (base, { a, b }): StackedPot => ({
     ...base,
-    a: { ...buildGang(a), ...roleOf(a.role) },
-    b: { ...buildGang(b), ...roleOf(b.role) },
+    a: { ...buildGang(base, a), ...roleOf(a.role) },
+    b: { ...buildGang(base, b), ...roleOf(b.role) },
   }),
   lugs: twoGangLugs,
   elements: (part) =>
@@ -30,6 +31,11 @@ export const stackedPot = definePart({
       { shaft: 'b', ...roleOf(part.b.role) },
     ]),
   usual: ({ a, b }) => usualGangs({ a, b }, ['a', 'value'], ['b', 'value']),
+  withOhms: (part, ohms, shaft) => ({
+    ...part,
+    ...(shaft === 'b' ? {} : { a: { ...part.a, value: given(ohms) } }),
+    ...(shaft === 'a' ? {} : { b: { ...part.b, value: given(ohms) } }),
+  }),
   outline: (part) =>
     twoGangOutline(
       [part.label, `${gangWords(part.a)}, inner shaft`],

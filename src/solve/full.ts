@@ -1,10 +1,12 @@
 /**
  * Where each control is at full. Loudest and brightest is at full, whichever end of the rotation that is: in a left-handed build it is
  * the anticlockwise one. A blend is at full in the middle. Which end of a control is at full is found by turning it from end to end
- * with all others half way, where none of them shorts or opens anything.
+ * with all others half way, where none of them shorts or opens anything. That a no-load pot opens at an end does not make that one the full
+ * end: wired backwards it is at its darkest just before.
  */
 import type { FullAt, Graph, Setting } from '../circuit/circuit.ts';
 import { andList } from '../common/quoting.ts';
+import { remembered } from '../common/remembered.ts';
 import { type Control, controlsOf, isPickup } from '../parts/index.ts';
 import { makeNetlist } from './netlist.ts';
 import { withOutputLoad } from './output.ts';
@@ -51,24 +53,37 @@ interface Ends {
   readonly high: Levels;
 }
 
-/** What a control does in each setting of the switches, at its anticlockwise end and at its clockwise one; the others as they are put. */
-function endsOf(
-  graph: Graph,
-  { id }: Control,
-  others: PotRotations,
-  probes: readonly number[],
-): readonly Ends[] {
+/** What a control does in each setting of the switches, one after another: at its anticlockwise end and at its clockwise one, the others at full. */
+function* endsOf(graph: Graph, { id }: Control): Generator<Ends> {
+  const full = graph.fullAt?.get(id);
   // Of the control itself no end is full yet.
   const fullAt = new Map([...(graph.fullAt ?? [])].filter(([other]) => other !== id));
-  const at = (setting: Setting, rotation: number): Levels => {
-    const controls = { ...others, [id]: rotation };
-    const { branches, jack } = makeNetlist({ ...graph, fullAt }, setting, controls);
-    const loaded = withOutputLoad({ branches, jack }, graph.kit.outputLoad);
-    return new Map(
-      [...transfersOf(loaded, jack, probes)].map(([pickup, row]) => [pickup, row.map(magnitudeOf)]),
-    );
-  };
-  return graph.settings.map((setting) => ({ low: at(setting, 0), high: at(setting, 1) }));
+  for (const setting of graph.settings) {
+    const at = (end: FullAt, rotation: number): Levels =>
+      full === end
+        ? levelsAtFull(graph)(setting)
+        : levelsIn({ ...graph, fullAt }, setting, { [id]: rotation }, [LEVEL_FREQUENCY]);
+    yield { low: at('anticlockwise', 0), high: at('clockwise', 1) };
+  }
+}
+
+/** Every control but a blend has an end at full, so that this one network serves them all. */
+const levelsAtFull = remembered((graph: Graph) =>
+  remembered((setting: Setting): Levels => levelsIn(graph, setting, {}, [LEVEL_FREQUENCY])),
+);
+
+function levelsIn(
+  graph: Graph,
+  setting: Setting,
+  controls: PotRotations,
+  probes: readonly number[],
+  noLoad?: 'stays',
+): Levels {
+  const { branches, jack } = makeNetlist(graph, setting, controls, noLoad);
+  const loaded = withOutputLoad({ branches, jack }, graph.kit.outputLoad);
+  return new Map(
+    [...transfersOf(loaded, jack, probes)].map(([pickup, row]) => [pickup, row.map(magnitudeOf)]),
+  );
 }
 
 /** At the first of the probes. */
@@ -89,8 +104,11 @@ function isBlend({ low, high }: Ends): boolean {
  * Whether the circuit blends two pickups with a control, whatever the kit says. The others stand at full: turned down a volume control
  * leaves its pickup so weak that the one beside it would seem to be blended.
  */
-export const blends = (graph: Graph, control: Control): boolean =>
-  graph.kit.parts.filter(isPickup).length > 1 && endsOf(graph, control, {}, [LEVEL_FREQUENCY]).some(isBlend);
+export function blends(graph: Graph, control: Control): boolean {
+  if (graph.kit.parts.filter(isPickup).length > 1)
+    for (const ends of endsOf(graph, control)) if (isBlend(ends)) return true;
+  return false;
+}
 
 /** So plain a difference that no other setting is asked: 6 dB of loudness; or none of it, and 1 dB of brightness. */
 const PLAINLY_LOUDER = 2;
@@ -108,8 +126,9 @@ export function solvedEnd(graph: Graph, control: Control): FullAt | undefined {
     Math.max(low, high) > factor * Math.min(low, high);
   const all = { low: 0, high: 0, dull: 0, bright: 0 };
   for (const setting of graph.settings) {
-    const [ends] = endsOf({ ...raw, settings: [setting] }, control, midway, [LOW, ...BRIGHT]);
-    if (!ends) continue;
+    const at = (rotation: number): Levels =>
+      levelsIn(raw, setting, { ...midway, [control.id]: rotation }, [LOW, ...BRIGHT], 'stays');
+    const ends = { low: at(0), high: at(1) };
     const [low, high] = [sum(ends.low, 0, 1), sum(ends.high, 0, 1)];
     const [dull, bright] = [sum(ends.low, 1), sum(ends.high, 1)];
     if (apart(low, high, PLAINLY_LOUDER)) return end(low, high);
@@ -124,7 +143,15 @@ export function solvedEnd(graph: Graph, control: Control): FullAt | undefined {
 }
 
 /** More settings than these are not made by the ends of blends. */
-const MOST_SETTINGS = 1024;
+export const MOST_SETTINGS = 1024;
+
+/** Blends that stay at their centre in every setting, as their ends would make too many. */
+export const keptAtCentre = ({ kit, fullAt, settings }: Graph): readonly Control[] =>
+  kit.parts
+    .flatMap(controlsOf)
+    .filter(
+      ({ id }) => fullAt?.get(id) === 'middle' && settings.every(({ turned }) => turned?.[id] === undefined),
+    );
 
 /** The settings of the switches, each with every blend in the middle and at either end. */
 export function withBlends(graph: Graph): readonly Setting[] {
@@ -154,7 +181,7 @@ interface BlendPlace {
 
 /** The middle and the two ends, each end by the pickups that it leaves. */
 function placesOf(graph: Graph, control: Control): readonly BlendPlace[] {
-  const ends = endsOf(graph, control, {}, [LEVEL_FREQUENCY]);
+  const ends = [...endsOf(graph, control)];
   const left = (which: (one: Ends) => Levels, other: (one: Ends) => Levels): readonly string[] =>
     graph.kit.parts.filter(isPickup).flatMap(({ name }) => {
       const stays = ends.some((one) => levelOf(other(one), name) < BESIDE_OWN * levelOf(which(one), name));

@@ -9,14 +9,12 @@
  * capacitance. A meter and an LCR bridge measure just those sums, so splitting them would add a guess and no figure. Where the
  * coils have leads of their own, each is a winding, and they are coupled.
  */
-import { type Graph, type LugId, lugId, type Setting } from '../circuit/circuit.ts';
-import { DisjointSet } from '../circuit/disjoint-set.ts';
-import { elementsLike, elementsOf, type Part, terminalsOf } from '../parts/index.ts';
-import type { CircuitElement } from '../parts/kind.ts';
-import { type Branch, capacitanceOf, type Port, type Winding } from './network.ts';
+import type { Graph, LugId, Setting } from '../circuit/circuit.ts';
+import { nth } from '../common/must.ts';
+import { type Branch, capacitanceOf, type Port } from './network.ts';
 import { type PotRotations, placeOf } from './rest.ts';
-import { signsOf } from './signs.ts';
 import { trackShare } from './taper.ts';
+import { type PlacedElement, rootOf, unite, wiredOf } from './wired.ts';
 
 export type { PotRotations };
 
@@ -32,174 +30,122 @@ export interface Netlist {
   readonly outputs: readonly Port[];
 }
 
+/** Wipers of no-load pots leave their tracks, as they do; or they stay on them, to tell one end of a track from the other. */
+type NoLoad = 'leaves' | 'stays';
+
 /** The network of one state. */
-export function makeNetlist(circuit: Graph, state: Setting, controls: PotRotations = {}): Netlist {
-  const placed = circuit.kit.parts.flatMap((part) =>
-    elementsOf(part).map((element) => ({
-      part,
-      element,
-      ...standing(circuit, state, part, element, controls),
-    })),
-  );
-  const joined = new DisjointSet();
-  for (const joint of circuit.joints)
-    joined.join(lugId(joint.from.part, joint.from.lug), lugId(joint.to.part, joint.to.lug));
-  for (const group of state.closedContacts) for (const id of group.slice(1)) joined.join(group[0] ?? id, id);
-  for (const { part, element, share, off } of placed)
-    for (const [a, b] of off ? [] : idealJoins(element, share))
-      joined.join(lugId(part.name, a), lugId(part.name, b));
-  const nodeOf = numberNodes(circuit, placed, joined);
-  const signs = signsOf(circuit.kit);
-  const branches = placed.flatMap(({ part, element, share, off }) =>
-    branchesOf(
-      part,
-      element,
-      off ? undefined : share,
-      signs.get(part.name) ?? 1,
-      (terminal) => nodeOf.get(lugId(part.name, terminal)) ?? -1,
-    ),
-  );
-  const outputs = outputPorts(circuit, nodeOf);
+export function makeNetlist(
+  circuit: Graph,
+  state: Setting,
+  controls: PotRotations = {},
+  noLoad: NoLoad = 'leaves',
+): Netlist {
+  const { terminals, elements, outputs: outputLugs, joined } = wiredOf(circuit);
+  const parents = joined(state).slice();
+  const wipers = elements.map((placed) => wiperOf(circuit, state, placed, controls, noLoad));
+  for (const [i, placed] of elements.entries()) joinIdeally(parents, placed, nth(wipers, i));
+  const { nodes, size } = numberNodes(parents);
+  const branches: Branch[] = [];
+  // A branch with both ends on one node carries nothing and would only be noise, but for a coil that is shorted: its
+  // current weakens the coil that it is coupled to.
+  for (const [i, placed] of elements.entries())
+    for (const branch of branchesOf(placed, nth(wipers, i), nodes))
+      if (branch.a !== branch.b || (branch.kind === 'winding' && branch.mutual !== undefined))
+        branches.push(branch);
+  const outputs = outputLugs.map(({ from, to }) => ({ from: nth(nodes, from), to: nth(nodes, to) }));
+  let nodeOf: ReadonlyMap<LugId, number> | undefined;
   return {
-    size: new Set(nodeOf.values()).size,
-    // A branch with both ends on one node carries nothing and would only be noise, but for a coil that is shorted: its
-    // current weakens the coil that it is coupled to.
-    branches: branches.filter(
-      (branch) => branch.a !== branch.b || (branch.kind === 'winding' && branch.mutual !== undefined),
-    ),
-    nodeOf,
+    size,
+    branches,
+    // Few ask for the node of a lug, and to name them all takes longer than the rest.
+    get nodeOf() {
+      nodeOf ??= new Map(terminals.map((id, i) => [id, nth(nodes, i)]));
+      return nodeOf;
+    },
     jack: outputs[state.output ?? 0],
     outputs,
   };
 }
 
-interface Placed {
-  readonly part: Part;
-  readonly element: CircuitElement;
-  /** Of a track: the share of it below the wiper. */
-  readonly share: number;
-  /** The wiper is off the track and touches nothing. */
-  readonly off: boolean;
-}
+/** Where a wiper stands: the share of the track below it, or off the track, where it touches nothing. */
+type Wiper = number | 'off';
 
-function standing(
+/** Of an element that is no track, nothing that counts. */
+function wiperOf(
   circuit: Graph,
   state: Setting,
-  part: Part,
-  element: CircuitElement,
+  { part, element }: PlacedElement,
   controls: PotRotations,
-): Pick<Placed, 'share' | 'off'> {
-  if (element.kind !== 'track') return { share: 0, off: false };
+  noLoad: NoLoad,
+): Wiper {
+  if (element.kind !== 'track') return 0;
   const rotation = placeOf(circuit, state, part, element, controls);
-  return {
-    share: trackShare(element.taper.value, element.midpoint.value, rotation),
-    off: element.noLoad === true && rotation >= 1,
-  };
+  const opens = noLoad === 'leaves' ? element.noLoad : undefined;
+  return (opens === 'clockwise' && rotation >= 1) || (opens === 'anticlockwise' && rotation <= 0)
+    ? 'off'
+    : trackShare(element.taper.value, element.midpoint.value, rotation);
 }
 
-/** Terminals that an element itself makes one: the wiper at an end, and a part of no resistance. */
-function idealJoins(element: CircuitElement, share: number): readonly (readonly [string, string])[] {
-  switch (element.kind) {
-    case 'track':
-      return [
-        ...(share * element.ohms.value === 0 ? [[element.anticlockwise, element.wiper] as const] : []),
-        ...((1 - share) * element.ohms.value === 0 ? [[element.wiper, element.clockwise] as const] : []),
-      ];
-    case 'resistance':
-      return element.ohms.value === 0 ? [[element.a, element.b]] : [];
-    case 'coil':
-    case 'coupling':
-    case 'capacitance':
-      return [];
-  }
+/** Makes one node of the terminals that an element makes one: the wiper at an end, and a part of no resistance. */
+function joinIdeally(parents: Int32Array, { element, at }: PlacedElement, wiper: Wiper): void {
+  if (element.kind === 'track') {
+    if (wiper === 'off') return;
+    if (wiper * element.ohms.value === 0) unite(parents, nth(at, 0), nth(at, 1));
+    if ((1 - wiper) * element.ohms.value === 0) unite(parents, nth(at, 1), nth(at, 2));
+  } else if (element.kind === 'resistance' && element.ohms.value === 0)
+    unite(parents, nth(at, 0), nth(at, 1));
 }
 
-function numberNodes(
-  circuit: Graph,
-  placed: readonly Placed[],
-  joined: DisjointSet,
-): ReadonlyMap<LugId, number> {
-  const inner = placed.flatMap(({ part, element }) =>
-    terminalsOf(element).map((name) => lugId(part.name, name)),
-  );
-  const numbers = new Map<string, number>();
-  const nodeOf = new Map<LugId, number>();
-  for (const id of [...circuit.lugs.keys(), ...inner]) {
-    const root = joined.find(id);
-    const number = numbers.get(root) ?? numbers.size;
-    numbers.set(root, number);
-    nodeOf.set(id, number);
+/** The node of each terminal, numbered in the order in which they are met. */
+function numberNodes(parents: Int32Array): { readonly nodes: Int32Array; readonly size: number } {
+  const nodes = new Int32Array(parents.length);
+  const numberOf = new Int32Array(parents.length).fill(-1);
+  let size = 0;
+  for (let i = 0; i < parents.length; i++) {
+    const root = rootOf(parents, i);
+    if (nth(numberOf, root) < 0) numberOf[root] = size++;
+    nodes[i] = nth(numberOf, root);
   }
-  return nodeOf;
+  return { nodes, size };
 }
 
 function branchesOf(
-  part: Part,
-  element: CircuitElement,
-  share: number | undefined,
-  sign: number,
-  node: (terminal: string) => number,
+  { part, element, of, at, sign, mutual }: PlacedElement,
+  wiper: Wiper,
+  nodes: Int32Array,
 ): readonly Branch[] {
-  const of = `${part.name}.${element.id}`;
+  if (element.kind === 'coupling') return [];
+  const [a, b, c] = at.map((terminal) => nth(nodes, terminal)) as [number, number, number];
   switch (element.kind) {
     case 'resistance':
-      return [{ kind: 'resistor', of, a: node(element.a), b: node(element.b), ohms: element.ohms.value }];
+      return [{ kind: 'resistor', of, a, b, ohms: element.ohms.value }];
     case 'capacitance':
+      return [{ kind: 'capacitor', of, a, b, farads: element.farads.value }];
+    case 'track':
+      if (wiper === 'off') return [{ kind: 'resistor', of, a, b: c, ohms: element.ohms.value }];
       return [
-        { kind: 'capacitor', of, a: node(element.a), b: node(element.b), farads: element.farads.value },
+        { kind: 'resistor', of, a, b, ohms: wiper * element.ohms.value },
+        { kind: 'resistor', of, a: b, b: c, ohms: (1 - wiper) * element.ohms.value },
       ];
-    case 'track': {
-      const [low, wiper, high] = [element.anticlockwise, element.wiper, element.clockwise].map(node);
-      const [a, w, c] = [low ?? -1, wiper ?? -1, high ?? -1];
-      if (share === undefined) return [{ kind: 'resistor', of, a, b: c, ohms: element.ohms.value }];
-      return [
-        { kind: 'resistor', of, a, b: w, ohms: share * element.ohms.value },
-        { kind: 'resistor', of, a: w, b: c, ohms: (1 - share) * element.ohms.value },
-      ];
-    }
-    case 'coupling':
-      return [];
     case 'coil': {
-      const at = { pickup: part.name, coil: of, a: node(element.hot), b: node(element.return) };
+      const ends = { pickup: part.name, coil: of, a, b };
       const { resistance, inductance, capacitance, coreLoss, signal, hum } = element;
-      const mutual = mutualOf(part, element.id);
       return [
         {
           kind: 'winding',
           of,
-          ...at,
+          ...ends,
           ohms: resistance.value,
           henries: inductance.value,
           signal: sign * (signal ?? 1),
           ...(hum === undefined ? {} : { hum }),
           ...(mutual ? { mutual } : {}),
         },
-        { kind: 'capacitor', of: capacitanceOf(of), ...at, farads: capacitance.value },
+        { kind: 'capacitor', of: capacitanceOf(of), ...ends, farads: capacitance.value },
         ...(coreLoss
-          ? [{ kind: 'resistor', of: `${of}.core-loss`, ...at, ohms: coreLoss.value } as const]
+          ? [{ kind: 'resistor', of: `${of}.core-loss`, ...ends, ohms: coreLoss.value } as const]
           : []),
       ];
     }
   }
-}
-
-/** What a coil of a part is coupled to, if anything. */
-function mutualOf(part: Part, coil: string): Winding['mutual'] {
-  for (const { coils, factor } of elementsLike(part, 'coupling')) {
-    const other = coils.includes(coil) ? coils.find((one) => one !== coil) : undefined;
-    if (other !== undefined) return { other: `${part.name}.${other}`, factor: factor.value };
-  }
-  return undefined;
-}
-
-function outputPorts(circuit: Graph, nodeOf: ReadonlyMap<LugId, number>): readonly Port[] {
-  const lugs = [...circuit.lugs.values()];
-  const to = nodeOf.get(lugs.find((lug) => lug.role === 'sleeve')?.id ?? '');
-  if (to === undefined) return [];
-  return lugs
-    .filter((lug) => lug.role === 'output')
-    .flatMap(({ id }) => {
-      const from = nodeOf.get(id);
-      return from === undefined ? [] : [{ from, to }];
-    });
 }

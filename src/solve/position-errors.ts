@@ -232,39 +232,61 @@ interface Short {
   readonly states: readonly State[];
 }
 
+/** More joints than these are not tried one by one. */
+const MOST_TRIED = 200;
+
 /** States with the same joints to blame are one short. */
 function shorts(kit: Kit, states: readonly State[]): readonly Short[] {
+  const tried = kit.joints.length > MOST_TRIED ? [] : triedWithout(kit, states);
   const found = new Map<string, Short>();
   for (const state of states) {
-    const joints = shorting(kit, state);
+    const joints = shorting(tried, state);
     const key = joints.map(({ index }) => index).join(' ');
     found.set(key, { joints, states: [...(found.get(key)?.states ?? []), state] });
   }
   return [...found.values()];
 }
 
-/** More joints than these are not tried one by one. */
-const MOST_TRIED = 200;
+/** What becomes of a kit without one of its joints. */
+interface Tried {
+  readonly joint: Joint;
+  readonly states: readonly State[];
+  /** Every position sounds. */
+  readonly sounds: boolean;
+  /** How many cases and ground points are still at ground. */
+  readonly grounded: number;
+}
+
+/** The kit without each of its joints, for those that may end the short of a state. */
+function triedWithout(kit: Kit, shorted: readonly State[]): readonly Tried[] {
+  return kit.joints.flatMap((joint) => {
+    const without = { ...kit, joints: kit.joints.filter((one) => one !== joint) };
+    // What joints and contacts hold together whatever the controls do need not be solved.
+    if (shorted.every((state) => isJoinedToGround(without, state))) return [];
+    const { states } = buildCircuit(without);
+    return [{ joint, states, sounds: isSound(kit, states), grounded: groundedCases(without) }];
+  });
+}
+
+/** Whether joints and closed contacts alone connect every output of the jack to its sleeve. */
+function isJoinedToGround(kit: Kit, { closedContacts }: State): boolean {
+  const jack = kit.parts.find((part) => is(part, 'jack'));
+  if (!jack) return false;
+  const nets = jointNets(kit);
+  for (const [first, ...others] of closedContacts)
+    for (const other of others) nets.join(first ?? other, other);
+  const sleeve = lugWith(jack, 'sleeve');
+  return lugsWith(jack, 'output').every((lug) => nets.same(lugId(jack.name, lug), sleeve));
+}
 
 /**
  * The joint that connects the tip to ground in a state: without it every position sounds, and every case is grounded that was. After
  * it those that meet it at a lug, of which each would end the short as well.
  */
-function shorting(kit: Kit, state: State): readonly Joint[] {
-  if (kit.joints.length > MOST_TRIED) return [];
+function shorting(tried: readonly Tried[], state: State): readonly Joint[] {
   const same = ({ positions }: State): boolean =>
     Object.entries(state.positions).every(([name, position]) => positions[name] === position);
-  const tried = kit.joints.map((joint) => {
-    const without = { ...kit, joints: kit.joints.filter((one) => one !== joint) };
-    const { states } = buildCircuit(without);
-    return {
-      joint,
-      ends: states.find(same)?.shorted === false,
-      sounds: isSound(kit, states),
-      grounded: groundedCases(without),
-    };
-  });
-  const ending = tried.filter(({ ends }) => ends);
+  const ending = tried.filter(({ states }) => states.find(same)?.shorted === false);
   const most = Math.max(...ending.map(({ grounded }) => grounded));
   const best = ending.filter(({ sounds, grounded }) => sounds && grounded === most).at(-1);
   if (!best) return [];

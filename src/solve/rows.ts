@@ -60,13 +60,14 @@ export function rowsFrom(
 /** Nodes reached from one without passing the reference, itself first, and whether the reference is among their neighbours. */
 function reachedFrom(start: number, reference: number, neighbours: readonly (readonly number[])[]) {
   const nodes = [start];
-  const seen = new Set(nodes);
+  const seen = new Uint8Array(neighbours.length);
+  seen[start] = 1;
   let arrived = false;
   for (let k = 0; k < nodes.length; k++)
     for (const other of nth(neighbours, nth(nodes, k))) {
       if (other === reference) arrived = true;
-      else if (!seen.has(other)) {
-        seen.add(other);
+      else if (seen[other] === 0) {
+        seen[other] = 1;
         nodes.push(other);
       }
     }

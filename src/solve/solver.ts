@@ -72,18 +72,19 @@ export class Solver {
     this.#from = this.#row(port.from);
     this.open = this.#from === OUTSIDE;
     const ends = ({ a, b }: Branch) => [this.#row(a), this.#row(b)] as const;
-    const across = found.flatMap(([one, other]) =>
-      ends(one).flatMap((i) => ends(other).map((j) => [i, j] as const)),
-    );
-    this.#system = makeSystem(
-      size,
-      [...live.map(ends), ...across].filter(([i, j]) => i >= 0 && j >= 0),
-    );
+    const meeting: (readonly [number, number])[] = [];
+    const meet = (i: number, j: number): void => {
+      if (i >= 0 && j >= 0) meeting.push([i, j]);
+    };
+    for (const { a, b } of live) meet(this.#row(a), this.#row(b));
+    for (const [one, other] of found) for (const i of ends(one)) for (const j of ends(other)) meet(i, j);
+    this.#system = makeSystem(size, meeting);
     const { slot, re } = this.#system;
     this.#conductance = new Float64Array(re.length);
     this.#capacitance = new Float64Array(re.length);
     const place = <B extends Branch>(branch: B) => {
-      const [i, j] = ends(branch);
+      const i = this.#row(branch.a);
+      const j = this.#row(branch.b);
       // A shorted winding has no voltage: it counts by what it takes from its partner only.
       return i === j ? { ii: -1, jj: -1, ij: -1, branch } : { ii: i, jj: j, ij: slot(i, j), branch };
     };
@@ -179,6 +180,7 @@ export class Solver {
   }
 
   #impedance(branch: Winding, omega: number): Complex {
+    if (this.#scales.size === 0) return { re: branch.ohms, im: omega * branch.henries };
     return {
       re: branch.ohms * (this.#scales.get(branch.of) ?? 1),
       im: omega * this.#henries(branch),
@@ -186,6 +188,7 @@ export class Solver {
   }
 
   #henries(branch: Winding): number {
+    if (this.#scales.size === 0) return branch.henries;
     return branch.henries * (this.#scales.get(inductanceOf(branch.of)) ?? 1);
   }
 
@@ -226,6 +229,7 @@ const product = (a: Complex, b: Complex): Complex => ({
 /** The coupled windings of a network, each pair once; one whose partner is not in it has none. */
 function coupledIn(branches: readonly Branch[]): readonly (readonly [Winding, Winding])[] {
   const coils = branches.filter((one): one is Winding => one.kind === 'winding' && one.mutual !== undefined);
+  if (coils.length === 0) return [];
   return coils.flatMap((one, i) =>
     coils
       .slice(i + 1)

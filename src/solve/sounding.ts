@@ -6,6 +6,7 @@
  * a humbucker with one coil shorted is split, though a sixth of the other's signal comes through.
  */
 import type { Graph, Setting, State } from '../circuit/circuit.ts';
+import { nth } from '../common/must.ts';
 import { elementsLike, isPickup } from '../parts/index.ts';
 import { makeNetlist, type Netlist, type PotRotations } from './netlist.ts';
 import { type Branch, coilName, type Winding, withoutCoupling } from './network.ts';
@@ -54,24 +55,22 @@ function sums(
 ): Transfers {
   const found = new Map<string, Complex[]>();
   if (!jack || jack.from === jack.to) return found;
-  const windings = branches.filter(
-    (branch): branch is Winding => branch.kind === 'winding' && counts(branch),
-  );
+  const windings: { readonly winding: Winding; readonly row: Complex[] }[] = [];
+  for (const winding of branches) {
+    if (winding.kind !== 'winding' || !counts(winding)) continue;
+    const key = keyOf(winding);
+    if (key === undefined) continue;
+    const row = found.get(key) ?? frequencies.map(() => ({ re: 0, im: 0 }));
+    found.set(key, row);
+    windings.push({ winding, row });
+  }
   const solver = new Solver(branches, jack);
-  for (const frequency of frequencies) {
-    const solved = solver.solve(frequency);
-    const each = new Map<string, Complex>();
-    for (const winding of windings) {
-      const key = keyOf(winding);
-      if (key === undefined) continue;
-      const { re, im } = solved ? signalOf(solver, winding, frequency) : { re: 0, im: 0 };
-      const sum = each.get(key) ?? { re: 0, im: 0 };
-      each.set(key, { re: sum.re + re, im: sum.im + im });
-    }
-    for (const [key, sum] of each) {
-      const row = found.get(key);
-      if (row) row.push(sum);
-      else found.set(key, [sum]);
+  for (const [k, frequency] of frequencies.entries()) {
+    if (!solver.solve(frequency)) continue;
+    for (const { winding, row } of windings) {
+      const { re, im } = signalOf(solver, winding, frequency);
+      const sum = nth(row, k);
+      row[k] = { re: sum.re + re, im: sum.im + im };
     }
   }
   return found;

@@ -5,6 +5,7 @@
  * part is positive definite, and there elimination is stable in any order (Golub and Van Loan, Matrix Computations, 4.2;
  * from memory).
  */
+import { nth } from '../common/must.ts';
 
 /** Room for one system, used again for every frequency. */
 export interface System {
@@ -33,28 +34,30 @@ interface Plan {
 
 /** A system of `size` equations whose matrix has values where `pairs` of rows meet, and on its diagonal. */
 export function makeSystem(size: number, pairs: Iterable<readonly [number, number]>): System {
-  const beside = Array.from({ length: size }, () => new Set<number>());
-  for (const [i, j] of pairs)
-    if (i !== j) {
-      beside[i]?.add(j);
-      beside[j]?.add(i);
-    }
+  // Few rows have more than a handful of neighbours, and to look through a short list is faster than to ask a set.
+  const beside = Array.from({ length: size }, (): number[] => []);
+  for (const [i, j] of pairs) if (i !== j) addBoth(beside, i, j);
   const { order, patterns } = eliminate(beside);
-  const slots = beside.map((_, row) => new Map([[row, row]]));
+  const stepOf = new Int32Array(size);
   const rows: number[] = [];
   const start = [0];
   order.forEach((row, k) => {
-    for (const other of patterns[k] ?? []) {
-      slots[row]?.set(other, size + rows.length);
-      slots[other]?.set(row, size + rows.length);
-      rows.push(other);
-    }
+    stepOf[row] = k;
+    rows.push(...nth(patterns, k));
     start.push(rows.length);
   });
-  const slot = (i: number, j: number): number => slots[i]?.get(j) ?? -1;
-  const targets = patterns.flatMap((pattern) =>
-    pattern.flatMap((i, at) => pattern.slice(at).map((j) => slot(i, j))),
-  );
+  const slot = (i: number, j: number): number => {
+    if (i < 0 || j < 0 || i >= size || j >= size) return -1;
+    if (i === j) return i;
+    // It stands with the one that is eliminated first.
+    const [step, other] = at(stepOf, i) < at(stepOf, j) ? [at(stepOf, i), j] : [at(stepOf, j), i];
+    const found = nth(patterns, step).indexOf(other);
+    return found < 0 ? -1 : size + nth(start, step) + found;
+  };
+  const targets: number[] = [];
+  for (const pattern of patterns)
+    for (const [k, i] of pattern.entries())
+      for (let l = k; l < pattern.length; l++) targets.push(slot(i, nth(pattern, l)));
   return {
     size,
     re: new Float64Array(size + rows.length),
@@ -71,26 +74,40 @@ export function makeSystem(size: number, pairs: Iterable<readonly [number, numbe
   };
 }
 
+function addBoth(beside: readonly number[][], i: number, j: number): void {
+  const [own, others] = [nth(beside, i), nth(beside, j)];
+  if (own.includes(j)) return;
+  own.push(j);
+  others.push(i);
+}
+
 /** The row with the fewest neighbours goes first, and its neighbours become neighbours of one another. */
-function eliminate(beside: readonly Set<number>[]) {
-  const left = new Set(beside.keys());
+function eliminate(beside: readonly number[][]) {
+  const size = beside.length;
+  const gone = new Uint8Array(size);
   const order: number[] = [];
-  const patterns: number[][] = [];
-  while (left.size > 0) {
-    let [next = -1] = left;
+  const patterns: (readonly number[])[] = [];
+  for (let first = 0; order.length < size; ) {
+    while (at(gone, first) === 1) first++;
+    let next = first;
     let least = Infinity;
-    for (const row of left) {
-      const degree = beside[row]?.size ?? 0;
+    for (let row = first; row < size; row++) {
+      if (at(gone, row) === 1) continue;
+      const degree = nth(beside, row).length;
       if (degree < least) [next, least] = [row, degree];
       if (degree < 2) break;
     }
-    left.delete(next);
-    const pattern = [...(beside[next] ?? [])];
+    gone[next] = 1;
+    const pattern = nth(beside, next);
     for (const row of pattern) {
-      const own = beside[row];
-      own?.delete(next);
-      for (const other of pattern) if (other !== row) own?.add(other);
+      const own = nth(beside, row);
+      own.splice(own.indexOf(next), 1);
     }
+    for (const row of pattern)
+      for (const other of pattern) {
+        const own = nth(beside, row);
+        if (other !== row && !own.includes(other)) own.push(other);
+      }
     order.push(next);
     patterns.push(pattern);
   }
@@ -98,7 +115,7 @@ function eliminate(beside: readonly Set<number>[]) {
 }
 
 /** Reads an element the caller knows to exist; the fallback satisfies the type and is never taken. */
-const at = (a: Float64Array | Int32Array, i: number): number => a[i] ?? 0;
+const at = (a: Float64Array | Int32Array | Uint8Array, i: number): number => a[i] ?? 0;
 
 /** Solves the system in place; the matrix is overwritten by its factors. Returns false when it is singular. */
 export function solveInPlace(system: System): boolean {

@@ -1,12 +1,17 @@
 /**
  * How time grows with the size of a kit: `check`, `draw` and `loads` of the built program on kits made here, far larger
- * than any guitar's. Each is also given as a ratio to an empty run of the program on this machine.
+ * than any guitar's. Each is also given as a ratio to an empty run of the program on this machine. Then how the time for what
+ * sounds and for the loads grows with the number of settings of the switches, all else alike: it should double as they do.
  */
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { solveLoads } from '../../src/analyse/index.ts';
+import { kitFromValue } from '../../src/checked.ts';
 import { seeded } from '../../src/common/random.ts';
+import { buildCircuit } from '../../src/solve/build.ts';
+import { manySettings } from './settings.ts';
 
 interface Large {
   readonly parts: Record<string, object>;
@@ -87,6 +92,47 @@ function levers(): Large {
   return kit;
 }
 
+/** A row for each number of settings, with the time for one setting beside that of the row before. */
+function growth(): void {
+  console.log('settings      what sounds       one       ratio      loads       one       ratio');
+  let before: readonly number[] | undefined;
+  for (const throws of [6, 3, 6, 12]) {
+    const { kit } = kitFromValue(manySettings(throws), 'settings');
+    if (!kit) throw new Error('a kit of the table has an error');
+    const [sounding, loads] = [0, 1].map((which) =>
+      Math.min(
+        ...[1, 2, 3, 4, 5].map(() => {
+          const begun = performance.now();
+          // A copy, as what was built once is kept.
+          const circuit = buildCircuit({ ...kit });
+          const built = performance.now();
+          solveLoads(circuit);
+          return which === 0 ? built - begun : performance.now() - built;
+        }),
+      ),
+    );
+    const count = buildCircuit(kit).states.length;
+    const each = [sounding ?? 0, loads ?? 0].map((time) => time / count);
+    // The first run only warms the program up.
+    if (before)
+      console.log(
+        [
+          String(count).padStart(8),
+          ...[sounding ?? 0, loads ?? 0].map((time, i) =>
+            [
+              `${time.toFixed(1)} ms`.padStart(i === 0 ? 17 : 11),
+              `${(each[i] ?? 0).toFixed(3)} ms`.padStart(10),
+              `${before?.[i] === undefined ? '' : `× ${((each[i] ?? 0) / before[i]).toFixed(2)}`}`.padStart(
+                12,
+              ),
+            ].join(''),
+          ),
+        ].join(''),
+      );
+    before = before ? each : [];
+  }
+}
+
 const folder = mkdtempSync(join(tmpdir(), 'size-'));
 const run = (
   ...args: string[]
@@ -120,6 +166,7 @@ try {
       if (status !== 0) console.log(said.slice(0, 600));
     }
   }
+  if (!only || only === 'settings') growth();
 } finally {
   rmSync(folder, { recursive: true });
 }

@@ -90,6 +90,7 @@ test('the samples show nearly every error of a description there is', () => {
     'coil-never-selected',
     'control-backwards',
     'no-load-other-end',
+    'blend-at-centre-only',
     'role-contradicts',
     'role-unknown',
     'coils-out-of-phase',

@@ -62,7 +62,7 @@ test.each(files)('%s', async (file) => {
 
 test('the samples show every warning and note there is', () => {
   const shown = new Set(Object.values(expected).flatMap((lines) => lines.map((line) => line.split(' ')[2])));
-  // An error, which has its sample among those.
-  const error = 'coil-lead-not-connected';
-  expect(Object.keys(noteWording).filter((code) => !shown.has(code) && code !== error)).toEqual([]);
+  // The first is an error, which has its sample among those; the second takes more than a thousand settings: see `tests/analyse/blends.test.ts`.
+  const elsewhere = ['coil-lead-not-connected', 'blend-at-centre-only'];
+  expect(Object.keys(noteWording).filter((code) => !shown.has(code) && !elsewhere.includes(code))).toEqual([]);
 });

@@ -87,8 +87,8 @@ export function ownNetlist(
         const { value, taper, midpoint, noLoad } = part.kind === 'pot' ? part : part.first;
         const x = rotations[part.name] ?? 1;
         const [low, high] = track(value.value, taper.value, midpoint.value, x);
-        // Of a no-load pot at its clockwise end the wiper touches nothing.
-        if (noLoad && x === 1) {
+        // Of a no-load pot at its open end the wiper touches nothing.
+        if (isOff(noLoad, x)) {
           R(lug('1'), lug('3'), value.value);
           break;
         }
@@ -117,7 +117,7 @@ export function ownNetlist(
           const { value, taper, midpoint, noLoad } = part[gang];
           const x = rotations[part.kind === 'stacked-pot' ? `${part.name}.${gang}` : part.name] ?? 1;
           const [low, high] = track(value.value, taper.value, midpoint.value, x);
-          if (noLoad && x === 1) R(lug(`${gang}1`), lug(`${gang}3`), value.value);
+          if (isOff(noLoad, x)) R(lug(`${gang}1`), lug(`${gang}3`), value.value);
           else {
             R(lug(`${gang}1`), lug(`${gang}2`), low);
             R(lug(`${gang}2`), lug(`${gang}3`), high);
@@ -163,3 +163,7 @@ export function ownNetlist(
     line.a !== line.b || (line.kind === 'coil' && line.coupling !== undefined);
   return { lines: lines.filter(kept), node };
 }
+
+/** Whether a wiper is at the end where it leaves its track. */
+const isOff = (open: string | undefined, x: number): boolean =>
+  open !== undefined && x === (open === 'clockwise' ? 1 : 0);

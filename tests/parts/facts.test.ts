@@ -322,6 +322,10 @@ it('another resistance is that of the whole part, and of no part that has none',
   const both = partOf('push-pull', { value: '250k' });
   expect(withOhms(both, 100e3)).toEqual(partOf('push-pull', { value: '100k' }));
   expect(withOhms(partOf('jack'), 5)).toEqual(partOf('jack'));
+  const stacked = (a: string, b: string) => partOf('stacked-pot', { a: { value: a }, b: { value: b } });
+  expect(withOhms(stacked('250k', '500k'), 100e3)).toEqual(stacked('100k', '100k'));
+  expect(withOhms(stacked('250k', '500k'), 100e3, 'a')).toEqual(stacked('100k', '500k'));
+  expect(withOhms(stacked('250k', '500k'), 100e3, 'b')).toEqual(stacked('250k', '100k'));
 });
 
 it('a part made without a label is called by its name', () => {
