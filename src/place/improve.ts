@@ -11,7 +11,8 @@
  * otherwise than on the instrument. Steps are drawn by a seeded
  * generator and taken when they do not worsen the score by more than a tolerance that shrinks to nothing; the best
  * placement met is the answer, once every loose part has been tried a little aside.
- * The bound is a number of steps, never a time, so that the outcome is the same on every machine.
+ * The bound is a number of steps, and one of states that searches for ways look at, never a time, so that the outcome is
+ * the same on every machine.
  */
 import { nth } from '../common/must.ts';
 import { seeded } from '../common/random.ts';
@@ -27,11 +28,15 @@ import type { Wiring } from './wiring.ts';
 export interface Effort {
   /** Steps routed at most, fewer where many parts are loose; 0 leaves the first placement as it is. */
   readonly steps: number;
+  /** States that searches for ways may look at, all together; what is begun is finished. `WORK` where nothing is said. */
+  readonly work?: number;
   readonly seed: number;
 }
 
 /** A kit takes one to six seconds with it on a small machine; `tests/bench/layout-table.ts` tells. */
 export const DEFAULT_EFFORT: Effort = { steps: 4400, seed: 3 };
+/** No kit with less than some thirty wires reaches it: only where wires stand close do searches get that long. */
+export const WORK = 45_000_000;
 
 /** How much worse a step may be at the beginning, as a share of the score; it falls to nothing along the way. */
 const TOLERANCE = 0.012;
@@ -53,7 +58,7 @@ export function improve(
   wiring: Wiring,
   joints: readonly Joint[],
   between: number,
-  { steps, seed }: Effort,
+  { steps, work = WORK, seed }: Effort,
 ): void {
   const random = seeded(seed);
   const across = joints.filter(({ from, to }) => from.part !== to.part);
@@ -73,7 +78,10 @@ export function improve(
     Math.ceil((steps * LOOSE_ENOUGH) / loose.length),
   );
   let left = most;
-  for (let draw = 0; left > 0 && draw < most * DRAWS; draw++) {
+  const begun = wiring.work;
+  /** What is left to be done, as a share. */
+  const rest = (): number => Math.min(left / most, 1 - (wiring.work - begun) / work);
+  for (let draw = 0; rest() > 0 && draw < most * DRAWS; draw++) {
     if (!moves.draw(estimate.places, random, move)) continue;
     const estimated = estimate.apply(move, now.estimated + HOPELESS);
     if (estimated === undefined) continue;
@@ -82,7 +90,7 @@ export function improve(
       continue;
     }
     left--;
-    const worst = now.score * (1 + TOLERANCE * (left / most));
+    const worst = now.score * (1 + TOLERANCE * Math.max(0, rest()));
     const score = moved(wiring, estimate.gridParts, worst);
     if (score === undefined) {
       wiring.restore(now.before);

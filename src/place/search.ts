@@ -5,7 +5,7 @@
 import type { Joint } from '../describe/kit.ts';
 import { annealed } from './anneal.ts';
 import { Estimate, OVERLAPPING } from './estimate.ts';
-import { type Effort, improve, polish, scoreOf } from './improve.ts';
+import { type Effort, improve, polish, scoreOf, WORK } from './improve.ts';
 import { type GridPart, looseOnes } from './placement.ts';
 import { apart } from './settle.ts';
 import { Wiring } from './wiring.ts';
@@ -15,7 +15,9 @@ const STARTS = 10;
 const STEPS_A_START = 150;
 /** Moves on the estimate that each of them takes, for every loose part. */
 const MOVES = 2000;
-/** How many of the best go on, and what share of the steps each of them gets. */
+/** What laying wires at all these may take, as a share of the work; where wires stand close it is most of it. */
+const STARTS_SHARE = 0.35;
+/** How many of the best go on, and what share of the steps each of them gets, and of the rest of the work. */
 const ROUNDS = [
   { keep: 4, share: 0.06 },
   { keep: 2, share: 0.13 },
@@ -39,25 +41,30 @@ export function search(
     const wiring = new Wiring(gridParts, joints, margin, false);
     return wiring.routeAll(1) ? [wiring] : [];
   };
+  const { work = WORK } = effort;
   const moves = MOVES * looseOnes(first).length;
   const across = joints.filter(({ from, to }) => from.part !== to.part);
   const count = Math.min(STARTS, Math.floor(effort.steps / STEPS_A_START));
   const starts = Array.from({ length: count }, (_, i) => i + 1);
-  let runs = [
-    first,
-    ...starts.map((nth) =>
-      apart(annealed(first, across, between, { moves, seed: effort.seed + nth }), between),
-    ),
-  ]
+  let runs: readonly Wiring[] = [];
+  for (const nth of [0, ...starts]) {
+    const spent = runs.reduce((sum, { work }) => sum + work, 0);
+    if (spent > STARTS_SHARE * work) break;
+    const gridParts =
+      nth === 0
+        ? first
+        : apart(annealed(first, across, between, { moves, seed: effort.seed + nth }), between);
     // Seated parts that were turned may have come to lie on one another, and cannot move apart.
-    .filter((gridParts, i) => i === 0 || new Estimate(gridParts, [], between).nearPairs < OVERLAPPING)
-    .flatMap(wired);
+    if (nth === 0 || new Estimate(gridParts, [], between).nearPairs < OVERLAPPING)
+      runs = [...runs, ...wired(gridParts)];
+  }
   if (effort.steps > 0)
     for (const [round, { keep, share }] of ROUNDS.entries()) {
       runs = byScore(runs).slice(0, keep);
       for (const [i, run] of runs.entries())
         improve(run, joints, between, {
           steps: Math.ceil(effort.steps * share),
+          work: work * (1 - STARTS_SHARE) * share,
           seed: effort.seed + 100 * round + i,
         });
     }

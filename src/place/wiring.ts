@@ -110,6 +110,11 @@ export class Wiring {
     return this.#router.excess + ringsPrice(this.#grid, this.#router.paths, this.#box());
   }
 
+  /** Work done so far; see `route/search.ts`. */
+  get work(): number {
+    return this.#router.work;
+  }
+
   /** Lays every wire; false when the parts stand too close for that. */
   routeAll(polish: number): boolean {
     if (!this.#router.routeAll()) return false;

@@ -20,7 +20,8 @@ import {
   whatIs,
 } from '../parts/index.ts';
 import { buildCircuit } from './build.ts';
-import { groundErrors, groundPointErrors, jackErrors, outputErrors, stateErrors } from './position-errors.ts';
+import { groundErrors, groundPointErrors, jackErrors } from './ground-errors.ts';
+import { outputErrors, stateErrors } from './position-errors.ts';
 
 /** More than these no guitar has; the count of states and paths grows by multiplication. */
 const MOST_PICKUPS = 12;

@@ -64,5 +64,7 @@ test('the samples show every warning and note there is', () => {
   const shown = new Set(Object.values(expected).flatMap((lines) => lines.map((line) => line.split(' ')[2])));
   // The first is an error, which has its sample among those; the second takes more than a thousand settings: see `tests/analyse/blends.test.ts`.
   const elsewhere = ['coil-lead-not-connected', 'blend-at-centre-only'];
-  expect(Object.keys(noteWording).filter((code) => !shown.has(code) && !elsewhere.includes(code))).toEqual([]);
+  expect(Object.keys(noteWording).filter((code) => !shown.has(code) && !elsewhere.includes(code))).toEqual(
+    [],
+  );
 });

@@ -62,6 +62,11 @@ export class Router {
     return this.#paths;
   }
 
+  /** States that searches for ways have looked at so far. */
+  get work(): number {
+    return this.#search.work;
+  }
+
   /** Lays every wire; false when they do not fit. */
   routeAll(): boolean {
     const all = this.#requests.map((_, i) => i);

@@ -50,6 +50,7 @@ export class PathSearch {
   readonly #down: Int16Array;
   readonly #queue = new BucketQueue();
   #round = 0;
+  #work = 0;
 
   constructor(grid: Grid) {
     this.#grid = grid;
@@ -67,6 +68,11 @@ export class PathSearch {
       }
     this.#across = new Int16Array(columns);
     this.#down = new Int16Array(rows);
+  }
+
+  /** States looked at so far, by which work is measured: a time would differ from one machine to the next. */
+  get work(): number {
+    return this.#work;
   }
 
   /** The cheapest way, or `undefined` when there is no way, or none for `most` or less. What a gate leads into is a lug and closed. */
@@ -100,6 +106,7 @@ export class PathSearch {
       const at = state * KNOWN;
       if (known[at] === 2 * round + 1) continue;
       known[at] = 2 * round + 1;
+      this.#work++;
       const cost = known[at + COST] ?? 0;
       const node = state >> 2;
       const heading = state & 3;
