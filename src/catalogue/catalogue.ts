@@ -1,0 +1,33 @@
+/** A workshop's catalogue: which kits it sells, and what is made of each. */
+import type { Written } from '../describe/chain.ts';
+
+/** What can be made of a kit; `drawing` is its sheet, the rest are named as the commands that make them alone. */
+export const outputs = ['drawing', 'png', 'positions', 'steps', 'inline', 'response', 'loads'] as const;
+export type Output = (typeof outputs)[number];
+
+/** One kit of a catalogue, and what is to be made of it. */
+export interface Job {
+  /** The kit's id, which names its files; no two jobs of a catalogue have the same. */
+  readonly id: string;
+  /** The file that describes it; for a member of a family the catalogue's own. */
+  readonly file: string;
+  /** The description of a member of a family, which extends a kit; absent where the file is the kit. */
+  readonly description?: Written;
+  /** In place of those that the kit names. */
+  readonly arrangement?: string;
+  readonly page?: string;
+  readonly outputs: readonly Output[];
+}
+
+export interface Catalogue {
+  /** The workshop's folder, and the catalogue's file in it. */
+  readonly folder: string;
+  readonly file: string;
+  /** Where outputs go to. */
+  readonly out: string;
+  /** The parts list's file, where there is one. */
+  readonly parts?: string;
+  /** A currency by its three letters (ISO 4217), for prices. */
+  readonly currency?: string;
+  readonly jobs: readonly Job[];
+}
