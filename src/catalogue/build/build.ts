@@ -188,6 +188,7 @@ export class Build {
         this.#tell.errorLine(`${answer.diagnostics.trimEnd()}\n`);
         for (const file of this.#byKit.get(job.id) ?? []) {
           this.#carry(file);
+          this.#claimed.set(file.toLowerCase(), job);
           this.#tell.errorLine(
             `stale     ${join(this.#catalogue.out, file)}: left as it was, since its kit has errors`,
           );

@@ -66,7 +66,7 @@ export class Texts {
    */
   keyOf(job: Job): string | undefined {
     const { id, description, arrangement, page, outputs } = job;
-    const parts = [this.#program, this.#parts, JSON.stringify([id, description, arrangement, page, outputs])];
+    const parts = [this.#program, this.#parts, JSON.stringify([id, description, page, outputs])];
     const arrangements = [arrangement];
     let extended: string | undefined;
     let from = job.file;
@@ -93,7 +93,7 @@ export class Texts {
     }
     for (const name of new Set(arrangements.filter((one) => one !== undefined))) {
       const file = arrangementFile(name);
-      parts.push(name, file === undefined ? MISSING : this.#hashOf(file));
+      parts.push(file === undefined ? name : this.#hashOf(file));
     }
     return hashOf(...parts);
   }
@@ -117,8 +117,8 @@ export class Texts {
   #said(file: string, text: string): Said {
     const before = this.#known.get(file);
     if (before) return before;
-    // Most kits name neither, and then need not be parsed.
-    const value = /\b(extends|arrangement)\b/.test(text) ? parseText(text, file).value : undefined;
+    // Most kits name neither, and then need not be parsed; a key may be written with escapes, though nobody does.
+    const value = /\b(extends|arrangement)\b|\\/.test(text) ? parseText(text, file).value : undefined;
     const [extended, arrangement] = [nameIn(value, 'extends'), nameIn(value, 'arrangement')];
     const said = {
       hash: hashOf(text),
@@ -148,7 +148,8 @@ export function madeKey(program: string, kit: Kit, outputs: readonly Output[]): 
   const bytes = file === undefined ? undefined : readBytes(file, LARGEST_KIT);
   return hashOf(
     program,
-    JSON.stringify(kit, plain),
+    // An arrangement counts by what it says: its path is another in another checkout.
+    JSON.stringify({ ...kit, arrangement: undefined }, plain),
     bytes && isBytes(bytes) ? bytes : MISSING,
     JSON.stringify((kit.page === undefined ? undefined : findPage(kit.page)) ?? null),
     JSON.stringify([...new Set(outputs)].sort()),
