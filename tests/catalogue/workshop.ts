@@ -62,10 +62,10 @@ export function newWorkshop(
 export const putKit = (folder: string, id: string, text: string): void =>
   writeFileSync(join(folder, 'kits', `${id}.yaml`), text);
 
-/** A copy of a workshop's kits and catalogue, without outputs and cache. */
-export function copyOf(folder: string): string {
+/** A copy of a workshop's kits and catalogue, without outputs; without the cache as well, unless asked for. */
+export function copyOf(folder: string, warm = false): string {
   const copy = newFolder();
-  for (const name of ['kits', 'solderleaf.yaml'])
+  for (const name of ['kits', 'solderleaf.yaml', ...(warm ? ['.solderleaf'] : [])])
     cpSync(join(folder, name), join(copy, name), { recursive: true });
   return copy;
 }
