@@ -2,7 +2,6 @@
 import { statSync } from 'node:fs';
 import type { Command } from 'commander';
 import { notesOf } from '../annotate/notes.ts';
-import { closestName } from '../common/nearest.ts';
 import type { Problem } from '../common/problem.ts';
 import type { Severity } from '../common/quoting.ts';
 import { decode } from '../describe/decode.ts';
@@ -10,7 +9,6 @@ import { formatDiagnostics, toDiagnostics } from '../describe/diagnostics.ts';
 import { explainPart } from '../describe/explain.ts';
 import { inheritedNotes } from '../describe/inherited.ts';
 import { findPart, type Kit } from '../describe/kit.ts';
-import { circuitFile, circuitNameIn, circuitNames, extendedAs } from '../files/circuits.ts';
 import { isFolder } from '../files/find-kits.ts';
 import { arrangementErrors, pageErrors } from '../files/layouts.ts';
 import { loadKit } from '../files/load.ts';
@@ -18,7 +16,7 @@ import { isBytes, LARGEST_DRAWING, readBytes, whyNot } from '../files/read-file.
 import { formatFinding, inspectAmong } from '../inspect/index.ts';
 import { analyse } from '../pipeline.ts';
 import { explainTable } from '../report/explain-table.ts';
-import { fail, filesOf, print, refuse } from './console.ts';
+import { circuitOr, fail, filesOf, print, refuse } from './console.ts';
 
 export function addCheck(program: Command): void {
   program
@@ -46,17 +44,6 @@ export function addCheck(program: Command): void {
       }
       for (const file of drawing ?? []) if (!checkDrawing(file, kits)) fail();
     });
-}
-
-/** The file of a circuit that ships where `circuit/NAME` is given and no file of that name lies here; any other path as it is. */
-function circuitOr(path: string, command: Command): string {
-  const name = statSync(path, { throwIfNoEntry: false }) ? undefined : circuitNameIn(path);
-  if (name === undefined) return path;
-  const names = circuitNames();
-  if (names.includes(name)) return circuitFile(name);
-  const near = closestName(name, names);
-  const meant = near === undefined ? '' : `did you mean ${extendedAs(near)}? `;
-  return command.error(`error: no circuit “${name}” ships: ${meant}“solderleaf circuits” lists them`);
 }
 
 /** Prints where a part's values come from; a kit with errors has a history all the same. */

@@ -39,7 +39,7 @@ export function addLoads(program: Command): void {
   const command = program.command('loads');
   command
     .description('load and resonance of each pickup in every switch position, and multimeter readings')
-    .argument('<kit>', 'kit file')
+    .argument('<kit>', 'kit file, or circuit/NAME for a circuit that ships')
     .option('--tolerance', 'add worst-case limits from part tolerances; takes a few seconds', false)
     .option(
       '--seed <number>',

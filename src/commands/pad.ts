@@ -9,7 +9,7 @@ import { ohmBounds } from '../parts/fields.ts';
 import { padData } from '../report/pad-data.ts';
 import { padReport } from '../report/pad-report.ts';
 import { buildCircuit } from '../solve/build.ts';
-import { fail, oneKit, print, printError, printJson } from './console.ts';
+import { circuitOr, fail, oneKit, print, printError, printJson } from './console.ts';
 
 interface PadFlags {
   readonly match: Match;
@@ -44,7 +44,7 @@ export function addPad(program: Command): void {
     .description(
       'padding resistors: which value, between which lugs, and its effect in every switch position',
     )
-    .argument('<kit>', 'kit file')
+    .argument('<kit>', 'kit file, or circuit/NAME for a circuit that ships')
     .addOption(
       new Option('--match <load>', 'the load that is matched to its reference')
         .choices(['dc', 'signal'])
@@ -68,6 +68,10 @@ export function addPad(program: Command): void {
     .action(async (path: string, flags: PadFlags) => {
       if (flags.stock && flags.series !== undefined && flags.series !== 'stock')
         command.error(`error: --series ${flags.series} and --stock contradict each other; give one of them`);
+      if (flags.write && circuitOr(path, command) !== path)
+        return command.error(
+          `error: --write changes a kit’s file, and “${path}” is a circuit that ships: write it into a kit of your own that extends it`,
+        );
       const kit = await oneKit(path, command);
       if (!kit) return;
       const series = choiceOf(kit, flags);
