@@ -5,6 +5,7 @@ import { isKitLike } from '../describe/chain.ts';
 import { decode } from '../describe/decode.ts';
 import { LONGEST_TEXT, parseText } from '../describe/source.ts';
 import { isScript } from './kit-path.ts';
+import { isListName } from './parts-list.ts';
 import { isBytes, LARGEST_KIT, readBytes } from './read-file.ts';
 import { whyNotRead } from './reason.ts';
 
@@ -30,10 +31,14 @@ export function kitFiles(paths: readonly string[]): FoundKits {
   const named = paths.flatMap((path): readonly { file: string; sort: Sort }[] => {
     if (!isFolder(path)) return [{ file: path, sort: 'kit' }];
     try {
-      return readdirSync(path)
-        .filter((name) => KIT_FILE.test(name) && !NO_KIT.test(name) && !isFolder(join(path, name)))
-        .sort((a, b) => (a < b ? -1 : 1))
-        .map((name) => ({ file: join(path, name), sort: sortOf(join(path, name)) }));
+      return (
+        readdirSync(path)
+          .filter((name) => KIT_FILE.test(name) && !NO_KIT.test(name) && !isFolder(join(path, name)))
+          .sort((a, b) => (a < b ? -1 : 1))
+          .map((name) => ({ file: join(path, name), sort: sortOf(join(path, name)) }))
+          // A workshop's list is no kit, and nobody takes it for one.
+          .filter(({ file, sort }) => sort !== 'none' || !isListName(file))
+      );
     } catch (thrown) {
       closed.push({ folder: path, reason: whyNotRead(thrown) });
       return [];
