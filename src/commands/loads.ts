@@ -9,6 +9,7 @@ import {
   solveResponse,
   toJson,
 } from '../analyse/index.ts';
+import { substitutionLines } from '../annotate/stock-notes.ts';
 import { formatQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
 import { analyse } from '../pipeline.ts';
@@ -81,8 +82,10 @@ function textOf({ circuit, loads, response, readings, limits }: Figures): string
   const { frequency, cable, amplifier } = kit.outputLoad;
   const into = `${formatQuantity(cable.value, 'farad')} of cable and ${formatQuantity(amplifier.value, 'ohm')}`;
   const together = togetherTable(loads);
+  const replaced = substitutionLines(kit);
   return [
     kit.title,
+    ...(replaced.length === 0 ? [] : [replaced.join('\n')]),
     `Loads at DC and at ${frequency.value} Hz, all controls on 10; total: with cable, amplifier and the other pickups\n${loadsTable(loads)}`,
     ...(together === ''
       ? []
