@@ -8,6 +8,7 @@ import { addCircuits } from './commands/circuits.ts';
 import { printError, refuseTwice, shown } from './commands/console.ts';
 import { addDraw } from './commands/draw.ts';
 import { addLoads } from './commands/loads.ts';
+import { addOrder } from './commands/order.ts';
 import { addPad } from './commands/pad.ts';
 import { addResponse } from './commands/response.ts';
 import { addSchema } from './commands/schema.ts';
@@ -25,7 +26,17 @@ const program = new Command('solderleaf')
   })
   .exitOverride();
 
-for (const add of [addDraw, addLoads, addResponse, addPad, addCheck, addCircuits, addSchema, addBuild])
+for (const add of [
+  addDraw,
+  addLoads,
+  addResponse,
+  addPad,
+  addCheck,
+  addCircuits,
+  addBuild,
+  addOrder,
+  addSchema,
+])
   add(program);
 for (const command of program.commands) refuseTwice(command);
 

@@ -1,8 +1,9 @@
-/** From the entries of a catalogue to the files they mean, and a job for each. */
+/** From the entries of a catalogue to the files they mean, and a job for each of them and for each member of its families. */
 import { join, normalize } from 'node:path';
 import { type KeyPath, type Problem, problem } from '../common/problem.ts';
 import { isFolder, isKitName, sortOf } from '../files/find-kits.ts';
-import type { Job } from './catalogue.ts';
+import type { Job, Member, Output } from './catalogue.ts';
+import { describeMember, type Family, memberId } from './family.ts';
 import { filesBelow, isPattern, matching } from './glob.ts';
 import { idIn, idOfName, plainIdIn } from './kit-id.ts';
 import type { Settings } from './schema.ts';
@@ -16,8 +17,16 @@ export interface Entry {
   readonly path: KeyPath;
 }
 
+export interface MeantFamily {
+  readonly family: Family;
+  readonly members: readonly Member['values'][];
+  readonly settings: Settings;
+}
+
 interface Workshop {
   readonly folder: string;
+  /** The catalogue's file. */
+  readonly file: string;
   /** Where outputs go to, from the folder: no kits are looked for there. */
   readonly out: string;
   /** Files that are no kits. */
@@ -31,7 +40,12 @@ interface Meant {
 }
 
 /** A file that several entries mean is one kit, of which a later entry may say more, or something else. */
-export async function jobsOf(entries: readonly Entry[], workshop: Workshop, all: Settings) {
+export async function jobsOf(
+  entries: readonly Entry[],
+  families: readonly MeantFamily[],
+  workshop: Workshop,
+  all: Settings,
+) {
   const problems: Problem[] = [];
   const meant = new Map<string, Meant>();
   const below = entries.every(({ files }) => isOneFile(files, workshop))
@@ -51,17 +65,43 @@ export async function jobsOf(entries: readonly Entry[], workshop: Workshop, all:
   }
   const jobs: Job[] = [];
   const takers = new Map<string, string>();
-  const nameless: string[] = [];
   for (const [kit, { path, settings }] of meant) {
     const file = join(workshop.folder, kit);
     const id = await idIn(file);
-    if (id === undefined) nameless.push(kit);
     const taker = id === undefined ? undefined : takers.get(id);
     if (id !== undefined && taker !== undefined) problems.push(problem('id-taken', path, { id, by: taker }));
-    if (id !== undefined) takers.set(id, taker ?? file);
-    jobs.push({ id: id ?? '', file, outputs: ['drawing'], ...all, ...settings });
+    else if (id !== undefined) takers.set(id, file);
+    jobs.push({ id: id ?? '', file, outputs: USUAL, ...all, ...settings });
+  }
+  for (const { family, members, settings } of families) {
+    const made = members.map((values) => memberJob(family, values, workshop.file, { ...all, ...settings }));
+    // One is told: the others of a family are most often taken in the same way.
+    const taken = made.find(({ id }) => takers.has(id));
+    const path = [...family.path, 'kit'];
+    if (taken) problems.push(problem('id-taken', path, { id: taken.id, by: takers.get(taken.id) ?? '' }));
+    for (const { id } of made) takers.set(id, `the family ${family.kit}`);
+    problems.push(
+      ...twice(made.map(({ id }) => id))
+        .map((id) => problem('id-taken', path, { id, by: 'another member of this family' }))
+        .slice(0, 1),
+    );
+    jobs.push(...made);
   }
   return { jobs: named(jobs), problems };
+}
+
+/** What is made of a kit where nobody says. */
+const USUAL: readonly Output[] = ['drawing'];
+
+const twice = (ids: readonly string[]): readonly string[] => {
+  const seen = new Set<string>();
+  return ids.filter((id) => seen.size === seen.add(id).size);
+};
+
+function memberJob(family: Family, values: Member['values'], file: string, settings: Settings): Job {
+  const { description } = describeMember(family, values);
+  const member = { family: family.index, values };
+  return { id: memberId(family, values), file, description, member, outputs: USUAL, ...settings };
 }
 
 /** Gives jobs whose kits say no id one that is free: they will fail, each under a name of its own. */

@@ -11,7 +11,8 @@ import { isFolder } from '../files/find-kits.ts';
 import { arrangementErrors, pageErrors } from '../files/layouts.ts';
 import { isBytes, LARGEST_KIT, readBytes } from '../files/read-file.ts';
 import type { Catalogue } from './catalogue.ts';
-import { type Entry, jobsOf } from './kit-files.ts';
+import { expandFamily, readFamily } from './family.ts';
+import { type Entry, jobsOf, type MeantFamily } from './kit-files.ts';
 import { CATALOGUE, catalogueSchema, kitEntrySchema, type Settings } from './schema.ts';
 
 interface CatalogueReading {
@@ -19,6 +20,9 @@ interface CatalogueReading {
   readonly catalogue?: Catalogue;
   readonly diagnostics: readonly Diagnostic[];
 }
+
+/** Kits of one catalogue. Many more are a mistake in a matrix, and would take days to draw. */
+const MOST_KITS = 10_000;
 
 /**
  * Reads a workshop's catalogue.
@@ -62,20 +66,17 @@ async function readValue(value: unknown, file: string) {
   const head: Partial<typeof read.data> = read.data ?? {};
   const out = head.out ?? 'out';
   // What lies in the folder of outputs would be taken for kits, and what lies beside them for outputs.
-  if (
-    !below(out, folder) &&
-    (isAbsolute(out) ? !relative(resolve(out), resolve(folder)).startsWith('..') : /^(\.\.?\/?)*$/.test(out))
-  )
+  if (!relative(resolve(folder, out), resolve(folder)).startsWith('..'))
     problems.push(problem('out-is-workshop', ['out'], { got: out }));
+  if (head.parts !== undefined && !existsSync(join(folder, head.parts)))
+    problems.push(problem('file-unreadable', ['parts'], { reason: 'file not found' }));
   const all = settingsOf(value, folder, []);
   const entries = entriesOf(value, folder);
-  problems.push(...all.problems, ...entries.problems);
+  const families = familiesOf(value, folder);
+  problems.push(...all.problems, ...entries.problems, ...families.problems);
   if (problems.length > 0) return { problems };
-  const found = await jobsOf(
-    entries.entries,
-    { folder, out, own: [basename(file), ...partsNames(head.parts)] },
-    all.settings,
-  );
+  const workshop = { folder, file, out, own: [basename(file), ...partsNames(head.parts)] };
+  const found = await jobsOf(entries.entries, families.families, workshop, all.settings);
   const parts = [...partsNames(head.parts)]
     .map((name) => join(folder, name))
     .find((name) => existsSync(name));
@@ -91,7 +92,7 @@ async function readValue(value: unknown, file: string) {
 }
 
 const partsNames = (named: string | undefined): readonly string[] =>
-  named === undefined ? ['parts.yaml', 'parts.csv'] : [named];
+  named === undefined ? ['parts.yaml', 'parts.yml', 'parts.csv'] : [named];
 
 /** Whether a path leads to below the workshop's folder. */
 function below(path: string, folder: string): boolean {
@@ -131,6 +132,28 @@ function entriesOf(value: Written, folder: string) {
     else entries.push({ files, settings, path: at });
   }
   return { entries, problems };
+}
+
+function familiesOf(value: Written, folder: string) {
+  const families: MeantFamily[] = [];
+  const problems: Problem[] = [];
+  let left = MOST_KITS;
+  const all = Array.isArray(value.families) ? (value.families as readonly unknown[]) : [];
+  for (const [index, written] of all.entries()) {
+    const { family, problems: unread } = readFamily(written, index);
+    problems.push(...unread);
+    const { settings, problems: wrong } = settingsOf(isMap(written) ? written : {}, folder, [
+      'families',
+      index,
+    ]);
+    problems.push(...wrong);
+    if (!family) continue;
+    const { members, problems: found } = expandFamily(family, left);
+    left -= members.length;
+    problems.push(...found);
+    families.push({ family, members, settings });
+  }
+  return { families, problems };
 }
 
 /** What is to be made of kits, as far as the catalogue or an entry of it says. */
