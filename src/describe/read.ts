@@ -51,6 +51,10 @@ export function kitFromValue(value: unknown, file: string, readBase: BaseReader 
   return readChain(value, valueSource(file), [], readBase);
 }
 
+/** Reads a description that a catalogue makes of pieces; `source` tells where each of them is written. */
+export const kitFromPieces = (value: Written, source: Source, readBase: BaseReader): Reading =>
+  readChain(value, source, [], readBase);
+
 /** A script that could not be run: what it threw, without its stack, at the place a compiler names if one does. */
 export function failedScript(message: string, file: string): Reading {
   const [, line, column, error] = /:(\d+):(\d+): ERROR: (.*)/.exec(message) ?? [];

@@ -21,8 +21,10 @@ interface FoundKits {
 type Sort = 'kit' | 'none' | 'script';
 
 const KIT_FILE = /\.(ya?ml|json|ts)$/i;
-/** Files that begin with a dot are hidden: an editor's locks and what it keeps for itself. */
-const NO_KIT = /^\.|\.schema\.json$|\.d\.ts$/i;
+/** Whether a file could hold a kit by its name. */
+export const isKitName = (name: string): boolean => KIT_FILE.test(name) && !NO_KIT.test(name);
+/** Files that begin with a dot are hidden: an editor's locks and what it keeps for itself. A workshop's own files are no kits. */
+const NO_KIT = /^\.|^(?:solderleaf|parts)\.yaml$|\.schema\.json$|\.d\.ts$/i;
 
 /** A file that is named is taken at its word, whatever it holds; those of a folder are looked into, by name. */
 export function kitFiles(paths: readonly string[]): FoundKits {
@@ -31,7 +33,7 @@ export function kitFiles(paths: readonly string[]): FoundKits {
     if (!isFolder(path)) return [{ file: path, sort: 'kit' }];
     try {
       return readdirSync(path)
-        .filter((name) => KIT_FILE.test(name) && !NO_KIT.test(name) && !isFolder(join(path, name)))
+        .filter((name) => isKitName(name) && !isFolder(join(path, name)))
         .sort((a, b) => (a < b ? -1 : 1))
         .map((name) => ({ file: join(path, name), sort: sortOf(join(path, name)) }));
     } catch (thrown) {
@@ -72,7 +74,8 @@ const KEY = /^[\s{,]*["']?(?:kit|parts|joints)["']?\s*:/m;
 /** A script is run to be read, so that one must look like a kit first. */
 const SCRIPT = /\bdefineKit\b|\bkit["']?\s*:/;
 
-function sortOf(file: string): Sort {
+/** What a file holds, as far as it must be looked into to tell. */
+export function sortOf(file: string): Sort {
   const bytes = readBytes(file, LARGEST_KIT);
   // One that cannot be read is told as such where it is loaded.
   if (!isBytes(bytes)) return 'kit';
