@@ -2,6 +2,7 @@
 /** The command line. Exit 0 for success, 1 for problems in the input, 2 for wrong usage. */
 import { createRequire } from 'node:module';
 import { Command, CommanderError } from 'commander';
+import { addBuild } from './commands/build.ts';
 import { addCheck } from './commands/check.ts';
 import { addCircuits } from './commands/circuits.ts';
 import { printError, refuseTwice, shown } from './commands/console.ts';
@@ -24,7 +25,8 @@ const program = new Command('solderleaf')
   })
   .exitOverride();
 
-for (const add of [addDraw, addLoads, addResponse, addPad, addCheck, addCircuits, addSchema]) add(program);
+for (const add of [addDraw, addLoads, addResponse, addPad, addCheck, addCircuits, addSchema, addBuild])
+  add(program);
 for (const command of program.commands) refuseTwice(command);
 
 // Whoever reads may stop early, as `head` does: that ends the printing, not the work nor what it comes to.

@@ -8,7 +8,8 @@ import { themes } from '../draw/theme.ts';
 import { arrangementErrors, pageErrors } from '../files/layouts.ts';
 import { prepare, render, renderInline, sheetsOf } from '../pipeline.ts';
 import { DEFAULT_EFFORT } from '../place/improve.ts';
-import { type DrawOptions, drawKits, type Format } from '../publish/draw-kits.ts';
+import { type DrawOptions, drawKits } from '../publish/draw-kits.ts';
+import type { Format } from '../publish/draw-plan.ts';
 import { modes } from '../publish/modes.ts';
 import { fail, filesOf, print, printDiagnostics, printError, refuse } from './console.ts';
 
