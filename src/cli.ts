@@ -3,6 +3,7 @@
 import { createRequire } from 'node:module';
 import { Command, CommanderError } from 'commander';
 import { addBuild } from './commands/build.ts';
+import { addChanges } from './commands/changes.ts';
 import { addCheck } from './commands/check.ts';
 import { addCircuits } from './commands/circuits.ts';
 import { printError, refuseTwice, shown } from './commands/console.ts';
@@ -11,6 +12,7 @@ import { addLoads } from './commands/loads.ts';
 import { addPad } from './commands/pad.ts';
 import { addResponse } from './commands/response.ts';
 import { addSchema } from './commands/schema.ts';
+import { addWhich } from './commands/which.ts';
 import { whyNotWritten } from './files/reason.ts';
 
 const { version } = createRequire(import.meta.url)('../package.json') as { version: string };
@@ -25,7 +27,18 @@ const program = new Command('solderleaf')
   })
   .exitOverride();
 
-for (const add of [addDraw, addLoads, addResponse, addPad, addCheck, addCircuits, addSchema, addBuild])
+for (const add of [
+  addDraw,
+  addLoads,
+  addResponse,
+  addPad,
+  addCheck,
+  addCircuits,
+  addSchema,
+  addBuild,
+  addChanges,
+  addWhich,
+])
   add(program);
 for (const command of program.commands) refuseTwice(command);
 
