@@ -1,7 +1,7 @@
 /** What has changed between two records of one kit, figure by figure, and whether a player would hear it. */
 import { formatDecibels, formatHertz } from '../../common/figures.ts';
 import { formatQuantity } from '../../common/units.ts';
-import type { KitFigures, Ohms, Shape, StateFigures } from './figures.ts';
+import { AT_JACK, type KitFigures, type Ohms, type Shape, type StateFigures } from './figures.ts';
 
 /**
  * From here on a player hears a difference, listening to one right after the other. Levels: about 1 dB is the least difference in
@@ -14,6 +14,8 @@ export const HEARD = { decibels: 1, share: 0.05 } as const;
 /** One figure that was and is another. Both in words, and as numbers where there are any: ohms, hertz, decibels. */
 export interface Change {
   readonly position: string;
+  /** What sounds, a load, what is heard of it, a reading at the jack, or one at a lug inside. */
+  readonly sort: 'sounding' | 'load' | 'sound' | 'reading' | 'lug';
   readonly what: string;
   readonly before: string;
   readonly after: string;
@@ -113,6 +115,7 @@ const soundingOf = ({ sounding }: StateFigures): string => sounding.join(' + ') 
 
 const wholly = (position: string, before: string, after: string): Change => ({
   position,
+  sort: 'sounding',
   what: 'sounding',
   before,
   after,
@@ -128,9 +131,9 @@ function changesIn(before: StateFigures, after: StateFigures): readonly Change[]
     if (!old) return [];
     const { label } = pickup;
     return [
-      ...ohmsChange(position, `${label}, DC load`, old.dcLoad, pickup.dcLoad),
-      ...ohmsChange(position, `${label}, signal load`, old.signalLoad, pickup.signalLoad),
-      ...ohmsChange(position, `${label}, total load`, old.totalLoad, pickup.totalLoad),
+      ...ohmsChange(position, 'load', `${label}, DC load`, old.dcLoad, pickup.dcLoad),
+      ...ohmsChange(position, 'load', `${label}, signal load`, old.signalLoad, pickup.signalLoad),
+      ...ohmsChange(position, 'load', `${label}, total load`, old.totalLoad, pickup.totalLoad),
       ...(old.shape && pickup.shape ? shapeChanges(position, label, old.shape, pickup.shape) : []),
     ];
   });
@@ -148,7 +151,15 @@ function changesIn(before: StateFigures, after: StateFigures): readonly Change[]
       (one) => one.measured === measured && one.volume === volume && one.pickups === state,
     );
     const what = `${measured}, volume on ${volume}, pickups ${state}`;
-    return old ? ohmsChange(position, `reading: ${what}`, old.ohms, reading.ohms) : [];
+    return old
+      ? ohmsChange(
+          position,
+          measured === AT_JACK ? 'reading' : 'lug',
+          `reading: ${what}`,
+          old.ohms,
+          reading.ohms,
+        )
+      : [];
   });
   return [...(was === is ? [] : [wholly(position, was, is)]), ...pickups, ...together, ...readings];
 }
@@ -157,11 +168,17 @@ const ohmsText = (value: Ohms): string => (value === 'open' ? 'open' : formatQua
 const numberOf = (value: Ohms): number | null => (value === 'open' ? null : value);
 
 /** What reads the same is no change. */
-function ohmsChange(position: string, what: string, before: Ohms, after: Ohms): readonly Change[] {
+function ohmsChange(
+  position: string,
+  sort: Change['sort'],
+  what: string,
+  before: Ohms,
+  after: Ohms,
+): readonly Change[] {
   const [was, is] = [ohmsText(before), ohmsText(after)];
   return was === is
     ? []
-    : [{ position, what, before: was, after: is, values: [numberOf(before), numberOf(after)] }];
+    : [{ position, sort, what, before: was, after: is, values: [numberOf(before), numberOf(after)] }];
 }
 
 function shapeChanges(position: string, label: string, before: Shape, after: Shape): readonly Change[] {
@@ -178,7 +195,9 @@ function shapeChanges(position: string, label: string, before: Shape, after: Sha
     // A peak that comes or goes is heard when it is high enough; that the treble ends within what is heard, always.
     const peak = Math.max(before.height ?? 0, after.height ?? 0);
     const heard = a !== null && b !== null ? isHeard(a, b) : key === 'cutoff' || peak >= HEARD.decibels;
-    return [{ position, what: `${label}, ${what}`, before: was, after: is, values: [a, b], heard }];
+    return [
+      { position, sort: 'sound', what: `${label}, ${what}`, before: was, after: is, values: [a, b], heard },
+    ];
   };
   const louder = (a: number, b: number): boolean => Math.abs(a - b) >= HEARD.decibels;
   const higher = (a: number, b: number): boolean => Math.abs(b / a - 1) >= HEARD.share;

@@ -199,9 +199,12 @@ const shapeOf = ({ plateau, resonance, cutoff }: CurveShape): Shape => ({
   cutoff: orNull(cutoff),
 });
 
+/** What the reading at the jack is called; those at lugs go by the lugs. */
+export const AT_JACK = 'tip to sleeve';
+
 const readingsOf = (kit: Kit, { jack, lugs }: HarnessReadings, volume: 10 | 0): StateFigures['readings'] =>
   [
-    { measured: 'tip to sleeve', ...jack },
+    { measured: AT_JACK, ...jack },
     ...lugs.map((one) => ({ ...one, measured: probeLug(kit, one.lugs) })),
   ].flatMap(({ measured, disconnected, connected }) => [
     { measured, volume, pickups: 'disconnected', ohms: keptOhms(disconnected) },

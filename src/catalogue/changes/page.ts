@@ -82,7 +82,7 @@ ${lines.length === 0 ? '' : `    <ul>\n${lines.join('')}    </ul>\n`}${tableOf(c
 }
 
 function tableOf(changes: KitChanges): string {
-  const rows = tableRows(changes);
+  const rows = tableRows(changes.figures);
   if (rows.length === 0) return '';
   const cells = (row: readonly string[], tag: 'td' | 'th'): string =>
     row

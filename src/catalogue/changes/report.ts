@@ -37,7 +37,7 @@ export function linesOf({
   ];
 }
 
-export const tableRows = ({ figures }: KitChanges): readonly (readonly string[])[] =>
+export const tableRows = (figures: KitChanges['figures']): readonly (readonly string[])[] =>
   figures.map(({ position, what, before, after, heard }, i) => [
     figures[i - 1]?.position === position ? '' : position,
     what,
@@ -48,16 +48,22 @@ export const tableRows = ({ figures }: KitChanges): readonly (readonly string[])
 
 export const TABLE_HEADS = ['position', 'figure', 'before', 'now', ''] as const;
 
-/** A kit that has changed, its figures as a table. */
+/** A kit that has changed, its figures as a table; readings at lugs inside are many, and only counted. */
 export function kitText({ changes, source }: Surveyed): string {
   const { kit, title, became } = changes;
   const from = source === undefined ? '' : ` (${source})`;
-  const rows = tableRows(changes);
+  const { figures } = changes;
+  const told = figures.filter(({ sort }) => sort !== 'lug');
+  const lugs = figures.length - told.length;
+  const rows = tableRows(told);
   return [
     `${kit}: ${BECAME[became]}${from}`,
     ...(title === kit ? [] : [`  ${title}`]),
     ...linesOf(changes).map((line) => `  ${line}`),
     ...(rows.length === 0 ? [] : [columns(TABLE_HEADS, rows, 2, '  ')]),
+    ...(lugs === 0
+      ? []
+      : [`  and ${lugs} ${lugs === 1 ? 'reading' : 'readings'} at lugs inside: see --html or --json`]),
   ].join('\n');
 }
 

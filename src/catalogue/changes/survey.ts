@@ -39,12 +39,14 @@ export async function* survey(
   const { folder, jobs } = catalogue;
   for (const job of jobs) {
     const loaded = withJob(await loadJob(job), job);
-    const before = readFigures(folder, job.id);
+    const stored = readFigures(folder, job.id);
+    const old = draw ? oldPicture(catalogue, job.id) : undefined;
+    // What was kept without being drawn has no mark, but its drawing may.
+    const before = stored && { ...stored, mark: stored.mark ?? markIn(old) };
     const unplaced = figuresOf(loaded, undefined, job.id);
     const source = relative(folder, job.file).split(sep).join('/');
     const changes = compareKit(before, unplaced);
     if (!draw || changes.became === 'same' || changes.became === 'failed' || !loaded.kit) {
-      const old = draw && changes.became === 'failed' ? oldPicture(catalogue, job.id) : undefined;
       yield {
         changes,
         source,
@@ -56,7 +58,6 @@ export async function* survey(
     progress?.(job.id);
     const prepared = await placed(loaded.kit);
     const figures = prepared ? figuresOf(loaded, prepared, job.id) : unplaced;
-    const old = oldPicture(catalogue, job.id);
     const pictures = {
       ...(old === undefined ? {} : { before: old }),
       ...(prepared ? { after: pictureOf(prepared) } : {}),
@@ -102,6 +103,10 @@ function oldPicture({ out }: Catalogue, id: string): string | undefined {
   const bytes = readBytes(join(out, `${id}.svg`), LARGEST_DRAWING);
   return isBytes(bytes) ? Buffer.from(bytes).toString('utf8') : undefined;
 }
+
+/** The mark that a drawing's root bears. */
+const markIn = (svg: string | undefined): string | null =>
+  / data-revision="([^"]{1,20})"/.exec(/<svg\b[^>]*>/.exec(svg ?? '')?.[0] ?? '')?.[1] ?? null;
 
 /** Kits whose figures were stored. */
 function storedIds(folder: string): readonly string[] {
