@@ -3,6 +3,7 @@
 import { createRequire } from 'node:module';
 import { Command, CommanderError } from 'commander';
 import { addBuild } from './commands/build.ts';
+import { addChanges } from './commands/changes.ts';
 import { addCheck } from './commands/check.ts';
 import { addCircuits } from './commands/circuits.ts';
 import { printError, refuseTwice, shown } from './commands/console.ts';
@@ -12,6 +13,7 @@ import { addOrder } from './commands/order.ts';
 import { addPad } from './commands/pad.ts';
 import { addResponse } from './commands/response.ts';
 import { addSchema } from './commands/schema.ts';
+import { addWhich } from './commands/which.ts';
 import { whyNotWritten } from './files/reason.ts';
 
 const { version } = createRequire(import.meta.url)('../package.json') as { version: string };
@@ -34,6 +36,8 @@ for (const add of [
   addCheck,
   addCircuits,
   addBuild,
+  addWhich,
+  addChanges,
   addOrder,
   addSchema,
 ])

@@ -51,6 +51,17 @@ export function steps(written: string): number {
   return count;
 }
 
+/** A day that there is, as ISO 8601 writes it. */
+function day(written: string): string {
+  const read = /^\d{4}-\d{2}-\d{2}$/.test(written) ? new Date(`${written}T00:00:00Z`) : undefined;
+  // The 31st of a shorter month would be read as a day of the next.
+  if (!read || Number.isNaN(read.getTime()) || !read.toISOString().startsWith(written))
+    throw new InvalidArgumentError(
+      `“${written}” is not a date; write year, month and day, such as 2026-11-30`,
+    );
+  return written;
+}
+
 const [LEAST_DPI, MOST_DPI] = [36, 1200] as const;
 
 function resolution(written: string): number {
@@ -124,6 +135,7 @@ export function addDraw(program: Command): void {
       ).conflicts('step'),
     )
     .option('--step <number>', 'drawing up to soldering step N, with a checklist of its joints; or all')
+    .option('--date <day>', 'a date to print beside the revision mark, such as 2026-11-30', day)
     .option(
       '--effort <steps>',
       `placement optimisation steps; 0 turns optimisation off (default: ${DEFAULT_EFFORT.steps})`,

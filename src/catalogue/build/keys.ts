@@ -9,8 +9,9 @@ import { parseText } from '../../describe/source.ts';
 import { readBaseFile } from '../../files/bases.ts';
 import { isScript } from '../../files/kit-path.ts';
 import { arrangementFile, findPage, packageRoot } from '../../files/layouts.ts';
+import { partsListFor } from '../../files/parts-list.ts';
 import { isBytes, LARGEST_DRAWING, LARGEST_KIT, readBytes } from '../../files/read-file.ts';
-import type { Catalogue, Job, Output } from '../catalogue.ts';
+import type { Job, Output } from '../catalogue.ts';
 import { hashOf } from './cache.ts';
 
 /** Packages outside of the program's own files that have a part in what is drawn. */
@@ -52,12 +53,11 @@ export class Texts {
   readonly #known = new Map<string, Said>();
   readonly #bases = new Map<string, Said & { readonly file: string }>();
   readonly #hashes = new Map<string, string>();
+  readonly #lists = new Map<string, string>();
   readonly #program: string;
-  readonly #parts: string;
 
-  constructor(program: string, { parts }: Catalogue) {
+  constructor(program: string) {
     this.#program = program;
-    this.#parts = parts === undefined ? MISSING : this.#hashOf(parts);
   }
 
   /**
@@ -66,7 +66,7 @@ export class Texts {
    */
   keyOf(job: Job): string | undefined {
     const { id, description, arrangement, page, outputs } = job;
-    const parts = [this.#program, this.#parts, JSON.stringify([id, description, page, outputs])];
+    const parts = [this.#program, this.#listFor(job.file), JSON.stringify([id, description, page, outputs])];
     const arrangements = [arrangement];
     let extended: string | undefined;
     let from = job.file;
@@ -96,6 +96,26 @@ export class Texts {
       parts.push(file === undefined ? name : this.#hashOf(file));
     }
     return hashOf(...parts);
+  }
+
+  /** The parts list that holds for a kit, which is the same for all kits of a folder; where its items are written does not count. */
+  #listFor(file: string): string {
+    const folder = dirname(file);
+    const before = this.#lists.get(folder);
+    if (before !== undefined) return before;
+    const list = partsListFor(file);
+    const items = list?.items.map(({ place: _, places: _p, part: _o, ...item }) => item);
+    const hash = list
+      ? hashOf(
+          JSON.stringify([
+            list.currency,
+            items,
+            list.diagnostics.map(({ code, message }) => [code, message]),
+          ]),
+        )
+      : MISSING;
+    this.#lists.set(folder, hash);
+    return hash;
   }
 
   #own(file: string): Said | undefined {
