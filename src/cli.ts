@@ -7,6 +7,7 @@ import { addCircuits } from './commands/circuits.ts';
 import { printError, refuseTwice, shown } from './commands/console.ts';
 import { addDraw } from './commands/draw.ts';
 import { addLoads } from './commands/loads.ts';
+import { addNew } from './commands/new.ts';
 import { addOrder } from './commands/order.ts';
 import { addPad } from './commands/pad.ts';
 import { addResponse } from './commands/response.ts';
@@ -25,7 +26,17 @@ const program = new Command('solderleaf')
   })
   .exitOverride();
 
-for (const add of [addDraw, addLoads, addResponse, addPad, addCheck, addCircuits, addOrder, addSchema])
+for (const add of [
+  addDraw,
+  addLoads,
+  addResponse,
+  addPad,
+  addCheck,
+  addCircuits,
+  addNew,
+  addOrder,
+  addSchema,
+])
   add(program);
 for (const command of program.commands) refuseTwice(command);
 
