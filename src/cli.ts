@@ -9,6 +9,7 @@ import { addCircuits } from './commands/circuits.ts';
 import { printError, refuseTwice, shown } from './commands/console.ts';
 import { addDraw } from './commands/draw.ts';
 import { addLoads } from './commands/loads.ts';
+import { addOrder } from './commands/order.ts';
 import { addPad } from './commands/pad.ts';
 import { addResponse } from './commands/response.ts';
 import { addSchema } from './commands/schema.ts';
@@ -34,10 +35,11 @@ for (const add of [
   addPad,
   addCheck,
   addCircuits,
-  addSchema,
   addBuild,
-  addChanges,
   addWhich,
+  addChanges,
+  addOrder,
+  addSchema,
 ])
   add(program);
 for (const command of program.commands) refuseTwice(command);

@@ -1,6 +1,7 @@
 /** The catalogue's JSON Schema, by which editors complete and check `solderleaf.yaml` while it is written. */
 import { z } from 'zod';
 import { pieceSchema } from '../describe/extending-schema.ts';
+import { formatted, jsonSchema } from '../describe/json-schema.ts';
 import { catalogueSchema, familySchema, kitEntrySchema } from './schema.ts';
 
 const written = catalogueSchema.extend({
@@ -21,8 +22,4 @@ const written = catalogueSchema.extend({
 });
 
 /** JSON Schema, draft 2020-12, of a catalogue, as the text of its file. */
-export function formatCatalogueJsonSchema(): string {
-  const schema = z.toJSONSchema(written, { io: 'input', target: 'draft-2020-12', unrepresentable: 'any' });
-  const { $schema, ...rest } = schema;
-  return `${JSON.stringify({ $schema, title: 'Solderleaf catalogue', ...rest }, null, 2)}\n`;
-}
+export const formatCatalogueJsonSchema = (): string => formatted(jsonSchema(written, 'Solderleaf catalogue'));

@@ -7,6 +7,7 @@ import { kitFromPieces } from '../describe/read.ts';
 import { parseText, type Source, type SourceText } from '../describe/source.ts';
 import { readBaseFile } from '../files/bases.ts';
 import { type Loaded, loadKit } from '../files/load.ts';
+import { partsListFor } from '../files/parts-list.ts';
 import { isBytes, LARGEST_KIT, readBytes } from '../files/read-file.ts';
 import type { Job } from './catalogue.ts';
 import { describeMember, readFamily } from './family.ts';
@@ -15,7 +16,7 @@ import { describeMember, readFamily } from './family.ts';
 export async function loadJob(job: Job): Promise<Loaded> {
   const { description, file } = job;
   if (!description) return loadKit(file);
-  const reading = kitFromPieces(description, memberSource(job), readBaseFile);
+  const reading = kitFromPieces(description, memberSource(job), readBaseFile, partsListFor(file));
   return { file, ...checked(reading), layers: reading.layers ?? [] };
 }
 

@@ -92,7 +92,7 @@ async function readValue(value: unknown, file: string) {
 }
 
 const partsNames = (named: string | undefined): readonly string[] =>
-  named === undefined ? ['parts.yaml', 'parts.csv'] : [named];
+  named === undefined ? ['parts.yaml', 'parts.yml', 'parts.csv'] : [named];
 
 /** Whether a path leads to below the workshop's folder. */
 function below(path: string, folder: string): boolean {

@@ -1,5 +1,6 @@
 /** What a person writes in `solderleaf.yaml`. Every object is strict, so that a misspelt key is found. */
 import { z } from 'zod';
+import { currencyField } from '../describe/stock-schema.ts';
 import { type Job, outputs } from './catalogue.ts';
 
 /** The name of a catalogue's file. */
@@ -54,11 +55,7 @@ export const catalogueSchema = z.strictObject({
   out: text
     .optional()
     .describe('Folder that everything made of the kits goes to, from the workshop’s; out by default'),
-  currency: z
-    .string()
-    .regex(/^[A-Z]{3}$/, { error: 'expected a currency by its three letters (ISO 4217), such as EUR' })
-    .optional()
-    .describe('Currency of the prices, by its three letters (ISO 4217), such as EUR'),
+  currency: currencyField.optional(),
   parts: text.optional().describe('The parts list, a .yaml or .csv file; parts.yaml or parts.csv by default'),
   ...settingFields,
   kits: z.array(z.unknown()).optional().describe('The kits: files, folders and patterns'),

@@ -1,9 +1,12 @@
 /** What every command needs: speaking, complaining, failing, and finding files. */
+import { statSync } from 'node:fs';
 import type { Command } from 'commander';
+import { closestName } from '../common/nearest.ts';
 import type { Diagnostic, Problem } from '../common/problem.ts';
 import { formatDiagnostics, toDiagnostics } from '../describe/diagnostics.ts';
 import type { Kit } from '../describe/kit.ts';
 import { valueSource } from '../describe/source.ts';
+import { circuitFile, circuitNameIn, circuitNames, extendedAs } from '../files/circuits.ts';
 import { isFolder, kitFiles } from '../files/find-kits.ts';
 import { loadKit } from '../files/load.ts';
 
@@ -72,11 +75,22 @@ export function filesOf(paths: readonly string[]): readonly string[] {
   return files;
 }
 
+/** The file of a circuit that ships where `circuit/NAME` is given and no file of that name lies here; any other path as it is. */
+export function circuitOr(path: string, command: Command): string {
+  const name = statSync(path, { throwIfNoEntry: false }) ? undefined : circuitNameIn(path);
+  if (name === undefined) return path;
+  const names = circuitNames();
+  if (names.includes(name)) return circuitFile(name);
+  const near = closestName(name, names);
+  const meant = near === undefined ? '' : `did you mean ${extendedAs(near)}? `;
+  return command.error(`error: no circuit “${name}” ships: ${meant}“solderleaf circuits” lists them`);
+}
+
 /** The one kit that a command works on; complains and fails where there is none. */
 export async function oneKit(path: string, command: Command): Promise<Kit | undefined> {
   if (isFolder(path))
     return command.error(`error: ${command.name()} takes one kit file, and “${path}” is a folder`);
-  const { kit, diagnostics } = await loadKit(path);
+  const { kit, diagnostics } = await loadKit(circuitOr(path, command));
   printDiagnostics(diagnostics);
   if (!kit) fail();
   return kit;

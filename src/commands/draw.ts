@@ -11,7 +11,7 @@ import { DEFAULT_EFFORT } from '../place/improve.ts';
 import { type DrawOptions, drawKits } from '../publish/draw-kits.ts';
 import type { Format } from '../publish/draw-plan.ts';
 import { modes } from '../publish/modes.ts';
-import { fail, filesOf, print, printDiagnostics, printError, refuse } from './console.ts';
+import { circuitOr, fail, filesOf, print, printDiagnostics, printError, refuse } from './console.ts';
 
 function formats(written: string): readonly Format[] {
   const names = written.split(',').map((name) => name.trim());
@@ -82,7 +82,7 @@ export function addDraw(program: Command): void {
   program
     .command('draw')
     .description('draw kits as SVG or PNG')
-    .argument('<kit...>', 'kit files, or folders of them')
+    .argument('<kit...>', 'kit files, folders of them, or circuit/NAME for a circuit that ships')
     .option('--out <dir>', 'folder to write to', 'out')
     .option('--format <list>', 'svg, png or both: svg,png', formats, ['svg'])
     .option(
@@ -148,13 +148,13 @@ export function addDraw(program: Command): void {
     )
     .option('--check', 'write nothing; exit 1 if a drawing on disk differs from what would be drawn', false)
     .addHelpText('after', '\nexample: solderleaf draw my-kit.yaml --format svg,png --page a4 --theme print')
-    .action(async (paths: string[], { format, ...rest }: Options) => {
+    .action(async (paths: string[], { format, ...rest }: Options, command: Command) => {
       const wrong = [
         ...(rest.arrangement === undefined ? [] : arrangementErrors(rest.arrangement)),
         ...(rest.page === undefined ? [] : pageErrors(rest.page)),
       ];
       if (wrong.length > 0) return refuse(wrong);
-      const files = filesOf(paths);
+      const files = filesOf(paths.map((path) => circuitOr(path, command)));
       for await (const outcome of drawKits(
         files,
         { ...rest, formats: format, progress: printError },

@@ -1,6 +1,7 @@
 /** `loads`: what each pickup works into, what comes of it, and what a meter shows. */
 import { type Command, InvalidArgumentError } from 'commander';
 import { DEFAULT_SAMPLES, DEFAULT_SEED, MOST_SAMPLES, MOST_SEED, toJson } from '../analyse/index.ts';
+import { substitutionLines } from '../annotate/stock-notes.ts';
 import { formatQuantity } from '../common/units.ts';
 import { type FigureOptions, figuresOf } from '../report/figures.ts';
 import { type Figures, loadsData } from '../report/loads-data.ts';
@@ -27,7 +28,7 @@ export function addLoads(program: Command): void {
   const command = program.command('loads');
   command
     .description('load and resonance of each pickup in every switch position, and multimeter readings')
-    .argument('<kit>', 'kit file')
+    .argument('<kit>', 'kit file, or circuit/NAME for a circuit that ships')
     .option('--tolerance', 'add worst-case limits from part tolerances; takes a few seconds', false)
     .option(
       '--seed <number>',
@@ -58,8 +59,10 @@ function textOf({ circuit, loads, response, readings, limits }: Figures): string
   const { frequency, cable, amplifier } = kit.outputLoad;
   const into = `${formatQuantity(cable.value, 'farad')} of cable and ${formatQuantity(amplifier.value, 'ohm')}`;
   const together = togetherTable(loads);
+  const replaced = substitutionLines(kit);
   return [
     kit.title,
+    ...(replaced.length === 0 ? [] : [replaced.join('\n')]),
     `Loads at DC and at ${frequency.value} Hz, all controls on 10; total: with cable, amplifier and the other pickups\n${loadsTable(loads)}`,
     ...(together === ''
       ? []

@@ -44,7 +44,7 @@ export function addResponse(program: Command): void {
   program
     .command('response')
     .description('frequency response at the jack, 20 Hz to 20 kHz, in every switch position')
-    .argument('<kit>', 'kit file')
+    .argument('<kit>', 'kit file, or circuit/NAME for a circuit that ships')
     .option(
       '--out <file>',
       'write a plot (.svg, .png) or the values (.csv) instead of printing a table',

@@ -1,22 +1,25 @@
-/** `schema`: the JSON Schema of kits, or of a workshop's catalogue. */
+/** `schema`: the JSON Schema of kits, of a parts list or of a workshop's catalogue. */
 import { type Command, Option } from 'commander';
 import { formatCatalogueJsonSchema } from '../catalogue/json-schema.ts';
-import { formatKitJsonSchema } from '../describe/json-schema.ts';
+import { formatKitJsonSchema, formatListJsonSchema } from '../describe/json-schema.ts';
 
-const formats = { kit: formatKitJsonSchema, catalogue: formatCatalogueJsonSchema };
+const SCHEMAS = {
+  kit: formatKitJsonSchema,
+  parts: formatListJsonSchema,
+  catalogue: formatCatalogueJsonSchema,
+};
 
 export function addSchema(program: Command): void {
   program
     .command('schema')
-    .description('print the JSON Schema of kit files or of solderleaf.yaml, for editor completion')
+    .description('print the JSON Schema of kits, parts lists or catalogues, for editor completion')
     .addOption(
-      new Option('--for <what>', 'which files the schema is of').choices(Object.keys(formats)).default('kit'),
+      new Option('--for <file>', 'kit files, parts for parts.yaml, or catalogue for solderleaf.yaml')
+        .choices(Object.keys(SCHEMAS))
+        .default('kit'),
     )
-    .addHelpText(
-      'after',
-      '\nexample: solderleaf schema > kit.schema.json\n         solderleaf schema --for catalogue > catalogue.schema.json',
-    )
+    .addHelpText('after', '\nexample: solderleaf schema > kit.schema.json')
     .action(
-      (options: { readonly for: keyof typeof formats }) => void process.stdout.write(formats[options.for]()),
+      (flags: { readonly for: keyof typeof SCHEMAS }) => void process.stdout.write(SCHEMAS[flags.for]()),
     );
 }

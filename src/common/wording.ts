@@ -10,9 +10,16 @@ import { ID_LONGEST, NAME_LONGEST } from './names.ts';
 import { type NoteDetails, noteWording } from './note-wording.ts';
 import { type OutputDetails, outputWording } from './output-wording.ts';
 import { clip, headOf, list, type Message, meant, quote } from './quoting.ts';
+import { type StockDetails, stockWording } from './stock-wording.ts';
 
 /** What each code must be told. */
-export interface Details extends FileDetails, NoteDetails, OutputDetails, ExtendsDetails, CatalogueDetails {
+export interface Details
+  extends FileDetails,
+    NoteDetails,
+    OutputDetails,
+    ExtendsDetails,
+    StockDetails,
+    CatalogueDetails {
   // The shape of the description.
   'unknown-key': { key: string; nearest?: string; allowed: readonly string[] };
   'decimal-comma': { got: string; meant?: string };
@@ -242,5 +249,6 @@ export const wording: Wording = {
   ...noteWording,
   ...outputWording,
   ...extendsWording,
+  ...stockWording,
   ...catalogueWording,
 };

@@ -10,6 +10,7 @@ import { typeName } from './issues.ts';
 import { jointKinds } from './kit.ts';
 import { readJoint } from './read-joint.ts';
 import type { Source } from './source.ts';
+import { ownFields } from './stock.ts';
 import { JOINT } from './words.ts';
 
 /** Where a piece of the whole is written. */
@@ -164,7 +165,7 @@ class Merging {
       } else {
         const piece = { source, path, value: described };
         const kept = isSameKind(before?.value, described) ? before : undefined;
-        this.#parts.set(name, mergeMap(kept, piece));
+        this.#parts.set(name, mergeMap(kept && withoutReplaced(kept, described), piece));
       }
     }
   }
@@ -251,6 +252,20 @@ function mergeMap(before: Merged | undefined, piece: Piece): Merged {
   const fields = new Map(before.fields);
   for (const [field, its] of own) fields.set(field, [...(fields.get(field) ?? []), its]);
   return { ...before, value: { ...before.value, ...value }, fields };
+}
+
+/** A stock code stands in place of values: written over them it takes them out, as a value written over a code takes out the code. */
+function withoutReplaced(before: Merged, described: unknown): Merged {
+  if (!isMap(before.value) || !isMap(described)) return before;
+  const coded = Object.hasOwn(described, 'code');
+  const valued = Object.hasOwn(described, 'value');
+  const stays = (field: string): boolean =>
+    (!coded || ownFields.includes(field)) && (!valued || coded || field !== 'code');
+  return {
+    ...before,
+    value: Object.fromEntries(Object.entries(before.value).filter(([field]) => stays(field))),
+    fields: new Map([...before.fields].filter(([field]) => stays(field))),
+  };
 }
 
 /** Whether a description says, or means to say, what kind of part it is. */

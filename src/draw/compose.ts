@@ -5,6 +5,7 @@ import { type Line, linesOf, tintOfPickup } from '../annotate/lines.ts';
 import { liveJoints } from '../annotate/live.ts';
 import { padsOf } from '../annotate/pads.ts';
 import { type Step, stepsOf } from '../annotate/steps.ts';
+import { substitutionLines } from '../annotate/stock-notes.ts';
 import {
   describeCards,
   describeJoints,
@@ -84,6 +85,7 @@ function unmarked(prepared: Prepared, aspect: Aspect = {}): Sheet {
   const shows = (piece: Piece): boolean => only === undefined || only.includes(piece);
   const stepLine = step ? `Step ${step.number} of ${steps.length}: ${step.title.toLowerCase()}.` : '';
   const notes = notesOn(placement, lines, theme);
+  const replaced = substitutionLines(kit).map((line) => `${line}.`);
   const views = [
     viewLine(view, hand),
     ...(step ? [`${stepLine} New joints are highlighted${theme.monochrome ? ' by dotted lines' : ''}.`] : []),
@@ -94,6 +96,7 @@ function unmarked(prepared: Prepared, aspect: Aspect = {}): Sheet {
     ).filter((line) => line !== ''),
     ...(state || !shows('drawing') ? [] : bareLegsOf(prepared, step)).map((one) => bareLegText(circuit, one)),
     ...(state ? [shownLine(circuit, state, theme)] : []),
+    ...replaced,
   ];
   const pickups = kit.parts.filter(isPickup);
   const shownSettings = (state ?? circuit.states[0])?.positions ?? {};
@@ -132,7 +135,11 @@ function unmarked(prepared: Prepared, aspect: Aspect = {}): Sheet {
     ...(state ? { emphasis: emphasisOfState(circuit, state) } : {}),
     ...(state && aspect.state !== undefined ? { shownState: aspect.state } : {}),
     ...(step
-      ? { emphasis: emphasisOfStep(circuit, steps, step), checklist: step.lines, workLines: [stepLine] }
+      ? {
+          emphasis: emphasisOfStep(circuit, steps, step),
+          checklist: step.lines,
+          workLines: [stepLine, ...replaced],
+        }
       : {}),
     ...(only ? { only } : {}),
     ...(page ? { page } : {}),

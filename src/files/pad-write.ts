@@ -100,7 +100,7 @@ function writeText(file: string, plan: PadPlan, edit: KitEdit): PadWriting {
 
 /** Whether a text reads as the very kit that was planned, without errors and with the very loads. */
 function reads(text: string, file: string, plan: PadPlan): boolean {
-  const { kit } = readKit(text, file, readBaseFile);
+  const { kit } = readKit(text, file, readBaseFile, plan.kit.list);
   if (!kit || !isDeepStrictEqual(kit, plan.kit)) return false;
   const loads = solveLoads(buildCircuit(kit)).flatMap((state) => state.pickups);
   return plan.effects.every(

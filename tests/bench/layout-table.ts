@@ -2,11 +2,11 @@
  * How drawings are laid out, kit by kit: crossings, bends a wire, drawn length beside the straight way and the worst of a wire, the longest
  * wire, the longest leg in pots, empty paper (squares of 40 units that nothing is in), processor time.
  *
- * Arguments: part of the files' names, steps of the search, arrangement; all kits, the usual steps, free flow.
+ * Arguments: part of the files' names, steps of the search, arrangement; all kits and circuits that ship, the usual steps, free flow.
  */
-import { readdirSync, readFileSync } from 'node:fs';
-import { readKit } from '../../src/describe/read.ts';
+import { readdirSync } from 'node:fs';
 import { findArrangement } from '../../src/files/layouts.ts';
+import { loadKit } from '../../src/files/load.ts';
 import { prepare } from '../../src/pipeline.ts';
 import { extent } from '../../src/place/frame.ts';
 import { DEFAULT_EFFORT } from '../../src/place/improve.ts';
@@ -68,10 +68,9 @@ function row({ wires, parts, width, height }: Placement) {
   };
 }
 
-const files = [
-  ...readdirSync('samples').map((name) => `samples/${name}`),
-  ...readdirSync('tests/bench/kits').map((name) => `tests/bench/kits/${name}`),
-].filter((name) => name.endsWith('.yaml') && name.includes(process.argv[2] ?? ''));
+const files = ['samples', 'samples/circuits', 'tests/bench/kits']
+  .flatMap((folder) => readdirSync(folder).map((name) => `${folder}/${name}`))
+  .filter((name) => name.endsWith('.yaml') && name.includes(process.argv[2] ?? ''));
 const steps = Number(process.argv[3] ?? DEFAULT_EFFORT.steps);
 const arrangementName = process.argv[4] ?? 'free-flow';
 const arrangement = findArrangement(arrangementName);
@@ -83,7 +82,7 @@ const show = (name: string, r: typeof total): void =>
     `${name.padEnd(26)}${r.crossings.toFixed(r.crossings % 1 ? 1 : 0).padStart(5)}${r.bends.toFixed(2).padStart(7)}${r.detour.toFixed(2).padStart(8)}${r.worst.toFixed(1).padStart(7)}${r.longest.toFixed(0).padStart(9)}${r.leg.toFixed(1).padStart(9)}${(100 * r.empty).toFixed(0).padStart(5)} %${r.ms.toFixed(0).padStart(7)}`,
   );
 for (const file of files) {
-  const { kit } = readKit(readFileSync(file, 'utf8'), file);
+  const { kit } = await loadKit(file);
   if (!kit) throw new Error(`${file} does not read`);
   const start = process.cpuUsage().user;
   const { placement } = await prepare(kit, arrangement, { effort: { ...DEFAULT_EFFORT, steps } });

@@ -77,6 +77,19 @@ describe('check', () => {
       status: 0,
     });
   });
+  it('is not alone in that: loads, response, pad and draw take one too, and pad writes into none', async () => {
+    for (const [add, name] of [
+      [addLoads, 'loads'],
+      [addResponse, 'response'],
+      [addPad, 'pad'],
+    ] as const)
+      expect(await run(add, name, 'circuit/h-1v1t')).toMatchObject({ status: 0, stderr: '' });
+    const out = join(folder, 'of-a-circuit');
+    const drawn = await run(addDraw, 'draw', 'circuit/s-volume', '--effort', '0', '--out', out);
+    expect(drawn).toMatchObject({ status: 0, stdout: expect.stringContaining('s-volume.svg') });
+    const written = await run(addPad, 'pad', 'circuit/hs-lever-3-1v1t-pad', '--write');
+    expect(written).toMatchObject({ status: 2, stderr: expect.stringContaining('circuit that ships') });
+  });
   it('notes a title that is the base’s, and none that is written', async () => {
     const own = put('title-own.yaml', 'extends: circuit/h-1v1t\nkit: own\ntitle: H, for a top cavity\n');
     expect((await run(addCheck, 'check', own)).stdout).not.toContain('title-inherited');

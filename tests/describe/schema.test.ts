@@ -37,7 +37,7 @@ describe('the JSON Schema', () => {
       Object.keys(part.properties),
     ]);
     expect(offered).toEqual(
-      Object.values(kinds).map((kind) => [kind.kind, ['kind', 'label', ...Object.keys(kind.fields)]]),
+      Object.values(kinds).map((kind) => [kind.kind, ['kind', 'code', 'label', ...Object.keys(kind.fields)]]),
     );
   });
 

@@ -122,7 +122,7 @@ export class Build {
   /** Takes what is up to date as it is; the rest is due. Neither solves nor places, and reads no kit that was read before. */
   #dueOf(jobs: readonly Job[]): readonly Due[] {
     const { cache, program, check } = this.#options;
-    const texts = new Texts(program, this.#catalogue);
+    const texts = new Texts(program);
     const due: Due[] = [];
     for (const job of jobs) {
       const readKey = texts.keyOf(job);
@@ -188,6 +188,7 @@ export class Build {
         this.#tell.errorLine(`${answer.diagnostics.trimEnd()}\n`);
         for (const file of this.#byKit.get(job.id) ?? []) {
           this.#carry(file);
+          this.#claimed.set(file.toLowerCase(), job);
           this.#tell.errorLine(
             `stale     ${join(this.#catalogue.out, file)}: left as it was, since its kit has errors`,
           );

@@ -9,8 +9,9 @@ import { parseText } from '../../describe/source.ts';
 import { readBaseFile } from '../../files/bases.ts';
 import { isScript } from '../../files/kit-path.ts';
 import { arrangementFile, findPage, packageRoot } from '../../files/layouts.ts';
+import { partsListFor } from '../../files/parts-list.ts';
 import { isBytes, LARGEST_DRAWING, LARGEST_KIT, readBytes } from '../../files/read-file.ts';
-import type { Catalogue, Job, Output } from '../catalogue.ts';
+import type { Job, Output } from '../catalogue.ts';
 import { hashOf } from './cache.ts';
 
 /** Packages outside of the program's own files that have a part in what is drawn. */
@@ -52,12 +53,11 @@ export class Texts {
   readonly #known = new Map<string, Said>();
   readonly #bases = new Map<string, Said & { readonly file: string }>();
   readonly #hashes = new Map<string, string>();
+  readonly #lists = new Map<string, string>();
   readonly #program: string;
-  readonly #parts: string;
 
-  constructor(program: string, { parts }: Catalogue) {
+  constructor(program: string) {
     this.#program = program;
-    this.#parts = parts === undefined ? MISSING : this.#hashOf(parts);
   }
 
   /**
@@ -66,7 +66,7 @@ export class Texts {
    */
   keyOf(job: Job): string | undefined {
     const { id, description, arrangement, page, outputs } = job;
-    const parts = [this.#program, this.#parts, JSON.stringify([id, description, arrangement, page, outputs])];
+    const parts = [this.#program, this.#listFor(job.file), JSON.stringify([id, description, page, outputs])];
     const arrangements = [arrangement];
     let extended: string | undefined;
     let from = job.file;
@@ -93,9 +93,29 @@ export class Texts {
     }
     for (const name of new Set(arrangements.filter((one) => one !== undefined))) {
       const file = arrangementFile(name);
-      parts.push(name, file === undefined ? MISSING : this.#hashOf(file));
+      parts.push(file === undefined ? name : this.#hashOf(file));
     }
     return hashOf(...parts);
+  }
+
+  /** The parts list that holds for a kit, which is the same for all kits of a folder; where its items are written does not count. */
+  #listFor(file: string): string {
+    const folder = dirname(file);
+    const before = this.#lists.get(folder);
+    if (before !== undefined) return before;
+    const list = partsListFor(file);
+    const items = list?.items.map(({ place: _, places: _p, part: _o, ...item }) => item);
+    const hash = list
+      ? hashOf(
+          JSON.stringify([
+            list.currency,
+            items,
+            list.diagnostics.map(({ code, message }) => [code, message]),
+          ]),
+        )
+      : MISSING;
+    this.#lists.set(folder, hash);
+    return hash;
   }
 
   #own(file: string): Said | undefined {
@@ -117,8 +137,8 @@ export class Texts {
   #said(file: string, text: string): Said {
     const before = this.#known.get(file);
     if (before) return before;
-    // Most kits name neither, and then need not be parsed.
-    const value = /\b(extends|arrangement)\b/.test(text) ? parseText(text, file).value : undefined;
+    // Most kits name neither, and then need not be parsed; a key may be written with escapes, though nobody does.
+    const value = /\b(extends|arrangement)\b|\\/.test(text) ? parseText(text, file).value : undefined;
     const [extended, arrangement] = [nameIn(value, 'extends'), nameIn(value, 'arrangement')];
     const said = {
       hash: hashOf(text),
@@ -148,7 +168,8 @@ export function madeKey(program: string, kit: Kit, outputs: readonly Output[]): 
   const bytes = file === undefined ? undefined : readBytes(file, LARGEST_KIT);
   return hashOf(
     program,
-    JSON.stringify(kit, plain),
+    // An arrangement counts by what it says: its path is another in another checkout.
+    JSON.stringify({ ...kit, arrangement: undefined }, plain),
     bytes && isBytes(bytes) ? bytes : MISSING,
     JSON.stringify((kit.page === undefined ? undefined : findPage(kit.page)) ?? null),
     JSON.stringify([...new Set(outputs)].sort()),

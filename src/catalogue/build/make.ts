@@ -3,6 +3,7 @@ import { toJson } from '../../analyse/index.ts';
 import type { Diagnostic } from '../../common/problem.ts';
 import { formatDiagnostics } from '../../describe/diagnostics.ts';
 import type { Kit } from '../../describe/kit.ts';
+import { markOf, type Prepared } from '../../draw/compose.ts';
 import { drawResponse, prepare, render, renderInline, sheetsOf } from '../../pipeline.ts';
 import {
   drawPlan,
@@ -156,12 +157,13 @@ async function drawAll(loaded: Read, job: Job, cache: Cache, program: string): P
     find: (asked: string) => cache.find('placed', placedAs(asked)),
     keep: (asked: string, placement: unknown) => cache.keep('placed', placedAs(asked), placement),
   };
-  let prepared: Awaited<ReturnType<typeof preparePlan>> | undefined;
+  let prepared: Prepared | undefined;
   for (const options of plansOf(job.outputs)) {
     const plan = planOf(job.file, loaded, options);
     if (!isPlan(plan)) return plan;
-    prepared ??= await preparePlan(plan, options, DRAWER, store);
-    if ('failed' in prepared) return prepared;
+    const placed: Prepared | Outcome = prepared ?? (await preparePlan(plan, options, DRAWER, store));
+    if ('failed' in placed) return placed;
+    prepared = placed;
     const drawn = drawPlan(plan, prepared, options, DRAWER);
     if ('failed' in drawn) return drawn;
     // The kit's own are the same whichever of its drawings is made.
@@ -177,7 +179,7 @@ async function drawAll(loaded: Read, job: Job, cache: Cache, program: string): P
     files.set(`${id}-loads.json`, bytesOf(`${toJson(loadsData(figuresOf(loaded.kit)))}\n`));
   return {
     files: [...files].map(([name, content]) => ({ name, content })),
-    mark: null,
+    mark: prepared === undefined ? null : markOf(prepared),
     notes: [...notes],
     diagnostics: formatDiagnostics([...said.values()]),
   };
