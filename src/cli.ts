@@ -9,6 +9,7 @@ import { addCircuits } from './commands/circuits.ts';
 import { printError, refuseTwice, shown } from './commands/console.ts';
 import { addDraw } from './commands/draw.ts';
 import { addLoads } from './commands/loads.ts';
+import { addNew } from './commands/new.ts';
 import { addOrder } from './commands/order.ts';
 import { addPad } from './commands/pad.ts';
 import { addResponse } from './commands/response.ts';
@@ -38,6 +39,7 @@ for (const add of [
   addBuild,
   addWhich,
   addChanges,
+  addNew,
   addOrder,
   addSchema,
 ])

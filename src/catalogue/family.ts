@@ -161,7 +161,9 @@ function patternProblems({ path, kit, written, axes }: Family): Problem[] {
   const missing = axes
     .filter(({ name, values }) => values.size > 1 && !namedIn(kit).includes(name))
     .map(({ name }) => problem('axis-not-in-id', [...path, 'kit'], { axis: name, pattern: kit }));
-  return [...unknown, ...missing];
+  // The name that was meant is not missing as well.
+  const inId = unknown.some((found) => found.path.at(-1) === 'kit');
+  return inId ? unknown : [...unknown, ...missing];
 }
 
 /** Every combination of the matrix but those excluded, the last axis changing fastest. */

@@ -30,13 +30,11 @@ export const kitEntrySchema = z.strictObject({
   ...settingFields,
 });
 
-const named = { error: 'expected text that names the axes in braces, such as hss-{pickups}-{pots}' };
-
 /** A family with its matrix left unread; `family.ts` reads that value by value. */
 export const familySchema = z.strictObject({
-  kit: text
-    .regex(/\{/, named)
-    .describe('Ids of the members, with the name of each axis in braces, such as hss-{pickups}-{pots}'),
+  kit: text.describe(
+    'Ids of the members, with the name of each axis in braces, such as hss-{pickups}-{pots}',
+  ),
   title: text.optional().describe('Titles of the members, with axes in braces as in kit'),
   about: text.optional().describe('What the members are for, with axes in braces as in kit'),
   extends: text.describe('Kit that the members extend: a path from this file, or circuit/NAME'),

@@ -37,7 +37,8 @@ export function readPartsList(text: string, file: string, currency?: string): Pa
   for (const [i, written] of rows.entries()) {
     const read = readItem(i, written, source);
     found.push(...read.problems.filter(({ path }) => !told.has(path.join('.'))));
-    if (read.item) items.push(read.item);
+    const isSound = !problems.some(({ path }) => path[0] === 'stock' && path[1] === i);
+    if (read.item && isSound) items.push(read.item);
   }
   found.push(...codeProblems(rows, source), ...replacementProblems(rows, items));
   const diagnostics = found.flatMap((one) =>

@@ -151,7 +151,9 @@ function taken(
     const written = { ...item.fields, ...described, code: item.code };
     const detail = { part: name, listed: named(item), file: list.file, line: item.place.line };
     const at = path.length > 2 ? 'value' : 'key';
-    return used ? { written } : { written, problems: [problem('out-of-stock', path, detail, at)] };
+    // In a list with errors the replacement may be what is at error.
+    if (used || isFaulty(list)) return { written };
+    return { written, problems: [problem('out-of-stock', path, detail, at)] };
   }
   // Of what the item asked for has, nothing is left; nor of a tolerance, which the replacement need not keep.
   const kept = Object.entries(described).filter(

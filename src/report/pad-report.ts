@@ -64,7 +64,8 @@ export function padReport(circuit: Circuit, plan: PadPlan, other: PadPlan, all =
 const choiceText = (kit: Kit, choice: AvailableValues): string =>
   typeof choice === 'string'
     ? choice
-    : `the stock (${choice.stock.map((ohms) => ohmsInStock(kit, ohms)).join('; ')})`;
+    : // What has commas of its own is parted by semicolons.
+      `the stock (${choice.stock.map((ohms) => ohmsInStock(kit, ohms)).join(kit.list ? '; ' : ', ')})`;
 
 /** Resistors of the kit that the stock has not, whatever they are for. */
 function missingText({ kit }: Circuit, series: AvailableValues): readonly string[] {

@@ -6,6 +6,7 @@ import { solveLoads } from '../../src/analyse/index.ts';
 import { notesOf } from '../../src/annotate/notes.ts';
 import { readKit } from '../../src/describe/read.ts';
 import { extensionSchema, headFields, jointExtras, partShapes } from '../../src/describe/schema.ts';
+import { listFields } from '../../src/describe/stock-schema.ts';
 import { isPickup } from '../../src/parts/index.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
 import { findErrors } from '../../src/solve/errors.ts';
@@ -33,7 +34,7 @@ function keysOf(schema: z.core.$ZodType): readonly string[] {
 
 it('every key that a description may have stands in it', () => {
   const fields = z.object({ ...headFields, ...jointExtras, ...extensionSchema.shape });
-  const keys = new Set([fields, ...Object.values(partShapes)].flatMap(keysOf));
+  const keys = new Set([fields, z.object(listFields), ...Object.values(partShapes)].flatMap(keysOf));
   expect(keys.size).toBeGreaterThan(20);
   expect([...keys].filter((key) => !readme.includes(`\`${key}\``) && !firstKit.includes(`${key}:`))).toEqual(
     [],

@@ -40,7 +40,7 @@ export function orderText(order: Order): string {
     '',
     unpriced.length === 0
       ? `Cost: ${amount(order.cost)}${currency}`
-      : `${total}; without a price: ${unpriced.map(nameOf).join(', ')}`,
+      : `${total}; without a price: ${[...new Set(unpriced.map(({ code, what }) => code ?? what))].join(', ')}`,
     ...(short.length === 0 ? [] : ['', 'Short', ...short.map((line) => `  ${shortText(line)}`)]),
     ...(substitutions.length === 0
       ? []
@@ -140,7 +140,7 @@ export function orderCsv(order: Order, comma: boolean, forFile: boolean): string
     `${line.colour === undefined ? '' : `${line.colour} `}${colourWords(line)}`,
     figure(line.pieces),
     ...Array<string>(7).fill(''),
-    figure(line.length),
+    figure(line.pieces === line.withoutLength ? undefined : line.length),
     figure(line.withoutLength),
     '',
   ]);
