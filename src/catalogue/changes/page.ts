@@ -77,7 +77,7 @@ function articleOf({ changes, pictures }: Surveyed): string {
   const lines = linesOf(changes).map((line) => `      <li>${escaped(line)}</li>\n`);
   return `  <article id="${id}" aria-labelledby="${id}-heading">
     <h2 id="${id}-heading">${escaped(changes.title)} <small>(${id}, ${HEADINGS[changes.became]})</small></h2>
-${lines.length === 0 ? '' : `    <ul>\n${lines.join('')}    </ul>\n`}${tableOf(changes)}${picturesOf(changes, pictures)}  </article>
+${lines.length === 0 ? '' : `    <ul>\n${lines.join('')}    </ul>\n`}${picturesOf(changes, pictures)}${tableOf(changes)}  </article>
 `;
 }
 
