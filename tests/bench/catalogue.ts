@@ -1,5 +1,5 @@
 /**
- * A made-up catalogue by matrix from the sample workshop: what a build costs when everything, nothing, one value or one arrangement changed.
+ * A made-up catalogue by matrix from the samples: what a build costs when everything, nothing, one value or one arrangement changed.
  *
  *     npx tsx tests/bench/catalogue.ts [kits] [kits that are placed alike] [workers]
  *
@@ -17,15 +17,14 @@ import { prepare, render, renderInline, sheetsOf } from '../../src/pipeline.ts';
 import { drawPlan, isPlan, planOf, preparePlan } from '../../src/publish/draw-plan.ts';
 
 const [kits = 1000, alike = 25, workers = availableParallelism()] = process.argv.slice(2).map(Number);
-const SAMPLE = 'samples/workshop';
-const BASES = readdirSync(join(SAMPLE, 'kits')).filter((name) => name.endsWith('.yaml'));
+const BASES = ['heron-ss.yaml', 'wren-hs.yaml', 'kestrel-hss.yaml', 'osprey-hsh.yaml'];
 const made: string[] = [];
 
 /** Every base in so many layouts, made different by where one more ground point is, each with so many values of the capacitor. */
 function newCatalogue(count: number): string {
   const folder = mkdtempSync(join(tmpdir(), 'solderleaf-bench-'));
   made.push(folder);
-  cpSync(join(SAMPLE, 'kits'), join(folder, 'kits'), { recursive: true });
+  for (const name of BASES) cpSync(join('samples', name), join(folder, 'kits', name));
   writeFileSync(join(folder, 'seats.yaml'), seats(0));
   const each = Math.ceil(count / BASES.length);
   const values = Math.min(alike, each);
