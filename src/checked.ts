@@ -7,6 +7,7 @@ import { toDiagnostics } from './describe/diagnostics.ts';
 import type { Kit } from './describe/kit.ts';
 import { type Reading, readKit as readText, kitFromValue as readValue } from './describe/read.ts';
 import type { Source } from './describe/source.ts';
+import type { PartsList } from './describe/stock.ts';
 import { buildCircuit } from './solve/build.ts';
 import { findErrors } from './solve/errors.ts';
 
@@ -21,14 +22,19 @@ export interface Checked {
 
 /**
  * Reads and checks the text of a kit: JSON when the file's name ends in `.json`, else YAML. `file` is for the diagnostics, and
- * for `readBase`, which finds the kits that this one extends; without it a kit may extend none.
+ * for `readBase`, which finds the kits that this one extends; without it a kit may extend none. `list` is the workshop's parts list, by
+ * which codes and values are matched to stock; its errors are among the diagnostics.
  */
-export const readKit = (text: string, file: string, readBase?: BaseReader): Checked =>
-  checked(readText(text, file, readBase));
+export const readKit = (text: string, file: string, readBase?: BaseReader, list?: PartsList): Checked =>
+  checked(readText(text, file, readBase, list));
 
-/** Reads and checks a value that is there already, such as what `defineKit` returns; its bases as in `readKit`. */
-export const kitFromValue = (value: unknown, file: string, readBase?: BaseReader): Checked =>
-  checked(readValue(value, file, readBase));
+/** Reads and checks a value that is there already, such as what `defineKit` returns; its bases and its list as in `readKit`. */
+export const kitFromValue = (
+  value: unknown,
+  file: string,
+  readBase?: BaseReader,
+  list?: PartsList,
+): Checked => checked(readValue(value, file, readBase, list));
 
 /** Checks what was read. */
 export function checked(reading: Reading): Checked {
@@ -37,7 +43,10 @@ export function checked(reading: Reading): Checked {
     ...(reading.draft ? findErrors(reading.draft) : []),
     ...(reading.kit ? glyphErrors(reading.kit) : []),
   ];
-  const diagnostics = toDiagnostics([...problems, ...soundErrors(reading.kit, problems)], reading.source);
+  // Warnings of the list are its own affair; with an error nobody knows what a kit is made of.
+  const listed = reading.list?.diagnostics.filter((one) => one.severity === 'error') ?? [];
+  const own = toDiagnostics([...problems, ...soundErrors(reading.kit, problems)], reading.source);
+  const diagnostics = [...listed, ...own];
   const sound = diagnostics.every((one) => one.severity !== 'error');
   return { diagnostics, source: reading.source, ...(sound && reading.kit ? { kit: reading.kit } : {}) };
 }

@@ -2,14 +2,19 @@
 /** The command line. Exit 0 for success, 1 for problems in the input, 2 for wrong usage. */
 import { createRequire } from 'node:module';
 import { Command, CommanderError } from 'commander';
+import { addBuild } from './commands/build.ts';
+import { addChanges } from './commands/changes.ts';
 import { addCheck } from './commands/check.ts';
 import { addCircuits } from './commands/circuits.ts';
 import { printError, refuseTwice, shown } from './commands/console.ts';
 import { addDraw } from './commands/draw.ts';
 import { addLoads } from './commands/loads.ts';
+import { addNew } from './commands/new.ts';
+import { addOrder } from './commands/order.ts';
 import { addPad } from './commands/pad.ts';
 import { addResponse } from './commands/response.ts';
 import { addSchema } from './commands/schema.ts';
+import { addWhich } from './commands/which.ts';
 import { whyNotWritten } from './files/reason.ts';
 
 const { version } = createRequire(import.meta.url)('../package.json') as { version: string };
@@ -24,7 +29,21 @@ const program = new Command('solderleaf')
   })
   .exitOverride();
 
-for (const add of [addDraw, addLoads, addResponse, addPad, addCheck, addCircuits, addSchema]) add(program);
+for (const add of [
+  addDraw,
+  addLoads,
+  addResponse,
+  addPad,
+  addCheck,
+  addCircuits,
+  addBuild,
+  addWhich,
+  addChanges,
+  addNew,
+  addOrder,
+  addSchema,
+])
+  add(program);
 for (const command of program.commands) refuseTwice(command);
 
 // Whoever reads may stop early, as `head` does: that ends the printing, not the work nor what it comes to.

@@ -47,6 +47,7 @@ export type { AvailableValues, SeriesName } from './common/series.ts';
 export type { Base, BaseReader } from './describe/chain.ts';
 export type { KitChanges, KitDescription } from './describe/define.ts';
 export type { End, Hand, Joint, JointKind, Kit, OutputLoad, View } from './describe/kit.ts';
+export type { PartsList, StockItem, Substitution } from './describe/stock.ts';
 export type { Aspect, Prepared } from './draw/compose.ts';
 export type { Page } from './draw/head.ts';
 export type { Piece } from './draw/pieces.ts';

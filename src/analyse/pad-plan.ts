@@ -38,8 +38,8 @@ export interface Judged {
 }
 
 export type PadAdvice =
-  /** Near enough its reference already. */
-  | (Judged & { readonly kind: 'fits' })
+  /** Near enough its reference already; `notInStock`: ohms of a resistor that loads it and is not in stock. */
+  | (Judged & { readonly kind: 'fits'; readonly notInStock?: number })
   | (Judged & {
       readonly kind: 'pad';
       /** The name the part gets, and its two lugs; of a pad that it has already, its own. */

@@ -91,7 +91,12 @@ function advise(kit: Kit, wish: Wish, owner: string | undefined): PadAdvice {
   const replaces = resistorsToGround(circuit, lug?.net);
   const notInStock = missing(kit, replaces, wish.series);
   const isNear = ({ percent }: Judged): boolean => Math.abs(percent) <= near * 100;
-  if (isNear(judged) && notInStock === undefined) return { kind: 'fits', ...judged };
+  if (isNear(judged) && notInStock === undefined) {
+    // It may fit by a resistor that is no pad of its own, as one on a free pole.
+    const others = causesOf(circuit, pickup, index, match).map(({ part }) => part);
+    const without = missing(kit, others, wish.series);
+    return { kind: 'fits', ...judged, ...(without === undefined ? {} : { notInStock: without }) };
+  }
   if (!lug) return { kind: 'out-of-reach', ...judged };
   if (owner !== undefined && replaces.length > 0) return { kind: 'shares', ...judged, pads: replaces, owner };
   const bareKit = replaces.reduce(withoutPart, kit);
@@ -160,11 +165,10 @@ function ohmsOf(kit: Kit, name: string): number | undefined {
   return part && resistorOf(part)?.ohms.value;
 }
 
-/** Ohms of the one pad that is there, where the stock has no such value. */
+/** Ohms of the first of the pads that are there whose value the stock has not. */
 function missing(kit: Kit, pads: readonly string[], series: AvailableValues): number | undefined {
-  const [pad, ...more] = pads;
-  const ohms = pad === undefined || more.length > 0 ? undefined : ohmsOf(kit, pad);
-  return ohms === undefined || typeof series === 'string' || series.stock.includes(ohms) ? undefined : ohms;
+  if (typeof series === 'string') return undefined;
+  return pads.flatMap((pad) => ohmsOf(kit, pad) ?? []).find((ohms) => !series.stock.includes(ohms));
 }
 
 /** Whether a pickup's DC load fits without pads of its own, and no tone control loads it where it is judged. */

@@ -15,6 +15,7 @@ import {
 } from './circuit-notes.ts';
 import { controlNotes } from './control-notes.ts';
 import { loadNotes, toneNotes } from './load-notes.ts';
+import { stockNotes } from './stock-notes.ts';
 import { valueNotes } from './value-notes.ts';
 import { soundWarnings } from './warnings.ts';
 
@@ -24,6 +25,7 @@ export function notesOf(circuit: Circuit, loads: readonly StateLoads[]): readonl
   const lost = across.flatMap((one) => one.lost);
   return [
     ...valueNotes(circuit.kit),
+    ...stockNotes(circuit.kit),
     ...acrossNotes(circuit, across),
     ...caseNotes(circuit),
     ...switchLegNotes(circuit),

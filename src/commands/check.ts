@@ -2,16 +2,18 @@
 import { statSync } from 'node:fs';
 import type { Command } from 'commander';
 import { notesOf } from '../annotate/notes.ts';
-import type { Problem } from '../common/problem.ts';
+import type { Diagnostic, Problem } from '../common/problem.ts';
 import type { Severity } from '../common/quoting.ts';
 import { decode } from '../describe/decode.ts';
 import { formatDiagnostics, toDiagnostics } from '../describe/diagnostics.ts';
 import { explainPart } from '../describe/explain.ts';
 import { inheritedNotes } from '../describe/inherited.ts';
 import { findPart, type Kit } from '../describe/kit.ts';
+import type { PartsList } from '../describe/stock.ts';
 import { isFolder } from '../files/find-kits.ts';
 import { arrangementErrors, pageErrors } from '../files/layouts.ts';
 import { loadKit } from '../files/load.ts';
+import { isListName, listFrom } from '../files/parts-list.ts';
 import { isBytes, LARGEST_DRAWING, readBytes, whyNot } from '../files/read-file.ts';
 import { formatFinding, inspectAmong } from '../inspect/index.ts';
 import { analyse } from '../pipeline.ts';
@@ -22,7 +24,10 @@ export function addCheck(program: Command): void {
   program
     .command('check')
     .description('errors, warnings and notes, without drawing')
-    .argument('[kit...]', 'kit files, folders of them, or circuit/NAME for a circuit that ships')
+    .argument(
+      '[kit...]',
+      'kit files, folders of them, circuit/NAME for a circuit that ships, or a parts list (parts.yaml, .csv)',
+    )
     .option('--drawing <file...>', 'SVG drawings to check; compared with the kits given')
     .option(
       '--explain <part>',
@@ -38,7 +43,10 @@ export function addCheck(program: Command): void {
         command.error('error: --explain takes one kit file');
       if (options.explain !== undefined && only !== undefined) await explain(only, options.explain);
       const kits = new Map<string, Kit>();
-      for (const file of paths.length > 0 ? filesOf(paths) : []) {
+      const lists = paths.filter((path) => isListName(path) && !isFolder(path));
+      for (const file of lists) checkList(listFrom(file));
+      const others = paths.filter((path) => !lists.includes(path));
+      for (const file of others.length > 0 ? filesOf(others) : []) {
         const kit = await checkKit(file);
         if (kit) kits.set(file, kit);
       }
@@ -49,9 +57,10 @@ export function addCheck(program: Command): void {
 /** Prints where a part's values come from; a kit with errors has a history all the same. */
 async function explain(file: string, name: string): Promise<void> {
   const { kit, layers } = await loadKit(file);
+
   // What keeps a base from being read is told by the check itself.
   if (layers.length === 0) return;
-  const found = explainPart(layers, name, kit && findPart(kit, name));
+  const found = explainPart(layers, name, kit && findPart(kit, name), kit);
   if ('code' in found) refuse([found]);
   else print(`${explainTable(found)}\n`);
 }
@@ -85,12 +94,23 @@ async function checkKit(file: string): Promise<Kit | undefined> {
   const found = kit ? [...layoutErrors(kit), ...inheritedNotes(layers, kit), ...notesIn(kit)] : [];
   const notes = toDiagnostics(found, source);
   const all = [...diagnostics, ...notes];
+  printAll(file, all);
+  return kit;
+}
+
+/** A parts list by itself: what is wrong with it, and how many items it has. */
+function checkList({ file, diagnostics, items }: PartsList): void {
+  printAll(file, diagnostics);
+  const inStock = items.filter((item) => item.inStock);
+  print(`${file}: ${count(items.length, 'item')}, ${inStock.length} in stock`);
+}
+
+function printAll(file: string, all: readonly Diagnostic[]): void {
   if (all.length > 0) print(`${formatDiagnostics(all)}\n`);
   const of = (severity: Severity): number => all.filter((one) => one.severity === severity).length;
   const each = (['error', 'warning', 'note'] as const).map((one) => count(of(one), one));
   print(`${file}: ${each.join(', ')}`);
   if (of('error') > 0) fail();
-  return kit;
 }
 
 /** One line a finding, its place in the units of the drawing; then how many, and what it was compared with. */

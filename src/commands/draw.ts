@@ -8,7 +8,8 @@ import { themes } from '../draw/theme.ts';
 import { arrangementErrors, pageErrors } from '../files/layouts.ts';
 import { prepare, render, renderInline, sheetsOf } from '../pipeline.ts';
 import { DEFAULT_EFFORT } from '../place/improve.ts';
-import { type DrawOptions, drawKits, type Format } from '../publish/draw-kits.ts';
+import { type DrawOptions, drawKits } from '../publish/draw-kits.ts';
+import type { Format } from '../publish/draw-plan.ts';
 import { modes } from '../publish/modes.ts';
 import { circuitOr, fail, filesOf, print, printDiagnostics, printError, refuse } from './console.ts';
 
@@ -48,6 +49,17 @@ export function steps(written: string): number {
   if (!/^\d+$/.test(written) || count > MOST_STEPS)
     throw new InvalidArgumentError(`“${written}” is not a number of steps; allowed: 0 to ${MOST_STEPS}`);
   return count;
+}
+
+/** A day that there is, as ISO 8601 writes it. */
+function day(written: string): string {
+  const read = /^\d{4}-\d{2}-\d{2}$/.test(written) ? new Date(`${written}T00:00:00Z`) : undefined;
+  // The 31st of a shorter month would be read as a day of the next.
+  if (!read || Number.isNaN(read.getTime()) || !read.toISOString().startsWith(written))
+    throw new InvalidArgumentError(
+      `“${written}” is not a date; write year, month and day, such as 2026-11-30`,
+    );
+  return written;
 }
 
 const [LEAST_DPI, MOST_DPI] = [36, 1200] as const;
@@ -123,6 +135,7 @@ export function addDraw(program: Command): void {
       ).conflicts('step'),
     )
     .option('--step <number>', 'drawing up to soldering step N, with a checklist of its joints; or all')
+    .option('--date <day>', 'a date to print beside the revision mark, such as 2026-11-30', day)
     .option(
       '--effort <steps>',
       `placement optimisation steps; 0 turns optimisation off (default: ${DEFAULT_EFFORT.steps})`,

@@ -1,28 +1,17 @@
 /** `loads`: what each pickup works into, what comes of it, and what a meter shows. */
 import { type Command, InvalidArgumentError } from 'commander';
-import {
-  DEFAULT_SAMPLES,
-  DEFAULT_SEED,
-  MOST_SAMPLES,
-  MOST_SEED,
-  solveLimits,
-  solveResponse,
-  toJson,
-} from '../analyse/index.ts';
+import { DEFAULT_SAMPLES, DEFAULT_SEED, MOST_SAMPLES, MOST_SEED, toJson } from '../analyse/index.ts';
+import { substitutionLines } from '../annotate/stock-notes.ts';
 import { formatQuantity } from '../common/units.ts';
-import type { Kit } from '../describe/kit.ts';
-import { analyse } from '../pipeline.ts';
+import { type FigureOptions, figuresOf } from '../report/figures.ts';
 import { type Figures, loadsData } from '../report/loads-data.ts';
 import { limitTables, meterTable } from '../report/meter-table.ts';
 import { responseTable } from '../report/response-table.ts';
 import { assumptions, loadsTable, togetherTable } from '../report/table.ts';
 import { oneKit, print, printJson } from './console.ts';
 
-interface LoadsFlags {
+interface LoadsFlags extends FigureOptions {
   readonly json: boolean;
-  readonly tolerance: boolean;
-  readonly seed?: number;
-  readonly samples?: number;
 }
 
 /** A whole number as it is written: no sign, no point, no exponent. */
@@ -65,24 +54,15 @@ export function addLoads(program: Command): void {
     });
 }
 
-function figuresOf(kit: Kit, { tolerance, seed, samples }: LoadsFlags): Figures {
-  const analysed = analyse(kit);
-  const options = { ...(seed === undefined ? {} : { seed }), ...(samples === undefined ? {} : { samples }) };
-  return {
-    ...analysed,
-    // The shapes alone are asked for; of the curve one point is the least there is.
-    response: solveResponse(analysed.circuit, { points: 1 }).states,
-    ...(tolerance ? { limits: solveLimits(analysed.circuit, options) } : {}),
-  };
-}
-
 function textOf({ circuit, loads, response, readings, limits }: Figures): string {
   const { kit } = circuit;
   const { frequency, cable, amplifier } = kit.outputLoad;
   const into = `${formatQuantity(cable.value, 'farad')} of cable and ${formatQuantity(amplifier.value, 'ohm')}`;
   const together = togetherTable(loads);
+  const replaced = substitutionLines(kit);
   return [
     kit.title,
+    ...(replaced.length === 0 ? [] : [replaced.join('\n')]),
     `Loads at DC and at ${frequency.value} Hz, all controls on 10; total: with cable, amplifier and the other pickups\n${loadsTable(loads)}`,
     ...(together === ''
       ? []

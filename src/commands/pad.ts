@@ -8,6 +8,7 @@ import { writePads } from '../files/pad-write.ts';
 import { ohmBounds } from '../parts/fields.ts';
 import { padData } from '../report/pad-data.ts';
 import { padReport } from '../report/pad-report.ts';
+import { listsResistors, resistorsInStock } from '../report/stock-data.ts';
 import { buildCircuit } from '../solve/build.ts';
 import { circuitOr, fail, oneKit, print, printError, printJson } from './console.ts';
 
@@ -53,12 +54,12 @@ export function addPad(program: Command): void {
     .addOption(
       new Option(
         '--series <name>',
-        'values to choose from; by default the stock if there is one, else E12',
+        'values to choose from; by default the stock if the kit or a parts list names one, else E12',
       ).choices([...seriesNames, 'stock']),
     )
     .option(
       '--stock <list>',
-      'resistors in stock, such as 220k,270k,470k; by default the kit’s own list',
+      'resistors in stock, such as 220k,270k,470k; by default the kit’s own, or those that the parts list has in stock',
       stockList,
     )
     .option('--all', 'show all values, positions and alternatives', false)
@@ -77,19 +78,25 @@ export function addPad(program: Command): void {
       const series = choiceOf(kit, flags);
       if (series === undefined)
         return command.error(
-          'error: --series stock needs values: give --stock 220k,270k,470k, or stock: [220k, 270k, 470k] in the kit',
+          listsResistors(kit.list)
+            ? `error: no resistor of ${kit.list?.file} is in stock: name a series, such as --series E12, or give --stock 220k,270k,470k`
+            : 'error: --series stock needs values: give --stock 220k,270k,470k, or stock: [220k, 270k, 470k] in the kit',
         );
       advise(path, kit, series, flags);
     });
 }
 
-/** What pads are chosen from; `undefined` for a stock that nobody has given. */
+/** Resistors in stock by the workshop's list; nothing where it has no resistors at all. */
+const listed = ({ list }: Kit): readonly number[] | undefined =>
+  listsResistors(list) ? resistorsInStock(list).map(({ ohms }) => ohms) : undefined;
+
+/** What pads are chosen from; `undefined` for a stock that nobody has given, or in which there is no resistor. */
 export function choiceOf(
   kit: Kit,
-  { series, stock = kit.stock }: Pick<PadFlags, 'series' | 'stock'>,
+  { series, stock = kit.stock ?? listed(kit) }: Pick<PadFlags, 'series' | 'stock'>,
 ): AvailableValues | undefined {
   if (series !== undefined && series !== 'stock') return series;
-  if (stock !== undefined) return { stock };
+  if (stock !== undefined) return stock.length === 0 ? undefined : { stock };
   return series === 'stock' ? undefined : 'E12';
 }
 

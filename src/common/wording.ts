@@ -3,15 +3,23 @@
  * reports a code with its details; only here do they become sentences.
  */
 
+import { type CatalogueDetails, catalogueWording } from './catalogue-wording.ts';
 import { type ExtendsDetails, extendsWording } from './extends-wording.ts';
 import { type FileDetails, fileWording } from './file-wording.ts';
 import { ID_LONGEST, NAME_LONGEST } from './names.ts';
 import { type NoteDetails, noteWording } from './note-wording.ts';
 import { type OutputDetails, outputWording } from './output-wording.ts';
 import { clip, headOf, list, type Message, meant, quote } from './quoting.ts';
+import { type StockDetails, stockWording } from './stock-wording.ts';
 
 /** What each code must be told. */
-export interface Details extends FileDetails, NoteDetails, OutputDetails, ExtendsDetails {
+export interface Details
+  extends FileDetails,
+    NoteDetails,
+    OutputDetails,
+    ExtendsDetails,
+    StockDetails,
+    CatalogueDetails {
   // The shape of the description.
   'unknown-key': { key: string; nearest?: string; allowed: readonly string[] };
   'decimal-comma': { got: string; meant?: string };
@@ -241,4 +249,6 @@ export const wording: Wording = {
   ...noteWording,
   ...outputWording,
   ...extendsWording,
+  ...stockWording,
+  ...catalogueWording,
 };

@@ -3,7 +3,13 @@ import type { LugName } from '../parts/index.ts';
 import type { JointKind } from './kit.ts';
 import type { KitInput, PartInput } from './schema.ts';
 
-type Parts = Readonly<Record<string, PartInput>>;
+/** A part that is told by its stock code, in place of its values. */
+type CodedPart = PartInput extends infer P
+  ? P extends { readonly kind: infer K }
+    ? Partial<Omit<P, 'kind' | 'code'>> & { readonly kind: K; readonly code: string }
+    : never
+  : never;
+type Parts = Readonly<Record<string, PartInput | CodedPart>>;
 type EndOf<P extends Parts> = { [N in keyof P & string]: `${N}.${LugName<P[N]['kind']>}` }[keyof P & string];
 type JointText<P extends Parts> = `${EndOf<P>} > ${EndOf<P>}`;
 
@@ -41,7 +47,7 @@ export interface KitChanges extends Partial<Omit<KitInput, 'kit' | 'parts' | 'jo
     readonly keys?: readonly string[];
   };
   /** New parts, parts of another kind, and changes of the base's parts. */
-  readonly parts?: Readonly<Record<string, PartInput | PartChanges>>;
+  readonly parts?: Readonly<Record<string, PartInput | CodedPart | PartChanges>>;
   /** New joints; one between the same lugs as a joint of the base replaces it. */
   readonly joints?: readonly AnyJoint<AnyText>[];
 }

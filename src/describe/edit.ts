@@ -21,8 +21,13 @@ interface AddedJoint {
 export interface KitEdit {
   readonly parts: readonly AddedPart[];
   readonly joints: readonly AddedJoint[];
-  /** New values of parts that are there: as text, and as the number a description may hold instead. */
-  readonly values: readonly { readonly part: string; readonly text: string; readonly number: number }[];
+  /** New values of parts that are there: as text, as the number a description may hold instead, and as the stock code it may name. */
+  readonly values: readonly {
+    readonly part: string;
+    readonly text: string;
+    readonly number: number;
+    readonly code?: string;
+  }[];
 }
 
 /** A piece of text put in at an offset, in place of `drop` characters. */
@@ -98,7 +103,8 @@ export function editKit(text: string, file: string, edit: KitEdit): string | und
  */
 function placesOf(edit: KitEdit, extending: boolean, parts: unknown) {
   const own = (part: string): unknown => (isMap(parts) ? parts.get(part, true) : undefined);
-  const hasValue = (described: unknown): boolean => isMap(described) && described.has('value');
+  const hasValue = (described: unknown): boolean =>
+    isMap(described) && (described.has('value') || described.has('code'));
   const elsewhere = edit.values.filter(({ part }) => extending && !hasValue(own(part)));
   const changes = elsewhere.filter(({ part }) => own(part) !== undefined);
   const inBase = elsewhere.filter((one) => !changes.includes(one));
@@ -157,13 +163,16 @@ function jointLine({ kind, ends }: AddedJoint, json: boolean, flow: boolean): st
 function newValue(
   text: string,
   parts: YAMLMap,
-  { part, text: written, number }: KitEdit['values'][number],
+  { part, text: written, number, code }: KitEdit['values'][number],
   json: boolean,
 ): Cut | undefined {
   const described = parts.get(part, true);
-  const value = isMap(described) ? described.get('value', true) : undefined;
-  if (!isScalar(value) || !value.range) return undefined;
+  // A code that stands in place of the value gives way to another one.
+  const coded = isMap(described) && !described.has('value');
+  const value = isMap(described) ? described.get(coded ? 'code' : 'value', true) : undefined;
+  if (!isScalar(value) || !value.range || (coded && code === undefined)) return undefined;
   const [at, end] = value.range;
+  if (coded) return { at, drop: end - at, put: scalar(code ?? '', json) };
   const quote = /^["']/.exec(text.slice(at, end))?.[0];
   const put = quote === undefined ? (json ? String(number) : written) : `${quote}${written}${quote}`;
   return { at, drop: end - at, put };

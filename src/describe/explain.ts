@@ -3,8 +3,10 @@ import { closestName } from '../common/nearest.ts';
 import { type Problem, problem, type SourceLocation } from '../common/problem.ts';
 import type { Part } from '../parts/index.ts';
 import { isMap, type Layer } from './chain.ts';
+import type { Kit } from './kit.ts';
 import { type Merged, merge, type Piece } from './merge.ts';
 import { partShapes } from './schema.ts';
+import { itemOf, type StockItem } from './stock.ts';
 
 /** A value as it is written, and its place; `line` 0 in a script, whose lines are not known. */
 interface WrittenValue {
@@ -32,12 +34,14 @@ export interface ExplainedPart {
 
 /**
  * @param part the part as it was read, which knows its defaults; absent where it is faulty
+ * @param kit the kit as it was read, which knows its parts list
  * @returns a problem when no part has the name
  */
 export function explainPart(
   layers: readonly Layer[],
   name: string,
   part: Part | undefined,
+  { list, substitutions = [] }: Pick<Kit, 'list' | 'substitutions'> = {},
 ): ExplainedPart | Problem {
   const { parts, joints } = merge(layers);
   const merged = parts.get(name);
@@ -47,10 +51,12 @@ export function explainPart(
     const detail = { part: name, allowed, ...(nearest === undefined ? {} : { nearest }) };
     return problem('unknown-part', ['explain'], detail);
   }
+  const item = part?.code === undefined || !list ? undefined : itemOf(list, part.code);
+  const replaced = substitutions.some((one) => one.part === name);
   return {
     name,
     files: layers.map(({ source }) => source.file).reverse(),
-    fields: fieldNames(merged).flatMap((field) => explainField(field, merged, part)),
+    fields: fieldNames(merged).flatMap((field) => explainField(field, merged, { part, item, replaced })),
     joints: joints.flatMap((joint) =>
       joint.ends?.some((end) => end.startsWith(`${name}.`)) ? [writtenValue(joint)] : [],
     ),
@@ -65,11 +71,33 @@ function fieldNames({ value, fields }: Merged): readonly string[] {
   return [...new Set([...Object.keys(shape ?? {}), ...fields.keys()])];
 }
 
-function explainField(field: string, { fields }: Merged, part: Part | undefined): readonly ExplainedField[] {
+/** The part as it was read, its item of the list, and whether that takes another one's place. */
+interface Found {
+  readonly part: Part | undefined;
+  readonly item: StockItem | undefined;
+  readonly replaced: boolean;
+}
+
+function explainField(
+  field: string,
+  { fields }: Merged,
+  { part, item, replaced }: Found,
+): readonly ExplainedField[] {
   const [last, ...before] = [...(fields.get(field) ?? [])].reverse();
+  const listed = item && fromList(field, item);
+  // What the kit writes itself holds, unless another item takes the place of the one it asks for.
+  if (listed && (!last || replaced))
+    return [{ field, ...listed, before: last ? [last, ...before].map(writtenValue) : [] }];
   if (last) return [{ field, ...writtenValue(last), before: before.map(writtenValue) }];
   const value = part && defaultOf(part, field);
   return value === undefined ? [] : [{ field, value, before: [] }];
+}
+
+/** What the list says in a field: the code that a part got by its value too. */
+function fromList(field: string, item: StockItem): WrittenValue | undefined {
+  const place = item.places.get(field);
+  const value = field === 'code' ? item.code : item.fields[field];
+  return place && value !== undefined && field !== 'kind' ? { value: inWords(value), place } : undefined;
 }
 
 const writtenValue = ({ source, path, value }: Piece): WrittenValue => {

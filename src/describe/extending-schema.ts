@@ -1,5 +1,6 @@
 /** What an editor is told of a kit that extends another: it needs no more than its id, and its parts may be changes. */
 import { z } from 'zod';
+import { commonFields } from '../parts/fields.ts';
 import {
   extensionSchema,
   headFields,
@@ -43,6 +44,15 @@ const changedPart = z
   .strictObject(Object.fromEntries(fieldNames.map((name) => [name, fieldOfAny(name)])))
   .describe('Changes of a part of the base: the fields written here replace its own');
 
+const codedPart = z
+  .strictObject({
+    ...changedPart.shape,
+    kind: z.enum(Object.keys(partShapes)).describe('Kind of the part, the same as that of the item'),
+    code: commonFields.code.unwrap().describe(wordsOf(commonFields.code)),
+  })
+  .describe('A part told by its stock code: its values are those of the item in the parts list')
+  .meta({ id: 'coded-part' });
+
 const { extends: base, remove } = extensionSchema.shape;
 
 const extendingSchema = z
@@ -56,7 +66,7 @@ const extendingSchema = z
       .optional()
       .describe('What is removed from the base, before anything is added'),
     parts: z
-      .record(nameSchema, z.union([partSchema, changedPart]))
+      .record(nameSchema, z.union([partSchema, codedPart, changedPart]))
       .optional()
       .describe('New parts, parts of another kind, and changes of the base’s parts'),
     joints: z
@@ -66,5 +76,18 @@ const extendingSchema = z
   })
   .describe('A kit made from another, with changes');
 
+/** A piece of a kit, which one value of an axis adds to the kits of a family. */
+export const pieceSchema = extendingSchema
+  .omit({ kit: true })
+  .partial({ extends: true })
+  .describe('What this value changes in the kit: parts, joints, remove, or any key of a kit but its id');
+
 /** Every description that may be written. */
-export const descriptionSchema = z.union([kitSchema, extendingSchema]);
+export const descriptionSchema = z.union([
+  kitSchema.extend({
+    parts: z
+      .record(nameSchema, z.union([partSchema, codedPart]))
+      .describe('The parts, each under a name of its own'),
+  }),
+  extendingSchema,
+]);

@@ -3,6 +3,7 @@ import { must } from '../common/must.ts';
 import type { KeyPath } from '../common/problem.ts';
 import type { Sourced } from '../common/units.ts';
 import type { Part } from '../parts/index.ts';
+import type { PartsList, Substitution } from './stock.ts';
 
 /**
  * The five ways two lugs are joined. A drawing, a step and a cut list treat each differently: **wire** (cut and
@@ -84,6 +85,10 @@ export interface Kit {
   readonly outputLoad: OutputLoad;
   /** Ohms of the resistors the workshop has, when given; never empty. */
   readonly stock?: readonly number[];
+  /** The workshop's parts list, when there is one. */
+  readonly list?: PartsList;
+  /** Parts that are another item of the list than the kit asks for, when there are any. */
+  readonly substitutions?: readonly Substitution[];
   /** Silent and out-of-phase positions that are intended, when any are given. */
   readonly intended?: Intended;
 }

@@ -10,6 +10,7 @@ import { typeName } from './issues.ts';
 import { jointKinds } from './kit.ts';
 import { readJoint } from './read-joint.ts';
 import type { Source } from './source.ts';
+import { ownFields } from './stock.ts';
 import { JOINT } from './words.ts';
 
 /** Where a piece of the whole is written. */
@@ -164,7 +165,7 @@ class Merging {
       } else {
         const piece = { source, path, value: described };
         const kept = isSameKind(before?.value, described) ? before : undefined;
-        this.#parts.set(name, mergeMap(kept, piece));
+        this.#parts.set(name, mergeMap(kept && withoutReplaced(kept, described), piece));
       }
     }
   }
@@ -236,7 +237,8 @@ function sourceOf(top: Source, origins: ReadonlyMap<string, Origin>, placed: rea
     const { source, found: own } = resolve(found);
     return source.placeOf(own);
   };
-  return { file: top.file, exact: top.exact, resolve, placeOf };
+  const called = top.called === undefined ? {} : { called: top.called };
+  return { file: top.file, ...called, exact: top.exact, resolve, placeOf };
 }
 
 /** A value over another: field by field where both are maps, else whole. */
@@ -252,6 +254,20 @@ function mergeMap(before: Merged | undefined, piece: Piece): Merged {
   return { ...before, value: { ...before.value, ...value }, fields };
 }
 
+/** A stock code stands in place of values: written over them it takes them out, as a value written over a code takes out the code. */
+function withoutReplaced(before: Merged, described: unknown): Merged {
+  if (!isMap(before.value) || !isMap(described)) return before;
+  const coded = Object.hasOwn(described, 'code');
+  const valued = Object.hasOwn(described, 'value');
+  const stays = (field: string): boolean =>
+    (!coded || ownFields.includes(field)) && (!valued || coded || field !== 'code');
+  return {
+    ...before,
+    value: Object.fromEntries(Object.entries(before.value).filter(([field]) => stays(field))),
+    fields: new Map([...before.fields].filter(([field]) => stays(field))),
+  };
+}
+
 /** Whether a description says, or means to say, what kind of part it is. */
 const saysKind = (described: Written): boolean =>
   Object.keys(described).some((key) => closestName(key, ['kind']) !== undefined);
@@ -261,7 +277,7 @@ const isSameKind = (before: unknown, described: unknown): boolean =>
   isMap(before) && isMap(described) && (!Object.hasOwn(described, 'kind') || described.kind === before.kind);
 
 /** The ends of a joint as it is written, if they can be made out. */
-function endsOf(described: unknown): Ends | undefined {
+export function endsOf(described: unknown): Ends | undefined {
   const kind = isMap(described) ? jointKinds.find((one) => Object.hasOwn(described, one)) : undefined;
   const text = isMap(described) && kind !== undefined ? described[kind] : described;
   const found = typeof text === 'string' ? JOINT.exec(text) : null;
@@ -271,7 +287,7 @@ function endsOf(described: unknown): Ends | undefined {
 const partOf = (end: string): string => end.slice(0, end.indexOf('.'));
 
 /** The same for two joints that connect the same lugs, in whichever order they are written. */
-const keyOf = (ends: Ends): string => [...ends].sort().join(' > ');
+export const keyOf = (ends: Ends): string => [...ends].sort().join(' > ');
 
 /** A joint that has one end in common with another. */
 const sharing = (joints: readonly MergedJoint[], ends: Ends): MergedJoint | undefined =>

@@ -1,6 +1,6 @@
 /** One part of the description to a typed part. */
 import { closestName } from '../common/nearest.ts';
-import { type Problem, problem } from '../common/problem.ts';
+import { type KeyPath, type Problem, problem } from '../common/problem.ts';
 import { type Kind, kinds, type Part } from '../parts/index.ts';
 import type { FieldIssue, PartBase } from '../parts/kind.ts';
 import { problemsOf, typeName } from './issues.ts';
@@ -14,7 +14,7 @@ interface ReadPart {
 }
 
 const kindNames = Object.keys(kinds) as readonly Kind[];
-const isKind = (text: string): text is Kind => Object.hasOwn(kinds, text);
+export const isKind = (text: string): text is Kind => Object.hasOwn(kinds, text);
 const isMap = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
@@ -27,16 +27,15 @@ export function readPart(name: string, value: unknown, common: Pick<PartBase, 'l
   }
   const kind = value.kind;
   if (typeof kind === 'string' && isKind(kind)) return readFields({ name, ...common }, kind, value);
-  return { problems: [kindProblem(name, value)] };
+  return { problems: [kindProblem(path, `“${name}”`, value)] };
 }
 
-function kindProblem(name: string, value: Readonly<Record<string, unknown>>): Problem {
-  const path = ['parts', name];
+/** What is wrong with the kind of what is written at a path, which is none that there is. */
+export function kindProblem(path: KeyPath, what: string, value: Readonly<Record<string, unknown>>): Problem {
   const kind = value.kind;
   if (kind === undefined) {
     const misspelt = Object.keys(value).find((key) => closestName(key, ['kind']) !== undefined);
-    if (misspelt === undefined)
-      return problem('missing-key', path, { key: 'kind', what: `“${name}”` }, 'key');
+    if (misspelt === undefined) return problem('missing-key', path, { key: 'kind', what }, 'key');
     return problem(
       'unknown-key',
       [...path, misspelt],
@@ -99,8 +98,14 @@ const issuesOfPart = (kind: Kind, written: object): readonly FieldIssue[] =>
   (kinds[kind] as { readonly validate?: (written: object) => readonly FieldIssue[] }).validate?.(written) ??
   [];
 
-function build(common: Common, kind: Kind, written: { readonly label?: string | undefined }): Part {
-  const base = { kind, ...common, label: written.label ?? labelOf(common.name) };
+interface WrittenPart {
+  readonly label?: string | undefined;
+  readonly code?: string | undefined;
+}
+
+function build(common: Common, kind: Kind, written: WrittenPart): Part {
+  const code = written.code === undefined ? {} : { code: written.code };
+  const base = { kind, ...common, label: written.label ?? labelOf(common.name), ...code };
   return (kinds[kind].build as unknown as Build)(base, written);
 }
 

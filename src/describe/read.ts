@@ -16,6 +16,8 @@ import { readJoint } from './read-joint.ts';
 import { readPart } from './read-part.ts';
 import { headFields, headSchema } from './schema.ts';
 import { parseText, type Source, valueSource } from './source.ts';
+import { isFaulty, type PartsList } from './stock.ts';
+import { matchParts } from './stock-match.ts';
 import { isName } from './words.ts';
 
 export interface Reading {
@@ -27,6 +29,8 @@ export interface Reading {
   readonly source: Source;
   /** The descriptions that the kit is made of, its own last; absent where one of them cannot be read. */
   readonly layers?: readonly Layer[];
+  /** The parts list that it was read with. */
+  readonly list?: PartsList;
 }
 
 /** Where nobody says how bases are found, there are none. */
@@ -38,18 +42,36 @@ const ARRANGEMENT = 'free-flow';
 const OUTPUT_LOAD = { cable: 300e-12, cableTolerance: 0.2, amplifier: 1e6, frequency: 1e3 };
 
 /** Reads a text: JSON when the file's name ends so, else YAML. */
-export function readKit(text: string, file: string, readBase: BaseReader = noBases): Reading {
+export function readKit(
+  text: string,
+  file: string,
+  readBase: BaseReader = noBases,
+  list?: PartsList,
+): Reading {
   const { source, value, problems } = parseText(text, file);
   // A text that cannot be parsed has no value worth a further word.
   if (value === undefined) return { problems, source };
   if (value === null) return { problems: [...problems, problem('file-empty', [], {})], source };
-  return readChain(value, source, problems, readBase);
+  return readChain(value, source, problems, readBase, list);
 }
 
 /** Reads a value that is there already, such as the one a TypeScript kit exports. */
-export function kitFromValue(value: unknown, file: string, readBase: BaseReader = noBases): Reading {
-  return readChain(value, valueSource(file), [], readBase);
+export function kitFromValue(
+  value: unknown,
+  file: string,
+  readBase: BaseReader = noBases,
+  list?: PartsList,
+): Reading {
+  return readChain(value, valueSource(file), [], readBase, list);
 }
+
+/** Reads a description that a catalogue makes of pieces; `source` tells where each of them is written. */
+export const kitFromPieces = (
+  value: Written,
+  source: Source,
+  readBase: BaseReader,
+  list?: PartsList,
+): Reading => readChain(value, source, [], readBase, list);
 
 /** A script that could not be run: what it threw, without its stack, at the place a compiler names if one does. */
 export function failedScript(message: string, file: string): Reading {
@@ -65,19 +87,21 @@ function readChain(
   source: Source,
   before: readonly Problem[],
   readBase: BaseReader,
+  list: PartsList | undefined,
 ): Reading {
   const unfit = kitProblem(value);
   if (unfit || !isMap(value)) return { problems: [...before, ...(unfit ? [unfit] : [])], source };
   // A kit by itself is read as it is.
   if (!Object.hasOwn(value, 'extends') && !Object.hasOwn(value, 'remove')) {
     const layers = [{ value, source, remove: { parts: [], joints: [], keys: [] } }];
-    return { ...readValue(value, source, before, []), layers };
+    return { ...readValue(value, source, before, [], list), layers };
   }
   const chain = chainOf(value, source, readBase);
   const placed = [...before.map((problem) => ({ problem, source })), ...chain.problems];
   const whole = merge(chain.layers, placed);
   if (!chain.complete) return { problems: placed.map(({ problem }) => problem), source: whole.source };
-  return { ...readValue(whole.value, whole.source, whole.problems, whole.opaque), layers: chain.layers };
+  const read = readValue(whole.value, whole.source, whole.problems, whole.opaque, list);
+  return { ...read, layers: chain.layers };
 }
 
 /** @param opaque names that count as parts beside those described */
@@ -86,15 +110,25 @@ function readValue(
   source: Source,
   before: readonly Problem[],
   opaque: readonly string[],
+  list: PartsList | undefined,
 ): Reading {
   const head = readHead(value);
-  const parts = readParts(value, head.kit.hand);
+  const parts = readParts(value, head.kit.hand, list);
   const joints = readJoints(value);
   const problems = [...before, ...head.problems, ...parts.problems, ...joints.problems];
-  const base = { ...head.kit, parts: parts.parts, joints: joints.joints };
+  const listed = list === undefined ? {} : { list };
+  const { substitutions } = parts;
+  const base = {
+    ...head.kit,
+    parts: parts.parts,
+    joints: joints.joints,
+    ...listed,
+    ...(substitutions.length === 0 ? {} : { substitutions }),
+  };
   const draft: Draft = { ...base, opaque: [...parts.opaque, ...opaque], unread: joints.unread };
-  if (problems.length === 0) return { kit: base, draft, problems, source };
-  return isMap(value.parts) ? { draft, problems, source } : { problems, source };
+  const isSound = problems.length === 0 && !(list && isFaulty(list));
+  if (isSound) return { kit: base, draft, problems, source, ...listed };
+  return isMap(value.parts) ? { draft, problems, source, ...listed } : { problems, source, ...listed };
 }
 
 function readHead(value: Written): { kit: Omit<Kit, 'parts' | 'joints'>; problems: readonly Problem[] } {
@@ -150,21 +184,25 @@ function salvageHead(value: Written) {
   };
 }
 
-function readParts(value: Written, hand: Hand) {
+function readParts(value: Written, hand: Hand, list: PartsList | undefined) {
   const common: Pick<PartBase, 'leftHanded'> = hand === 'left' ? { leftHanded: true } : {};
   const [parts, opaque, problems]: [Part[], string[], Problem[]] = [[], [], []];
   const written = value.parts;
-  if (isMap(written))
-    for (const [name, described] of Object.entries(written)) {
+  const matched = matchParts(isMap(written) ? written : {}, list, common);
+  problems.push(...matched.problems);
+  opaque.push(...matched.opaque);
+  if (isMap(written)) {
+    for (const name of Object.keys(written))
       if (!isName(name)) problems.push(problem('bad-name', ['parts', name], { got: name }, 'key'));
+    for (const [name, described] of Object.entries(matched.parts)) {
       const read = readPart(name, described, common);
       problems.push(...read.problems);
       if (read.part) parts.push(read.part);
       else opaque.push(name);
     }
-  else if (Object.hasOwn(value, 'parts'))
+  } else if (Object.hasOwn(value, 'parts'))
     problems.push(problem('wrong-type', ['parts'], { expected: PARTS, got: typeName(written) }));
-  return { parts, opaque, problems };
+  return { parts, opaque, problems, substitutions: matched.substitutions };
 }
 
 function readJoints(value: Written) {

@@ -10,6 +10,8 @@ export const LONGEST_TEXT = 250_000;
 
 export interface Source {
   readonly file: string;
+  /** The kit's own name, where its file describes others as well. */
+  readonly called?: string;
   /** Whether places are exact; where they are not, messages name the path instead. */
   readonly exact: boolean;
   readonly placeOf: (problem: Problem) => SourceLocation;
@@ -19,16 +21,25 @@ export interface Source {
   readonly resolve?: (problem: Problem) => { readonly source: Source; readonly found: Problem };
 }
 
-interface SourceText {
+export interface SourceText {
   readonly source: Source;
   /** Absent when the text could not be parsed. */
   readonly value?: unknown;
   readonly problems: readonly Problem[];
 }
 
-/** Parses a text, JSON when the file's name says so and YAML otherwise. */
-export function parseText(text: string, file: string): SourceText {
-  const parsed = parse(text, file);
+/** Parses a text, JSON when the file's name says so and YAML otherwise; one of more characters than `longest` is refused. */
+export function parseText(text: string, file: string, longest = LONGEST_TEXT): SourceText {
+  const parsed = parse(text, file, longest);
+  return {
+    source: sourceOf(text, file, parsed),
+    problems: parsed.syntaxProblems.map((syntaxProblem) => syntaxProblem.problem),
+    ...('value' in parsed ? { value: parsed.value } : {}),
+  };
+}
+
+/** The places of a text that is parsed. */
+export function sourceOf(text: string, file: string, parsed: Parsed): Source {
   const syntaxProblems = new Map(
     parsed.syntaxProblems.map((syntaxProblem) => [syntaxProblem.problem, syntaxProblem.offset]),
   );
@@ -37,19 +48,14 @@ export function parseText(text: string, file: string): SourceText {
     file,
     ...find(syntaxProblems.get(found) ?? offsetOf(parsed.root, text, found.path, found.at)),
   });
-  return {
-    source: { file, exact: true, placeOf },
-    problems: parsed.syntaxProblems.map((syntaxProblem) => syntaxProblem.problem),
-    ...('value' in parsed ? { value: parsed.value } : {}),
-  };
+  return { file, exact: true, placeOf };
 }
 
-function parse(text: string, file: string): Parsed {
+function parse(text: string, file: string, longest: number): Parsed {
   const root: SourceNode = { start: 0, end: text.length };
   const fails = (syntaxProblem: SyntaxProblem): Parsed => ({ root, syntaxProblems: [syntaxProblem] });
   if (text.trim() === '') return fails({ problem: problem('file-empty', [], {}), offset: 0 });
-  if (text.length > LONGEST_TEXT)
-    return fails({ problem: problem('too-long', [], { most: LONGEST_TEXT }), offset: 0 });
+  if (text.length > longest) return fails({ problem: problem('too-long', [], { most: longest }), offset: 0 });
   const mistake = /\.json$/i.test(file) ? findJsonError(text) : undefined;
   if (mistake)
     return fails({ problem: problem('bad-syntax', [], { reason: mistake.reason }), offset: mistake.offset });

@@ -56,6 +56,8 @@ export interface Layout {
   /** Where each head of a table stands. */
   readonly heads: readonly Rect[];
   readonly caption: readonly SheetLine[];
+  /** Right end of the revision mark, the middle of its capitals, and its size, in the drawing's own units. */
+  readonly mark: { readonly x: number; readonly y: number; readonly size: number };
 }
 
 type Placed = Pick<Layout, 'drawing' | 'head' | 'key' | 'work' | 'cards' | 'heads' | 'caption'>;

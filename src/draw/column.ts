@@ -21,6 +21,8 @@ import { BESIDE_DRAWING } from './chips.ts';
 const SIDE = 12;
 /** Usual and smallest type beside the drawing, CSS pixels. */
 const [TYPE, LEAST_TYPE] = [12, 11] as const;
+/** What the revision mark adds to a column, and how far the middle of its capitals stands above the lower edge, CSS pixels. */
+const MARK = { line: 12, up: 12 } as const;
 /** Widths a column may have, CSS pixels. */
 export const [LEAST_WIDTH, MOST_WIDTH] = [240, 4000] as const;
 
@@ -46,7 +48,7 @@ export function layOutColumn(contents: Contents, width: number): Layout {
   // A drawing alone needs no more than its own margin.
   const alone = drawing !== undefined && all.height === drawing.height * (fit / small);
   const edge = alone ? (BESIDE_DRAWING * fit) / small : side;
-  const height = Math.ceil((all.height + 2 * edge) * small);
+  const height = Math.ceil((all.height + 2 * edge) * small) + MARK.line;
   const scale = fine(small / fit);
   const placed = { ...NOTHING, ...all.put(side, edge) };
   return {
@@ -54,6 +56,11 @@ export function layOutColumn(contents: Contents, width: number): Layout {
     drawing: {
       x: drawing ? round2((width / fit - drawing.width) / 2) : 0,
       y: round2(placed.drawing.y * scale),
+    },
+    mark: {
+      x: round2((width - SIDE) / fit),
+      y: round2((height - MARK.up) / fit),
+      size: fine(TYPE / fit),
     },
     box: { x: 0, y: 0, width: round2(width / fit), height: round2(height / fit) },
     width,

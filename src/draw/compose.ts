@@ -5,6 +5,7 @@ import { type Line, linesOf, tintOfPickup } from '../annotate/lines.ts';
 import { liveJoints } from '../annotate/live.ts';
 import { padsOf } from '../annotate/pads.ts';
 import { type Step, stepsOf } from '../annotate/steps.ts';
+import { substitutionLines } from '../annotate/stock-notes.ts';
 import {
   describeCards,
   describeJoints,
@@ -14,6 +15,7 @@ import {
   viewLine,
 } from '../annotate/words.ts';
 import type { Circuit, State } from '../circuit/circuit.ts';
+import { remembered } from '../common/remembered.ts';
 import { type Hand, labelOf } from '../describe/kit.ts';
 import { contactAt, isPickup, partOfControl } from '../parts/index.ts';
 import { crossingsIn } from '../place/openings.ts';
@@ -21,11 +23,13 @@ import type { Placement } from '../place/placement.ts';
 import { flipped } from '../place/view.ts';
 import { placesIn } from '../solve/rest.ts';
 import { type BareLeg, bareLegs, bareLegText } from './bare-legs.ts';
+import { recordOf } from './canvas.ts';
 import { leastWidth } from './column.ts';
 import { drawingName, type Variant } from './drawing-name.ts';
 import type { Page } from './head.ts';
+import { markOfTexts } from './mark.ts';
 import { inOrder, type Piece, titleOf } from './pieces.ts';
-import { contentsOf, type Sheet } from './sheet.ts';
+import { contentsOf, drawSheet, type Sheet } from './sheet.ts';
 import { planOf } from './sheets.ts';
 import { type Theme, themes } from './theme.ts';
 import { type Emphasis, insulationOf } from './wires.ts';
@@ -41,10 +45,32 @@ export interface Prepared {
 /** Which of a kit's drawings is wanted, and the page it is fitted to. */
 export interface Aspect extends Variant {
   readonly page?: Page;
+  /** Printed beside the revision mark; as it is given, such as `2026-11-30`. */
+  readonly date?: string;
 }
 
-/** From the placed circuit to all that one of its drawings shows. */
-export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
+/**
+ * From the placed circuit to all that one of its drawings shows.
+ *
+ * @param mark in place of the circuit's own revision mark
+ */
+export const sheetOf = (prepared: Prepared, aspect: Aspect = {}, mark = markOf(prepared)): Sheet => ({
+  ...unmarked(prepared, aspect),
+  revision: { mark, ...(aspect.date === undefined ? {} : { date: aspect.date }) },
+});
+
+/**
+ * The revision mark of all drawings of a placed circuit: its main sheet's, and what its steps say. View, theme, page and date do
+ * not count, since they show the same joints and figures another way; places of parts and wires do.
+ */
+export const markOf = remembered((prepared: Prepared): string =>
+  markOfTexts([
+    recordOf((root) => drawSheet(root, unmarked(prepared))),
+    ...stepsOf(prepared.circuit).flatMap(({ title, lines }) => [title, ...lines]),
+  ]),
+);
+
+function unmarked(prepared: Prepared, aspect: Aspect = {}): Sheet {
   const { circuit, loads, hand, placement } = prepared;
   const { kit } = circuit;
   const { view = kit.view, page, sheet = 1 } = aspect;
@@ -59,6 +85,7 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
   const shows = (piece: Piece): boolean => only === undefined || only.includes(piece);
   const stepLine = step ? `Step ${step.number} of ${steps.length}: ${step.title.toLowerCase()}.` : '';
   const notes = notesOn(placement, lines, theme);
+  const replaced = substitutionLines(kit).map((line) => `${line}.`);
   const views = [
     viewLine(view, hand),
     ...(step ? [`${stepLine} New joints are highlighted${theme.monochrome ? ' by dotted lines' : ''}.`] : []),
@@ -69,6 +96,7 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
     ).filter((line) => line !== ''),
     ...(state || !shows('drawing') ? [] : bareLegsOf(prepared, step)).map((one) => bareLegText(circuit, one)),
     ...(state ? [shownLine(circuit, state, theme)] : []),
+    ...replaced,
   ];
   const pickups = kit.parts.filter(isPickup);
   const shownSettings = (state ?? circuit.states[0])?.positions ?? {};
@@ -107,7 +135,11 @@ export function sheetOf(prepared: Prepared, aspect: Aspect = {}): Sheet {
     ...(state ? { emphasis: emphasisOfState(circuit, state) } : {}),
     ...(state && aspect.state !== undefined ? { shownState: aspect.state } : {}),
     ...(step
-      ? { emphasis: emphasisOfStep(circuit, steps, step), checklist: step.lines, workLines: [stepLine] }
+      ? {
+          emphasis: emphasisOfStep(circuit, steps, step),
+          checklist: step.lines,
+          workLines: [stepLine, ...replaced],
+        }
       : {}),
     ...(only ? { only } : {}),
     ...(page ? { page } : {}),

@@ -35,6 +35,11 @@ const [SMALLEST, LARGEST] = [0.1, 2.4] as const;
 const HALVINGS = 10;
 /** Capitals in a drawing are no higher than this, millimetres: lines would look coarse. */
 const MOST_DRAWN = 3.2;
+/**
+ * The revision mark, millimetres: its type, how far the middle of its capitals stands above the paper's edge, which few printers come
+ * nearer to than 5 (common practice, no source), and how much it needs there. It stands in the margin where that is as large.
+ */
+const MARK = { size: 2.5, up: 5.9, room: 7.8 } as const;
 /** Between the drawing and what stands beside it. */
 const GUTTER = 24;
 /** Widths of what stands beside the drawing that are tried. */
@@ -144,7 +149,7 @@ function waysOf({ drawing, key, cards, table, work }: Contents): readonly Way[] 
 function fitted(contents: Contents, page: Page, unit: number, way: Way): Measured | undefined {
   const { drawing, cards, work, key } = contents;
   const width = (page.width - 2 * page.margin) / unit;
-  const height = (page.height - 2 * page.margin) / unit;
+  const height = (page.height - page.margin - Math.max(page.margin, MARK.room)) / unit;
   const hasFoot = cards.length + work.length > 0;
   const least = cardsWidth(contents, way.abreast);
   const beside = Math.max(
@@ -200,6 +205,11 @@ function placed(page: Page, unit: number, ratio: number, all: typeof NOTHING): L
       y: round2(-page.margin * millimetre),
       width: round2(page.width * millimetre),
       height: round2(page.height * millimetre),
+    },
+    mark: {
+      x: round2((page.width - 2 * page.margin) * millimetre),
+      y: round2((page.height - page.margin - MARK.up) * millimetre),
+      size: round2(MARK.size * millimetre),
     },
     width: `${page.width}mm`,
     height: `${page.height}mm`,

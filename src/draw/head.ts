@@ -1,7 +1,7 @@
 /** What every drawing begins with: its size, its title and description, the paper. */
 
-import type { Container } from '@svgdotjs/svg.js';
 import type { Rect } from '../common/geometry.ts';
+import type { Canvas } from './canvas.ts';
 import { CLASS } from './classes.ts';
 import { Pen } from './pen.ts';
 import { FONT, type Theme } from './theme.ts';
@@ -32,9 +32,9 @@ export interface Page {
 }
 
 /** Sizes an empty root and lays its paper; returns the pen for the rest. */
-export function openSheet(root: Container, head: Head, theme: Theme): Pen {
+export function openSheet(root: Canvas, head: Head, theme: Theme): Pen {
   const { id, title, description, box, width, height } = head;
-  root.attr({
+  root.set({
     viewBox: `${box.x} ${box.y} ${box.width} ${box.height}`,
     width,
     height,
@@ -43,14 +43,8 @@ export function openSheet(root: Container, head: Head, theme: Theme): Pen {
     'font-family': FONT,
     'text-anchor': 'middle',
   });
-  root
-    .element('title')
-    .attr({ id: `${id}-title` })
-    .words(title);
-  root
-    .element('desc')
-    .attr({ id: `${id}-desc` })
-    .words(description);
+  root.element('title', { id: `${id}-title` }, title);
+  root.element('desc', { id: `${id}-desc` }, description);
   const pen = new Pen(root);
   pen.rect(box, { class: CLASS.paper, fill: theme.paper });
   return pen;

@@ -1,7 +1,8 @@
 /** svg.js on svgdom: a drawing as text, without a browser. */
-import { type Container, registerWindow, SVG, type Svg } from '@svgdotjs/svg.js';
+import { registerWindow, SVG, type Svg } from '@svgdotjs/svg.js';
 import { createSVGWindow } from 'svgdom';
 import type { Plot } from '../annotate/plot.ts';
+import { type Canvas, canvasIn } from './canvas.ts';
 import { markedTheme, withRoles } from './ink-roles.ts';
 import { drawPlot } from './plot/plot.ts';
 import { drawSheet, type Sheet } from './sheet.ts';
@@ -21,13 +22,13 @@ export function sheetToInlineSvg(sheet: Sheet, theme: Theme = themes.light): str
 export const plotToSvg = (plot: Plot, theme?: Theme): string => textOf((root) => drawPlot(root, plot, theme));
 
 /** svg.js knows one window at a time, so this is synchronous. */
-function textOf(drawing: (root: Container) => void): string {
+function textOf(drawing: (root: Canvas) => void): string {
   const window = createSVGWindow();
   registerWindow(window, window.document);
   const root = SVG(window.document.documentElement) as Svg;
   // svg.js declares this namespace on every root; nothing here uses it.
   root.node.removeAttribute('xmlns:xlink');
-  drawing(root);
+  drawing(canvasIn(root));
   // Its own `svg()` copies the whole tree first.
   return `${root.node.outerHTML}\n`;
 }

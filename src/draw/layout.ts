@@ -23,6 +23,9 @@ const ABREAST = 3;
 /** A key without a drawing is no wider than reads well. */
 const KEY = 720;
 
+/** Size of the revision mark, and how far the middle of its capitals stands above the lower edge. */
+const MARK = { size: 10, up: 8 } as const;
+
 /** As large as it has to be: nothing is broken but what a key alone says. */
 export function layOutSheet(contents: Contents): Layout {
   const { title, views, drawing, cards, legend, work, key } = contents;
@@ -53,6 +56,8 @@ export function layOutSheet(contents: Contents): Layout {
   return {
     ...placed,
     drawing: { x: Math.round(x), y },
+    // In the margin, which nothing else uses: there is always room, and nothing moves for it.
+    mark: { x: width - edge, y: height - MARK.up, size: MARK.size },
     box: { x: 0, y: 0, width, height },
     width,
     height,

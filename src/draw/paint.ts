@@ -1,8 +1,9 @@
 /** Shapes of a part's face on paper: what each role looks like in a theme. */
 
 import type { CircleRole, PathRole, RectRole, Shape } from '../parts/shape.ts';
+import type { Attributes } from './canvas.ts';
 import { CLASS } from './classes.ts';
-import type { Attributes, Pen } from './pen.ts';
+import type { Pen } from './pen.ts';
 import { kept, LINE, type Theme } from './theme.ts';
 
 type Ink = (theme: Theme) => Attributes;

@@ -2,28 +2,11 @@
  * Draws with svg.js in a part's own coordinates: shapes go through the part's frame, text keeps upright. Numbers are
  * printed with at most two decimals, so that the same drawing is the same bytes.
  */
-import type { Container, Dom } from '@svgdotjs/svg.js';
 import { type Point, type Rect, round2 } from '../common/geometry.ts';
 import { CAP_HEIGHT, textWidth, type Weight } from '../common/text.ts';
 import type { PathStep } from '../parts/shape.ts';
 import { type Frame, rectToSheet, toSheet } from '../place/frame.ts';
-
-export type Attributes = Readonly<Record<string, string | number>>;
-
-/**
- * A new element with its attributes straight onto the node: svg.js's shapes would parse each as a colour, a number or
- * a path first, which costs more than all the rest of drawing.
- */
-function add(into: Container, name: string, attributes: Attributes): Dom {
-  const element = into.element(name);
-  const { node } = element;
-  for (const key in attributes) {
-    const attribute = node.ownerDocument.createAttributeNS(null, key);
-    attribute.value = String(attributes[key]);
-    node.setAttributeNode(attribute);
-  }
-  return element;
-}
+import type { Attributes, Canvas } from './canvas.ts';
 
 interface TextStyle {
   readonly size: number;
@@ -37,17 +20,17 @@ interface TextStyle {
 const STILL: Frame = { x: 0, y: 0, width: 0, height: 0, turn: 0, mirror: false };
 
 export class Pen {
-  readonly into: Container;
+  readonly into: Canvas;
   readonly #frame: Frame;
 
-  constructor(into: Container, frame: Frame = STILL) {
+  constructor(into: Canvas, frame: Frame = STILL) {
     this.into = into;
     this.#frame = frame;
   }
 
   /** A pen in the same frame drawing into a group of its own. */
   group(attributes: Attributes = {}): Pen {
-    return new Pen(this.into.group().attr(attributes), this.#frame);
+    return new Pen(this.into.group(attributes), this.#frame);
   }
 
   /** A pen into the same group for what is alike either way round, so that it is read from the left, or from the top. */
@@ -62,7 +45,7 @@ export class Pen {
 
   rect(rect: Rect, attributes: Attributes): void {
     const r = rectToSheet(this.#frame, rect);
-    add(this.into, 'rect', {
+    this.into.element('rect', {
       x: round2(r.x),
       y: round2(r.y),
       width: round2(r.width),
@@ -73,7 +56,7 @@ export class Pen {
 
   circle(centre: Point, radius: number, attributes: Attributes): void {
     const c = toSheet(this.#frame, centre);
-    add(this.into, 'circle', { cx: round2(c.x), cy: round2(c.y), r: round2(radius), ...attributes });
+    this.into.element('circle', { cx: round2(c.x), cy: round2(c.y), r: round2(radius), ...attributes });
   }
 
   /** Strokes from point to point, straight or along circles; several runs make one element. */
@@ -98,7 +81,7 @@ export class Pen {
 
   /** A path already written as SVG path data, in the coordinates of the sheet. */
   stroke(d: string, attributes: Attributes): void {
-    add(this.into, 'path', { d, ...attributes });
+    this.into.element('path', { d, ...attributes });
   }
 
   line(points: readonly Point[], attributes: Attributes): void {
@@ -109,7 +92,7 @@ export class Pen {
   text(words: string, centre: Point, style: TextStyle): void {
     const p = toSheet(this.#frame, centre);
     const width = textWidth(words, style.size, style.weight);
-    add(this.into, 'text', {
+    const attributes = {
       x: round2(p.x),
       y: round2(p.y - (style.lift ?? 0) + (CAP_HEIGHT * style.size) / 2),
       'font-size': style.size,
@@ -119,6 +102,7 @@ export class Pen {
       fill: style.fill,
       textLength: round2(width),
       lengthAdjust: 'spacingAndGlyphs',
-    }).words(words);
+    };
+    this.into.element('text', attributes, words);
   }
 }

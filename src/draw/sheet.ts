@@ -1,10 +1,9 @@
 /** The whole sheet: title, view line and key above, the drawing, the load cards below. */
 
-import type { Container } from '@svgdotjs/svg.js';
 import { type Card, isTable } from '../annotate/cards.ts';
 import type { Line } from '../annotate/lines.ts';
 import { lugId } from '../circuit/circuit.ts';
-import { type Point, round2 } from '../common/geometry.ts';
+import { at, type Point, round2 } from '../common/geometry.ts';
 import { nth } from '../common/must.ts';
 import { componentOf, elementsLike } from '../parts/index.ts';
 import { TYPE } from '../parts/outline.ts';
@@ -12,13 +11,15 @@ import { labelsToSheet } from '../place/frame.ts';
 import type { Placement } from '../place/placement.ts';
 import { endsOf } from '../place/wiring.ts';
 import type { Contents } from './blocks.ts';
+import type { Attributes, Canvas } from './canvas.ts';
 import { drawCard } from './cards.ts';
 import { drawChips } from './chips.ts';
 import { openSheet, type Page } from './head.ts';
 import { drawKey, type KeyEntry, keyOf } from './key.ts';
 import { writeLines } from './lines.ts';
+import { type Revision, revisionWords } from './mark.ts';
 import { drawPart } from './part.ts';
-import { type Attributes, Pen } from './pen.ts';
+import { Pen } from './pen.ts';
 import type { Piece } from './pieces.ts';
 import { compose } from './sheets.ts';
 import { drawTableHead, drawTableRow, tableOf } from './table.ts';
@@ -66,6 +67,8 @@ export interface Sheet {
   readonly page?: Page;
   /** Of a column of a web page, CSS pixels. */
   readonly width?: number;
+  /** Written small in the lower right corner. */
+  readonly revision?: Revision;
   /** Which of the sheets that a page takes, counted from 1. */
   readonly number?: number;
 }
@@ -124,7 +127,7 @@ function keyFor({ placement, lines, emphasis = [], pickups }: Sheet, theme: Them
 }
 
 /** Draws the sheet into an empty root and sizes it. */
-export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.light): void {
+export function drawSheet(root: Canvas, sheet: Sheet, theme: Theme = themes.light): void {
   const { id, title, setting } = sheet;
   const { contents, layout } = compose(contentsOf(sheet, theme), sheet);
   const pen = openSheet(
@@ -148,6 +151,12 @@ export function drawSheet(root: Container, sheet: Sheet, theme: Theme = themes.l
     if (contents.table) drawTableRow(own, contents.table, card, box, sheet.tints, theme, shown);
     else drawCard(own, card, box, sheet.tints, theme, shown);
   });
+  if (sheet.revision) {
+    const { x, y, size } = layout.mark;
+    root.set({ 'data-revision': sheet.revision.mark });
+    const words = revisionWords(sheet.revision);
+    pen.group({ id: `${id}-revision` }).text(words, at(x, y), { size, fill: theme.quiet, anchor: 'end' });
+  }
   const { table } = contents;
   if (table)
     layout.heads.forEach((box, i) => {
@@ -171,7 +180,7 @@ function drawWiring(pen: Pen, sheet: Sheet, place: Point, theme: Theme): void {
   const meeting = new Set([...ends].filter(([, count]) => count > 1).map(([lug]) => lug));
   const look = { theme, closed, turned, highlighted, tints, joined: new Set(ends.keys()), meeting };
   for (const placed of placement.parts) {
-    const group = new Pen(drawing.into.group().attr({ id: `${id}-part-${placed.part.name}` }), placed.frame);
+    const group = new Pen(drawing.into.group({ id: `${id}-part-${placed.part.name}` }), placed.frame);
     drawPart(group, placed, look);
   }
   drawWires(drawing.group({ id: `${id}-wires` }), id, placement.wires, lines, theme, emphasis);

@@ -5,8 +5,10 @@ import { isBytes, LARGEST_DRAWING, readBytes } from './read-file.ts';
 const SIGNATURE = Uint8Array.of(0x89, 0x50, 0x4e, 0x47);
 const idIn = (svg: string): string | undefined => /aria-labelledby="(\S+)-title /.exec(svg)?.[1];
 const firstLine = (text: string): string | undefined => /^[^\r\n]*/.exec(text)?.[0];
-/** What two versions of a text have in common: a drawing its id, a table its head. */
-const kept = (text: string): string | undefined => (text.startsWith('<') ? idIn(text) : firstLine(text));
+const kitIn = (json: string): string | undefined => /^\{\s*"kit": *"([^"]*)"/.exec(json)?.[1];
+/** What two versions of a text have in common: a drawing its id, figures their kit, a table its head. */
+const kept = (text: string): string | undefined =>
+  text.startsWith('<') ? idIn(text) : text.startsWith('{') ? kitIn(text) : firstLine(text);
 
 /** Whether the target is a file other than an earlier version of the content. */
 export function isForeign(target: string, content: string | Uint8Array): boolean {

@@ -33,7 +33,14 @@ export const arrangementNames = (): readonly string[] =>
 /** The answer for a name that no arrangement has. */
 const UNKNOWN = 'unknown';
 
-const known = new Map<string, Arrangement>();
+/** Read once for as long as the file says the same. */
+const known = new Map<string, { readonly text: string; readonly arrangement: Arrangement }>();
+
+/** Where an arrangement's file is; absent for a name that none has. */
+export function arrangementFile(name: string): string | undefined {
+  if (/\.ya?ml$/.test(name)) return name;
+  return arrangementNames().includes(name) ? join(layoutFolder(), `${name}.yaml`) : undefined;
+}
 
 /**
  * An arrangement by name, or by the path of a `.yaml` file.
@@ -41,18 +48,18 @@ const known = new Map<string, Arrangement>();
  * @returns the arrangement; `UNKNOWN` for a name that none has; else in words what is wrong with the file, a line for each error
  */
 export function findArrangement(name: string): Arrangement | string {
-  const before = known.get(name);
-  if (before) return before;
-  const own = /\.ya?ml$/.test(name);
-  if (!own && !arrangementNames().includes(name)) return UNKNOWN;
-  const file = own ? name : join(layoutFolder(), `${name}.yaml`);
+  const file = arrangementFile(name);
+  if (file === undefined) return UNKNOWN;
   const bytes = readBytes(file, LARGEST_KIT);
   if (!isBytes(bytes)) return `${file}: ${whyNot(bytes)}`;
-  const { source, value, problems } = parseText(Buffer.from(bytes).toString('utf8'), file);
+  const text = Buffer.from(bytes).toString('utf8');
+  const before = known.get(name);
+  if (before?.text === text) return before.arrangement;
+  const { source, value, problems } = parseText(text, file);
   const errors = problems.length > 0 ? problems : arrangementProblems(value);
   if (errors.length === 0) {
     const arrangement = arrangementSchema.parse(value);
-    known.set(name, arrangement);
+    known.set(name, { text, arrangement });
     return arrangement;
   }
   return toDiagnostics(errors, source)

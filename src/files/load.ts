@@ -6,6 +6,7 @@ import { type Reading, readKit } from '../describe/read.ts';
 import { valueSource } from '../describe/source.ts';
 import { readBaseFile } from './bases.ts';
 import { isScript } from './kit-path.ts';
+import { partsListFor } from './parts-list.ts';
 import { isBytes, LARGEST_KIT, readBytes } from './read-file.ts';
 import { runScript } from './script.ts';
 
@@ -25,7 +26,10 @@ export async function loadKit(file: string): Promise<Loaded> {
 export async function readKitFile(file: string): Promise<Reading> {
   const bytes = readBytes(file, LARGEST_KIT);
   if (!isBytes(bytes)) return { problems: [bytes], source: valueSource(file) };
-  if (isScript(file)) return runScript(file, readBaseFile);
+  const list = partsListFor(file);
+  if (isScript(file)) return runScript(file, readBaseFile, list);
   const { text, problems } = decode(bytes);
-  return text === undefined ? { problems, source: valueSource(file) } : readKit(text, file, readBaseFile);
+  return text === undefined
+    ? { problems, source: valueSource(file) }
+    : readKit(text, file, readBaseFile, list);
 }

@@ -8,7 +8,10 @@ import { andList } from '../common/quoting.ts';
 import { writeQuantity } from '../common/units.ts';
 import { decode } from '../describe/decode.ts';
 import { type AddedPart, editKit, type KitEdit, linesToAdd } from '../describe/edit.ts';
+import type { Kit } from '../describe/kit.ts';
+import type { PartsList } from '../describe/stock.ts';
 import { newResistor, resistor } from '../parts/resistor.ts';
+import { resistorsInStock } from '../report/stock-data.ts';
 import { buildCircuit } from '../solve/build.ts';
 import { readBaseFile } from './bases.ts';
 import { isScript } from './kit-path.ts';
@@ -27,7 +30,7 @@ export function writePads(file: string, plan: PadPlan): PadWriting {
   const chosen = plan.advice.filter((advice): advice is Chosen => advice.kind === 'pad' && !advice.present);
   if (chosen.length === 0)
     return { outcome: 'unchanged', lines: [`unchanged ${file}: there is nothing to change`] };
-  const edit = editFor(chosen);
+  const edit = editFor(chosen, plan.kit.list);
   const several = chosen.filter((advice) => advice.replaces.length > 1);
   if (several.length > 0) {
     const pads = several.map(({ pickup, replaces }) => `${pickup} has ${andList(replaces)}`).join('; ');
@@ -47,7 +50,7 @@ const refuse = (file: string, why: string, lines: readonly string[]): PadWriting
   lines: [`not written ${file}: ${why}`, ...lines.map((line) => `    ${line}`)],
 });
 
-function editFor(chosen: readonly Chosen[]): KitEdit {
+function editFor(chosen: readonly Chosen[], list: PartsList | undefined): KitEdit {
   const added = chosen.filter(({ replaces }) => replaces.length === 0);
   return {
     parts: added.map(partFor),
@@ -56,7 +59,15 @@ function editFor(chosen: readonly Chosen[]): KitEdit {
     ),
     values: chosen
       .filter(({ replaces }) => replaces.length > 0)
-      .map(({ part, chosen: { ohms } }) => ({ part, text: writeQuantity(ohms, 'ohm'), number: ohms })),
+      .map(({ part, chosen: { ohms } }) => {
+        const code = resistorsInStock(list).find((one) => one.ohms === ohms)?.item.code;
+        return {
+          part,
+          text: writeQuantity(ohms, 'ohm'),
+          number: ohms,
+          ...(code === undefined ? {} : { code }),
+        };
+      }),
   };
 }
 
@@ -98,10 +109,16 @@ function writeText(file: string, plan: PadPlan, edit: KitEdit): PadWriting {
   };
 }
 
+/** A kit without what the parts list adds to it, which another value changes. */
+const unlisted = ({ list, substitutions: _, ...kit }: Kit): object =>
+  list
+    ? { ...kit, parts: kit.parts.map((part) => ({ ...part, code: undefined, tolerance: undefined })) }
+    : kit;
+
 /** Whether a text reads as the very kit that was planned, without errors and with the very loads. */
 function reads(text: string, file: string, plan: PadPlan): boolean {
-  const { kit } = readKit(text, file, readBaseFile);
-  if (!kit || !isDeepStrictEqual(kit, plan.kit)) return false;
+  const { kit } = readKit(text, file, readBaseFile, plan.kit.list);
+  if (!kit || !isDeepStrictEqual(unlisted(kit), unlisted(plan.kit))) return false;
   const loads = solveLoads(buildCircuit(kit)).flatMap((state) => state.pickups);
   return plan.effects.every(
     ({ after }, i) => after.dcLoad === loads[i]?.dcLoad && after.signalLoad === loads[i]?.signalLoad,

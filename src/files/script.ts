@@ -8,6 +8,7 @@ import { dirname, join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { BaseReader } from '../describe/chain.ts';
 import { failedScript, kitFromValue, type Reading } from '../describe/read.ts';
+import type { PartsList } from '../describe/stock.ts';
 import { isScript, pathOfBase } from './kit-path.ts';
 
 /** Milliseconds. */
@@ -42,8 +43,9 @@ interface Answer {
  * Runs a TypeScript kit, and those that it extends: whoever names a kit to have it run means them too.
  *
  * @param readBase finds bases that are text
+ * @param list the workshop's parts list, where there is one
  */
-export async function runScript(file: string, readBase: BaseReader): Promise<Reading> {
+export async function runScript(file: string, readBase: BaseReader, list?: PartsList): Promise<Reading> {
   const answers = new Map<string, Answer>();
   for (let at: string | undefined = file; at !== undefined && !answers.has(at); ) {
     const answer = await answerOf(at);
@@ -53,14 +55,15 @@ export async function runScript(file: string, readBase: BaseReader): Promise<Rea
   }
   const { kit, failed } = answers.get(file) ?? {};
   if (failed !== undefined) return failedScript(failed, file);
-  return kitFromValue(kit, file, (name, from) => {
+  const readAny: BaseReader = (name, from) => {
     const target = pathOfBase(name, from);
     const answer = answers.get(target);
     if (!answer) return readBase(name, from);
     return answer.failed === undefined
       ? { file: target, value: answer.kit }
       : { reason: `it could not be run: ${answer.failed.split('\n', 1)[0]}` };
-  });
+  };
+  return kitFromValue(kit, file, readAny, list);
 }
 
 function extendsOf(kit: unknown): string | undefined {

@@ -83,7 +83,8 @@ function clearOld(folder: string): void {
   }
 }
 
-function isAlive(pid: number): boolean {
+/** Whether there is a process of that number on this machine. */
+export function isAlive(pid: number): boolean {
   try {
     process.kill(pid, 0);
     return true;

@@ -51,6 +51,7 @@ const WORDS = {
     `${d.wire} has only ${round2(d.seen)} units between two gaps; at least ${d.least} must be seen`,
   'wire-on-wire': (d: { wire: string; other: string }) => `${d.wire} bends or ends on ${d.other}`,
   broken: (d: { wire: string }) => `${d.wire} is not a continuous line with gaps only at crossings`,
+  revision: (d: { what: string }) => `the revision mark ${d.what}`,
   // Drawn again in the same places.
   'unknown-aspect': (d: { id: string }) =>
     `${quote(d.id)} does not say which drawing of the kit this is: its view, position, step or theme`,

@@ -12,6 +12,7 @@ import { contrastFindings } from './rules/contrast.ts';
 import { drawnFindings } from './rules/drawn.ts';
 import { jointFindings } from './rules/joints.ts';
 import { pageFindings } from './rules/page.ts';
+import { revisionFindings } from './rules/revision.ts';
 import { textFindings } from './rules/texts.ts';
 import { wireFindings } from './rules/wires.ts';
 import { type Solved, solve } from './solved.ts';
@@ -27,6 +28,7 @@ const RULES: readonly ((drawing: Drawing) => readonly Finding[])[] = [
   chipFindings,
   contrastFindings,
   pageFindings,
+  revisionFindings,
 ];
 
 interface Inspection {

@@ -24,6 +24,7 @@ import { flipped } from '../place/view.ts';
 import type { Drawing, DrawnPart } from './drawing.ts';
 import { type Finding, finding } from './finding.ts';
 import { pictureFindings } from './picture.ts';
+import { revisionIn } from './rules/revision.ts';
 import type { Solved } from './solved.ts';
 import { parseXml } from './xml.ts';
 
@@ -123,9 +124,14 @@ function drawAgain(
   const { view } = shown;
   const { hand: _, ...aspect } = shown;
   const page = pageOf(drawing);
+  const revision = revisionIn(drawing);
+  const { date } = revision ?? {};
+  // What does not show every wire does not tell which mark it should bear.
+  const mark = showsWiring(shown) && shown.step === undefined ? undefined : revision?.mark;
   const sheet = sheetOf(
     { ...prepared, placement: view === 'component-side' ? flipped(placement) : placement },
-    { ...aspect, ...(page ? { page } : {}) },
+    { ...aspect, ...(page ? { page } : {}), ...(date === undefined ? {} : { date }) },
+    mark,
   );
   const inline = drawing.marks.some((mark) => mark.is.some(isRoleClass));
   return parseXml((inline ? sheetToInlineSvg : sheetToSvg)(sheet, themes[shown.theme ?? 'light']));

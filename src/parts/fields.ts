@@ -82,8 +82,21 @@ export const fraction = (about: string) =>
 
 export const LABEL_LONGEST = 30;
 
+/** Characters of a stock code. */
+const CODE_LONGEST = 40;
+
+/** The code of an item of a parts list. */
+export const codeField = z
+  .string()
+  .regex(/\S/)
+  .max(CODE_LONGEST)
+  .transform((code) => code.trim());
+
 /** What may be written about any part. */
 export const commonFields = {
+  code: codeField
+    .optional()
+    .describe('Stock code of an item of the workshop’s parts list, in place of the values that it has there'),
   label: z
     .string()
     .regex(/\S/)

@@ -153,6 +153,8 @@ export interface PartBase<K extends string = string> {
   readonly name: string;
   /** What the drawing calls it. */
   readonly label: string;
+  /** Of the item of the workshop's parts list that it is, where there is a list and the item is in it. */
+  readonly code?: string;
   /** Of a kit for left-handed players: a control's full end is then the anticlockwise one. */
   readonly leftHanded?: true;
 }

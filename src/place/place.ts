@@ -17,6 +17,7 @@ import { type GridPart, type Placement, standing } from './placement.ts';
 import { search } from './search.ts';
 import { initialPlacement } from './seating.ts';
 import { apart, settle } from './settle.ts';
+import { askedText, type OutlinedPart, type PlacementStore, restored, storedOf } from './stored.ts';
 import { type Wired, Wiring } from './wiring.ts';
 
 /** Words to be drawn beside a part, by part name; they need room, so placing must know them. */
@@ -44,6 +45,8 @@ export interface PlaceOptions {
   readonly hand?: Hand;
   /** Told what is being done, which for a large kit takes seconds. */
   readonly progress?: (stage: string) => void;
+  /** Where placements are kept: one of a circuit that reads the same to placing is taken again. */
+  readonly store?: PlacementStore;
 }
 
 /**
@@ -55,10 +58,30 @@ export async function place(
   circuit: Circuit,
   arrangement: Arrangement,
   captions: Captions,
-  { effort = DEFAULT_EFFORT, hand = 'right', progress = () => undefined }: PlaceOptions = {},
+  { effort = DEFAULT_EFFORT, hand = 'right', progress = () => undefined, store }: PlaceOptions = {},
 ): Promise<Placement> {
-  const { kit } = circuit;
-  const parts = kit.parts.map((part) => ({ part, outline: outlineOf(part, captions.get(part.name)) }));
+  const { joints } = circuit.kit;
+  const parts = circuit.kit.parts.map((part) => ({
+    part,
+    outline: outlineOf(part, captions.get(part.name)),
+  }));
+  const options = { effort, hand, progress };
+  if (!store) return placedAnew(circuit, parts, arrangement, options);
+  const asked = askedText({ parts, joints, arrangement, hand, effort });
+  const before = restored(store.find(asked), parts, joints);
+  if (before) return before;
+  const placement = await placedAnew(circuit, parts, arrangement, options);
+  store.keep(asked, storedOf(placement, joints));
+  return placement;
+}
+
+/** Reads nothing of the circuit that `askedText` does not tell. */
+async function placedAnew(
+  { kit }: Circuit,
+  parts: readonly OutlinedPart[],
+  arrangement: Arrangement,
+  { effort, hand, progress }: Required<Omit<PlaceOptions, 'store'>>,
+): Promise<Placement> {
   progress('placing parts');
   const many = parts.length > MANY;
   const seeds = many

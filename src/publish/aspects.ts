@@ -21,6 +21,8 @@ export interface Wanted {
   readonly only?: readonly Piece[];
   /** Of a column of a web page, CSS pixels. */
   readonly width?: number;
+  /** Printed beside the revision mark: `2026-11-30`. */
+  readonly date?: string;
 }
 
 /** What is wrong with what is asked for, in words: a position, a step or a piece that there is not, and what there is. */
@@ -41,6 +43,7 @@ export function aspectsOf(
     ...(page === undefined ? {} : { page }),
     ...(wanted.only === undefined ? {} : { only: wanted.only }),
     ...(wanted.width === undefined ? {} : { width: wanted.width }),
+    ...(wanted.date === undefined ? {} : { date: wanted.date }),
   };
   const missing = missingPiece(wanted.only ?? [], wanted.step !== undefined);
   if (missing !== undefined) return { wrong: [missing] };

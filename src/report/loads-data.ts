@@ -15,6 +15,7 @@ import type {
 import { type Circuit, outputOf } from '../circuit/circuit.ts';
 import { elementsLike, isPickup, type Pickup } from '../parts/index.ts';
 import { probeLug } from './meter-table.ts';
+import { substitutionData } from './stock-data.ts';
 import { defaultedOf } from './table.ts';
 
 export interface Figures {
@@ -31,6 +32,7 @@ export function loadsData({ circuit, loads, response, readings, limits }: Figure
     kit: kit.id,
     frequency: kit.outputLoad.frequency.value,
     coupling: 'none',
+    ...substitutionData(kit),
     pickups: Object.fromEntries(kit.parts.filter(isPickup).map((part) => [part.name, pickupData(part)])),
     positions: loads.map(({ index, state, pickups: entries, output, silentTogether, humCancelling }) => {
       const curves = response.filter((one) => one.index === index);

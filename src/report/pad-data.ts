@@ -1,11 +1,14 @@
 /** The padding choice as plain data: ohms, unrounded; an open circuit is `"open"` once printed. */
 import type { Alternative, Effect, PadAdvice, PadOption, PadPlan } from '../analyse/index.ts';
 import type { Circuit } from '../circuit/circuit.ts';
+import { choiceData, substitutionData } from './stock-data.ts';
 
 export const padData = (circuit: Circuit, plan: PadPlan): object => ({
   kit: circuit.kit.id,
   match: plan.match,
   choice: plan.series,
+  ...choiceData(circuit.kit, plan.series),
+  ...substitutionData(circuit.kit),
   pickups: Object.fromEntries(plan.advice.map((advice) => [advice.pickup, adviceData(circuit, advice)])),
   effects: plan.effects.map(effectData),
 });

@@ -12,13 +12,16 @@ import {
   type PadOption,
   type PadPlan,
 } from '../analyse/index.ts';
+import { substitutionLines } from '../annotate/stock-notes.ts';
 import type { Circuit } from '../circuit/circuit.ts';
 import { positionCell } from '../circuit/position.ts';
 import { resistorBands } from '../common/marking.ts';
 import type { AvailableValues } from '../common/series.ts';
+import type { Kit } from '../describe/kit.ts';
 import { RESISTOR_TOLERANCE, resistorOf } from '../parts/index.ts';
 import { columns, ohmsText, percentText } from './columns.ts';
 import { type Advised, alternativeText, bodyOf, inState, LOAD, verdictOf, worseLines } from './pad-words.ts';
+import { itemOfOhms, ohmsInStock } from './stock-data.ts';
 
 interface Report {
   readonly circuit: Circuit;
@@ -30,7 +33,7 @@ interface Report {
 
 /** @param all every table; else what to do, in a screenful */
 export function padReport(circuit: Circuit, plan: PadPlan, other: PadPlan, all = false): string {
-  const head = `${circuit.kit.title}\nPadding resistors for the ${LOAD[plan.match]}, from ${choiceText(plan.series)}. Loads are calculated with all controls on 10.`;
+  const head = `${circuit.kit.title}\nPadding resistors for the ${LOAD[plan.match]}, from ${choiceText(circuit.kit, plan.series)}. Loads are calculated with all controls on 10.`;
   const width = Math.max(...plan.advice.map(({ pickup }) => pickup.length));
   const each = plan.advice.map((advice) => {
     const [first, ...more] = [
@@ -44,10 +47,12 @@ export function padReport(circuit: Circuit, plan: PadPlan, other: PadPlan, all =
     ? [`With all these resistors fitted\n${effectTable(inOrder(plan.effects), plan.match)}`]
     : [];
   const missing = missingText(circuit, plan.series);
+  const replaced = substitutionLines(circuit.kit);
   const hidden =
     !all && plan.advice.some((advice) => detailsOf({ circuit, plan, other, all: true }, advice).length > 0);
   return [
     head,
+    ...(replaced.length === 0 ? [] : [replaced.join('\n')]),
     ...each,
     ...together,
     ...missing,
@@ -56,8 +61,11 @@ export function padReport(circuit: Circuit, plan: PadPlan, other: PadPlan, all =
 }
 
 /** `E12`, or the stock value by value. */
-const choiceText = (choice: AvailableValues): string =>
-  typeof choice === 'string' ? choice : `the stock (${choice.stock.map(ohmsText).join(', ')})`;
+const choiceText = (kit: Kit, choice: AvailableValues): string =>
+  typeof choice === 'string'
+    ? choice
+    : // What has commas of its own is parted by semicolons.
+      `the stock (${choice.stock.map((ohms) => ohmsInStock(kit, ohms)).join(kit.list ? '; ' : ', ')})`;
 
 /** Resistors of the kit that the stock has not, whatever they are for. */
 function missingText({ kit }: Circuit, series: AvailableValues): readonly string[] {
@@ -102,7 +110,11 @@ const listed = (lines: readonly (readonly [string, string])[]): readonly string[
 
 function padLines({ circuit, plan, other, all }: Report, advice: Advised<'pad'>): readonly string[] {
   const near = [advice.below, advice.above].flatMap((option) =>
-    option ? [`${ohmsText(option.ohms)} gives ${ohmsText(option.load)}, ${percentText(option.percent)}`] : [],
+    option
+      ? [
+          `${ohmsInStock(circuit.kit, option.ohms)} gives ${ohmsText(option.load)}, ${percentText(option.percent)}`,
+        ]
+      : [],
   );
   const lines: readonly (readonly [string, string])[] = [
     ['resistor', resistorText(circuit, advice)],
@@ -155,10 +167,12 @@ function judgedText(circuit: Circuit, match: Match, { state, pickup, reference }
 }
 
 function resistorText(circuit: Circuit, { part, chosen }: Advised<'pad'>): string {
-  // A new one is an ordinary resistor of 5 % (common practice, no source).
-  const tolerance = bodyOf(circuit, part)?.tolerance.value ?? RESISTOR_TOLERANCE;
+  const item = itemOfOhms(circuit.kit, chosen.ohms);
+  // A new one that no list tells of is an ordinary resistor of 5 % (common practice, no source).
+  const tolerance =
+    (item ? resistorOf(item.part) : bodyOf(circuit, part))?.tolerance.value ?? RESISTOR_TOLERANCE;
   const bands = resistorBands(chosen.ohms, tolerance).join(' ');
-  return `${ohmsText(chosen.ohms)}, bands ${bands} for ±${Number((tolerance * 100).toPrecision(3))} % (IEC 60062), part ${part}`;
+  return `${ohmsInStock(circuit.kit, chosen.ohms)}, bands ${bands} for ±${Number((tolerance * 100).toPrecision(3))} % (IEC 60062), part ${part}`;
 }
 
 /** `163.2 kΩ of 125.1 kΩ (+30.5 %)`: one load with the chosen value, where it is judged. */

@@ -15,6 +15,7 @@ import { andList } from '../common/quoting.ts';
 import { findPart } from '../describe/kit.ts';
 import { resistorOf } from '../parts/index.ts';
 import { ohmsText, percentText } from './columns.ts';
+import { ohmsInStock } from './stock-data.ts';
 
 export type Advised<K extends PadAdvice['kind']> = Extract<PadAdvice, { readonly kind: K }>;
 
@@ -39,7 +40,7 @@ export function verdictOf(circuit: Circuit, match: Match, advice: PadAdvice): st
   const sees = `${ohmsText(advice.load)}${inState(circuit, advice.state)}, reference ${ohmsText(advice.reference)}, ${percentText(advice.percent)}`;
   switch (advice.kind) {
     case 'fits':
-      return `OK: ${LOAD[match]} ${sees}; no resistor needed${match === 'dc' ? '; --match signal judges it with the tone path' : ''}`;
+      return `OK: ${LOAD[match]} ${sees}; no resistor needed${stockText(advice.notInStock)}${match === 'dc' ? '; --match signal judges it with the tone path' : ''}`;
     case 'pad':
       return padVerdict(circuit, advice);
     case 'too-heavy':
@@ -64,7 +65,7 @@ const stockText = (ohms: number | undefined): string =>
 
 function padVerdict(circuit: Circuit, advice: Advised<'pad'>): string {
   const { chosen, part, replaces, present, from, to, pair, notInStock } = advice;
-  const value = ohmsText(chosen.ohms);
+  const value = ohmsInStock(circuit.kit, chosen.ohms);
   const result = resultText(chosen);
   if (present) return `keep ${part}, ${value}, the nearest available: ${result}`;
   const body = bodyOf(circuit, part);

@@ -11,6 +11,7 @@ import {
   type StateResponse,
 } from '../analyse/index.ts';
 import { soundingText } from '../annotate/cards.ts';
+import { substitutionLines } from '../annotate/stock-notes.ts';
 import { type Circuit, outputOf, type State, voiceName } from '../circuit/circuit.ts';
 import { positionCell } from '../circuit/position.ts';
 import { formatSigned } from '../common/figures.ts';
@@ -84,7 +85,8 @@ export function responseHead({ kit }: Circuit, knobs?: Knobs): string {
   const { cable, amplifier } = kit.outputLoad;
   const setting = knobs ? `volume ${knobs.volume}, tone ${knobs.tone}; ` : '';
   const load = `cable ${formatQuantity(cable.value, 'farad')}, amplifier ${formatQuantity(amplifier.value, 'ohm')}`;
-  return `${kit.title}\n${setting}${load}; peak heights relative to the level at 100 Hz${kit.parts.some((part) => isPickup(part) && !part.coreLoss) ? ', core loss neglected' : ''}`;
+  const replaced = substitutionLines(kit).map((line) => `${line}\n`);
+  return `${kit.title}\n${replaced.join('')}${setting}${load}; peak heights relative to the level at 100 Hz${kit.parts.some((part) => isPickup(part) && !part.coreLoss) ? ', core loss neglected' : ''}`;
 }
 
 interface Column {

@@ -1,7 +1,12 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
-import { formatKitJsonSchema, kitJsonSchema } from '../../src/describe/json-schema.ts';
+import {
+  formatKitJsonSchema,
+  formatListJsonSchema,
+  kitJsonSchema,
+  listJsonSchema,
+} from '../../src/describe/json-schema.ts';
 import { readKit } from '../../src/describe/read.ts';
 import { kitSchema } from '../../src/describe/schema.ts';
 import { parseText } from '../../src/describe/source.ts';
@@ -16,6 +21,26 @@ const yamlIn = (sub: string): readonly string[] =>
 
 test('samples/kit.schema.json is what the program prints', () => {
   expect(textOf('kit.schema.json')).toBe(formatKitJsonSchema());
+});
+
+test('samples/parts.schema.json is what the program prints, and takes the workshop’s list', () => {
+  expect(textOf('parts.schema.json')).toBe(formatListJsonSchema());
+  const editor = z.fromJSONSchema(JSON.parse(JSON.stringify(listJsonSchema())));
+  const { value } = parseText(textOf('workshop/parts.yaml'), 'parts.yaml');
+  expect(editor.safeParse(value).success).toBe(true);
+  const wrong = (item: object) => editor.safeParse({ stock: [item] }).success;
+  expect(wrong({ code: 'R', kind: 'resistor', value: '1k' })).toBe(true);
+  expect(wrong({ code: 'R', kind: 'resistor', value: '1k', label: 'Pad' })).toBe(false);
+  expect(wrong({ kind: 'resistor', value: '1k' })).toBe(false);
+});
+
+test('a part told by its code needs no value in an editor', () => {
+  const editor = z.fromJSONSchema(JSON.parse(JSON.stringify(kitJsonSchema())));
+  const kit = (part: object) =>
+    editor.safeParse({ kit: 'a', title: 'A', parts: { pad: part }, joints: [] }).success;
+  expect(kit({ kind: 'resistor', code: 'R-470K', label: 'Pad' })).toBe(true);
+  expect(kit({ kind: 'resistor', label: 'Pad' })).toBe(false);
+  expect(kit({ kind: 'resister', code: 'R-470K' })).toBe(false);
 });
 
 test('every sample names the schema on its first line', () => {
@@ -37,7 +62,7 @@ describe('the JSON Schema', () => {
       Object.keys(part.properties),
     ]);
     expect(offered).toEqual(
-      Object.values(kinds).map((kind) => [kind.kind, ['kind', 'label', ...Object.keys(kind.fields)]]),
+      Object.values(kinds).map((kind) => [kind.kind, ['kind', 'code', 'label', ...Object.keys(kind.fields)]]),
     );
   });
 

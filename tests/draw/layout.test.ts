@@ -383,16 +383,14 @@ describe('the head', () => {
   const [title, lines, width, height] = ['A kit', ['From behind', 'On 1'], 800, 600] as const;
 
   it('names the drawing for those who cannot see it, and writes its title and lines on its paper', () => {
-    let svg = '';
     const opened = sketch((pen) => {
       const box = { x: -4, y: -2, width, height };
       const head = { id: 'k', title, description: 'What it is', box, width: '200mm', height: '150mm' };
       const rest = openSheet(pen.into, head, theme);
       const written = headBlock({ ...NO_CONTENTS, title, views: lines }, 700).put(EDGE, EDGE).head ?? [];
       writeLines(rest.group({ id: 'k-head' }), written, theme);
-      svg = pen.into.node.outerHTML;
     });
-    const { rects, texts, description } = opened;
+    const { rects, texts, description, svg } = opened;
     expect(svg).toMatch(/ viewBox="-4 -2 800 600" width="200mm" height="150mm"/);
     expect(svg).toContain('role="img"');
     expect(svg).toContain('aria-labelledby="k-title k-desc"');

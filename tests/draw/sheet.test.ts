@@ -51,6 +51,7 @@ describe('what lies over what', () => {
           `${id}-wires`,
           `${id}-colours`,
           ...(isStep ? [`${id}-work`] : prepared.circuit.states.map((_, i) => `${id}-position-${i + 1}`)),
+          `${id}-revision`,
         ]);
         const there =
           sheet.emphasis?.filter((one) => one !== 'absent').length ?? prepared.circuit.joints.length;

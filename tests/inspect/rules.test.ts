@@ -115,6 +115,7 @@ const tamperings: Readonly<Record<Rule, () => string>> = {
   'wires-overlap': () => wireOf(...shifted(longest(), 0)),
   'parallel-gap': () => wireOf(...shifted(longest(), 9)),
   'diagonal-wire': () => wireOf(longest().a, { x: longest().b.x, y: longest().b.y + 5 }),
+  revision: () => change(/ data-revision="[^"]*"/, ' data-revision="2222-2222"'),
   crossing: () => openings(''),
   'unexpected-gap': () => {
     const { a, b } = longest();

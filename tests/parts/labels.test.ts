@@ -83,8 +83,8 @@ function sheetOf(part: Part, way: Orientation, position = 0, theme: ThemeName = 
   const outline = outlineTurned(outlineOf(part, caption), way.turn);
   const frame = { x: 40, y: 40, width: outline.width, height: outline.height, ...way };
   const { svg } = sketch((pen) => {
-    const drawing = pen.into.group().attr({ id: 'k-drawing' });
-    const group = drawing.group().attr({ id: `k-part-${part.name}` });
+    const drawing = pen.into.group({ id: 'k-drawing' });
+    const group = drawing.group({ id: `k-part-${part.name}` });
     drawPart(new Pen(group, frame), { part, outline, frame }, lookOf(part, position, theme));
   }, frame);
   const drawing = readDrawing(

@@ -8,7 +8,8 @@ import { pageNames } from '../../src/files/layouts.ts';
 import { prepare, render, renderInline, sheetsOf } from '../../src/pipeline.ts';
 import type { Arrangement } from '../../src/place/arrangement.ts';
 import { NoRouteError } from '../../src/place/place.ts';
-import { type DrawOptions, drawKits, type Outcome } from '../../src/publish/draw-kits.ts';
+import { type DrawOptions, drawKits } from '../../src/publish/draw-kits.ts';
+import type { Outcome } from '../../src/publish/draw-plan.ts';
 import { inMode } from '../../src/publish/modes.ts';
 
 const file = 'samples/wren-sh.yaml';

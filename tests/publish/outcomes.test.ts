@@ -7,7 +7,8 @@ import { readKit } from '../../src/checked.ts';
 import type { Prepared } from '../../src/draw/compose.ts';
 import { prepare, render, renderInline, sheetsOf } from '../../src/pipeline.ts';
 import { NoRouteError, type PlaceOptions } from '../../src/place/place.ts';
-import { type DrawOptions, drawKits, type Outcome } from '../../src/publish/draw-kits.ts';
+import { type DrawOptions, drawKits } from '../../src/publish/draw-kits.ts';
+import type { Outcome } from '../../src/publish/draw-plan.ts';
 import { pixelsAcross, svgToPng } from '../../src/publish/png.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'solderleaf-outcomes-'));

@@ -1,8 +1,8 @@
 /** The response plot: all states together above, each by itself against its references below. */
-import type { Container } from '@svgdotjs/svg.js';
 import type { Plot } from '../../annotate/plot.ts';
 import { textWidth } from '../../common/text.ts';
 import { headBlock, NO_CONTENTS } from '../blocks.ts';
+import type { Canvas } from '../canvas.ts';
 import { CARD_GAP } from '../cards.ts';
 import { EDGE, openSheet } from '../head.ts';
 import { writeLines } from '../lines.ts';
@@ -15,7 +15,7 @@ const HEAD = 88;
 const INNER = 980;
 
 /** Draws the plot into an empty root and sizes it. */
-export function drawPlot(root: Container, plot: Plot, theme: Theme = themes.light): void {
+export function drawPlot(root: Canvas, plot: Plot, theme: Theme = themes.light): void {
   const { id, title, description, lines, states } = plot;
   const panelW = panelWidth(plot);
   const inner = Math.ceil(

@@ -1,0 +1,311 @@
+/**
+ * Builds a catalogue: everything that is out of date, and nothing else. What each kit's outputs depend on is a hash of it; outputs
+ * whose hash is the recorded one and whose files are what was written are up to date.
+ */
+import { existsSync } from 'node:fs';
+import { join, relative, sep } from 'node:path';
+import { WriteError } from '../../files/write.ts';
+import type { Catalogue, Job } from '../catalogue.ts';
+import { Cache, hashOf } from './cache.ts';
+import { Texts } from './keys.ts';
+import type { Answer, Task } from './make.ts';
+import { type Entry, joinShards, readEntries, writeEntries } from './manifest.ts';
+import { inParallel, type Pool } from './pool.ts';
+import { isIn, type Shard } from './shard.ts';
+import { FileHashes, Outputs } from './write-out.ts';
+
+export interface BuildOptions {
+  /** The cache's folder. */
+  readonly cache: string;
+  readonly program: string;
+  readonly shard?: Shard;
+  /** Delete outputs of kits that are gone. */
+  readonly prune: boolean;
+  /** Write nothing; tell what is out of date. */
+  readonly check: boolean;
+}
+
+/** Told of what happens while it happens. */
+export interface Listener {
+  readonly line: (text: string) => void;
+  readonly errorLine: (text: string) => void;
+  /** How many kits of all that are out of date are done, and which was the last. */
+  readonly progress: (done: number, all: number, id: string) => void;
+}
+
+export interface Summary {
+  readonly kits: number;
+  /** Drawn anew; taken from the cache; as they were; with problems. */
+  readonly made: number;
+  readonly found: number;
+  readonly fresh: number;
+  readonly failed: number;
+  /** Files of kits that are gone, or that are no longer asked for. */
+  readonly leftOver: number;
+  readonly stale: number;
+}
+
+/** How often the record is written while a build is at work, milliseconds. */
+const RECORD = 2000;
+
+/** The key of a file that is asked for no more, and of one of a kit whose files could not all be written: no kit's outputs have these. */
+const LEFT_OVER = hashOf('left over');
+const NOT_WHOLE = hashOf('not all written');
+
+/** A job that is not known to be up to date. */
+interface Due {
+  readonly job: Job;
+  readonly task: Task;
+}
+
+export class Build {
+  readonly #catalogue: Catalogue;
+  readonly #options: BuildOptions;
+  readonly #tell: Listener;
+  readonly #before: ReadonlyMap<string, Entry>;
+  readonly #byKit = new Map<string, string[]>();
+  readonly #now = new Map<string, Entry>();
+  readonly #cache: Cache;
+  readonly #outputs: Outputs;
+  readonly #claimed = new Map<string, Job>();
+  /** Of these it is not known which outputs they have. */
+  readonly #unknown = new Set<string>();
+  readonly #hashes: FileHashes;
+  readonly #count = { made: 0, found: 0, fresh: 0, failed: 0, leftOver: 0, stale: 0 };
+  #recorded = Date.now();
+  #trouble: string | undefined;
+
+  constructor(catalogue: Catalogue, options: BuildOptions, tell: Listener, hashes = new FileHashes()) {
+    this.#hashes = hashes;
+    this.#catalogue = catalogue;
+    this.#options = options;
+    this.#tell = tell;
+    this.#before = readEntries(catalogue.out);
+    for (const [file, { kit }] of this.#before) {
+      const files = this.#byKit.get(kit);
+      if (files) files.push(file);
+      else this.#byKit.set(kit, [file]);
+    }
+    this.#cache = new Cache(options.cache);
+    this.#outputs = new Outputs(catalogue.out, this.#cache, this.#before);
+  }
+
+  async run(pool: Pool): Promise<Summary> {
+    const jobs = this.#catalogue.jobs.filter(({ id }) => this.#isMine(id));
+    const due = this.#dueOf(jobs);
+    let done = 0;
+    await inParallel(due, pool.workers, async ({ job, task }) => {
+      const answer = await pool.run(task).catch(
+        (thrown: unknown): Answer => ({
+          became: 'failed',
+          diagnostics: `${job.file}: an error of the program: ${thrown instanceof Error ? thrown.message : String(thrown)}`,
+        }),
+      );
+      this.#take(job, answer);
+      this.#tell.progress(++done, due.length, job.id);
+      if (!this.#options.check && Date.now() - this.#recorded > RECORD) this.#record(true);
+    });
+    this.#leftOvers(jobs);
+    if (!this.#options.check) this.#finish();
+    return { kits: jobs.length, ...this.#count };
+  }
+
+  /** Writes the record of what there is by now, where a build ends early. */
+  interrupt(): void {
+    if (!this.#options.check) this.#record(true);
+  }
+
+  #isMine(id: string): boolean {
+    return this.#options.shard === undefined || isIn(this.#options.shard, id);
+  }
+
+  /** Takes what is up to date as it is; the rest is due. Neither solves nor places, and reads no kit that was read before. */
+  #dueOf(jobs: readonly Job[]): readonly Due[] {
+    const { cache, program, check } = this.#options;
+    const texts = new Texts(program);
+    const due: Due[] = [];
+    for (const job of jobs) {
+      const readKey = texts.keyOf(job);
+      const known = readKey === undefined ? undefined : this.#cache.find('read', readKey);
+      const have = this.#haveOf(job.id);
+      if (have !== undefined && have === known) this.#keep(job);
+      else {
+        const task = {
+          job,
+          cache,
+          program,
+          check,
+          ...(readKey === undefined ? {} : { readKey }),
+          ...(have === undefined ? {} : { have }),
+        };
+        due.push({ job, task });
+      }
+    }
+    return due;
+  }
+
+  /** The key by which a kit's outputs were made, where they are all there and what was written. */
+  #haveOf(id: string): string | undefined {
+    const entries = (this.#byKit.get(id) ?? []).flatMap((file) => {
+      const entry = this.#before.get(file);
+      return entry && entry.key !== LEFT_OVER ? [{ file, entry }] : [];
+    });
+    const key = entries[0]?.entry.key;
+    const all = entries.every(
+      ({ file, entry }) =>
+        entry.key === key && this.#hashes.of(join(this.#catalogue.out, file)) === entry.sha256,
+    );
+    return all && key !== NOT_WHOLE ? key : undefined;
+  }
+
+  #keep(job: Job): void {
+    this.#count.fresh++;
+    for (const file of this.#byKit.get(job.id) ?? []) {
+      if (this.#before.get(file)?.key === LEFT_OVER) continue;
+      this.#carry(file);
+      this.#claimed.set(file.toLowerCase(), job);
+    }
+  }
+
+  #carry(file: string): void {
+    const entry = this.#before.get(file);
+    if (entry) this.#now.set(file, entry);
+  }
+
+  #take(job: Job, answer: Answer): void {
+    switch (answer.became) {
+      case 'fresh':
+        this.#keep(job);
+        return;
+      case 'stale':
+        this.#count.stale++;
+        this.#unknown.add(job.id);
+        this.#tell.line(`stale     ${job.id} (${this.#sourceOf(job)})`);
+        return;
+      case 'failed':
+        this.#count.failed++;
+        this.#unknown.add(job.id);
+        this.#tell.errorLine(`${answer.diagnostics.trimEnd()}\n`);
+        for (const file of this.#byKit.get(job.id) ?? []) {
+          this.#carry(file);
+          this.#claimed.set(file.toLowerCase(), job);
+          this.#tell.errorLine(
+            `stale     ${join(this.#catalogue.out, file)}: left as it was, since its kit has errors`,
+          );
+        }
+        return;
+      case 'made':
+        this.#put(job, answer);
+    }
+  }
+
+  #put(job: Job, answer: Extract<Answer, { became: 'made' }>): void {
+    const { key, mark, files, notes, diagnostics, found, trouble } = answer;
+    if (diagnostics !== '') this.#tell.errorLine(`${diagnostics.trimEnd()}\n`);
+    for (const note of notes) this.#tell.line(note);
+    this.#trouble ??= trouble;
+    const failures: string[] = [];
+    const entries: [string, Entry][] = [];
+    for (const file of files) {
+      const taken = this.#claim(file.name, job);
+      const written = taken === undefined ? this.#outputs.put(file) : { failed: taken };
+      if (typeof written === 'object') {
+        failures.push(written.failed);
+        continue;
+      }
+      const entry = { kit: job.id, source: this.#sourceOf(job), sha256: file.sha256, key, mark };
+      entries.push([file.name, entry]);
+      if (written === 'written') this.#tell.line(`written   ${join(this.#catalogue.out, file.name)}`);
+    }
+    for (const failure of failures) this.#tell.errorLine(failure);
+    if (failures.length > 0) {
+      this.#count.failed++;
+      for (const { name } of files) if (this.#before.get(name)?.kit === job.id) this.#carry(name);
+    } else if (found) this.#count.found++;
+    else this.#count.made++;
+    for (const [name, entry] of entries) this.#now.set(name, failures.length > 0 ? notWhole(entry) : entry);
+  }
+
+  /**
+   * Two kits may have an output of one name, where one's id begins with the other's. The first in the catalogue has it, whichever
+   * is done first.
+   *
+   * @returns why it may not be written, in words
+   */
+  #claim(name: string, job: Job): string | undefined {
+    const { jobs, out } = this.#catalogue;
+    const other = this.#claimed.get(name.toLowerCase());
+    const refused = (by: Job, of: Job): string =>
+      `not written ${join(out, name)} of ${of.id}: ${by.id} has an output of this name; give one of the two kits another id`;
+    if (other && jobs.indexOf(other) < jobs.indexOf(job)) return refused(other, job);
+    this.#claimed.set(name.toLowerCase(), job);
+    if (other && other !== job) {
+      this.#count.failed++;
+      this.#tell.errorLine(refused(job, other));
+      for (const [file, entry] of this.#now) if (entry.kit === other.id) this.#now.set(file, notWhole(entry));
+    }
+    return undefined;
+  }
+
+  #sourceOf({ file }: Job): string {
+    return relative(this.#catalogue.folder, file).split(sep).join('/');
+  }
+
+  /** Files that were written once and are asked for no more. */
+  #leftOvers(jobs: readonly Job[]): void {
+    const ids = new Set(jobs.map(({ id }) => id));
+    const { out } = this.#catalogue;
+    for (const [file, entry] of this.#before) {
+      if (!this.#isMine(entry.kit) || this.#now.has(file) || this.#unknown.has(entry.kit)) continue;
+      if (!existsSync(join(out, file))) continue;
+      const why = ids.has(entry.kit)
+        ? `it is no longer among the outputs of ${entry.kit}`
+        : `its kit ${entry.kit} is no longer in the catalogue`;
+      if (!this.#options.prune || this.#options.check) {
+        this.#count.leftOver++;
+        this.#now.set(file, { ...entry, key: LEFT_OVER });
+        this.#tell.line(`left over ${join(out, file)}: ${why}; --prune deletes it`);
+        continue;
+      }
+      const pruned = this.#outputs.prune(file, entry);
+      if (pruned === 'deleted') this.#tell.line(`deleted   ${join(out, file)}: ${why}`);
+      else {
+        this.#count.leftOver++;
+        if (pruned === 'changed')
+          this.#tell.line(`kept      ${join(out, file)}: ${why}, but it was changed since it was written`);
+        else {
+          this.#count.failed++;
+          this.#now.set(file, { ...entry, key: LEFT_OVER });
+          this.#tell.errorLine(pruned.failed);
+        }
+      }
+    }
+  }
+
+  #finish(): void {
+    if (this.#trouble !== undefined) this.#tell.errorLine(`warning: ${this.#trouble}`);
+    const failed = this.#record(false);
+    if (failed !== undefined) {
+      this.#count.failed++;
+      this.#tell.errorLine(`the record of the build was not written: ${failed}`);
+    } else if (!this.#options.shard) joinShards(this.#catalogue.out);
+  }
+
+  /**
+   * @param early while some kits are not done: what is recorded of them is kept
+   * @returns why it could not be written
+   */
+  #record(early: boolean): string | undefined {
+    this.#recorded = Date.now();
+    const old = early ? [...this.#before].filter(([, { kit }]) => this.#isMine(kit)) : [];
+    try {
+      writeEntries(this.#catalogue.out, new Map([...old, ...this.#now]), this.#options.shard);
+      return undefined;
+    } catch (thrown) {
+      if (!(thrown instanceof WriteError)) throw thrown;
+      return thrown.message;
+    }
+  }
+}
+
+const notWhole = (entry: Entry): Entry => ({ ...entry, key: NOT_WHOLE });

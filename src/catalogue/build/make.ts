@@ -1,0 +1,189 @@
+/** Makes all outputs of one job, or finds that they were made before. Runs in a worker thread. */
+import { toJson } from '../../analyse/index.ts';
+import type { Diagnostic } from '../../common/problem.ts';
+import { formatDiagnostics } from '../../describe/diagnostics.ts';
+import type { Kit } from '../../describe/kit.ts';
+import { markOf, type Prepared } from '../../draw/compose.ts';
+import { drawResponse, prepare, render, renderInline, sheetsOf } from '../../pipeline.ts';
+import {
+  drawPlan,
+  isPlan,
+  type Outcome,
+  type PlanOptions,
+  planOf,
+  preparePlan,
+} from '../../publish/draw-plan.ts';
+import { figuresOf } from '../../report/figures.ts';
+import { loadsData } from '../../report/loads-data.ts';
+import type { Job, Output } from '../catalogue.ts';
+import { loadJob } from '../load-job.ts';
+import { Cache, hashOf } from './cache.ts';
+import { madeKey } from './keys.ts';
+
+/** What a worker is told; plain data. */
+export interface Task {
+  readonly job: Job;
+  /** The cache's folder. */
+  readonly cache: string;
+  readonly program: string;
+  /** Of the texts that the kit is read from, where it is known. */
+  readonly readKey?: string;
+  /** The key by which the outputs were made that are there, all of them sound. */
+  readonly have?: string;
+  /** Only tell whether they are up to date, and keep nothing. */
+  readonly check: boolean;
+}
+
+export interface MadeFile {
+  readonly name: string;
+  readonly sha256: string;
+  readonly content: Uint8Array;
+}
+
+/** What came of a task; plain data. */
+export type Answer =
+  | { readonly became: 'fresh'; readonly key: string }
+  | { readonly became: 'stale' }
+  | { readonly became: 'failed'; readonly diagnostics: string }
+  | {
+      readonly became: 'made';
+      readonly key: string;
+      readonly mark: string | null;
+      readonly files: readonly MadeFile[];
+      /** Warnings, formatted. */
+      readonly diagnostics: string;
+      readonly notes: readonly string[];
+      /** It was made before, and only had to be taken from the cache. */
+      readonly found: boolean;
+      /** Why the cache could not be written to. */
+      readonly trouble?: string;
+    };
+
+/** What the cache keeps of what was made: everything but the files, which it keeps by their hashes. */
+interface Record {
+  readonly mark: string | null;
+  readonly files: readonly { readonly name: string; readonly sha256: string }[];
+  readonly notes: readonly string[];
+}
+
+export async function make({ job, cache: folder, program, readKey, have, check }: Task): Promise<Answer> {
+  const cache = new Cache(folder);
+  const loaded = await loadJob(job);
+  if (!loaded.kit) return { became: 'failed', diagnostics: formatDiagnostics(loaded.diagnostics) };
+  // What the catalogue says of a kit is its usual by then, so that its files have their plain names.
+  const kit: Kit = {
+    ...loaded.kit,
+    arrangement: job.arrangement ?? loaded.kit.arrangement,
+    ...(job.page === undefined ? {} : { page: job.page }),
+  };
+  const key = madeKey(program, kit, job.outputs);
+  const learn = (): void => {
+    if (readKey !== undefined && !check) cache.keep('read', readKey, key);
+  };
+  if (key === have) {
+    learn();
+    return { became: 'fresh', key };
+  }
+  if (check) return { became: 'stale' };
+  const before = foundIn(cache, key);
+  if (before) {
+    learn();
+    return { became: 'made', key, ...before, diagnostics: '', found: true, ...troubleOf(cache) };
+  }
+  const drawn = await drawAll({ ...loaded, kit }, job, cache, program);
+  if ('failed' in drawn) return { became: 'failed', diagnostics: saidOf(drawn) };
+  const files = drawn.files.map(({ name, content }) => ({ name, content, sha256: cache.keepFile(content) }));
+  const { mark, notes } = drawn;
+  const record: Record = { mark, notes, files: files.map(({ name, sha256 }) => ({ name, sha256 })) };
+  // The files come first: a record that is there has all that it names.
+  cache.keep('made', key, record);
+  learn();
+  const { diagnostics } = drawn;
+  return { became: 'made', key, mark, files, notes, diagnostics, found: false, ...troubleOf(cache) };
+}
+
+const troubleOf = ({ trouble }: Cache) => (trouble === undefined ? {} : { trouble });
+
+const saidOf = ({ diagnostics, lines, errorLines }: Outcome): string =>
+  [formatDiagnostics(diagnostics), ...lines, ...errorLines].filter((text) => text !== '').join('\n');
+
+function foundIn(cache: Cache, key: string) {
+  // What the seal holds together was written by this program.
+  const record = cache.find('made', key) as Record | undefined;
+  if (!record) return undefined;
+  const files: MadeFile[] = [];
+  for (const { name, sha256 } of record.files) {
+    const content = cache.findFile(sha256);
+    if (!content) return undefined;
+    files.push({ name, sha256, content });
+  }
+  return { mark: record.mark, notes: record.notes, files };
+}
+
+const DRAWER = { prepare, sheetsOf, render, renderInline };
+const PLAIN: PlanOptions = { out: '', formats: ['svg'], mode: 'static' };
+
+/** Which drawings each output is. */
+function plansOf(wanted: readonly Output[]): readonly PlanOptions[] {
+  const has = (output: Output): boolean => wanted.includes(output);
+  const formats = [...(has('drawing') ? ['svg' as const] : []), ...(has('png') ? ['png' as const] : [])];
+  return [
+    ...(formats.length > 0 ? [{ ...PLAIN, formats }] : []),
+    ...(has('positions') ? [{ ...PLAIN, position: 'all' }] : []),
+    ...(has('steps') ? [{ ...PLAIN, step: 'all' }] : []),
+    ...(has('inline') ? [{ ...PLAIN, mode: 'inline' as const }] : []),
+  ];
+}
+
+interface Drawn {
+  readonly files: readonly { readonly name: string; readonly content: Uint8Array }[];
+  readonly mark: string | null;
+  readonly notes: readonly string[];
+  readonly diagnostics: string;
+}
+
+type Read = Awaited<ReturnType<typeof loadJob>> & { readonly kit: Kit };
+
+async function drawAll(loaded: Read, job: Job, cache: Cache, program: string): Promise<Drawn | Outcome> {
+  const files = new Map<string, Uint8Array>();
+  const notes = new Set<string>();
+  const said = new Map<string, Diagnostic>();
+  const say = (diagnostics: readonly Diagnostic[]): void => {
+    for (const one of diagnostics) said.set(formatDiagnostics([one]), one);
+  };
+  say(loaded.diagnostics);
+  const placedAs = (asked: string): string => hashOf(program, asked);
+  const store = {
+    find: (asked: string) => cache.find('placed', placedAs(asked)),
+    keep: (asked: string, placement: unknown) => cache.keep('placed', placedAs(asked), placement),
+  };
+  let prepared: Prepared | undefined;
+  for (const options of plansOf(job.outputs)) {
+    const plan = planOf(job.file, loaded, options);
+    if (!isPlan(plan)) return plan;
+    const placed: Prepared | Outcome = prepared ?? (await preparePlan(plan, options, DRAWER, store));
+    if ('failed' in placed) return placed;
+    prepared = placed;
+    const drawn = drawPlan(plan, prepared, options, DRAWER);
+    if ('failed' in drawn) return drawn;
+    // The kit's own are the same whichever of its drawings is made.
+    say(drawn.diagnostics);
+    for (const { files: some, notes: own } of drawn.drawings) {
+      for (const { target, content } of some) files.set(target, bytesOf(await content()));
+      for (const note of own) notes.add(note);
+    }
+  }
+  const { id } = loaded.kit;
+  if (job.outputs.includes('response')) files.set(`${id}-response.svg`, bytesOf(drawResponse(loaded.kit)));
+  if (job.outputs.includes('loads'))
+    files.set(`${id}-loads.json`, bytesOf(`${toJson(loadsData(figuresOf(loaded.kit)))}\n`));
+  return {
+    files: [...files].map(([name, content]) => ({ name, content })),
+    mark: prepared === undefined ? null : markOf(prepared),
+    notes: [...notes],
+    diagnostics: formatDiagnostics([...said.values()]),
+  };
+}
+
+const bytesOf = (content: string | Uint8Array): Uint8Array =>
+  typeof content === 'string' ? Buffer.from(content) : content;

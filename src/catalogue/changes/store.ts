@@ -1,0 +1,30 @@
+/** The figures of each kit as it was built last, a file a kit in the workshop's own folder for such things. */
+import { join } from 'node:path';
+import { isBytes, readBytes } from '../../files/read-file.ts';
+import { writeAtomically } from '../../files/write.ts';
+import { figuresSchema, type KitFigures } from './figures.ts';
+
+const LARGEST = 50e6;
+
+export const figuresFile = (workshop: string, kit: string): string =>
+  join(workshop, '.solderleaf', 'figures', `${kit}.json`);
+
+/**
+ * Stores what a kit is now, to be compared with later. A build calls it for each kit that it has made.
+ *
+ * @param workshop the workshop's folder
+ * @throws WriteError
+ */
+export const saveFigures = (workshop: string, figures: KitFigures): boolean =>
+  writeAtomically(figuresFile(workshop, figures.kit), `${JSON.stringify(figures, null, 1)}\n`);
+
+/** What was stored; `undefined` where nothing was, and where it cannot be read or is of another version: the kit then counts as new. */
+export function readFigures(workshop: string, kit: string): KitFigures | undefined {
+  const bytes = readBytes(figuresFile(workshop, kit), LARGEST);
+  if (!isBytes(bytes)) return undefined;
+  try {
+    return figuresSchema.safeParse(JSON.parse(Buffer.from(bytes).toString('utf8'))).data;
+  } catch {
+    return undefined;
+  }
+}
