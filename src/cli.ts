@@ -7,6 +7,8 @@ import { addCircuits } from './commands/circuits.ts';
 import { printError, refuseTwice, shown } from './commands/console.ts';
 import { addDraw } from './commands/draw.ts';
 import { addLoads } from './commands/loads.ts';
+import { addNew } from './commands/new.ts';
+import { addOrder } from './commands/order.ts';
 import { addPad } from './commands/pad.ts';
 import { addResponse } from './commands/response.ts';
 import { addSchema } from './commands/schema.ts';
@@ -24,7 +26,18 @@ const program = new Command('solderleaf')
   })
   .exitOverride();
 
-for (const add of [addDraw, addLoads, addResponse, addPad, addCheck, addCircuits, addSchema]) add(program);
+for (const add of [
+  addDraw,
+  addLoads,
+  addResponse,
+  addPad,
+  addCheck,
+  addCircuits,
+  addNew,
+  addOrder,
+  addSchema,
+])
+  add(program);
 for (const command of program.commands) refuseTwice(command);
 
 // Whoever reads may stop early, as `head` does: that ends the printing, not the work nor what it comes to.

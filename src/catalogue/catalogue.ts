@@ -5,6 +5,12 @@ import type { Written } from '../describe/chain.ts';
 export const outputs = ['drawing', 'png', 'positions', 'steps', 'inline', 'response', 'loads'] as const;
 export type Output = (typeof outputs)[number];
 
+/** A member of a family: the family by its place in the catalogue's file, counted from 0, and by axis the value it has. */
+export interface Member {
+  readonly family: number;
+  readonly values: Readonly<Record<string, string>>;
+}
+
 /** One kit of a catalogue, and what is to be made of it. */
 export interface Job {
   /** The kit's id, which names its files; no two jobs of a catalogue have the same. */
@@ -13,6 +19,8 @@ export interface Job {
   readonly file: string;
   /** The description of a member of a family, which extends a kit; absent where the file is the kit. */
   readonly description?: Written;
+  /** Which member of which family it is. */
+  readonly member?: Member;
   /** In place of those that the kit names. */
   readonly arrangement?: string;
   readonly page?: string;

@@ -1,15 +1,20 @@
-/** `schema`: the JSON Schema of kits, or of a parts list. */
+/** `schema`: the JSON Schema of kits, of a parts list or of a workshop's catalogue. */
 import { type Command, Option } from 'commander';
+import { formatCatalogueJsonSchema } from '../catalogue/json-schema.ts';
 import { formatKitJsonSchema, formatListJsonSchema } from '../describe/json-schema.ts';
 
-const SCHEMAS = { kit: formatKitJsonSchema, parts: formatListJsonSchema };
+const SCHEMAS = {
+  kit: formatKitJsonSchema,
+  parts: formatListJsonSchema,
+  catalogue: formatCatalogueJsonSchema,
+};
 
 export function addSchema(program: Command): void {
   program
     .command('schema')
-    .description('print the JSON Schema of kit files or of a parts list, for editor completion')
+    .description('print the JSON Schema of kits, parts lists or catalogues, for editor completion')
     .addOption(
-      new Option('--for <file>', 'kit files, or parts for parts.yaml')
+      new Option('--for <file>', 'kit files, parts for parts.yaml, or catalogue for solderleaf.yaml')
         .choices(Object.keys(SCHEMAS))
         .default('kit'),
     )

@@ -3,6 +3,7 @@
  * reports a code with its details; only here do they become sentences.
  */
 
+import { type CatalogueDetails, catalogueWording } from './catalogue-wording.ts';
 import { type ExtendsDetails, extendsWording } from './extends-wording.ts';
 import { type FileDetails, fileWording } from './file-wording.ts';
 import { ID_LONGEST, NAME_LONGEST } from './names.ts';
@@ -12,7 +13,13 @@ import { clip, headOf, list, type Message, meant, quote } from './quoting.ts';
 import { type StockDetails, stockWording } from './stock-wording.ts';
 
 /** What each code must be told. */
-export interface Details extends FileDetails, NoteDetails, OutputDetails, ExtendsDetails, StockDetails {
+export interface Details
+  extends FileDetails,
+    NoteDetails,
+    OutputDetails,
+    ExtendsDetails,
+    StockDetails,
+    CatalogueDetails {
   // The shape of the description.
   'unknown-key': { key: string; nearest?: string; allowed: readonly string[] };
   'decimal-comma': { got: string; meant?: string };
@@ -243,4 +250,5 @@ export const wording: Wording = {
   ...outputWording,
   ...extendsWording,
   ...stockWording,
+  ...catalogueWording,
 };

@@ -30,7 +30,7 @@ function reportOne(problem: Problem, whole: Source): Diagnostic {
   // A note is of the whole, and asks for nothing to be done in the base.
   const elsewhere = words.severity === 'error' && source.file !== whole.file;
   const remedy = elsewhere
-    ? `${words.remedy} ${inBase(whole.file, found === problem, source.ships === true)}`
+    ? `${words.remedy} ${inBase(whole.called ?? whole.file, found === problem, source.ships === true)}`
     : words.remedy;
   return {
     code: found.code,

@@ -76,6 +76,12 @@ const extendingSchema = z
   })
   .describe('A kit made from another, with changes');
 
+/** A piece of a kit, which one value of an axis adds to the kits of a family. */
+export const pieceSchema = extendingSchema
+  .omit({ kit: true })
+  .partial({ extends: true })
+  .describe('What this value changes in the kit: parts, joints, remove, or any key of a kit but its id');
+
 /** Every description that may be written. */
 export const descriptionSchema = z.union([
   kitSchema.extend({

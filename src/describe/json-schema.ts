@@ -9,7 +9,7 @@ export const kitJsonSchema = (): object => jsonSchema(descriptionSchema, 'Solder
 /** The same of a parts list. */
 export const listJsonSchema = (): object => jsonSchema(listSchema, 'Solderleaf parts list');
 
-function jsonSchema(of: z.ZodType, title: string): object {
+export function jsonSchema(of: z.ZodType, title: string): object {
   const schema = z.toJSONSchema(of, {
     io: 'input',
     target: 'draft-2020-12',
@@ -20,6 +20,6 @@ function jsonSchema(of: z.ZodType, title: string): object {
 }
 
 /** The schema as the text of its file. */
-const formatted = (schema: object): string => `${JSON.stringify(schema, null, 2)}\n`;
+export const formatted = (schema: object): string => `${JSON.stringify(schema, null, 2)}\n`;
 export const formatKitJsonSchema = (): string => formatted(kitJsonSchema());
 export const formatListJsonSchema = (): string => formatted(listJsonSchema());

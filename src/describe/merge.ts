@@ -237,7 +237,8 @@ function sourceOf(top: Source, origins: ReadonlyMap<string, Origin>, placed: rea
     const { source, found: own } = resolve(found);
     return source.placeOf(own);
   };
-  return { file: top.file, exact: top.exact, resolve, placeOf };
+  const called = top.called === undefined ? {} : { called: top.called };
+  return { file: top.file, ...called, exact: top.exact, resolve, placeOf };
 }
 
 /** A value over another: field by field where both are maps, else whole. */
@@ -276,7 +277,7 @@ const isSameKind = (before: unknown, described: unknown): boolean =>
   isMap(before) && isMap(described) && (!Object.hasOwn(described, 'kind') || described.kind === before.kind);
 
 /** The ends of a joint as it is written, if they can be made out. */
-function endsOf(described: unknown): Ends | undefined {
+export function endsOf(described: unknown): Ends | undefined {
   const kind = isMap(described) ? jointKinds.find((one) => Object.hasOwn(described, one)) : undefined;
   const text = isMap(described) && kind !== undefined ? described[kind] : described;
   const found = typeof text === 'string' ? JOINT.exec(text) : null;
@@ -286,7 +287,7 @@ function endsOf(described: unknown): Ends | undefined {
 const partOf = (end: string): string => end.slice(0, end.indexOf('.'));
 
 /** The same for two joints that connect the same lugs, in whichever order they are written. */
-const keyOf = (ends: Ends): string => [...ends].sort().join(' > ');
+export const keyOf = (ends: Ends): string => [...ends].sort().join(' > ');
 
 /** A joint that has one end in common with another. */
 const sharing = (joints: readonly MergedJoint[], ends: Ends): MergedJoint | undefined =>

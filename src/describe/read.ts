@@ -65,6 +65,14 @@ export function kitFromValue(
   return readChain(value, valueSource(file), [], readBase, list);
 }
 
+/** Reads a description that a catalogue makes of pieces; `source` tells where each of them is written. */
+export const kitFromPieces = (
+  value: Written,
+  source: Source,
+  readBase: BaseReader,
+  list?: PartsList,
+): Reading => readChain(value, source, [], readBase, list);
+
 /** A script that could not be run: what it threw, without its stack, at the place a compiler names if one does. */
 export function failedScript(message: string, file: string): Reading {
   const [, line, column, error] = /:(\d+):(\d+): ERROR: (.*)/.exec(message) ?? [];

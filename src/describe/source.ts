@@ -10,6 +10,8 @@ export const LONGEST_TEXT = 250_000;
 
 export interface Source {
   readonly file: string;
+  /** The kit's own name, where its file describes others as well. */
+  readonly called?: string;
   /** Whether places are exact; where they are not, messages name the path instead. */
   readonly exact: boolean;
   readonly placeOf: (problem: Problem) => SourceLocation;
@@ -19,7 +21,7 @@ export interface Source {
   readonly resolve?: (problem: Problem) => { readonly source: Source; readonly found: Problem };
 }
 
-interface SourceText {
+export interface SourceText {
   readonly source: Source;
   /** Absent when the text could not be parsed. */
   readonly value?: unknown;

@@ -62,7 +62,7 @@ export const itemShapes = Object.fromEntries(
 
 const [first, ...more] = Object.values(itemShapes);
 
-const currencyField = z
+export const currencyField = z
   .string()
   .regex(/^[A-Z]{3}$/, 'expected three capital letters, such as EUR')
   .describe('Currency of the prices, as its three letters (ISO 4217)');

@@ -22,8 +22,10 @@ interface FoundKits {
 type Sort = 'kit' | 'none' | 'script';
 
 const KIT_FILE = /\.(ya?ml|json|ts)$/i;
-/** Files that begin with a dot are hidden: an editor's locks and what it keeps for itself. */
-const NO_KIT = /^\.|\.schema\.json$|\.d\.ts$/i;
+/** Whether a file could hold a kit by its name. */
+export const isKitName = (name: string): boolean => KIT_FILE.test(name) && !NO_KIT.test(name);
+/** Files that begin with a dot are hidden: an editor's locks and what it keeps for itself. A workshop's catalogue is no kit. */
+const NO_KIT = /^\.|^solderleaf\.yaml$|\.schema\.json$|\.d\.ts$/i;
 
 /** A file that is named is taken at its word, whatever it holds; those of a folder are looked into, by name. */
 export function kitFiles(paths: readonly string[]): FoundKits {
@@ -33,7 +35,7 @@ export function kitFiles(paths: readonly string[]): FoundKits {
     try {
       return (
         readdirSync(path)
-          .filter((name) => KIT_FILE.test(name) && !NO_KIT.test(name) && !isFolder(join(path, name)))
+          .filter((name) => isKitName(name) && !isFolder(join(path, name)))
           .sort((a, b) => (a < b ? -1 : 1))
           .map((name) => ({ file: join(path, name), sort: sortOf(join(path, name)) }))
           // A workshop's list is no kit, and nobody takes it for one.
@@ -77,7 +79,8 @@ const KEY = /^[\s{,]*["']?(?:kit|parts|joints)["']?\s*:/m;
 /** A script is run to be read, so that one must look like a kit first. */
 const SCRIPT = /\bdefineKit\b|\bkit["']?\s*:/;
 
-function sortOf(file: string): Sort {
+/** What a file holds, as far as it must be looked into to tell. */
+export function sortOf(file: string): Sort {
   const bytes = readBytes(file, LARGEST_KIT);
   // One that cannot be read is told as such where it is loaded.
   if (!isBytes(bytes)) return 'kit';

@@ -1,0 +1,152 @@
+/** An order as text for the terminal, and as CSV for a spreadsheet. */
+import { stringify } from 'csv-stringify/sync';
+import { andList } from '../../common/quoting.ts';
+import { colourNames } from '../../describe/words.ts';
+import { columns } from '../../report/columns.ts';
+import type { Order, PartLine, WireLine } from './count.ts';
+
+/** At least two decimals, and at most the four that a price of one piece may have. */
+const amount = (value: number): string =>
+  Math.round(value * 100) / 100 === value ? value.toFixed(2) : String(value);
+
+/** `red`, `red and blue`. */
+const colourWords = ({ colour, kind }: WireLine): string =>
+  colour === undefined
+    ? kind === 'jumper'
+      ? 'bare'
+      : 'no colour given'
+    : andList(
+        (colour === 'GNYE' ? ['GN', 'YE'] : (colour.match(/../g) ?? [])).map(
+          (code) => colourNames[code] ?? code,
+        ),
+      );
+
+export function orderText(order: Order): string {
+  const { parts, wires, wanted, substitutions } = order;
+  const currency = order.currency === undefined ? '' : ` ${order.currency}`;
+  const unpriced = parts.filter(({ cost }) => cost === undefined);
+  const short = parts.filter((line) => (line.short ?? 0) > 0);
+  const total = `Cost of the parts that have a price: ${amount(order.cost)}${currency}`;
+  return [
+    `Order: ${wanted.map(({ id, quantity }) => `${quantity} × ${id}`).join(', ')}`,
+    '',
+    'Parts',
+    columns(
+      ['code', 'part', 'value', 'quantity', 'in stock', 'short', 'price', 'cost'],
+      parts.map(partRow),
+      3,
+      '  ',
+    ),
+    '',
+    unpriced.length === 0
+      ? `Cost: ${amount(order.cost)}${currency}`
+      : `${total}; without a price: ${[...new Set(unpriced.map(({ code, what }) => code ?? what))].join(', ')}`,
+    ...(short.length === 0 ? [] : ['', 'Short', ...short.map((line) => `  ${shortText(line)}`)]),
+    ...(substitutions.length === 0
+      ? []
+      : [
+          '',
+          'Replaced',
+          ...substitutions.map(({ kit, part, from, to }) => `  ${to} in place of ${from}: ${part} of ${kit}`),
+        ]),
+    ...(wires.length === 0
+      ? []
+      : [
+          '',
+          'Wire, without an allowance for waste',
+          columns(
+            ['kind', 'colour', '', 'length', 'pieces', 'of these without a length'],
+            wires.map((line) => [
+              line.kind,
+              line.colour ?? '',
+              colourWords(line),
+              line.pieces === line.withoutLength ? '' : `${line.length.toFixed(2)} m`,
+              String(line.pieces),
+              line.withoutLength === 0 ? '' : String(line.withoutLength),
+            ]),
+            3,
+            '  ',
+          ),
+        ]),
+  ].join('\n');
+}
+
+const nameOf = ({ code, what, value }: PartLine): string =>
+  code ?? `${what}${value === undefined ? '' : ` ${value}`}`;
+
+const shortText = (line: PartLine): string =>
+  `${nameOf(line)}: ${line.short} of ${line.quantity}, ${line.pieces} in stock${line.replacedBy === undefined ? '' : `; replaced by ${line.replacedBy}`}`;
+
+function partRow(line: PartLine): readonly string[] {
+  const { code, what, value, quantity, pieces, short, price, cost } = line;
+  return [
+    code ?? '',
+    what,
+    value ?? '',
+    String(quantity),
+    pieces === undefined ? '' : String(pieces),
+    short === undefined || short === 0 ? '' : String(short),
+    price === undefined ? '' : amount(price),
+    cost === undefined ? '' : amount(cost),
+  ];
+}
+
+const HEADS = [
+  'Code',
+  'Part',
+  'Value',
+  'Quantity',
+  'In stock',
+  'Short',
+  'Price',
+  'Cost',
+  'Currency',
+  'Supplier',
+  'Replaced by',
+  'Length in m',
+  'Without length',
+  'Kits',
+];
+
+/**
+ * One table of parts and wires, as spreadsheets open it: cells that would be taken for formulas begin with an apostrophe.
+ *
+ * @param comma whether decimals have a comma and cells a semicolon between them, as many countries' spreadsheets expect
+ * @param forFile whether it begins with the mark by which spreadsheets tell UTF-8, and has line ends of RFC 4180
+ */
+export function orderCsv(order: Order, comma: boolean, forFile: boolean): string {
+  const figure = (value: number | undefined): string =>
+    value === undefined ? '' : comma ? String(value).replace('.', ',') : String(value);
+  const currency = order.currency ?? '';
+  const parts = order.parts.map((line) => [
+    line.code ?? '',
+    line.what,
+    line.value ?? '',
+    figure(line.quantity),
+    figure(line.pieces),
+    figure(line.short),
+    figure(line.price),
+    figure(line.cost),
+    line.cost === undefined ? '' : currency,
+    line.supplier ?? '',
+    line.replacedBy ?? '',
+    '',
+    '',
+    line.kits.join(' '),
+  ]);
+  const wires = order.wires.map((line) => [
+    '',
+    line.kind,
+    `${line.colour === undefined ? '' : `${line.colour} `}${colourWords(line)}`,
+    figure(line.pieces),
+    ...Array<string>(7).fill(''),
+    figure(line.pieces === line.withoutLength ? undefined : line.length),
+    figure(line.withoutLength),
+    '',
+  ]);
+  return stringify([HEADS, ...parts, ...wires], {
+    delimiter: comma ? ';' : ',',
+    escape_formulas: true,
+    ...(forFile ? { bom: true, record_delimiter: 'windows' as const } : {}),
+  });
+}
