@@ -76,7 +76,7 @@ export async function make({ job, cache: folder, program, readKey, have, check }
     arrangement: job.arrangement ?? loaded.kit.arrangement,
     ...(job.page === undefined ? {} : { page: job.page }),
   };
-  const key = madeKey(program, kit, job.outputs);
+  const key = madeKey(program, kit, job);
   const learn = (): void => {
     if (readKey !== undefined && !check) cache.keep('read', readKey, key);
   };
@@ -124,14 +124,15 @@ const DRAWER = { prepare, sheetsOf, render, renderInline };
 const PLAIN: PlanOptions = { out: '', formats: ['svg'], mode: 'static' };
 
 /** Which drawings each output is. */
-function plansOf(wanted: readonly Output[]): readonly PlanOptions[] {
+function plansOf({ outputs: wanted, date }: Job): readonly PlanOptions[] {
+  const plain: PlanOptions = { ...PLAIN, ...(date === undefined ? {} : { date }) };
   const has = (output: Output): boolean => wanted.includes(output);
   const formats = [...(has('drawing') ? ['svg' as const] : []), ...(has('png') ? ['png' as const] : [])];
   return [
-    ...(formats.length > 0 ? [{ ...PLAIN, formats }] : []),
-    ...(has('positions') ? [{ ...PLAIN, position: 'all' }] : []),
-    ...(has('steps') ? [{ ...PLAIN, step: 'all' }] : []),
-    ...(has('inline') ? [{ ...PLAIN, mode: 'inline' as const }] : []),
+    ...(formats.length > 0 ? [{ ...plain, formats }] : []),
+    ...(has('positions') ? [{ ...plain, position: 'all' }] : []),
+    ...(has('steps') ? [{ ...plain, step: 'all' }] : []),
+    ...(has('inline') ? [{ ...plain, mode: 'inline' as const }] : []),
   ];
 }
 
@@ -158,7 +159,7 @@ async function drawAll(loaded: Read, job: Job, cache: Cache, program: string): P
     keep: (asked: string, placement: unknown) => cache.keep('placed', placedAs(asked), placement),
   };
   let prepared: Prepared | undefined;
-  for (const options of plansOf(job.outputs)) {
+  for (const options of plansOf(job)) {
     const plan = planOf(job.file, loaded, options);
     if (!isPlan(plan)) return plan;
     const placed: Prepared | Outcome = prepared ?? (await preparePlan(plan, options, DRAWER, store));

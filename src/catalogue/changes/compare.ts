@@ -34,6 +34,8 @@ export interface KitChanges {
   readonly figures: readonly Change[];
   readonly heard: boolean;
   readonly price?: readonly [before: string, after: string];
+  /** How many of its parts have no price now, so that it is too low. */
+  readonly unpriced: number;
   /** Substitutions that are there now, and were not. */
   readonly substitutions: readonly string[];
   /** Errors and warnings that are there now, and were not; and those that are gone. */
@@ -59,6 +61,7 @@ export function compareKit(before: KitFigures | undefined, after: KitFigures | u
     figures,
     heard: figures.some(({ heard }) => heard === true),
     ...(wasPrice === isPrice || !before || !after ? {} : { price: [wasPrice, isPrice] as const }),
+    unpriced: after?.price?.without.length ?? 0,
     substitutions: (after?.substitutions ?? []).filter((one) => !before?.substitutions.includes(one)),
     problems: without(now, old),
     solved: without(old, now),
@@ -93,10 +96,8 @@ function without(some: readonly Problem[], others: readonly Problem[]): readonly
 const plain = ({ severity, code, message }: Problem): string =>
   `${severity} ${code} ${message.replace(/[\d.,+−]+(?: [kMGmµnp]?(?:Ω|F|H|Hz|%|dB))?/gu, '#')}`;
 
-const priceText = ({ amount, currency, without: missing }: NonNullable<KitFigures['price']>): string => {
-  const sum = `${amount.toFixed(2)}${currency === null ? '' : ` ${currency}`}`;
-  return missing.length === 0 ? sum : `${sum} and ${missing.length} without a price`;
-};
+const priceText = ({ amount, currency }: NonNullable<KitFigures['price']>): string =>
+  `${amount.toFixed(2)}${currency === null ? '' : ` ${currency}`}`;
 
 function changesOf(before: KitFigures, after: KitFigures): readonly Change[] {
   const old = new Map(before.states.map((state) => [state.position, state]));

@@ -14,6 +14,7 @@ import {
 import { notesOf } from '../../annotate/notes.ts';
 import { padCaptions } from '../../annotate/pads.ts';
 import { stepsOf } from '../../annotate/steps.ts';
+import { substitutionLines } from '../../annotate/stock-notes.ts';
 import { type Circuit, outputOf, voiceName } from '../../circuit/circuit.ts';
 import { positionCell } from '../../circuit/position.ts';
 import { roundedTo } from '../../common/figures.ts';
@@ -132,7 +133,7 @@ export function figuresOf(
     drawing: prepared ? hashOf(render(prepared).svg) : null,
     states: statesOf(circuit, loads),
     price: priceOf(kit),
-    substitutions: substitutionsOf(kit),
+    substitutions: [...substitutionLines(kit)],
     problems: problemsOf([...loaded.diagnostics, ...notes]),
   };
 }
@@ -211,22 +212,8 @@ const readingsOf = (kit: Kit, { jack, lugs }: HarnessReadings, volume: 10 | 0): 
     { measured, volume, pickups: 'connected', ohms: keptOhms(connected) },
   ]);
 
-/** The parts list's share in a kit, where it was read with one. */
-interface Stocked {
-  readonly parts: readonly { readonly name: string; readonly code?: string }[];
-  readonly list?: {
-    readonly currency?: string;
-    readonly items: readonly { readonly code: string; readonly price?: number }[];
-  };
-  readonly substitutions?: readonly {
-    readonly part: string;
-    readonly from: { readonly code: string };
-    readonly to: { readonly code: string };
-  }[];
-}
-
 /** What the parts of a kit cost by the list; parts without a price are named, since the sum is then too low. */
-function priceOf({ parts, list }: Stocked): KitFigures['price'] {
+function priceOf({ parts, list }: Pick<Kit, 'parts' | 'list'>): KitFigures['price'] {
   if (!list) return null;
   const price = (code: string | undefined): number | undefined =>
     list.items.find((item) => item.code === code)?.price;
@@ -238,9 +225,6 @@ function priceOf({ parts, list }: Stocked): KitFigures['price'] {
     without: priced.flatMap((one) => (one.price === undefined ? [one.name] : [])),
   };
 }
-
-const substitutionsOf = ({ substitutions = [] }: Stocked): string[] =>
-  substitutions.map(({ part, from, to }) => `${part}: ${from.code} is replaced by ${to.code}`);
 
 const problemsOf = (diagnostics: readonly Diagnostic[]): KitFigures['problems'] =>
   diagnostics
