@@ -19,6 +19,7 @@ import { isPickup } from '../parts/index.ts';
 import { soundingText } from './cards.ts';
 import { badgeOf } from './combinations.ts';
 import { tintOfPickup } from './lines.ts';
+import { substitutionLines } from './stock-notes.ts';
 
 /** A point of a curve that is marked, and what is written at it. */
 export interface PlotMark {
@@ -114,7 +115,7 @@ export function plotOf(circuit: Circuit, response: FrequencyResponse, knobs: Kno
   const plot = {
     id: `${kit.id}-response`,
     title: kit.title,
-    lines: linesUnderTitle(circuit, knobs),
+    lines: [...linesUnderTitle(circuit, knobs), ...substitutionLines(kit).map((line) => `${line}.`)],
     frequencies: response.frequencies,
     states,
     references: referencesOf(eachOnce(response.states, kit.parts), kit),

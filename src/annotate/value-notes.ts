@@ -82,10 +82,12 @@ const stockWarnings = ({ parts, stock }: Kit): readonly Problem[] =>
     ];
   });
 
-/** Resistors and capacitors of a value that is not made as standard: in neither E24 nor E96 (IEC 60063), nor in the kit's own stock. */
+/** Resistors and capacitors of a value that is not made as standard: in neither E24 nor E96 (IEC 60063), nor in stock. */
 const seriesNotes = ({ parts, stock = [] }: Kit): readonly Problem[] =>
   parts.flatMap((part) => {
     const [element, ...more] = is(part, 'component') ? elementsOf(part) : [];
+    // What the parts list has is made by somebody.
+    if (part.code !== undefined) return [];
     if (more.length > 0 || (element?.kind !== 'resistance' && element?.kind !== 'capacitance')) return [];
     const [value, unit] =
       element.kind === 'resistance'

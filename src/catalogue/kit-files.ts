@@ -4,7 +4,7 @@ import { type KeyPath, type Problem, problem } from '../common/problem.ts';
 import { isFolder, isKitName, sortOf } from '../files/find-kits.ts';
 import type { Job, Member, Output } from './catalogue.ts';
 import { describeMember, type Family, memberId } from './family.ts';
-import { filesBelow, isPattern, matching } from './glob.ts';
+import { filesBelow, filesIn, isPattern, matching } from './glob.ts';
 import { idIn, idOfName, plainIdIn } from './kit-id.ts';
 import type { Settings } from './schema.ts';
 
@@ -48,13 +48,17 @@ export async function jobsOf(
 ) {
   const problems: Problem[] = [];
   const meant = new Map<string, Meant>();
-  const below = entries.every(({ files }) => isOneFile(files, workshop))
-    ? []
-    : filesBelow(workshop.folder, new Set([normalize(workshop.out).replace(/\/$/, '')]));
+  const out = normalize(workshop.out).replace(/\/$/, '');
+  const below = entries.some(({ files }) => isPattern(files))
+    ? filesBelow(workshop.folder, new Set([out]))
+    : { files: [], closed: [] };
   for (const { files, settings, path } of entries) {
-    const { kits, scripts } = filesOf(files, workshop, below);
+    const { kits, scripts, closed } = filesOf(files, workshop, below);
+    // What lies there is not gone, and must not be taken for that.
+    for (const one of closed) problems.push(problem('folder-unreadable', path, one));
     if (scripts.length > 0) problems.push(problem('scripts-not-run', path, { got: files, files: scripts }));
-    if (kits.length + scripts.length === 0) problems.push(problem('no-kit-found', path, { got: files }));
+    if (kits.length + scripts.length + closed.length === 0)
+      problems.push(problem('no-kit-found', path, { got: files }));
     for (const kit of kits) {
       const before = meant.get(kit);
       meant.set(kit, {
@@ -117,22 +121,18 @@ function named(jobs: readonly Job[]): readonly Job[] {
   });
 }
 
-const isOneFile = (files: string, { folder }: Workshop): boolean =>
-  !isPattern(files) && !isFolder(join(folder, files));
-
 /** A file that is named is taken at its word; those of a folder or a pattern are looked into. */
-function filesOf(files: string, workshop: Workshop, below: readonly string[]) {
+function filesOf(files: string, { folder, own }: Workshop, below: ReturnType<typeof filesBelow>) {
   const path = normalize(files).replace(/\/$/, '');
-  const { folder, own } = workshop;
-  if (isOneFile(files, workshop)) return { kits: [path], scripts: [] };
-  const pattern = isPattern(files) ? files : path === '.' ? '*' : `${path}/*`;
-  const found = matching(pattern, below).filter(
-    (name) => !own.includes(name) && isKitName(name.slice(name.lastIndexOf('/') + 1)),
-  );
-  const sorts = found.map((name) => ({ name, sort: sortOfMany(join(folder, name)) }));
+  const pattern = isPattern(files);
+  if (!pattern && !isFolder(join(folder, path))) return { kits: [path], scripts: [], closed: [] };
+  const { files: all, closed } = pattern ? below : filesIn(folder, path);
+  const sorts = (pattern ? matching(files, all) : all)
+    .filter((name) => !own.includes(name) && isKitName(name.slice(name.lastIndexOf('/') + 1)))
+    .map((name) => ({ name, sort: sortOfMany(join(folder, name)) }));
   const those = (wanted: 'kit' | 'script') =>
     sorts.flatMap(({ name, sort }) => (sort === wanted ? [name] : []));
-  return { kits: those('kit'), scripts: those('script') };
+  return { kits: those('kit'), scripts: those('script'), closed };
 }
 
 /** Where a file says its id plainly, it need not be parsed to be a kit. */

@@ -7,6 +7,7 @@ export interface CatalogueDetails {
   'outside-workshop': { got: string };
   'out-is-workshop': { got: string };
   'no-kit-found': { got: string };
+  'folder-unreadable': { folder: string; reason: string };
   'scripts-not-run': { got: string; files: readonly string[] };
   /** `by`: what else has the id, a file or the pattern of a family. */
   'id-taken': { id: string; by: string };
@@ -45,6 +46,8 @@ export const catalogueWording: Wording = {
     message: `no kit found by ${quote(d.got)}`,
     remedy: 'Correct the path, or remove the entry; a kit is a .yaml, .json or .ts file.',
   }),
+  'folder-unreadable': (d) =>
+    error(`the folder ${quote(d.folder)} cannot be read: ${d.reason}`, 'Check the path and the permissions.'),
   'scripts-not-run': (d) => ({
     severity: 'note',
     message: `not run, as a TypeScript kit is code: ${list(d.files)}`,

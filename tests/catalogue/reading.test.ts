@@ -1,6 +1,7 @@
 /** `solderleaf.yaml`: which kits it means, what is made of them, and each mistake at its place. */
 
-import { readFileSync } from 'node:fs';
+import { readFileSync, symlinkSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { formatCatalogueJsonSchema } from '../../src/catalogue/json-schema.ts';
 import { loadJob } from '../../src/catalogue/load-job.ts';
@@ -31,6 +32,16 @@ describe('which kits', () => {
     ['kits: []', []],
   ])('%s', async (text, ids) => {
     expect(await catalogue(text)).toMatchObject({ ids, said: [] });
+  });
+
+  it('a link to a folder is one where it is named, and is not followed by a pattern: it may lead round in a circle', async () => {
+    const folder = workshop({ ...KITS, 'solderleaf.yaml': 'kits: [again]\n' });
+    symlinkSync(join(folder, 'sub'), join(folder, 'again'));
+    symlinkSync(folder, join(folder, 'sub', 'round'));
+    const ids = async () => (await readCatalogue(folder)).catalogue?.jobs.map(({ id }) => id);
+    expect(await ids()).toEqual(['b']);
+    writeFileSync(join(folder, 'solderleaf.yaml'), 'kits: ["**/*.yaml"]\n');
+    expect(await ids()).toEqual(['a', 'b', 'c']);
   });
 
   it('none of those in the folder of outputs, hidden ones, or the catalogue and its list', async () => {

@@ -7,7 +7,10 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { choosePads, solveLoads } from '../../src/analyse/index.ts';
 import { notesOf } from '../../src/annotate/notes.ts';
 import { stockWording } from '../../src/common/stock-wording.ts';
+import { defineKit } from '../../src/describe/define.ts';
 import { toDiagnostics } from '../../src/describe/diagnostics.ts';
+import { readKit } from '../../src/describe/read.ts';
+import { readPartsList } from '../../src/describe/read-stock.ts';
 import { loadKit } from '../../src/files/load.ts';
 import { writePads } from '../../src/files/pad-write.ts';
 import { partsListFor } from '../../src/files/parts-list.ts';
@@ -130,6 +133,32 @@ describe('a kit’s values against the list', () => {
     ]);
     expect(words).toContain('value 270k contradicts “R-220K”, whose value is 220k');
     expect(words).toContain('Did you mean R-220K?');
+  });
+  it.each([
+    'code: 470',
+    'code: null, value: 220k',
+    'code: {}',
+    'code: ""',
+    'code: R-220K, value: x',
+    'code: [R-220K]',
+  ])('are refused in their place where they cannot be read: %s', async (fields) => {
+    const { kit, said } = await robin(PAD(fields));
+    expect(kit).toBeUndefined();
+    expect(said.length).toBeGreaterThan(0);
+    for (const one of said)
+      expect(one).toMatch(/^a\/kits\/robin\.yaml:6:\d+ (?:wrong-type|bad-value|bad-quantity|missing-key)$/);
+  });
+  it('of left-handed kits are matched by what a no-load pot does there', () => {
+    const list = readPartsList(
+      'stock: [{ code: NL, kind: pot, value: 500k, no-load: anticlockwise }]',
+      'parts.yaml',
+    );
+    const text = kitText(PAD('value: 470k')).replace('taper: log', 'no-load: true');
+    const codeOf = (hand: string) =>
+      readKit(`hand: ${hand}\n${text}`, 'a.yaml', undefined, list).draft?.parts.find(
+        ({ name }) => name === 'volume',
+      )?.code;
+    expect([codeOf('right'), codeOf('left')]).toEqual([undefined, 'NL']);
   });
   it('need a list where a code is named', async () => {
     const { said } = await saidOf(put('b/robin.yaml', kitText(PAD('code: R-220K'))));
@@ -258,6 +287,11 @@ describe('every output', () => {
     expect(texts).not.toContain('470 kΩ');
     expect(run('check', kit, '--drawing', join(out, 'robin.svg')).stdout).toContain('no findings');
   });
+  it('plots the replacement’s response under the same line', () => {
+    const file = join(root, 'o/response.svg');
+    expect(run('response', kit, '--out', file).all).toContain('written');
+    expect(readFileSync(file, 'utf8')).toContain(`>${SAID}.<`);
+  });
   it('explains a value by the list’s line', () => {
     const { stdout } = run('check', kit, '--explain', 'pad');
     expect(stdout).toMatch(/code +R-510K +\S*o\/parts\.yaml:3/);
@@ -270,6 +304,21 @@ describe('every output', () => {
     // In a folder of kits nobody takes it for one of them.
     expect(run('check', join(root, 'o')).stdout).not.toContain('not a kit');
   });
+});
+
+it('a TypeScript kit may name a code in place of a value, by its types as well', () => {
+  const kit = defineKit({
+    kit: 'typed',
+    title: 'Typed',
+    parts: {
+      pad: { kind: 'resistor', code: 'R-470K', label: 'Pad' },
+      volume: { kind: 'pot', value: '500k' },
+    },
+    joints: ['pad.1 > volume.3'],
+  });
+  expect(kit.parts).toMatchObject({ pad: { code: 'R-470K' } });
+  // @ts-expect-error a value or a code is needed
+  defineKit({ kit: 'a', title: 'A', parts: { pad: { kind: 'resistor' } }, joints: [] });
 });
 
 describe('pads', () => {

@@ -4,12 +4,14 @@ import { expect, it } from 'vitest';
 import { z } from 'zod';
 import { solveLoads } from '../../src/analyse/index.ts';
 import { notesOf } from '../../src/annotate/notes.ts';
+import { catalogueSchema, familySchema, kitEntrySchema } from '../../src/catalogue/schema.ts';
 import { readKit } from '../../src/describe/read.ts';
 import { extensionSchema, headFields, jointExtras, partShapes } from '../../src/describe/schema.ts';
 import { listFields } from '../../src/describe/stock-schema.ts';
 import { isPickup } from '../../src/parts/index.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
 import { findErrors } from '../../src/solve/errors.ts';
+import { kitText, listed } from '../catalogue/folder.ts';
 
 const readme = readFileSync('README.md', 'utf8');
 const firstKit = /```yaml\n([\s\S]*?)```/.exec(readme)?.[1] ?? '';
@@ -39,4 +41,21 @@ it('every key that a description may have stands in it', () => {
   expect([...keys].filter((key) => !readme.includes(`\`${key}\``) && !firstKit.includes(`${key}:`))).toEqual(
     [],
   );
+});
+
+it('so does every key that a catalogue may have', () => {
+  const keys = new Set([catalogueSchema, kitEntrySchema, familySchema].flatMap(keysOf));
+  expect(keys.size).toBeGreaterThan(10);
+  expect([...keys].filter((key) => !readme.includes(`\`${key}\``))).toEqual([]);
+});
+
+it('its catalogue is one, of the kits that the text says', async () => {
+  const text = /```yaml\n(# solderleaf\.yaml\n[\s\S]*?)```/.exec(readme)?.[1] ?? '';
+  const { said, ids } = await listed({
+    'solderleaf.yaml': text,
+    'kits/hss.yaml': kitText('hss'),
+    'kits/hh-one.yaml': kitText('hh-one'),
+  });
+  expect(said).toEqual([]);
+  expect(ids).toEqual(['hh-one', 'hss', 'hss-bright-47n', 'hss-warm-22n', 'hss-warm-47n']);
 });

@@ -6,7 +6,7 @@ import { formatCatalogueJsonSchema } from '../json-schema.ts';
 import { CATALOGUE } from '../schema.ts';
 import { newKitText } from './kit-text.ts';
 
-export interface NewFile {
+interface NewFile {
   /** From the workshop's folder, with forward slashes. */
   readonly path: string;
   readonly text: string;
