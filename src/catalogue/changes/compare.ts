@@ -12,7 +12,7 @@ import { AT_JACK, type KitFigures, type Ohms, type Shape, type StateFigures } fr
 export const HEARD = { decibels: 1, share: 0.05 } as const;
 
 /** One figure that was and is another. Both in words, and as numbers where there are any: ohms, hertz, decibels. */
-export interface Change {
+interface Change {
   readonly position: string;
   /** What sounds, a load, what is heard of it, a reading at the jack, or one at a lug inside. */
   readonly sort: 'sounding' | 'load' | 'sound' | 'reading' | 'lug';

@@ -24,7 +24,7 @@ export interface Surveyed {
   readonly pictures?: { readonly before?: string; readonly after?: string };
 }
 
-export interface SurveyOptions {
+interface SurveyOptions {
   /** Draw those that have changed, too: that takes as long as to build them. */
   readonly draw: boolean;
   /** Told of each kit before it is drawn. */
