@@ -16,6 +16,7 @@ import {
 import { figuresOf } from '../../report/figures.ts';
 import { loadsData } from '../../report/loads-data.ts';
 import type { Job, Output } from '../catalogue.ts';
+import { type KitFigures, figuresOf as kitFigures } from '../changes/figures.ts';
 import { loadJob } from '../load-job.ts';
 import { Cache, hashOf } from './cache.ts';
 import { madeKey } from './keys.ts';
@@ -49,6 +50,8 @@ export type Answer =
       readonly became: 'made';
       readonly key: string;
       readonly mark: string | null;
+      /** To be compared with later. */
+      readonly figures: KitFigures;
       readonly files: readonly MadeFile[];
       /** Warnings, formatted. */
       readonly diagnostics: string;
@@ -62,6 +65,7 @@ export type Answer =
 /** What the cache keeps of what was made: everything but the files, which it keeps by their hashes. */
 interface Record {
   readonly mark: string | null;
+  readonly figures: KitFigures;
   readonly files: readonly { readonly name: string; readonly sha256: string }[];
   readonly notes: readonly string[];
 }
@@ -93,13 +97,13 @@ export async function make({ job, cache: folder, program, readKey, have, check }
   const drawn = await drawAll({ ...loaded, kit }, job, cache, program);
   if ('failed' in drawn) return { became: 'failed', diagnostics: saidOf(drawn) };
   const files = drawn.files.map(({ name, content }) => ({ name, content, sha256: cache.keepFile(content) }));
-  const { mark, notes } = drawn;
-  const record: Record = { mark, notes, files: files.map(({ name, sha256 }) => ({ name, sha256 })) };
+  const { mark, figures, notes } = drawn;
+  const record: Record = { mark, figures, notes, files: files.map(({ name, sha256 }) => ({ name, sha256 })) };
   // The files come first: a record that is there has all that it names.
   cache.keep('made', key, record);
   learn();
   const { diagnostics } = drawn;
-  return { became: 'made', key, mark, files, notes, diagnostics, found: false, ...troubleOf(cache) };
+  return { became: 'made', key, mark, figures, files, notes, diagnostics, found: false, ...troubleOf(cache) };
 }
 
 const troubleOf = ({ trouble }: Cache) => (trouble === undefined ? {} : { trouble });
@@ -117,7 +121,7 @@ function foundIn(cache: Cache, key: string) {
     if (!content) return undefined;
     files.push({ name, sha256, content });
   }
-  return { mark: record.mark, notes: record.notes, files };
+  return { mark: record.mark, figures: record.figures, notes: record.notes, files };
 }
 
 const DRAWER = { prepare, sheetsOf, render, renderInline };
@@ -137,6 +141,7 @@ function plansOf({ outputs: wanted, date }: Job): readonly PlanOptions[] {
 }
 
 interface Drawn {
+  readonly figures: KitFigures;
   readonly files: readonly { readonly name: string; readonly content: Uint8Array }[];
   readonly mark: string | null;
   readonly notes: readonly string[];
@@ -181,6 +186,7 @@ async function drawAll(loaded: Read, job: Job, cache: Cache, program: string): P
   return {
     files: [...files].map(([name, content]) => ({ name, content })),
     mark: prepared === undefined ? null : markOf(prepared),
+    figures: kitFigures(loaded, prepared),
     notes: [...notes],
     diagnostics: formatDiagnostics([...said.values()]),
   };

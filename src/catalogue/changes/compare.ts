@@ -54,7 +54,7 @@ export function compareKit(before: KitFigures | undefined, after: KitFigures | u
   const [old, now] = [before?.problems ?? [], after?.problems ?? []];
   const prices = [before, after].map((one) => (one?.price ? priceText(one.price) : 'none'));
   const [wasPrice = '', isPrice = ''] = prices;
-  const drawing = before?.shown !== after?.shown || differ(before?.drawing, after?.drawing);
+  const drawing = before?.shown !== after?.shown || differ(before?.mark, after?.mark);
   const rest = {
     kit: known?.kit ?? '',
     title: known?.title ?? '',

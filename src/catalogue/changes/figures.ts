@@ -27,7 +27,6 @@ import { drawSheet } from '../../draw/sheet.ts';
 import { findArrangement } from '../../files/layouts.ts';
 import type { Loaded } from '../../files/load.ts';
 import { outlineOf } from '../../parts/index.ts';
-import { render } from '../../pipeline.ts';
 import { probeLug } from '../../report/meter-table.ts';
 import { buildCircuit } from '../../solve/build.ts';
 
@@ -72,9 +71,8 @@ export const figuresSchema = z.object({
   title: z.string(),
   /** Of what a sheet shows but for the places of its parts, SHA-256: what needs no placing to be compared. */
   shown: z.string(),
+  /** The revision mark, which the places hang on too; null where nothing was drawn. */
   mark: z.string().nullable(),
-  /** Of the main drawing's SVG, SHA-256; null where nothing was drawn. */
-  drawing: z.string().nullable(),
   states: z.array(stateSchema),
   price: z
     .object({ amount: z.number(), currency: z.string().nullable(), without: z.array(z.string()) })
@@ -98,7 +96,7 @@ const orNull = (value: number | undefined): number | null => (value === undefine
 
 /**
  * The figures of a kit as it was read. For a build: call it once a kit, hand it the placed circuit that was drawn, and store
- * the result with `saveFigures`; without a placed circuit there is no mark and no drawing in it.
+ * the result with `saveFigures`; without a placed circuit there is no mark in it.
  *
  * @param loaded a kit with errors has figures too: its errors
  */
@@ -115,7 +113,6 @@ export function figuresOf(
       title: id,
       shown: '',
       mark: null,
-      drawing: null,
       states: [],
       price: null,
       substitutions: [],
@@ -130,7 +127,6 @@ export function figuresOf(
     title: kit.title,
     shown: hashOf(shownOf(circuit, loads)),
     mark: prepared ? markOf(prepared) : null,
-    drawing: prepared ? hashOf(render(prepared).svg) : null,
     states: statesOf(circuit, loads),
     price: priceOf(kit),
     substitutions: [...substitutionLines(kit)],
