@@ -1,7 +1,11 @@
 /** `check`: problems and notes of kits; with `--drawing` also what is wrong with drawings of them, read as they are written. */
-import { statSync } from 'node:fs';
+import { existsSync, statSync } from 'node:fs';
+import { basename, join } from 'node:path';
 import type { Command } from 'commander';
 import { notesOf } from '../annotate/notes.ts';
+import { loadJob } from '../catalogue/load-job.ts';
+import { readCatalogue } from '../catalogue/read-catalogue.ts';
+import { CATALOGUE } from '../catalogue/schema.ts';
 import type { Diagnostic, Problem } from '../common/problem.ts';
 import type { Severity } from '../common/quoting.ts';
 import { decode } from '../describe/decode.ts';
@@ -12,7 +16,7 @@ import { findPart, type Kit } from '../describe/kit.ts';
 import type { PartsList } from '../describe/stock.ts';
 import { isFolder } from '../files/find-kits.ts';
 import { arrangementErrors, pageErrors } from '../files/layouts.ts';
-import { loadKit } from '../files/load.ts';
+import { type Loaded, loadKit } from '../files/load.ts';
 import { isListName, listFrom } from '../files/parts-list.ts';
 import { isBytes, LARGEST_DRAWING, readBytes, whyNot } from '../files/read-file.ts';
 import { formatFinding, inspectAmong } from '../inspect/index.ts';
@@ -26,7 +30,7 @@ export function addCheck(program: Command): void {
     .description('errors, warnings and notes, without drawing')
     .argument(
       '[kit...]',
-      'kit files, folders of them, circuit/NAME for a circuit that ships, or a parts list (parts.yaml, .csv)',
+      'kit files, folders of them, a workshop’s folder, circuit/NAME for a circuit that ships, or a parts list (parts.yaml, .csv)',
     )
     .option('--drawing <file...>', 'SVG drawings to check; compared with the kits given')
     .option(
@@ -45,9 +49,11 @@ export function addCheck(program: Command): void {
       const kits = new Map<string, Kit>();
       const lists = paths.filter((path) => isListName(path) && !isFolder(path));
       for (const file of lists) checkList(listFrom(file));
-      const others = paths.filter((path) => !lists.includes(path));
+      const catalogues = paths.filter(isCatalogue);
+      for (const path of catalogues) await checkCatalogue(path, kits);
+      const others = paths.filter((path) => !lists.includes(path) && !catalogues.includes(path));
       for (const file of others.length > 0 ? filesOf(others) : []) {
-        const kit = await checkKit(file);
+        const kit = checkKit(file, await loadKit(file));
         if (kit) kits.set(file, kit);
       }
       for (const file of drawing ?? []) if (!checkDrawing(file, kits)) fail();
@@ -57,7 +63,6 @@ export function addCheck(program: Command): void {
 /** Prints where a part's values come from; a kit with errors has a history all the same. */
 async function explain(file: string, name: string): Promise<void> {
   const { kit, layers } = await loadKit(file);
-
   // What keeps a base from being read is told by the check itself.
   if (layers.length === 0) return;
   const found = explainPart(layers, name, kit && findPart(kit, name), kit);
@@ -89,13 +94,29 @@ function notesIn(kit: Kit): readonly Problem[] {
   return notesOf(circuit, loads);
 }
 
-async function checkKit(file: string): Promise<Kit | undefined> {
-  const { kit, diagnostics, source, layers } = await loadKit(file);
+function checkKit(named: string, { kit, diagnostics, source, layers }: Loaded): Kit | undefined {
   const found = kit ? [...layoutErrors(kit), ...inheritedNotes(layers, kit), ...notesIn(kit)] : [];
   const notes = toDiagnostics(found, source);
   const all = [...diagnostics, ...notes];
-  printAll(file, all);
+  printAll(named, all);
   return kit;
+}
+
+/** A workshop's folder is checked by its catalogue, members of families included. */
+const isCatalogue = (path: string): boolean =>
+  isFolder(path) ? existsSync(join(path, CATALOGUE)) : basename(path) === CATALOGUE;
+
+async function checkCatalogue(path: string, kits: Map<string, Kit>): Promise<void> {
+  const { catalogue, diagnostics } = await readCatalogue(path);
+  if (diagnostics.length > 0) print(`${formatDiagnostics(diagnostics)}\n`);
+  if (!catalogue) return fail();
+  for (const job of catalogue.jobs) {
+    // Of a family all members are in one file.
+    const named = job.member ? `${job.file}, ${job.id}` : job.file;
+    const kit = checkKit(named, await loadJob(job));
+    if (kit) kits.set(named, kit);
+  }
+  print(`${catalogue.file}: ${count(catalogue.jobs.length, 'kit')}`);
 }
 
 /** A parts list by itself: what is wrong with it, and how many items it has. */

@@ -57,7 +57,7 @@ async function workshop(folder: string): Promise<void> {
   if (kept > 0) return;
   print(`
 Next, one after another:
-  solderleaf check ${join(folder, 'kits')}
+  solderleaf check ${folder}
   solderleaf build ${folder}
   solderleaf order ${folder} hss=20 hh=5
 Then change a value in ${join(folder, 'parts.yaml')} or in a kit, and build again.`);

@@ -6,6 +6,8 @@ import { describe, expect, it } from 'vitest';
 import { formatCatalogueJsonSchema } from '../../src/catalogue/json-schema.ts';
 import { loadJob } from '../../src/catalogue/load-job.ts';
 import { readCatalogue } from '../../src/catalogue/read-catalogue.ts';
+import { addCheck } from '../../src/commands/check.ts';
+import { run } from '../commands/run.ts';
 import { kitText, listed, loaded, told, workshop } from './folder.ts';
 
 const KITS = {
@@ -232,4 +234,41 @@ it('the made-up workshop of the samples: every kit is sound, and its list is rea
 
 it('samples/catalogue.schema.json is what the program prints', () => {
   expect(readFileSync('samples/catalogue.schema.json', 'utf8')).toBe(formatCatalogueJsonSchema());
+});
+
+describe('check', () => {
+  const files = {
+    'a.yaml': kitText('a'),
+    'b.yaml': kitText('b').replace('22n', '22q'),
+    'solderleaf.yaml': `kits: [a.yaml, b.yaml]
+families: [{ kit: "m-{x}", extends: ./a.yaml, matrix: { x: { one: , two: { parts: { tone: { value: 2q } } } } } }]
+`,
+  };
+
+  it('of a workshop’s folder, or its catalogue, checks every kit and every member of a family', async () => {
+    const folder = workshop(files);
+    for (const path of [folder, join(folder, 'solderleaf.yaml')]) {
+      const { stdout, status } = await run(addCheck, 'check', path);
+      expect(status).toBe(1);
+      const lines = stdout.replaceAll(`${folder}/`, '').split('\n');
+      expect(lines.filter((line) => /error/.test(line))).toEqual([
+        'a.yaml: no errors, no warnings, 1 note',
+        'b.yaml:7:39  error  bad-quantity',
+        'b.yaml: 1 error, no warnings, no notes',
+        // Its title is the base's.
+        'solderleaf.yaml, m-one: no errors, no warnings, 2 notes',
+        expect.stringMatching(/^solderleaf\.yaml:2:\d+ {2}error {2}bad-quantity$/),
+        'solderleaf.yaml, m-two: 1 error, no warnings, no notes',
+      ]);
+      expect(lines).toContain('solderleaf.yaml: 4 kits');
+    }
+  });
+
+  it('of a catalogue that is wrong says what, and checks no kit of it', async () => {
+    const folder = workshop({ ...files, 'solderleaf.yaml': 'kist: []\n' });
+    const { stdout, status } = await run(addCheck, 'check', folder);
+    expect(status).toBe(1);
+    expect(stdout).toMatch(/solderleaf\.yaml:1:1 {2}error {2}unknown-key/);
+    expect(stdout).not.toContain('a.yaml');
+  });
 });
