@@ -24,6 +24,8 @@ export interface Job {
   /** In place of those that the kit names. */
   readonly arrangement?: string;
   readonly page?: string;
+  /** Printed beside the revision mark: `2026-11-30`. */
+  readonly date?: string;
   readonly outputs: readonly Output[];
 }
 

@@ -18,7 +18,7 @@ export interface Marked {
   readonly file: string;
 }
 
-export interface Found {
+interface Found {
   readonly found: readonly Marked[];
   /** Where there is none: those that differ from it the least. */
   readonly near: readonly Marked[];
@@ -31,7 +31,7 @@ const NEAR = 2;
 const MOST_NEAR = 3;
 
 /** A kit of the catalogue, and where it is described. */
-export interface Described {
+interface Described {
   readonly id: string;
   readonly source: string;
 }

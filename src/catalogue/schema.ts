@@ -1,5 +1,6 @@
 /** What a person writes in `solderleaf.yaml`. Every object is strict, so that a misspelt key is found. */
 import { z } from 'zod';
+import { isDay } from '../common/day.ts';
 import { currencyField } from '../describe/stock-schema.ts';
 import { type Job, outputs } from './catalogue.ts';
 
@@ -21,6 +22,10 @@ const settingFields = {
       'Arrangement in place of those that the kits name; a .yaml file is found from the workshop’s folder',
     ),
   page: text.toLowerCase().optional().describe('Page format in place of those that the kits name'),
+  date: text
+    .refine(isDay, { error: 'expected a date such as 2026-11-30: year, month and day' })
+    .optional()
+    .describe('Date to print beside the revision mark, such as 2026-11-30'),
 };
 
 export const kitEntrySchema = z.strictObject({
@@ -61,4 +66,4 @@ export const catalogueSchema = z.strictObject({
 });
 
 /** What is to be made of kits, where anything of it is said. */
-export type Settings = Partial<Pick<Job, 'outputs' | 'arrangement' | 'page'>>;
+export type Settings = Partial<Pick<Job, 'outputs' | 'arrangement' | 'page' | 'date'>>;

@@ -1,6 +1,7 @@
 /** `draw`: kits to SVG and PNG files. */
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import { lineColours } from '../annotate/lines.ts';
+import { isDay } from '../common/day.ts';
 import { hands, views } from '../describe/kit.ts';
 import { LEAST_WIDTH, MOST_WIDTH } from '../draw/column.ts';
 import { inOrder, type Piece, pieces } from '../draw/pieces.ts';
@@ -53,9 +54,7 @@ export function steps(written: string): number {
 
 /** A day that there is, as ISO 8601 writes it. */
 function day(written: string): string {
-  const read = /^\d{4}-\d{2}-\d{2}$/.test(written) ? new Date(`${written}T00:00:00Z`) : undefined;
-  // The 31st of a shorter month would be read as a day of the next.
-  if (!read || Number.isNaN(read.getTime()) || !read.toISOString().startsWith(written))
+  if (!isDay(written))
     throw new InvalidArgumentError(
       `“${written}” is not a date; write year, month and day, such as 2026-11-30`,
     );

@@ -12,9 +12,11 @@ import { changesPage } from '../../src/catalogue/changes/page.ts';
 import { figuresFile, readFigures, saveFigures } from '../../src/catalogue/changes/store.ts';
 import { addChanges } from '../../src/commands/changes.ts';
 import { addDraw } from '../../src/commands/draw.ts';
+import { addWhich } from '../../src/commands/which.ts';
 import { loadKit } from '../../src/files/load.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
 import { run } from '../commands/run.ts';
+import { buildHere, clearWorkshops, newWorkshop, putKit, smallKit } from './workshop.ts';
 
 const WREN = readFileSync('samples/wren-hs.yaml', 'utf8');
 const changes = (...args: readonly string[]) => run(addChanges, 'changes', ...args);
@@ -190,7 +192,6 @@ function plain(one: Shape = shape(), more: Partial<KitFigures> = {}): KitFigures
     title: 'K',
     shown: '1',
     mark: null,
-    drawing: null,
     states: [state],
     price: null,
     substitutions: [],
@@ -216,10 +217,48 @@ describe('whether a player hears it', () => {
     expect(figures.map((one) => one.heard)).toEqual(heard);
   });
 
+  it('other places of parts are told by the mark, where both are known', () => {
+    const marked = (mark: string | null) => plain(shape(), { mark });
+    expect(compareKit(marked('2222-2222'), marked('3333-3333'))).toMatchObject({
+      became: 'changed',
+      drawing: true,
+    });
+    expect(compareKit(marked('2222-2222'), marked(null)).became).toBe('same');
+    expect(compareKit(marked(null), marked('3333-3333')).became).toBe('same');
+  });
+
   it('a peak of less than that may come and go', () => {
     const low = plain(shape({ height: 0.6 }));
     const gone = plain(shape({ resonance: null, height: null }));
     expect(compareKit(low, gone).heard).toBe(false);
+  });
+});
+
+describe('after a build', () => {
+  afterAll(clearWorkshops);
+
+  it('nothing has changed until something does, and the mark is that of the drawing', async () => {
+    const folder = newWorkshop({ robin: smallKit('robin'), siskin: smallKit('siskin') });
+    await buildHere(folder);
+    expect((await changes(folder, '--check')).status).toBe(0);
+    const drawn = readFileSync(join(folder, 'out', 'robin.svg'), 'utf8');
+    const mark = / data-revision="([^"]*)"/.exec(drawn)?.[1];
+    expect(readFigures(folder, 'robin')?.mark).toBe(mark);
+    const found = await run(addWhich, 'which', mark ?? '', folder);
+    expect(found.stdout).toContain('described in kits/robin.yaml');
+    putKit(folder, 'robin', smallKit('robin', '220k'));
+    const { stdout, status } = await changes(folder, '--check');
+    expect(status).toBe(1);
+    expect(stdout).toMatch(
+      /^robin: changed[\s\S]*Neck, DC load +470 kΩ +220 kΩ[\s\S]*\n2 kits: 1 changed, 1 unchanged/,
+    );
+    // Taken from the cache, what a kit was is known all the same.
+    await buildHere(folder);
+    putKit(folder, 'robin', smallKit('robin'));
+    expect((await changes(folder, '--check')).status).toBe(1);
+    expect(await buildHere(folder)).toMatchObject({ found: 1, made: 0 });
+    expect((await changes(folder, '--check')).status).toBe(0);
+    expect(readFigures(folder, 'robin')?.mark).toBe(mark);
   });
 });
 
@@ -231,7 +270,8 @@ describe('prices, substitutions and problems', () => {
       plain(shape(), { price: price(12.3) }),
       plain(shape(), { price: price(12.6, ['jack']) }),
     );
-    expect(change.price).toEqual(['12.30 EUR', '12.60 EUR and 1 without a price']);
+    expect(change.price).toEqual(['12.30 EUR', '12.60 EUR']);
+    expect(change.unpriced).toBe(1);
     expect(change.became).toBe('changed');
   });
 

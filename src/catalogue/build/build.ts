@@ -6,6 +6,7 @@ import { existsSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import { WriteError } from '../../files/write.ts';
 import type { Catalogue, Job } from '../catalogue.ts';
+import { notSaved } from '../changes/store.ts';
 import { Cache, hashOf } from './cache.ts';
 import { Texts } from './keys.ts';
 import type { Answer, Task } from './make.ts';
@@ -200,7 +201,7 @@ export class Build {
   }
 
   #put(job: Job, answer: Extract<Answer, { became: 'made' }>): void {
-    const { key, mark, files, notes, diagnostics, found, trouble } = answer;
+    const { key, mark, figures, files, notes, diagnostics, found, trouble } = answer;
     if (diagnostics !== '') this.#tell.errorLine(`${diagnostics.trimEnd()}\n`);
     for (const note of notes) this.#tell.line(note);
     this.#trouble ??= trouble;
@@ -224,6 +225,8 @@ export class Build {
     } else if (found) this.#count.found++;
     else this.#count.made++;
     for (const [name, entry] of entries) this.#now.set(name, failures.length > 0 ? notWhole(entry) : entry);
+    // What customers now have is what a change is measured by.
+    if (failures.length === 0) this.#trouble ??= notSaved(this.#catalogue.folder, figures);
   }
 
   /**

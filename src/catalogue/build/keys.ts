@@ -11,7 +11,7 @@ import { isScript } from '../../files/kit-path.ts';
 import { arrangementFile, findPage, packageRoot } from '../../files/layouts.ts';
 import { partsListFor } from '../../files/parts-list.ts';
 import { isBytes, LARGEST_DRAWING, LARGEST_KIT, readBytes } from '../../files/read-file.ts';
-import type { Job, Output } from '../catalogue.ts';
+import type { Job } from '../catalogue.ts';
 import { hashOf } from './cache.ts';
 
 /** Packages outside of the program's own files that have a part in what is drawn. */
@@ -65,8 +65,9 @@ export class Texts {
    * tell, or that extends a file which cannot be read.
    */
   keyOf(job: Job): string | undefined {
-    const { id, description, arrangement, page, outputs } = job;
-    const parts = [this.#program, this.#listFor(job.file), JSON.stringify([id, description, page, outputs])];
+    const { id, description, arrangement, page, date, outputs } = job;
+    const said = JSON.stringify([id, description, page, date, outputs]);
+    const parts = [this.#program, this.#listFor(job.file), said];
     const arrangements = [arrangement];
     let extended: string | undefined;
     let from = job.file;
@@ -163,7 +164,7 @@ const nameIn = (value: unknown, key: string): string | undefined =>
   isMap(value) && typeof value[key] === 'string' ? value[key] : undefined;
 
 /** A hash of all that the outputs of a kit show: the kit as it was read, its arrangement and page, and what is made. */
-export function madeKey(program: string, kit: Kit, outputs: readonly Output[]): string {
+export function madeKey(program: string, kit: Kit, { outputs, date }: Pick<Job, 'outputs' | 'date'>): string {
   const file = arrangementFile(kit.arrangement);
   const bytes = file === undefined ? undefined : readBytes(file, LARGEST_KIT);
   return hashOf(
@@ -172,7 +173,7 @@ export function madeKey(program: string, kit: Kit, outputs: readonly Output[]): 
     JSON.stringify({ ...kit, arrangement: undefined }, plain),
     bytes && isBytes(bytes) ? bytes : MISSING,
     JSON.stringify((kit.page === undefined ? undefined : findPage(kit.page)) ?? null),
-    JSON.stringify([...new Set(outputs)].sort()),
+    JSON.stringify([date, ...[...new Set(outputs)].sort()]),
   );
 }
 

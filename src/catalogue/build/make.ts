@@ -16,6 +16,7 @@ import {
 import { figuresOf } from '../../report/figures.ts';
 import { loadsData } from '../../report/loads-data.ts';
 import type { Job, Output } from '../catalogue.ts';
+import { type KitFigures, figuresOf as kitFigures } from '../changes/figures.ts';
 import { loadJob } from '../load-job.ts';
 import { Cache, hashOf } from './cache.ts';
 import { madeKey } from './keys.ts';
@@ -49,6 +50,8 @@ export type Answer =
       readonly became: 'made';
       readonly key: string;
       readonly mark: string | null;
+      /** To be compared with later. */
+      readonly figures: KitFigures;
       readonly files: readonly MadeFile[];
       /** Warnings, formatted. */
       readonly diagnostics: string;
@@ -62,6 +65,7 @@ export type Answer =
 /** What the cache keeps of what was made: everything but the files, which it keeps by their hashes. */
 interface Record {
   readonly mark: string | null;
+  readonly figures: KitFigures;
   readonly files: readonly { readonly name: string; readonly sha256: string }[];
   readonly notes: readonly string[];
 }
@@ -76,7 +80,7 @@ export async function make({ job, cache: folder, program, readKey, have, check }
     arrangement: job.arrangement ?? loaded.kit.arrangement,
     ...(job.page === undefined ? {} : { page: job.page }),
   };
-  const key = madeKey(program, kit, job.outputs);
+  const key = madeKey(program, kit, job);
   const learn = (): void => {
     if (readKey !== undefined && !check) cache.keep('read', readKey, key);
   };
@@ -93,13 +97,13 @@ export async function make({ job, cache: folder, program, readKey, have, check }
   const drawn = await drawAll({ ...loaded, kit }, job, cache, program);
   if ('failed' in drawn) return { became: 'failed', diagnostics: saidOf(drawn) };
   const files = drawn.files.map(({ name, content }) => ({ name, content, sha256: cache.keepFile(content) }));
-  const { mark, notes } = drawn;
-  const record: Record = { mark, notes, files: files.map(({ name, sha256 }) => ({ name, sha256 })) };
+  const { mark, figures, notes } = drawn;
+  const record: Record = { mark, figures, notes, files: files.map(({ name, sha256 }) => ({ name, sha256 })) };
   // The files come first: a record that is there has all that it names.
   cache.keep('made', key, record);
   learn();
   const { diagnostics } = drawn;
-  return { became: 'made', key, mark, files, notes, diagnostics, found: false, ...troubleOf(cache) };
+  return { became: 'made', key, mark, figures, files, notes, diagnostics, found: false, ...troubleOf(cache) };
 }
 
 const troubleOf = ({ trouble }: Cache) => (trouble === undefined ? {} : { trouble });
@@ -117,25 +121,27 @@ function foundIn(cache: Cache, key: string) {
     if (!content) return undefined;
     files.push({ name, sha256, content });
   }
-  return { mark: record.mark, notes: record.notes, files };
+  return { mark: record.mark, figures: record.figures, notes: record.notes, files };
 }
 
 const DRAWER = { prepare, sheetsOf, render, renderInline };
 const PLAIN: PlanOptions = { out: '', formats: ['svg'], mode: 'static' };
 
 /** Which drawings each output is. */
-function plansOf(wanted: readonly Output[]): readonly PlanOptions[] {
+function plansOf({ outputs: wanted, date }: Job): readonly PlanOptions[] {
+  const plain: PlanOptions = { ...PLAIN, ...(date === undefined ? {} : { date }) };
   const has = (output: Output): boolean => wanted.includes(output);
   const formats = [...(has('drawing') ? ['svg' as const] : []), ...(has('png') ? ['png' as const] : [])];
   return [
-    ...(formats.length > 0 ? [{ ...PLAIN, formats }] : []),
-    ...(has('positions') ? [{ ...PLAIN, position: 'all' }] : []),
-    ...(has('steps') ? [{ ...PLAIN, step: 'all' }] : []),
-    ...(has('inline') ? [{ ...PLAIN, mode: 'inline' as const }] : []),
+    ...(formats.length > 0 ? [{ ...plain, formats }] : []),
+    ...(has('positions') ? [{ ...plain, position: 'all' }] : []),
+    ...(has('steps') ? [{ ...plain, step: 'all' }] : []),
+    ...(has('inline') ? [{ ...plain, mode: 'inline' as const }] : []),
   ];
 }
 
 interface Drawn {
+  readonly figures: KitFigures;
   readonly files: readonly { readonly name: string; readonly content: Uint8Array }[];
   readonly mark: string | null;
   readonly notes: readonly string[];
@@ -158,7 +164,7 @@ async function drawAll(loaded: Read, job: Job, cache: Cache, program: string): P
     keep: (asked: string, placement: unknown) => cache.keep('placed', placedAs(asked), placement),
   };
   let prepared: Prepared | undefined;
-  for (const options of plansOf(job.outputs)) {
+  for (const options of plansOf(job)) {
     const plan = planOf(job.file, loaded, options);
     if (!isPlan(plan)) return plan;
     const placed: Prepared | Outcome = prepared ?? (await preparePlan(plan, options, DRAWER, store));
@@ -180,6 +186,7 @@ async function drawAll(loaded: Read, job: Job, cache: Cache, program: string): P
   return {
     files: [...files].map(([name, content]) => ({ name, content })),
     mark: prepared === undefined ? null : markOf(prepared),
+    figures: kitFigures(loaded, prepared),
     notes: [...notes],
     diagnostics: formatDiagnostics([...said.values()]),
   };

@@ -12,7 +12,7 @@ import { AT_JACK, type KitFigures, type Ohms, type Shape, type StateFigures } fr
 export const HEARD = { decibels: 1, share: 0.05 } as const;
 
 /** One figure that was and is another. Both in words, and as numbers where there are any: ohms, hertz, decibels. */
-export interface Change {
+interface Change {
   readonly position: string;
   /** What sounds, a load, what is heard of it, a reading at the jack, or one at a lug inside. */
   readonly sort: 'sounding' | 'load' | 'sound' | 'reading' | 'lug';
@@ -34,6 +34,8 @@ export interface KitChanges {
   readonly figures: readonly Change[];
   readonly heard: boolean;
   readonly price?: readonly [before: string, after: string];
+  /** How many of its parts have no price now, so that it is too low. */
+  readonly unpriced: number;
   /** Substitutions that are there now, and were not. */
   readonly substitutions: readonly string[];
   /** Errors and warnings that are there now, and were not; and those that are gone. */
@@ -52,13 +54,14 @@ export function compareKit(before: KitFigures | undefined, after: KitFigures | u
   const [old, now] = [before?.problems ?? [], after?.problems ?? []];
   const prices = [before, after].map((one) => (one?.price ? priceText(one.price) : 'none'));
   const [wasPrice = '', isPrice = ''] = prices;
-  const drawing = before?.shown !== after?.shown || differ(before?.drawing, after?.drawing);
+  const drawing = before?.shown !== after?.shown || differ(before?.mark, after?.mark);
   const rest = {
     kit: known?.kit ?? '',
     title: known?.title ?? '',
     figures,
     heard: figures.some(({ heard }) => heard === true),
     ...(wasPrice === isPrice || !before || !after ? {} : { price: [wasPrice, isPrice] as const }),
+    unpriced: after?.price?.without.length ?? 0,
     substitutions: (after?.substitutions ?? []).filter((one) => !before?.substitutions.includes(one)),
     problems: without(now, old),
     solved: without(old, now),
@@ -93,10 +96,8 @@ function without(some: readonly Problem[], others: readonly Problem[]): readonly
 const plain = ({ severity, code, message }: Problem): string =>
   `${severity} ${code} ${message.replace(/[\d.,+−]+(?: [kMGmµnp]?(?:Ω|F|H|Hz|%|dB))?/gu, '#')}`;
 
-const priceText = ({ amount, currency, without: missing }: NonNullable<KitFigures['price']>): string => {
-  const sum = `${amount.toFixed(2)}${currency === null ? '' : ` ${currency}`}`;
-  return missing.length === 0 ? sum : `${sum} and ${missing.length} without a price`;
-};
+const priceText = ({ amount, currency }: NonNullable<KitFigures['price']>): string =>
+  `${amount.toFixed(2)}${currency === null ? '' : ` ${currency}`}`;
 
 function changesOf(before: KitFigures, after: KitFigures): readonly Change[] {
   const old = new Map(before.states.map((state) => [state.position, state]));

@@ -14,6 +14,7 @@ import {
 import { notesOf } from '../../annotate/notes.ts';
 import { padCaptions } from '../../annotate/pads.ts';
 import { stepsOf } from '../../annotate/steps.ts';
+import { substitutionLines } from '../../annotate/stock-notes.ts';
 import { type Circuit, outputOf, voiceName } from '../../circuit/circuit.ts';
 import { positionCell } from '../../circuit/position.ts';
 import { roundedTo } from '../../common/figures.ts';
@@ -26,7 +27,6 @@ import { drawSheet } from '../../draw/sheet.ts';
 import { findArrangement } from '../../files/layouts.ts';
 import type { Loaded } from '../../files/load.ts';
 import { outlineOf } from '../../parts/index.ts';
-import { render } from '../../pipeline.ts';
 import { probeLug } from '../../report/meter-table.ts';
 import { buildCircuit } from '../../solve/build.ts';
 
@@ -71,9 +71,8 @@ export const figuresSchema = z.object({
   title: z.string(),
   /** Of what a sheet shows but for the places of its parts, SHA-256: what needs no placing to be compared. */
   shown: z.string(),
+  /** The revision mark, which the places hang on too; null where nothing was drawn. */
   mark: z.string().nullable(),
-  /** Of the main drawing's SVG, SHA-256; null where nothing was drawn. */
-  drawing: z.string().nullable(),
   states: z.array(stateSchema),
   price: z
     .object({ amount: z.number(), currency: z.string().nullable(), without: z.array(z.string()) })
@@ -97,7 +96,7 @@ const orNull = (value: number | undefined): number | null => (value === undefine
 
 /**
  * The figures of a kit as it was read. For a build: call it once a kit, hand it the placed circuit that was drawn, and store
- * the result with `saveFigures`; without a placed circuit there is no mark and no drawing in it.
+ * the result with `saveFigures`; without a placed circuit there is no mark in it.
  *
  * @param loaded a kit with errors has figures too: its errors
  */
@@ -114,7 +113,6 @@ export function figuresOf(
       title: id,
       shown: '',
       mark: null,
-      drawing: null,
       states: [],
       price: null,
       substitutions: [],
@@ -129,10 +127,9 @@ export function figuresOf(
     title: kit.title,
     shown: hashOf(shownOf(circuit, loads)),
     mark: prepared ? markOf(prepared) : null,
-    drawing: prepared ? hashOf(render(prepared).svg) : null,
     states: statesOf(circuit, loads),
     price: priceOf(kit),
-    substitutions: substitutionsOf(kit),
+    substitutions: [...substitutionLines(kit)],
     problems: problemsOf([...loaded.diagnostics, ...notes]),
   };
 }
@@ -211,22 +208,8 @@ const readingsOf = (kit: Kit, { jack, lugs }: HarnessReadings, volume: 10 | 0): 
     { measured, volume, pickups: 'connected', ohms: keptOhms(connected) },
   ]);
 
-/** The parts list's share in a kit, where it was read with one. */
-interface Stocked {
-  readonly parts: readonly { readonly name: string; readonly code?: string }[];
-  readonly list?: {
-    readonly currency?: string;
-    readonly items: readonly { readonly code: string; readonly price?: number }[];
-  };
-  readonly substitutions?: readonly {
-    readonly part: string;
-    readonly from: { readonly code: string };
-    readonly to: { readonly code: string };
-  }[];
-}
-
 /** What the parts of a kit cost by the list; parts without a price are named, since the sum is then too low. */
-function priceOf({ parts, list }: Stocked): KitFigures['price'] {
+function priceOf({ parts, list }: Pick<Kit, 'parts' | 'list'>): KitFigures['price'] {
   if (!list) return null;
   const price = (code: string | undefined): number | undefined =>
     list.items.find((item) => item.code === code)?.price;
@@ -238,9 +221,6 @@ function priceOf({ parts, list }: Stocked): KitFigures['price'] {
     without: priced.flatMap((one) => (one.price === undefined ? [one.name] : [])),
   };
 }
-
-const substitutionsOf = ({ substitutions = [] }: Stocked): string[] =>
-  substitutions.map(({ part, from, to }) => `${part}: ${from.code} is replaced by ${to.code}`);
 
 const problemsOf = (diagnostics: readonly Diagnostic[]): KitFigures['problems'] =>
   diagnostics

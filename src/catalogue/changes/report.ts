@@ -20,6 +20,7 @@ export function linesOf({
   drawing,
   marks: [was, is],
   price,
+  unpriced,
   substitutions,
   problems,
   solved,
@@ -27,11 +28,13 @@ export function linesOf({
   figures,
 }: KitChanges): readonly string[] {
   const marks = was !== null && is !== null && was !== is ? `; revision mark ${was}, now ${is}` : '';
+  const without =
+    unpriced === 0 ? '' : `; ${unpriced} ${unpriced === 1 ? 'part has' : 'parts have'} no price in the list`;
   return [
     ...problems.map(({ severity, message }) => `new ${severity}: ${message}`),
     ...solved.map(({ severity, message }) => `no longer: ${severity}: ${message}`),
     ...substitutions.map((words) => `substitution: ${words}`),
-    ...(price ? [`price of its parts: ${price[0]}, now ${price[1]}`] : []),
+    ...(price ? [`price of its parts: ${price[0]}, now ${price[1]}${without}`] : []),
     ...(became === 'changed' && drawing ? [`the drawing changes${marks}`] : []),
     ...(figures.length === 0 ? [] : [heard ? 'a player would hear it' : 'a player would not hear it']),
   ];

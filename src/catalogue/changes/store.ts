@@ -1,7 +1,7 @@
 /** The figures of each kit as it was built last, a file a kit in the workshop's own folder for such things. */
 import { join } from 'node:path';
 import { isBytes, readBytes } from '../../files/read-file.ts';
-import { writeAtomically } from '../../files/write.ts';
+import { WriteError, writeAtomically } from '../../files/write.ts';
 import { figuresSchema, type KitFigures } from './figures.ts';
 
 const LARGEST = 50e6;
@@ -17,6 +17,17 @@ export const figuresFile = (workshop: string, kit: string): string =>
  */
 export const saveFigures = (workshop: string, figures: KitFigures): boolean =>
   writeAtomically(figuresFile(workshop, figures.kit), `${JSON.stringify(figures, null, 1)}\n`);
+
+/** Stores it, or says in words why that cannot be. */
+export function notSaved(workshop: string, figures: KitFigures): string | undefined {
+  try {
+    saveFigures(workshop, figures);
+    return undefined;
+  } catch (thrown) {
+    if (!(thrown instanceof WriteError)) throw thrown;
+    return `${thrown.folder} cannot be written to: ${thrown.reason}; “changes” will not know what was built now`;
+  }
+}
 
 /** What was stored; `undefined` where nothing was, and where it cannot be read or is of another version: the kit then counts as new. */
 export function readFigures(workshop: string, kit: string): KitFigures | undefined {

@@ -24,7 +24,7 @@ export interface Surveyed {
   readonly pictures?: { readonly before?: string; readonly after?: string };
 }
 
-export interface SurveyOptions {
+interface SurveyOptions {
   /** Draw those that have changed, too: that takes as long as to build them. */
   readonly draw: boolean;
   /** Told of each kit before it is drawn. */
@@ -60,7 +60,7 @@ export async function* survey(
     const figures = prepared ? figuresOf(loaded, prepared, job.id) : unplaced;
     const pictures = {
       ...(old === undefined ? {} : { before: old }),
-      ...(prepared ? { after: pictureOf(prepared) } : {}),
+      ...(prepared ? { after: pictureOf(prepared, job.date) } : {}),
     };
     yield { changes: compareKit(before, figures), source, figures, pictures };
   }
@@ -92,10 +92,10 @@ async function placed(kit: Kit): Promise<Prepared | undefined> {
   }
 }
 
-function pictureOf(prepared: Prepared): string {
+function pictureOf(prepared: Prepared, date: string | undefined): string {
   const { page: name } = prepared.circuit.kit;
   const page = name === undefined ? undefined : findPage(name);
-  const [first = {}] = sheetsOf(prepared, page ? { page } : {});
+  const [first = {}] = sheetsOf(prepared, { ...(page ? { page } : {}), ...(date ? { date } : {}) });
   return render(prepared, first).svg;
 }
 
