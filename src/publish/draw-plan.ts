@@ -160,7 +160,7 @@ interface DrawnFile {
 }
 
 /** The drawings of a kit, read back and found true to it. */
-export interface Drawn {
+interface Drawn {
   readonly diagnostics: readonly Diagnostic[];
   /** Each with its files, and with what is to be said of it. */
   readonly drawings: readonly { readonly files: readonly DrawnFile[]; readonly notes: readonly string[] }[];

@@ -70,11 +70,11 @@ export const thisMachine: Machine = {
 const BEAT = 20_000;
 const GONE = 5 * 60_000;
 
-export interface Held {
+interface Held {
   readonly release: () => void;
 }
 /** Why the lock could not be had, in words. */
-export interface Refused {
+interface Refused {
   readonly refused: string;
 }
 

@@ -26,7 +26,7 @@ const manifestSchema = z.object({ version: z.literal(1), outputs: z.record(z.str
 export type Entry = z.output<typeof entrySchema>;
 
 /** By file, from the folder of outputs, with slashes. */
-export type Entries = ReadonlyMap<string, Entry>;
+type Entries = ReadonlyMap<string, Entry>;
 
 const LARGEST = 500e6;
 const WHOLE = 'solderleaf-manifest.json';

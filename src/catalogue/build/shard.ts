@@ -10,7 +10,7 @@ export interface Shard {
 const MOST_SHARDS = 10_000;
 
 /** What is wrong with a shard as it is written, in words. */
-export interface WrongShard {
+interface WrongShard {
   readonly wrong: string;
 }
 

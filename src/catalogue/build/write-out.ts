@@ -9,7 +9,7 @@ import { type Cache, hashOf } from './cache.ts';
 import type { MadeFile } from './make.ts';
 import type { Entry } from './manifest.ts';
 
-export type Written = 'written' | 'unchanged' | { readonly failed: string };
+type Written = 'written' | 'unchanged' | { readonly failed: string };
 
 /** The hash of what a file holds; absent where it cannot be read. */
 function hashOfFile(file: string): string | undefined {
