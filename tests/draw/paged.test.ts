@@ -51,7 +51,7 @@ const alone = (prepared: Prepared, page: Page): number => {
 };
 
 /** Title and key take some of the height where a drawing fills the page by itself: so much of its type is left. */
-const LEFT = 0.93;
+const LEFT = 0.9;
 
 /** What is good on a page, or where the drawing alone would not reach it, nearly what that would. */
 const hopedFor = (prepared: Prepared, page: string, good: number): number =>
