@@ -1,5 +1,5 @@
 /** What every command needs: speaking, complaining, failing, and finding files. */
-import { statSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import type { Command } from 'commander';
 import { closestName } from '../common/nearest.ts';
 import type { Diagnostic, Problem } from '../common/problem.ts';
@@ -77,7 +77,7 @@ export function filesOf(paths: readonly string[]): readonly string[] {
 
 /** The file of a circuit that ships where `circuit/NAME` is given and no file of that name lies here; any other path as it is. */
 export function circuitOr(path: string, command: Command): string {
-  const name = statSync(path, { throwIfNoEntry: false }) ? undefined : circuitNameIn(path);
+  const name = existsSync(path) ? undefined : circuitNameIn(path);
   if (name === undefined) return path;
   const names = circuitNames();
   if (names.includes(name)) return circuitFile(name);

@@ -36,7 +36,8 @@ export interface StockDetails {
     file: string;
     line: number;
   };
-  'out-of-stock': { part: string; listed: Named; file: string; line: number };
+  /** `by`: what replaces it by the list, and is not in stock either. */
+  'out-of-stock': { part: string; listed: Named; by?: string; file: string; line: number };
   'not-listed': { part: string; got: string; nearest: readonly string[]; file: string };
   substituted: { part: string; from: Named; to: Named };
 }
@@ -143,7 +144,7 @@ export const stockWording: Wording = {
     ),
   'out-of-stock': (d) =>
     error(
-      `${quote(d.part)}: ${named(d.listed)} is not in stock (${clip(d.file)}:${d.line})`,
+      `${quote(d.part)}: ${named(d.listed)} is not in stock${d.by === undefined ? '' : `, and neither is ${quote(d.by)}, which replaces it`} (${clip(d.file)}:${d.line})`,
       'Use a value that is in stock, or name in the parts list what it is replaced by: replaced-by, with the code of an item in stock.',
     ),
   'not-listed': (d) =>

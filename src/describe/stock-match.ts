@@ -149,7 +149,9 @@ function taken(
   };
   if (used === item || !used) {
     const written = { ...item.fields, ...described, code: item.code };
-    const detail = { part: name, listed: named(item), file: list.file, line: item.place.line };
+    const { replacedBy: by } = item;
+    const out = { part: name, listed: named(item), ...(by === undefined ? {} : { by }) };
+    const detail = { ...out, file: list.file, line: item.place.line };
     const at = path.length > 2 ? 'value' : 'key';
     // In a list with errors the replacement may be what is at error.
     if (used || isFaulty(list)) return { written };

@@ -1,6 +1,6 @@
 /** The workshop's parts list, from the disk: the nearest one above a kit. */
 import { existsSync } from 'node:fs';
-import { dirname, join, resolve, sep } from 'node:path';
+import { dirname, isAbsolute, join, resolve, sep } from 'node:path';
 import { type Diagnostic, type Problem, problem } from '../common/problem.ts';
 import { isKitLike, isMap } from '../describe/chain.ts';
 import { decode } from '../describe/decode.ts';
@@ -9,7 +9,7 @@ import { LONGEST_LIST, readPartsList } from '../describe/read-stock.ts';
 import { parseText, valueSource } from '../describe/source.ts';
 import type { PartsList } from '../describe/stock.ts';
 import { circuitFolder } from './circuits.ts';
-import { isBytes, LARGEST_KIT, readBytes } from './read-file.ts';
+import { isBytes, readBytes } from './read-file.ts';
 
 const LISTS = ['parts.yaml', 'parts.yml', 'parts.csv'] as const;
 const CATALOGUE = 'solderleaf.yaml';
@@ -46,7 +46,10 @@ function listIn(folder: string, named: string): PartsList | undefined | 'none' {
   const catalogue = join(folder, CATALOGUE);
   const said = existsSync(catalogue) ? saidIn(catalogue) : undefined;
   const currency = said?.currency;
-  if (said?.parts !== undefined) return listFrom(join(folder, said.parts), currency, join(named, said.parts));
+  if (said?.parts !== undefined) {
+    const file = resolve(folder, said.parts);
+    return listFrom(file, currency, isAbsolute(said.parts) ? file : join(named, said.parts));
+  }
   const there = LISTS.filter((name) => existsSync(join(folder, name)) && !isKit(join(folder, name)));
   const [only, ...more] = there;
   if (only === undefined) return said ? undefined : 'none';
@@ -66,16 +69,29 @@ function saidIn(file: string): { readonly parts?: string; readonly currency?: st
   };
 }
 
-/** A kit may be called `parts.yaml` as well. */
-const isKit = (file: string): boolean => {
-  const value = /\.csv$/i.test(file) ? undefined : valueIn(file);
+/** A kit may be called `parts.yaml` as well. A long list is not parsed for that: its key at the head of a line tells. */
+function isKit(file: string): boolean {
+  if (/\.csv$/i.test(file) || /^stock\s*:/m.test(textIn(file) ?? '')) return false;
+  const value = valueIn(file);
   return isMap(value) && !Object.hasOwn(value, 'stock') && isKitLike(value);
-};
+}
+
+function textIn(file: string): string | undefined {
+  const bytes = readBytes(file, LARGEST_LIST);
+  return isBytes(bytes) ? decode(bytes).text : undefined;
+}
+
+/** A thousand kits have one catalogue and one list: they are parsed again only when their text has changed. */
+const values = new Map<string, { readonly text: string; readonly value: unknown }>();
 
 function valueIn(file: string): unknown {
-  const bytes = readBytes(file, LARGEST_LIST);
-  const text = isBytes(bytes) ? decode(bytes).text : undefined;
-  return text === undefined || text.length > LARGEST_KIT ? undefined : parseText(text, file).value;
+  const text = textIn(file);
+  if (text === undefined) return undefined;
+  const before = values.get(file);
+  if (before?.text === text) return before.value;
+  const { value } = parseText(text, file, LONGEST_LIST);
+  values.set(file, { text, value });
+  return value;
 }
 
 /** Bytes. */
@@ -87,7 +103,6 @@ interface Known {
   readonly list: PartsList;
 }
 
-/** A thousand kits have one list: it is parsed again only when its text has changed. */
 const known = new Map<string, Known>();
 
 /**

@@ -74,7 +74,7 @@ it('errors in its values are all told, each with what was allowed', () => {
     expect.stringMatching(/^3:50: unknown key “trun”\. Did you mean turn\? Allowed: seat, at,/),
     '4:22: “at” is too short. Write at least 2 values.',
     '4:33: “7” is not allowed here. Allowed: 0, 1, 2, 3.',
-    '5:5: item 3 of “seats” has no “seat”. Add the key “seat”.',
+    '5:5: item 3 of “seats” has no “seat”. Add the key “seat”; allowed: pickup, switch, pot, component, jack, ground-point.',
     '5:11: “at” is too long. Write at most 2 values.',
     '5:30: expected true or false, found text. Write true or false.',
     '6:23: expected a whole number, found a number. Write a whole number.',

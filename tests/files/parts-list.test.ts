@@ -106,6 +106,12 @@ describe('a kit’s values against the list', () => {
     expect(kit).toBeUndefined();
     expect((await robin(PAD('code: R-330K'))).said).toEqual(['a/kits/robin.yaml:6:56 out-of-stock']);
   });
+  it('are an error where the replacement is not in stock either', async () => {
+    put('q/parts.yaml', LIST.replace('in-stock: 12', 'in-stock: 0'));
+    const { said, words } = await saidOf(put('q/robin.yaml', kitText(PAD('value: 470k'))));
+    expect(said).toEqual(['q/robin.yaml:6:57 out-of-stock']);
+    expect(words).toContain('470 kΩ (R-470K) is not in stock, and neither is “R-510K”, which replaces it');
+  });
   it('are a warning where the list has not got them', async () => {
     const { kit, said, words } = await robin(PAD('value: 390k'));
     expect(said).toEqual(['a/kits/robin.yaml:6:57 not-listed']);
