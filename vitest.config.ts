@@ -3,7 +3,7 @@ import { defineConfig } from 'vitest/config';
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 /** Files that take minutes; begun last, they would keep one processor busy while the others have nothing to do. */
-const LONG = /random\/kits|files\/hostile|inspect\/(samples|tamperings)/;
+const LONG = /random\/kits|catalogue\/processes|files\/hostile|inspect\/(samples|tamperings)/;
 
 class LongestFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {

@@ -1,5 +1,5 @@
 /** A build that is killed, and what the next one makes of what it left. */
-import { existsSync, readdirSync, rmSync } from 'node:fs';
+import { readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { buildByCli, outOf, start } from './workshop.ts';
 
@@ -9,8 +9,8 @@ interface After {
   readonly code: number | null;
   /** What lies in the folder of outputs after the next build. */
   readonly out: Readonly<Record<string, string>>;
-  /** What lies in the workshop's own folder. */
-  readonly own: readonly string[];
+  /** What lies in the workshop's own folder besides what is kept there: locks, and files that were half written. */
+  readonly left: readonly string[];
 }
 
 /**
@@ -37,6 +37,12 @@ export async function killOnce(
     killed: first.code !== 0,
     code: next.code,
     out: outOf(folder),
-    own: existsSync(own) ? readdirSync(own) : [],
+    left: leftIn(own),
   };
 }
+
+/** Locks and half-written files; not those of the cache, which lie there harmless until the next writing. */
+export const leftIn = (own: string): readonly string[] =>
+  readdirSync(own, { recursive: true, encoding: 'utf8' }).filter(
+    (name) => !name.startsWith('cache') && /(^|[/\\])(lock|\.)/.test(name),
+  );

@@ -1,6 +1,7 @@
 /** Tasks on worker threads: never more at work than there are threads, so that memory does not grow with the catalogue. */
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { nth } from '../../common/must.ts';
 import type { Answer, Task } from './make.ts';
 
 export interface Pool {
@@ -40,15 +41,24 @@ export function poolOf(workers: number): Pool {
   };
 }
 
-/** Hands out items to so many at once, in their order; what comes back comes in any order. */
+/**
+ * Hands out items to so many at once; what comes back comes in any order. Each begins in a stretch of its own: neighbours in a catalogue are
+ * often placed alike, and two that are drawn at the same time would both be placed.
+ */
 export async function inParallel<T>(
   items: readonly T[],
   atOnce: number,
   work: (item: T) => Promise<void>,
 ): Promise<void> {
-  const rest = items.values();
-  const runner = async (): Promise<void> => {
-    for (const item of rest) await work(item);
+  const taken = new Set<number>();
+  const runners = Math.min(atOnce, items.length);
+  const runner = async (_: unknown, i: number): Promise<void> => {
+    const first = Math.floor((i * items.length) / runners);
+    for (const at of [...items.keys()].map((k) => (first + k) % items.length)) {
+      if (taken.has(at)) continue;
+      taken.add(at);
+      await work(nth(items, at));
+    }
   };
-  await Promise.all(Array.from({ length: Math.min(atOnce, items.length) }, runner));
+  await Promise.all(Array.from({ length: runners }, runner));
 }
