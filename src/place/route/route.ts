@@ -19,6 +19,8 @@ const FEW: WireCosts = { step: 2, bend: 10, crossing: 90, closeCrossing: 80, hoo
 const MANY: WireCosts = { ...FEW, crossing: 10, closeCrossing: 5, overestimate: 0 };
 /** Where nothing else fits. */
 const CROSSING_FREELY = { crossing: 24, closeCrossing: 12, hook: 6 } as const;
+/** With more wires than these all are laid so at first. */
+const CROWDED = 32;
 /** For a wire that is to be seen well where it crosses others, whatever else that takes. */
 const CROSSING_CLEARLY = { closeCrossing: 200, hook: 200 } as const;
 /** Rounds of laying again before the placement is judged too tight, and before a step of the search is: another comes. */
@@ -71,8 +73,9 @@ export class Router {
   routeAll(): boolean {
     const all = this.#requests.map((_, i) => i);
     const lay = (): boolean => this.#routeThese(all, Number.POSITIVE_INFINITY, this.#costs.overestimate);
-    if (lay()) return true;
-    // Where it is narrow, wires that would rather go round than cross keep one another from their lugs.
+    if (this.#requests.length <= CROWDED && lay()) return true;
+    // Where it is narrow, wires that would rather go round than cross keep one another from their lugs; and where there are very many,
+    // the search for ways round takes three times as long, for ways that are laid once more afterwards.
     const dear = this.#costs;
     this.#costs = { ...dear, ...CROSSING_FREELY };
     for (const i of all) this.#ripUp(i);
