@@ -1,6 +1,6 @@
 /** `build`: everything of a catalogue that is out of date. */
 import { type Command, InvalidArgumentError } from 'commander';
-import type { Listener, Summary } from '../catalogue/build/build.ts';
+import type { Listener, Summary } from '../catalogue/build/options.ts';
 import { poolOf } from '../catalogue/build/pool.ts';
 import { type Shard, shardFrom, shardOf } from '../catalogue/build/shard.ts';
 import { watchWorkshop } from '../catalogue/build/watch.ts';

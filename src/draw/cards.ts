@@ -27,8 +27,8 @@ const PAD = 14;
 /** Of a switch drawn small: where it begins, how high it is, and where the lines of its name stand below it. */
 const SWITCH_TOP = 8;
 const SWITCH_HEIGHT = 26;
-const NAME_TOP = 45;
-const NAME_LINE = 14;
+const NAME_TOP = 47;
+const NAME_LINE = 17;
 /** From a pole's throws to its common. */
 const RAIL = 11;
 export const CARD_GAP = 14;

@@ -10,6 +10,7 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
+import { readFigures } from '../../src/catalogue/changes/store.ts';
 import { buildHere, clearWorkshops, copyOf, newWorkshop, outOf, putKit, smallKit } from './workshop.ts';
 
 afterAll(clearWorkshops);
@@ -76,6 +77,22 @@ describe('up to date', () => {
     putKit(folder, 'robin', smallKit('robin'));
     expect(await buildHere(folder)).toMatchObject({ made: 0, found: 1 });
     expect(outOf(folder)).toEqual(before);
+  });
+  it('of the parts list only what a kit has of it: a price has nothing drawn again, but is known', async () => {
+    const folder = newWorkshop(kits);
+    const list = (price: number, other: string): string =>
+      `stock:\n  - { code: R-1, kind: resistor, value: 470k, price: ${price} }\n  - { code: R-2, kind: resistor, value: ${other} }\n`;
+    writeFileSync(join(folder, 'parts.yaml'), list(0.04, '1M'));
+    await buildHere(folder);
+    const [before, amount] = [outOf(folder), () => readFigures(folder, 'robin')?.price?.amount];
+    expect(amount()).toBe(0.04);
+    const mark = readFigures(folder, 'robin')?.mark;
+    expect(mark).toMatch(/^[0-9A-Z]{4}-[0-9A-Z]{4}$/);
+    writeFileSync(join(folder, 'parts.yaml'), list(0.05, '2.2M'));
+    expect(await buildHere(folder, { check: true })).toMatchObject({ stale: 0 });
+    expect(await buildHere(folder)).toMatchObject({ made: 0, found: 0, fresh: 2 });
+    expect(outOf(folder)).toEqual(before);
+    expect(readFigures(folder, 'robin')).toMatchObject({ mark, price: { amount: 0.05 } });
   });
   it('a base, an arrangement and the outputs asked for count as well', async () => {
     const seats = (at: number): string =>

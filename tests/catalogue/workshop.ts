@@ -13,8 +13,8 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
-import type { Listener, Summary } from '../../src/catalogue/build/build.ts';
 import { make, type Task } from '../../src/catalogue/build/make.ts';
+import type { Listener, Summary } from '../../src/catalogue/build/options.ts';
 import type { Pool } from '../../src/catalogue/build/pool.ts';
 import { Workshop, type WorkshopOptions } from '../../src/catalogue/build/workshop.ts';
 import { readCatalogue } from '../../src/catalogue/read-catalogue.ts';

@@ -6,45 +6,16 @@ import { existsSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import { WriteError } from '../../files/write.ts';
 import type { Catalogue, Job } from '../catalogue.ts';
+import type { KitFigures } from '../changes/figures.ts';
 import { notSaved } from '../changes/store.ts';
 import { Cache, hashOf } from './cache.ts';
 import { Texts } from './keys.ts';
 import type { Answer, Task } from './make.ts';
 import { type Entry, joinShards, readEntries, writeEntries } from './manifest.ts';
+import type { BuildOptions, Listener, Summary } from './options.ts';
 import { inParallel, type Pool } from './pool.ts';
-import { isIn, type Shard } from './shard.ts';
+import { isIn } from './shard.ts';
 import { FileHashes, Outputs } from './write-out.ts';
-
-export interface BuildOptions {
-  /** The cache's folder. */
-  readonly cache: string;
-  readonly program: string;
-  readonly shard?: Shard;
-  /** Delete outputs of kits that are gone. */
-  readonly prune: boolean;
-  /** Write nothing; tell what is out of date. */
-  readonly check: boolean;
-}
-
-/** Told of what happens while it happens. */
-export interface Listener {
-  readonly line: (text: string) => void;
-  readonly errorLine: (text: string) => void;
-  /** How many kits of all that are out of date are done, and which was the last. */
-  readonly progress: (done: number, all: number, id: string) => void;
-}
-
-export interface Summary {
-  readonly kits: number;
-  /** Drawn anew; taken from the cache; as they were; with problems. */
-  readonly made: number;
-  readonly found: number;
-  readonly fresh: number;
-  readonly failed: number;
-  /** Files of kits that are gone, or that are no longer asked for. */
-  readonly leftOver: number;
-  readonly stale: number;
-}
 
 /** How often the record is written while a build is at work, milliseconds. */
 const RECORD = 2000;
@@ -177,6 +148,7 @@ export class Build {
     switch (answer.became) {
       case 'fresh':
         this.#keep(job);
+        if (answer.figures) this.#save({ ...answer.figures, mark: this.#markOf(job.id) });
         return;
       case 'stale':
         this.#count.stale++;
@@ -226,7 +198,16 @@ export class Build {
     else this.#count.made++;
     for (const [name, entry] of entries) this.#now.set(name, failures.length > 0 ? notWhole(entry) : entry);
     // What customers now have is what a change is measured by.
-    if (failures.length === 0) this.#trouble ??= notSaved(this.#catalogue.folder, figures);
+    if (failures.length === 0) this.#save(figures);
+  }
+
+  #save(figures: KitFigures): void {
+    this.#trouble ??= notSaved(this.#catalogue.folder, figures);
+  }
+
+  /** The mark that a kit's outputs bear. */
+  #markOf(id: string): string | null {
+    return this.#before.get(this.#byKit.get(id)?.[0] ?? '')?.mark ?? null;
   }
 
   /**

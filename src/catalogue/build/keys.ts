@@ -163,14 +163,17 @@ export class Texts {
 const nameIn = (value: unknown, key: string): string | undefined =>
   isMap(value) && typeof value[key] === 'string' ? value[key] : undefined;
 
-/** A hash of all that the outputs of a kit show: the kit as it was read, its arrangement and page, and what is made. */
+/**
+ * A hash of all that the outputs of a kit show: the kit as it was read, its arrangement and page, and what is made. The parts list counts by
+ * what the kit has of it, its values and substitutions: prices are on no drawing, nor is what other kits use.
+ */
 export function madeKey(program: string, kit: Kit, { outputs, date }: Pick<Job, 'outputs' | 'date'>): string {
   const file = arrangementFile(kit.arrangement);
   const bytes = file === undefined ? undefined : readBytes(file, LARGEST_KIT);
   return hashOf(
     program,
     // An arrangement counts by what it says: its path is another in another checkout.
-    JSON.stringify({ ...kit, arrangement: undefined }, plain),
+    JSON.stringify({ ...kit, arrangement: undefined, list: undefined }, plain),
     bytes && isBytes(bytes) ? bytes : MISSING,
     JSON.stringify((kit.page === undefined ? undefined : findPage(kit.page)) ?? null),
     JSON.stringify([date, ...[...new Set(outputs)].sort()]),

@@ -43,7 +43,12 @@ export interface MadeFile {
 
 /** What came of a task; plain data. */
 export type Answer =
-  | { readonly became: 'fresh'; readonly key: string }
+  | {
+      readonly became: 'fresh';
+      readonly key: string;
+      /** To be compared with later, without a mark: its price may be another though its outputs are not. */
+      readonly figures?: KitFigures;
+    }
   | { readonly became: 'stale' }
   | { readonly became: 'failed'; readonly diagnostics: string }
   | {
@@ -86,13 +91,19 @@ export async function make({ job, cache: folder, program, readKey, have, check }
   };
   if (key === have) {
     learn();
-    return { became: 'fresh', key };
+    return check
+      ? { became: 'fresh', key }
+      : { became: 'fresh', key, figures: kitFigures({ ...loaded, kit }) };
   }
   if (check) return { became: 'stale' };
   const before = foundIn(cache, key);
   if (before) {
     learn();
-    return { became: 'made', key, ...before, diagnostics: '', found: true, ...troubleOf(cache) };
+    // What it costs by now, which is not part of the key.
+    const figures = kit.list
+      ? { ...kitFigures({ ...loaded, kit }), mark: before.figures.mark }
+      : before.figures;
+    return { became: 'made', key, ...before, figures, diagnostics: '', found: true, ...troubleOf(cache) };
   }
   const drawn = await drawAll({ ...loaded, kit }, job, cache, program);
   if ('failed' in drawn) return { became: 'failed', diagnostics: saidOf(drawn) };

@@ -2,9 +2,10 @@
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import type { Catalogue } from '../catalogue.ts';
-import { Build, type BuildOptions, type Listener, type Summary } from './build.ts';
+import { Build } from './build.ts';
 import { programKey } from './keys.ts';
 import { takeLock } from './lock.ts';
+import type { BuildOptions, Listener, Summary } from './options.ts';
 import type { Pool } from './pool.ts';
 import type { Shard } from './shard.ts';
 import type { FileHashes } from './write-out.ts';
