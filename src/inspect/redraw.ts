@@ -59,8 +59,8 @@ export function redrawFindings(drawing: Drawing, { circuit, loads }: Solved): re
       const one = all[ways.get(part.name) ?? 0] ?? all[0];
       return one ? [{ part, ...one }] : [];
     });
-  const again = (parts: readonly PlacedPart[]): ReturnType<typeof pictureFindings> => {
-    const drawn = drawAgain(drawing, { circuit, loads, hand: shown.hand }, shown, parts);
+  const again = (parts: readonly PlacedPart[], asMarked = false): ReturnType<typeof pictureFindings> => {
+    const drawn = drawAgain(drawing, { circuit, loads, hand: shown.hand }, shown, parts, asMarked);
     return 'root' in drawn ? pictureFindings(drawing, drawn.root, circuit) : [];
   };
   const first = placed(new Map());
@@ -94,7 +94,9 @@ export function redrawFindings(drawing: Drawing, { circuit, loads }: Solved): re
     for (const part of right) ways.set(part, way);
     found = right.length === wrong.size ? next : again(placed(ways));
   }
-  return found.map((one) => one.finding);
+  // Where it is not known how a part lay before it was changed, neither is the mark that the drawing then had.
+  const unsure = found.some(({ part }) => part !== undefined && (stands.get(part)?.length ?? 0) > 1);
+  return (unsure ? again(placed(ways), true) : found).map((one) => one.finding);
 }
 
 /** Ways in which a part may stand whose lugs lie alike either way round. */
@@ -110,6 +112,8 @@ function drawAgain(
   prepared: Omit<Prepared, 'placement'>,
   shown: Shown,
   parts: readonly PlacedPart[],
+  /** With the mark that it bears, whether that is right or not. */
+  asMarked = false,
 ): ReturnType<typeof parseXml> {
   const { circuit } = prepared;
   const wires = circuit.joints.map((joint, i): PlacedWire => {
@@ -127,7 +131,7 @@ function drawAgain(
   const revision = revisionIn(drawing);
   const { date } = revision ?? {};
   // What does not show every wire does not tell which mark it should bear.
-  const mark = showsWiring(shown) && shown.step === undefined ? undefined : revision?.mark;
+  const mark = showsWiring(shown) && shown.step === undefined && !asMarked ? undefined : revision?.mark;
   const sheet = sheetOf(
     { ...prepared, placement: view === 'component-side' ? flipped(placement) : placement },
     { ...aspect, ...(page ? { page } : {}), ...(date === undefined ? {} : { date }) },

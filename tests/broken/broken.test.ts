@@ -4,6 +4,7 @@
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { catalogueWording } from '../../src/common/catalogue-wording.ts';
 import { stockWording } from '../../src/common/stock-wording.ts';
 import { wording } from '../../src/common/wording.ts';
 import { formatDiagnostic } from '../../src/describe/diagnostics.ts';
@@ -103,6 +104,8 @@ test('the samples show nearly every error of a description there is', () => {
     'title-inherited',
     // Kits against parts lists have lists of their own: see `tests/files/parts-list.test.ts`.
     ...Object.keys(stockWording),
+    // Catalogues are read in `tests/catalogue`.
+    ...Object.keys(catalogueWording),
   ];
   expect(Object.keys(wording).filter((code) => !shown.has(code) && !elsewhere.includes(code))).toEqual([]);
 });

@@ -4,9 +4,9 @@
  * among the others to spare crossings, bends and length.
  */
 import { nth } from '../../common/must.ts';
-import { leastBends } from './bends.ts';
-import { type AccessPoint, type Grid, type RoutedPath, type RouteRequest, STEP_X, STEP_Y } from './grid.ts';
+import type { Grid, RoutedPath, RouteRequest } from './grid.ts';
 import { PathSearch, type RoutingCosts } from './search.ts';
+import { leastOf, spanOf, straightOf } from './spans.ts';
 
 /** What a wire pays on the way, and whether it hurries; see `search.ts`. */
 type WireCosts = Pick<RoutingCosts, 'step' | 'bend' | 'crossing' | 'closeCrossing' | 'hook' | 'overestimate'>;
@@ -98,9 +98,12 @@ export class Router {
   #routeThese(which: readonly number[], most: number, overestimate: number): boolean {
     const order = this.#shortFirst(which);
     // Those that follow will cost something too.
-    let left = order.reduce((rest, i) => rest - this.#leastOf(i), most);
+    let left = order.reduce(
+      (rest, i) => rest - leastOf(nth(this.#requests, i), this.#grid.columns, this.#costs),
+      most,
+    );
     for (const i of order) {
-      left += this.#leastOf(i);
+      left += leastOf(nth(this.#requests, i), this.#grid.columns, this.#costs);
       const cost = this.#lay(i, FIRST_CONFLICT, overestimate, left);
       if (cost === undefined) return false;
       left -= cost;
@@ -170,10 +173,11 @@ export class Router {
       const task = this.#requests[i];
       if (!task || !path) return;
       const steps = path.nodes.length - 1;
-      const span = this.#spanOf(task);
+      const span = spanOf(task, this.#grid.columns);
       excess += DETOUR * (steps - span);
       // With the stubs into the two lugs.
-      if (steps + 2 > SHORT) excess += FAR_ROUND * Math.max(0, steps + 2 - 2 * this.#straight(task, path));
+      if (steps + 2 > SHORT)
+        excess += FAR_ROUND * Math.max(0, steps + 2 - 2 * straightOf(task, path, this.#grid.columns));
       if (task.weight > 1) excess += legExcess(steps);
     });
     return excess;
@@ -272,49 +276,8 @@ export class Router {
   /** Some wires, those first whose gates are nearest to one another. */
   #shortFirst(which: readonly number[]): readonly number[] {
     return which
-      .map((i) => ({ i, span: this.#spanOf(nth(this.#requests, i)) }))
+      .map((i) => ({ i, span: spanOf(nth(this.#requests, i), this.#grid.columns) }))
       .sort((a, b) => a.span - b.span)
       .map(({ i }) => i);
-  }
-
-  /** The least that a wire costs, however free its way is. */
-  #leastOf(i: number): number {
-    const { from, to, weight } = nth(this.#requests, i);
-    const { columns } = this.#grid;
-    const { step, bend } = this.#costs;
-    let least = Number.POSITIVE_INFINITY;
-    for (const a of from)
-      for (const b of to) {
-        const across = (b.node % columns) - (a.node % columns);
-        const down = Math.floor(b.node / columns) - Math.floor(a.node / columns);
-        const bends = leastBends((a.inward + 2) & 3, b.inward, across, down);
-        const length = Math.abs(across) + Math.abs(down);
-        least = Math.min(least, a.cost + b.cost + step * weight * length + bend * bends);
-      }
-    return least;
-  }
-
-  /** From the one lug that a wire ends at to the other, across and down, grid steps. */
-  #straight(task: RouteRequest, { from, to }: RoutedPath): number {
-    const { columns } = this.#grid;
-    const spot = ({ node, inward }: AccessPoint): readonly [number, number] => [
-      (node % columns) + nth(STEP_X, inward),
-      Math.floor(node / columns) + nth(STEP_Y, inward),
-    ];
-    const [a, b] = [spot(nth(task.from, from)), spot(nth(task.to, to))];
-    return Math.abs(a[0] - b[0]) + Math.abs(a[1] - b[1]);
-  }
-
-  /** Least distance between any two gates, grid steps. */
-  #spanOf(task: RouteRequest): number {
-    const { columns } = this.#grid;
-    let least = Number.POSITIVE_INFINITY;
-    for (const a of task.from)
-      for (const b of task.to) {
-        const dx = Math.abs((a.node % columns) - (b.node % columns));
-        const dy = Math.abs(Math.floor(a.node / columns) - Math.floor(b.node / columns));
-        least = Math.min(least, dx + dy);
-      }
-    return least;
   }
 }
