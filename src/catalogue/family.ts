@@ -8,7 +8,7 @@ import { isMap, type Written } from '../describe/chain.ts';
 import { problemsOf, typeName } from '../describe/issues.ts';
 import { headSchema } from '../describe/schema.ts';
 import type { Member } from './catalogue.ts';
-import { compose, contradictions, type Piece } from './member.ts';
+import { type Composed, compose, contradictions, type Piece } from './member.ts';
 import { familySchema } from './schema.ts';
 
 interface Axis {
@@ -214,7 +214,7 @@ function axisProblems({ axes }: Family, members: readonly Values[]): readonly Pr
 }
 
 /** The description of a member, which extends the family's base, and where its pieces are written. */
-export function describeMember(family: Family, values: Values) {
+export function describeMember(family: Family, values: Values): Composed {
   const { written, path, axes } = family;
   const head = HEAD.flatMap((key) => {
     const text = written[key];

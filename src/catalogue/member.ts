@@ -11,7 +11,7 @@ export interface Piece {
   readonly path: KeyPath;
 }
 
-interface Composed {
+export interface Composed {
   readonly description: Written;
   /** The path in the catalogue's file of what stands at a path of the description, as far as that is written there. */
   readonly pathOf: (path: KeyPath) => KeyPath;
