@@ -14,7 +14,7 @@ import { mutant } from './mutations.ts';
 /** Seconds of the processor's time that one description may take, drawing included. */
 const LONGEST = 2;
 /** Where there are very many joints, placing them alone takes so long. */
-const LONGEST_OF_MANY = 6;
+const LONGEST_OF_MANY = 8;
 const MANY_JOINTS = 36;
 
 export interface Proof {
