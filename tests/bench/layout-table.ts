@@ -68,7 +68,7 @@ function row({ wires, parts, width, height }: Placement) {
   };
 }
 
-const files = ['samples', 'samples/circuits', 'tests/bench/kits']
+const files = ['samples', 'samples/circuits', 'tests/bench/kits', 'tests/bench/large']
   .flatMap((folder) => readdirSync(folder).map((name) => `${folder}/${name}`))
   .filter((name) => name.endsWith('.yaml') && name.includes(process.argv[2] ?? ''));
 const steps = Number(process.argv[3] ?? DEFAULT_EFFORT.steps);
