@@ -28,7 +28,17 @@ function tableOf(weight: Weight): Table {
 const tables: Readonly<Record<Weight, Table>> = { regular: tableOf('regular'), bold: tableOf('bold') };
 
 /** Width in the unit of `size`, at font size `size`; a character the table lacks counts as one em. */
-export function textWidth(text: string, size: number, weight: Weight = 'regular'): number {
+export const textWidth = (text: string, size: number, weight: Weight = 'regular'): number =>
+  (unitsOf(text, weight) / tables[weight].unitsPerEm) * size;
+
+/** Fitting a sheet to a page measures the same few texts thousands of times. */
+const MOST_KNOWN = 10_000;
+const known: Readonly<Record<Weight, Map<string, number>>> = { regular: new Map(), bold: new Map() };
+
+function unitsOf(text: string, weight: Weight): number {
+  const measured = known[weight];
+  const found = measured.get(text);
+  if (found !== undefined) return found;
   const { unitsPerEm, advances, kerns } = tables[weight];
   let units = 0;
   let before = '';
@@ -36,7 +46,9 @@ export function textWidth(text: string, size: number, weight: Weight = 'regular'
     units += (advances.get(character) ?? unitsPerEm) + (kerns.get(before + character) ?? 0);
     before = character;
   }
-  return (units / unitsPerEm) * size;
+  if (measured.size >= MOST_KNOWN) measured.clear();
+  measured.set(text, units);
+  return units;
 }
 
 /** The characters the drawing's font lacks, each once: another font would be put in their place. */
