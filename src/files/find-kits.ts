@@ -24,7 +24,7 @@ type Sort = 'kit' | 'none' | 'script';
 const KIT_FILE = /\.(ya?ml|json|ts)$/i;
 /** Whether a file could hold a kit by its name. */
 export const isKitName = (name: string): boolean => KIT_FILE.test(name) && !NO_KIT.test(name);
-/** Files that begin with a dot are hidden: an editor's locks and what it keeps for itself. A workshop's catalogue is no kit. */
+/** Files that begin with a dot are hidden: an editor's locks and what it keeps for itself. A workshop's catalogue is not a kit. */
 const NO_KIT = /^\.|^solderleaf\.yaml$|\.schema\.json$|\.d\.ts$/i;
 
 /** A file that is named is taken at its word, whatever it holds; those of a folder are looked into, by name. */
@@ -38,7 +38,7 @@ export function kitFiles(paths: readonly string[]): FoundKits {
           .filter((name) => isKitName(name) && !isFolder(join(path, name)))
           .sort((a, b) => (a < b ? -1 : 1))
           .map((name) => ({ file: join(path, name), sort: sortOf(join(path, name)) }))
-          // A workshop's list is no kit, and nobody takes it for one.
+          // A workshop's list is not a kit, and nobody takes it for one.
           .filter(({ file, sort }) => sort !== 'none' || !isListName(file))
       );
     } catch (thrown) {

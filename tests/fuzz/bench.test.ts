@@ -21,7 +21,7 @@ it.each(files)(
   '%s: what is not noticed is the same circuit, or the same with all controls on 10',
   async (file) => {
     const { kit } = await loadKit(file);
-    if (!kit) throw new Error(`${file} is no kit`);
+    if (!kit) throw new Error(`${file} is not a kit`);
     const right = tell(kit);
     const [circuit, at10] = [electrically(kit), electrically(kit, true)];
     const unexplained: string[] = [];

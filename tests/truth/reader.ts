@@ -368,6 +368,18 @@ function cardOf({ texts, rects, paths }: Marks): Card {
   return { badge: badge?.words ?? '', texts, rows };
 }
 
+/** Whether two of a wire's straight pieces cross, apart from those that follow each other. */
+function crossesItself({ pieces }: Wire): boolean {
+  const lines = pieces.flatMap((points) => points.slice(1).map((b, i) => [points[i] ?? b, b] as const));
+  const side = (a: Point, b: Point, p: Point): number =>
+    Math.sign((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x));
+  return lines.some(([a, b], i) =>
+    lines
+      .slice(i + 2)
+      .some(([c, d]) => side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0),
+  );
+}
+
 interface End {
   readonly part: string;
   readonly lug: string;
@@ -379,7 +391,7 @@ interface Described {
 
 /**
  * What is in the drawing but not in the kit, and the other way round. Legs have no names: those of a part may be taken either way,
- * and are the same when what is soldered to the one and to the other is.
+ * and are the same when what is soldered to the one and to the other is. A wire that runs over itself is in no kit either.
  */
 export function jointErrors(drawing: Drawing, kit: Described): readonly string[] {
   const legged = new Set(drawing.parts.filter(({ legs }) => legs.length === 2).map(({ name }) => name));
@@ -392,7 +404,7 @@ export function jointErrors(drawing: Drawing, kit: Described): readonly string[]
   const wanted = kit.joints
     .map(({ from, to }) => key(`${from.part}.${from.lug}`, `${to.part}.${to.lug}`))
     .sort();
-  const errors: string[] = [];
+  const errors = drawing.wires.filter(crossesItself).map(({ ends }) => `${ends.join(' > ')} crosses itself`);
   for (const one of new Set([...drawn, ...wanted])) {
     const [d, w] = [drawn, wanted].map((list) => list.filter((other) => other === one).length);
     if (d !== w) errors.push(`${one}: drawn ${d} times, described ${w}`);

@@ -126,7 +126,8 @@ export class Router {
     const costs = { ...this.#costsOf(task, FORBIDDEN), ...CROSSING_CLEARLY };
     const found = this.#search.findPath(task, costs, FORBIDDEN - 1);
     for (const node of off) this.#grid.close(node, -1);
-    if (!found) return false;
+    // At these prices a loop over itself may be the cheapest way to cross another wire without a bend, and nobody solders one.
+    if (!found || new Set(found.path.nodes).size < found.path.nodes.length) return false;
     this.#grid.mark(task, found.path, 1);
     this.#paths[i] = found.path;
     return true;
