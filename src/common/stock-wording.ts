@@ -75,14 +75,14 @@ export const stockWording: Wording = {
     ),
   'duplicate-code': (d) =>
     error(
-      `the code ${quote(d.code)} stands in line ${d.line} already`,
-      'Give each item a code of its own, or remove one of the two.',
+      `the code ${quote(d.code)} is already used in line ${d.line}`,
+      'Give each item a unique code, or remove one of the two.',
     ),
   'replaced-by-itself': (d) =>
     error(`${quote(d.code)} is replaced by itself`, 'Name the code of another item, or remove replaced-by.'),
   'replaced-in-circle': (d) =>
     error(
-      `the replacements go in a circle: ${d.codes.map(clip).join(' is replaced by ')}`,
+      `the replacements form a loop: ${d.codes.map(clip).join(' is replaced by ')}`,
       'Remove replaced-by from the item that is to be used.',
     ),
   'replaced-by-unknown': (d) =>
@@ -119,7 +119,7 @@ export const stockWording: Wording = {
     ),
   'cell-without-column': (d) =>
     error(
-      `${quote(d.got)} stands in a column without a name`,
+      `${quote(d.got)} is in a column without a name`,
       'Name the column in the first row, or empty the cell. A separator within a text needs quotes round the text.',
     ),
   'no-parts-list': (d) =>

@@ -5,6 +5,7 @@
  */
 import { nth } from '../../common/must.ts';
 import type { Grid, RoutedPath, RouteRequest } from './grid.ts';
+import { withoutLoops } from './loops.ts';
 import { PathSearch, type RoutingCosts } from './search.ts';
 import { leastOf, spanOf, straightOf } from './spans.ts';
 
@@ -126,10 +127,10 @@ export class Router {
     const costs = { ...this.#costsOf(task, FORBIDDEN), ...CROSSING_CLEARLY };
     const found = this.#search.findPath(task, costs, FORBIDDEN - 1);
     for (const node of off) this.#grid.close(node, -1);
-    // At these prices a loop over itself may be the cheapest way to cross another wire without a bend, and nobody solders one.
-    if (!found || new Set(found.path.nodes).size < found.path.nodes.length) return false;
-    this.#grid.mark(task, found.path, 1);
-    this.#paths[i] = found.path;
+    if (!found) return false;
+    const path = withoutLoops(this.#grid, task, found.path);
+    this.#grid.mark(task, path, 1);
+    this.#paths[i] = path;
     return true;
   }
 
@@ -196,8 +197,9 @@ export class Router {
     if (!task || !track) return;
     this.#ripUp(i);
     const costs = this.#costsOf(task, FORBIDDEN);
-    const way =
-      this.#search.findPath(task, costs, this.#search.costOf(task, track, costs) - 1)?.path ?? track;
+    const before = this.#search.costOf(task, track, costs);
+    const found = this.#wayOf(task, costs, before - 1);
+    const way = found && found.cost < before ? found.path : track;
     this.#grid.mark(task, way, 1);
     this.#paths[i] = way;
   }
@@ -207,11 +209,19 @@ export class Router {
     const task = this.#requests[i];
     if (!task) return undefined;
     this.#ripUp(i);
-    const found = this.#search.findPath(task, this.#costsOf(task, conflict, overestimate), most);
+    const found = this.#wayOf(task, this.#costsOf(task, conflict, overestimate), most);
     if (!found) return undefined;
     this.#grid.mark(task, found.path, 1);
     this.#paths[i] = found.path;
     return found.cost;
+  }
+
+  /** The cheapest way of a wire that is lifted, without loops, and what it costs. */
+  #wayOf(task: RouteRequest, costs: RoutingCosts, most?: number) {
+    const found = this.#search.findPath(task, costs, most);
+    if (!found) return undefined;
+    const path = withoutLoops(this.#grid, task, found.path);
+    return path === found.path ? found : { path, cost: this.#search.costOf(task, path, costs) };
   }
 
   #negotiate(overestimate: number, rounds: number): boolean {
