@@ -19,6 +19,12 @@ function expression(pattern: string): RegExp {
   return new RegExp(`^${words.join('')}$`);
 }
 
+/** Whether a name fits a pattern. */
+export function matcher(pattern: string): (name: string) => boolean {
+  const wanted = expression(pattern);
+  return (name) => wanted.test(name);
+}
+
 /** A folder of these holds what other programs keep, and no kits of a workshop. */
 const isPassed = (name: string): boolean => name.startsWith('.') || name === 'node_modules';
 

@@ -58,7 +58,7 @@ export function addBuild(program: Command): void {
       if (named && 'wrong' in named) return command.error(`error: ${named.wrong}`);
       // A share of one is the whole.
       const share = named && named.count > 1 ? named : undefined;
-      const cache = flags.cache ?? (process.env.SOLDERLEAF_CACHE || undefined);
+      const cache = namedCache(flags.cache);
       const { prune, check, watch } = flags;
       const options = {
         prune,
@@ -83,6 +83,10 @@ export function addBuild(program: Command): void {
       }
     });
 }
+
+/** The cache's folder, as an option or the environment names it. */
+export const namedCache = (flag?: string): string | undefined =>
+  flag ?? (process.env.SOLDERLEAF_CACHE || undefined);
 
 /** Told to end, a build records what it has done and gives its lock back; killed outright, it leaves that to the next one. */
 function endWith(workshop: Workshop): void {

@@ -1,12 +1,16 @@
 /** `changes`: what building would change for customers. */
 import { readFileSync } from 'node:fs';
 import type { Command } from 'commander';
+import { Cache, placementsIn } from '../catalogue/build/cache.ts';
+import { programKey } from '../catalogue/build/keys.ts';
+import { usualCache } from '../catalogue/build/workshop.ts';
 import { changesPage, isChangesPage } from '../catalogue/changes/page.ts';
 import { changesData, HEARD_WORDS, kitText, sumText } from '../catalogue/changes/report.ts';
 import { saveFigures } from '../catalogue/changes/store.ts';
 import { type Surveyed, survey } from '../catalogue/changes/survey.ts';
 import { readCatalogue } from '../catalogue/read-catalogue.ts';
 import { WriteError, writeAtomically } from '../files/write.ts';
+import { namedCache } from './build.ts';
 import { fail, print, printDiagnostics, printError, printJson } from './console.ts';
 
 interface Flags {
@@ -47,7 +51,11 @@ export function addChanges(program: Command): void {
       }
       const all: Surveyed[] = [];
       const progress = (kit: string): void => printError(`drawing ${kit}`);
-      for await (const one of survey(catalogue, { draw: html !== undefined, progress })) {
+      const draw = html !== undefined;
+      const store = draw
+        ? placementsIn(new Cache(namedCache() ?? usualCache(catalogue.folder)), programKey())
+        : undefined;
+      for await (const one of survey(catalogue, { draw, progress, ...(store ? { store } : {}) })) {
         all.push(one);
         const { changes } = one;
         if (!json && changes.became !== 'same') print(`${kitText(one)}\n`);

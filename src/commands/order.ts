@@ -1,6 +1,7 @@
 /** `order`: the parts and the wire that so many of these and those kits take. */
 import { type Command, InvalidArgumentError } from 'commander';
 import type { Job } from '../catalogue/catalogue.ts';
+import { isPattern, matcher } from '../catalogue/glob.ts';
 import { loadJob } from '../catalogue/load-job.ts';
 import { countOrder, type Wanted } from '../catalogue/order/count.ts';
 import { orderCsv, orderText } from '../catalogue/order/words.ts';
@@ -31,7 +32,10 @@ export function addOrder(program: Command): void {
     .command('order')
     .description('parts, cost and wire for a number of kits, and what of it is short')
     .argument('<dir>', 'workshop’s folder, or its solderleaf.yaml')
-    .argument('<kit=number...>', 'ids of kits, each with how many of them, such as my-hss=20')
+    .argument(
+      '<kit=number...>',
+      'ids of kits, each with how many of them, such as my-hss=20; * and ? stand for any characters, as in “hss-*=2”',
+    )
     .option('--csv', 'as a table for a spreadsheet, to --out FILE.csv or to the terminal', false)
     .option('--decimal-comma', 'the table with decimal commas and with semicolons between its cells', false)
     .option('--json', 'as JSON', false)
@@ -41,13 +45,14 @@ export function addOrder(program: Command): void {
       const table = options.csv || options.out !== undefined;
       if (options.json && table) command.error('error: --json goes neither with --csv nor with --out');
       if (options.decimalComma && !table) command.error('error: --decimal-comma goes with --csv or --out');
-      const quantities = quantitiesIn(asked, command);
+      const lines = asked.map((written) => lineOf(written, command));
       const { catalogue, diagnostics } = await readCatalogue(dir);
       printDiagnostics(diagnostics);
       if (!catalogue) return fail();
+      const quantities = quantitiesOf(lines, catalogue.jobs, command);
       const wanted: Wanted[] = [];
-      for (const [id, quantity] of quantities) {
-        const { kit, diagnostics: found } = await loadJob(jobOf(catalogue.jobs, id, command));
+      for (const [job, quantity] of quantities) {
+        const { kit, diagnostics: found } = await loadJob(job);
         printDiagnostics(found);
         if (kit) wanted.push({ kit, quantity });
       }
@@ -63,28 +68,46 @@ export function addOrder(program: Command): void {
     });
 }
 
-function quantitiesIn(asked: readonly string[], command: Command): ReadonlyMap<string, number> {
-  const quantities = new Map<string, number>();
-  for (const written of asked) {
-    const [, id, digits] = /^([^=]+)=(\d+)$/.exec(written) ?? [];
-    const quantity = Number(digits);
-    if (id === undefined || !(quantity >= 1 && quantity <= MOST))
-      return command.error(
-        `error: “${written}”: write a kit’s id and how many, from 1 to ${MOST}, such as my-hss=20`,
-      );
-    if (quantities.has(id)) return command.error(`error: “${id}” is given twice; give it once`);
-    quantities.set(id, quantity);
-  }
+/** One argument: an id or a pattern of ids, and how many of each. */
+interface Line {
+  readonly ids: string;
+  readonly quantity: number;
+}
+
+function lineOf(written: string, command: Command): Line {
+  const [, ids, digits] = /^([^=]+)=(\d+)$/.exec(written) ?? [];
+  const quantity = Number(digits);
+  if (ids === undefined || !(quantity >= 1 && quantity <= MOST))
+    return command.error(
+      `error: “${written}”: write a kit’s id and how many, from 1 to ${MOST}, such as my-hss=20`,
+    );
+  return { ids, quantity };
+}
+
+function quantitiesOf(
+  lines: readonly Line[],
+  jobs: readonly Job[],
+  command: Command,
+): ReadonlyMap<Job, number> {
+  const quantities = new Map<Job, number>();
+  for (const { ids, quantity } of lines)
+    for (const job of jobsOf(jobs, ids, command)) {
+      if (quantities.has(job)) return command.error(`error: “${job.id}” is given twice; give it once`);
+      quantities.set(job, quantity);
+    }
   return quantities;
 }
 
-function jobOf(jobs: readonly Job[], id: string, command: Command): Job {
-  const job = jobs.find((one) => one.id === id);
-  if (job) return job;
-  const ids = jobs.map((one) => one.id);
-  const near = closestName(id, ids);
+function jobsOf(jobs: readonly Job[], ids: string, command: Command): readonly Job[] {
+  const isAsked = isPattern(ids) ? matcher(ids) : (id: string): boolean => id === ids;
+  const found = jobs.filter(({ id }) => isAsked(id));
+  if (found.length > 0) return found;
+  const near = closestName(
+    ids,
+    jobs.map(({ id }) => id),
+  );
   return command.error(
-    `error: the catalogue has no kit “${id}”${near === undefined ? '' : `: did you mean ${near}?`}`,
+    `error: the catalogue has no kit “${ids}”${near === undefined ? '' : `: did you mean ${near}?`}`,
   );
 }
 

@@ -183,6 +183,26 @@ describe('one bad kit', () => {
     putKit(folder, 'robin', smallKit('robin'));
     expect(await buildHere(folder)).toMatchObject({ fresh: 2 });
   });
+  it('of many that have one mistake between them: it is told once, and the others name that kit', async () => {
+    const folder = newWorkshop(
+      { robin: smallKit('robin') },
+      `outputs: [loads]
+families:
+  - kit: s-{pad}-{cable}
+    title: S, {pad}, {cable}
+    extends: ./kits/robin.yaml
+    matrix:
+      pad: { a: { parts: { pad: { value: 1q } } }, b: { parts: { pad: { value: 1q } } }, c: { parts: { pad: { value: 1k } } } }
+      cable: { short: { output-load: { cable: 300p } }, long: { output-load: { cable: 900p } } }
+`,
+    );
+    const { failed, made, errorLines } = await buildHere(folder);
+    expect([failed, made]).toEqual([4, 3]);
+    const told = errorLines.join('\n');
+    // Values a and b each stand in a place of their own.
+    expect(told.match(/bad-quantity/g)).toHaveLength(2);
+    expect(told.match(/^s-[ab]-\w+: the same as told of s-[ab]-\w+$/gm)).toHaveLength(2);
+  });
   it('that ends in an exception is told, and the others are made', async () => {
     const folder = newWorkshop(kits);
     // Nothing can be written where a folder is in the way.

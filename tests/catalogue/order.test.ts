@@ -105,7 +105,7 @@ it('as text: the parts, the cost, what is short, what is replaced, and the wire'
     'Cost of the parts that have a price: 61.095 EUR; without a price: J-1, single coil pickup',
   );
   expect(stdout).toContain('  P-250: 5 of 15, 10 in stock; replaced by P-500');
-  expect(stdout).toContain('  C-22 in place of C-47: tone-cap of two');
+  expect(stdout).toContain('  C-22 in place of C-47: two (tone-cap)');
   expect(stdout).toMatch(/^ {2}wire +BK +black +1\.80 m +18$/m);
   expect(stdout).toMatch(/^ {2}wire +OG +orange +9 +9$/m);
 });
@@ -198,6 +198,23 @@ describe('is refused', () => {
     const { status, stdout, stderr } = await order(workshop(FILES), ...args);
     expect([status, stdout]).toEqual([2, '']);
     expect(stderr).toContain(words);
+  });
+
+  it('by a pattern: every kit whose id fits, each once', async () => {
+    const folder = workshop(FILES);
+    const byName = await order(folder, 'one=3', 'two=3', '--json');
+    expect((await order(folder, '*=3', '--json')).stdout).toBe(byName.stdout);
+    expect((await order(folder, 't?o=2', '--json')).stdout).toBe(
+      (await order(folder, 'two=2', '--json')).stdout,
+    );
+    const twice = await order(folder, 'o*=3', 'one=1');
+    expect([twice.status, twice.stdout, twice.stderr]).toEqual([
+      2,
+      '',
+      expect.stringContaining('“one” is given twice'),
+    ]);
+    const none = await order(folder, 'x*=1');
+    expect([none.status, none.stderr]).toEqual([2, expect.stringContaining('has no kit “x*”')]);
   });
 
   it('whole, where one of its kits has an error: half an order would be short', async () => {

@@ -40,6 +40,8 @@ export class Build {
   readonly #cache: Cache;
   readonly #outputs: Outputs;
   readonly #claimed = new Map<string, Job>();
+  /** The first kit of which just this was told. */
+  readonly #said = new Map<string, string>();
   /** Of these it is not known which outputs they have. */
   readonly #unknown = new Set<string>();
   readonly #hashes: FileHashes;
@@ -158,7 +160,7 @@ export class Build {
       case 'failed':
         this.#count.failed++;
         this.#unknown.add(job.id);
-        this.#tell.errorLine(`${answer.diagnostics.trimEnd()}\n`);
+        this.#sayOnce(job, answer.diagnostics);
         for (const file of this.#byKit.get(job.id) ?? []) {
           this.#carry(file);
           this.#claimed.set(file.toLowerCase(), job);
@@ -174,7 +176,7 @@ export class Build {
 
   #put(job: Job, answer: Extract<Answer, { became: 'made' }>): void {
     const { key, mark, figures, files, notes, diagnostics, found, trouble } = answer;
-    if (diagnostics !== '') this.#tell.errorLine(`${diagnostics.trimEnd()}\n`);
+    if (diagnostics !== '') this.#sayOnce(job, diagnostics);
     for (const note of notes) this.#tell.line(note);
     this.#trouble ??= trouble;
     const failures: string[] = [];
@@ -199,6 +201,15 @@ export class Build {
     for (const [name, entry] of entries) this.#now.set(name, failures.length > 0 ? notWhole(entry) : entry);
     // What customers now have is what a change is measured by.
     if (failures.length === 0) this.#save(figures);
+  }
+
+  /** Members of one family have one mistake between them: it is told of the first, and the others name that one. */
+  #sayOnce({ id }: Job, diagnostics: string): void {
+    const first = this.#said.get(diagnostics);
+    if (first === undefined) this.#said.set(diagnostics, id);
+    this.#tell.errorLine(
+      first === undefined ? `${diagnostics.trimEnd()}\n` : `${id}: the same as told of ${first}`,
+    );
   }
 
   #save(figures: KitFigures): void {

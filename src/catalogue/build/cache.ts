@@ -6,6 +6,7 @@ import { createHash } from 'node:crypto';
 import { join } from 'node:path';
 import { isBytes, LARGEST_DRAWING, readBytes } from '../../files/read-file.ts';
 import { WriteError, writeAtomically } from '../../files/write.ts';
+import type { PlacementStore } from '../../place/stored.ts';
 
 /** Hex of the SHA-256 of some texts or bytes; where one ends and the next begins counts. */
 export function hashOf(...parts: readonly (string | Uint8Array)[]): string {
@@ -85,4 +86,13 @@ export class Cache {
       this.#trouble = `the cache ${this.#folder} cannot be written to: ${thrown.reason}; what is made now is made again next time`;
     }
   }
+}
+
+/** Where placements made by one program are kept. */
+export function placementsIn(cache: Cache, program: string): PlacementStore {
+  const keyOf = (asked: string): string => hashOf(program, asked);
+  return {
+    find: (asked) => cache.find('placed', keyOf(asked)),
+    keep: (asked, placement) => cache.keep('placed', keyOf(asked), placement),
+  };
 }

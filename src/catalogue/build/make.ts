@@ -18,7 +18,7 @@ import { loadsData } from '../../report/loads-data.ts';
 import type { Job, Output } from '../catalogue.ts';
 import { type KitFigures, figuresOf as kitFigures } from '../changes/figures.ts';
 import { loadJob } from '../load-job.ts';
-import { Cache, hashOf } from './cache.ts';
+import { Cache, placementsIn } from './cache.ts';
 import { madeKey } from './keys.ts';
 
 /** What a worker is told; plain data. */
@@ -169,11 +169,7 @@ async function drawAll(loaded: Read, job: Job, cache: Cache, program: string): P
     for (const one of diagnostics) said.set(formatDiagnostics([one]), one);
   };
   say(loaded.diagnostics);
-  const placedAs = (asked: string): string => hashOf(program, asked);
-  const store = {
-    find: (asked: string) => cache.find('placed', placedAs(asked)),
-    keep: (asked: string, placement: unknown) => cache.keep('placed', placedAs(asked), placement),
-  };
+  const store = placementsIn(cache, program);
   let prepared: Prepared | undefined;
   for (const options of plansOf(job)) {
     const plan = planOf(job.file, loaded, options);

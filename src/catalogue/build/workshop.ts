@@ -13,6 +13,9 @@ import type { FileHashes } from './write-out.ts';
 /** What the program keeps in a workshop for itself. */
 export const OWN_FOLDER = '.solderleaf';
 
+/** The folder of the cache where none is named. */
+export const usualCache = (folder: string): string => join(folder, OWN_FOLDER, 'cache');
+
 export const usualWorkers = (): number => availableParallelism();
 
 export interface WorkshopOptions {
@@ -49,7 +52,7 @@ export class Workshop {
     try {
       this.#program ??= programKey();
       const options: BuildOptions = {
-        cache: cache ?? join(own, 'cache'),
+        cache: cache ?? usualCache(catalogue.folder),
         program: this.#program,
         prune,
         check,

@@ -8,6 +8,7 @@ import type { Loaded } from '../../files/load.ts';
 import { isBytes, LARGEST_DRAWING, readBytes } from '../../files/read-file.ts';
 import { prepare, render, sheetsOf } from '../../pipeline.ts';
 import { NoRouteError } from '../../place/place.ts';
+import type { PlacementStore } from '../../place/stored.ts';
 import type { Catalogue, Job } from '../catalogue.ts';
 import { loadJob } from '../load-job.ts';
 import { compareKit, type KitChanges } from './compare.ts';
@@ -29,12 +30,14 @@ interface SurveyOptions {
   readonly draw: boolean;
   /** Told of each kit before it is drawn. */
   readonly progress?: (kit: string) => void;
+  /** Where builds keep placements: what only changed in values is not placed again. */
+  readonly store?: PlacementStore;
 }
 
 /** One kit after another, in the order of the catalogue, then those that are no longer in it. */
 export async function* survey(
   catalogue: Catalogue,
-  { draw, progress }: SurveyOptions,
+  { draw, progress, store }: SurveyOptions,
 ): AsyncGenerator<Surveyed> {
   const { folder, jobs } = catalogue;
   for (const job of jobs) {
@@ -56,7 +59,7 @@ export async function* survey(
       continue;
     }
     progress?.(job.id);
-    const prepared = await placed(loaded.kit);
+    const prepared = await placed(loaded.kit, store);
     const figures = prepared ? figuresOf(loaded, prepared, job.id) : unplaced;
     const pictures = {
       ...(old === undefined ? {} : { before: old }),
@@ -81,11 +84,11 @@ function withJob(loaded: Loaded, { arrangement, page }: Job): Loaded {
 }
 
 /** Absent where the kit names an arrangement that there is not, or its wires find no way: building it tells why. */
-async function placed(kit: Kit): Promise<Prepared | undefined> {
+async function placed(kit: Kit, store: PlacementStore | undefined): Promise<Prepared | undefined> {
   const arrangement = findArrangement(kit.arrangement);
   if (typeof arrangement === 'string') return undefined;
   try {
-    return await prepare(kit, arrangement);
+    return await prepare(kit, arrangement, store ? { store } : {});
   } catch (thrown) {
     if (thrown instanceof NoRouteError) return undefined;
     throw thrown;

@@ -33,7 +33,7 @@ export function orderText(order: Order): string {
     'Parts',
     columns(
       ['code', 'part', 'value', 'quantity', 'in stock', 'short', 'price', 'cost'],
-      parts.map(partRow),
+      parts.map((line) => partRow(line, parts)),
       3,
       '  ',
     ),
@@ -42,13 +42,7 @@ export function orderText(order: Order): string {
       ? `Cost: ${amount(order.cost)}${currency}`
       : `${total}; without a price: ${[...new Set(unpriced.map(({ code, what }) => code ?? what))].join(', ')}`,
     ...(short.length === 0 ? [] : ['', 'Short', ...short.map((line) => `  ${shortText(line)}`)]),
-    ...(substitutions.length === 0
-      ? []
-      : [
-          '',
-          'Replaced',
-          ...substitutions.map(({ kit, part, from, to }) => `  ${to} in place of ${from}: ${part} of ${kit}`),
-        ]),
+    ...(substitutions.length === 0 ? [] : ['', 'Replaced', ...replacedLines(substitutions)]),
     ...(wires.length === 0
       ? []
       : [
@@ -71,14 +65,30 @@ export function orderText(order: Order): string {
   ].join('\n');
 }
 
+/** `R-510K in place of R-470K: hs-dark (pad), hss (pad-neck, pad-middle)`. */
+function replacedLines(substitutions: Order['substitutions']): readonly string[] {
+  const lines = new Map<string, Map<string, string[]>>();
+  for (const { from, to, kit, part } of substitutions) {
+    const item = `  ${to} in place of ${from}: `;
+    const kits = lines.get(item) ?? new Map<string, string[]>();
+    lines.set(item, kits.set(kit, [...(kits.get(kit) ?? []), part]));
+  }
+  return [...lines].map(
+    ([item, kits]) => `${item}${[...kits].map(([kit, parts]) => `${kit} (${parts.join(', ')})`).join(', ')}`,
+  );
+}
+
 const nameOf = ({ code, what, value }: PartLine): string =>
   code ?? `${what}${value === undefined ? '' : ` ${value}`}`;
 
 const shortText = (line: PartLine): string =>
   `${nameOf(line)}: ${line.short} of ${line.quantity}, ${line.pieces} in stock${line.replacedBy === undefined ? '' : `; replaced by ${line.replacedBy}`}`;
 
-function partRow(line: PartLine): readonly string[] {
-  const { code, what, value, quantity, pieces, short, price, cost } = line;
+function partRow(line: PartLine, all: readonly PartLine[]): readonly string[] {
+  // Two pickups of one kind and resistance may differ in what no line says; the kits they are for tell them apart.
+  const alike = all.filter((one) => nameOf(one) === nameOf(line)).length > 1;
+  const what = alike ? `${line.what}, for ${line.kits.join(', ')}` : line.what;
+  const { code, value, quantity, pieces, short, price, cost } = line;
   return [
     code ?? '',
     what,
