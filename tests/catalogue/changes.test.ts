@@ -139,6 +139,14 @@ describe('what is told of a kit', () => {
       ['b', 'removed'],
     ]);
     expect(kits[0]?.problems.length).toBeGreaterThan(0);
+    // It has no figures now, and none that changed.
+    expect(kits[0]).toMatchObject({ figures: [], heard: false, solved: [], substitutions: [] });
+    const said = await changes(folder);
+    expect(said.stdout).not.toMatch(/a player|heard|sounding|none|price/);
+    expect(said.stdout).toMatch(
+      /^a: has errors, and cannot be drawn .*\n {2}A kit\n( {2}new error: .*\n)+\n/m,
+    );
+    expect(said.stdout).toContain('3 kits: 1 with errors, 1 new, 1 no longer in the catalogue');
     // What cannot be drawn is not kept, so that it is still compared with what customers have.
     const kept = readFigures(folder, 'a');
     await changes(folder, '--save');
