@@ -245,7 +245,7 @@ describe('files of others', () => {
     );
     appendFileSync(join(folder, 'out', 'robin-loads.json'), ' ');
     const pruned = await buildHere(folder, { prune: true });
-    expect(pruned.lines.map((line) => line.split(' ')[0])).toEqual(['kept', 'deleted']);
+    expect(pruned.lines.map((line) => line.split(' ')[0])).toEqual(['kept', 'deleted', 'deleted']);
     expect(Object.keys(outOf(folder))).toEqual([
       'notes.txt',
       'robin-loads.json',
