@@ -17,6 +17,8 @@ export interface Job {
   readonly id: string;
   /** The file that describes it; for a member of a family the catalogue's own. */
   readonly file: string;
+  /** All files that say this id, where there are several: the kit is then refused, since nobody knows which of them it is. */
+  readonly clash?: readonly string[];
   /** The description of a member of a family, which extends a kit; absent where the file is the kit. */
   readonly description?: Written;
   /** Which member of which family it is. */

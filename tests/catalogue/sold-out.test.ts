@@ -120,7 +120,13 @@ describe('before the build', () => {
 
 describe('after the build', () => {
   beforeAll(async () => {
-    expect(await build()).toMatchObject({ code: 0, out: expect.stringContaining('2 made') });
+    const { code, out } = await build();
+    expect([code, out]).toEqual([0, expect.stringContaining('2 made')]);
+    expect(out.split('\n').filter((line) => line.startsWith('replaced'))).toEqual(
+      ['robin: Pad', 'wren-hs: Bridge pad'].map(
+        (part) => `replaced  ${part}: 470 kΩ (R-470K) is replaced by 510 kΩ (R-510K)`,
+      ),
+    );
   });
 
   it('a kit that is not affected keeps its bytes; the others have other drawings', () => {

@@ -72,7 +72,7 @@ export class Build {
     });
     this.#leftOvers(jobs);
     if (!this.#options.check) this.#finish(jobs);
-    return { kits: jobs.length, ...this.#count };
+    return { kits: jobs.length, ...this.#count, warned: this.#warned(jobs) };
   }
 
   /** Writes the record of what there is by now, where a build ends early. */
@@ -109,23 +109,30 @@ export class Build {
     return due;
   }
 
-  #keep(job: Job): void {
+  /** Kits with warnings, which a build says only when it makes the kit. */
+  #warned(jobs: readonly Job[]): readonly string[] {
+    const warned = new Set([...this.#now.values()].filter(({ warnings }) => warnings).map(({ kit }) => kit));
+    return jobs.flatMap(({ id }) => (warned.has(id) && !this.#unknown.has(id) ? [id] : []));
+  }
+
+  /** @param figures where they were worked out again: what a price or the list says of it may be new */
+  #keep(job: Job, figures?: KitFigures): void {
     this.#count.fresh++;
     for (const file of this.#earlier.wantedOf(job.id)) {
-      this.#carry(file);
+      this.#carry(file, figures);
       this.#claimed.set(file.toLowerCase(), job);
     }
   }
 
-  #carry(file: string): void {
+  #carry(file: string, figures?: KitFigures): void {
     const entry = this.#earlier.entries.get(file);
-    if (entry) this.#now.set(file, entry);
+    if (entry) this.#now.set(file, figures ? { ...entry, warnings: warningsOf(figures) } : entry);
   }
 
   #take(job: Job, answer: Answer): void {
     switch (answer.became) {
       case 'fresh':
-        this.#keep(job);
+        this.#keep(job, answer.figures);
         if (answer.figures) this.#save({ ...answer.figures, mark: this.#earlier.markOf(job.id) });
         return;
       case 'stale':
@@ -154,6 +161,7 @@ export class Build {
     const { key, mark, figures, files, notes, diagnostics, found, trouble } = answer;
     if (diagnostics !== '') this.#sayOnce(job, diagnostics);
     for (const note of notes) this.#tell.line(note);
+    for (const words of figures.substitutions) this.#tell.line(`replaced  ${job.id}: ${words}`);
     this.#trouble ??= trouble;
     const failures: string[] = [];
     const entries: [string, Entry][] = [];
@@ -164,7 +172,8 @@ export class Build {
         failures.push(written.failed);
         continue;
       }
-      const entry = { kit: job.id, source: this.#sourceOf(job), sha256: file.sha256, key, mark };
+      const warnings = warningsOf(figures);
+      const entry = { kit: job.id, source: this.#sourceOf(job), sha256: file.sha256, key, mark, warnings };
       entries.push([file.name, entry]);
       if (written === 'written') this.#tell.line(`written   ${join(this.#catalogue.out, file.name)}`);
     }
@@ -284,3 +293,6 @@ export class Build {
     }
   }
 }
+
+const warningsOf = ({ problems }: KitFigures): number | undefined =>
+  problems.filter(({ severity }) => severity === 'warning').length || undefined;
