@@ -8,6 +8,8 @@ export type Output = (typeof outputs)[number];
 /** A member of a family: the family by its place in the catalogue's file, counted from 0, and by axis the value it has. */
 export interface Member {
   readonly family: number;
+  /** The pattern of the family's ids. */
+  readonly pattern: string;
   readonly values: Readonly<Record<string, string>>;
 }
 

@@ -100,7 +100,7 @@ const twice = (ids: readonly string[]): readonly string[] => {
 
 function memberJob(family: Family, values: Member['values'], file: string, settings: Settings): Job {
   const { description } = describeMember(family, values);
-  const member = { family: family.index, values };
+  const member = { family: family.index, pattern: family.kit, values };
   return { id: memberId(family, values), file, description, member, outputs: USUAL, ...settings };
 }
 

@@ -165,10 +165,14 @@ describe('after the build', () => {
       );
   });
 
-  it('a mark finds its kit, and the one before is known no longer', async () => {
+  it('a mark finds its kit, and so does the one before, which says what the drawings bear now', async () => {
     const now = await run(addWhich, 'which', markOf('robin'), folder);
     expect([now.status, now.stdout]).toEqual([0, expect.stringContaining('described in kits/robin.yaml')]);
-    expect((await run(addWhich, 'which', before.marks.robin ?? '', folder)).status).toBe(1);
+    const old = await run(addWhich, 'which', before.marks.robin ?? '', folder);
+    expect([old.status, old.stdout]).toEqual([
+      0,
+      `${before.marks.robin} is an earlier revision of robin (S, robin; described in kits/robin.yaml); its drawings now bear ${markOf('robin')}\n`,
+    ]);
   });
 
   it('nothing is left to change, and what is ordered is what is in stock', async () => {

@@ -8,6 +8,7 @@ import { WriteError } from '../../files/write.ts';
 import type { Catalogue, Job } from '../catalogue.ts';
 import type { KitFigures } from '../changes/figures.ts';
 import { forgetOthers, notSaved } from '../changes/store.ts';
+import { keepMark } from '../marks.ts';
 import { Cache } from './cache.ts';
 import { Earlier, leftOver, notWhole } from './earlier.ts';
 import { Texts } from './keys.ts';
@@ -133,7 +134,7 @@ export class Build {
     switch (answer.became) {
       case 'fresh':
         this.#keep(job, answer.figures);
-        if (answer.figures) this.#save({ ...answer.figures, mark: this.#earlier.markOf(job.id) });
+        if (answer.figures) this.#save(job, { ...answer.figures, mark: this.#earlier.markOf(job.id) });
         return;
       case 'stale':
         this.#count.stale++;
@@ -185,7 +186,7 @@ export class Build {
     else this.#count.made++;
     for (const [name, entry] of entries) this.#now.set(name, failures.length > 0 ? notWhole(entry) : entry);
     // What customers now have is what a change is measured by.
-    if (failures.length === 0) this.#save(figures);
+    if (failures.length === 0) this.#save(job, figures);
   }
 
   /** Members of one family have one mistake between them: it is told of the first, and the others name that one. */
@@ -197,8 +198,14 @@ export class Build {
     );
   }
 
-  #save(figures: KitFigures): void {
-    this.#trouble ??= notSaved(this.#catalogue.folder, figures);
+  #save(job: Job, figures: KitFigures): void {
+    const { folder } = this.#catalogue;
+    this.#trouble ??= notSaved(folder, figures);
+    const { kit, mark, title } = figures;
+    const { date } = job;
+    const dated = date === undefined ? {} : { date };
+    if (mark !== null)
+      this.#trouble ??= keepMark(folder, { kit, mark, title, source: this.#sourceOf(job), ...dated });
   }
 
   /**
