@@ -4,10 +4,20 @@ import { lugId } from '../circuit/circuit.ts';
 import { PITCH, type Rect } from '../common/geometry.ts';
 import { remembered } from '../common/remembered.ts';
 import { outlineOf, type Part } from '../parts/index.ts';
-import { type MeterSetting, networkAt, type Probes, readingAt, readingKind } from './probing.ts';
+import type { Netlist } from '../solve/netlist.ts';
+import { partOf } from '../solve/network.ts';
+import {
+  differs,
+  expectedAt,
+  type MeterSetting,
+  networkAt,
+  type Probes,
+  readingAt,
+  readingKind,
+} from './probing.ts';
 
-/** A reading that is not the one expected, and the joints any one of which makes it when it is not soldered through. */
-export interface MissingJoint {
+/** A reading that cannot be taken for the one expected, whatever the tolerances, and the joints any one of which makes it when it is not soldered through. */
+interface MissingJoint {
   /** Ohms, infinite for an open circuit. */
   readonly ohms: number;
   /** Indices of joints, in the order written. */
@@ -19,6 +29,8 @@ export interface Misread {
   readonly missing: readonly MissingJoint[];
   /** Lugs beside each other, on one part, that short the probes where solder joins them; empty where a short is expected. */
   readonly bridged: readonly (readonly [LugId, LugId])[];
+  /** Names of the parts whose resistance counts, in the order written; none where a short is expected. */
+  readonly values: readonly string[];
 }
 
 /** Readings that differ by less than this share are told together. */
@@ -38,11 +50,13 @@ export function misreadings(
   setting: MeterSetting,
 ): Misread {
   const all = networkAt(circuit, after, setting);
-  const nominal = readingAt(all, probes);
+  const expected = expectedAt(circuit, all, probes);
+  const { nominal } = expected;
   const found: { readonly ohms: number; readonly joints: number[] }[] = [];
   for (const [i, less] of without) {
-    const ohms = readingAt(networkAt(circuit, less, setting), probes);
-    if (same(ohms, nominal)) continue;
+    const other = networkAt(circuit, less, setting);
+    const ohms = readingAt(other, probes);
+    if (same(ohms, nominal) || !differs(expected, expectedAt(circuit, other, probes))) continue;
     const known = found.find((one) => same(one.ohms, ohms));
     if (known) known.joints.push(i);
     else found.push({ ohms, joints: [i] });
@@ -58,7 +72,22 @@ export function misreadings(
             ([one, other]) =>
               (node(one) === a && node(other) === b) || (node(one) === b && node(other) === a),
           );
-  return { missing: found.sort((one, other) => other.ohms - one.ohms), bridged };
+  return {
+    missing: found.sort((one, other) => other.ohms - one.ohms),
+    bridged,
+    values: readingKind(nominal) === 'value' ? valuesIn(all, probes, circuit) : [],
+  };
+}
+
+/** Parts that the reading goes by: it is another when their resistance is. */
+function valuesIn(netlist: Netlist, probes: Probes, { kit }: Circuit): readonly string[] {
+  const nominal = readingAt(netlist, probes);
+  return kit.parts.flatMap(({ name }) => {
+    const branches = netlist.branches.map((branch) =>
+      partOf(branch) === name && branch.kind !== 'capacitor' ? { ...branch, ohms: branch.ohms * 2 } : branch,
+    );
+    return same(readingAt({ ...netlist, branches, nodeOf: netlist.nodeOf }, probes), nominal) ? [] : [name];
+  });
 }
 
 const same = (a: number, b: number): boolean =>

@@ -24,7 +24,7 @@ export interface MeterSetting {
  * What a meter shows: a `short`, whatever is below 1 Ω; a `value`; or `open`, as no current flows. Below an ohm a meter's own leads
  * count as much as the harness. Common practice, no source.
  */
-export type ReadingKind = 'short' | 'value' | 'open';
+type ReadingKind = 'short' | 'value' | 'open';
 
 const SHORT = 1;
 
@@ -58,7 +58,7 @@ export function networkAt(whole: Circuit, some: Circuit, { state, volume }: Mete
   return made;
 }
 
-export const stateOf = ({ states }: Circuit, index: number): State => must(states[index], `state ${index}`);
+const stateOf = ({ states }: Circuit, index: number): State => must(states[index], `state ${index}`);
 
 const portAt = ({ nodeOf }: Netlist, { from, to }: Probes) => ({
   from: must(nodeOf.get(from), `node of ${from}`),
@@ -80,5 +80,9 @@ export function expectedAt({ kit }: Circuit, netlist: Netlist, probes: Probes): 
   );
   return { kind: readingKind(nominal), low, nominal, high };
 }
+
+/** Whether a meter tells two readings apart, whatever the tolerances. */
+export const differs = (one: ExpectedReading, other: ExpectedReading): boolean =>
+  one.kind !== other.kind || (one.kind === 'value' && (one.low > other.high || one.high < other.low));
 
 const parametersOf = remembered((kit: Circuit['kit']) => toleranceParameters(kit));

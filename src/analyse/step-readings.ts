@@ -9,6 +9,7 @@ import { ownEnd } from '../soldering/ends.ts';
 import { planOf } from '../soldering/plan.ts';
 import { type Misread, misreadings } from './misreadings.ts';
 import {
+  differs,
   type ExpectedReading,
   expectedAt,
   type MeterSetting,
@@ -178,8 +179,7 @@ function provenBy(
     const other = readingAt(less, probes);
     if (readingKind(other) !== readingKind(nominal)) return true;
     if (readingKind(nominal) === 'short' || Math.abs(other / nominal - 1) < 1e-6) return false;
-    const [right, wrong] = [expectedAt(circuit, whole, probes), expectedAt(circuit, less, probes)];
-    return wrong.low > right.high || wrong.high < right.low;
+    return differs(expectedAt(circuit, whole, probes), expectedAt(circuit, less, probes));
   });
 }
 

@@ -4,7 +4,7 @@ import { lugsWith } from '../parts/index.ts';
 import { type ExpectedReading, expectedAt, networkAt } from './probing.ts';
 import { beforePickups } from './soldered.ts';
 
-export interface TestRow {
+interface TestRow {
   /** Index of the circuit's state. */
   readonly state: number;
   /** The output, such as the tip, and the sleeve. */
@@ -16,7 +16,7 @@ export interface TestRow {
   readonly volumeZero: ExpectedReading;
 }
 
-export interface TestCards {
+interface TestCards {
   readonly before: readonly TestRow[];
   readonly finished: readonly TestRow[];
 }
