@@ -5,8 +5,8 @@
  */
 import { type Circuit, lugIdOf, netAt } from '../circuit/circuit.ts';
 import { findPart, type Joint } from '../describe/kit.ts';
+import { colourName } from '../messages/words.ts';
 import { componentOf, is, isPickup, type Part } from '../parts/index.ts';
-import { colourName } from './words.ts';
 
 export interface Step {
   /** Counted from 1 without gaps, as the customer counts. */
@@ -65,7 +65,7 @@ function markOf(part: Part): readonly string[] {
   const { value, bands, print } = facts;
   return [
     value,
-    ...(bands ? [bands.map(colourName).join(' ')] : []),
+    ...(bands ? [bands.map((code) => colourName('en', code)).join(' ')] : []),
     ...(print === undefined ? [] : [`marked ${print}`]),
   ];
 }
@@ -85,7 +85,7 @@ function lineOf({ kit }: Circuit, { kind, from, to, colour, length }: Joint): st
   const cut = [
     ...(kind === 'leg' ? component.flatMap(markOf) : []),
     ...(kind === 'leg' && component.some((part) => sleevedAt(part, [from, to])) ? ['sleeved'] : []),
-    ...(colour === undefined ? [] : [colourName(colour)]),
+    ...(colour === undefined ? [] : [colourName('en', colour)]),
     ...(length === undefined ? [] : [`${Math.round(length * 1000)} mm`]),
   ].join(', ');
   if (kind === 'bend') return `Bend ${end(from)} back and solder it to ${end(to)}`;
