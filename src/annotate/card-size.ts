@@ -62,10 +62,12 @@ export const meterWords = ({ measured, language }: Pick<Card, 'measured' | 'lang
 const MARGINS = 28;
 /** Between a pickup's name and its level. */
 export const LEVEL_GAP = 8;
+/** Least room between two columns of loads. */
+const COLUMN_GAP = 10;
 /** The column that the signal load stands in, at least as wide as this. */
 const SIGNAL_COLUMN = 74;
 export const signalColumn = (language: Language): number =>
-  Math.max(SIGNAL_COLUMN, Math.ceil(textWidth(sayIn(language)('load.signal'), CARD_TYPE.small)) + LEVEL_GAP);
+  Math.max(SIGNAL_COLUMN, Math.ceil(textWidth(sayIn(language)('load.signal'), CARD_TYPE.small)) + COLUMN_GAP);
 
 /** Width of a row's two lines: name and DC load; verdict and what that load is. */
 const rowWidth = (row: CardRow, language: Language): number =>

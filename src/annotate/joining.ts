@@ -96,7 +96,12 @@ function outputsText(
     const how = own.length < 2 ? [] : [joined(own, naming), ...phaseWords(own, naming)];
     return own.length === 0
       ? []
-      : [`${lugWords(language, name)}: ${[names, how.join(', ')].join(' ').trim()}`];
+      : [
+          sayIn(language)('named.list', {
+            name: lugWords(language, name),
+            words: [names, how.join(', ')].join(' ').trim(),
+          }),
+        ];
   });
   return words.length === 0 ? undefined : words.join('; ');
 }

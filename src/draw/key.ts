@@ -114,7 +114,10 @@ export function keyOf(
   const banded = resistors.map(
     ({ value, bands }): KeyEntry => ({
       bands,
-      words: `${figuresIn(language).of(value)}: ${bands.map((code) => colourName(language, code)).join(', ')}`,
+      words: say('named.list', {
+        name: figuresIn(language).of(value),
+        words: bands.map((code) => colourName(language, code)).join(', '),
+      }),
     }),
   );
   const unlike = banded.filter(({ words }, i) => banded.findIndex((one) => one.words === words) === i);

@@ -20,9 +20,12 @@ export const inOrder = (named: readonly Piece[]): readonly Piece[] =>
 
 /** `HSS, five-way lever: wiring and key`. */
 export const titleOf = (title: string, only: readonly Piece[], language: Language): string =>
-  `${title}: ${inOrder(only)
-    .map((piece) => sayIn(language)(CALLED[piece]))
-    .join(', ')}`;
+  sayIn(language)('named.list', {
+    name: title,
+    words: inOrder(only)
+      .map((piece) => sayIn(language)(CALLED[piece]))
+      .join(', '),
+  });
 
 /** In words what of these pieces there is not; nothing where all can be had. */
 export function missingPiece(only: readonly Piece[], ofStep: boolean): string | undefined {

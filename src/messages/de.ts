@@ -98,6 +98,7 @@ export const de: Messages = {
   'joint.jumper': 'Drahtbrücke',
   'joint.bend': 'umgebogene Öse',
   'joint.braid': 'Schirmgeflecht',
+  'named.list': '{name}: {words}',
   'lugs.numbered': 'Öse {lug}',
   'lug.tip': 'Spitze',
   'lug.ring': 'Ring',
@@ -222,7 +223,7 @@ export const de: Messages = {
 
   // ── Drawing: response plot
   'plot.lead':
-    'Frequenzgang: Ausgangsspannung an der Buchse bei 1 V, das in jeder gewählten Spule induziert wird. Volume {volume}, Tone {tone}; Kabel {cable}, Verstärker {amplifier}.',
+    'Frequenzgang: Ausgangsspannung an der Buchse bei 1 V, das in jeder gewählten Spule induziert wird. Volume-Regler auf {volume}, Tonregler auf {tone}; Kabel {cable}, Verstärker {amplifier}.',
   'plot.references':
     'Grau gestrichelt: Referenzverdrahtung des Tonabnehmers, bei gleicher Einstellung. Resonanzhöhen gegenüber dem Pegel bei 100 Hz{loss, select, neglected {, Kernverluste vernachlässigt} other {}}.',
   'plot.reference': 'Referenz',

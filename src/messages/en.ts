@@ -93,6 +93,7 @@ export const en = {
   'joint.jumper': 'jumper',
   'joint.bend': 'bend',
   'joint.braid': 'braid',
+  'named.list': '{name}: {words}',
   'lugs.numbered': 'lug {lug}',
   'lug.tip': 'tip',
   'lug.ring': 'ring',

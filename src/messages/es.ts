@@ -97,6 +97,7 @@ export const es: Messages = {
   'joint.jumper': 'puente',
   'joint.bend': 'terminal doblado',
   'joint.braid': 'malla',
+  'named.list': '{name}: {words}',
   'lugs.numbered': 'terminal {lug}',
   'lug.tip': 'punta',
   'lug.ring': 'anillo',

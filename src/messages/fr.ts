@@ -98,6 +98,7 @@ export const fr: Messages = {
   'joint.jumper': 'pont',
   'joint.bend': 'cosse repliée',
   'joint.braid': 'tresse',
+  'named.list': '{name} : {words}',
   'lugs.numbered': 'cosse {lug}',
   'lug.tip': 'pointe',
   'lug.ring': 'anneau',

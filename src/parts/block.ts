@@ -2,7 +2,7 @@
 
 import { at, PITCH, type Point, type Rect } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
-import type { Language } from '../messages/language.ts';
+import { DEFAULT_LANGUAGE, type Language } from '../messages/language.ts';
 import { lugWords, positionWords } from '../messages/words.ts';
 import type { Contact, Seen } from './kind.ts';
 import {
@@ -68,7 +68,9 @@ function markText(positions: readonly number[], contacts: readonly Contact[], la
     if (last?.at(-1) === position - 1) last.push(position);
     else runs.push([position]);
   }
-  return runs.map((run) => (run.length > 2 ? `${run[0]}–${run.at(-1)}` : run.join(','))).join(',');
+  // Two numbers with a comma between are one number where the comma is the decimal sign.
+  const between = language === DEFAULT_LANGUAGE ? ',' : '/';
+  return runs.map((run) => (run.length > 2 ? `${run[0]}–${run.at(-1)}` : run.join(between))).join(between);
 }
 
 /** The positions in which each lug touches another, where these are not all of them: what touches always says nothing. */
