@@ -29,7 +29,10 @@ const settingFields = {
     .optional()
     .describe(`Language in place of those that the kits name: ${languages.join(', ')}`),
   date: text
-    .refine(isDay, { error: 'expected a date such as 2026-11-30: year, month and day' })
+    .refine(isDay, {
+      error: 'not a date',
+      params: { remedy: 'Write year, month and day with hyphens between them, such as 2026-11-30.' },
+    })
     .optional()
     .describe('Date to print beside the revision mark, such as 2026-11-30'),
 };
