@@ -29,9 +29,15 @@ export interface StepReading extends Probes, MeterSetting, ExpectedReading, Misr
   readonly proves: readonly number[];
 }
 
-/** More tests than these make a step tedious, and more positions than these are not tried. Common practice, no source. */
+/** More tests than these make a step tedious. Common practice, no source. */
 const MOST_READINGS = 3;
+/**
+ * So many positions, and so many joints of a step, are tried; and in a harness of more joints only those since the step are taken away to
+ * see what is read without them. All far more than a guitar has, so that the time for a kit that is none stays within bounds.
+ */
 const MOST_STATES = 12;
+const MOST_FRESH = 24;
+const MOST_JOINTS = 100;
 
 /**
  * For each step of the soldering no more than three readings that prove as many as they can of the joints that conduct since that step:
@@ -48,7 +54,7 @@ interface Moment {
   readonly after: Circuit;
   readonly before: Circuit;
   readonly fresh: readonly number[];
-  /** By the index of the joint that is missing, of all that conduct. */
+  /** By the index of the joint that is missing. */
   readonly without: ReadonlyMap<number, Circuit>;
 }
 
@@ -60,12 +66,11 @@ interface Candidate extends Probes, MeterSetting {
 
 function readingsAfter(circuit: Circuit, step: number): readonly StepReading[] {
   const { made } = planOf(circuit);
-  const fresh = made.flatMap((when, i) => (when === step ? [i] : []));
+  const fresh = made.flatMap((when, i) => (when === step ? [i] : [])).slice(0, MOST_FRESH);
   if (fresh.length === 0) return [];
   const conducts = (i: number): boolean => nth(made, i) <= step;
-  const missing = made.flatMap((_, i) =>
-    conducts(i) ? [[i, withJoints(circuit, (k) => k !== i && conducts(k))] as const] : [],
-  );
+  const tried = made.length > MOST_JOINTS ? fresh : made.flatMap((_, i) => (conducts(i) ? [i] : []));
+  const missing = tried.map((i) => [i, withJoints(circuit, (k) => k !== i && conducts(k))] as const);
   const moment: Moment = {
     circuit,
     fresh,

@@ -59,7 +59,7 @@ export const jointExtras = {
     .max(99)
     .optional()
     .describe(
-      'Soldering step of this joint; overrides the automatic step: 1 ground, 2 jumpers and bends, 3 components, 4 switch to pots, 5 output, 6 pickups',
+      'Soldering step of this joint; overrides the automatic step: 1 ground, 2 jumpers, 3 components, 4 switch to pots, 5 output, 6 pickups',
     ),
 };
 
