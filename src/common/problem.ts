@@ -14,6 +14,8 @@ export interface Problem<C extends ProblemCode = ProblemCode> {
   readonly path: KeyPath;
   readonly at: 'key' | 'value';
   readonly detail: Details[C];
+  /** Another place that the problem is of as well, such as the first of two joints; it may be in another file. */
+  readonly other?: KeyPath;
 }
 
 export type ProblemCode = keyof Details;
