@@ -35,6 +35,8 @@ export interface Diagnostic {
   readonly place: SourceLocation;
   readonly message: string;
   readonly remedy: string;
+  /** The sentence at the end of `remedy` that names the kit, where the place is in a base of it. */
+  readonly whose?: string;
 }
 
 /** Makes a problem; the code fixes which details it must carry. */

@@ -30,16 +30,16 @@ function reportOne(problem: Problem, whole: Source): Diagnostic {
   } as Details[ProblemCode]);
   // Without exact places the path is the only way to find the spot.
   const at = source.exact || found.path.length === 0 ? '' : `${pathText(found.path)}: `;
-  const remedy =
-    source.file !== whole.file
-      ? `${words.remedy} ${inBase(whole.called ?? whole.file, found === problem, source.ships === true)}`
-      : words.remedy;
+  const whose =
+    source.file === whole.file
+      ? undefined
+      : inBase(whole.called ?? whole.file, found === problem, source.ships === true);
   return {
     code: found.code,
     place: source.placeOf(found),
     ...words,
     message: `${at}${words.message}`,
-    remedy,
+    ...(whose === undefined ? {} : { remedy: `${words.remedy} ${whose}`, whose }),
   };
 }
 
@@ -75,7 +75,7 @@ export function formatDiagnostic({ code, severity, place, message, remedy }: Dia
     shown.trim() === ''
       ? ''
       : `\n\n    ${gutter} │ ${shown}\n    ${' '.repeat(gutter.length)} │ ${' '.repeat(caret)}^\n`;
-  return `${head}${excerpt}\n    ${remedy}`;
+  return remedy === '' ? `${head}${excerpt}`.trimEnd() : `${head}${excerpt}\n    ${remedy}`;
 }
 
 /** All diagnostics of one file, the first fifty in full. */
