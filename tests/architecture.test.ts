@@ -7,6 +7,7 @@ import { describe, expect, it } from 'vitest';
 /** A room may import itself and any room before it. The pipeline is pure: it comes before what touches the machine. */
 const ROOMS = [
   'common',
+  'messages',
   'parts',
   'describe',
   'circuit',
