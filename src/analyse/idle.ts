@@ -51,9 +51,7 @@ export function idleControls(circuit: Circuit): readonly IdleControl[] {
  * Pots with one end of the track free, or on the wiper, that silence all that sounds in some state: the track itself leads to ground, as
  * that of a tone whose capacitor was forgotten.
  */
-export function shuntControls(
-  circuit: Circuit,
-): readonly {
+export function shuntControls(circuit: Circuit): readonly {
   readonly pot: string;
   readonly part: string;
   readonly free: string;
