@@ -4,7 +4,7 @@ import { parse } from 'node:path';
 import { type Problem, problem } from '../common/problem.ts';
 import { toDiagnostics } from '../describe/diagnostics.ts';
 import { isForeign } from '../files/foreign.ts';
-import { loadKit } from '../files/load.ts';
+import { type Loaded, loadKit } from '../files/load.ts';
 import { hasContent, WriteError, writeAtomically } from '../files/write.ts';
 import {
   type Drawer,
@@ -26,14 +26,17 @@ export interface DrawOptions extends PlanOptions {
 /**
  * Draws the kits of some files, each for itself, so that one bad kit does not stop the others. All names of files are worked
  * out first: two drawings of one name would overwrite each other, and then neither kit is drawn.
+ *
+ * @param load reads the kit of one of `files`; by default from the file of that name
  */
 export async function* drawKits(
   files: readonly string[],
   options: DrawOptions,
   drawer: Drawer,
+  load: (file: string) => Promise<Loaded> = loadKit,
 ): AsyncGenerator<Outcome> {
   const plans: (Plan | Outcome)[] = [];
-  for (const file of files) plans.push(planOf(file, await loadKit(file), options));
+  for (const file of files) plans.push(planOf(file, await load(file), options));
   const takers = takersOf(plans.filter(isPlan));
   for (const plan of plans) {
     const error = isPlan(plan) ? takenError(plan, takers) : undefined;
