@@ -29,6 +29,17 @@ export const overlaps = (r: Rect, s: Rect): boolean =>
 
 export const centreOf = (r: Rect): Point => ({ x: r.x + r.width / 2, y: r.y + r.height / 2 });
 
+/** The least rectangle about all of these; there must be one. */
+export function rectAbout(rects: readonly Rect[]): Rect {
+  const [x, y] = [Math.min(...rects.map((r) => r.x)), Math.min(...rects.map((r) => r.y))];
+  return {
+    x,
+    y,
+    width: Math.max(...rects.map((r) => r.x + r.width)) - x,
+    height: Math.max(...rects.map((r) => r.y + r.height)) - y,
+  };
+}
+
 /** To hundredths, as drawings are written; never −0. */
 /** For a factor: over the largest sheet it moves nothing by a hundredth. */
 export const fine = (n: number): number => Math.round(n * 1e6) / 1e6;
