@@ -27,6 +27,10 @@ export const around = (x: number, y: number, width: number, height: number): Rec
 export const overlaps = (r: Rect, s: Rect): boolean =>
   r.x < s.x + s.width && s.x < r.x + r.width && r.y < s.y + s.height && s.y < r.y + r.height;
 
+/** Whether the first lies wholly in the second. */
+export const inside = (r: Rect, s: Rect): boolean =>
+  r.x >= s.x && r.y >= s.y && r.x + r.width <= s.x + s.width && r.y + r.height <= s.y + s.height;
+
 export const centreOf = (r: Rect): Point => ({ x: r.x + r.width / 2, y: r.y + r.height / 2 });
 
 /** The least rectangle about all of these; there must be one. */

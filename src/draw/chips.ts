@@ -51,7 +51,7 @@ const OFFSETS: readonly Point[] = Array.from({ length: 29 * 29 }, (_, i) => ({
   .sort((p, q) => p.x ** 2 + p.y ** 2 - q.x ** 2 - q.y ** 2);
 
 /** A chip for every wire with a colour: on a free stretch of it where there is one, else beside it with a leader. */
-function chipsOf(
+export function chipsOf(
   { wires, parts, width: across, height: down }: Placement,
   highlighted: ReadonlySet<string>,
 ): readonly Chip[] {

@@ -2,7 +2,7 @@
  * Where the numbers of new joints stand: like beads on their own lines, close to the ends, where nothing else is hidden; else
  * beside the end, with a leader to it.
  */
-import { around, overlaps, type Point, type Rect } from '../../common/geometry.ts';
+import { around, inside, overlaps, type Point, type Rect } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
 
 /** An end of a line that wants a number. */
@@ -97,9 +97,6 @@ function pointAt(points: readonly Point[], along: number): Point {
   }
   return nth(points, points.length - 1);
 }
-
-const inside = (r: Rect, s: Rect): boolean =>
-  r.x >= s.x && r.y >= s.y && r.x + r.width <= s.x + s.width && r.y + r.height <= s.y + s.height;
 
 /** Rectangles about the straight pieces of a line that is so wide. */
 export const runsOf = (points: readonly Point[], width: number): readonly Rect[] =>

@@ -3,8 +3,16 @@
  * not concerned pale. New and old differ by form, so that they do on a black and white copy too.
  */
 import type { Line } from '../../annotate/lines.ts';
-import { lugIdOf } from '../../circuit/circuit.ts';
-import { around, centreOf, type Point, type Rect, rectAbout } from '../../common/geometry.ts';
+import { lugId, lugIdOf } from '../../circuit/circuit.ts';
+import {
+  around,
+  centreOf,
+  inside,
+  overlaps,
+  type Point,
+  type Rect,
+  rectAbout,
+} from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
 import { is } from '../../parts/index.ts';
 import { rectToSheet } from '../../place/frame.ts';
@@ -43,6 +51,15 @@ export interface Harness extends Scene {
   readonly words: readonly Rect[];
 }
 
+/** What a part's name and its tags take. */
+export const wordsOf = (
+  { tags, type }: Pick<Harness, 'tags' | 'type'>,
+  placed: PlacedPart,
+): readonly Rect[] => [
+  ...namesOf(placed, type).map(roomOf),
+  ...placed.outline.lugs.flatMap(({ lug }) => tags.get(lugId(placed.part.name, lug))?.rect ?? []),
+];
+
 /** Either end of a joint. */
 export type EndName = 'from' | 'to';
 export const endNames = ['from', 'to'] as const;
@@ -60,11 +77,9 @@ export function harnessOf(scene: Scene): Harness {
       tagsOf(placed, type, concerned.has(placed.part.name)).map((tag) => [tag.id, tag] as const),
     ),
   );
-  const names = parts.flatMap((placed) => namesOf(placed, type).map(roomOf));
+  const harness = { ...scene, parts, tags };
   return {
-    ...scene,
-    parts,
-    tags,
+    ...harness,
     paths: wires.map((wire) => {
       const { from, to } = wire.joint;
       const points = outside(wire.points, tags.get(lugIdOf(from))?.rect, tags.get(lugIdOf(to))?.rect);
@@ -74,7 +89,7 @@ export function harnessOf(scene: Scene): Harness {
         ...bodyEnd(parts, wire, to, points.at(-1)),
       ];
     }),
-    words: [...names, ...[...tags.values()].map(({ rect }) => rect)],
+    words: parts.flatMap((placed) => wordsOf(harness, placed)),
   };
 }
 
@@ -97,11 +112,11 @@ function bodyEnd(
 }
 
 /** What a harness takes up, all parts and joints of the kit counted, whether they are there yet or not. */
-export function extentOf(harness: Harness): Rect {
+export function extentOf(harness: Harness): readonly Rect[] {
   const { sheet, words, paths } = harness;
   const bodies = sheet.placement.parts.flatMap(roomsOf);
   const lines = paths.flat().map(({ x, y }): Rect => ({ x: x - 8, y: y - 8, width: 16, height: 16 }));
-  return rectAbout([...bodies, ...words, ...lines]);
+  return [...bodies, ...words, ...lines];
 }
 
 /** What a part's body and its tags take up on the sheet. */
@@ -143,11 +158,16 @@ const HALF_OPEN = 10;
 const CONTOUR = { paper: 1.6, ink: 1.9 } as const;
 const paperBeside = ({ look }: Line): number => (look === 'ground' ? 0 : CONTOUR.paper);
 
-/** Draws parts, then joints: those made before below, then the outlines of the new ones, then the new ones. */
-export function drawHarness(pen: Pen, id: string, harness: Harness): void {
+/**
+ * Draws parts, then joints: those made before below, then the outlines of the new ones, then the new ones.
+ *
+ * @param window what is seen of it: parts beyond it are left out, and names that would be cut off
+ */
+export function drawHarness(pen: Pen, id: string, harness: Harness, window: Rect): void {
   const { sheet, theme, made } = harness;
   const { wires } = sheet.placement;
-  for (const placed of harness.parts) drawPart(pen, id, placed, harness);
+  for (const placed of harness.parts)
+    if (roomsOf(placed).some((rect) => overlaps(rect, window))) drawPart(pen, id, placed, harness, window);
   const there = new Set(wires.flatMap((_, i) => (made[i] === 'absent' ? [] : [i])));
   const height = (i: number): number => heightOf(sheet.lines, i) + (made[i] === 'new' ? 4e6 : 0);
   const drawn = wires.map((wire, i) => ({ ...wire, points: nth(harness.paths, i) }));
@@ -195,7 +215,7 @@ export function endAt({ paths }: Harness, joint: number, end: EndName): Point {
   return nth(path, end === 'from' ? 0 : path.length - 1);
 }
 
-function drawPart(pen: Pen, id: string, placed: PlacedPart, harness: Harness): void {
+function drawPart(pen: Pen, id: string, placed: PlacedPart, harness: Harness, window: Rect): void {
   const { sheet, tags, type, concerned } = harness;
   const { part, frame, outline } = placed;
   const full = concerned.has(part.name);
@@ -213,7 +233,7 @@ function drawPart(pen: Pen, id: string, placed: PlacedPart, harness: Harness): v
   const group = new Pen(pen.into.group({ id: `${id}-part-${part.name}` }), frame);
   drawFace(group, placed, look);
   const still = group.still();
-  const names = namesOf(placed, type);
+  const names = namesOf(placed, type).filter((name) => inside(roomOf(name), window));
   const [first] = names;
   // A name that outgrows a low body gets a plate that has grown with it.
   if (first && !is(part, 'component')) {
@@ -225,7 +245,7 @@ function drawPart(pen: Pen, id: string, placed: PlacedPart, harness: Harness): v
   for (const { text, centre, size, weight } of names)
     still.text(text, centre, { size, weight, fill: full ? theme.ink : harness.theme.quiet });
   for (const { lug, surface } of outline.lugs) {
-    const tag = surface ? undefined : tags.get(`${part.name}.${lug}`);
+    const tag = surface ? undefined : tags.get(lugId(part.name, lug));
     if (!tag) continue;
     const { 'stroke-dasharray': _, ...solid } = { 'stroke-dasharray': '', ...tagLook(theme, full) };
     still.rect(tag.rect, { class: CLASS.tag, ...solid, 'stroke-width': kept(theme, full ? 1.4 : 1) });

@@ -2,25 +2,24 @@
  * The drawings of a kit's soldering steps, all cropped alike: to everything that the parts and wires of the whole kit take up. So every part is at the same place
  * and of the same size from step to step, and who looks from one to the next sees only what is new.
  */
-import { type Point, type Rect, round2 } from '../../common/geometry.ts';
+import { type Point, round2 } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
 import { is } from '../../parts/index.ts';
-import { TYPE } from '../../parts/outline.ts';
 import { rectToSheet } from '../../place/frame.ts';
 import type { Prepared } from '../compose.ts';
 import { sheetOf } from '../compose.ts';
 import type { Pen } from '../pen.ts';
-import type { Theme } from '../theme.ts';
+import type { Sheet } from '../sheet.ts';
+import { type Theme, themes } from '../theme.ts';
 import { type Bead, beadsOf, type End, runsOf } from './beads.ts';
 import {
   type Box,
+  cropAbout,
   type Figure,
-  type FigureLook,
+  type Frame,
   figureOf,
-  LEAST,
-  scaleIn,
-  sizeOf,
-  themeOf,
+  frameIn,
+  type PrintTheme,
 } from './figure.ts';
 import {
   drawHarness,
@@ -41,7 +40,8 @@ export interface FigureStep {
   readonly joints: readonly number[];
 }
 
-export interface StepLook extends FigureLook {
+export interface StepLook {
+  readonly theme?: PrintTheme;
   /** What each figure shows, by step, in words. */
   readonly altOf: (step: FigureStep) => string;
   /** The number of a joint's line in the step's checklist; as they stand in the step, counted from 1, where left out. */
@@ -50,43 +50,16 @@ export interface StepLook extends FigureLook {
   readonly hooked?: (joint: number, end: EndName) => boolean;
 }
 
-/** Crop, scale and size of names that the figures of a kit have in common. */
-export interface Frame {
-  readonly crop: Rect;
-  /** Millimetres of a drawing unit. */
-  readonly scale: number;
-  /** Size of names, drawing units. */
-  readonly type: number;
-}
-
 /** Around everything, so that numbers beside the outermost lugs have room. */
 const MARGIN = 20;
-/** Rounds in which names grow with what a unit comes to, and that with what names take up. */
-const ROUNDS = 4;
 
-/** The crop of a kit's figures in a box: all of its parts and joints, with names in a size that can be read there. */
-export function frameOf(prepared: Prepared, box: Box): Frame {
-  const sheet = sheetOf(prepared);
-  const all = new Set(sheet.placement.parts.map(({ part }) => part.name));
+/** The frame that all steps of a kit have in common: all of its parts and joints. */
+function frameOf(sheet: Sheet, theme: Theme, box: Box): Frame {
+  const concerned = new Set(sheet.placement.parts.map(({ part }) => part.name));
   const made = sheet.lines.map((): Made => 'new');
-  const cropAt = (type: number): Rect => {
-    const { x, y, width, height } = extentOf(
-      harnessOf({ sheet, theme: themeOf({}), made, concerned: all, type }),
-    );
-    return {
-      x: round2(x - MARGIN),
-      y: round2(y - MARGIN),
-      width: round2(width + 2 * MARGIN),
-      height: round2(height + 2 * MARGIN),
-    };
-  };
-  let type: number = TYPE.lug;
-  let crop = cropAt(type);
-  for (let round = 0; round < ROUNDS; round++) {
-    type = Math.max(TYPE.lug, round2(sizeOf(LEAST, scaleIn(crop, box)) + 0.01));
-    crop = cropAt(type);
-  }
-  return { crop, scale: scaleIn(crop, box), type };
+  return frameIn(box, (type) =>
+    cropAbout(extentOf(harnessOf({ sheet, theme, made, concerned, type })), MARGIN),
+  );
 }
 
 /** A figure a step, in their order. */
@@ -96,9 +69,9 @@ export function stepFigures(
   box: Box,
   look: StepLook,
 ): readonly Figure[] {
-  const frame = frameOf(prepared, box);
   const sheet = sheetOf(prepared);
-  const theme = themeOf(look);
+  const theme = themes[look.theme ?? 'light'];
+  const frame = frameOf(sheet, theme, box);
   return steps.map((step, i) => {
     const before = new Set(steps.slice(0, i).flatMap(({ joints }) => joints));
     const made = sheet.lines.map(
@@ -115,7 +88,7 @@ export function stepFigures(
     const alt = look.altOf(step);
     return figureOf({ id, title: sheet.title, alt, ...frame, theme }, (pen) => {
       const drawing = pen.group({ id: `${id}-drawing` });
-      drawHarness(drawing, id, harness);
+      drawHarness(drawing, id, harness, frame.crop);
       drawNumbers(drawing.group({ id: `${id}-numbers` }), id, harness, step, frame, look);
     });
   });
