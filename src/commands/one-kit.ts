@@ -5,12 +5,12 @@ import type { Command } from 'commander';
 import type { Job } from '../catalogue/catalogue.ts';
 import { loadJob } from '../catalogue/load-job.ts';
 import { readCatalogue } from '../catalogue/read-catalogue.ts';
-import { CATALOGUE } from '../catalogue/schema.ts';
 import { closestName } from '../common/nearest.ts';
 import { list } from '../common/quoting.ts';
 import type { Kit } from '../describe/kit.ts';
 import { isFolder } from '../files/find-kits.ts';
 import { type Loaded, loadKit } from '../files/load.ts';
+import { CATALOGUE } from '../files/parts-list.ts';
 import { circuitOr, fail, printDiagnostics } from './console.ts';
 
 /** Whether a path is a workshop's folder or its catalogue. */
