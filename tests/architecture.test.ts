@@ -21,6 +21,7 @@ const ROOMS = [
   'prepare.ts',
   'pipeline.ts',
   'report',
+  'leaflet',
   'files',
   'publish',
   'catalogue',

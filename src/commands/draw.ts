@@ -53,7 +53,7 @@ export function steps(written: string): number {
 }
 
 /** A day that there is, as ISO 8601 writes it. */
-function day(written: string): string {
+export function day(written: string): string {
   if (!isDay(written))
     throw new InvalidArgumentError(
       `“${written}” is not a date; write year, month and day, such as 2026-11-30`,
