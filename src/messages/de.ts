@@ -50,6 +50,30 @@ export const de: Messages = {
   // ── Drawing: response plot
 
   // ── Soldering: steps and their lines
+  'step-title.ground': 'Masse',
+  'step-title.jumpers':
+    '{what, select, jumpers {Drahtbrücken} bends {Umgebogene Ösen} other {Drahtbrücken und umgebogene Ösen}}',
+  'step-title.components': 'Bauteile',
+  'step-title.controls': 'Schalter und Potis',
+  'step-title.output': 'Ausgang',
+  'step-title.pickups': 'Tonabnehmer',
+  'step-title.other': 'Weitere Verbindungen',
+  'steps.share': '{title}, Teil {part} von {of}',
+  'step-joint.wire': 'Draht{cut} von {from} nach {to}',
+  'step-joint.jumper': 'Blanke Drahtbrücke{cut} von {from} nach {to}',
+  'step-joint.braid': 'Schirmgeflecht{cut} von {from} nach {to}',
+  'steps.leg': '{component}{cut}: ein Beinchen an {to}',
+  'steps.bend': '{from} zurückbiegen und an {to} löten',
+  'steps.sleeved': 'mit Isolierschlauch',
+  'steps.marked': 'Aufdruck {print}',
+  'steps.hook':
+    '{line}; {ends, select, one {nur einhaken} other {an {end} nur einhaken}}, in Schritt {step} löten',
+  'steps.gather': '{line}; an {end} alles Eingehakte mitlöten',
+  'steps.why-surface': 'Wird noch einmal erhitzt, da sich an einer Fläche nichts einhaken lässt: {ends}.',
+  'steps.why-test':
+    '{end}: jetzt gelötet, damit die Verdrahtung geprüft werden kann, und in Schritt {step} noch einmal mit der Ader des Tonabnehmers.',
+  'steps.why-waits':
+    'An der Öse eines Tonabnehmers nur eingehakt und dort zusammen mit dessen Ader gelötet: {components}.',
 
   // ── Soldering: tests after a step, and readings
 

@@ -48,6 +48,28 @@ export const en = {
   // ── Drawing: response plot
 
   // ── Soldering: steps and their lines
+  'step-title.ground': 'Ground',
+  'step-title.jumpers': '{what, select, jumpers {Jumpers} bends {Bent lugs} other {Jumpers and bent lugs}}',
+  'step-title.components': 'Components',
+  'step-title.controls': 'Switch and pots',
+  'step-title.output': 'Output',
+  'step-title.pickups': 'Pickups',
+  'step-title.other': 'Further joints',
+  'steps.share': '{title}, part {part} of {of}',
+  'step-joint.wire': 'Wire{cut} from {from} to {to}',
+  'step-joint.jumper': 'Bare jumper{cut} from {from} to {to}',
+  'step-joint.braid': 'Braid{cut} from {from} to {to}',
+  'steps.leg': '{component}{cut}: one leg to {to}',
+  'steps.bend': 'Bend {from} back and solder it to {to}',
+  'steps.sleeved': 'sleeved',
+  'steps.marked': 'marked {print}',
+  'steps.hook': '{line}; {ends, select, one {hook only} other {at {end} hook only}}, solder in step {step}',
+  'steps.gather': '{line}; at {end} solder all that is hooked',
+  'steps.why-surface': 'Heated again, as nothing can be hooked to a surface: {ends}.',
+  'steps.why-test':
+    '{end}: soldered now so that the harness can be tested, and again in step {step} with the pickup’s lead.',
+  'steps.why-waits':
+    'Only hooked at a pickup’s lug, and soldered there together with the pickup’s lead: {components}.',
 
   // ── Soldering: tests after a step, and readings
 

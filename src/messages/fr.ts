@@ -50,6 +50,30 @@ export const fr: Messages = {
   // ── Drawing: response plot
 
   // ── Soldering: steps and their lines
+  'step-title.ground': 'Masse',
+  'step-title.jumpers':
+    '{what, select, jumpers {Ponts} bends {Cosses repliées} other {Ponts et cosses repliées}}',
+  'step-title.components': 'Composants',
+  'step-title.controls': 'Sélecteur et potentiomètres',
+  'step-title.output': 'Sortie',
+  'step-title.pickups': 'Micros',
+  'step-title.other': 'Autres soudures',
+  'steps.share': '{title}, partie {part} sur {of}',
+  'step-joint.wire': 'Fil{cut} de {from} à {to}',
+  'step-joint.jumper': 'Pont nu{cut} de {from} à {to}',
+  'step-joint.braid': 'Tresse{cut} de {from} à {to}',
+  'steps.leg': '{component}{cut} : une patte à {to}',
+  'steps.bend': 'Replier {from} et souder sur {to}',
+  'steps.sleeved': 'sous gaine',
+  'steps.marked': 'marqué {print}',
+  'steps.hook':
+    '{line} ; {ends, select, one {accrocher seulement} other {à {end}, accrocher seulement}}, souder à l’étape {step}',
+  'steps.gather': '{line} ; à {end}, souder tout ce qui est accroché',
+  'steps.why-surface': 'Chauffé à nouveau, car rien ne peut s’accrocher à une surface : {ends}.',
+  'steps.why-test':
+    '{end} : soudé maintenant pour pouvoir tester le câblage, puis à nouveau à l’étape {step} avec le fil du micro.',
+  'steps.why-waits':
+    'Accroché seulement à la cosse d’un micro, où la soudure se fait avec le fil du micro : {components}.',
 
   // ── Soldering: tests after a step, and readings
 

@@ -36,10 +36,7 @@ const USUAL_PAGE = 'a4';
 const [MARGIN, SMALL_MARGIN, SMALL] = [16, 12, 170] as const;
 
 /** The paper of a leaflet; of a booklet that of one page, half of the sheet. */
-function paperOf(
-  { width, height }: Page,
-  { landscape = false, booklet = false }: LeafletWanted,
-): Paper {
+function paperOf({ width, height }: Page, { landscape = false, booklet = false }: LeafletWanted): Paper {
   const [long, short] = [Math.max(width, height), Math.min(width, height)];
   const turned = landscape || width > height;
   const [across, down] = booklet ? [long / 2, short] : turned ? [long, short] : [short, long];
