@@ -50,8 +50,20 @@ const OFFSETS: readonly Point[] = Array.from({ length: 29 * 29 }, (_, i) => ({
   .filter(({ x, y }) => Math.hypot(x, y) >= 20 && Math.hypot(x, y) <= FARTHEST)
   .sort((p, q) => p.x ** 2 + p.y ** 2 - q.x ** 2 - q.y ** 2);
 
+const known = new WeakMap<Placement, Map<string, readonly Chip[]>>();
+
+/** The chips of a placement, which all its sheets share but those that highlight parts. */
+export function chipsOf(placement: Placement, highlighted: ReadonlySet<string>): readonly Chip[] {
+  const ofPlacement = known.get(placement) ?? new Map<string, readonly Chip[]>();
+  known.set(placement, ofPlacement);
+  const key = JSON.stringify([...highlighted]);
+  const chips = ofPlacement.get(key) ?? findChips(placement, highlighted);
+  ofPlacement.set(key, chips);
+  return chips;
+}
+
 /** A chip for every wire with a colour: on a free stretch of it where there is one, else beside it with a leader. */
-function chipsOf(
+function findChips(
   { wires, parts, width: across, height: down }: Placement,
   highlighted: ReadonlySet<string>,
 ): readonly Chip[] {
@@ -140,6 +152,9 @@ function* freeSpots(
     const level = a.y === b.y;
     const half = (level ? width : CHIP_HEIGHT) / 2 + ends;
     const length = span({ a, b });
+    // Nothing that a chip reaches lies beyond this.
+    const reach = Math.max(width, CHIP_HEIGHT) / 2 + Math.max(clear, apart) + 2;
+    const { runs: others, taken: bodies } = near(reaching(a, b, reach), runs, taken);
     for (let off = 0; off <= length / 2 - half; off += 4)
       for (const side of off === 0 ? [0] : [-1, 1]) {
         const share = 0.5 + (side * off) / length;
@@ -149,8 +164,8 @@ function* freeSpots(
           ? around(p.x, p.y, width + 2 * apart, 2)
           : around(p.x, p.y, 2, CHIP_HEIGHT + 2 * apart);
         if (
-          runs.every((other) => other.wire === wire || !(touches(other, wide) || touches(other, along))) &&
-          taken.every((other) => !overlaps(other, wide))
+          others.every((other) => other.wire === wire || !(touches(other, wide) || touches(other, along))) &&
+          bodies.every((other) => !overlaps(other, wide))
         )
           yield { rect: around(p.x, p.y, width, CHIP_HEIGHT) };
       }
@@ -161,11 +176,17 @@ function* freeSpots(
 /** The nearest free place beside the wire, joined to it by a leader that touches nothing else, or at least no part. */
 function asideSpot(
   wire: PlacedWire,
-  runs: readonly Run[],
+  all: readonly Run[],
   width: number,
-  taken: readonly Rect[],
+  bodies: readonly Rect[],
   clear: boolean,
 ): Place | undefined {
+  const [xs, ys] = [wire.points.map(({ x }) => x), wire.points.map(({ y }) => y)];
+  const [least, most] = [
+    { x: Math.min(...xs), y: Math.min(...ys) },
+    { x: Math.max(...xs), y: Math.max(...ys) },
+  ];
+  const { runs, taken } = near(reaching(least, most, FARTHEST + width + CHIP_HEIGHT), all, bodies);
   const others = runs.filter((other) => other.wire !== wire);
   const starts = stretchesOf(wire)
     .flatMap(({ a, b }) => pointsOn(a, b, STEP))
@@ -213,13 +234,25 @@ const runOf = (wire: PlacedWire): Run => ({
   wire,
   rects: wire.points.slice(1).map((b, i) => {
     const a = wire.points[i] ?? b;
-    return {
-      x: Math.min(a.x, b.x) - WIDEST,
-      y: Math.min(a.y, b.y) - WIDEST,
-      width: Math.abs(a.x - b.x) + 2 * WIDEST,
-      height: Math.abs(a.y - b.y) + 2 * WIDEST,
-    };
+    return reaching(a, b, WIDEST);
   }),
+});
+
+/** The rectangle about two points, and so much more on every side. */
+const reaching = (a: Point, b: Point, more: number): Rect => ({
+  x: Math.min(a.x, b.x) - more,
+  y: Math.min(a.y, b.y) - more,
+  width: Math.abs(a.x - b.x) + 2 * more,
+  height: Math.abs(a.y - b.y) + 2 * more,
+});
+
+/** What of wires and bodies lies in an area at all. */
+const near = (area: Rect, runs: readonly Run[], taken: readonly Rect[]) => ({
+  runs: runs.flatMap(({ wire, rects }): readonly Run[] => {
+    const some = rects.filter((rect) => overlaps(rect, area));
+    return some.length === 0 ? [] : [{ wire, rects: some }];
+  }),
+  taken: taken.filter((rect) => overlaps(rect, area)),
 });
 
 const touches = ({ rects }: Run, rect: Rect): boolean => rects.some((one) => overlaps(rect, one));

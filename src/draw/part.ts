@@ -27,11 +27,22 @@ export interface Look {
   readonly meeting: ReadonlySet<string>;
   /** Parts drawn with the accent: padding resistors. */
   readonly highlighted: ReadonlySet<string>;
+  /** Least size of what is printed on a part, where smaller words are left out; drawing units. */
+  readonly least?: number;
   /** Tint by pickup name: its coils have it, as the bars of its loads do. */
   readonly tints: ReadonlyMap<string, string>;
 }
 
 export function drawPart(pen: Pen, placed: PlacedPart, look: Look): void {
+  const component = is(placed.part, 'component');
+  drawFace(pen, placed, look);
+  labels(pen.still(), placed, look.theme, component ? look.theme.accent : look.theme.ink);
+  marks(pen, placed, look.closed.get(placed.part.name) ?? [], look.theme);
+  if (!component) tags(pen, placed, look);
+}
+
+/** What a part looks like without a word beside it: no label, no tag. */
+export function drawFace(pen: Pen, placed: PlacedPart, look: Look): void {
   const { part, outline } = placed;
   const component = is(part, 'component');
   if (component) {
@@ -44,10 +55,8 @@ export function drawPart(pen: Pen, placed: PlacedPart, look: Look): void {
   // A component is the same either way round, but its bands are read from the left, or from the top.
   const face = component ? pen.reading() : pen;
   const turned = look.turned?.get(part.name) ?? {};
-  for (const shape of faceOf(part, { outline, closed, turned })) paintShape(face, shape, theme);
-  labels(pen.still(), placed, look.theme, component ? look.theme.accent : look.theme.ink);
-  marks(pen, placed, closed, look.theme);
-  if (!component) tags(pen, placed, look);
+  for (const shape of faceOf(part, { outline, closed, turned }))
+    if (shape.shape !== 'text' || shape.size >= (look.least ?? 0)) paintShape(face, shape, theme);
 }
 
 /** The tags to solder to, with their names. Names longer than the tag has room for are not made: outlines size them. */

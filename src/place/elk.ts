@@ -4,16 +4,23 @@
  * room for each.
  */
 
-import ELKBundled from 'elkjs/lib/elk.bundled.js';
+import type ELKBundled from 'elkjs/lib/elk.bundled.js';
 import type { ElkNode, ElkPort } from 'elkjs/lib/elk-api.js';
 import { lugIdOf } from '../circuit/circuit.ts';
 import { PITCH } from '../common/geometry.ts';
 import type { Joint } from '../describe/kit.ts';
 import type { Outline, Port } from '../parts/outline.ts';
 
-// The package is CommonJS with a default export that TypeScript's node resolution wraps once more.
-const ELK = ELKBundled as unknown as typeof ELKBundled.default;
-let engine: InstanceType<typeof ELK> | undefined;
+type Engine = InstanceType<typeof ELKBundled.default>;
+let engine: Engine | undefined;
+
+/** Reads the package only now: it is more than half of the program's text, and only a kit that is placed needs it. */
+async function startEngine(): Promise<Engine> {
+  const { default: bundled } = await import('elkjs/lib/elk.bundled.js');
+  // The package is CommonJS with a default export that TypeScript's node resolution wraps once more.
+  const ELK = bundled as unknown as typeof bundled.default;
+  return new ELK();
+}
 
 interface ElkPart {
   readonly name: string;
@@ -96,7 +103,7 @@ let last: { readonly graph: string; readonly corners: Corners } | undefined;
 export async function layOut(graph: ElkNode): Promise<Corners> {
   const text = JSON.stringify(graph);
   if (last?.graph === text) return last.corners;
-  engine ??= new ELK();
+  engine ??= await startEngine();
   const laid = await engine.layout(graph);
   const corners = new Map((laid.children ?? []).map(({ id, x = 0, y = 0 }) => [id, { x, y }]));
   last = { graph: text, corners };

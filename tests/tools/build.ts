@@ -49,7 +49,12 @@ const page: BuildOptions = {
   input: { browser: 'src/browser.ts' },
   platform: 'browser',
   logLevel: 'warn',
-  output: { dir: 'dist', format: 'esm', minify: { mangle: false, compress: false, codegen: true } },
+  output: {
+    dir: 'dist',
+    format: 'esm',
+    codeSplitting: false,
+    minify: { mangle: false, compress: false, codegen: true },
+  },
 };
 
 /** Builds; the test runner calls it before the first test. */
