@@ -1,20 +1,21 @@
 /** From a placed kit to its leaflet: everything that goes into the bag with the parts. */
+import { type Step, stepsOf } from '../annotate/steps.ts';
 import { viewLine } from '../annotate/words.ts';
 import { markOf, type Prepared } from '../draw/compose.ts';
-import type { ThemeName } from '../draw/theme.ts';
+import type { Box, PrintTheme } from '../draw/leaflet/figure.ts';
 import { DEFAULT_LANGUAGE, type Language } from '../messages/language.ts';
 import { type Say, sayIn } from '../messages/say.ts';
-import type { Block, Leaflet, Paper, Sender } from './document.ts';
+import type { Block, Leaflet, Paper, Picture, Sender } from './document.ts';
 import { faultsTable } from './faults.ts';
 import { cautions, partsTable, tools } from './parts.ts';
-import { Pictures, type Room } from './pictures.ts';
+import { Pictures } from './pictures.ts';
 import { loadsSection, positionsTable } from './sound.ts';
 import { stepsSection } from './steps.ts';
 
 interface LeafletOptions {
   readonly paper: Paper;
   readonly language?: Language;
-  readonly theme?: ThemeName;
+  readonly theme?: PrintTheme;
   /** Printed beside the revision mark: `2026-11-30`. */
   readonly date?: string;
   /** With the plot of the frequency response. */
@@ -33,7 +34,8 @@ export function leafletOf(prepared: Prepared, options: LeafletOptions): Leaflet 
   const { paper, language = DEFAULT_LANGUAGE, theme = 'light', date, sender } = options;
   const { kit } = prepared.circuit;
   const say = sayIn(language);
-  const pictures = new Pictures(prepared, theme);
+  const pictures = new Pictures(prepared, theme, say);
+  const steps = stepsOf(prepared.circuit, language);
   const mark = markOf(prepared);
   const revision = `${say('leaflet.revision', { mark })}${date === undefined ? '' : `, ${date}`}`;
   return {
@@ -51,35 +53,41 @@ export function leafletOf(prepared: Prepared, options: LeafletOptions): Leaflet 
     running: `${kit.title} · ${revision}`,
     ...(sender ? { sender } : {}),
     blocks: [
-      ...beginning(prepared, pictures, say, options),
-      ...stepsSection(prepared, pictures, say, innerOf(paper)),
+      ...beginning(prepared, pictures, say, steps, options),
+      ...stepsSection(steps, pictures, say, innerOf(paper)),
       ...ending(prepared, pictures, say, options),
     ],
   };
 }
 
 /** What a page has inside its margins, millimetres. */
-const innerOf = ({ width, height, margin }: Paper): Room => ({
+const innerOf = ({ width, height, margin }: Paper): Box => ({
   width: width - 2 * margin,
   height: height - 2 * margin,
 });
 
 /** The wiring by itself, the page turned round where it is larger then. */
-function sheetOf(pictures: Pictures, { paper, bound = false }: LeafletOptions) {
+function sheetOf(pictures: Pictures, steps: readonly Step[], { paper, bound = false }: LeafletOptions) {
   const { width, height } = innerOf(paper);
-  const upright = pictures.wiring({ width, height: height - SHEET_HEAD });
-  const turned = pictures.wiring(
-    bound ? { width: height - SHEET_HEAD, height: width } : { width: height, height: width - SHEET_HEAD },
-  );
-  return turned.width > upright.width
-    ? { picture: turned, turned: true }
-    : { picture: upright, turned: false };
+  const picture = pictures.wiring({ width, height: height - SHEET_HEAD }, steps);
+  // Turned on a bound page, which stays upright, it fits as it is.
+  if (!picture.turned || bound) return { picture, turned: picture.turned };
+  const room = { width: height, height: width - SHEET_HEAD };
+  const aside = pictures.wiring(room, steps);
+  return { picture: aside.turned ? shrunk(picture, room) : aside, turned: true };
+}
+
+/** Printed smaller, where it is as wide as it is high and the heading leaves it less room on either page. */
+function shrunk(picture: Picture, { width, height }: Box): Picture {
+  const scale = Math.min(1, width / picture.width, height / picture.height);
+  return { ...picture, width: picture.width * scale, height: picture.height * scale };
 }
 
 function beginning(
   prepared: Prepared,
   pictures: Pictures,
   say: Say,
+  steps: readonly Step[],
   options: LeafletOptions,
 ): readonly Block[] {
   const { circuit, hand } = prepared;
@@ -99,11 +107,11 @@ function beginning(
       is: 'sheet',
       heading: say('leaflet.drawing'),
       caption: viewLine(kit.view, hand),
-      ...sheetOf(pictures, options),
+      ...sheetOf(pictures, steps, options),
     },
     { is: 'heading', level: 1, text: say('leaflet.parts'), page: true },
     { is: 'paragraph', text: say('leaflet.parts-say') },
-    partsTable(kit, say),
+    partsTable(kit, say, (part) => pictures.part(part)),
     {
       is: 'together',
       blocks: [
@@ -114,8 +122,10 @@ function beginning(
     {
       is: 'together',
       blocks: [
-        { is: 'heading', level: 1, text: say('leaflet.key') },
-        { is: 'figure', picture: pictures.key({ width: inner.width, height: inner.height / 3 }) },
+        { is: 'heading', level: 1, text: say('leaflet.steps') },
+        { is: 'paragraph', text: say('leaflet.steps-say') },
+        { is: 'paragraph', text: say('leaflet.rings-say') },
+        { is: 'figure', picture: pictures.key(inner) },
       ],
     },
   ];

@@ -1,21 +1,21 @@
 /** The parts to tick off, and the tools that this kit takes. */
 import { formatQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
-import { keyOf, type Say } from '../messages/say.ts';
-import { componentOf, is, isPickup, lugsOf, type Part, whatIs } from '../parts/index.ts';
+import type { Say } from '../messages/say.ts';
+import { componentOf, is, isPickup, lugsOf, type Part } from '../parts/index.ts';
 import { valueWords } from '../parts/value-words.ts';
 import { type Block, type Cell, type Picture, strong, TICK, text } from './document.ts';
-import { colourIn } from './words.ts';
+import { colourIn, kindIn } from './words.ts';
 
 /** The table of all parts; a ground point is a place on the instrument, and in no bag. */
-export function partsTable(kit: Kit, say: Say, pictureOf?: (part: Part) => Picture): Block {
+export function partsTable(kit: Kit, say: Say, pictureOf: (part: Part) => Picture): Block {
   const bag = kit.parts.filter((part) => !is(part, 'ground-point'));
   return {
     is: 'table',
     columns: [
       { head: say('leaflet.done') },
       { head: say('leaflet.quantity'), align: 'right' },
-      ...(pictureOf ? [{ head: say('leaflet.picture') }] : []),
+      { head: say('leaflet.picture') },
       { head: say('leaflet.part'), share: 3 },
       { head: say('leaflet.value'), share: 2 },
       { head: say('leaflet.recognise'), share: 4 },
@@ -25,7 +25,7 @@ export function partsTable(kit: Kit, say: Say, pictureOf?: (part: Part) => Pictu
       return [
         TICK,
         text(String(parts.length)),
-        ...(pictureOf ? [{ is: 'picture' as const, picture: pictureOf(first) }] : []),
+        { is: 'picture', picture: pictureOf(first) },
         strong(`${parts.map(({ label }) => label).join(', ')}: ${kindIn(first, say)}`),
         text(
           first.code === undefined ? (valueWords(first) ?? '') : `${valueWords(first) ?? ''} (${first.code})`,
@@ -50,11 +50,6 @@ function alike(parts: readonly Part[], say: Say): readonly (readonly [Part, ...P
   }
   return [...groups.values()];
 }
-
-const kindIn = (part: Part, say: Say): string => {
-  const key = keyOf('kind', part.kind);
-  return key === undefined ? whatIs(part) : say(key);
-};
 
 /** A resistor by its bands in words, a capacitor by its code, a pickup by a meter, anything else by its lugs. */
 function recogniseBy(part: Part, say: Say): string {

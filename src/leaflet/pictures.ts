@@ -1,22 +1,83 @@
-/** The drawings of a leaflet, each as large as the room it is given. */
+/** The drawings of a leaflet, each as large as the room it is given, with what it shows in words. */
+import type { Step } from '../annotate/steps.ts';
 import type { Prepared } from '../draw/compose.ts';
-import type { ThemeName } from '../draw/theme.ts';
+import type { Box, PrintTheme } from '../draw/leaflet/figure.ts';
+import { partPicture } from '../draw/leaflet/part-picture.ts';
+import { type StepLook, stepFigures } from '../draw/leaflet/step-figure.ts';
+import { type WiringFigure, wiringFigure } from '../draw/leaflet/wiring-figure.ts';
+import type { Say } from '../messages/say.ts';
+import type { Part } from '../parts/index.ts';
 import { drawResponse, render } from '../pipeline.ts';
 import type { Picture } from './document.ts';
+import { kindIn } from './words.ts';
 
-/** Room for a picture, millimetres. */
-export interface Room {
-  readonly width: number;
-  readonly height: number;
+/** Millimetres of a CSS pixel, 96 to an inch. */
+const PIXEL = 25.4 / 96;
+/** A part's picture, millimetres. */
+const PART: Box = { width: 20, height: 14 };
+
+export class Pictures {
+  readonly #prepared: Prepared;
+  readonly #theme: PrintTheme;
+  readonly #say: Say;
+  constructor(prepared: Prepared, theme: PrintTheme, say: Say) {
+    this.#prepared = prepared;
+    this.#theme = theme;
+    this.#say = say;
+  }
+
+  /** The wiring by itself, upright or for a page that is turned round. */
+  wiring(room: Box, steps: readonly Step[]): WiringFigure {
+    const lines = steps.flatMap(({ lines }) => lines).join('. ');
+    return wiringFigure(this.#prepared, room, {
+      alt: `${this.#say('leaflet.drawing')}: ${lines}.`,
+      theme: this.#theme,
+    });
+  }
+
+  /** A drawing a step, all at the same place and scale. */
+  steps(steps: readonly Step[], room: Box): readonly Picture[] {
+    const ends = new Map(
+      steps.flatMap(({ details }) => details.map((detail) => [detail.index, detail] as const)),
+    );
+    const look: StepLook = {
+      theme: this.#theme,
+      altOf: ({ number }) => {
+        const step = steps.find((one) => one.number === number);
+        return `${this.#say('leaflet.step', { number, title: step?.title ?? '' })}. ${(step?.lines ?? []).join('. ')}.`;
+      },
+      hooked: (joint, end) => typeof ends.get(joint)?.[end].soldered === 'object',
+    };
+    return stepFigures(this.#prepared, steps, room, look);
+  }
+
+  part(part: Part): Picture {
+    const alt = `${part.label}: ${kindIn(part, this.#say)}`;
+    return partPicture(this.#prepared, part, PART, { alt, theme: this.#theme });
+  }
+
+  /** What lines and signs mean, composed for a column so wide, so that its type is as large on any paper. */
+  key({ width }: Pick<Box, 'width'>): Picture {
+    const pixels = Math.floor(width / PIXEL);
+    return atScale(render(this.#prepared, { theme: this.#theme, only: ['key'], width: pixels }).svg, PIXEL);
+  }
+
+  response(room: Box): Picture {
+    const svg = drawResponse(this.#prepared.circuit.kit);
+    const { width, height } = sizeOf(svg);
+    return atScale(svg, Math.min(PIXEL, room.width / width, room.height / height));
+  }
 }
 
-/** Millimetres of a drawing unit at most: larger, lines look coarse and words shout. */
-const MOST_SCALE = 0.3;
-
-/** A drawing scaled to a room. */
-function fitted(svg: string, room: Room, most = MOST_SCALE): Picture {
+/** Width and height in the drawing's units. */
+function sizeOf(svg: string): Box {
   const [, width = 0, height = 0] = (/ viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg) ?? []).map(Number);
-  const scale = Math.min(most, room.width / width, room.height / height);
+  return { width, height };
+}
+
+/** @param scale millimetres of a drawing unit */
+function atScale(svg: string, scale: number): Picture {
+  const { width, height } = sizeOf(svg);
   return { svg, width: width * scale, height: height * scale, alt: altOf(svg) };
 }
 
@@ -30,31 +91,3 @@ const altOf = (svg: string): string =>
     .replaceAll('&gt;', '>')
     .replaceAll('&quot;', '"')
     .replaceAll('&amp;', '&');
-
-export class Pictures {
-  readonly #prepared: Prepared;
-  readonly #theme: ThemeName;
-  constructor(prepared: Prepared, theme: ThemeName) {
-    this.#prepared = prepared;
-    this.#theme = theme;
-  }
-
-  /** The wiring by itself. */
-  wiring(room: Room): Picture {
-    return fitted(render(this.#prepared, { theme: this.#theme, only: ['drawing'] }).svg, room);
-  }
-
-  /** The wiring up to a step, at the same place and scale in every step. */
-  step(step: number, room: Room): Picture {
-    return fitted(render(this.#prepared, { theme: this.#theme, only: ['drawing'], step }).svg, room);
-  }
-
-  /** What lines and signs mean. */
-  key(room: Room): Picture {
-    return fitted(render(this.#prepared, { theme: this.#theme, only: ['key'] }).svg, room);
-  }
-
-  response(room: Room): Picture {
-    return fitted(drawResponse(this.#prepared.circuit.kit), room);
-  }
-}

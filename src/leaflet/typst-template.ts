@@ -140,18 +140,17 @@ export const TEMPLATE = `
       b.blocks.map(show-block).join(),
     )
   } else if b.is == "together" {
-    block(breakable: false, width: 100%, b.blocks.map(show-block).join())
+    block(breakable: false, width: 100%, above: 1.8em, b.blocks.map(show-block).join())
   } else if b.is == "contents" {
     outline(title: b.heading, depth: 1)
   } else if b.is == "lines" {
-    layout(size => {
-      let gap = 9mm
-      let count = calc.max(8, calc.floor((size.height - 60mm) / gap))
-      for _ in range(count) {
-        v(gap, weak: false)
+    // What is left of the page; words behind it stand at its foot.
+    block(height: 1fr, width: 100%, layout(size => {
+      for _ in range(calc.floor(size.height / 9mm)) {
+        v(9mm, weak: false)
         line(length: 100%, stroke: 0.4pt + rule)
       }
-    })
+    }))
   }
 }
 

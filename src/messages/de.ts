@@ -84,7 +84,6 @@ export const de: Messages = {
   'leaflet.revision': 'Stand {mark}',
   'leaflet.contents': 'Inhalt',
   'leaflet.drawing': 'Verdrahtungsplan',
-  'leaflet.key': 'So sind die Zeichnungen zu lesen',
   'leaflet.parts': 'Teile',
   'leaflet.parts-say':
     'Vor dem Beginn jedes Teil abhaken. Fehlt eines oder ist es beschädigt, nicht anfangen.',
@@ -129,6 +128,9 @@ export const de: Messages = {
   'leaflet.step': 'Schritt {number}: {title}',
   'leaflet.joint': 'Verbindung',
   'leaflet.notes': 'Notizen',
+  'leaflet.number': 'Nr.',
+  'leaflet.rings-say':
+    'Jeder Schritt hat eine Zeichnung. Neue Verbindungen sind dick und tragen an beiden Enden die Nummer aus der Liste. Schwarze Nummer: dieses Ende in diesem Schritt löten. Weiße Nummer: nur einhaken; gelötet wird in einem späteren Schritt, zusammen mit allem, was noch an diese Lötöse kommt. Frühere Verbindungen sind dünn.',
 
   // ── Leaflet: what each switch position does, loads, fault finding
   'leaflet.positions': 'Was jede Schalterstellung bewirkt',

@@ -80,7 +80,6 @@ export const en = {
   'leaflet.revision': 'Revision {mark}',
   'leaflet.contents': 'Contents',
   'leaflet.drawing': 'Wiring drawing',
-  'leaflet.key': 'How to read the drawings',
   'leaflet.parts': 'Parts',
   'leaflet.parts-say': 'Tick off every part before you start. Do not start if one is missing or damaged.',
   'leaflet.quantity': 'Qty',
@@ -122,6 +121,9 @@ export const en = {
   'leaflet.step': 'Step {number}: {title}',
   'leaflet.joint': 'Joint',
   'leaflet.notes': 'Notes',
+  'leaflet.number': 'No.',
+  'leaflet.rings-say':
+    'Each step has a drawing. New joints are thick, with a number at both ends that is also in the list. A black number: solder this end in this step. A white one: hook it only; it is soldered in a later step, with what else comes to that lug. Joints made before are thin.',
 
   // ── Leaflet: what each switch position does, loads, fault finding
   'leaflet.positions': 'What each switch position does',

@@ -84,7 +84,6 @@ export const es: Messages = {
   'leaflet.revision': 'Revisión {mark}',
   'leaflet.contents': 'Contenido',
   'leaflet.drawing': 'Esquema de cableado',
-  'leaflet.key': 'Cómo leer los dibujos',
   'leaflet.parts': 'Piezas',
   'leaflet.parts-say': 'Marcar cada pieza antes de empezar. No empezar si falta alguna o está dañada.',
   'leaflet.quantity': 'Cant.',
@@ -128,6 +127,9 @@ export const es: Messages = {
   'leaflet.step': 'Paso {number}: {title}',
   'leaflet.joint': 'Unión',
   'leaflet.notes': 'Notas',
+  'leaflet.number': 'N.º',
+  'leaflet.rings-say':
+    'Cada paso tiene su dibujo. Las uniones nuevas son gruesas y llevan en cada extremo el número de la lista. Número negro: soldar ese extremo en este paso. Número blanco: solo engancharlo; se suelda en un paso posterior, junto con lo que aún llega a ese terminal. Las uniones anteriores son finas.',
 
   // ── Leaflet: what each switch position does, loads, fault finding
   'leaflet.positions': 'Qué hace cada posición',

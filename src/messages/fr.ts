@@ -84,7 +84,6 @@ export const fr: Messages = {
   'leaflet.revision': 'Révision {mark}',
   'leaflet.contents': 'Sommaire',
   'leaflet.drawing': 'Plan de câblage',
-  'leaflet.key': 'Comment lire les dessins',
   'leaflet.parts': 'Pièces',
   'leaflet.parts-say':
     'Cocher chaque pièce avant de commencer. Ne pas commencer s’il en manque une ou si elle est abîmée.',
@@ -129,6 +128,9 @@ export const fr: Messages = {
   'leaflet.step': 'Étape {number} : {title}',
   'leaflet.joint': 'Liaison',
   'leaflet.notes': 'Notes',
+  'leaflet.number': 'N°',
+  'leaflet.rings-say':
+    'Chaque étape a son dessin. Les nouvelles liaisons sont épaisses et portent à chaque bout le numéro de la liste. Numéro noir : souder ce bout à cette étape. Numéro blanc : accrocher seulement ; il est soudé plus tard, avec ce qui vient encore à cette cosse. Les liaisons déjà faites sont fines.',
 
   // ── Leaflet: what each switch position does, loads, fault finding
   'leaflet.positions': 'Ce que fait chaque position',
