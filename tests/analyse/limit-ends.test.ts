@@ -76,7 +76,7 @@ describe.each([
         for (const which of ['connected', 'disconnected'] as const) {
           near(jack?.volumeFull[which][end] ?? NaN, volumeFull.jack[which], `full, ${which}, ${end}`);
           near(jack?.volumeZero[which][end] ?? NaN, volumeZero.jack[which], `zero, ${which}, ${end}`);
-          expect(lugs.map(({ lug }) => lug)).toEqual(volumeFull.lugs.map((one) => one.lugs[0]));
+          expect(lugs.map(({ lug }) => lug)).toEqual(volumeFull.lugs.map(({ probe }) => probe));
           for (const [k, lug] of lugs.entries())
             near(lug[which][end], volumeFull.lugs[k]?.[which] ?? NaN, `${lug.lug}, ${which}, ${end}`);
         }
