@@ -38,6 +38,8 @@ export interface Scene {
   readonly concerned: ReadonlySet<string>;
   /** Size of names, drawing units. */
   readonly type: number;
+  /** Whether an end of a joint that was made before is only hooked in as yet; none where left out. */
+  readonly hooked?: (joint: number, end: EndName) => boolean;
 }
 
 /** Where everything of a scene comes to lie. */
@@ -152,6 +154,9 @@ const paled = (theme: Theme): Theme =>
         tints: {},
       };
 
+/** Radius of an end that is not soldered yet. */
+const HOOKED = 3.6;
+
 /** How much an opening leaves free on either side of what passes over it: the outline of a new joint and some air. */
 const HALF_OPEN = 10;
 /** Beyond a new joint's own line: paper, then ink. Beside the rails of ground paper would look like more rails. */
@@ -184,8 +189,13 @@ export function drawHarness(pen: Pen, id: string, harness: Harness, window: Rect
     if (made[i] === 'before') {
       const group = groupOf(i);
       group.stroke(pathOf(i), strokeAttributes(before));
-      for (const end of solderedEnds(wires, nth(wires, i)))
-        group.circle(endAt(harness, i, end), 2.6, { fill: before.stroke });
+      for (const end of solderedEnds(wires, nth(wires, i))) {
+        const open = harness.hooked?.(i, end) ?? false;
+        group.circle(endAt(harness, i, end), open ? HOOKED : 2.6, {
+          fill: open ? theme.paper : before.stroke,
+          ...(open ? { stroke: theme.quiet, 'stroke-width': LINE.hairline } : {}),
+        });
+      }
     }
   const fresh = order.filter((i) => made[i] === 'new');
   const marks = pen.group({ id: `${id}-marks`, fill: 'none' });

@@ -25,29 +25,32 @@ import {
   drawHarness,
   type EndName,
   endAt,
+  endNames,
   extentOf,
   type Harness,
   harnessOf,
   type Made,
-  solderedEnds,
 } from './harness.ts';
 
-/** What a step's figure needs to know of a step. */
+/** Whether an end of a joint is soldered in its step, is only hooked in until a later one, or needs no solder as a component's own leg. */
+export type Soldered = 'now' | 'own' | { readonly later: number };
+
+/** What a figure needs to know of a step. */
 export interface FigureStep {
   /** Counted from 1. */
   readonly number: number;
-  /** Indices into the circuit's joints. */
-  readonly joints: readonly number[];
+  /** Its joints in the order of the checklist's lines; `index` into the circuit's joints. */
+  readonly details: readonly {
+    readonly index: number;
+    readonly from: { readonly soldered: Soldered };
+    readonly to: { readonly soldered: Soldered };
+  }[];
 }
 
-export interface StepLook {
+export interface StepLook<S extends FigureStep = FigureStep> {
   readonly theme?: PrintTheme;
-  /** What each figure shows, by step, in words. */
-  readonly altOf: (step: FigureStep) => string;
-  /** The number of a joint's line in the step's checklist; as they stand in the step, counted from 1, where left out. */
-  readonly numberOf?: (joint: number) => number;
-  /** Whether an end of a new joint is only hooked in, to be soldered in a later step; none where left out. */
-  readonly hooked?: (joint: number, end: EndName) => boolean;
+  /** What each figure shows, in words. */
+  readonly altOf: (step: S) => string;
 }
 
 /** Around everything, so that numbers beside the outermost lugs have room. */
@@ -62,34 +65,43 @@ function frameOf(sheet: Sheet, theme: Theme, box: Box): Frame {
   );
 }
 
-/** A figure a step, in their order. */
-export function stepFigures(
+/**
+ * A figure a step, in their order. The joints of a step are numbered as they stand in it, at both ends: on a filled disc where the end is soldered in
+ * this step, on an open one where it is only hooked in.
+ */
+export function stepFigures<S extends FigureStep>(
   prepared: Prepared,
-  steps: readonly FigureStep[],
+  steps: readonly S[],
   box: Box,
-  look: StepLook,
+  { theme: name = 'light', altOf }: StepLook<S>,
 ): readonly Figure[] {
   const sheet = sheetOf(prepared);
-  const theme = themes[look.theme ?? 'light'];
+  const theme = themes[name];
   const frame = frameOf(sheet, theme, box);
   return steps.map((step, i) => {
-    const before = new Set(steps.slice(0, i).flatMap(({ joints }) => joints));
+    const before = new Set(steps.slice(0, i).flatMap(({ details }) => details.map(({ index }) => index)));
+    const now = step.details.map(({ index }) => index);
     const made = sheet.lines.map(
-      (_, joint): Made => (step.joints.includes(joint) ? 'new' : before.has(joint) ? 'before' : 'absent'),
+      (_, joint): Made => (now.includes(joint) ? 'new' : before.has(joint) ? 'before' : 'absent'),
     );
     const concerned = new Set(
-      step.joints.flatMap((joint) => {
+      now.flatMap((joint) => {
         const { from, to } = nth(sheet.placement.wires, joint).joint;
         return [from.part, to.part];
       }),
     );
-    const harness = harnessOf({ sheet, theme, made, concerned, type: frame.type });
+    const hooked = (joint: number, end: EndName): boolean => {
+      const soldered = steps.flatMap(({ details }) => details).find(({ index }) => index === joint)?.[
+        end
+      ].soldered;
+      return typeof soldered === 'object' && soldered.later > step.number;
+    };
+    const harness = harnessOf({ sheet, theme, made, concerned, type: frame.type, hooked });
     const id = `${sheet.id}-leaflet-step-${step.number}`;
-    const alt = look.altOf(step);
-    return figureOf({ id, title: sheet.title, alt, ...frame, theme }, (pen) => {
+    return figureOf({ id, title: sheet.title, alt: altOf(step), ...frame, theme }, (pen) => {
       const drawing = pen.group({ id: `${id}-drawing` });
       drawHarness(drawing, id, harness, frame.crop);
-      drawNumbers(drawing.group({ id: `${id}-numbers` }), id, harness, step, frame, look);
+      drawNumbers(drawing.group({ id: `${id}-numbers` }), id, harness, step, frame);
     });
   });
 }
@@ -112,25 +124,19 @@ function drawNumbers(
   pen: Pen,
   id: string,
   harness: Harness,
-  step: FigureStep,
+  { details }: FigureStep,
   { crop, type }: Frame,
-  { numberOf = (joint) => step.joints.indexOf(joint) + 1, hooked = () => false }: StepLook,
 ): void {
-  const { sheet, paths, theme } = harness;
-  const { wires } = sheet.placement;
-  const ends = step.joints.flatMap((joint) =>
-    solderedEnds(wires, nth(wires, joint)).map((end): Numbered => {
+  const { paths, theme } = harness;
+  const ends = details.flatMap((detail, i) =>
+    endNames.flatMap((end): Numbered | [] => {
+      const { index: joint } = detail;
+      const { soldered } = detail[end];
+      if (soldered === 'own') return [];
       const path = nth(paths, joint);
-      return {
-        joint,
-        end,
-        number: numberOf(joint),
-        hooked: hooked(joint, end),
-        line: {
-          points: end === 'from' ? path : [...path].reverse(),
-          others: step.joints.flatMap((other) => (other === joint ? [] : runsOf(nth(paths, other), WIDE))),
-        },
-      };
+      const others = details.flatMap(({ index }) => (index === joint ? [] : runsOf(nth(paths, index), WIDE)));
+      const line = { points: end === 'from' ? path : [...path].reverse(), others };
+      return { joint, end, number: i + 1, hooked: soldered !== 'now', line };
     }),
   );
   const bodies = harness.parts.flatMap(({ part, frame, outline }) =>
