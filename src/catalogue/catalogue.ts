@@ -8,6 +8,8 @@ export type Output = (typeof outputs)[number];
 /** A member of a family: the family by its place in the catalogue's file, counted from 0, and by axis the value it has. */
 export interface Member {
   readonly family: number;
+  /** The pattern of the family's ids. */
+  readonly pattern: string;
   readonly values: Readonly<Record<string, string>>;
 }
 
@@ -17,6 +19,8 @@ export interface Job {
   readonly id: string;
   /** The file that describes it; for a member of a family the catalogue's own. */
   readonly file: string;
+  /** All files that say this id, where there are several: the kit is then refused, since nobody knows which of them it is. */
+  readonly clash?: readonly string[];
   /** The description of a member of a family, which extends a kit; absent where the file is the kit. */
   readonly description?: Written;
   /** Which member of which family it is. */

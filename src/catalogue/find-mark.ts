@@ -5,6 +5,7 @@ import { editDistance } from '../common/nearest.ts';
 import { isMark, tidyMark } from '../draw/mark.ts';
 import { isBytes, LARGEST_DRAWING, readBytes } from '../files/read-file.ts';
 import { readEntries } from './build/manifest.ts';
+import type { KitMark } from './marks.ts';
 
 /** A drawing that bears a mark. */
 export interface Marked {
@@ -20,8 +21,10 @@ export interface Marked {
 
 interface Found {
   readonly found: readonly Marked[];
+  /** Kits that had it once, where no drawing bears it. */
+  readonly earlier: readonly KitMark[];
   /** Where there is none: those that differ from it the least. */
-  readonly near: readonly Marked[];
+  readonly near: readonly (Marked | KitMark)[];
   /** How many drawings with a mark there are. */
   readonly looked: number;
 }
@@ -40,20 +43,50 @@ interface Described {
  * @param written a mark as it was read from paper
  * @param out the folder of drawings
  * @param kits those that a drawing without a record may be of
+ * @param kept marks that were ever built
  */
-export function findMark(written: string, out: string, kits: readonly Described[] = []): Found {
+export function findMark(
+  written: string,
+  out: string,
+  kits: readonly Described[] = [],
+  kept: readonly KitMark[] = [],
+): Found {
   const wanted = tidyMark(written);
   const all = markedIn(out, kits);
-  const found = all.filter(({ mark }) => mark === wanted);
-  const near = all
+  const found = all.filter(({ mark }) => mark === wanted).map((one) => titled(one, out, kept));
+  const earlier = found.length > 0 ? [] : kept.filter(({ mark }) => mark === wanted);
+  const near = [...all, ...kept]
     .map((one) => ({ one, edits: editDistance(one.mark, wanted, NEAR + 1) }))
     .filter(({ edits }) => edits > 0 && edits <= NEAR)
     .sort((a, b) => a.edits - b.edits)
     .map(({ one }) => one);
-  return { found, near: found.length > 0 ? [] : oncePerMark(near).slice(0, MOST_NEAR), looked: all.length };
+  const isFound = found.length + earlier.length > 0;
+  return {
+    found,
+    earlier,
+    near: isFound ? [] : oncePerMark(near).slice(0, MOST_NEAR),
+    looked: all.length,
+  };
 }
 
-const oncePerMark = (all: readonly Marked[]): readonly Marked[] =>
+/** The marks that drawings of a kit bear now. */
+export const marksOf = (kit: string, out: string, kits: readonly Described[]): readonly string[] => [
+  ...new Set(
+    markedIn(out, kits)
+      .filter((one) => one.kit === kit)
+      .map(({ mark }) => mark),
+  ),
+];
+
+/** With the title that was printed beside the mark, which a record does not tell. */
+function titled(one: Marked, out: string, kept: readonly KitMark[]): Marked {
+  if (one.title !== undefined) return one;
+  const known =
+    kept.find(({ kit, mark }) => kit === one.kit && mark === one.mark) ?? markedDrawing(out, one.file);
+  return known?.mark === one.mark && known.title !== undefined ? { ...one, title: known.title } : one;
+}
+
+const oncePerMark = <T extends { readonly mark: string }>(all: readonly T[]): readonly T[] =>
   all.filter(({ mark }, i) => all.findIndex((one) => one.mark === mark) === i);
 
 /** What the record says first, then drawings of which it does not tell the mark. */

@@ -33,12 +33,6 @@ interface Workshop {
   readonly own: readonly string[];
 }
 
-/** A kit's file with what all entries that mean it say. */
-interface Meant {
-  readonly path: KeyPath;
-  readonly settings: Settings;
-}
-
 /** A file that several entries mean is one kit, of which a later entry may say more, or something else. */
 export async function jobsOf(
   entries: readonly Entry[],
@@ -47,7 +41,7 @@ export async function jobsOf(
   all: Settings,
 ) {
   const problems: Problem[] = [];
-  const meant = new Map<string, Meant>();
+  const meant = new Map<string, Settings>();
   const out = normalize(workshop.out).replace(/\/$/, '');
   const below = entries.some(({ files }) => isPattern(files))
     ? filesBelow(workshop.folder, new Set([out]))
@@ -59,39 +53,41 @@ export async function jobsOf(
     if (scripts.length > 0) problems.push(problem('scripts-not-run', path, { got: files, files: scripts }));
     if (kits.length + scripts.length + closed.length === 0)
       problems.push(problem('no-kit-found', path, { got: files }));
-    for (const kit of kits) {
-      const before = meant.get(kit);
-      meant.set(kit, {
-        path: before?.path ?? path,
-        settings: { ...before?.settings, ...settings },
-      });
-    }
+    for (const kit of kits) meant.set(kit, { ...meant.get(kit), ...settings });
   }
-  const jobs: Job[] = [];
-  const takers = new Map<string, string>();
-  for (const [kit, { path, settings }] of meant) {
+  const files: Job[] = [];
+  for (const [kit, settings] of meant) {
     const file = join(workshop.folder, kit);
-    const id = await idIn(file);
-    const taker = id === undefined ? undefined : takers.get(id);
-    if (id !== undefined && taker !== undefined) problems.push(problem('id-taken', path, { id, by: taker }));
-    else if (id !== undefined) takers.set(id, file);
-    jobs.push({ id: id ?? '', file, outputs: USUAL, ...all, ...settings });
+    files.push({ id: (await idIn(file)) ?? '', file, outputs: USUAL, ...all, ...settings });
   }
+  const jobs = oncePerId(files);
+  const takers = new Map(jobs.flatMap(({ id, file }) => (id === '' ? [] : [[id, file]])));
   for (const { family, members, settings } of families) {
     const made = members.map((values) => memberJob(family, values, workshop.file, { ...all, ...settings }));
     // One is told: the others of a family are most often taken in the same way.
     const taken = made.find(({ id }) => takers.has(id));
     const path = [...family.path, 'kit'];
-    if (taken) problems.push(problem('id-taken', path, { id: taken.id, by: takers.get(taken.id) ?? '' }));
+    if (taken) problems.push(problem('id-taken', path, { id: taken.id, by: [takers.get(taken.id) ?? ''] }));
     for (const { id } of made) takers.set(id, `the family ${family.kit}`);
     problems.push(
       ...twice(made.map(({ id }) => id))
-        .map((id) => problem('id-taken', path, { id, by: 'another member of this family' }))
+        .map((id) => problem('id-taken', path, { id, by: ['another member of this family'] }))
         .slice(0, 1),
     );
     jobs.push(...made);
   }
   return { jobs: named(jobs), problems };
+}
+
+/** Files of one id are one job, which fails: so each id is known to be in the catalogue, and the other kits are made. */
+function oncePerId(jobs: readonly Job[]): Job[] {
+  const filesOf = new Map<string, string[]>();
+  for (const { id, file } of jobs) filesOf.set(id, [...(filesOf.get(id) ?? []), file]);
+  return jobs.flatMap((job) => {
+    const [first, ...others] = (job.id === '' ? undefined : filesOf.get(job.id)) ?? [job.file];
+    if (job.file !== first) return [];
+    return [others.length === 0 ? job : { ...job, clash: [first, ...others] }];
+  });
 }
 
 /** What is made of a kit where nobody says. */
@@ -104,7 +100,7 @@ const twice = (ids: readonly string[]): readonly string[] => {
 
 function memberJob(family: Family, values: Member['values'], file: string, settings: Settings): Job {
   const { description } = describeMember(family, values);
-  const member = { family: family.index, values };
+  const member = { family: family.index, pattern: family.kit, values };
   return { id: memberId(family, values), file, description, member, outputs: USUAL, ...settings };
 }
 

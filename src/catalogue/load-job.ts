@@ -1,11 +1,13 @@
 /** The kit of a job, with every problem of it. */
 import { checked } from '../checked.ts';
-import type { KeyPath } from '../common/problem.ts';
+import { type KeyPath, problem } from '../common/problem.ts';
 import { isMap } from '../describe/chain.ts';
 import { decode } from '../describe/decode.ts';
+import { toDiagnostics } from '../describe/diagnostics.ts';
 import { kitFromPieces } from '../describe/read.ts';
-import { parseText, type Source, type SourceText } from '../describe/source.ts';
+import { parseText, type Source, type SourceText, valueSource } from '../describe/source.ts';
 import { readBaseFile } from '../files/bases.ts';
+import { isScript } from '../files/kit-path.ts';
 import { type Loaded, loadKit } from '../files/load.ts';
 import { partsListFor } from '../files/parts-list.ts';
 import { isBytes, LARGEST_KIT, readBytes } from '../files/read-file.ts';
@@ -14,10 +16,27 @@ import { describeMember, readFamily } from './family.ts';
 
 /** Reads and checks a job's kit. A problem of a member points at the line of the catalogue, or of the base, that it comes from. */
 export async function loadJob(job: Job): Promise<Loaded> {
-  const { description, file } = job;
+  const { description, file, clash } = job;
+  if (clash) return refused(job.id, clash);
   if (!description) return loadKit(file);
   const reading = kitFromPieces(description, memberSource(job), readBaseFile, partsListFor(file));
   return { file, ...checked(reading), layers: reading.layers ?? [] };
+}
+
+/** A kit that several files say they are: each of them is told of, with the others' names. */
+function refused(id: string, clash: readonly string[]): Loaded {
+  const [file = ''] = clash;
+  const diagnostics = clash.flatMap((one) => {
+    const by = clash.filter((other) => other !== one);
+    return toDiagnostics([problem('id-taken', ['kit'], { id, by })], sourceFor(one));
+  });
+  return { file, source: sourceFor(file), diagnostics, layers: [] };
+}
+
+function sourceFor(file: string): Source {
+  const bytes = isScript(file) ? undefined : readBytes(file, LARGEST_KIT);
+  const text = bytes && isBytes(bytes) ? decode(bytes).text : undefined;
+  return text === undefined ? valueSource(file) : parseText(text, file).source;
 }
 
 /** Where a member's pieces are written: looked for only when there is a problem, so that thousands of members cost nothing. */

@@ -9,6 +9,7 @@ import { problemsOf, typeName } from '../describe/issues.ts';
 import { parseText, type Source, valueSource } from '../describe/source.ts';
 import { isFolder } from '../files/find-kits.ts';
 import { arrangementErrors, pageErrors } from '../files/layouts.ts';
+import { PARTS_LISTS } from '../files/parts-list.ts';
 import { isBytes, LARGEST_KIT, readBytes } from '../files/read-file.ts';
 import type { Catalogue } from './catalogue.ts';
 import { expandFamily, readFamily } from './family.ts';
@@ -92,7 +93,7 @@ async function readValue(value: unknown, file: string) {
 }
 
 const partsNames = (named: string | undefined): readonly string[] =>
-  named === undefined ? ['parts.yaml', 'parts.yml', 'parts.csv'] : [named];
+  named === undefined ? PARTS_LISTS : [named];
 
 /** Whether a path leads to below the workshop's folder. */
 function below(path: string, folder: string): boolean {

@@ -23,7 +23,10 @@ const settingFields = {
     ),
   page: text.toLowerCase().optional().describe('Page format in place of those that the kits name'),
   date: text
-    .refine(isDay, { error: 'expected a date such as 2026-11-30: year, month and day' })
+    .refine(isDay, {
+      error: 'not a date',
+      params: { remedy: 'Write year, month and day with hyphens between them, such as 2026-11-30.' },
+    })
     .optional()
     .describe('Date to print beside the revision mark, such as 2026-11-30'),
 };

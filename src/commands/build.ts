@@ -113,7 +113,7 @@ async function buildOnce(path: string, workshop: Workshop, check: boolean): Prom
       printError(`not built: ${summary.refused}`);
       return fail();
     }
-    print(summaryOf(summary, check));
+    print(`${summaryOf(summary, check)}${warnedWords(summary.warned, path)}`);
     if (summary.failed > 0 || (check && summary.stale + summary.leftOver > 0)) fail();
   } catch (thrown) {
     printError(`solderleaf: ${whyNotWritten(thrown)}`);
@@ -143,6 +143,17 @@ function listenerOf(): { readonly listener: Listener; readonly clear: () => void
     },
   };
   return { listener, clear };
+}
+
+/** Kits that are named; more would bury the summary. */
+const MOST_NAMED = 5;
+
+/** `; warnings for my-sh, hss: run solderleaf check DIR`. */
+function warnedWords(warned: readonly string[], path: string): string {
+  if (warned.length === 0) return '';
+  const more = warned.length - MOST_NAMED;
+  const names = warned.slice(0, MOST_NAMED).join(', ');
+  return `; warnings for ${names}${more > 0 ? ` and ${more} more` : ''}: run solderleaf check ${path}`;
 }
 
 function summaryOf({ kits, made, found, fresh, failed, leftOver, stale }: Summary, check: boolean): string {

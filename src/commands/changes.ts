@@ -4,9 +4,10 @@ import type { Command } from 'commander';
 import { Cache, placementsIn } from '../catalogue/build/cache.ts';
 import { programKey } from '../catalogue/build/keys.ts';
 import { usualCache } from '../catalogue/build/workshop.ts';
+import type { Catalogue } from '../catalogue/catalogue.ts';
 import { changesPage, isChangesPage } from '../catalogue/changes/page.ts';
 import { changesData, HEARD_WORDS, kitText, sumText } from '../catalogue/changes/report.ts';
-import { saveFigures } from '../catalogue/changes/store.ts';
+import { forgetOthers, saveFigures } from '../catalogue/changes/store.ts';
 import { type Surveyed, survey } from '../catalogue/changes/survey.ts';
 import { readCatalogue } from '../catalogue/read-catalogue.ts';
 import { WriteError, writeAtomically } from '../files/write.ts';
@@ -68,16 +69,24 @@ export function addChanges(program: Command): void {
       }
       const say = json ? printError : print;
       if (html !== undefined) put(() => writeAtomically(html, changesPage(all)), html, say);
-      if (save) saveAll(catalogue.folder, all, say);
+      if (save) saveAll(catalogue, all, say);
     });
 }
 
 /** What has errors is not kept: it is what it was built as that comes to customers. */
-function saveAll(folder: string, all: readonly Surveyed[], say: (line: string) => void): void {
+function saveAll({ folder, jobs }: Catalogue, all: readonly Surveyed[], say: (line: string) => void): void {
   const sound = all.flatMap(({ changes, figures }) =>
     figures && changes.became !== 'failed' ? [figures] : [],
   );
   for (const figures of sound) if (!put(() => saveFigures(folder, figures), figures.kit)) return;
+  // While one has errors it may be one of these, whose id cannot be read.
+  const forgotten = all.some(({ changes }) => changes.became === 'failed')
+    ? []
+    : forgetOthers(
+        folder,
+        jobs.map(({ id }) => id),
+      );
+  for (const id of forgotten) say(`deleted   figures of ${id}: it is no longer in the catalogue`);
   say(`kept      figures of ${sound.length} ${sound.length === 1 ? 'kit' : 'kits'}`);
 }
 

@@ -4,9 +4,11 @@ import { dirname, join, relative, resolve } from 'node:path';
 import type { Command } from 'commander';
 import { idOfName } from '../catalogue/kit-id.ts';
 import { newKitText } from '../catalogue/new/kit-text.ts';
-import { newWorkshop } from '../catalogue/new/workshop.ts';
+import { LIST, newWorkshop } from '../catalogue/new/workshop.ts';
+import { CATALOGUE } from '../catalogue/schema.ts';
 import { isScript } from '../files/kit-path.ts';
 import { loadKit } from '../files/load.ts';
+import { PARTS_LISTS } from '../files/parts-list.ts';
 import { WriteError, writeAtomically } from '../files/write.ts';
 import { circuitOr, fail, print, printDiagnostics, printError } from './console.ts';
 
@@ -46,9 +48,18 @@ function isThere(path: string): boolean {
 }
 
 async function workshop(folder: string): Promise<void> {
+  if (isThere(join(folder, CATALOGUE))) {
+    // Whoever deleted a kit of it does not want it back.
+    printError(
+      `${folder} is a workshop already; add one kit with solderleaf new ${join(folder, 'kits', 'NAME.yaml')} --from circuit/NAME`,
+    );
+    fail();
+    return;
+  }
+  const list = PARTS_LISTS.map((name) => join(folder, name)).find(isThere);
   let kept = 0;
   for (const { path, text } of await newWorkshop()) {
-    const file = join(folder, path);
+    const file = path === LIST && list !== undefined ? list : join(folder, path);
     if (isThere(file)) {
       kept++;
       print(`kept      ${file}: it is there already`);
@@ -60,7 +71,7 @@ Next, one after another:
   solderleaf check ${folder}
   solderleaf build ${folder}
   solderleaf order ${folder} hss=20 hh=5
-Then change a value in ${join(folder, 'parts.yaml')} or in a kit, and build again.`);
+Then change a value in ${join(folder, LIST)} or in a kit, and build again.`);
 }
 
 async function oneKit(target: string, from: string, command: Command): Promise<void> {

@@ -4,7 +4,7 @@ import type { Job } from '../catalogue/catalogue.ts';
 import { isPattern, matcher } from '../catalogue/glob.ts';
 import { loadJob } from '../catalogue/load-job.ts';
 import { countOrder, type Wanted } from '../catalogue/order/count.ts';
-import { orderCsv, orderText } from '../catalogue/order/words.ts';
+import { orderCsv, orderText, shortLines } from '../catalogue/order/words.ts';
 import { readCatalogue } from '../catalogue/read-catalogue.ts';
 import { closestName } from '../common/nearest.ts';
 import { isForeign } from '../files/foreign.ts';
@@ -62,7 +62,11 @@ export function addOrder(program: Command): void {
       }
       const order = countOrder(wanted, catalogue.currency);
       const { out, decimalComma } = options;
-      if (out !== undefined) return write(out, orderCsv(order, decimalComma, true));
+      if (out !== undefined) {
+        if (write(out, orderCsv(order, decimalComma, true)))
+          for (const line of shortLines(order)) print(`short     ${line}`);
+        return;
+      }
       if (options.json) printJson(JSON.stringify(order, null, 2));
       else print(table ? orderCsv(order, decimalComma, false).trimEnd() : orderText(order));
     });
@@ -111,13 +115,14 @@ function jobsOf(jobs: readonly Job[], ids: string, command: Command): readonly J
   );
 }
 
-function write(out: string, table: string): void {
+function write(out: string, table: string): boolean {
   if (isForeign(out, table)) {
     printError(
       `not written ${out}: it already exists and is not an order; move it, or give another name to --out`,
     );
     fail();
-    return;
+    return false;
   }
   print(`${writeAtomically(out, table) ? 'written  ' : 'unchanged'} ${out}`);
+  return true;
 }

@@ -1,6 +1,6 @@
 /** The words about a workshop's catalogue: see `wording.ts`. */
 import { ID_LONGEST } from './names.ts';
-import { clip, list, type Message, meant, quote } from './quoting.ts';
+import { andList, clip, list, type Message, meant, quote } from './quoting.ts';
 
 export interface CatalogueDetails {
   'no-catalogue': { folder: string };
@@ -9,8 +9,8 @@ export interface CatalogueDetails {
   'no-kit-found': { got: string };
   'folder-unreadable': { folder: string; reason: string };
   'scripts-not-run': { got: string; files: readonly string[] };
-  /** `by`: what else has the id, a file or the pattern of a family. */
-  'id-taken': { id: string; by: string };
+  /** `by`: what else has the id, files or the pattern of a family. */
+  'id-taken': { id: string; by: readonly string[] };
   'bad-member-id': { id: string; pattern: string };
   'too-many-kits': { count: number; most: number };
   'axis-not-in-id': { axis: string; pattern: string };
@@ -55,7 +55,7 @@ export const catalogueWording: Wording = {
   }),
   'id-taken': (d) =>
     error(
-      `the id ${quote(d.id)} is also that of ${clip(d.by)}`,
+      `the id ${quote(d.id)} is also that of ${andList(d.by.map(clip))}`,
       'Give each kit of the catalogue a unique id; it is used for the file names.',
     ),
   'bad-member-id': (d) =>

@@ -22,7 +22,7 @@ export interface StockDetails {
   'column-twice': { column: string; first: string };
   'column-missing': { column: string; found: readonly string[] };
   'column-unknown': { column: string; nearest?: string; allowed: readonly string[] };
-  'column-not-read': { column: string };
+  'column-not-read': { column: string; read: readonly string[] };
   'cell-without-column': { got: string };
   // A kit against the list.
   'no-parts-list': { code: string };
@@ -37,7 +37,14 @@ export interface StockDetails {
     line: number;
   };
   /** `by`: what replaces it by the list, and is not in stock either. */
-  'out-of-stock': { part: string; listed: Named; by?: string; file: string; line: number };
+  'out-of-stock': {
+    part: string;
+    listed: Named;
+    by?: string;
+    nearest: readonly string[];
+    file: string;
+    line: number;
+  };
   'not-listed': { part: string; got: string; nearest: readonly string[]; file: string };
   substituted: { part: string; from: Named; to: Named };
 }
@@ -112,11 +119,11 @@ export const stockWording: Wording = {
     ),
   'column-unknown': (d) =>
     error(`unknown column ${quote(d.column)}`, meant(d.nearest, `Columns: ${list(d.allowed)}.`)),
-  'column-not-read': (d) =>
-    warning(
-      `the column ${quote(d.column)} is not read`,
-      'Nothing needs to be done if it is for your own use; the README lists the columns that are read.',
-    ),
+  'column-not-read': (d) => ({
+    severity: 'note',
+    message: `the column ${quote(d.column)} is not read`,
+    remedy: `Nothing needs to be done if it is for your own use. Columns that are read: ${d.read.join(', ')}.`,
+  }),
   'cell-without-column': (d) =>
     error(
       `${quote(d.got)} is in a column without a name`,
@@ -145,7 +152,9 @@ export const stockWording: Wording = {
   'out-of-stock': (d) =>
     error(
       `${quote(d.part)}: ${named(d.listed)} is not in stock${d.by === undefined ? '' : `, and neither is ${quote(d.by)}, which replaces it`} (${clip(d.file)}:${d.line})`,
-      'Use a value that is in stock, or name in the parts list what it is replaced by: replaced-by, with the code of an item in stock.',
+      d.nearest.length === 0
+        ? 'Nothing of its kind is in stock. Add to the parts list an item that is, and name its code there under replaced-by.'
+        : `Nearest in stock: ${list(d.nearest)}. Use one of these, or name its code in the parts list under replaced-by.`,
     ),
   'not-listed': (d) =>
     warning(

@@ -18,6 +18,8 @@ interface ParsedList {
   readonly source: Source;
   readonly value?: unknown;
   readonly problems: readonly Problem[];
+  /** Fields that a table has no column for. */
+  readonly missing?: readonly string[];
   readonly called?: (path: KeyPath) => string | undefined;
 }
 
@@ -27,7 +29,7 @@ interface ParsedList {
  * @param currency of the prices, where the list does not say
  */
 export function readPartsList(text: string, file: string, currency?: string): PartsList {
-  const { source, value, problems, called } = parse(text, file);
+  const { source, value, problems, missing = [], called } = parse(text, file);
   const found = [...problems];
   const head = value === undefined ? undefined : readHead(value, found);
   // A cell that could not be read has been told of.
@@ -36,7 +38,9 @@ export function readPartsList(text: string, file: string, currency?: string): Pa
   const rows = head?.stock ?? [];
   for (const [i, written] of rows.entries()) {
     const read = readItem(i, written, source);
-    found.push(...read.problems.filter(({ path }) => !told.has(path.join('.'))));
+    const isTold = ({ path, detail }: Problem): boolean =>
+      told.has(path.join('.')) || ('key' in detail && missing.includes(detail.key));
+    found.push(...read.problems.filter((one) => !isTold(one)));
     const isSound = !problems.some(({ path }) => path[0] === 'stock' && path[1] === i);
     if (read.item && isSound) items.push(read.item);
   }
@@ -69,6 +73,7 @@ function parse(text: string, file: string): ParsedList {
   return {
     source: sourceOf(text, file, table),
     problems,
+    missing: table.missing,
     called: table.called,
     ...('value' in table ? { value: table.value } : {}),
   };

@@ -11,6 +11,8 @@ import type { Entry, Parsed, SourceNode } from './tree.ts';
 interface ListTable extends Parsed {
   /** Found while the cells were read; their paths lead into the table. */
   readonly problems: readonly Problem[];
+  /** Columns that every list has and this one has not: of them is told once, not at every row. */
+  readonly missing: readonly string[];
   /** The sheet's own name of the place a path leads to: `row 3, column C “Value”`. */
   readonly called: (path: KeyPath) => string | undefined;
 }
@@ -60,7 +62,7 @@ const letterOf = (index: number): string =>
 
 export function parseListCsv(text: string): ListTable {
   const root: SourceNode = { start: 0, end: text.length };
-  const nothing = { root, problems: [], called: () => undefined };
+  const nothing = { root, problems: [], missing: [], called: () => undefined };
   const table = readCsv(text);
   if ('offset' in table) return { ...nothing, syntaxProblems: [table] };
   const headRow = table.rows.findIndex((row) => !isBlank(row));
@@ -101,6 +103,7 @@ export function parseListCsv(text: string): ListTable {
     },
     syntaxProblems: [],
     problems: [...head.problems, ...items.flatMap(({ problems }) => problems)],
+    missing: head.missing,
     called,
   };
 }
@@ -123,19 +126,20 @@ function readHeads(heads: readonly Cell[]) {
     const nearest = closestName(field, columns);
     problems.push(
       nearest === undefined
-        ? problem('column-not-read', ['columns', index], { column: name })
+        ? problem('column-not-read', ['columns', index], { column: name, read: columns })
         : problem('column-unknown', ['columns', index], { column: name, nearest, allowed: columns }),
     );
     return { ...cell, index };
   });
   // A misspelt name is one problem, not two.
   const guessed = problems.flatMap(({ detail }) => ('nearest' in detail ? [detail.nearest] : []));
-  for (const column of NEEDED)
-    if (!seen.has(column) && !guessed.includes(column)) {
+  const missing = NEEDED.filter((column) => !seen.has(column));
+  for (const column of missing)
+    if (!guessed.includes(column)) {
       const names = heads.map(({ text }) => text.trim()).filter((name) => name !== '');
       problems.push(problem('column-missing', ['columns', 0], { column, found: names }));
     }
-  return { columns: found, problems };
+  return { columns: found, problems, missing };
 }
 
 interface Head {

@@ -151,7 +151,8 @@ function taken(
     const written = { ...item.fields, ...described, code: item.code };
     const { replacedBy: by } = item;
     const out = { part: name, listed: named(item), ...(by === undefined ? {} : { by }) };
-    const detail = { ...out, file: list.file, line: item.place.line };
+    const nearest = nearestInStock(list, item.part);
+    const detail = { ...out, nearest, file: list.file, line: item.place.line };
     const at = path.length > 2 ? 'value' : 'key';
     // In a list with errors the replacement may be what is at error.
     if (used || isFaulty(list)) return { written };

@@ -20,6 +20,7 @@ import { type Hand, labelOf } from '../describe/kit.ts';
 import { contactAt, isPickup, partOfControl } from '../parts/index.ts';
 import { crossingsIn } from '../place/openings.ts';
 import type { Placement } from '../place/placement.ts';
+import { storedOf } from '../place/stored.ts';
 import { flipped } from '../place/view.ts';
 import { placesIn } from '../solve/rest.ts';
 import { type BareLeg, bareLegs, bareLegText } from './bare-legs.ts';
@@ -63,12 +64,24 @@ export const sheetOf = (prepared: Prepared, aspect: Aspect = {}, mark = markOf(p
  * The revision mark of all drawings of a placed circuit: its main sheet's, and what its steps say. View, theme, page and date do
  * not count, since they show the same joints and figures another way; places of parts and wires do.
  */
-export const markOf = remembered((prepared: Prepared): string =>
+export const markOf = remembered((prepared: Prepared): string => {
+  const { circuit, hand, placement } = prepared;
+  // One that is read from a drawing is another object each time, and mostly the same placement.
+  const known = marksOf(circuit);
+  const key = JSON.stringify([hand, storedOf(placement, circuit.joints)]);
+  const mark = known.get(key) ?? newMark(prepared);
+  known.set(key, mark);
+  return mark;
+});
+
+/** Marks by hand and placement of one circuit. */
+const marksOf = remembered((_: Circuit) => new Map<string, string>());
+
+const newMark = (prepared: Prepared): string =>
   markOfTexts([
     recordOf((root) => drawSheet(root, unmarked(prepared))),
     ...stepsOf(prepared.circuit).flatMap(({ title, lines }) => [title, ...lines]),
-  ]),
-);
+  ]);
 
 function unmarked(prepared: Prepared, aspect: Aspect = {}): Sheet {
   const { circuit, loads, hand, placement } = prepared;

@@ -11,7 +11,8 @@ import type { PartsList } from '../describe/stock.ts';
 import { circuitFolder } from './circuits.ts';
 import { isBytes, readBytes } from './read-file.ts';
 
-const LISTS = ['parts.yaml', 'parts.yml', 'parts.csv'] as const;
+/** Names of a parts list that need not be named anywhere. */
+export const PARTS_LISTS = ['parts.yaml', 'parts.yml', 'parts.csv'] as const;
 const CATALOGUE = 'solderleaf.yaml';
 
 /** Whether a path is that of a parts list by its name. */
@@ -50,7 +51,7 @@ function listIn(folder: string, named: string): PartsList | undefined | 'none' {
     const file = resolve(folder, said.parts);
     return listFrom(file, currency, isAbsolute(said.parts) ? file : join(named, said.parts));
   }
-  const there = LISTS.filter((name) => existsSync(join(folder, name)) && !isKit(join(folder, name)));
+  const there = PARTS_LISTS.filter((name) => existsSync(join(folder, name)) && !isKit(join(folder, name)));
   const [only, ...more] = there;
   if (only === undefined) return said ? undefined : 'none';
   const file = join(named, only);

@@ -69,10 +69,12 @@ export const fraction = (about: string) =>
       const text = String(written).trim();
       const value = text.endsWith('%') ? Number(text.slice(0, -1)) / 100 : Number(text);
       if (!(value > 0 && value < 1)) {
+        // A whole number is most often meant as so many per cent.
+        const isPercent = value >= 1 && value < 100 && !text.endsWith('%');
         ctx.addIssue({
           code: 'custom',
           message: 'must be between 0 % and 100 %',
-          params: { quantity: 'fraction', examples: '5%, 20% or 0.2' },
+          params: { quantity: 'fraction', examples: isPercent ? `${text}%` : '5%, 20% or 0.2' },
         });
         return z.NEVER;
       }

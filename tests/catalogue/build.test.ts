@@ -11,7 +11,16 @@ import {
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { readFigures } from '../../src/catalogue/changes/store.ts';
-import { buildHere, clearWorkshops, copyOf, newWorkshop, outOf, putKit, smallKit } from './workshop.ts';
+import {
+  buildByCli,
+  buildHere,
+  clearWorkshops,
+  copyOf,
+  newWorkshop,
+  outOf,
+  putKit,
+  smallKit,
+} from './workshop.ts';
 
 afterAll(clearWorkshops);
 
@@ -25,6 +34,85 @@ async function cleanBuild(folder: string) {
   await buildHere(copy);
   return outOf(copy);
 }
+
+it('of two files of one id neither is built, what was made of it stays, and the other kits are made', async () => {
+  const folder = newWorkshop({ robin: smallKit('robin'), siskin: smallKit('siskin') });
+  await buildHere(folder);
+  const before = outOf(folder);
+  putKit(folder, 'copy', smallKit('robin', '220k'));
+  putKit(folder, 'siskin', smallKit('siskin', '330k'));
+  for (const options of [{ prune: true }, { prune: true }, { check: true }]) {
+    const told = await buildHere(folder, options);
+    expect(told).toMatchObject({ failed: 1, leftOver: 0, stale: 0 });
+    const said = told.errorLines.join('\n');
+    expect(said).toMatch(/kits\/copy\.yaml:1:6 .*id-taken/);
+    expect(said).toMatch(/kits\/robin\.yaml:1:6 .*id-taken/);
+    expect(said.match(/^stale {5}.*robin\.svg: left as it was/gm)).toHaveLength(1);
+    const out = outOf(folder);
+    for (const name of ['robin.svg', 'robin-loads.json']) expect(out[name]).toBe(before[name]);
+    expect(out['siskin.svg']).not.toBe(before['siskin.svg']);
+  }
+  expect(readFigures(folder, 'robin')?.kit).toBe('robin');
+  rmSync(join(folder, 'kits', 'copy.yaml'));
+  expect(await buildHere(folder)).toMatchObject({ failed: 0, fresh: 2 });
+});
+
+describe('warnings', () => {
+  const odd = smallKit('robin').replace('label: Pad', 'label: Neck');
+
+  it('of kits that are up to date are told of in the last line, and no longer when they are gone', async () => {
+    const folder = newWorkshop({ robin: odd, siskin: smallKit('siskin') });
+    expect((await buildHere(folder)).warned).toEqual(['robin']);
+    const again = await buildHere(folder);
+    expect([again.fresh, again.errorLines, again.warned]).toEqual([2, [], ['robin']]);
+    await buildByCli(folder);
+    expect((await buildByCli(folder)).out).toBe(
+      `2 kits: 2 up to date; warnings for robin: run solderleaf check ${folder}\n`,
+    );
+    putKit(folder, 'robin', smallKit('robin'));
+    expect((await buildHere(folder)).warned).toEqual([]);
+    expect((await buildHere(folder)).warned).toEqual([]);
+  });
+
+  it('that come from the parts list alone count as well, though nothing is made anew', async () => {
+    const folder = newWorkshop({ robin: smallKit('robin') });
+    const list = (ohms: string) =>
+      writeFileSync(
+        join(folder, 'parts.yaml'),
+        `stock:\n  - { code: R-1, kind: resistor, value: ${ohms} }\n`,
+      );
+    list('220k');
+    expect((await buildHere(folder)).warned).toEqual(['robin']);
+    // Nothing of its kind is in the list, so that nothing is missing there.
+    writeFileSync(join(folder, 'parts.yaml'), 'stock: []\n');
+    const other = await buildHere(folder);
+    expect([other.fresh, other.warned]).toEqual([1, []]);
+    list('330k');
+    await buildHere(folder);
+    expect((await buildHere(folder)).warned).toEqual(['robin']);
+  });
+
+  it('of many kits name a few', async () => {
+    const ids = ['a', 'b', 'c', 'd', 'e', 'f', 'g'];
+    const folder = newWorkshop(
+      Object.fromEntries(ids.map((id) => [id, odd.replace('robin', id)])),
+      'outputs: [loads]\n',
+    );
+    const { out } = await buildByCli(folder);
+    expect(out).toContain(`; warnings for a, b, c, d, e and 2 more: run solderleaf check ${folder}\n`);
+  });
+
+  it('a record of before they were counted is read', async () => {
+    const folder = newWorkshop({ robin: odd });
+    await buildHere(folder);
+    const file = join(folder, 'out', 'solderleaf-manifest.json');
+    const text = readFileSync(file, 'utf8');
+    const old = text.replace(/,\s*"warnings": \d+/g, '');
+    expect(old).not.toBe(text);
+    writeFileSync(file, old);
+    expect(await buildHere(folder)).toMatchObject({ fresh: 1, warned: [] });
+  });
+});
 
 describe('up to date', () => {
   it('makes everything once, and then nothing', async () => {
@@ -245,7 +333,7 @@ describe('files of others', () => {
     );
     appendFileSync(join(folder, 'out', 'robin-loads.json'), ' ');
     const pruned = await buildHere(folder, { prune: true });
-    expect(pruned.lines.map((line) => line.split(' ')[0])).toEqual(['kept', 'deleted']);
+    expect(pruned.lines.map((line) => line.split(' ')[0])).toEqual(['kept', 'deleted', 'deleted']);
     expect(Object.keys(outOf(folder))).toEqual([
       'notes.txt',
       'robin-loads.json',

@@ -139,11 +139,46 @@ describe('what is told of a kit', () => {
       ['b', 'removed'],
     ]);
     expect(kits[0]?.problems.length).toBeGreaterThan(0);
+    // It has no figures now, and none that changed.
+    expect(kits[0]).toMatchObject({ figures: [], heard: false, solved: [], substitutions: [] });
+    const said = await changes(folder);
+    expect(said.stdout).not.toMatch(/a player|heard|sounding|none|price/);
+    expect(said.stdout).toMatch(
+      /^a: has errors, and cannot be drawn .*\n {2}A kit\n( {2}new error: .*\n)+\n/m,
+    );
+    expect(said.stdout).toContain('3 kits: 1 with errors, 1 new, 1 no longer in the catalogue');
     // What cannot be drawn is not kept, so that it is still compared with what customers have.
     const kept = readFigures(folder, 'a');
     await changes(folder, '--save');
     expect(readFigures(folder, 'a')).toEqual(kept);
     expect(readFigures(folder, 'c')?.kit).toBe('c');
+  });
+
+  it('a kit that is gone is told of until it is forgotten: by a build that prunes, or with --save', async () => {
+    for (const forget of [
+      (folder: string) => changes(folder, '--save'),
+      (folder: string) => buildHere(folder, { prune: true }),
+    ]) {
+      const folder = newWorkshop({ a: smallKit('a'), b: smallKit('b') });
+      await buildHere(folder);
+      const figures = readFigures(folder, 'b');
+      rmSync(join(folder, 'kits', 'b.yaml'));
+      writeFileSync(figuresFile(folder, 'mine'), '{ "kit": "mine" }');
+      // A share knows nothing of the others; one with errors may be the one that is missing.
+      await buildHere(folder, { prune: true, shard: { index: 1, count: 2 } });
+      await buildHere(folder, { prune: true, shard: { index: 2, count: 2 } });
+      putKit(folder, 'c', 'kit: B\n');
+      await forget(folder);
+      expect(readFigures(folder, 'b')).toEqual(figures);
+      expect((await changes(folder)).stdout).toContain('b: no longer in the catalogue');
+      rmSync(join(folder, 'kits', 'c.yaml'));
+      await forget(folder);
+      expect(readFigures(folder, 'b')).toBeUndefined();
+      expect(readFigures(folder, 'a')?.kit).toBe('a');
+      // What this program did not store is left.
+      expect(readFileSync(figuresFile(folder, 'mine'), 'utf8')).toBe('{ "kit": "mine" }');
+      expect((await changes(folder)).stdout).not.toMatch(/^b:/m);
+    }
   });
 
   it('a label changes the drawing, and nothing that is heard', async () => {

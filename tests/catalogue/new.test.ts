@@ -1,5 +1,5 @@
 /** `new`: a workshop that is sound as it is made, kits whose comments become changes, and nothing written over. */
-import { existsSync, readdirSync, readFileSync, statSync, symlinkSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, rmSync, statSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { loadJob } from '../../src/catalogue/load-job.ts';
@@ -56,7 +56,7 @@ describe('a workshop', () => {
     }
   });
 
-  it('once more changes nothing, and what is there already is kept', async () => {
+  it('keeps what is there already; once more is refused, so that nothing that was deleted comes back', async () => {
     const folder = workshop({ 'parts.yaml': 'stock: [] # mine\n', 'note.txt': 'mine' });
     const first = await make(folder);
     expect(first.stdout).toContain(`kept      ${join(folder, 'parts.yaml')}`);
@@ -64,9 +64,26 @@ describe('a workshop', () => {
     const before = texts();
     expect(filesIn(folder)).toEqual([...MADE, 'note.txt'].sort());
     expect(readFileSync(join(folder, 'parts.yaml'), 'utf8')).toBe('stock: [] # mine\n');
+    rmSync(join(folder, 'kits/hh.yaml'));
+    const left = filesIn(folder);
     const second = await make(folder);
-    expect([second.status, second.stdout.includes('written')]).toEqual([0, false]);
+    expect([second.status, second.stdout]).toEqual([1, '']);
+    expect(second.stderr).toBe(
+      `${folder} is a workshop already; add one kit with solderleaf new ${folder}/kits/NAME.yaml --from circuit/NAME\n`,
+    );
+    expect(filesIn(folder)).toEqual(left);
+    writeFileSync(join(folder, 'kits/hh.yaml'), before[MADE.indexOf('kits/hh.yaml')] ?? '');
     expect(texts()).toEqual(before);
+  });
+
+  it.each(['parts.csv', 'parts.yml'])('has no second parts list beside %s', async (name) => {
+    const folder = workshop({ [name]: name.endsWith('.csv') ? 'code,kind\n' : 'stock: []\n' });
+    const { status, stdout } = await make(folder);
+    expect(status).toBe(0);
+    expect(stdout).toContain(`kept      ${join(folder, name)}: it is there already`);
+    expect(filesIn(folder)).toEqual(MADE.map((one) => (one === 'parts.yaml' ? name : one)).sort());
+    const { diagnostics } = await readCatalogue(folder);
+    expect(diagnostics).toEqual([]);
   });
 
   it('is not written through a link that is there', async () => {

@@ -114,7 +114,7 @@ describe('as a table', () => {
   it('has a row for each part and wire; cells that look like formulas do no harm', async () => {
     const { stdout } = await order(workshop(FILES), 'one=4', '--csv');
     const rows = csvParseRows(stdout.trimEnd());
-    expect(new Set(rows.map((row) => row.length))).toEqual(new Set([14]));
+    expect(new Set(rows.map((row) => row.length))).toEqual(new Set([15]));
     expect(rows[0]?.slice(0, 8)).toEqual([
       'Code',
       'Part',
@@ -139,6 +139,7 @@ describe('as a table', () => {
       '',
       '',
       '',
+      '',
       'one',
     ]);
     expect(rows.find(([, , value]) => value === 'BK black')).toEqual([
@@ -146,6 +147,7 @@ describe('as a table', () => {
       'wire',
       'BK black',
       '8',
+      '',
       '',
       '',
       '',
@@ -172,6 +174,30 @@ describe('as a table', () => {
     expect(rows[1]?.slice(3, 9)).toEqual(['4', '', '', '0,355', '1,42', 'EUR']);
     expect((await order(folder, 'one=4', '--out', out, '--decimal-comma')).stdout).toBe(`unchanged ${out}\n`);
     expect((await order(folder, 'one=5', '--out', out, '--decimal-comma')).stdout).toBe(`written   ${out}\n`);
+  });
+
+  it('says by which item each is replaced and which it stands in for, money to the cent, and what is short', async () => {
+    const folder = workshop(FILES);
+    const out = join(folder, 'order.csv');
+    const { stdout } = await order(folder, 'one=6', 'two=3', '--out', out, '--decimal-comma');
+    expect(stdout).toBe(
+      `written   ${out}\nshort     J-1: 4 of 9, 5 in stock\nshort     P-250: 5 of 15, 10 in stock; replaced by P-500\n`,
+    );
+    const [heads = [], ...rows] = dsvFormat(';').parseRows(
+      readFileSync(out, 'utf8').replace('\uFEFF', '').trimEnd(),
+    );
+    const cell = (code: string, head: string) => rows.find((row) => row[0] === code)?.[heads.indexOf(head)];
+    // C-47 is sold out, and C-22 taken in its place; P-250 is used, though it names a replacement.
+    expect([cell('C-22', 'In place of'), cell('P-250', 'In place of')]).toEqual(['C-47', '']);
+    expect([cell('C-22', 'Replaced by'), cell('P-250', 'Replaced by')]).toEqual(['', 'P-500']);
+    // 15 × 3.20, 3 × 3.30 and 9 × 0.355.
+    expect([cell('P-250', 'Price'), cell('P-250', 'Cost')]).toEqual(['3,20', '48,00']);
+    expect([cell('P-500', 'Price'), cell('P-500', 'Cost')]).toEqual(['3,30', '9,90']);
+    expect([cell('C-22', 'Price'), cell('C-22', 'Cost')]).toEqual(['0,355', '3,195']);
+    expect(cell('', 'Value')).toBe('5,7 kΩ');
+    const plain = csvParseRows((await order(folder, 'two=3', '--csv')).stdout.trimEnd());
+    expect(plain.find(([code]) => code === 'P-500')?.slice(6, 8)).toEqual(['3.30', '9.90']);
+    expect(plain.find(([, what]) => what === 'single coil pickup')?.[2]).toBe('5.7 kΩ');
   });
 
   it('never takes the place of another file', async () => {

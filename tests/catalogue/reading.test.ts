@@ -136,6 +136,9 @@ describe('each mistake has its place', () => {
     ['arrangement: plate', /:1:14 unknown-arrangement: “?.*plate/],
     ['arrangement: none.yaml', /:1:14 bad-arrangement: /],
     ['currency: euro', /:1:11 /],
+    ['date: 30.11.2026', /:1:7 bad-value: “30\.11\.2026”: not a date \/ .*such as 2026-11-30\.$/],
+    ['date: 2026-02-30', /:1:7 bad-value: .*not a date/],
+    ['kits: [{ files: a.yaml, date: 1/2/2026 }]', /:1:31 bad-value: .*such as 2026-11-30\.$/],
     ['parts: none.csv', /:1:8 file-unreadable: .*file not found/],
     ['out: .', /:1:6 out-is-workshop/],
     ['out: sub/..', /:1:6 out-is-workshop/],
@@ -169,14 +172,22 @@ describe('each mistake has its place', () => {
     ]);
   });
 
-  it('two kits of one id', async () => {
-    const { said } = await listed({
+  it('files of one id: each is named at its own, and the other kits are there', async () => {
+    const files = {
       'a.yaml': kitText('same'),
-      'b.yaml': kitText('same'),
-      'solderleaf.yaml': 'kits:\n  - a.yaml\n  - b.yaml\n',
-    });
-    expect(said).toEqual([
-      expect.stringMatching(/^solderleaf\.yaml:3:5 id-taken: .*“same” is also that of a\.yaml/),
+      'b.yaml': `# another\n${kitText('same')}`,
+      'c.yaml': kitText('other'),
+      'd.json': '{ "kit": "same" }',
+      'solderleaf.yaml': 'kits: ["*"]\n',
+    };
+    expect(await listed(files)).toMatchObject({ said: [], ids: ['same', 'other'] });
+    const all = await loaded(files);
+    expect(all.get('other')?.kit).toBeDefined();
+    expect(all.get('same')?.kit).toBeUndefined();
+    expect(all.get('same')?.said).toEqual([
+      expect.stringMatching(/^a\.yaml:1:6 id-taken: the id “same” is also that of b\.yaml and d\.json \//),
+      expect.stringMatching(/^b\.yaml:2:6 id-taken: the id “same” is also that of a\.yaml and d\.json \//),
+      expect.stringMatching(/^d\.json:1:10 id-taken: the id “same” is also that of a\.yaml and b\.yaml \//),
     ]);
   });
 

@@ -120,7 +120,13 @@ describe('before the build', () => {
 
 describe('after the build', () => {
   beforeAll(async () => {
-    expect(await build()).toMatchObject({ code: 0, out: expect.stringContaining('2 made') });
+    const { code, out } = await build();
+    expect([code, out]).toEqual([0, expect.stringContaining('2 made')]);
+    expect(out.split('\n').filter((line) => line.startsWith('replaced'))).toEqual(
+      ['robin: Pad', 'wren-hs: Bridge pad'].map(
+        (part) => `replaced  ${part}: 470 kΩ (R-470K) is replaced by 510 kΩ (R-510K)`,
+      ),
+    );
   });
 
   it('a kit that is not affected keeps its bytes; the others have other drawings', () => {
@@ -159,10 +165,14 @@ describe('after the build', () => {
       );
   });
 
-  it('a mark finds its kit, and the one before is known no longer', async () => {
+  it('a mark finds its kit, and so does the one before, which says what the drawings bear now', async () => {
     const now = await run(addWhich, 'which', markOf('robin'), folder);
     expect([now.status, now.stdout]).toEqual([0, expect.stringContaining('described in kits/robin.yaml')]);
-    expect((await run(addWhich, 'which', before.marks.robin ?? '', folder)).status).toBe(1);
+    const old = await run(addWhich, 'which', before.marks.robin ?? '', folder);
+    expect([old.status, old.stdout]).toEqual([
+      0,
+      `${before.marks.robin} is an earlier revision of robin (S, robin; described in kits/robin.yaml); its drawings now bear ${markOf('robin')}\n`,
+    ]);
   });
 
   it('nothing is left to change, and what is ordered is what is in stock', async () => {

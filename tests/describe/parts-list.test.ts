@@ -172,6 +172,32 @@ R-6;lever-5;250k;;;;;;
   expect(words(list)).not.toMatch(/zod|undefined|\[object|null|NaN|Invalid input/i);
 });
 
+it('tells of a column that is not there once, and of one of your own in a note', () => {
+  const rows = ['R-1,470k,5,a', 'R-2,510k,5%,b', 'R-3,220k,0.05,c'].join('\n');
+  for (const [head, code] of [
+    ['code,value,tolerance,Shelf', 'column-missing'],
+    ['code,value,tolerance,kidn', 'column-unknown'],
+  ] as const) {
+    const { diagnostics } = readPartsList(`${head}\n${rows}\n`, 'p.csv');
+    const errors = diagnostics.filter(({ severity }) => severity === 'error');
+    expect(errors.map((one) => one.code)).toEqual([code]);
+  }
+  const list = readPartsList(
+    `code,value,tolerance,Shelf,kind\n${rows.replaceAll('\n', ',resistor\n')},resistor\n`,
+    'p.csv',
+  );
+  expect(list.items.map((item) => item.code)).toEqual(['R-2', 'R-3']);
+  expect(list.diagnostics.map(({ severity, code }) => [severity, code])).toEqual([
+    ['note', 'column-not-read'],
+    ['error', 'bad-quantity'],
+  ]);
+  const [note, percent] = list.diagnostics;
+  for (const column of ['code', 'kind', 'value', 'taper', 'in-stock', 'replaced-by', 'a.value'])
+    expect(note?.remedy).toMatch(new RegExp(`[ ,]${column.replace('.', '\\.')}[,.]`));
+  expect(percent?.message).toContain('row 2, column C “tolerance”: “5”: must be between 0 % and 100 %');
+  expect(percent?.remedy).toBe('Write a value such as 5%.');
+});
+
 it.each([
   ['no column of codes', 'kind;value\nresistor;470k\n', '1:1 column-missing'],
   ['a quote left open', 'code;kind;value\nR-1;resistor;"470k\nR-2;resistor;1k\n', '2:14 bad-value'],

@@ -103,6 +103,11 @@ describe('a kit’s values against the list', () => {
     expect(said).toEqual(['a/kits/robin.yaml:6:57 out-of-stock']);
     expect(words).toContain('330 kΩ (R-330K) is not in stock');
     expect(words).toContain('parts.yaml:4');
+    // By ratio 510 k is off by 1.55, 220 k by 1.5.
+    expect(words).toContain('Nearest in stock: 220 kΩ (R-220K), 510 kΩ (R-510K). Use one of these');
+    put('none/parts.yaml', 'stock:\n  - { code: R-1, kind: resistor, value: 330k, in-stock: no }\n');
+    const none = await saidOf(put('none/robin.yaml', kitText(PAD('value: 330k'))));
+    expect(none.words).toContain('Nothing of its kind is in stock.');
     expect(kit).toBeUndefined();
     expect((await robin(PAD('code: R-330K'))).said).toEqual(['a/kits/robin.yaml:6:56 out-of-stock']);
   });

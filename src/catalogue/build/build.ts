@@ -7,11 +7,13 @@ import { join, relative, sep } from 'node:path';
 import { WriteError } from '../../files/write.ts';
 import type { Catalogue, Job } from '../catalogue.ts';
 import type { KitFigures } from '../changes/figures.ts';
-import { notSaved } from '../changes/store.ts';
-import { Cache, hashOf } from './cache.ts';
+import { forgetOthers, notSaved } from '../changes/store.ts';
+import { keepMark } from '../marks.ts';
+import { Cache } from './cache.ts';
+import { Earlier, leftOver, notWhole } from './earlier.ts';
 import { Texts } from './keys.ts';
 import type { Answer, Task } from './make.ts';
-import { type Entry, joinShards, readEntries, writeEntries } from './manifest.ts';
+import { type Entry, joinShards, writeEntries } from './manifest.ts';
 import type { BuildOptions, Listener, Summary } from './options.ts';
 import { inParallel, type Pool } from './pool.ts';
 import { isIn } from './shard.ts';
@@ -19,10 +21,6 @@ import { FileHashes, Outputs } from './write-out.ts';
 
 /** How often the record is written while a build is at work, milliseconds. */
 const RECORD = 2000;
-
-/** The key of a file that is asked for no more, and of one of a kit whose files could not all be written: no kit's outputs have these. */
-const LEFT_OVER = hashOf('left over');
-const NOT_WHOLE = hashOf('not all written');
 
 /** A job that is not known to be up to date. */
 interface Due {
@@ -34,8 +32,7 @@ export class Build {
   readonly #catalogue: Catalogue;
   readonly #options: BuildOptions;
   readonly #tell: Listener;
-  readonly #before: ReadonlyMap<string, Entry>;
-  readonly #byKit = new Map<string, string[]>();
+  readonly #earlier: Earlier;
   readonly #now = new Map<string, Entry>();
   readonly #cache: Cache;
   readonly #outputs: Outputs;
@@ -54,14 +51,9 @@ export class Build {
     this.#catalogue = catalogue;
     this.#options = options;
     this.#tell = tell;
-    this.#before = readEntries(catalogue.out);
-    for (const [file, { kit }] of this.#before) {
-      const files = this.#byKit.get(kit);
-      if (files) files.push(file);
-      else this.#byKit.set(kit, [file]);
-    }
+    this.#earlier = new Earlier(catalogue.out);
     this.#cache = new Cache(options.cache);
-    this.#outputs = new Outputs(catalogue.out, this.#cache, this.#before);
+    this.#outputs = new Outputs(catalogue.out, this.#cache, this.#earlier.entries);
   }
 
   async run(pool: Pool): Promise<Summary> {
@@ -80,8 +72,8 @@ export class Build {
       if (!this.#options.check && Date.now() - this.#recorded > RECORD) this.#record(true);
     });
     this.#leftOvers(jobs);
-    if (!this.#options.check) this.#finish();
-    return { kits: jobs.length, ...this.#count };
+    if (!this.#options.check) this.#finish(jobs);
+    return { kits: jobs.length, ...this.#count, warned: this.#warned(jobs) };
   }
 
   /** Writes the record of what there is by now, where a build ends early. */
@@ -101,7 +93,7 @@ export class Build {
     for (const job of jobs) {
       const readKey = texts.keyOf(job);
       const known = readKey === undefined ? undefined : this.#cache.find('read', readKey);
-      const have = this.#haveOf(job.id);
+      const have = this.#earlier.keyOf(job.id, this.#hashes);
       if (have !== undefined && have === known) this.#keep(job);
       else {
         const task = {
@@ -118,39 +110,31 @@ export class Build {
     return due;
   }
 
-  /** The key by which a kit's outputs were made, where they are all there and what was written. */
-  #haveOf(id: string): string | undefined {
-    const entries = (this.#byKit.get(id) ?? []).flatMap((file) => {
-      const entry = this.#before.get(file);
-      return entry && entry.key !== LEFT_OVER ? [{ file, entry }] : [];
-    });
-    const key = entries[0]?.entry.key;
-    const all = entries.every(
-      ({ file, entry }) =>
-        entry.key === key && this.#hashes.of(join(this.#catalogue.out, file)) === entry.sha256,
-    );
-    return all && key !== NOT_WHOLE ? key : undefined;
+  /** Kits with warnings, which a build says only when it makes the kit. */
+  #warned(jobs: readonly Job[]): readonly string[] {
+    const warned = new Set([...this.#now.values()].filter(({ warnings }) => warnings).map(({ kit }) => kit));
+    return jobs.flatMap(({ id }) => (warned.has(id) && !this.#unknown.has(id) ? [id] : []));
   }
 
-  #keep(job: Job): void {
+  /** @param figures where they were worked out again: what a price or the list says of it may be new */
+  #keep(job: Job, figures?: KitFigures): void {
     this.#count.fresh++;
-    for (const file of this.#byKit.get(job.id) ?? []) {
-      if (this.#before.get(file)?.key === LEFT_OVER) continue;
-      this.#carry(file);
+    for (const file of this.#earlier.wantedOf(job.id)) {
+      this.#carry(file, figures);
       this.#claimed.set(file.toLowerCase(), job);
     }
   }
 
-  #carry(file: string): void {
-    const entry = this.#before.get(file);
-    if (entry) this.#now.set(file, entry);
+  #carry(file: string, figures?: KitFigures): void {
+    const entry = this.#earlier.entries.get(file);
+    if (entry) this.#now.set(file, figures ? { ...entry, warnings: warningsOf(figures) } : entry);
   }
 
   #take(job: Job, answer: Answer): void {
     switch (answer.became) {
       case 'fresh':
-        this.#keep(job);
-        if (answer.figures) this.#save({ ...answer.figures, mark: this.#markOf(job.id) });
+        this.#keep(job, answer.figures);
+        if (answer.figures) this.#save(job, { ...answer.figures, mark: this.#earlier.markOf(job.id) });
         return;
       case 'stale':
         this.#count.stale++;
@@ -161,7 +145,7 @@ export class Build {
         this.#count.failed++;
         this.#unknown.add(job.id);
         this.#sayOnce(job, answer.diagnostics);
-        for (const file of this.#byKit.get(job.id) ?? []) {
+        for (const file of this.#earlier.filesOf(job.id)) {
           this.#carry(file);
           this.#claimed.set(file.toLowerCase(), job);
           this.#tell.errorLine(
@@ -178,6 +162,7 @@ export class Build {
     const { key, mark, figures, files, notes, diagnostics, found, trouble } = answer;
     if (diagnostics !== '') this.#sayOnce(job, diagnostics);
     for (const note of notes) this.#tell.line(note);
+    for (const words of figures.substitutions) this.#tell.line(`replaced  ${job.id}: ${words}`);
     this.#trouble ??= trouble;
     const failures: string[] = [];
     const entries: [string, Entry][] = [];
@@ -188,19 +173,20 @@ export class Build {
         failures.push(written.failed);
         continue;
       }
-      const entry = { kit: job.id, source: this.#sourceOf(job), sha256: file.sha256, key, mark };
+      const warnings = warningsOf(figures);
+      const entry = { kit: job.id, source: this.#sourceOf(job), sha256: file.sha256, key, mark, warnings };
       entries.push([file.name, entry]);
       if (written === 'written') this.#tell.line(`written   ${join(this.#catalogue.out, file.name)}`);
     }
     for (const failure of failures) this.#tell.errorLine(failure);
     if (failures.length > 0) {
       this.#count.failed++;
-      for (const { name } of files) if (this.#before.get(name)?.kit === job.id) this.#carry(name);
+      for (const { name } of files) if (this.#earlier.entries.get(name)?.kit === job.id) this.#carry(name);
     } else if (found) this.#count.found++;
     else this.#count.made++;
     for (const [name, entry] of entries) this.#now.set(name, failures.length > 0 ? notWhole(entry) : entry);
     // What customers now have is what a change is measured by.
-    if (failures.length === 0) this.#save(figures);
+    if (failures.length === 0) this.#save(job, figures);
   }
 
   /** Members of one family have one mistake between them: it is told of the first, and the others name that one. */
@@ -212,13 +198,14 @@ export class Build {
     );
   }
 
-  #save(figures: KitFigures): void {
-    this.#trouble ??= notSaved(this.#catalogue.folder, figures);
-  }
-
-  /** The mark that a kit's outputs bear. */
-  #markOf(id: string): string | null {
-    return this.#before.get(this.#byKit.get(id)?.[0] ?? '')?.mark ?? null;
+  #save(job: Job, figures: KitFigures): void {
+    const { folder } = this.#catalogue;
+    this.#trouble ??= notSaved(folder, figures);
+    const { kit, mark, title } = figures;
+    const { date } = job;
+    const dated = date === undefined ? {} : { date };
+    if (mark !== null)
+      this.#trouble ??= keepMark(folder, { kit, mark, title, source: this.#sourceOf(job), ...dated });
   }
 
   /**
@@ -250,7 +237,7 @@ export class Build {
   #leftOvers(jobs: readonly Job[]): void {
     const ids = new Set(jobs.map(({ id }) => id));
     const { out } = this.#catalogue;
-    for (const [file, entry] of this.#before) {
+    for (const [file, entry] of this.#earlier.entries) {
       if (!this.#isMine(entry.kit) || this.#now.has(file) || this.#unknown.has(entry.kit)) continue;
       if (!existsSync(join(out, file))) continue;
       const why = ids.has(entry.kit)
@@ -258,7 +245,7 @@ export class Build {
         : `its kit ${entry.kit} is no longer in the catalogue`;
       if (!this.#options.prune || this.#options.check) {
         this.#count.leftOver++;
-        this.#now.set(file, { ...entry, key: LEFT_OVER });
+        this.#now.set(file, leftOver(entry));
         this.#tell.line(`left over ${join(out, file)}: ${why}; --prune deletes it`);
         continue;
       }
@@ -270,20 +257,31 @@ export class Build {
           this.#tell.line(`kept      ${join(out, file)}: ${why}, but it was changed since it was written`);
         else {
           this.#count.failed++;
-          this.#now.set(file, { ...entry, key: LEFT_OVER });
+          this.#now.set(file, leftOver(entry));
           this.#tell.errorLine(pruned.failed);
         }
       }
     }
   }
 
-  #finish(): void {
+  #finish(jobs: readonly Job[]): void {
+    const { prune, shard } = this.#options;
+    // While one has errors it may be one that is gone, whose id cannot be read.
+    const forgotten =
+      prune && !shard && this.#count.failed === 0
+        ? forgetOthers(
+            this.#catalogue.folder,
+            jobs.map(({ id }) => id),
+          )
+        : [];
+    for (const id of forgotten)
+      this.#tell.line(`deleted   figures of ${id}: it is no longer in the catalogue`);
     if (this.#trouble !== undefined) this.#tell.errorLine(`warning: ${this.#trouble}`);
     const failed = this.#record(false);
     if (failed !== undefined) {
       this.#count.failed++;
       this.#tell.errorLine(`the record of the build was not written: ${failed}`);
-    } else if (!this.#options.shard) joinShards(this.#catalogue.out);
+    } else if (!shard) joinShards(this.#catalogue.out);
   }
 
   /**
@@ -292,7 +290,7 @@ export class Build {
    */
   #record(early: boolean): string | undefined {
     this.#recorded = Date.now();
-    const old = early ? [...this.#before].filter(([, { kit }]) => this.#isMine(kit)) : [];
+    const old = early ? [...this.#earlier.entries].filter(([, { kit }]) => this.#isMine(kit)) : [];
     try {
       writeEntries(this.#catalogue.out, new Map([...old, ...this.#now]), this.#options.shard);
       return undefined;
@@ -303,4 +301,5 @@ export class Build {
   }
 }
 
-const notWhole = (entry: Entry): Entry => ({ ...entry, key: NOT_WHOLE });
+const warningsOf = ({ problems }: KitFigures): number | undefined =>
+  problems.filter(({ severity }) => severity === 'warning').length || undefined;

@@ -72,7 +72,7 @@ export class Texts {
     let extended: string | undefined;
     let from = job.file;
     if (description === undefined) {
-      if (isScript(job.file)) return undefined;
+      if (isScript(job.file) || job.clash) return undefined;
       const own = this.#own(job.file);
       if (!own) return undefined;
       parts.push(own.hash);

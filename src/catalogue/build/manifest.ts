@@ -18,6 +18,8 @@ const entrySchema = z.object({
   sha256: hex,
   key: hex,
   mark: z.string().nullable(),
+  /** How many warnings the kit has; absent where it has none, and in records of before they were counted. */
+  warnings: z.int().positive().optional(),
 });
 
 const manifestSchema = z.object({ version: z.literal(1), outputs: z.record(z.string(), entrySchema) });
@@ -75,7 +77,10 @@ function parsed(bytes: Uint8Array): z.output<typeof manifestSchema> | undefined 
 export function writeEntries(out: string, entries: Entries, shard: Shard | undefined): void {
   const sorted = [...entries].sort(([a], [b]) => (a < b ? -1 : 1));
   const outputs = Object.fromEntries(
-    sorted.map(([file, { kit, source, sha256, key, mark }]) => [file, { kit, source, sha256, key, mark }]),
+    sorted.map(([file, { kit, source, sha256, key, mark, warnings }]) => [
+      file,
+      { kit, source, sha256, key, mark, ...(warnings === undefined ? {} : { warnings }) },
+    ]),
   );
   writeAtomically(join(out, nameOf(shard)), `${JSON.stringify({ version: 1, outputs }, null, 2)}\n`);
 }

@@ -30,4 +30,6 @@ export interface Summary {
   /** Files of kits that are gone, or that are no longer asked for. */
   readonly leftOver: number;
   readonly stale: number;
+  /** Ids of the kits that have warnings, in the order of the catalogue. */
+  readonly warned: readonly string[];
 }

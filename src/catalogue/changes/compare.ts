@@ -50,6 +50,8 @@ export interface KitChanges {
 /** @param before absent for a kit that was never built, @param after absent for one that is no longer in the catalogue */
 export function compareKit(before: KitFigures | undefined, after: KitFigures | undefined): KitChanges {
   const known = after ?? before;
+  const errors = after?.problems.filter(({ severity }) => severity === 'error') ?? [];
+  if (after && errors.length > 0) return failedKit(before, after, errors);
   const figures = before && after ? changesOf(before, after) : [];
   const [old, now] = [before?.problems ?? [], after?.problems ?? []];
   const prices = [before, after].map((one) => (one?.price ? priceText(one.price) : 'none'));
@@ -71,13 +73,31 @@ export function compareKit(before: KitFigures | undefined, after: KitFigures | u
   return { ...rest, became: becameOf(before, after, rest) };
 }
 
+/** Of a kit with errors nothing is worked out, so there is nothing to compare but these. */
+const failedKit = (
+  before: KitFigures | undefined,
+  { kit, title }: KitFigures,
+  problems: readonly Problem[],
+): KitChanges => ({
+  kit,
+  title: before?.title ?? title,
+  became: 'failed',
+  figures: [],
+  heard: false,
+  unpriced: 0,
+  substitutions: [],
+  problems,
+  solved: [],
+  drawing: false,
+  marks: [before?.mark ?? null, null],
+});
+
 function becameOf(
   before: KitFigures | undefined,
   after: KitFigures | undefined,
   rest: Omit<KitChanges, 'became'>,
 ): KitChanges['became'] {
   if (!after) return 'removed';
-  if (after.problems.some(({ severity }) => severity === 'error')) return 'failed';
   if (!before) return 'new';
   const { figures, substitutions, problems, solved, drawing, price } = rest;
   const some = figures.length + substitutions.length + problems.length + solved.length > 0;

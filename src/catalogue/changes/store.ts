@@ -1,5 +1,6 @@
 /** The figures of each kit as it was built last, a file a kit in the workshop's own folder for such things. */
-import { join } from 'node:path';
+import { readdirSync, rmSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { isBytes, readBytes } from '../../files/read-file.ts';
 import { WriteError, writeAtomically } from '../../files/write.ts';
 import { figuresSchema, type KitFigures } from './figures.ts';
@@ -38,4 +39,35 @@ export function readFigures(workshop: string, kit: string): KitFigures | undefin
   } catch {
     return undefined;
   }
+}
+
+/** Kits whose figures were stored, by their ids. */
+export function storedKits(workshop: string): readonly string[] {
+  try {
+    return readdirSync(dirname(figuresFile(workshop, 'x')))
+      .flatMap((name) => /^(.+)\.json$/.exec(name)?.[1] ?? [])
+      .sort();
+  } catch {
+    // A folder that is not there has none.
+    return [];
+  }
+}
+
+/**
+ * Deletes what was stored of kits that are no longer in the catalogue, where it is something that this program stored.
+ *
+ * @param ids of the kits that are in it
+ * @returns ids of the kits whose figures are gone; one that cannot be deleted is left, and told of as removed again
+ */
+export function forgetOthers(workshop: string, ids: readonly string[]): readonly string[] {
+  const known = new Set(ids);
+  return storedKits(workshop).filter((id) => {
+    if (known.has(id) || readFigures(workshop, id)?.kit !== id) return false;
+    try {
+      rmSync(figuresFile(workshop, id));
+      return true;
+    } catch {
+      return false;
+    }
+  });
 }

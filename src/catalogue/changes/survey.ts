@@ -1,5 +1,4 @@
 /** All kits of a catalogue as they are now, compared with what they were when they were built last. */
-import { readdirSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import type { Kit } from '../../describe/kit.ts';
 import type { Prepared } from '../../draw/compose.ts';
@@ -13,7 +12,7 @@ import type { Catalogue, Job } from '../catalogue.ts';
 import { loadJob } from '../load-job.ts';
 import { compareKit, type KitChanges } from './compare.ts';
 import { figuresOf, type KitFigures } from './figures.ts';
-import { figuresFile, readFigures } from './store.ts';
+import { readFigures, storedKits } from './store.ts';
 
 export interface Surveyed {
   readonly changes: KitChanges;
@@ -67,7 +66,7 @@ export async function* survey(
     };
     yield { changes: compareKit(before, figures), source, figures, pictures };
   }
-  for (const id of storedIds(folder).filter((one) => !jobs.some((job) => job.id === one)))
+  for (const id of storedKits(folder).filter((one) => !jobs.some((job) => job.id === one)))
     yield { changes: compareKit(readFigures(folder, id), undefined) };
 }
 
@@ -110,15 +109,3 @@ function oldPicture({ out }: Catalogue, id: string): string | undefined {
 /** The mark that a drawing's root bears. */
 const markIn = (svg: string | undefined): string | null =>
   / data-revision="([^"]{1,20})"/.exec(/<svg\b[^>]*>/.exec(svg ?? '')?.[0] ?? '')?.[1] ?? null;
-
-/** Kits whose figures were stored. */
-function storedIds(folder: string): readonly string[] {
-  try {
-    return readdirSync(join(figuresFile(folder, 'x'), '..'))
-      .flatMap((name) => /^(.+)\.json$/.exec(name)?.[1] ?? [])
-      .sort();
-  } catch {
-    // A folder that is not there has none.
-    return [];
-  }
-}

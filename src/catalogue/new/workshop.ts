@@ -19,6 +19,9 @@ const KITS = [
   ['hh', 'hh-toggle-3-1v1t'],
 ] as const;
 
+/** The parts list that a new workshop has. */
+export const LIST = 'parts.yaml';
+
 /** @throws where a circuit that ships is not what it should be */
 export async function newWorkshop(): Promise<readonly NewFile[]> {
   const kits: NewFile[] = [];
@@ -31,7 +34,7 @@ export async function newWorkshop(): Promise<readonly NewFile[]> {
   }
   return [
     { path: CATALOGUE, text: CATALOGUE_TEXT },
-    { path: 'parts.yaml', text: PARTS_TEXT },
+    { path: LIST, text: PARTS_TEXT },
     ...kits,
     { path: 'schemas/catalogue.schema.json', text: formatCatalogueJsonSchema() },
     { path: 'schemas/kit.schema.json', text: formatKitJsonSchema() },

@@ -27,6 +27,8 @@ export interface PartLine {
   /** Pieces that are not in stock, where the list says how many are. */
   readonly short?: number;
   readonly replacedBy?: string;
+  /** Codes of the items that it stands in for here. */
+  readonly inPlaceOf?: readonly string[];
   readonly supplier?: string;
 }
 
@@ -85,6 +87,8 @@ interface Group {
   readonly part: Part;
   readonly kit: Kit;
   readonly kits: Set<string>;
+  /** Codes of the items that were asked for. */
+  readonly asked: Set<string>;
   quantity: number;
 }
 
@@ -100,12 +104,14 @@ function partLines(wanted: readonly Wanted[]): readonly PartLine[] {
       const alike = known.get(key) ?? [];
       let group = alike.find((one) => part.code !== undefined || isAlike(one.part, part));
       if (!group) {
-        group = { part, kit, kits: new Set(), quantity: 0 };
+        group = { part, kit, kits: new Set(), asked: new Set(), quantity: 0 };
         groups.push(group);
         known.set(key, [...alike, group]);
       }
       group.quantity += quantity;
       group.kits.add(kit.id);
+      const replaced = kit.substitutions?.find((one) => one.part === part.name);
+      if (replaced) group.asked.add(replaced.from.code);
     }
   return groups.map(lineOf).sort((a, b) => compare(sortKey(a), sortKey(b)));
 }
@@ -121,7 +127,7 @@ const bought = (part: Part): object =>
   Object.fromEntries(Object.entries(part).filter(([field]) => !OF_THE_KIT.has(field)));
 const isAlike = (a: Part, b: Part): boolean => isDeepStrictEqual(bought(a), bought(b));
 
-function lineOf({ part, kit, kits, quantity }: Group): PartLine {
+function lineOf({ part, kit, kits, asked, quantity }: Group): PartLine {
   const value = valueWords(part);
   const item = part.code === undefined ? undefined : kit.list?.items.find(({ code }) => code === part.code);
   const there = item && !item.inStock ? 0 : item?.pieces;
@@ -134,6 +140,7 @@ function lineOf({ part, kit, kits, quantity }: Group): PartLine {
     ...(item?.price === undefined ? {} : { price: item.price, cost: money(item.price * quantity) }),
     ...(there === undefined ? {} : { pieces: there, short: Math.max(0, quantity - there) }),
     ...(item?.replacedBy === undefined ? {} : { replacedBy: item.replacedBy }),
+    ...(asked.size === 0 ? {} : { inPlaceOf: [...asked].sort(compare) }),
     ...(item?.supplier === undefined ? {} : { supplier: item.supplier }),
   };
 }

@@ -25,7 +25,7 @@ export function orderText(order: Order): string {
   const { parts, wires, wanted, substitutions } = order;
   const currency = order.currency === undefined ? '' : ` ${order.currency}`;
   const unpriced = parts.filter(({ cost }) => cost === undefined);
-  const short = parts.filter((line) => (line.short ?? 0) > 0);
+  const short = shortLines(order);
   const total = `Cost of the parts that have a price: ${amount(order.cost)}${currency}`;
   return [
     `Order: ${wanted.map(({ id, quantity }) => `${quantity} × ${id}`).join(', ')}`,
@@ -41,7 +41,7 @@ export function orderText(order: Order): string {
     unpriced.length === 0
       ? `Cost: ${amount(order.cost)}${currency}`
       : `${total}; without a price: ${[...new Set(unpriced.map(({ code, what }) => code ?? what))].join(', ')}`,
-    ...(short.length === 0 ? [] : ['', 'Short', ...short.map((line) => `  ${shortText(line)}`)]),
+    ...(short.length === 0 ? [] : ['', 'Short', ...short.map((line) => `  ${line}`)]),
     ...(substitutions.length === 0 ? [] : ['', 'Replaced', ...replacedLines(substitutions)]),
     ...(wires.length === 0
       ? []
@@ -81,6 +81,10 @@ function replacedLines(substitutions: Order['substitutions']): readonly string[]
 const nameOf = ({ code, what, value }: PartLine): string =>
   code ?? `${what}${value === undefined ? '' : ` ${value}`}`;
 
+/** A line for each item of which there is not enough. */
+export const shortLines = ({ parts }: Order): readonly string[] =>
+  parts.filter((line) => (line.short ?? 0) > 0).map(shortText);
+
 const shortText = (line: PartLine): string =>
   `${nameOf(line)}: ${line.short} of ${line.quantity}, ${line.pieces} in stock${line.replacedBy === undefined ? '' : `; replaced by ${line.replacedBy}`}`;
 
@@ -113,6 +117,7 @@ const HEADS = [
   'Currency',
   'Supplier',
   'Replaced by',
+  'In place of',
   'Length in m',
   'Without length',
   'Kits',
@@ -125,21 +130,23 @@ const HEADS = [
  * @param forFile whether it begins with the mark by which spreadsheets tell UTF-8, and has line ends of RFC 4180
  */
 export function orderCsv(order: Order, comma: boolean, forFile: boolean): string {
-  const figure = (value: number | undefined): string =>
-    value === undefined ? '' : comma ? String(value).replace('.', ',') : String(value);
+  const decimals = (text: string): string => (comma ? text.replace(/(\d)\.(\d)/g, '$1,$2') : text);
+  const figure = (value: number | undefined): string => (value === undefined ? '' : decimals(String(value)));
+  const money = (value: number | undefined): string => (value === undefined ? '' : decimals(amount(value)));
   const currency = order.currency ?? '';
   const parts = order.parts.map((line) => [
     line.code ?? '',
     line.what,
-    line.value ?? '',
+    decimals(line.value ?? ''),
     figure(line.quantity),
     figure(line.pieces),
     figure(line.short),
-    figure(line.price),
-    figure(line.cost),
+    money(line.price),
+    money(line.cost),
     line.cost === undefined ? '' : currency,
     line.supplier ?? '',
     line.replacedBy ?? '',
+    line.inPlaceOf?.join(' ') ?? '',
     '',
     '',
     line.kits.join(' '),
@@ -149,7 +156,7 @@ export function orderCsv(order: Order, comma: boolean, forFile: boolean): string
     line.kind,
     `${line.colour === undefined ? '' : `${line.colour} `}${colourWords(line)}`,
     figure(line.pieces),
-    ...Array<string>(7).fill(''),
+    ...Array<string>(8).fill(''),
     figure(line.pieces === line.withoutLength ? undefined : line.length),
     figure(line.withoutLength),
     '',
