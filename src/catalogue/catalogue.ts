@@ -2,7 +2,17 @@
 import type { Written } from '../describe/chain.ts';
 
 /** What can be made of a kit; `drawing` is its sheet, the rest are named as the commands that make them alone. */
-export const outputs = ['drawing', 'png', 'positions', 'steps', 'inline', 'response', 'loads'] as const;
+export const outputs = [
+  'drawing',
+  'png',
+  'positions',
+  'steps',
+  'inline',
+  'response',
+  'loads',
+  'leaflet',
+  'booklet',
+] as const;
 export type Output = (typeof outputs)[number];
 
 /** A member of a family: the family by its place in the catalogue's file, counted from 0, and by axis the value it has. */

@@ -3,7 +3,7 @@ import type { Step } from '../annotate/steps.ts';
 import type { Prepared } from '../draw/compose.ts';
 import type { Box, PrintTheme } from '../draw/leaflet/figure.ts';
 import { partPicture } from '../draw/leaflet/part-picture.ts';
-import { type StepLook, stepFigures } from '../draw/leaflet/step-figure.ts';
+import { stepFigures } from '../draw/leaflet/step-figure.ts';
 import { type WiringFigure, wiringFigure } from '../draw/leaflet/wiring-figure.ts';
 import type { Say } from '../messages/say.ts';
 import type { Part } from '../parts/index.ts';
@@ -37,18 +37,11 @@ export class Pictures {
 
   /** A drawing a step, all at the same place and scale. */
   steps(steps: readonly Step[], room: Box): readonly Picture[] {
-    const ends = new Map(
-      steps.flatMap(({ details }) => details.map((detail) => [detail.index, detail] as const)),
-    );
-    const look: StepLook = {
+    return stepFigures(this.#prepared, steps, room, {
       theme: this.#theme,
-      altOf: ({ number }) => {
-        const step = steps.find((one) => one.number === number);
-        return `${this.#say('leaflet.step', { number, title: step?.title ?? '' })}. ${(step?.lines ?? []).join('. ')}.`;
-      },
-      hooked: (joint, end) => typeof ends.get(joint)?.[end].soldered === 'object',
-    };
-    return stepFigures(this.#prepared, steps, room, look);
+      altOf: ({ number, title, lines }) =>
+        `${this.#say('leaflet.step', { number, title })}. ${lines.join('. ')}.`,
+    });
   }
 
   part(part: Part): Picture {

@@ -25,16 +25,21 @@ export const TEMPLATE = `
 #set par(leading: 0.62em, spacing: 0.9em)
 #set list(marker: text(fill: quiet)[•], indent: 0pt, body-indent: 0.6em, spacing: 0.75em)
 
+// A word wider than a line is divided wherever it has to be.
+#show regex("\\S{24,}"): it => it.text.clusters().join(sym.zws)
+
 #let mm(value) = value * 1mm
 #let running = context {
   set text(size: 8pt, fill: quiet)
   let number = counter(page).get().first()
   if number > 1 {
     grid(
-      columns: (1fr, auto),
+      columns: (3fr, 1fr),
       column-gutter: 6mm,
-      text(leaflet.running),
-      text(leaflet.at("sender", default: (:)).at("name", default: "")),
+      align: (left, right),
+      // One line of it, however long the title is.
+      block(height: 1.1em, clip: true, leaflet.running),
+      block(height: 1.1em, clip: true, leaflet.at("sender", default: (:)).at("name", default: "")),
     )
     v(-1.2mm)
     line(length: 100%, stroke: 0.4pt + rule)

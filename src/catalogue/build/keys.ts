@@ -15,7 +15,12 @@ import type { Job } from '../catalogue.ts';
 import { hashOf } from './cache.ts';
 
 /** Packages outside of the program's own files that have a part in what is drawn. */
-const DRAWING = ['@resvg/resvg-js', '@expo-google-fonts/inter'];
+const DRAWING = [
+  '@resvg/resvg-js',
+  '@expo-google-fonts/inter',
+  '@myriaddreamin/typst-ts-node-compiler',
+  'subset-font',
+];
 
 /** The program: its version, its own files, and the packages it draws with. Another program may draw otherwise. */
 export function programKey(): string {

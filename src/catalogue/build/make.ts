@@ -13,6 +13,12 @@ import {
   planOf,
   preparePlan,
 } from '../../publish/draw-plan.ts';
+import {
+  type LeafletWanted,
+  leafletContent,
+  leafletFiles,
+  leafletFormats,
+} from '../../publish/leaflet-plan.ts';
 import { figuresOf } from '../../report/figures.ts';
 import { loadsData } from '../../report/loads-data.ts';
 import type { Job, Output } from '../catalogue.ts';
@@ -143,8 +149,10 @@ function plansOf({ outputs: wanted, date }: Job): readonly PlanOptions[] {
   const plain: PlanOptions = { ...PLAIN, ...(date === undefined ? {} : { date }) };
   const has = (output: Output): boolean => wanted.includes(output);
   const formats = [...(has('drawing') ? ['svg' as const] : []), ...(has('png') ? ['png' as const] : [])];
+  // A leaflet has the drawing in it, which is read back for it too.
+  const drawn = formats.length > 0 || has('leaflet') || has('booklet');
   return [
-    ...(formats.length > 0 ? [{ ...plain, formats }] : []),
+    ...(drawn ? [{ ...plain, formats }] : []),
     ...(has('positions') ? [{ ...plain, position: 'all' }] : []),
     ...(has('steps') ? [{ ...plain, step: 'all' }] : []),
     ...(has('inline') ? [{ ...plain, mode: 'inline' as const }] : []),
@@ -190,6 +198,7 @@ async function drawAll(loaded: Read, job: Job, cache: Cache, program: string): P
   if (job.outputs.includes('response')) files.set(`${id}-response.svg`, bytesOf(drawResponse(loaded.kit)));
   if (job.outputs.includes('loads'))
     files.set(`${id}-loads.json`, bytesOf(`${toJson(loadsData(figuresOf(loaded.kit)))}\n`));
+  if (prepared) for (const { name, content } of await leafletsOf(prepared, job)) files.set(name, content);
   return {
     files: [...files].map(([name, content]) => ({ name, content })),
     mark: prepared === undefined ? null : markOf(prepared),
@@ -197,6 +206,20 @@ async function drawAll(loaded: Read, job: Job, cache: Cache, program: string): P
     notes: [...notes],
     diagnostics: formatDiagnostics([...said.values()]),
   };
+}
+
+/** A kit's leaflet as PDF and as a page, and as folded sheets, where they are asked for. */
+async function leafletsOf(prepared: Prepared, { outputs, date }: Job) {
+  const wanted: LeafletWanted = {
+    formats: outputs.includes('leaflet') ? leafletFormats : [],
+    booklet: outputs.includes('booklet'),
+    plot: outputs.includes('response'),
+    ...(date === undefined ? {} : { date }),
+  };
+  const made: { readonly name: string; readonly content: Uint8Array }[] = [];
+  for (const { target, as } of leafletFiles(prepared.circuit.kit, '', wanted))
+    made.push({ name: target, content: bytesOf(await leafletContent(prepared, as, wanted)) });
+  return made;
 }
 
 const bytesOf = (content: string | Uint8Array): Uint8Array =>
