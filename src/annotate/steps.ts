@@ -1,12 +1,13 @@
 /** The steps of the soldering in words: what the plan (`soldering/plan.ts`) places in each, as a customer reads it. */
 import { type Circuit, endAt, type LugId, lugIdOf } from '../circuit/circuit.ts';
 import { must, nth } from '../common/must.ts';
-import { type End, findPart, type Joint, type JointKind, labelOf } from '../describe/kit.ts';
+import { findPart, type Joint, type JointKind, labelOf } from '../describe/kit.ts';
 import { DEFAULT_LANGUAGE, type Language } from '../messages/language.ts';
 import { keyOf, type Say, sayIn } from '../messages/say.ts';
-import { componentOf, is, lugsOf, type Part } from '../parts/index.ts';
+import { componentOf, type Part } from '../parts/index.ts';
 import { componentsOf, ownEnd } from '../soldering/ends.ts';
 import { type Heat, type Plan, type PlannedStep, planOf, solderedIn } from '../soldering/plan.ts';
+import { colourIn, endName, rowOf } from './step-words.ts';
 
 /** Where a joint ends. */
 interface StepEnd {
@@ -77,7 +78,7 @@ export function stepsOf(circuit: Circuit, language: Language = DEFAULT_LANGUAGE)
       joints: step.joints,
       lines: details.map(({ line }) => line),
       details,
-      heats: step.heats.map((heat) => ({ ...heat, name: endName(speaking, endAt(heat.lug)) })),
+      heats: step.heats.map((heat) => ({ ...heat, name: endName(circuit, language, endAt(heat.lug)) })),
       notes: notesOf(speaking, step),
     };
   });
@@ -91,17 +92,8 @@ function titleOf({ circuit, say }: Speaking, { stage, joints, share }: PlannedSt
   return share ? say('steps.share', { title, ...share }) : title;
 }
 
-/** A lug's name behind that of its part: `Volume lug 1`, `Output tip`; of a part with one lug only the part's. */
-function endName({ circuit: { kit } }: Pick<Speaking, 'circuit'>, { part: name, lug }: End): string {
-  const part = findPart(kit, name);
-  const label = part?.label ?? name;
-  // The two legs of a component are alike in the hand; a bare number after a name would read as part of it.
-  if (part && (is(part, 'component') || lugsOf(part).length === 1)) return label;
-  return /^\d+$/.test(lug) ? `${label} lug ${lug}` : `${label} ${lug}`;
-}
-
 function detailsOf(speaking: Speaking, step: PlannedStep): readonly StepJoint[] {
-  const { circuit, plan } = speaking;
+  const { circuit, plan, language } = speaking;
   // Lugs at which this step solders what was hooked before; said with the first joint that comes there.
   const gathered = new Set(
     step.heats
@@ -115,7 +107,7 @@ function detailsOf(speaking: Speaking, step: PlannedStep): readonly StepJoint[] 
       const lug = lugIdOf(joint[which]);
       const when = which === own ? undefined : solderedIn(plan, index, lug);
       const soldered = when === undefined ? 'own' : when > step.number ? { later: when } : 'now';
-      return { lug, name: endName(speaking, joint[which]), soldered };
+      return { lug, name: endName(circuit, language, joint[which]), soldered };
     };
     const [from, to] = [endOf('from'), endOf('to')];
     const { kind, colour, length } = joint;
@@ -182,7 +174,7 @@ function cutOf(speaking: Speaking, joint: Joint): string {
   const facts = [
     ...components.flatMap((part) => markOf(speaking, part)),
     ...(kind === 'leg' && isSleeved(circuit, joint) ? [say('steps.sleeved')] : []),
-    ...(colour === undefined ? [] : [colourIn(speaking, colour)]),
+    ...(colour === undefined ? [] : [colourIn(speaking.language, colour)]),
     ...(length === undefined ? [] : [`${Math.round(length * 1000)} mm`]),
   ];
   return facts.length === 0 ? '' : ` (${facts.join(', ')})`;
@@ -195,21 +187,18 @@ function markOf(speaking: Speaking, part: Part): readonly string[] {
   const { value, bands, print } = facts;
   return [
     value,
-    ...(bands ? [bands.map((band) => colourIn(speaking, band)).join(' ')] : []),
+    ...(bands ? [bands.map((band) => colourIn(speaking.language, band)).join(' ')] : []),
     ...(print === undefined ? [] : [speaking.say('steps.marked', { print })]),
   ];
 }
 
-/** A colour in words: of an insulation of two colours `black and red`. */
-const colourIn = ({ say, language }: Speaking, code: string): string =>
-  new Intl.ListFormat(language).format(
-    (code.match(/../g) ?? []).map((letters) => say(must(keyOf('colour', letters), `colour ${letters}`))),
-  );
-
 function notesOf(speaking: Speaking, step: PlannedStep): readonly string[] {
   const { circuit, plan, say, language } = speaking;
-  const list = new Intl.ListFormat(language, { type: 'unit' });
-  const named = (lugs: readonly LugId[]) => list.format(lugs.map((lug) => endName(speaking, endAt(lug))));
+  const named = (lugs: readonly LugId[]) =>
+    rowOf(
+      language,
+      lugs.map((lug) => endName(circuit, language, endAt(lug))),
+    );
   const heatedBefore = (lug: LugId) =>
     plan.steps.some(({ number, heats }) => number < step.number && heats.some((heat) => heat.lug === lug));
   const surfaces = step.heats.filter(({ lug, why }) => why === 'surface' && heatedBefore(lug));
@@ -222,7 +211,7 @@ function notesOf(speaking: Speaking, step: PlannedStep): readonly string[] {
   return [
     ...(waiting.length === 0
       ? []
-      : [say('steps.why-waits', { components: list.format([...new Set(waiting)]) })]),
+      : [say('steps.why-waits', { components: rowOf(language, [...new Set(waiting)]) })]),
     ...early.map(({ lug }) => say('steps.why-test', { end: named([lug]), step: lastHeat(plan, lug) })),
     ...(surfaces.length === 0
       ? []

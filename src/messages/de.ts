@@ -76,6 +76,20 @@ export const de: Messages = {
     'An der Öse eines Tonabnehmers nur eingehakt und dort zusammen mit dessen Ader gelötet: {components}.',
 
   // ── Soldering: tests after a step, and readings
+  'test.setting':
+    '{switched, select, yes {{switches}, {volume, select, zero {Lautstärke auf 0, andere Regler auf 10} other {alle Regler auf 10}}} other {{volume, select, zero {Lautstärke auf 0, andere Regler auf 10} other {Alle Regler auf 10}}}}',
+  'test.short': 'unter 1 Ω',
+  'test.open': 'offen',
+  'test.value': '{nominal}, von {low} bis {high}',
+  'test.open-looks': 'Offen: Das Messgerät zeigt dasselbe wie mit getrennten Messspitzen, zum Beispiel OL.',
+  'test.short-looks':
+    'Unter 1 Ω: Das Messgerät zeigt fast dasselbe wie mit aneinandergehaltenen Messspitzen.',
+  'test.joint': '{from} – {to}',
+  'test.missing': 'Zeigt es {reading}: prüfen und nachlöten: {joints}.',
+  'test.bridged': 'Zeigt es unter 1 Ω: nach Lot oder einer Litze suchen zwischen {lugs}.',
+  'test.lugs': '{from} und {to}',
+  'test.values': 'Zeigt es einen anderen Wert: die Werte prüfen von {parts}.',
+  'test.by-eye': 'Diese Verbindungen zeigt noch keine Messung, also genau hinsehen: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
   'leaflet.kind': 'Verdrahtungssatz: Bauanleitung',

@@ -72,6 +72,19 @@ export const en = {
     'Only hooked at a pickup’s lug, and soldered there together with the pickup’s lead: {components}.',
 
   // ── Soldering: tests after a step, and readings
+  'test.setting':
+    '{switched, select, yes {{switches}, {volume, select, zero {volume on 0, other controls on 10} other {all controls on 10}}} other {{volume, select, zero {Volume on 0, other controls on 10} other {All controls on 10}}}}',
+  'test.short': 'below 1 Ω',
+  'test.open': 'open',
+  'test.value': '{nominal}, from {low} to {high}',
+  'test.open-looks': 'Open: the meter shows what it shows with its probes apart, such as OL.',
+  'test.short-looks': 'Below 1 Ω: the meter shows nearly what it shows with its probes touching.',
+  'test.joint': '{from} – {to}',
+  'test.missing': 'If it reads {reading}, check and solder again: {joints}.',
+  'test.bridged': 'If it reads below 1 Ω: look for solder or a strand between {lugs}.',
+  'test.lugs': '{from} and {to}',
+  'test.values': 'If it reads another value: check the values of {parts}.',
+  'test.by-eye': 'No reading shows these joints by now, so look at them closely: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
   'leaflet.kind': 'Wiring kit: assembly instructions',

@@ -76,6 +76,19 @@ export const es: Messages = {
     'Solo enganchado en el terminal de una pastilla, donde se suelda junto con el hilo de la pastilla: {components}.',
 
   // ── Soldering: tests after a step, and readings
+  'test.setting':
+    '{switched, select, yes {{switches}, {volume, select, zero {volumen en 0, los demás controles en 10} other {todos los controles en 10}}} other {{volume, select, zero {Volumen en 0, los demás controles en 10} other {Todos los controles en 10}}}}',
+  'test.short': 'menos de 1 Ω',
+  'test.open': 'abierto',
+  'test.value': '{nominal}, de {low} a {high}',
+  'test.open-looks': 'Abierto: el medidor muestra lo mismo que con las puntas separadas, por ejemplo OL.',
+  'test.short-looks': 'Menos de 1 Ω: el medidor muestra casi lo mismo que con las puntas en contacto.',
+  'test.joint': '{from} – {to}',
+  'test.missing': 'Si muestra {reading}: revisar y volver a soldar: {joints}.',
+  'test.bridged': 'Si muestra menos de 1 Ω: buscar estaño o un hilo suelto entre {lugs}.',
+  'test.lugs': '{from} y {to}',
+  'test.values': 'Si muestra otro valor: comprobar los valores de {parts}.',
+  'test.by-eye': 'Ninguna medición muestra todavía estas uniones; mirarlas de cerca: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
   'leaflet.kind': 'Kit de cableado: instrucciones de montaje',

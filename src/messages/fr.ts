@@ -76,6 +76,19 @@ export const fr: Messages = {
     'Accroché seulement à la cosse d’un micro, où la soudure se fait avec le fil du micro : {components}.',
 
   // ── Soldering: tests after a step, and readings
+  'test.setting':
+    '{switched, select, yes {{switches}, {volume, select, zero {volume sur 0, autres réglages sur 10} other {tous les réglages sur 10}}} other {{volume, select, zero {Volume sur 0, autres réglages sur 10} other {Tous les réglages sur 10}}}}',
+  'test.short': 'moins de 1 Ω',
+  'test.open': 'ouvert',
+  'test.value': '{nominal}, de {low} à {high}',
+  'test.open-looks': 'Ouvert : l’appareil affiche la même chose que pointes séparées, par exemple OL.',
+  'test.short-looks': 'Moins de 1 Ω : l’appareil affiche presque la même chose que pointes en contact.',
+  'test.joint': '{from} – {to}',
+  'test.missing': 'S’il affiche {reading} : vérifier et ressouder : {joints}.',
+  'test.bridged': 'S’il affiche moins de 1 Ω : chercher de la soudure ou un brin entre {lugs}.',
+  'test.lugs': '{from} et {to}',
+  'test.values': 'S’il affiche une autre valeur : vérifier les valeurs de {parts}.',
+  'test.by-eye': 'Aucune mesure ne montre encore ces liaisons, les examiner de près : {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
   'leaflet.kind': 'Kit de câblage : notice de montage',
