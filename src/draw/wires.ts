@@ -57,7 +57,7 @@ export function wirePath(
 const length = (a: Point, b: Point): number => Math.abs(a.x - b.x) + Math.abs(a.y - b.y);
 const unit = (a: Point, b: Point): readonly [number, number] => [Math.sign(b.x - a.x), Math.sign(b.y - a.y)];
 
-export interface Stroke {
+interface Stroke {
   readonly stroke: string;
   readonly width: number;
   readonly dash?: string;

@@ -29,7 +29,7 @@ import { namesOf, outside, roomOf, type Tag, tagsOf } from './tags.ts';
 /** Of a joint: not there yet, made before, or made now. */
 export type Made = 'absent' | 'before' | 'new';
 
-export interface Scene {
+interface Scene {
   readonly sheet: Sheet;
   readonly theme: Theme;
   /** By joint, as the circuit has them. */
@@ -126,7 +126,7 @@ export const roomsOf = ({ frame, outline }: PlacedPart): readonly Rect[] =>
   [outline.body, ...outline.lugs.map(({ tag }) => tag)].map((rect) => rectToSheet(frame, rect));
 
 /** A joint's ends that are soldered: all but where a component's own leg begins. */
-export const solderedEnds = (wires: readonly PlacedWire[], wire: PlacedWire): readonly EndName[] =>
+const solderedEnds = (wires: readonly PlacedWire[], wire: PlacedWire): readonly EndName[] =>
   endNames.filter((end) => !ownLeg(wires, wire, wire.joint[end]));
 
 /** Ink of what was made before, and of parts that are not concerned. */

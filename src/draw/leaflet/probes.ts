@@ -10,7 +10,7 @@ import { type Box, cropAbout, type Figure, figureOf, frameIn, type PrintTheme } 
 import { drawHarness, harnessOf, type Made, roomsOf, wordsOf } from './harness.ts';
 import { drawProbe, probeRoom, probesOf } from './probe.ts';
 
-export interface ProbeSpot {
+interface ProbeSpot {
   readonly part: string;
   readonly lug: string;
 }

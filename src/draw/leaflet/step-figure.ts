@@ -47,7 +47,7 @@ export interface FigureStep {
   }[];
 }
 
-export interface StepLook<S extends FigureStep = FigureStep> {
+interface StepLook<S extends FigureStep = FigureStep> {
   readonly theme?: PrintTheme;
   /** What each figure shows, in words. */
   readonly altOf: (step: S) => string;

@@ -17,7 +17,7 @@ const AIR = 6;
 /** Of the widest line. */
 const WIDE = 14;
 
-export interface WiringFigure extends Figure {
+interface WiringFigure extends Figure {
   /** Whether it is drawn for the box turned by a quarter, in which it is larger. */
   readonly turned: boolean;
 }
