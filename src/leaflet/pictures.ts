@@ -4,7 +4,7 @@ import type { Prepared } from '../draw/compose.ts';
 import type { Box, PrintTheme } from '../draw/leaflet/figure.ts';
 import { partPicture } from '../draw/leaflet/part-picture.ts';
 import { stepFigures } from '../draw/leaflet/step-figure.ts';
-import { type WiringFigure, wiringFigure } from '../draw/leaflet/wiring-figure.ts';
+import { wiringFigure } from '../draw/leaflet/wiring-figure.ts';
 import type { Say } from '../messages/say.ts';
 import type { Part } from '../parts/index.ts';
 import { drawResponse, render } from '../pipeline.ts';
@@ -27,7 +27,7 @@ export class Pictures {
   }
 
   /** The wiring by itself, upright or for a page that is turned round. */
-  wiring(room: Box, steps: readonly Step[]): WiringFigure {
+  wiring(room: Box, steps: readonly Step[]) {
     const lines = steps.flatMap(({ lines }) => lines).join('. ');
     return wiringFigure(this.#prepared, room, {
       alt: `${this.#say('leaflet.drawing')}: ${lines}.`,
