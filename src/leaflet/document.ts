@@ -45,7 +45,14 @@ export type Block =
       /** Begins on a new page. */
       readonly page?: true;
     }
-  | { readonly is: 'paragraph'; readonly text: string; readonly small?: true }
+  | {
+      readonly is: 'paragraph';
+      readonly text: string;
+      readonly small?: true;
+      readonly strong?: true;
+      /** With a box to tick in front. */
+      readonly tick?: true;
+    }
   | { readonly is: 'list'; readonly items: readonly string[]; readonly tick?: true }
   | Table
   | { readonly is: 'figure'; readonly picture: Picture }
@@ -59,6 +66,8 @@ export type Block =
     }
   /** Set apart and kept together: cautions, a test. */
   | { readonly is: 'box'; readonly role: 'caution' | 'test'; readonly blocks: readonly Block[] }
+  /** A picture and what is said of it, side by side and on one page. */
+  | { readonly is: 'beside'; readonly picture: Picture; readonly blocks: readonly Block[] }
   /** Kept together on one page. */
   | { readonly is: 'together'; readonly blocks: readonly Block[] }
   /** The list of headings of the first level with their pages. */

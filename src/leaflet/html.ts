@@ -39,7 +39,10 @@ ul.ticks { list-style: none; padding: 0; }
 ul.ticks .tick { margin-right: 0.6em; }
 .box { border: 1px solid var(--rule); border-left: 4px solid var(--tint); padding: 0 1rem; margin: 1.5rem 0; break-inside: avoid; }
 .caution { border: 2px solid var(--ink); }
-.together, tr { break-inside: avoid; }
+.beside { display: grid; grid-template-columns: minmax(8rem, 22rem) 1fr; gap: 1.5rem; align-items: center; margin: 1.5rem 0; }
+.beside svg { display: block; max-width: 100%; height: auto; }
+@media (max-width: 40rem) { .beside { grid-template-columns: 1fr; } }
+.beside, .together, tr { break-inside: avoid; }
 .lines { height: 60vh; background: repeating-linear-gradient(#0000 0 calc(9mm - 1px), #c3cad0 calc(9mm - 1px) 9mm); }
 @page { size: ${paper.width}mm ${paper.height}mm; margin: ${paper.margin}mm; }
 @media print {
@@ -101,7 +104,7 @@ function blockOf(block: Block, leaflet: Leaflet): string {
       return `<${tag}${block.level === 1 ? ` id="${escaped(anchorOf(block.text))}"` : ''}${block.page ? ' class="page"' : ''}>${badge}${escaped(block.text)}</${tag}>\n`;
     }
     case 'paragraph':
-      return `<p${block.small ? ' class="small"' : ''}>${escaped(block.text)}</p>\n`;
+      return paragraphOf(block);
     case 'list': {
       const tick = block.tick ? '<span class="tick"></span>' : '';
       return `<ul${block.tick ? ' class="ticks"' : ''}>\n${block.items.map((item) => `<li>${tick}${escaped(item)}</li>\n`).join('')}</ul>\n`;
@@ -114,6 +117,8 @@ function blockOf(block: Block, leaflet: Leaflet): string {
       return `<section class="sheet">\n<h2 id="${escaped(anchorOf(block.heading))}">${escaped(block.heading)}</h2>\n<p class="small">${escaped(block.caption)}</p>\n${drawingOf(block.picture)}</section>\n`;
     case 'box':
       return `<section class="box ${block.role}">\n${block.blocks.map((one) => blockOf(one, leaflet)).join('')}</section>\n`;
+    case 'beside':
+      return `<div class="beside">\n<div>${drawingOf(block.picture)}</div>\n<div>\n${block.blocks.map((one) => blockOf(one, leaflet)).join('')}</div>\n</div>\n`;
     case 'together':
       return `<div class="together">\n${block.blocks.map((one) => blockOf(one, leaflet)).join('')}</div>\n`;
     case 'contents':
@@ -125,11 +130,18 @@ function blockOf(block: Block, leaflet: Leaflet): string {
   }
 }
 
+function paragraphOf({ text, small, strong, tick }: Extract<Block, { readonly is: 'paragraph' }>): string {
+  const words = strong ? `<strong>${escaped(text)}</strong>` : escaped(text);
+  return `<p${small ? ' class="small"' : ''}>${tick ? '<span class="tick"></span> ' : ''}${words}</p>\n`;
+}
+
 const headingsIn = (blocks: readonly Block[]): readonly string[] =>
   blocks.flatMap((block) => {
     if (block.is === 'heading') return block.level === 1 ? [block.text] : [];
     if (block.is === 'sheet') return [block.heading];
-    return block.is === 'box' || block.is === 'together' ? headingsIn(block.blocks) : [];
+    return block.is === 'box' || block.is === 'together' || block.is === 'beside'
+      ? headingsIn(block.blocks)
+      : [];
   });
 
 /** A drawing stands in the page itself, so that its words can be found and read aloud. */
@@ -147,7 +159,7 @@ function tableOf({ columns, rows }: Table): string {
 function cellOf(cell: Cell): string {
   switch (cell.is) {
     case 'text':
-      return cell.strong ? `<strong>${escaped(cell.text)}</strong>` : escaped(cell.text);
+      return cell.strong ? `<strong>${lined(cell.text)}</strong>` : lined(cell.text);
     case 'tick':
       return '<span class="tick"></span>';
     case 'picture':

@@ -34,7 +34,7 @@ export function leafletOf(prepared: Prepared, options: LeafletOptions): Leaflet 
   const { paper, language = DEFAULT_LANGUAGE, theme = 'light', date, sender } = options;
   const { kit } = prepared.circuit;
   const say = sayIn(language);
-  const pictures = new Pictures(prepared, theme, say);
+  const pictures = new Pictures(prepared, theme, say, innerOf(paper));
   const steps = stepsOf(prepared.circuit, language);
   const mark = markOf(prepared);
   const revision = `${say('leaflet.revision', { mark })}${date === undefined ? '' : `, ${date}`}`;
@@ -54,7 +54,7 @@ export function leafletOf(prepared: Prepared, options: LeafletOptions): Leaflet 
     ...(sender ? { sender } : {}),
     blocks: [
       ...beginning(prepared, pictures, say, steps, options),
-      ...stepsSection(steps, pictures, say, innerOf(paper)),
+      ...stepsSection(prepared, steps, pictures, say, language, innerOf(paper)),
       ...ending(prepared, pictures, say, options),
     ],
   };

@@ -1,18 +1,23 @@
 /** The drawings of a leaflet, each as large as the room it is given, with what it shows in words. */
 import type { Step } from '../annotate/steps.ts';
+import { endAt, type LugId } from '../circuit/circuit.ts';
 import type { Prepared } from '../draw/compose.ts';
 import type { Box, PrintTheme } from '../draw/leaflet/figure.ts';
 import { partPicture } from '../draw/leaflet/part-picture.ts';
+import { probeFigure } from '../draw/leaflet/probes.ts';
 import { stepFigures } from '../draw/leaflet/step-figure.ts';
 import { wiringFigure } from '../draw/leaflet/wiring-figure.ts';
 import type { Say } from '../messages/say.ts';
 import type { Part } from '../parts/index.ts';
 import { drawResponse, render } from '../pipeline.ts';
+import { planOf } from '../soldering/plan.ts';
 import type { Picture } from './document.ts';
 import { kindIn } from './words.ts';
 
 /** Millimetres of a CSS pixel, 96 to an inch. */
 const PIXEL = 25.4 / 96;
+/** Of a test's picture: the share of the page's width, and millimetres. */
+const PROBES = { share: 0.46, height: 40 } as const;
 /** A part's picture, millimetres. */
 const PART: Box = { width: 20, height: 14 };
 
@@ -20,7 +25,10 @@ export class Pictures {
   readonly #prepared: Prepared;
   readonly #theme: PrintTheme;
   readonly #say: Say;
-  constructor(prepared: Prepared, theme: PrintTheme, say: Say) {
+  /** What a page has inside its margins. */
+  readonly #inner: Box;
+  constructor(prepared: Prepared, theme: PrintTheme, say: Say, inner: Box) {
+    this.#inner = inner;
     this.#prepared = prepared;
     this.#theme = theme;
     this.#say = say;
@@ -42,6 +50,19 @@ export class Pictures {
       altOf: ({ number, title, lines }) =>
         `${this.#say('leaflet.step', { number, title })}. ${lines.join('. ')}.`,
     });
+  }
+
+  /**
+   * Where the probes of a multimeter are held after a step.
+   *
+   * @param name of the picture, unique in the leaflet
+   */
+  probes(step: number, [from, to]: readonly [LugId, LugId], name: string, alt: string): Picture {
+    const { placed } = planOf(this.#prepared.circuit);
+    const joints = placed.flatMap((when, i) => (when <= step ? [i] : []));
+    const look = { id: name, alt, theme: this.#theme };
+    const room = { width: this.#inner.width * PROBES.share, height: PROBES.height };
+    return probeFigure(this.#prepared, joints, [endAt(from), endAt(to)], room, look);
   }
 
   part(part: Part): Picture {

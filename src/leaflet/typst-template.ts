@@ -75,10 +75,12 @@ export const TEMPLATE = `
 #let tick = box(width: 3.2mm, height: 3.2mm, stroke: 0.8pt + ink, radius: 0.4mm, baseline: 0.5mm)
 #let picture(p) = image(bytes(p.svg), format: "svg", width: mm(p.width), height: mm(p.height), alt: p.alt)
 
+#let lined(words) = words.split("\\n").join(linebreak())
+
 #let cell(c) = {
   if c.is == "tick" { tick } else if c.is == "picture" { picture(c.picture) } else if c.at("strong", default: false) {
-    strong(c.text)
-  } else { c.text }
+    strong(lined(c.text))
+  } else { lined(c.text) }
 }
 
 #let tabled(b) = {
@@ -113,7 +115,13 @@ export const TEMPLATE = `
       b.text
     })
   } else if b.is == "paragraph" {
-    if b.at("small", default: false) { par(text(size: 8pt, fill: quiet, b.text)) } else { par(b.text) }
+    par({
+      if b.at("tick", default: false) { box(inset: (right: 2mm), tick) }
+      if b.at("small", default: false) { text(size: 8pt, fill: quiet, b.text) } else if b.at(
+        "strong",
+        default: false,
+      ) { strong(b.text) } else { b.text }
+    })
   } else if b.is == "list" {
     if b.at("tick", default: false) {
       list(marker: tick, body-indent: 1em, ..b.items)
@@ -144,6 +152,13 @@ export const TEMPLATE = `
       stroke: if b.role == "caution" { 1.2pt + ink } else { (left: 2pt + tint, rest: 0.5pt + rule) },
       b.blocks.map(show-block).join(),
     )
+  } else if b.is == "beside" {
+    block(breakable: false, width: 100%, above: 1.4em, below: 1.4em, grid(
+      columns: (46%, 1fr),
+      column-gutter: 5mm,
+      align: (center + horizon, left + horizon),
+      picture(b.picture), b.blocks.map(show-block).join(),
+    ))
   } else if b.is == "together" {
     block(breakable: false, width: 100%, above: 1.8em, b.blocks.map(show-block).join())
   } else if b.is == "contents" {
@@ -170,7 +185,7 @@ export const TEMPLATE = `
         text(weight: "bold", size: 10pt, sender.name)
         if "address" in sender {
           linebreak()
-          text(size: 8pt, fill: quiet, sender.address)
+          text(size: 8pt, fill: quiet, lined(sender.address))
         }
       },
       if "logo" in sender { picture(sender.logo) },

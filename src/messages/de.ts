@@ -142,6 +142,18 @@ export const de: Messages = {
   'leaflet.step': 'Schritt {number}: {title}',
   'leaflet.joint': 'Verbindung',
   'leaflet.notes': 'Notizen',
+  'leaflet.probes': 'Messspitzen',
+  'leaflet.probes-at': 'P1 an {from}, P2 an {to}.',
+  'leaflet.reads': 'Das Messgerät zeigt: {reading}',
+  'leaflet.test-number': 'Test {number}: {probes}',
+  'leaflet.volume-full': 'Alle Regler auf 10',
+  'leaflet.volume-zero': 'Lautstärke auf 0',
+  'leaflet.test-before': 'Test vor dem Einbau der Tonabnehmer',
+  'leaflet.test-before-say':
+    'Den Widerstand an der Buchse messen, ohne eingestecktes Kabel. Erst weitermachen, wenn jeder Wert stimmt: Jetzt ist ein Fehler am leichtesten zu finden. Die Werte gelten für Teile innerhalb ihrer Toleranzen, von 10 bis 30 °C.',
+  'leaflet.test-finished': 'Test nach dem letzten Schritt',
+  'leaflet.test-finished-say':
+    'Dasselbe mit den Tonabnehmern. Wo der Widerstand eines Tonabnehmers gemessen wird, ändert er sich mit der Temperatur; ein vorher einzeln gemessener zeigt seinen eigenen Wert.',
   'leaflet.number': 'Nr.',
   'leaflet.rings-say':
     'Jeder Schritt hat eine Zeichnung. Neue Verbindungen sind dick und tragen an beiden Enden die Nummer aus der Liste. Schwarze Nummer: dieses Ende in diesem Schritt löten. Weiße Nummer: nur einhaken; gelötet wird in einem späteren Schritt, zusammen mit allem, was noch an diese Lötöse kommt. Frühere Verbindungen sind dünn.',

@@ -134,6 +134,18 @@ export const en = {
   'leaflet.step': 'Step {number}: {title}',
   'leaflet.joint': 'Joint',
   'leaflet.notes': 'Notes',
+  'leaflet.probes': 'Probes',
+  'leaflet.probes-at': 'P1 on {from}, P2 on {to}.',
+  'leaflet.reads': 'The meter shows: {reading}',
+  'leaflet.test-number': 'Test {number}: {probes}',
+  'leaflet.volume-full': 'All controls on 10',
+  'leaflet.volume-zero': 'Volume on 0',
+  'leaflet.test-before': 'Test before the pickups are fitted',
+  'leaflet.test-before-say':
+    'Measure resistance at the jack, with nothing plugged in. Do not go on before every reading is right: a fault is easiest to find now. The values stand for parts within their tolerances, from 10 to 30 °C.',
+  'leaflet.test-finished': 'Test when everything is soldered',
+  'leaflet.test-finished-say':
+    'The same with the pickups. Where the pickup’s own resistance is read, it changes with temperature; a pickup that was measured alone beforehand shows its own value.',
   'leaflet.number': 'No.',
   'leaflet.rings-say':
     'Each step has a drawing. New joints are thick, with a number at both ends that is also in the list. A black number: solder this end in this step. A white one: hook it only; it is soldered in a later step, with what else comes to that lug. Joints made before are thin.',

@@ -140,6 +140,18 @@ export const es: Messages = {
   'leaflet.step': 'Paso {number}: {title}',
   'leaflet.joint': 'Unión',
   'leaflet.notes': 'Notas',
+  'leaflet.probes': 'Puntas',
+  'leaflet.probes-at': 'P1 en {from}, P2 en {to}.',
+  'leaflet.reads': 'El multímetro muestra: {reading}',
+  'leaflet.test-number': 'Prueba {number}: {probes}',
+  'leaflet.volume-full': 'Todos los controles en 10',
+  'leaflet.volume-zero': 'Volumen en 0',
+  'leaflet.test-before': 'Prueba antes de montar las pastillas',
+  'leaflet.test-before-say':
+    'Medir la resistencia en el conector, sin nada enchufado. No seguir hasta que todas las lecturas sean correctas: ahora es cuando mejor se encuentra un fallo. Los valores valen para piezas dentro de sus tolerancias, de 10 a 30 °C.',
+  'leaflet.test-finished': 'Prueba con todo soldado',
+  'leaflet.test-finished-say':
+    'Lo mismo con las pastillas. Donde se lee la resistencia de una pastilla, cambia con la temperatura; una pastilla medida sola antes muestra su propio valor.',
   'leaflet.number': 'N.º',
   'leaflet.rings-say':
     'Cada paso tiene su dibujo. Las uniones nuevas son gruesas y llevan en cada extremo el número de la lista. Número negro: soldar ese extremo en este paso. Número blanco: solo engancharlo; se suelda en un paso posterior, junto con lo que aún llega a ese terminal. Las uniones anteriores son finas.',

@@ -141,6 +141,18 @@ export const fr: Messages = {
   'leaflet.step': 'Étape {number} : {title}',
   'leaflet.joint': 'Liaison',
   'leaflet.notes': 'Notes',
+  'leaflet.probes': 'Pointes',
+  'leaflet.probes-at': 'P1 sur {from}, P2 sur {to}.',
+  'leaflet.reads': 'Le multimètre affiche : {reading}',
+  'leaflet.test-number': 'Essai {number} : {probes}',
+  'leaflet.volume-full': 'Tous les réglages sur 10',
+  'leaflet.volume-zero': 'Volume sur 0',
+  'leaflet.test-before': 'Essai avant le montage des micros',
+  'leaflet.test-before-say':
+    'Mesurer la résistance à la prise, rien de branché. Ne pas continuer avant que toutes les mesures soient justes : c’est maintenant qu’un défaut est le plus facile à trouver. Les valeurs valent pour des pièces dans leurs tolérances, de 10 à 30 °C.',
+  'leaflet.test-finished': 'Essai une fois tout soudé',
+  'leaflet.test-finished-say':
+    'La même chose avec les micros. Là où l’on lit la résistance d’un micro, elle change avec la température ; un micro mesuré seul auparavant montre sa propre valeur.',
   'leaflet.number': 'N°',
   'leaflet.rings-say':
     'Chaque étape a son dessin. Les nouvelles liaisons sont épaisses et portent à chaque bout le numéro de la liste. Numéro noir : souder ce bout à cette étape. Numéro blanc : accrocher seulement ; il est soudé plus tard, avec ce qui vient encore à cette cosse. Les liaisons déjà faites sont fines.',
