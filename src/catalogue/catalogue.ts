@@ -1,5 +1,6 @@
 /** A workshop's catalogue: which kits it sells, and what is made of each. */
 import type { Written } from '../describe/chain.ts';
+import type { Workshop } from '../describe/workshop.ts';
 
 /** What can be made of a kit; `drawing` is its sheet, the rest are named as the commands that make them alone. */
 export const outputs = [
@@ -40,6 +41,8 @@ export interface Job {
   readonly page?: string;
   /** Printed beside the revision mark: `2026-11-30`. */
   readonly date?: string;
+  /** Who its leaflet is from. */
+  readonly workshop?: Workshop;
   readonly outputs: readonly Output[];
 }
 

@@ -200,6 +200,9 @@ function translate(issue: Issue, context: Context): Problem {
     return wrongType(
       ownWords(issue) ?? mapWords(issue, context, at) ?? EXPECTED[issue.expected] ?? 'another kind of value',
     );
+  // A field that says itself what to do goes before what fields of its name usually want.
+  if (issue.code === 'custom' && typeof issue.params?.remedy === 'string')
+    return size(path, `“${got}”: ${issue.message}`, issue.params.remedy);
   const special = typeof written === 'string' ? byField(at.at(-1), got) : undefined;
   if (special?.[0] === 'bad-kit-id') return problem('bad-kit-id', path, { got });
   if (special?.[0] === 'bad-colour') {
@@ -212,9 +215,7 @@ function translate(issue: Issue, context: Context): Problem {
   if (issue.code === 'invalid_format' && issue.pattern === String(/\S/)) return empty();
   switch (issue.code) {
     case 'custom':
-      return typeof issue.params?.remedy === 'string'
-        ? size(path, `“${got}”: ${issue.message}`, issue.params.remedy)
-        : quantity(issue, path, got);
+      return quantity(issue, path, got);
     case 'invalid_value':
       return choice(path, written, issue.values.map(String));
     case 'invalid_union':

@@ -2,8 +2,8 @@
 import { formatKitJsonSchema, formatListJsonSchema } from '../../describe/json-schema.ts';
 import { circuitFile, extendedAs } from '../../files/circuits.ts';
 import { loadKit } from '../../files/load.ts';
+import { CATALOGUE } from '../../files/parts-list.ts';
 import { formatCatalogueJsonSchema } from '../json-schema.ts';
-import { CATALOGUE } from '../schema.ts';
 import { newKitText } from './kit-text.ts';
 
 interface NewFile {
