@@ -107,8 +107,9 @@ export interface Leaflet {
   readonly heading: string;
   /** What it is for, the kit's id, its revision. */
   readonly lines: readonly string[];
-  /** At the head of every page but the first. */
+  /** At the head of every page but the first, on either side. */
   readonly running: string;
+  readonly revision: string;
   readonly sender?: Sender;
   readonly blocks: readonly Block[];
 }

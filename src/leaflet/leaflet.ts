@@ -1,6 +1,7 @@
 /** From a placed kit to its leaflet: everything that goes into the bag with the parts. */
 import { type Step, stepsOf } from '../annotate/steps.ts';
 import { viewLine } from '../annotate/words.ts';
+import type { Workshop } from '../describe/workshop.ts';
 import { markOf, type Prepared } from '../draw/compose.ts';
 import type { Box, PrintTheme } from '../draw/leaflet/figure.ts';
 import { DEFAULT_LANGUAGE, type Language } from '../messages/language.ts';
@@ -22,16 +23,15 @@ interface LeafletOptions {
   readonly plot?: boolean;
   /** Its pages are bound, so that all must have the same size and a large drawing is turned on its page. */
   readonly bound?: boolean;
-  readonly sender?: Sender;
-  /** Last words, of the workshop's own. */
-  readonly closing?: string;
+  /** Who it is from. */
+  readonly workshop?: Workshop;
 }
 
 /** Of a page's height, what a heading and a line beneath it take, millimetres. */
 const SHEET_HEAD = 22;
 
 export function leafletOf(prepared: Prepared, options: LeafletOptions): Leaflet {
-  const { paper, language = DEFAULT_LANGUAGE, theme = 'light', date, sender } = options;
+  const { paper, language = DEFAULT_LANGUAGE, theme = 'light', date, workshop } = options;
   const { kit } = prepared.circuit;
   const say = sayIn(language);
   const pictures = new Pictures(prepared, theme, say, innerOf(paper));
@@ -50,13 +50,29 @@ export function leafletOf(prepared: Prepared, options: LeafletOptions): Leaflet 
       ...(kit.about === undefined ? [] : [kit.about]),
       `${say('leaflet.kit', { id: kit.id })} · ${revision}`,
     ],
-    running: `${kit.title} · ${revision}`,
-    ...(sender ? { sender } : {}),
+    running: kit.title,
+    revision,
+    ...(workshop ? { sender: senderOf(workshop) } : {}),
     blocks: [
       ...beginning(prepared, pictures, say, steps, options),
       ...stepsSection(prepared, steps, pictures, say, language, innerOf(paper)),
       ...ending(prepared, pictures, say, options),
     ],
+  };
+}
+
+/** Room for a logo, millimetres. */
+const LOGO: Box = { width: 50, height: 16 };
+
+function senderOf({ name, address, colour, logo }: Workshop): Sender {
+  const scale = logo ? Math.min(LOGO.width / logo.width, LOGO.height / logo.height) : 0;
+  return {
+    name,
+    ...(address === undefined ? {} : { address }),
+    ...(colour === undefined ? {} : { colour }),
+    ...(logo
+      ? { logo: { svg: logo.svg, width: logo.width * scale, height: logo.height * scale, alt: name } }
+      : {}),
   };
 }
 
@@ -135,7 +151,7 @@ function ending(
   prepared: Prepared,
   pictures: Pictures,
   say: Say,
-  { paper, plot = false, closing }: LeafletOptions,
+  { paper, plot = false, workshop }: LeafletOptions,
 ): readonly Block[] {
   const inner = innerOf(paper);
   return [
@@ -156,7 +172,7 @@ function ending(
     faultsTable(prepared, say),
     { is: 'heading', level: 1, text: say('leaflet.notes'), page: true },
     { is: 'lines' },
-    ...(closing === undefined ? [] : [{ is: 'paragraph', text: closing } as const]),
+    ...(workshop?.closing === undefined ? [] : [{ is: 'paragraph', text: workshop.closing } as const]),
     { is: 'paragraph', text: say('caution.rules'), small: true },
   ];
 }

@@ -27,9 +27,7 @@ export function partsTable(kit: Kit, say: Say, pictureOf: (part: Part) => Pictur
         text(String(parts.length)),
         { is: 'picture', picture: pictureOf(first) },
         strong(`${parts.map(({ label }) => label).join(', ')}: ${kindIn(first, say)}`),
-        text(
-          first.code === undefined ? (valueWords(first) ?? '') : `${valueWords(first) ?? ''} (${first.code})`,
-        ),
+        text([valueWords(first), first.code].filter((word) => word !== undefined).join('\n')),
         text(recogniseBy(first, say)),
       ];
     }),

@@ -29,17 +29,16 @@ export const TEMPLATE = `
 #show regex("\\S{24,}"): it => it.text.clusters().join(sym.zws)
 
 #let mm(value) = value * 1mm
+// One line of a text, however long it is.
+#let clipped(words) = block(height: 1.2em, width: 100%, clip: true, align(top, words))
+#let sender = leaflet.at("sender", default: none)
 #let running = context {
   set text(size: 8pt, fill: quiet)
-  let number = counter(page).get().first()
-  if number > 1 {
+  if counter(page).get().first() > 1 {
     grid(
-      columns: (3fr, 1fr),
+      columns: (1fr, auto),
       column-gutter: 6mm,
-      align: (left, right),
-      // One line of it, however long the title is.
-      block(height: 1.1em, clip: true, leaflet.running),
-      block(height: 1.1em, clip: true, leaflet.at("sender", default: (:)).at("name", default: "")),
+      clipped(leaflet.running), leaflet.revision,
     )
     v(-1.2mm)
     line(length: 100%, stroke: 0.4pt + rule)
@@ -47,7 +46,12 @@ export const TEMPLATE = `
 }
 #let numbers = context {
   set text(size: 8pt, fill: quiet)
-  align(right)[#counter(page).display() / #counter(page).final().first()]
+  grid(
+    columns: (1fr, auto),
+    column-gutter: 6mm,
+    clipped(if sender == none { "" } else { sender.name }),
+    [#counter(page).display() / #counter(page).final().first()],
+  )
 }
 #set page(
   width: mm(paper.width),
@@ -70,7 +74,7 @@ export const TEMPLATE = `
     it.body,
   ),
 )
-#show outline.entry: set block(above: 0.75em)
+#show outline.entry: set block(above: if small-page { 0.55em } else { 0.75em })
 
 #let tick = box(width: 3.2mm, height: 3.2mm, stroke: 0.8pt + ink, radius: 0.4mm, baseline: 0.5mm)
 #let picture(p) = image(bytes(p.svg), format: "svg", width: mm(p.width), height: mm(p.height), alt: p.alt)
@@ -145,12 +149,17 @@ export const TEMPLATE = `
     block(
       breakable: false,
       width: 100%,
-      inset: 4mm,
+      inset: if small-page { 3mm } else { 4mm },
       radius: 1mm,
       above: 1.2em,
       below: 1.2em,
       stroke: if b.role == "caution" { 1.2pt + ink } else { (left: 2pt + tint, rest: 0.5pt + rule) },
-      b.blocks.map(show-block).join(),
+ {
+        // Cautions and contents share the first page, whatever the paper.
+        set text(size: if small-page { 8pt } else { 9pt })
+        set list(spacing: 0.6em)
+        b.blocks.map(show-block).join()
+      },
     )
   } else if b.is == "beside" {
     block(breakable: false, width: 100%, above: 1.4em, below: 1.4em, grid(
@@ -166,9 +175,8 @@ export const TEMPLATE = `
   } else if b.is == "lines" {
     // What is left of the page; words behind it stand at its foot.
     block(height: 1fr, width: 100%, layout(size => {
-      for _ in range(calc.floor(size.height / 9mm)) {
-        v(9mm, weak: false)
-        line(length: 100%, stroke: 0.4pt + rule)
+      for i in range(calc.floor(size.height / 9mm) - 1) {
+        place(top + left, dy: (i + 1) * 9mm, line(length: 100%, stroke: 0.4pt + rule))
       }
     }))
   }
@@ -176,7 +184,6 @@ export const TEMPLATE = `
 
 // ── Head of the first page
 #{
-  let sender = leaflet.at("sender", default: none)
   if sender != none {
     grid(
       columns: (1fr, auto),

@@ -2,10 +2,11 @@
 import { join } from 'node:path';
 import { must } from '../common/must.ts';
 import type { Kit } from '../describe/kit.ts';
+import type { Workshop } from '../describe/workshop.ts';
 import type { Prepared } from '../draw/compose.ts';
 import type { Page } from '../draw/head.ts';
 import { findPage } from '../files/layouts.ts';
-import type { Paper, Sender } from '../leaflet/document.ts';
+import type { Paper } from '../leaflet/document.ts';
 import { leafletToHtml } from '../leaflet/html.ts';
 import { leafletOf } from '../leaflet/leaflet.ts';
 import type { Language } from '../messages/language.ts';
@@ -26,8 +27,8 @@ export interface LeafletWanted {
   /** In place of the kit's. */
   readonly language?: Language;
   readonly date?: string;
-  readonly sender?: Sender;
-  readonly closing?: string;
+  /** Who it is from. */
+  readonly workshop?: Workshop;
 }
 
 /** Of a kit that names no page. */

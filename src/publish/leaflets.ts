@@ -2,6 +2,7 @@
 import { toDiagnostics } from '../describe/diagnostics.ts';
 import { pageErrors } from '../files/layouts.ts';
 import type { Loaded } from '../files/load.ts';
+import { workshopFor } from '../files/workshop.ts';
 import { lettersMissing } from '../leaflet/letters.ts';
 import { eachKit } from './draw-kits.ts';
 import {
@@ -52,6 +53,8 @@ const drawn = ({ out, arrangement, effort, progress }: LeafletsOptions): PlanOpt
 function leafletPlan(file: string, loaded: Loaded, options: LeafletsOptions): Plan | Outcome {
   const plan = planOf(file, loaded, drawn(options));
   if (!isPlan(plan)) return plan;
+  const { diagnostics } = workshopFor(file);
+  if (diagnostics.length > 0) return refused(file, loaded, diagnostics);
   const wrong = [
     ...lettersMissing(plan.kit),
     ...(plan.kit.page === undefined ? [] : pageErrors(plan.kit.page)),
@@ -74,8 +77,10 @@ async function put(plan: Plan, options: LeafletsOptions, drawer: Drawer): Promis
   const lines: string[] = [];
   const errorLines: string[] = [];
   let failed = false;
+  const { workshop } = workshopFor(plan.file);
+  const wanted = workshop ? { ...options, workshop } : options;
   for (const { target, as } of leafletFiles(plan.kit, options.out, options)) {
-    const said = written(target, await leafletContent(prepared, as, options), 'leaflet');
+    const said = written(target, await leafletContent(prepared, as, wanted), 'leaflet');
     failed ||= said.failed;
     (said.isError ? errorLines : lines).push(said.text);
   }

@@ -209,11 +209,12 @@ async function drawAll(loaded: Read, job: Job, cache: Cache, program: string): P
 }
 
 /** A kit's leaflet as PDF and as a page, and as folded sheets, where they are asked for. */
-async function leafletsOf(prepared: Prepared, { outputs, date }: Job) {
+async function leafletsOf(prepared: Prepared, { outputs, date, workshop }: Job) {
   const wanted: LeafletWanted = {
     formats: outputs.includes('leaflet') ? leafletFormats : [],
     booklet: outputs.includes('booklet'),
     plot: outputs.includes('response'),
+    ...(workshop ? { workshop } : {}),
     ...(date === undefined ? {} : { date }),
   };
   const made: { readonly name: string; readonly content: Uint8Array }[] = [];
