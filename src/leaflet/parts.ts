@@ -16,8 +16,8 @@ export function partsTable(kit: Kit, say: Say, pictureOf: (part: Part) => Pictur
       { head: say('leaflet.done') },
       { head: say('leaflet.quantity'), align: 'right' },
       { head: say('leaflet.picture') },
-      { head: say('leaflet.part'), share: 3 },
-      { head: say('leaflet.value'), share: 2 },
+      { head: say('leaflet.part'), share: 3.4 },
+      { head: say('leaflet.value'), share: 2.6 },
       { head: say('leaflet.recognise'), share: 4 },
     ],
     rows: alike(bag, say).map((parts): readonly Cell[] => {

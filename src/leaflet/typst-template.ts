@@ -30,7 +30,7 @@ export const TEMPLATE = `
 
 #let mm(value) = value * 1mm
 // One line of a text, however long it is.
-#let clipped(words) = block(height: 1.2em, width: 100%, clip: true, align(top, words))
+#let clipped(words) = block(height: 1.5em, width: 100%, clip: true, align(top, words))
 #let sender = leaflet.at("sender", default: none)
 #let running = context {
   set text(size: 8pt, fill: quiet)

@@ -10,7 +10,12 @@ const accept = process.env.SOLDERLEAF_ACCEPT === '1';
 
 /** Fails where the drawing does not look as its picture in this folder does, and puts the new one beside it. */
 export async function expectPicture(name: string, svg: string, width: number): Promise<void> {
-  const drawn = Buffer.from(await svgToPng(svg, width));
+  expectPng(name, await svgToPng(svg, width));
+}
+
+/** The same of a picture that is made already. */
+export function expectPng(name: string, png: Uint8Array): void {
+  const drawn = Buffer.from(png);
   const file = `${FOLDER}/${name}.png`;
   const changed = `${FOLDER}/${name}-changed.png`;
   const difference = `${FOLDER}/${name}-difference.png`;

@@ -1,6 +1,7 @@
 /** Leaflets as their readers have them: PDF read by poppler's tools and qpdf, which know nothing of this program. */
 import { readdirSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { jackTests, stepTests } from '../../src/annotate/step-tests.ts';
 import { stepsOf } from '../../src/annotate/steps.ts';
 import type { Prepared } from '../../src/draw/compose.ts';
 import { markOf } from '../../src/draw/compose.ts';
@@ -59,6 +60,27 @@ describe.each(samples)('%s', (name) => {
     for (const [line, found, wanted] of sure) expect([line, found]).toEqual([line, wanted]);
     for (const caution of cautions(sayIn('en'))) expect(text).toContain(squeezed(caution));
     expect(text).toContain(markOf(prepared));
+  });
+
+  it('has every reading after a step, and those at the jack before the pickups and at the end', () => {
+    const { circuit } = prepared;
+    const tests = stepTests(circuit).flatMap((step) => step.tests);
+    expect(tests.length).toBeGreaterThan(3);
+    for (const { expected, wrong } of tests) {
+      expect(text).toContain(`The meter shows: ${squeezed(expected)}`);
+      for (const words of wrong) expect(text).toContain(squeezed(words));
+    }
+    const { before, finished } = jackTests(circuit);
+    expect(before.length).toBe(circuit.states.length);
+    const [first, second] = ['Test before the pickups are fitted', 'Test when everything is soldered'].map(
+      (heading) => text.lastIndexOf(heading),
+    );
+    for (const [tests, from, to] of [
+      [before, first, second],
+      [finished, second, text.length],
+    ] as const)
+      for (const { position, volumeFull, volumeZero } of tests)
+        expect(text.slice(from, to)).toContain(squeezed(`${position} ${volumeFull} ${volumeZero}`));
   });
 
   it('has cautions before the first step', () =>
@@ -143,6 +165,19 @@ describe('what somebody writes is no markup', () => {
     expect(text).toContain(squeezed(`${words} kit`));
     expect(text).toContain(squeezed(words));
   });
+
+  it.each([...HOSTILE, 'N'.repeat(300), '"Bramble" & <Finch> ’s #set page(width: 1pt)'])(
+    'a workshop called %s',
+    async (name) => {
+      const prepared = await preparedOf('samples/heron-ss.yaml');
+      const workshop = { name, address: `${name.slice(0, 200)}\nsecond line`, closing: name };
+      const pdf = await pdfOf(prepared, { workshop });
+      const found = textOfPdf(pdf).replaceAll(' ', '');
+      expect(count(found, name.replaceAll(' ', ''))).toBeGreaterThanOrEqual(2);
+      expect(found).toContain('secondline');
+      expect(infoOf(pdf).get('Pages')).toBe(infoOf(await pdfOf(prepared)).get('Pages'));
+    },
+  );
 
   it('a title of 300 letters in one word', async () => {
     const { circuit } = await preparedOf('samples/heron-ss.yaml');
