@@ -2,7 +2,7 @@
  * The stage of every joint, by its number in the order of soldering: ground, then jumpers and bent lugs, components, the wires
  * between switch and pots, the way out, pickups last, since heat would harm them and they are in the way. Common practice, no source.
  */
-import { type Graph, lugIdOf, netAt } from '../circuit/circuit.ts';
+import { type Graph, type LugId, lugIdOf, netAt } from '../circuit/circuit.ts';
 import { DisjointSet } from '../circuit/disjoint-set.ts';
 import { must, nth } from '../common/must.ts';
 import { findPart, type Joint } from '../describe/kit.ts';
@@ -19,7 +19,8 @@ export type Stage = keyof typeof STAGES;
  * - a joint's own `step` in the description goes before its stage;
  * - both legs of a component are soldered in one stage, and so are components that are joined by their legs: the latest `step` that
  *   one of them has, else with the pickups where a leg ends at one, else in the stage of components;
- * - a lug that is bent onto its case is closed from then on, so that it is bent no earlier than the last other joint at it is made.
+ * - a lug is bent onto its case in the stage of the first other joint to that case, so that the case need not be heated for it, but not
+ *   with the pickups; and no earlier than the last other joint at the lug is made, since it is closed from then on.
  */
 export function stageNumbers(graph: Graph): readonly number[] {
   const { joints } = graph;
@@ -28,13 +29,15 @@ export function stageNumbers(graph: Graph): readonly number[] {
     (joint) =>
       joint.step ?? components.get(componentsOf(graph, joint)[0] ?? '') ?? STAGES[stageOf(graph, joint)],
   );
+  const numbersAt = (lug: LugId, own: number): readonly number[] =>
+    joints.flatMap(({ kind, from, to }, k) =>
+      k !== own && kind !== 'bend' && [from, to].some((end) => lugIdOf(end) === lug) ? [nth(numbers, k)] : [],
+    );
   return joints.map((joint, i) => {
     if (joint.kind !== 'bend') return nth(numbers, i);
-    const bent = lugIdOf(joint.from);
-    const others = joints.flatMap(({ from, to }, k) =>
-      k !== i && [from, to].some((end) => lugIdOf(end) === bent) ? [nth(numbers, k)] : [],
-    );
-    return Math.max(nth(numbers, i), ...others);
+    const first = Math.min(...numbersAt(lugIdOf(joint.to), i));
+    const stage = joint.step ?? (first < STAGES.pickups ? first : nth(numbers, i));
+    return Math.max(stage, ...numbersAt(lugIdOf(joint.from), i));
   });
 }
 

@@ -168,7 +168,7 @@ interface OwnPort {
 }
 
 /** A direct resistance. Without its inductance a coil is its resistance, so a second kind of analysis is not needed. */
-const direct = (what: string, lines: readonly Line[], port: OwnPort, ohms: number): Check => ({
+export const direct = (what: string, lines: readonly Line[], port: OwnPort, ohms: number): Check => ({
   what: `direct ${what}`,
   job: {
     lines: lines.flatMap((line): readonly Line[] =>

@@ -56,7 +56,7 @@ const stateSchema = z.object({
   pickups: z.array(pickupSchema),
   /** All pickups that sound, by the output that they are heard at; one of a mono jack has no name. */
   together: z.array(z.object({ output: z.string(), shape: shapeSchema })),
-  /** With all controls on 10 or the volumes on 0, pickups disconnected or connected. */
+  /** With all controls on 10 or the volumes on 0; `disconnected` before the pickups are soldered, `connected` when all is. */
   readings: z.array(
     z.object({ measured: z.string(), volume: z.literal([10, 0]), pickups: z.string(), ohms }),
   ),
