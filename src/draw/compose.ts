@@ -18,6 +18,7 @@ import type { Circuit, State } from '../circuit/circuit.ts';
 import { remembered } from '../common/remembered.ts';
 import { type Hand, labelOf } from '../describe/kit.ts';
 import { contactAt, isPickup, partOfControl } from '../parts/index.ts';
+import type { Arrangement } from '../place/arrangement.ts';
 import { crossingsIn } from '../place/openings.ts';
 import type { Placement } from '../place/placement.ts';
 import { storedOf } from '../place/stored.ts';
@@ -41,6 +42,8 @@ export interface Prepared {
   readonly loads: readonly StateLoads[];
   readonly hand: Hand;
   readonly placement: Placement;
+  /** What it was placed by, where that is known: it tells what distances are on the instrument. */
+  readonly arrangement?: Arrangement;
 }
 
 /** Which of a kit's drawings is wanted, and the page it is fitted to. */

@@ -86,7 +86,8 @@ function* placesOf({ points }: End, radius: number): Generator<{ bead: Bead; pri
 
 const far = (a: Point, b: Point): number => Math.abs(a.x - b.x) + Math.abs(a.y - b.y);
 
-function pointAt(points: readonly Point[], along: number): Point {
+/** A point so far along a line, or its end. */
+export function pointAt(points: readonly Point[], along: number): Point {
   let left = along;
   for (let i = 1; i < points.length; i++) {
     const [a, b] = [nth(points, i - 1), nth(points, i)];

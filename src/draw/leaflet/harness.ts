@@ -220,7 +220,7 @@ export function drawHarness(pen: Pen, id: string, harness: Harness, window: Rect
 }
 
 /** Where a joint's line ends. */
-export function endAt({ paths }: Harness, joint: number, end: EndName): Point {
+function endAt({ paths }: Harness, joint: number, end: EndName): Point {
   const path = nth(paths, joint);
   return nth(path, end === 'from' ? 0 : path.length - 1);
 }

@@ -2,6 +2,7 @@
  * The drawings of a kit's soldering steps, all cropped alike: to everything that the parts and wires of the whole kit take up. So every part is at the same place
  * and of the same size from step to step, and who looks from one to the next sees only what is new.
  */
+import { lugIdOf } from '../../circuit/circuit.ts';
 import { type Point, round2 } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
 import { is } from '../../parts/index.ts';
@@ -11,7 +12,7 @@ import { sheetOf } from '../compose.ts';
 import type { Pen } from '../pen.ts';
 import type { Sheet } from '../sheet.ts';
 import { type Theme, themes } from '../theme.ts';
-import { type Bead, beadsOf, type End, runsOf } from './beads.ts';
+import { type Bead, beadsOf, type End, pointAt, runsOf } from './beads.ts';
 import {
   type Box,
   cropAbout,
@@ -24,7 +25,6 @@ import {
 import {
   drawHarness,
   type EndName,
-  endAt,
   endNames,
   extentOf,
   type Harness,
@@ -153,8 +153,17 @@ function drawNumbers(
     crop,
   );
   ends.forEach((one, i) => {
-    drawNumber(pen, id, one, nth(beads, i), endAt(harness, one.joint, one.end), { radius, type, theme });
+    drawNumber(pen, id, one, nth(beads, i), dotAt(harness, one), { radius, type, theme });
   });
+}
+
+/** How far along its line the dot stands before a tag, so that it touches the tag and hides nothing of the lug's name. */
+const BEFORE_TAG = 4.5;
+
+/** Where an end's dot stands: before its tag, or on the surface that it is soldered to. */
+function dotAt({ sheet, tags }: Harness, { joint, end, line }: Numbered): Point {
+  const lug = lugIdOf(nth(sheet.placement.wires, joint).joint[end]);
+  return pointAt(line.points, tags.has(lug) ? BEFORE_TAG : 0);
 }
 
 /** Width of a new line with its outline, near enough. */

@@ -96,9 +96,9 @@ describe.each(samples)('%s', (name) => {
         const part = drawing.parts.find((one) => one.name === joint?.part);
         const tag = part?.tags.find((one) => one.name === joint?.lug);
         if (!dot || !part) throw new Error('no dot');
-        // On the lug's tag, on the case, or at a leg's end.
+        // At the lug's tag, on the case, or at a leg's end.
         if (tag) {
-          expect(onEdge(tag.box, dot), `${joint?.part}.${joint?.lug}`).toBe(true);
+          expect(touches(tag.box, dot), `${joint?.part}.${joint?.lug}`).toBe(true);
           tags++;
         } else if (part.pot) expect(near(dot, part.pot)).toBeLessThan(part.pot.r + 1);
         else if (part.legs.length > 0)
@@ -124,8 +124,38 @@ describe.each(samples)('%s', (name) => {
   );
 });
 
-const onEdge = ({ x, y, w, h }: Box, p: { x: number; y: number }): boolean =>
-  inBox({ x, y, w, h }, p, 0.6) && !inBox({ x: x + 1, y: y + 1, w: w - 2, h: h - 2 }, p);
+/** Whether a dot touches a box from outside. */
+const touches = ({ x, y, w, h }: Box, dot: { x: number; y: number; r: number }): boolean =>
+  inBox({ x, y, w, h }, dot, dot.r + 1) && !inBox({ x: x + 1, y: y + 1, w: w - 2, h: h - 2 }, dot);
+
+describe.each([
+  ...samples,
+  'circuit/hss-lever-5-4p-1v1t-auto-split',
+  'circuit/hh-toggle-3-2v2t-coupled',
+  'circuit/sss-lever-5-1v2t-neck-on',
+])('%s, printed on an upright A4 page', (name) => {
+  it('has no number over a name, a lug or another number', async () => {
+    let count = 0;
+    for (const { svg } of figures(await placed(name), ROOMS['A4, upright'])) {
+      const { circles, texts } = read(svg);
+      const numbers = circles.filter(({ group, r }) => /-end-/.test(group) && r > 8);
+      const names = texts.filter(({ group }) => !/-end-/.test(group));
+      for (const [i, { x, y, r }] of numbers.entries()) {
+        const box = { x: x - r, y: y - r, w: 2 * r, h: 2 * r };
+        const hidden = names.filter(({ middle, wide, y: foot, size }) =>
+          overlap(box, { x: middle - wide / 2, y: foot - 0.73 * size, w: wide, h: 0.73 * size }),
+        );
+        expect(hidden.map(({ words }) => words)).toEqual([]);
+        expect(numbers.filter((other, k) => k !== i && near(other, { x, y }) < r + other.r)).toEqual([]);
+        count++;
+      }
+    }
+    expect(count).toBeGreaterThan(20);
+  });
+});
+
+const overlap = (a: Box, b: Box): boolean =>
+  a.x < b.x + b.w && b.x < a.x + a.w && a.y < b.y + b.h && b.y < a.y + a.h;
 
 describe.each(['light', 'print'] as const)('in the theme %s, copied in black and white', (theme) => {
   it('what is new is broad and what was made before is thin or gone', async () => {
