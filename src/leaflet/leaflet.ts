@@ -6,6 +6,7 @@ import { markOf, type Prepared } from '../draw/compose.ts';
 import type { Box, PrintTheme } from '../draw/leaflet/figure.ts';
 import { DEFAULT_LANGUAGE, type Language } from '../messages/language.ts';
 import { type Say, sayIn } from '../messages/say.ts';
+import { Cuts } from './cuts.ts';
 import type { Block, Leaflet, Paper, Picture, Sender } from './document.ts';
 import { faultsTable } from './faults.ts';
 import { cautions, partsTable, tools } from './parts.ts';
@@ -36,6 +37,7 @@ export function leafletOf(prepared: Prepared, options: LeafletOptions): Leaflet 
   const say = sayIn(language);
   const pictures = new Pictures(prepared, theme, say, innerOf(paper));
   const steps = stepsOf(prepared.circuit, language);
+  const cuts = new Cuts(prepared, steps, say, language);
   const mark = markOf(prepared);
   const revision = `${say('leaflet.revision', { mark })}${date === undefined ? '' : `, ${date}`}`;
   return {
@@ -54,8 +56,8 @@ export function leafletOf(prepared: Prepared, options: LeafletOptions): Leaflet 
     revision,
     ...(workshop ? { sender: senderOf(workshop) } : {}),
     blocks: [
-      ...beginning(prepared, pictures, say, steps, options),
-      ...stepsSection(prepared, steps, pictures, say, language, innerOf(paper)),
+      ...beginning(prepared, pictures, say, steps, cuts, options),
+      ...stepsSection({ prepared, steps, pictures, cuts, say, language }, innerOf(paper)),
       ...ending(prepared, pictures, say, options),
     ],
   };
@@ -104,6 +106,7 @@ function beginning(
   pictures: Pictures,
   say: Say,
   steps: readonly Step[],
+  cuts: Cuts,
   options: LeafletOptions,
 ): readonly Block[] {
   const { circuit, hand } = prepared;
@@ -127,7 +130,7 @@ function beginning(
     },
     { is: 'heading', level: 1, text: say('leaflet.parts'), page: true },
     { is: 'paragraph', text: say('leaflet.parts-say') },
-    partsTable(kit, say, (part) => pictures.part(part)),
+    partsTable(kit, say, (part) => pictures.part(part), cuts),
     {
       is: 'together',
       blocks: [
@@ -144,6 +147,7 @@ function beginning(
         { is: 'figure', picture: pictures.key(inner) },
       ],
     },
+    ...cuts.list(),
   ];
 }
 

@@ -4,11 +4,12 @@ import type { Kit } from '../describe/kit.ts';
 import type { Say } from '../messages/say.ts';
 import { componentOf, is, isPickup, lugsOf, type Part } from '../parts/index.ts';
 import { valueWords } from '../parts/value-words.ts';
+import type { Cuts } from './cuts.ts';
 import { type Block, type Cell, type Picture, strong, TICK, text } from './document.ts';
 import { colourIn, kindIn } from './words.ts';
 
 /** The table of all parts; a ground point is a place on the instrument, and in no bag. */
-export function partsTable(kit: Kit, say: Say, pictureOf: (part: Part) => Picture): Block {
+export function partsTable(kit: Kit, say: Say, pictureOf: (part: Part) => Picture, cuts: Cuts): Block {
   const bag = kit.parts.filter((part) => !is(part, 'ground-point'));
   return {
     is: 'table',
@@ -20,17 +21,22 @@ export function partsTable(kit: Kit, say: Say, pictureOf: (part: Part) => Pictur
       { head: say('leaflet.value'), share: 2.6 },
       { head: say('leaflet.recognise'), share: 4 },
     ],
-    rows: alike(bag, say).map((parts): readonly Cell[] => {
-      const [first] = parts;
-      return [
-        TICK,
-        text(String(parts.length)),
-        { is: 'picture', picture: pictureOf(first) },
-        strong(`${parts.map(({ label }) => label).join(', ')}: ${kindIn(first, say)}`),
-        text([valueWords(first), first.code].filter((word) => word !== undefined).join('\n')),
-        text(recogniseBy(first, say)),
-      ];
-    }),
+    rows: [
+      ...alike(bag, say).map((parts): readonly Cell[] => {
+        const [first] = parts;
+        return [
+          TICK,
+          text(String(parts.length)),
+          { is: 'picture', picture: pictureOf(first) },
+          strong(`${parts.map(({ label }) => label).join(', ')}: ${kindIn(first, say)}`),
+          text([valueWords(first), first.code].filter((word) => word !== undefined).join('\n')),
+          text(recogniseBy(first, say)),
+        ];
+      }),
+      ...cuts
+        .stock()
+        .map(({ name, amount }) => [TICK, text(''), text(''), strong(name), text(amount), text('')]),
+    ],
   };
 }
 

@@ -6,6 +6,7 @@ import type { Prepared } from '../draw/compose.ts';
 import type { Box } from '../draw/leaflet/figure.ts';
 import type { Language } from '../messages/language.ts';
 import type { Say } from '../messages/say.ts';
+import type { Cuts } from './cuts.ts';
 import { type Block, strong, TICK, text } from './document.ts';
 import type { Pictures } from './pictures.ts';
 import { jackTest, pickupStep, stepTest } from './tests.ts';
@@ -13,13 +14,18 @@ import { jackTest, pickupStep, stepTest } from './tests.ts';
 /** Of a page's height the share that a step's drawing may take: below it stand its joints and its test. */
 const DRAWING = 0.45;
 
+interface Told {
+  readonly prepared: Prepared;
+  readonly steps: readonly Step[];
+  readonly pictures: Pictures;
+  readonly cuts: Cuts;
+  readonly say: Say;
+  readonly language: Language;
+}
+
 /** All steps, with the test before the first lead of a pickup where that comes, and the last test behind them. */
 export function stepsSection(
-  prepared: Prepared,
-  steps: readonly Step[],
-  pictures: Pictures,
-  say: Say,
-  language: Language,
+  { prepared, steps, pictures, cuts, say, language }: Told,
   inner: Box,
 ): readonly Block[] {
   const drawings = pictures.steps(steps, { ...inner, height: inner.height * DRAWING });
@@ -27,7 +33,7 @@ export function stepsSection(
   const pickups = pickupStep(prepared, steps);
   const jack = (when: 'before' | 'finished') => jackTest(prepared, when, pictures, steps, say, language);
   return [
-    ...steps.flatMap(({ number, title, lines, notes }, i): readonly Block[] => [
+    ...steps.flatMap(({ number, title, details, notes }, i): readonly Block[] => [
       // Of a kit that begins with its pickups there is nothing to measure yet.
       ...(number === pickups && i > 0 ? jack('before') : []),
       { is: 'heading', level: 2, text: say('leaflet.step', { number, title }), page: true },
@@ -37,9 +43,15 @@ export function stepsSection(
         columns: [
           { head: say('leaflet.done') },
           { head: say('leaflet.number') },
-          { head: say('leaflet.joint'), share: 1 },
+          { head: say('leaflet.joint'), share: 5 },
+          { head: say('leaflet.cut'), share: 2 },
         ],
-        rows: lines.map((line, k) => [TICK, strong(String(k + 1)), text(line)]),
+        rows: details.map(({ index, line }, k) => [
+          TICK,
+          strong(String(k + 1)),
+          text(line),
+          text(cuts.forJoint(index)),
+        ]),
       },
       ...notes.map((note): Block => ({ is: 'paragraph', text: note, small: true })),
       ...stepTest(nth(tests, i), pictures, say),

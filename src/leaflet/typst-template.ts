@@ -38,9 +38,10 @@ export const TEMPLATE = `
     grid(
       columns: (1fr, auto),
       column-gutter: 6mm,
+      align: top,
       clipped(leaflet.running), leaflet.revision,
     )
-    v(-1.2mm)
+    v(-2mm)
     line(length: 100%, stroke: 0.4pt + rule)
   }
 }
@@ -49,6 +50,7 @@ export const TEMPLATE = `
   grid(
     columns: (1fr, auto),
     column-gutter: 6mm,
+    align: top,
     clipped(if sender == none { "" } else { sender.name }),
     [#counter(page).display() / #counter(page).final().first()],
   )
