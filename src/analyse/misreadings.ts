@@ -8,6 +8,7 @@ import type { Netlist } from '../solve/netlist.ts';
 import { partOf } from '../solve/network.ts';
 import {
   differs,
+  type ExpectedReading,
   expectedAt,
   type MeterSetting,
   networkAt,
@@ -18,7 +19,7 @@ import {
 
 /** A reading that cannot be taken for the one expected, whatever the tolerances, and the joints any one of which makes it when it is not soldered through. */
 interface MissingJoint {
-  /** Ohms, infinite for an open circuit. */
+  /** Ohms, infinite for an open circuit; near this for all the joints. */
   readonly ohms: number;
   /** Indices of joints, in the order written. */
   readonly joints: readonly number[];
@@ -33,7 +34,7 @@ export interface Misread {
   readonly values: readonly string[];
 }
 
-/** Readings that differ by less than this share are told together. */
+/** A reading that changes by less than this share goes by another part. */
 const ALIKE = 0.005;
 
 /**
@@ -52,14 +53,14 @@ export function misreadings(
   const all = networkAt(circuit, after, setting);
   const expected = expectedAt(circuit, all, probes);
   const { nominal } = expected;
-  const found: { readonly ohms: number; readonly joints: number[] }[] = [];
+  const found: (ExpectedReading & { readonly joints: number[] })[] = [];
   for (const [i, less] of without) {
     const other = networkAt(circuit, less, setting);
-    const ohms = readingAt(other, probes);
-    if (same(ohms, nominal) || !differs(expected, expectedAt(circuit, other, probes))) continue;
-    const known = found.find((one) => same(one.ohms, ohms));
-    if (known) known.joints.push(i);
-    else found.push({ ohms, joints: [i] });
+    const reads = expectedAt(circuit, other, probes);
+    if (!differs(expected, reads)) continue;
+    const alike = found.find((one) => !differs(one, reads));
+    if (alike) alike.joints.push(i);
+    else found.push({ ...reads, joints: [i] });
   }
   const node = (lug: LugId) => all.nodeOf.get(lug);
   const [a, b] = [node(probes.from), node(probes.to)];
@@ -73,7 +74,9 @@ export function misreadings(
               (node(one) === a && node(other) === b) || (node(one) === b && node(other) === a),
           );
   return {
-    missing: found.sort((one, other) => other.ohms - one.ohms),
+    missing: found
+      .map(({ nominal: ohms, joints }) => ({ ohms, joints }))
+      .sort((one, other) => other.ohms - one.ohms),
     bridged,
     values: readingKind(nominal) === 'value' ? valuesIn(all, probes, circuit) : [],
   };

@@ -10,10 +10,11 @@ import {
 } from '../analyse/index.ts';
 import { type Circuit, endAt, type LugId } from '../circuit/circuit.ts';
 import { nth } from '../common/must.ts';
-import { labelOf } from '../describe/kit.ts';
+import { inLanguage, labelOf } from '../describe/kit.ts';
 import { DEFAULT_LANGUAGE, type Language } from '../messages/language.ts';
 import { sayIn } from '../messages/say.ts';
 import { controlsOf } from '../parts/index.ts';
+import { isSurface } from '../soldering/ends.ts';
 import { planOf } from '../soldering/plan.ts';
 import { endName, jointName, ohmsAtLeast, ohmsAtMost, ohmsIn, rowOf } from './step-words.ts';
 import { settingText } from './words.ts';
@@ -41,17 +42,21 @@ interface TestsOfStep {
 }
 
 /** The tests after each step, in the order of the steps. */
-export function stepTests(circuit: Circuit, language: Language = DEFAULT_LANGUAGE): readonly TestsOfStep[] {
+export function stepTests(
+  circuit: Circuit,
+  language: Language = circuit.kit.language,
+): readonly TestsOfStep[] {
   const { made, steps } = planOf(circuit);
   const readings = stepReadings(circuit);
-  return steps.map(({ number }, k): TestsOfStep => {
+  return steps.map(({ number, heats }, k): TestsOfStep => {
     const own = nth(readings, k);
     const proven = new Set(own.flatMap(({ proves }) => proves));
     const fresh = new Set(made.flatMap((when, i) => (when === number ? [i] : [])));
+    const ironed = new Set(heats.map(({ lug }) => lug).filter((lug) => !isSurface(circuit, lug)));
     const unproven = [...fresh].filter((i) => !proven.has(i));
     return {
       step: number,
-      tests: own.map((reading) => testOf(circuit, language, reading, fresh)),
+      tests: own.map((reading) => testOf(circuit, language, reading, { fresh, ironed })),
       ...(unproven.length === 0
         ? {}
         : { byEye: sayIn(language)('test.by-eye', { joints: jointsText(circuit, language, unproven) }) }),
@@ -65,12 +70,13 @@ const jointsText = (circuit: Circuit, language: Language, joints: readonly numbe
     joints.map((i) => jointName(circuit, language, nth(circuit.joints, i))),
   );
 
-function testOf(
-  circuit: Circuit,
-  language: Language,
-  reading: StepReading,
-  fresh: ReadonlySet<number>,
-): StepTest {
+/** What is new since a step: joints that conduct, and lugs other than surfaces that were soldered. What is older has had its own tests. */
+interface Since {
+  readonly fresh: ReadonlySet<number>;
+  readonly ironed: ReadonlySet<LugId>;
+}
+
+function testOf(circuit: Circuit, language: Language, reading: StepReading, since: Since): StepTest {
   const { from, to, everywhere } = reading;
   return {
     from,
@@ -79,14 +85,18 @@ function testOf(
     toName: endName(circuit, language, endAt(to)),
     setting: everywhere ? '' : settingIn(circuit, language, reading),
     expected: expectedText(language, reading),
-    wrong: wrongText(circuit, language, reading, fresh),
+    wrong: wrongText(circuit, language, reading, since),
     reading,
   };
 }
 
+/** How the switches stand; empty for a kit without any. */
+const switchesIn = (circuit: Circuit, language: Language, state: number): string =>
+  settingText({ ...circuit, kit: inLanguage(circuit.kit, language) }, nth(circuit.states, state));
+
 /** How switches and controls stand: `Selector in position 2, all controls on 10`; empty for a kit with neither. */
 function settingIn(circuit: Circuit, language: Language, { state, volume }: MeterSetting): string {
-  const switches = settingText(circuit, nth(circuit.states, state));
+  const switches = switchesIn(circuit, language, state);
   if (circuit.kit.parts.flatMap(controlsOf).length === 0) return switches;
   return sayIn(language)('test.setting', {
     switched: switches === '' ? 'no' : 'yes',
@@ -98,7 +108,8 @@ function settingIn(circuit: Circuit, language: Language, { state, volume }: Mete
 /** What is to be read, with the smallest and the largest of a value. */
 function expectedText(language: Language, { kind, low, nominal, high }: ExpectedReading): string {
   const say = sayIn(language);
-  if (kind !== 'value') return say(kind === 'short' ? 'test.short' : 'test.open');
+  if (kind === 'short') return say('test.short');
+  if (kind === 'open') return ohmsIn(language, nominal);
   return say('test.value', {
     nominal: ohmsIn(language, nominal),
     low: ohmsAtLeast(language, low),
@@ -110,30 +121,32 @@ function wrongText(
   circuit: Circuit,
   language: Language,
   { missing, bridged, values }: StepReading,
-  fresh: ReadonlySet<number>,
+  { fresh, ironed }: Since,
 ): readonly string[] {
   const say = sayIn(language);
   const lug = (id: LugId) => endName(circuit, language, endAt(id));
+  const newly = bridged.filter((pair) => pair.some((id) => ironed.has(id)));
+  const suspectedPairs = newly.length > 0 ? newly : bridged;
   return [
     ...missing.flatMap(({ ohms, joints }) => {
-      // Joints of earlier steps have had their own tests.
       const suspected = joints.filter((i) => fresh.has(i));
       const kind = readingKind(ohms);
       if (suspected.length === 0 && kind !== 'open') return [];
       return [
         say('test.missing', {
           reading: kind === 'short' ? say('test.short') : ohmsIn(language, ohms),
+          near: kind === 'value' ? 'yes' : 'no',
           joints: jointsText(circuit, language, suspected.length > 0 ? suspected : joints),
         }),
       ];
     }),
-    ...(bridged.length === 0
+    ...(suspectedPairs.length === 0
       ? []
       : [
           say('test.bridged', {
             lugs: rowOf(
               language,
-              bridged.map(([one, other]) => say('test.lugs', { from: lug(one), to: lug(other) })),
+              suspectedPairs.map(([one, other]) => say('test.lugs', { from: lug(one), to: lug(other) })),
             ),
           }),
         ]),
@@ -165,12 +178,12 @@ interface JackTest extends Probes {
 /** What a meter at the jack reads in every position: before the pickups are soldered, and when everything is. */
 export function jackTests(
   circuit: Circuit,
-  language: Language = DEFAULT_LANGUAGE,
+  language: Language = circuit.kit.language,
 ): { readonly before: readonly JackTest[]; readonly finished: readonly JackTest[] } {
   const cards = testCards(circuit);
   const line = ({ state, from, to, volumeFull, volumeZero }: (typeof cards.before)[number]): JackTest => ({
     state,
-    position: settingText(circuit, nth(circuit.states, state)),
+    position: switchesIn(circuit, language, state),
     from,
     to,
     fromName: endName(circuit, language, endAt(from)),

@@ -2,12 +2,14 @@
 import { type Circuit, endAt, type LugId, lugIdOf } from '../circuit/circuit.ts';
 import { must, nth } from '../common/must.ts';
 import { findPart, type Joint, type JointKind, labelOf } from '../describe/kit.ts';
-import { DEFAULT_LANGUAGE, type Language } from '../messages/language.ts';
+import { figuresIn } from '../messages/figures.ts';
+import type { Language } from '../messages/language.ts';
 import { keyOf, type Say, sayIn } from '../messages/say.ts';
+import { colourName } from '../messages/words.ts';
 import { componentOf, type Part } from '../parts/index.ts';
 import { componentsOf, ownEnd } from '../soldering/ends.ts';
 import { type Heat, type Plan, type PlannedStep, planOf, solderedIn } from '../soldering/plan.ts';
-import { colourIn, endName, rowOf } from './step-words.ts';
+import { endName, rowOf } from './step-words.ts';
 
 /** Where a joint ends. */
 interface StepEnd {
@@ -67,7 +69,7 @@ interface Speaking {
 }
 
 /** The steps of a kit; every joint is in just one of them. */
-export function stepsOf(circuit: Circuit, language: Language = DEFAULT_LANGUAGE): readonly Step[] {
+export function stepsOf(circuit: Circuit, language: Language = circuit.kit.language): readonly Step[] {
   const plan = planOf(circuit);
   const speaking = { circuit, plan, say: sayIn(language), language };
   return plan.steps.map((step): Step => {
@@ -174,7 +176,7 @@ function cutOf(speaking: Speaking, joint: Joint): string {
   const facts = [
     ...components.flatMap((part) => markOf(speaking, part)),
     ...(kind === 'leg' && isSleeved(circuit, joint) ? [say('steps.sleeved')] : []),
-    ...(colour === undefined ? [] : [colourIn(speaking.language, colour)]),
+    ...(colour === undefined ? [] : [colourName(speaking.language, colour)]),
     ...(length === undefined ? [] : [`${Math.round(length * 1000)} mm`]),
   ];
   return facts.length === 0 ? '' : ` (${facts.join(', ')})`;
@@ -186,8 +188,8 @@ function markOf(speaking: Speaking, part: Part): readonly string[] {
   if (!facts) return [];
   const { value, bands, print } = facts;
   return [
-    value,
-    ...(bands ? [bands.map((band) => colourIn(speaking.language, band)).join(' ')] : []),
+    figuresIn(speaking.language).of(value),
+    ...(bands ? [bands.map((band) => colourName(speaking.language, band)).join(' ')] : []),
     ...(print === undefined ? [] : [speaking.say('steps.marked', { print })]),
   ];
 }

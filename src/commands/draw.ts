@@ -12,7 +12,16 @@ import { DEFAULT_EFFORT } from '../place/improve.ts';
 import { type DrawOptions, drawKits } from '../publish/draw-kits.ts';
 import type { Format } from '../publish/draw-plan.ts';
 import { modes } from '../publish/modes.ts';
-import { circuitOr, fail, filesOf, print, printDiagnostics, printError, refuse } from './console.ts';
+import {
+  circuitOr,
+  fail,
+  filesOf,
+  languageOption,
+  print,
+  printDiagnostics,
+  printError,
+  refuse,
+} from './console.ts';
 
 function formats(written: string): readonly Format[] {
   const names = written.split(',').map((name) => name.trim());
@@ -90,6 +99,7 @@ export function addDraw(program: Command): void {
     )
     .addOption(new Option('--view <side>', 'side it is seen from; overrides the kit file').choices(views))
     .addOption(new Option('--hand <hand>', 'right- or left-handed; overrides the kit file').choices(hands))
+    .addOption(languageOption())
     .addOption(
       new Option('--theme <name>', 'light, dark, or print (black and grey, no fills)').choices(
         Object.keys(themes),

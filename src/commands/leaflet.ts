@@ -1,11 +1,19 @@
 /** `leaflet`: the sheet of paper in the bag, as PDF and as a page. */
-import { type Command, InvalidArgumentError, Option } from 'commander';
+import { type Command, InvalidArgumentError } from 'commander';
 import { arrangementErrors, pageErrors } from '../files/layouts.ts';
-import { languages } from '../messages/language.ts';
 import { prepare, render, renderInline, sheetsOf } from '../pipeline.ts';
 import { type LeafletFormat, leafletFormats } from '../publish/leaflet-plan.ts';
 import { type LeafletsOptions, makeLeaflets } from '../publish/leaflets.ts';
-import { circuitOr, fail, filesOf, print, printDiagnostics, printError, refuse } from './console.ts';
+import {
+  circuitOr,
+  fail,
+  filesOf,
+  languageOption,
+  print,
+  printDiagnostics,
+  printError,
+  refuse,
+} from './console.ts';
 import { day, steps } from './draw.ts';
 
 function formats(written: string): readonly LeafletFormat[] {
@@ -40,9 +48,7 @@ export function addLeaflet(program: Command): void {
       'besides a PDF of folded sheets, two pages on each side: print on both sides, flip on the short edge',
     )
     .option('--plot', 'with the plot of the frequency response')
-    .addOption(
-      new Option('--language <code>', 'language of the leaflet; overrides the kit file').choices(languages),
-    )
+    .addOption(languageOption())
     .option('--date <day>', 'a date to print beside the revision mark, such as 2026-11-30', day)
     .option(
       '--arrangement <name>',

@@ -3,9 +3,9 @@ import type { Step } from '../annotate/steps.ts';
 import type { Prepared } from '../draw/compose.ts';
 import type { Language } from '../messages/language.ts';
 import { numberIn, type Say } from '../messages/say.ts';
+import { colourName } from '../messages/words.ts';
 import { CUTTING, cutList, inches, wireLengths } from '../place/wire-lengths.ts';
 import { type Block, type Cell, strong, TICK, text } from './document.ts';
-import { colourIn } from './words.ts';
 
 const MILLI = 1000;
 /** Rows that any page has room for. */
@@ -105,7 +105,7 @@ export class Cuts {
   #wire(kind: 'wire' | 'jumper', colour: string | undefined): string {
     if (kind === 'jumper') return this.#say('leaflet.bare-wire');
     return this.#say('leaflet.wire-of', {
-      colour: colour === undefined ? this.#say('leaflet.no-colour') : colourIn(colour, this.#say),
+      colour: colour === undefined ? this.#say('leaflet.no-colour') : colourName(this.#language, colour),
     });
   }
 

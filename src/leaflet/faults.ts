@@ -4,6 +4,7 @@
  */
 import { rolesOf } from '../analyse/index.ts';
 import { padsOf } from '../annotate/pads.ts';
+import { endName } from '../annotate/step-words.ts';
 import { type Circuit, endAt, lugId, lugsJoinedTo } from '../circuit/circuit.ts';
 import { labelOf } from '../describe/kit.ts';
 import type { Prepared } from '../draw/compose.ts';
@@ -73,10 +74,9 @@ function pickupRows({ circuit, loads }: Prepared, say: Say): readonly Row[] {
   const pickups = kit.parts.filter(isPickup);
   const places = pickups.flatMap((part) =>
     lugsWith(part, 'hot').flatMap((hot) =>
-      lugsJoinedTo(circuit.joints, lugId(part.name, hot)).map((id) => {
-        const { part: name, lug } = endAt(id);
-        return `${part.label}: ${labelOf(kit, name)} ${lug}`;
-      }),
+      lugsJoinedTo(circuit.joints, lugId(part.name, hot)).map(
+        (id) => `${part.label}: ${endName(circuit, kit.language, endAt(id))}`,
+      ),
     ),
   );
   const pairs = loads.find(({ pickups: some }) => some.some(({ parallel }) => parallel.length > 0));

@@ -4,7 +4,6 @@ import { viewLine } from '../annotate/words.ts';
 import type { Workshop } from '../describe/workshop.ts';
 import { markOf, type Prepared } from '../draw/compose.ts';
 import type { Box, PrintTheme } from '../draw/leaflet/figure.ts';
-import { DEFAULT_LANGUAGE, type Language } from '../messages/language.ts';
 import { type Say, sayIn } from '../messages/say.ts';
 import { Cuts } from './cuts.ts';
 import type { Block, Leaflet, Paper, Picture, Sender } from './document.ts';
@@ -16,7 +15,6 @@ import { stepsSection } from './steps.ts';
 
 interface LeafletOptions {
   readonly paper: Paper;
-  readonly language?: Language;
   readonly theme?: PrintTheme;
   /** Printed beside the revision mark: `2026-11-30`. */
   readonly date?: string;
@@ -32,8 +30,9 @@ interface LeafletOptions {
 const SHEET_HEAD = 22;
 
 export function leafletOf(prepared: Prepared, options: LeafletOptions): Leaflet {
-  const { paper, language = DEFAULT_LANGUAGE, theme = 'light', date, workshop } = options;
+  const { paper, theme = 'light', date, workshop } = options;
   const { kit } = prepared.circuit;
+  const { language } = kit;
   const say = sayIn(language);
   const pictures = new Pictures(prepared, theme, say, innerOf(paper));
   const steps = stepsOf(prepared.circuit, language);
@@ -125,7 +124,7 @@ function beginning(
     {
       is: 'sheet',
       heading: say('leaflet.drawing'),
-      caption: viewLine(kit.view, hand),
+      caption: viewLine(kit.view, hand, kit.language),
       ...sheetOf(pictures, steps, options),
     },
     { is: 'heading', level: 1, text: say('leaflet.parts'), page: true },

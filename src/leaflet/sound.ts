@@ -2,8 +2,8 @@
 import { readOutputs } from '../analyse/index.ts';
 import { type Card, cardsOf } from '../annotate/cards.ts';
 import { positionedIn } from '../annotate/positioned.ts';
-import { plainHertz } from '../common/figures.ts';
 import type { Prepared } from '../draw/compose.ts';
+import { figuresIn } from '../messages/figures.ts';
 import type { Say } from '../messages/say.ts';
 import { type Block, type Cell, strong, type Table, text } from './document.ts';
 
@@ -45,7 +45,7 @@ export function positionsTable(prepared: Prepared, say: Say): Table {
 /** What each pickup works into in each position, beside its reference. */
 export function loadsSection(prepared: Prepared, say: Say): readonly Block[] {
   const heads = positionHeads(prepared, say);
-  const { frequency } = prepared.circuit.kit.outputLoad;
+  const { language, outputLoad } = prepared.circuit.kit;
   return [
     {
       is: 'table',
@@ -68,7 +68,9 @@ export function loadsSection(prepared: Prepared, say: Say): readonly Block[] {
     },
     {
       is: 'paragraph',
-      text: say('leaflet.loads-say', { frequency: plainHertz(frequency.value) }),
+      text: say('leaflet.loads-say', {
+        frequency: figuresIn(language).plainHertz(outputLoad.frequency.value),
+      }),
       small: true,
     },
   ];

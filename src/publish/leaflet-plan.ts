@@ -50,13 +50,13 @@ interface LeafletFile {
   readonly as: LeafletFormat | 'booklet';
 }
 
-/** The files of a kit's leaflet; what is not the kit's usual is named so. */
+/** The files of a kit's leaflet; what is not the kit's usual, as it is written, is named so. */
 export function leafletFiles(kit: Kit, out: string, wanted: LeafletWanted): readonly LeafletFile[] {
   const { formats, page, landscape = false, booklet = false, language } = wanted;
   const unusual = [
     ...(page === undefined || page === (kit.page ?? USUAL_PAGE) ? [] : [page]),
     ...(landscape ? ['landscape'] : []),
-    ...(language === undefined ? [] : [language]),
+    ...(language === undefined || language === kit.language ? [] : [language]),
   ].map((word) => `-${word}`);
   const file = (as: LeafletFile['as'], what: string, ending: string): LeafletFile => ({
     target: join(out, `${kit.id}-${what}${unusual.join('')}.${ending}`),

@@ -41,12 +41,13 @@ export const makeLeaflets = (
   );
 
 /** The drawing is planned too: it is read back before a leaflet shows it. */
-const drawn = ({ out, arrangement, effort, progress }: LeafletsOptions): PlanOptions => ({
+const drawn = ({ out, arrangement, effort, language, progress }: LeafletsOptions): PlanOptions => ({
   out,
   formats: ['svg'],
   mode: 'static',
   ...(arrangement === undefined ? {} : { arrangement }),
   ...(effort === undefined ? {} : { effort }),
+  ...(language === undefined ? {} : { language }),
   ...(progress ? { progress } : {}),
 });
 
@@ -60,7 +61,7 @@ function leafletPlan(file: string, loaded: Loaded, options: LeafletsOptions): Pl
     ...(plan.kit.page === undefined ? [] : pageErrors(plan.kit.page)),
   ];
   if (wrong.length > 0) return refused(file, loaded, toDiagnostics(wrong, loaded.source));
-  const targets = leafletFiles(plan.kit, options.out, options).map(({ target }) => target);
+  const targets = leafletFiles(plan.loaded.kit ?? plan.kit, options.out, options).map(({ target }) => target);
   return { ...plan, drawings: plan.drawings.map(({ aspect }) => ({ aspect, targets })) };
 }
 
@@ -79,7 +80,7 @@ async function put(plan: Plan, options: LeafletsOptions, drawer: Drawer): Promis
   let failed = false;
   const { workshop } = workshopFor(plan.file);
   const wanted = workshop ? { ...options, workshop } : options;
-  for (const { target, as } of leafletFiles(plan.kit, options.out, options)) {
+  for (const { target, as } of leafletFiles(plan.loaded.kit ?? plan.kit, options.out, options)) {
     const said = written(target, await leafletContent(prepared, as, wanted), 'leaflet');
     failed ||= said.failed;
     (said.isError ? errorLines : lines).push(said.text);

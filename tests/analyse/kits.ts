@@ -37,6 +37,7 @@ export function makeKit({ kit = 'test', parts, joints }: Compact): Kit {
     arrangement: 'free-flow',
     view: 'solder-side',
     hand: 'right',
+    language: 'en',
     parts: Object.entries(parts).map(([name, written]) => makePart(name, written)),
     joints: joints.map((joint, index): Joint => {
       const text = typeof joint === 'string' ? joint : String(Object.values(joint)[0]);

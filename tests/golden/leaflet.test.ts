@@ -13,7 +13,7 @@ it.each([
   ['kestrel-hss', ENGLISH, 'a4'],
   ['wren-sh', GERMAN, 'a5'],
 ] as const)('%s in %s on %s looks as it did when it was looked at', async (kit, language, page) => {
-  const pdf = await pdfOf(await preparedOf(`samples/${kit}.yaml`), { language, page });
+  const pdf = await pdfOf(await preparedOf(`samples/${kit}.yaml`, language), { page });
   const pages = Number(infoOf(pdf).get('Pages'));
   expect(pages).toBeGreaterThan(10);
   for (let number = 1; number <= pages; number++)

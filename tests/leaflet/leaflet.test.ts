@@ -135,11 +135,11 @@ describe('the same kit', () => {
   });
 
   it.each(languages)('speaks %s', async (language) => {
-    const prepared = await preparedOf('samples/heron-ss.yaml');
-    const pdf = await pdfOf(prepared, { language });
+    const prepared = await preparedOf('samples/heron-ss.yaml', language);
+    const pdf = await pdfOf(prepared);
     const say = sayIn(language);
     const text = textOfPdf(pdf);
-    for (const line of stepsOf(prepared.circuit, language).flatMap(({ lines }) => lines))
+    for (const line of stepsOf(prepared.circuit).flatMap(({ lines }) => lines))
       expect(text).toContain(squeezed(line));
     for (const caution of cautions(say)) expect(text).toContain(squeezed(caution));
     expect(runOn(pdf, 'qpdf', '--qdf', '--object-streams=disable', '{}', '-')).toContain(

@@ -1,8 +1,9 @@
 /** Leaflets of kits, placed without a search: what stands in them does not depend on where parts are. */
-import type { Kit } from '../../src/describe/kit.ts';
+import { inLanguage, type Kit } from '../../src/describe/kit.ts';
 import type { Prepared } from '../../src/draw/compose.ts';
 import { findArrangement } from '../../src/files/layouts.ts';
 import { loadKit } from '../../src/files/load.ts';
+import type { Language } from '../../src/messages/language.ts';
 import { prepare } from '../../src/pipeline.ts';
 import { DEFAULT_EFFORT } from '../../src/place/improve.ts';
 import { type LeafletWanted, leafletContent } from '../../src/publish/leaflet-plan.ts';
@@ -10,14 +11,15 @@ import { type LeafletWanted, leafletContent } from '../../src/publish/leaflet-pl
 const known = new Map<string, Promise<Prepared>>();
 
 /** A kit's file, placed once. */
-export function preparedOf(file: string): Promise<Prepared> {
-  const before = known.get(file);
+export function preparedOf(file: string, language: Language = 'en'): Promise<Prepared> {
+  const key = `${language} ${file}`;
+  const before = known.get(key);
   if (before) return before;
   const made = loadKit(file).then(({ kit, diagnostics }) => {
     if (!kit) throw new Error(`${file}: ${diagnostics.map(({ message }) => message).join('; ')}`);
-    return placed(kit);
+    return placed(inLanguage(kit, language));
   });
-  known.set(file, made);
+  known.set(key, made);
   return made;
 }
 

@@ -24,11 +24,11 @@ const textIn = (html: string): string =>
 
 describe('the page', () => {
   it('has each joint once, and says its language', async () => {
-    const prepared = await preparedOf('samples/kestrel-hss.yaml');
-    const html = await htmlOf(prepared, { language: 'de' });
+    const prepared = await preparedOf('samples/kestrel-hss.yaml', 'de');
+    const html = await htmlOf(prepared);
     expect(html).toMatch(/^<!doctype html>\n<html lang="de">/);
     const text = textIn(html);
-    for (const line of stepsOf(prepared.circuit, 'de').flatMap(({ lines }) => lines))
+    for (const line of stepsOf(prepared.circuit).flatMap(({ lines }) => lines))
       expect(text).toContain(squeezed(line));
   });
 

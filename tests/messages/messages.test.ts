@@ -25,7 +25,7 @@ function argumentsOf(elements: readonly MessageFormatElement[]): readonly string
 
 const source = (folder: string): string =>
   readdirSync(folder, { recursive: true, encoding: 'utf8' })
-    .filter((name) => /\.ts$/.test(name) && !/^messages[/\\]/.test(name))
+    .filter((name) => /\.ts$/.test(name) && !/^messages[/\\][a-z]{2}\.ts$/.test(name))
     .map((name) => readFileSync(join(folder, name), 'utf8'))
     .join('\n');
 

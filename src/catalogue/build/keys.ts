@@ -71,8 +71,8 @@ export class Texts {
    * tell, or that extends a file which cannot be read.
    */
   keyOf(job: Job): string | undefined {
-    const { id, description, arrangement, page, date, outputs } = job;
-    const said = JSON.stringify([id, description, page, date, outputs, senderOf(job)]);
+    const { id, description, arrangement, page, language, date, outputs } = job;
+    const said = JSON.stringify([id, description, page, language, date, outputs, senderOf(job)]);
     const parts = [this.#program, this.#listFor(job.file), said];
     const arrangements = [arrangement];
     let extended: string | undefined;

@@ -2,7 +2,7 @@
 import { toJson } from '../../analyse/index.ts';
 import type { Diagnostic } from '../../common/problem.ts';
 import { formatDiagnostics } from '../../describe/diagnostics.ts';
-import type { Kit } from '../../describe/kit.ts';
+import { inLanguage, type Kit } from '../../describe/kit.ts';
 import { markOf, type Prepared } from '../../draw/compose.ts';
 import { drawResponse, prepare, render, renderInline, sheetsOf } from '../../pipeline.ts';
 import {
@@ -87,7 +87,7 @@ export async function make({ job, cache: folder, program, readKey, have, check }
   if (!loaded.kit) return { became: 'failed', diagnostics: formatDiagnostics(loaded.diagnostics) };
   // What the catalogue says of a kit is its usual by then, so that its files have their plain names.
   const kit: Kit = {
-    ...loaded.kit,
+    ...inLanguage(loaded.kit, job.language),
     arrangement: job.arrangement ?? loaded.kit.arrangement,
     ...(job.page === undefined ? {} : { page: job.page }),
   };

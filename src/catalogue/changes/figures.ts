@@ -140,7 +140,7 @@ function shownOf(circuit: Circuit, loads: Prepared['loads']): string {
   const { kit } = circuit;
   const captions = padCaptions(circuit, loads);
   const parts = kit.parts.map((part) => {
-    const outline = outlineOf(part, captions.get(part.name));
+    const outline = outlineOf(part, captions.get(part.name), kit.language);
     const { width, height } = outline;
     return { part, outline, frame: { x: 0, y: 0, width, height, turn: 0, mirror: false } as const };
   });

@@ -232,6 +232,7 @@ function drawPart(pen: Pen, id: string, placed: PlacedPart, harness: Harness, wi
   const theme = full ? harness.theme : paled(harness.theme);
   const look: Look = {
     theme,
+    language: sheet.language,
     closed: sheet.closed,
     turned: sheet.turned,
     joined: new Set(),

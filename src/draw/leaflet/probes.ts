@@ -59,7 +59,7 @@ export function probeFigure(
   });
   const { harness, probes } = sceneAt(frame.type);
   const id = `${sheet.id}-leaflet-${name}`;
-  return figureOf({ id, title: sheet.title, alt, ...frame, theme }, (pen) => {
+  return figureOf({ id, title: sheet.title, language: sheet.language, alt, ...frame, theme }, (pen) => {
     const drawing = pen.group({ id: `${id}-drawing` });
     drawHarness(drawing, id, harness, frame.crop);
     probes.forEach((probe, i) => {

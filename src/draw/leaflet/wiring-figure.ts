@@ -35,8 +35,9 @@ export function wiringFigure(
   const turned = scaleIn(crop, aside) > scaleIn(crop, box);
   const scale = scaleIn(crop, turned ? aside : box);
   const id = `${sheet.id}-leaflet-wiring`;
-  const figure = figureOf({ id, title: sheet.title, alt, crop, scale, type: TYPE.lug, theme }, (pen) =>
-    drawWiring(pen, { ...sheet, id }, { x: 0, y: 0 }, theme),
+  const figure = figureOf(
+    { id, title: sheet.title, language: sheet.language, alt, crop, scale, type: TYPE.lug, theme },
+    (pen) => drawWiring(pen, { ...sheet, id }, { x: 0, y: 0 }, theme),
   );
   return { ...figure, turned };
 }
