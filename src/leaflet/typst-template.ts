@@ -30,7 +30,10 @@ export const TEMPLATE = `
 
 #let mm(value) = value * 1mm
 // One line of a text, however long it is.
-#let clipped(words) = block(height: 1.5em, width: 100%, clip: true, align(top, words))
+#let clipped(words) = {
+  set text(top-edge: "ascender", bottom-edge: "descender")
+  block(height: 1.25em, width: 100%, clip: true, align(top, words))
+}
 #let sender = leaflet.at("sender", default: none)
 #let running = context {
   set text(size: 8pt, fill: quiet)
@@ -39,7 +42,7 @@ export const TEMPLATE = `
       columns: (1fr, auto),
       column-gutter: 6mm,
       align: top,
-      clipped(leaflet.running), leaflet.revision,
+      clipped(leaflet.running), text(top-edge: "ascender", leaflet.revision),
     )
     v(-2mm)
     line(length: 100%, stroke: 0.4pt + rule)
@@ -52,7 +55,7 @@ export const TEMPLATE = `
     column-gutter: 6mm,
     align: top,
     clipped(if sender == none { "" } else { sender.name }),
-    [#counter(page).display() / #counter(page).final().first()],
+    text(top-edge: "ascender")[#counter(page).display() / #counter(page).final().first()],
   )
 }
 #set page(

@@ -341,7 +341,7 @@ export const de: Messages = {
   'leaflet.for-steps': 'Für Schritte',
   'leaflet.both-lengths': '{millimetres} ({inches} Zoll)',
   'leaflet.strip': '{length} abisolieren',
-  'leaflet.trim': 'Ader des Tonabnehmers: passend kürzen',
+  'leaflet.trim': 'passend kürzen',
   'leaflet.strip-say':
     'Jeden Draht an beiden Enden {length} abisolieren; das ist in der Länge enthalten. Adern der Tonabnehmer stehen nicht in der Liste: passend kürzen.',
   'leaflet.estimated-say':

@@ -328,7 +328,7 @@ export const en = {
   'leaflet.for-steps': 'For steps',
   'leaflet.both-lengths': '{millimetres} ({inches} in)',
   'leaflet.strip': 'strip {length}',
-  'leaflet.trim': 'The pickup’s own lead: trim it to reach',
+  'leaflet.trim': 'trim to reach',
   'leaflet.strip-say':
     'Strip {length} at both ends of each wire; lengths include it. Pickup leads are not in this list: trim them to reach.',
   'leaflet.estimated-say':

@@ -339,7 +339,7 @@ export const es: Messages = {
   'leaflet.for-steps': 'Para los pasos',
   'leaflet.both-lengths': '{millimetres} ({inches} pulg.)',
   'leaflet.strip': 'pelar {length}',
-  'leaflet.trim': 'Hilo de la pastilla: cortarlo a medida',
+  'leaflet.trim': 'cortar a medida',
   'leaflet.strip-say':
     'Pelar {length} en ambos extremos de cada cable; las longitudes ya lo incluyen. Los hilos de las pastillas no están en la lista: cortarlos a medida.',
   'leaflet.estimated-say':

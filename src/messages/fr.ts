@@ -341,7 +341,7 @@ export const fr: Messages = {
   'leaflet.for-steps': 'Pour les étapes',
   'leaflet.both-lengths': '{millimetres} ({inches} po)',
   'leaflet.strip': 'dénuder {length}',
-  'leaflet.trim': 'Fil du micro : le couper à la bonne longueur',
+  'leaflet.trim': 'couper à la longueur',
   'leaflet.strip-say':
     'Dénuder chaque fil sur {length} aux deux bouts ; les longueurs en tiennent compte. Les fils des micros ne sont pas dans la liste : les couper à la bonne longueur.',
   'leaflet.estimated-say':
