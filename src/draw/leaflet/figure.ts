@@ -31,7 +31,7 @@ export interface Figure {
 /** Millimetres of a point, 1/72 inch. */
 const POINT = 25.4 / 72;
 /** The least type of a leaflet, points. */
-const LEAST = 7;
+export const LEAST = 7;
 /** Millimetres of a drawing unit at most: larger, lines would look coarse. */
 const MOST = 0.34;
 
@@ -40,7 +40,7 @@ export const scaleIn = (crop: Rect, { width, height }: Box): number =>
   Math.min(MOST, width / crop.width, height / crop.height);
 
 /** The size of type that is so many points on paper, drawing units. */
-const sizeOf = (points: number, scale: number): number => (points * POINT) / scale;
+export const sizeOf = (points: number, scale: number): number => (points * POINT) / scale;
 
 /** Draws a figure of what lies in `crop`. */
 export function figureOf(

@@ -16,18 +16,18 @@ import {
 import { nth } from '../../common/must.ts';
 import { is } from '../../parts/index.ts';
 import { rectToSheet } from '../../place/frame.ts';
-import { openingsOf } from '../../place/openings.ts';
+import { OPENING, openingsOf } from '../../place/openings.ts';
 import type { PlacedPart, PlacedWire } from '../../place/placement.ts';
 import { CLASS } from '../classes.ts';
 import { drawFace, type Look, tagLook } from '../part.ts';
 import { Pen } from '../pen.ts';
 import type { Sheet } from '../sheet.ts';
 import { kept, LINE, type Theme } from '../theme.ts';
-import { heightOf, ownLeg, strokeAttributes, strokes, wirePath } from '../wires.ts';
+import { drawSolder, heightOf, ownLeg, strokeAttributes, strokes, wirePath } from '../wires.ts';
 import { namesOf, outside, roomOf, type Tag, tagsOf } from './tags.ts';
 
-/** Of a joint: not there yet, made before, or made now. */
-export type Made = 'absent' | 'before' | 'new';
+/** Of a joint: not there yet, made before, made now, or as it is where none is told from another. */
+export type Made = 'absent' | 'before' | 'new' | 'plain';
 
 interface Scene {
   readonly sheet: Sheet;
@@ -38,6 +38,8 @@ interface Scene {
   readonly concerned: ReadonlySet<string>;
   /** Size of names, drawing units. */
   readonly type: number;
+  /** With what parts are below their names. */
+  readonly values?: boolean;
   /** Whether an end of a joint that was made before is only hooked in as yet; none where left out. */
   readonly hooked?: (joint: number, end: EndName) => boolean;
 }
@@ -55,10 +57,10 @@ export interface Harness extends Scene {
 
 /** What a part's name and its tags take. */
 export const wordsOf = (
-  { tags, type }: Pick<Harness, 'tags' | 'type'>,
+  { tags, type, values }: Pick<Harness, 'tags' | 'type' | 'values'>,
   placed: PlacedPart,
 ): readonly Rect[] => [
-  ...namesOf(placed, type).map(roomOf),
+  ...namesOf(placed, type, values).map(roomOf),
   ...placed.outline.lugs.flatMap(({ lug }) => tags.get(lugId(placed.part.name, lug))?.rect ?? []),
 ];
 
@@ -82,9 +84,10 @@ export function harnessOf(scene: Scene): Harness {
   const harness = { ...scene, parts, tags };
   return {
     ...harness,
-    paths: wires.map((wire) => {
+    paths: wires.map((wire, i) => {
       const { from, to } = wire.joint;
       const points = outside(wire.points, tags.get(lugIdOf(from))?.rect, tags.get(lugIdOf(to))?.rect);
+      if (made[i] === 'plain') return points;
       return [
         ...bodyEnd(parts, wire, from, points[0]),
         ...points,
@@ -178,7 +181,8 @@ export function drawHarness(pen: Pen, id: string, harness: Harness, window: Rect
   const drawn = wires.map((wire, i) => ({ ...wire, points: nth(harness.paths, i) }));
   const { of: gaps } = openingsOf(drawn, height, there);
   const order = [...there].sort((a, b) => height(a) - height(b));
-  const pathOf = (i: number): string => wirePath(nth(harness.paths, i), nth(gaps, i), HALF_OPEN);
+  const half = made.includes('plain') ? OPENING.half : HALF_OPEN;
+  const pathOf = (i: number): string => wirePath(nth(harness.paths, i), nth(gaps, i), half);
   const groupOf = (i: number): Pen =>
     pen.group({ id: `${id}-joint-${i + 1}`, fill: 'none', 'stroke-linejoin': 'round' });
   const lineOf = (i: number) => strokes(nth(sheet.lines, i), theme);
@@ -198,7 +202,7 @@ export function drawHarness(pen: Pen, id: string, harness: Harness, window: Rect
       }
     }
   const fresh = order.filter((i) => made[i] === 'new');
-  const marks = pen.group({ id: `${id}-marks`, fill: 'none' });
+  const marks = fresh.length === 0 ? pen : pen.group({ id: `${id}-marks`, fill: 'none' });
   // All edges first, so that none lies across another's inside.
   for (const [edge, stroke] of [
     [CONTOUR.ink, theme.ink],
@@ -213,9 +217,11 @@ export function drawHarness(pen: Pen, id: string, harness: Harness, window: Rect
         ...strokeAttributes({ stroke, width }),
       });
     }
-  for (const i of fresh) {
+  for (const i of order.filter((one) => made[one] === 'new' || made[one] === 'plain')) {
     const group = groupOf(i);
     for (const one of lineOf(i)) group.stroke(pathOf(i), strokeAttributes(one));
+    if (made[i] === 'plain')
+      for (const end of solderedEnds(wires, nth(wires, i))) drawSolder(group, endAt(harness, i, end), theme);
   }
 }
 
@@ -230,6 +236,9 @@ function drawPart(pen: Pen, id: string, placed: PlacedPart, harness: Harness, wi
   const { part, frame, outline } = placed;
   const full = concerned.has(part.name);
   const theme = full ? harness.theme : paled(harness.theme);
+  const used = new Set(
+    sheet.placement.wires.flatMap(({ joint: { from, to } }) => [lugIdOf(from), lugIdOf(to)]),
+  );
   const look: Look = {
     theme,
     language: sheet.language,
@@ -244,7 +253,7 @@ function drawPart(pen: Pen, id: string, placed: PlacedPart, harness: Harness, wi
   const group = new Pen(pen.into.group({ id: `${id}-part-${part.name}` }), frame);
   drawFace(group, placed, look);
   const still = group.still();
-  const names = namesOf(placed, type).filter((name) => inside(roomOf(name), window));
+  const names = namesOf(placed, type, harness.values).filter((name) => inside(roomOf(name), window));
   const [first] = names;
   // A name that outgrows a low body gets a plate that has grown with it.
   if (first && !is(part, 'component')) {
@@ -254,12 +263,22 @@ function drawPart(pen: Pen, id: string, placed: PlacedPart, harness: Harness, wi
       still.rect(plate, { rx: 8, fill: theme.plate, stroke: theme.outline, 'stroke-width': kept(theme, 1) });
   }
   for (const { text, centre, size, weight } of names)
-    still.text(text, centre, { size, weight, fill: full ? theme.ink : harness.theme.quiet });
+    still.text(text, centre, {
+      size,
+      weight,
+      fill: full && weight === 'bold' ? theme.ink : harness.theme.quiet,
+    });
   for (const { lug, surface } of outline.lugs) {
     const tag = surface ? undefined : tags.get(lugId(part.name, lug));
     if (!tag) continue;
-    const { 'stroke-dasharray': _, ...solid } = { 'stroke-dasharray': '', ...tagLook(theme, full) };
-    still.rect(tag.rect, { class: CLASS.tag, ...solid, 'stroke-width': kept(theme, full ? 1.4 : 1) });
+    // Only where all joints are told alike is an unused lug one that stays free.
+    const free = harness.made.includes('plain') && !used.has(tag.id);
+    const solid = { ...tagLook(theme, true), fill: full && !free ? theme.lug : theme.paper };
+    still.rect(tag.rect, {
+      class: CLASS.tag,
+      ...(free ? tagLook(theme, false) : solid),
+      'stroke-width': kept(theme, full ? 1.4 : 1),
+    });
     if (tag.size !== undefined)
       still.text(
         lug,

@@ -45,31 +45,68 @@ export const tagsOf = ({ part, frame, outline }: PlacedPart, size: number, named
 
 /** How much wider than the words it replaces a name may be: faces leave some air about them. */
 const WIDER = 1.15;
+/** Least room for a name, drawing units: a pot's track leaves as much inside. */
+const ROOM = 88;
+/** How much taller than the words it replaces a name with what stands below it may be. */
+const TALLER = 1.5;
+/** From one line to the next, by the size of type. */
+const LEADING = 1.2;
 
-/** A part's name in lines of a size, about the middle of where its words stand. */
-export function namesOf({ part, frame, outline }: PlacedPart, size: number): readonly LabelSlot[] {
+/**
+ * A part's name, and if it is asked for what it is, in lines of a size or more, about the middle of where its words stand. What the annotation says of it is left
+ * out.
+ */
+export function namesOf(
+  { part, frame, outline }: PlacedPart,
+  size: number,
+  values = false,
+): readonly LabelSlot[] {
   const slots = labelsToSheet(frame, outline);
   const names = slots.filter((slot) => slot.size === TYPE.name && slot.weight === 'bold');
+  const whats = values ? slots.filter((slot) => slot.size === TYPE.value && slot.weight === 'regular') : [];
   const [first] = names;
-  if (!first) return [];
-  const grow = size / TYPE.name;
-  if (grow <= 1) return names;
-  // A component's name stands over its body, and must not grow down into it; another's has the room of the other words too.
-  const over = is(part, 'component');
-  const about = over ? names : slots;
-  const heights = about.map(({ centre }) => centre.y);
-  const room = Math.max(...about.map((slot) => textWidth(slot.text, slot.size, slot.weight)), 88);
-  const lines = over ? names.map(({ text }) => text) : nameLines(part.label, (WIDER * room) / grow);
-  const [top, bottom] = [Math.min(...heights), Math.max(...heights)];
-  const last = over
-    ? bottom - (size - TYPE.name) / 2
-    : (top + bottom) / 2 + ((lines.length - 1) * size * 1.2) / 2;
-  return lines.map((text, i) => ({
-    text,
-    size,
-    weight: 'bold',
-    centre: { x: first.centre.x, y: last - (lines.length - 1 - i) * size * 1.2 },
-  }));
+  if (!first || size <= TYPE.value) return [...names, ...whats];
+  const [large, small] = [Math.max(TYPE.name, size), size];
+  // A component's name stands over its body and its value below, and neither must grow into it; another's have the room of all its words.
+  if (is(part, 'component')) {
+    const bottom = Math.max(...names.map(({ centre }) => centre.y)) - (large - TYPE.name) / 2;
+    return [
+      ...names.map((name, i) => ({
+        ...name,
+        size: large,
+        centre: { x: name.centre.x, y: bottom - (names.length - 1 - i) * large * LEADING },
+      })),
+      ...whats.map((what) => ({
+        ...what,
+        size: small,
+        centre: { x: what.centre.x, y: what.centre.y + (small - TYPE.value) / 2 },
+      })),
+    ];
+  }
+  const beside = whats.filter(({ centre }) => centre.x !== first.centre.x);
+  const below = whats.filter((what) => !beside.includes(what));
+  const room = WIDER * Math.max(...slots.map((slot) => textWidth(slot.text, slot.size, slot.weight)), ROOM);
+  const named = nameLines(part.label, (room * TYPE.name) / large).map(
+    (text) => ({ text, size: large, weight: 'bold' }) as const,
+  );
+  const told = below.map(({ text }) => ({ text, size: small, weight: 'regular' }) as const);
+  const heightOf = (lines: readonly { readonly size: number }[]): number =>
+    lines.reduce((sum, { size: one }) => sum + one * LEADING, 0);
+  // What has no room any more is left out: the parts list tells it.
+  const fits =
+    heightOf([...named, ...told]) <= TALLER * heightOf([...names, ...below]) &&
+    told.every(({ text }) => textWidth(text, small) <= room);
+  const lines = fits ? [...named, ...told] : named;
+  const heights = slots.filter((slot) => !beside.includes(slot)).map(({ centre }) => centre.y);
+  let y = (Math.min(...heights) + Math.max(...heights)) / 2 - heightOf(lines) / 2;
+  return [
+    ...lines.map((line) => {
+      const centre = { x: first.centre.x, y: y + (line.size * LEADING) / 2 };
+      y += line.size * LEADING;
+      return { ...line, centre };
+    }),
+    ...beside.map((slot) => ({ ...slot, size: small })),
+  ];
 }
 
 /** The room that a line of text takes. */

@@ -2,15 +2,26 @@
 import type { Rect } from '../../common/geometry.ts';
 import { TYPE } from '../../parts/outline.ts';
 import { labelsToSheet, rectToSheet } from '../../place/frame.ts';
-import { chipsOf } from '../chips.ts';
+import { chipsOf, drawChip } from '../chips.ts';
 import type { Prepared } from '../compose.ts';
 import { sheetOf } from '../compose.ts';
 import { highlightBox } from '../highlight.ts';
 import { drawWiring, type Sheet } from '../sheet.ts';
 import { themes } from '../theme.ts';
 import { runsOf } from './beads.ts';
-import { type Box, cropAbout, type Figure, figureOf, type PrintTheme, scaleIn } from './figure.ts';
-import { roomsOf } from './harness.ts';
+import { codesOf } from './codes.ts';
+import {
+  type Box,
+  cropAbout,
+  type Figure,
+  figureOf,
+  frameIn,
+  LEAST,
+  type PrintTheme,
+  scaleIn,
+  sizeOf,
+} from './figure.ts';
+import { drawHarness, extentOf, type Harness, harnessOf, type Made, roomsOf } from './harness.ts';
 import { roomOf } from './tags.ts';
 
 const AIR = 6;
@@ -22,7 +33,12 @@ interface WiringFigure extends Figure {
   readonly turned: boolean;
 }
 
-/** @param box the room on a page as it stands; a page that is turned has it turned too */
+/**
+ * The wiring in a box. Where its smallest type would be less than that of a leaflet, names, values, tags and codes are drawn larger, and what the annotation
+ * says of parts is left out.
+ *
+ * @param box the room on a page as it stands; a page that is turned has it turned too
+ */
 export function wiringFigure(
   prepared: Prepared,
   box: Box,
@@ -30,15 +46,33 @@ export function wiringFigure(
 ): WiringFigure {
   const sheet = sheetOf(prepared);
   const theme = themes[name];
+  const id = `${sheet.id}-leaflet-wiring`;
   const crop = cropAbout(contentsOf(sheet), AIR);
   const aside = { width: box.height, height: box.width };
   const turned = scaleIn(crop, aside) > scaleIn(crop, box);
-  const scale = scaleIn(crop, turned ? aside : box);
-  const id = `${sheet.id}-leaflet-wiring`;
-  const figure = figureOf(
-    { id, title: sheet.title, language: sheet.language, alt, crop, scale, type: TYPE.lug, theme },
-    (pen) => drawWiring(pen, { ...sheet, id }, { x: 0, y: 0 }, theme),
-  );
+  const room = turned ? aside : box;
+  const scale = scaleIn(crop, room);
+  const head = { id, title: sheet.title, language: sheet.language, alt, theme };
+  if (TYPE.lug >= sizeOf(LEAST, scale)) {
+    const plain = { ...head, crop, scale, type: TYPE.lug };
+    const figure = figureOf(plain, (pen) => drawWiring(pen, { ...sheet, id }, { x: 0, y: 0 }, theme));
+    return { ...figure, turned };
+  }
+  const concerned = new Set(sheet.placement.parts.map(({ part }) => part.name));
+  const made = sheet.lines.map((): Made => 'plain');
+  const harnessAt = (type: number): Harness =>
+    harnessOf({ sheet, theme, made, concerned, type, values: true });
+  const frame = frameIn(room, (type) => {
+    const harness = harnessAt(type);
+    return cropAbout([...extentOf(harness), ...codesOf(harness).map(({ rect }) => rect)], AIR);
+  });
+  const harness = harnessAt(frame.type);
+  const figure = figureOf({ ...head, ...frame }, (pen) => {
+    const drawing = pen.group({ id: `${id}-drawing` });
+    drawHarness(drawing, id, harness, frame.crop);
+    const codes = drawing.group({ id: `${id}-colours` });
+    for (const { code, rect } of codesOf(harness)) drawChip(codes, code, rect, theme, frame.type);
+  });
   return { ...figure, turned };
 }
 

@@ -14,34 +14,45 @@ const viewBox = (svg: string): Box => {
   return { x, y, w, h };
 };
 
-describe.each(samples)('%s', (name) => {
-  it('the wiring alone is the kit, fills the page one way round, and nothing of it is cut off', async () => {
-    const prepared = await placed(name);
-    const { svg, width, height, turned, smallest } = wiringFigure(prepared, PAGE, { alt: 'Wiring' });
-    const drawing = read(svg);
-    expect(jointErrors(drawing, prepared.circuit.kit)).toEqual([]);
-    expect(drawing.head).toEqual([]);
-    expect(drawing.cards).toEqual([]);
-    const [across, down] = turned ? [PAGE.height, PAGE.width] : [PAGE.width, PAGE.height];
-    expect(Math.max(width / across, height / down)).toBeCloseTo(1, 2);
-    // The other way round it is no larger.
-    expect(Math.min(down / width, across / height)).toBeLessThanOrEqual(1.001);
-    const box = viewBox(svg);
-    for (const rect of drawing.rects.slice(1))
-      expect([inBox(box, rect), inBox(box, { x: rect.x + rect.w, y: rect.y + rect.h })]).toEqual([
-        true,
-        true,
-      ]);
-    for (const { middle, wide, y, size } of drawing.texts) {
-      expect([
-        inBox(box, { x: middle - wide / 2, y }),
-        inBox(box, { x: middle + wide / 2, y: y - size / 2 }),
-      ]).toEqual([true, true]);
-    }
-    for (const { pieces } of drawing.wires) expect(pieces.flat().every((p) => inBox(box, p))).toBe(true);
-    const type = Math.min(...drawing.texts.map((text) => text.size));
-    expect(((type * width) / box.w) * (72 / 25.4)).toBeCloseTo(smallest, 1);
-  });
+describe.each([
+  ['A4', PAGE],
+  ['A5', { width: 128, height: 180 }],
+] as const)('on %s', (_, page) => {
+  it.each(samples)(
+    '%s: the wiring alone is the kit, fills the page one way round, in type of 7 points or more, and nothing of it is cut off',
+    async (name) => {
+      const prepared = await placed(name);
+      const { svg, width, height, turned, smallest } = wiringFigure(prepared, page, { alt: 'Wiring' });
+      const drawing = read(svg);
+      expect(jointErrors(drawing, prepared.circuit.kit)).toEqual([]);
+      expect(drawing.head).toEqual([]);
+      expect(drawing.cards).toEqual([]);
+      const [across, down] = turned ? [page.height, page.width] : [page.width, page.height];
+      expect(Math.max(width / across, height / down)).toBeCloseTo(1, 2);
+      // The other way round it is no larger.
+      expect(Math.min(down / width, across / height)).toBeLessThanOrEqual(1.001);
+      const box = viewBox(svg);
+      for (const rect of drawing.rects.slice(1))
+        expect([inBox(box, rect), inBox(box, { x: rect.x + rect.w, y: rect.y + rect.h })]).toEqual([
+          true,
+          true,
+        ]);
+      for (const { middle, wide, y, size } of drawing.texts) {
+        expect([
+          inBox(box, { x: middle - wide / 2, y }),
+          inBox(box, { x: middle + wide / 2, y: y - size / 2 }),
+        ]).toEqual([true, true]);
+      }
+      for (const { pieces } of drawing.wires) expect(pieces.flat().every((p) => inBox(box, p))).toBe(true);
+      const type = Math.min(...drawing.texts.map((text) => text.size));
+      expect(((type * width) / box.w) * (72 / 25.4)).toBeCloseTo(smallest, 1);
+      expect(smallest).toBeGreaterThanOrEqual(7);
+      const codes = drawing.texts.filter(({ group }) => group.endsWith('-colours'));
+      expect(new Set(codes.map(({ words }) => words))).toEqual(
+        new Set(prepared.circuit.joints.flatMap(({ colour }) => colour ?? [])),
+      );
+    },
+  );
 });
 
 describe('the picture of a part', () => {
