@@ -99,6 +99,7 @@ export const de: Messages = {
   'joint.bend': 'umgebogene Öse',
   'joint.braid': 'Schirmgeflecht',
   'named.list': '{name}: {words}',
+  'list.apart': '{first}; {next}',
   'lugs.numbered': 'Öse {lug}',
   'lug.tip': 'Spitze',
   'lug.ring': 'Ring',
@@ -208,7 +209,7 @@ export const de: Messages = {
   'cards.bar': 'Balken: Signallast in dieser Stellung; Strich: Referenzlast des Tonabnehmers.',
   'cards.multimeter': 'Multimeter: Tonabnehmer angeschlossen, alle Regler auf 10.',
   'cards.level':
-    'dB leiser: Pegel bei 1 kHz, gleiche Spannung in jeder Spule, gegenüber dem lautesten Tonabnehmer in dieser Stellung;',
+    'dB leiser: Pegel bei 1 kHz, gleiche Spannung in jeder Spule, gegenüber dem lautesten Tonabnehmer in dieser Stellung;',
   'cards.level-alone':
     'bei einem einzelnen Tonabnehmer oder allen zusammen gegenüber der Referenzverdrahtung.',
   'cards.treble':
@@ -223,12 +224,12 @@ export const de: Messages = {
 
   // ── Drawing: response plot
   'plot.lead':
-    'Frequenzgang: Ausgangsspannung an der Buchse bei 1 V, das in jeder gewählten Spule induziert wird. Volume-Regler auf {volume}, Tonregler auf {tone}; Kabel {cable}, Verstärker {amplifier}.',
+    'Frequenzgang: Ausgangsspannung an der Buchse bei 1 V, das in jeder gewählten Spule induziert wird. Volume-Regler auf {volume}, Tonregler auf {tone}; Kabel {cable}, Verstärker {amplifier}.',
   'plot.references':
-    'Grau gestrichelt: Referenzverdrahtung des Tonabnehmers, bei gleicher Einstellung. Resonanzhöhen gegenüber dem Pegel bei 100 Hz{loss, select, neglected {, Kernverluste vernachlässigt} other {}}.',
+    'Grau gestrichelt: Referenzverdrahtung des Tonabnehmers, bei gleicher Einstellung. Resonanzhöhen gegenüber dem Pegel bei 100 Hz{loss, select, neglected {, Kernverluste vernachlässigt} other {}}.',
   'plot.reference': 'Referenz',
   'plot.reference-of': 'Referenz, {pickups}',
-  'plot.cutoff': '−3 dB bei {frequency}',
+  'plot.cutoff': '−3 dB bei {frequency}',
   'plot.only-here': 'eine Spitze; die Referenz hat keine',
   'plot.only-there': 'keine Spitze; die Referenz hat eine',
   'plot.neither': 'keine Spitze in beiden',

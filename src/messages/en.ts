@@ -94,6 +94,7 @@ export const en = {
   'joint.bend': 'bend',
   'joint.braid': 'braid',
   'named.list': '{name}: {words}',
+  'list.apart': '{first}; {next}',
   'lugs.numbered': 'lug {lug}',
   'lug.tip': 'tip',
   'lug.ring': 'ring',

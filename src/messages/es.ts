@@ -98,6 +98,7 @@ export const es: Messages = {
   'joint.bend': 'terminal doblado',
   'joint.braid': 'malla',
   'named.list': '{name}: {words}',
+  'list.apart': '{first}; {next}',
   'lugs.numbered': 'terminal {lug}',
   'lug.tip': 'punta',
   'lug.ring': 'anillo',
@@ -209,10 +210,10 @@ export const es: Messages = {
   'cards.bar': 'Barra: carga señal en esta posición; marca: carga de referencia de la pastilla.',
   'cards.multimeter': 'Multímetro: pastillas conectadas, todos los controles en 10.',
   'cards.level':
-    'dB más bajo: nivel a 1 kHz, igual tensión en cada bobina, respecto de la pastilla más fuerte en esta posición;',
+    'dB más bajo: nivel a 1 kHz, igual tensión en cada bobina, respecto de la pastilla más fuerte en esta posición;',
   'cards.level-alone': 'con una sola pastilla, o todas juntas, respecto del cableado de referencia.',
   'cards.treble':
-    'Agudos cortados: nivel en el punto de −3 dB del cableado de referencia de la pastilla, respecto de ese cableado.',
+    'Agudos cortados: nivel en el punto de −3 dB del cableado de referencia de la pastilla, respecto de ese cableado.',
   'cards.series': 'En serie: la carga de cada pastilla incluye los bobinados de las demás de su cadena.',
   'cards.split': 'Una sola bobina: marca y nivel son los de la pastilla entera en su cableado de referencia.',
   'cards.hum':
@@ -222,12 +223,12 @@ export const es: Messages = {
 
   // ── Drawing: response plot
   'plot.lead':
-    'Respuesta: tensión de salida en el jack con 1 V inducido en cada bobina seleccionada. Volumen {volume}, tono {tone}; cable {cable}, amplificador {amplifier}.',
+    'Respuesta: tensión de salida en el jack con 1 V inducido en cada bobina seleccionada. Volumen {volume}, tono {tone}; cable {cable}, amplificador {amplifier}.',
   'plot.references':
-    'Trazos grises: cableado de referencia de la pastilla, con el mismo ajuste. Altura de los picos respecto del nivel a 100 Hz{loss, select, neglected {, sin contar las pérdidas del núcleo} other {}}.',
+    'Trazos grises: cableado de referencia de la pastilla, con el mismo ajuste. Altura de los picos respecto del nivel a 100 Hz{loss, select, neglected {, sin contar las pérdidas del núcleo} other {}}.',
   'plot.reference': 'referencia',
   'plot.reference-of': 'referencia, {pickups}',
-  'plot.cutoff': '−3 dB a {frequency}',
+  'plot.cutoff': '−3 dB a {frequency}',
   'plot.only-here': 'un pico; la referencia no tiene',
   'plot.only-there': 'sin pico; la referencia tiene uno',
   'plot.neither': 'sin pico en ninguna',

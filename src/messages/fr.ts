@@ -99,6 +99,7 @@ export const fr: Messages = {
   'joint.bend': 'cosse repliée',
   'joint.braid': 'tresse',
   'named.list': '{name} : {words}',
+  'list.apart': '{first} ; {next}',
   'lugs.numbered': 'cosse {lug}',
   'lug.tip': 'pointe',
   'lug.ring': 'anneau',
@@ -209,10 +210,10 @@ export const fr: Messages = {
   'cards.bar': 'Barre : charge signal dans cette position ; repère : charge de référence du micro.',
   'cards.multimeter': 'Multimètre : micros branchés, tous les réglages sur 10.',
   'cards.level':
-    'dB plus faible : niveau à 1 kHz, même tension dans chaque bobine, par rapport au micro le plus fort dans cette position ;',
+    'dB plus faible : niveau à 1 kHz, même tension dans chaque bobine, par rapport au micro le plus fort dans cette position ;',
   'cards.level-alone': 'pour un seul micro, ou tous ensemble, par rapport au câblage de référence.',
   'cards.treble':
-    'Aigus coupés : niveau au point −3 dB du câblage de référence du micro, par rapport à ce câblage.',
+    'Aigus coupés : niveau au point −3 dB du câblage de référence du micro, par rapport à ce câblage.',
   'cards.series': 'En série : la charge de chaque micro comprend les bobinages des autres de sa chaîne.',
   'cards.split':
     'Une seule bobine : repère et niveau sont ceux du micro entier dans son câblage de référence.',
@@ -223,12 +224,12 @@ export const fr: Messages = {
 
   // ── Drawing: response plot
   'plot.lead':
-    'Réponse : tension de sortie à la prise jack pour 1 V induit dans chaque bobine sélectionnée. Volume {volume}, tonalité {tone} ; câble {cable}, amplificateur {amplifier}.',
+    'Réponse : tension de sortie à la prise jack pour 1 V induit dans chaque bobine sélectionnée. Volume {volume}, tonalité {tone} ; câble {cable}, amplificateur {amplifier}.',
   'plot.references':
-    'Tirets gris : câblage de référence du micro, au même réglage. Hauteur des pics par rapport au niveau à 100 Hz{loss, select, neglected {, pertes du noyau négligées} other {}}.',
+    'Tirets gris : câblage de référence du micro, au même réglage. Hauteur des pics par rapport au niveau à 100 Hz{loss, select, neglected {, pertes du noyau négligées} other {}}.',
   'plot.reference': 'référence',
   'plot.reference-of': 'référence, {pickups}',
-  'plot.cutoff': '−3 dB à {frequency}',
+  'plot.cutoff': '−3 dB à {frequency}',
   'plot.only-here': 'un pic ; la référence n’en a pas',
   'plot.only-there': 'pas de pic ; la référence en a un',
   'plot.neither': 'pas de pic dans les deux',

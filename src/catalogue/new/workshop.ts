@@ -55,6 +55,9 @@ outputs: [drawing]
 # The page that sheets are fitted to: a4, a5 or letter. Without this line each sheet is as large as it has to be.
 page: a4
 
+# The language of everything made for customers: en, de, fr or es; English where nothing is said. Remove the # to try it.
+#language: de
+
 # The kits: files, folders, or patterns such as kits/hss-*.yaml. A later entry says what is different for some of them; remove the # to
 # try the second one.
 kits:
