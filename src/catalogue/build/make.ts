@@ -1,9 +1,10 @@
 /** Makes all outputs of one job, or finds that they were made before. Runs in a worker thread. */
 import { toJson } from '../../analyse/index.ts';
 import type { Diagnostic } from '../../common/problem.ts';
-import { formatDiagnostics } from '../../describe/diagnostics.ts';
+import { formatDiagnostics, toDiagnostics } from '../../describe/diagnostics.ts';
 import { inLanguage, type Kit } from '../../describe/kit.ts';
 import { markOf, type Prepared } from '../../draw/compose.ts';
+import { lettersMissing } from '../../leaflet/letters.ts';
 import { drawResponse, prepare, render, renderInline, sheetsOf } from '../../pipeline.ts';
 import {
   drawPlan,
@@ -12,6 +13,7 @@ import {
   type PlanOptions,
   planOf,
   preparePlan,
+  refused,
 } from '../../publish/draw-plan.ts';
 import {
   type LeafletWanted,
@@ -144,13 +146,17 @@ function foundIn(cache: Cache, key: string) {
 const DRAWER = { prepare, sheetsOf, render, renderInline };
 const PLAIN: PlanOptions = { out: '', formats: ['svg'], mode: 'static' };
 
+/** Whether a leaflet is made. */
+const signed = ({ outputs }: Pick<Job, 'outputs'>): boolean =>
+  outputs.includes('leaflet') || outputs.includes('booklet');
+
 /** Which drawings each output is. */
 function plansOf({ outputs: wanted, date }: Job): readonly PlanOptions[] {
   const plain: PlanOptions = { ...PLAIN, ...(date === undefined ? {} : { date }) };
   const has = (output: Output): boolean => wanted.includes(output);
   const formats = [...(has('drawing') ? ['svg' as const] : []), ...(has('png') ? ['png' as const] : [])];
   // A leaflet has the drawing in it, which is read back for it too.
-  const drawn = formats.length > 0 || has('leaflet') || has('booklet');
+  const drawn = formats.length > 0 || signed({ outputs: wanted });
   return [
     ...(drawn ? [{ ...plain, formats }] : []),
     ...(has('positions') ? [{ ...plain, position: 'all' }] : []),
@@ -177,6 +183,8 @@ async function drawAll(loaded: Read, job: Job, cache: Cache, program: string): P
     for (const one of diagnostics) said.set(formatDiagnostics([one]), one);
   };
   say(loaded.diagnostics);
+  const letters = signed(job) ? lettersMissing(loaded.kit) : [];
+  if (letters.length > 0) return refused(job.file, loaded, toDiagnostics(letters, loaded.source));
   const store = placementsIn(cache, program);
   let prepared: Prepared | undefined;
   for (const options of plansOf(job)) {

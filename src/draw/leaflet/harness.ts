@@ -170,8 +170,9 @@ const paperBeside = ({ look }: Line): number => (look === 'ground' ? 0 : CONTOUR
  * Draws parts, then joints: those made before below, then the outlines of the new ones, then the new ones.
  *
  * @param window what is seen of it: parts beyond it are left out, and names that would be cut off
+ * @param again begins the ids of joints where they may have been drawn before
  */
-export function drawHarness(pen: Pen, id: string, harness: Harness, window: Rect): void {
+export function drawHarness(pen: Pen, id: string, harness: Harness, window: Rect, again = id): void {
   const { sheet, theme, made } = harness;
   const { wires } = sheet.placement;
   for (const placed of harness.parts)
@@ -184,7 +185,7 @@ export function drawHarness(pen: Pen, id: string, harness: Harness, window: Rect
   const half = made.includes('plain') ? OPENING.half : HALF_OPEN;
   const pathOf = (i: number): string => wirePath(nth(harness.paths, i), nth(gaps, i), half);
   const groupOf = (i: number): Pen =>
-    pen.group({ id: `${id}-joint-${i + 1}`, fill: 'none', 'stroke-linejoin': 'round' });
+    pen.group({ id: `${again}-joint-${i + 1}`, fill: 'none', 'stroke-linejoin': 'round' });
   const lineOf = (i: number) => strokes(nth(sheet.lines, i), theme);
   const before = theme.monochrome
     ? { stroke: theme.ink, width: BEFORE.print }
@@ -195,7 +196,10 @@ export function drawHarness(pen: Pen, id: string, harness: Harness, window: Rect
       group.stroke(pathOf(i), strokeAttributes(before));
       for (const end of solderedEnds(wires, nth(wires, i))) {
         const open = harness.hooked?.(i, end) ?? false;
-        group.circle(endAt(harness, i, end), open ? HOOKED : 2.6, {
+        const at = endAt(harness, i, end);
+        // A line that leaves the window ends there without being joined to anything.
+        if (!inside(around(at.x, at.y, 1, 1), window)) continue;
+        group.circle(at, open ? HOOKED : 2.6, {
           fill: open ? theme.paper : before.stroke,
           ...(open ? { stroke: theme.quiet, 'stroke-width': LINE.hairline } : {}),
         });
@@ -223,6 +227,31 @@ export function drawHarness(pen: Pen, id: string, harness: Harness, window: Rect
     if (made[i] === 'plain')
       for (const end of solderedEnds(wires, nth(wires, i))) drawSolder(group, endAt(harness, i, end), theme);
   }
+}
+
+/** One part by itself, with the beginnings of its joints as far as a window shows them. */
+export function alone(harness: Harness, name: string, window: Rect): Harness {
+  const wires = harness.sheet.placement.wires.map(({ joint }) => joint);
+  const at = (i: number, end: EndName): boolean => nth(wires, i)[end].part === name;
+  return {
+    ...harness,
+    parts: harness.parts.filter(({ part }) => part.name === name),
+    made: harness.made.map((made, i) => (at(i, 'from') || at(i, 'to') ? made : 'absent')),
+    paths: harness.paths.map((path, i) => {
+      if (at(i, 'from')) return at(i, 'to') ? path : within(path, window);
+      return at(i, 'to') ? [...within([...path].reverse(), window)].reverse() : path;
+    }),
+  };
+}
+
+/** A path from its beginning to where it leaves a rectangle. */
+function within(path: readonly Point[], { x, y, width, height }: Rect): readonly Point[] {
+  const held = ({ x: px, y: py }: Point): Point => ({
+    x: Math.min(Math.max(px, x), x + width),
+    y: Math.min(Math.max(py, y), y + height),
+  });
+  const out = path.findIndex((p) => held(p).x !== p.x || held(p).y !== p.y);
+  return out === -1 ? path : [...path.slice(0, out), held(nth(path, out))];
 }
 
 /** Where a joint's line ends. */

@@ -9,7 +9,7 @@ import { LINE, type Theme } from '../theme.ts';
 import { runsOf } from './beads.ts';
 import type { Harness } from './harness.ts';
 
-interface Probe {
+export interface Probe {
   readonly tip: Point;
   /** Unit vector from the tip to the hand. */
   readonly out: Point;

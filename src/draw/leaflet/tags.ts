@@ -44,7 +44,7 @@ export const tagsOf = ({ part, frame, outline }: PlacedPart, size: number, named
       });
 
 /** How much wider than the words it replaces a name may be: faces leave some air about them. */
-const WIDER = 1.15;
+const WIDER = 1.2;
 /** Least room for a name, drawing units: a pot's track leaves as much inside. */
 const ROOM = 88;
 /** How much taller than the words it replaces a name with what stands below it may be. */

@@ -127,6 +127,7 @@ describe('probes', () => {
     ['kestrel-hss', 'selector.A2', 'volume.case'],
     ['kestrel-hss', 'tone-2.2', 'output.sleeve'],
     ['kestrel-hss', 'selector.A3', 'selector.B1'],
+    ['kestrel-hss', 'volume.2', 'output.tip'],
     ['wren-hs', 'volume.3', 'output.tip'],
     ['plover-sss', 'selector.B2', 'volume.1'],
   ] as const;
@@ -134,6 +135,8 @@ describe('probes', () => {
   it.each(PAIRS)('%s: %s and %s are touched, and no word is hidden', async (name, one, other) => {
     const { figure, drawing, probes } = await probed(name, one, other);
     expect(probes.map(({ words }) => words)).toEqual([['P1 +'], ['P2 −']]);
+    const ids = [...figure.svg.matchAll(/ id="([^"]*)"/g)].map(([, id]) => id);
+    expect(new Set(ids).size).toBe(ids.length);
     for (const [i, id] of [one, other].entries()) {
       const [partName = '', lug = ''] = id.split('.');
       const part = drawing.parts.find((found) => found.name === partName);
@@ -171,6 +174,17 @@ describe('probes', () => {
     expect(
       Math.min(...drawing.texts.map(({ size }) => size)) * (figure.width / box.w) * (72 / 25.4),
     ).toBeGreaterThan(6.99);
+  });
+
+  it('shows two parts that lie far apart in two windows, a joint between them in each', async () => {
+    const windows = async (one: string, other: string) => {
+      const { drawing } = await probed('kestrel-hss', one, other);
+      return drawing.rects.filter(({ corner, fill }) => corner === 6 && fill === 'none').length;
+    };
+    expect(await windows('tone-2.2', 'output.sleeve')).toBe(2);
+    expect(await windows('output.tip', 'output.sleeve')).toBe(0);
+    const { drawing } = await probed('kestrel-hss', 'neck.ground', 'volume.case');
+    expect(drawing.parts.map(({ name }) => name).sort()).toEqual(['neck', 'volume']);
   });
 
   it('the first probe is red and the second black, by convention of multimeters (common practice, no source)', async () => {
