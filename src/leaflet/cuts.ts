@@ -123,7 +123,7 @@ export class Cuts {
   #length(metres: number, estimated: boolean): string {
     const both = this.#say('leaflet.both-lengths', {
       millimetres: this.#millimetres(metres),
-      inches: inches(metres),
+      inches: inches(metres).replaceAll(' ', '\u00a0'),
     });
     return estimated ? `≈ ${both}` : both;
   }

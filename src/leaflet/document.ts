@@ -67,7 +67,13 @@ export type Block =
   /** Set apart and kept together: cautions, a test. */
   | { readonly is: 'box'; readonly role: 'caution' | 'test'; readonly blocks: readonly Block[] }
   /** A picture and what is said of it, side by side and on one page. */
-  | { readonly is: 'beside'; readonly picture: Picture; readonly blocks: readonly Block[] }
+  | {
+      readonly is: 'beside';
+      readonly picture: Picture;
+      /** Of the width, as a fraction; the picture is no wider. */
+      readonly share: number;
+      readonly blocks: readonly Block[];
+    }
   /** Kept together on one page. */
   | { readonly is: 'together'; readonly blocks: readonly Block[] }
   /** The list of headings of the first level with their pages. */

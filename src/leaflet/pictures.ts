@@ -17,7 +17,7 @@ import { kindIn } from './words.ts';
 /** Millimetres of a CSS pixel, 96 to an inch. */
 const PIXEL = 25.4 / 96;
 /** Of a test's picture: the share of the page's width, and millimetres. */
-const PROBES = { share: 0.46, height: 40 } as const;
+const PROBES = { share: 0.46, widest: 90, height: 40 } as const;
 /** A part's picture, millimetres. */
 const PART: Box = { width: 20, height: 14 };
 
@@ -52,6 +52,11 @@ export class Pictures {
     });
   }
 
+  /** Of the page's width what a picture of probes takes, as a fraction. */
+  get probeShare(): number {
+    return Math.min(PROBES.share, PROBES.widest / this.#inner.width);
+  }
+
   /**
    * Where the probes of a multimeter are held after a step.
    *
@@ -61,7 +66,7 @@ export class Pictures {
     const { placed } = planOf(this.#prepared.circuit);
     const joints = placed.flatMap((when, i) => (when <= step ? [i] : []));
     const look = { id: name, alt, theme: this.#theme };
-    const room = { width: this.#inner.width * PROBES.share, height: PROBES.height };
+    const room = { width: this.#inner.width * this.probeShare, height: PROBES.height };
     return probeFigure(this.#prepared, joints, [endAt(from), endAt(to)], room, look);
   }
 

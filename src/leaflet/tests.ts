@@ -16,6 +16,7 @@ export function stepTest({ step, tests, byEye }: StepTests, pictures: Pictures, 
       const held = probesIn(fromName, toName, say);
       return {
         is: 'beside',
+        share: pictures.probeShare,
         picture: pictures.probes(step, [from, to], `step-${step}-test-${i + 1}`, held),
         blocks: [
           { is: 'paragraph', text: say('leaflet.test-number', { number: i + 1, probes: held }), tick: true },
@@ -61,6 +62,7 @@ export function jackTest(
     },
     {
       is: 'beside',
+      share: pictures.probeShare,
       picture: pictures.probes(step, [first.from, first.to], `test-${when}`, held),
       blocks: [
         ...(together ? [{ is: 'paragraph', text: held } as const] : []),

@@ -168,7 +168,7 @@ export const TEMPLATE = `
     )
   } else if b.is == "beside" {
     block(breakable: false, width: 100%, above: 1.4em, below: 1.4em, grid(
-      columns: (46%, 1fr),
+      columns: (b.share * 100%, 1fr),
       column-gutter: 5mm,
       align: (center + horizon, left + horizon),
       picture(b.picture), b.blocks.map(show-block).join(),

@@ -302,7 +302,7 @@ export const de: Messages = {
   'leaflet.measures': 'Misst an seinen Adern etwa {value}',
   'leaflet.lugs': '{count, plural, one {# Lötöse} other {# Lötösen}}: {names}',
   'leaflet.tools': 'Werkzeug',
-  'tool.iron': 'Lötkolben, 30 bis 60 W, mit Ablage, dazu feuchter Schwamm oder Messingwolle',
+  'tool.iron': 'Lötkolben, 30 bis 60\u00a0W, mit Ablage, dazu feuchter Schwamm oder Messingwolle',
   'tool.solder': 'Elektroniklot mit Flussmittelseele, am besten bleifrei',
   'tool.cutters': 'Seitenschneider',
   'tool.strippers': 'Abisolierzange',
@@ -312,7 +312,7 @@ export const de: Messages = {
   'tool.goggles': 'Schutzbrille',
   'leaflet.cautions': 'Vor dem Beginn: Sicherheitshinweise',
   'caution.hot':
-    'Die Lötspitze ist etwa 350 °C heiß, und flüssiges Lot spritzt. Den Lötkolben nur am Griff halten und in die Ablage zurückstellen.',
+    'Die Lötspitze ist etwa 350\u00a0°C heiß, und flüssiges Lot spritzt. Den Lötkolben nur am Griff halten und in die Ablage zurückstellen.',
   'caution.eyes':
     'Beim Löten eine Schutzbrille tragen, vor allem beim Abschneiden der Drähte: Abgeschnittene Enden fliegen weg.',
   'caution.fumes':
@@ -340,13 +340,13 @@ export const de: Messages = {
   'leaflet.cut': 'Zuschnitt',
   'leaflet.length': 'Länge',
   'leaflet.for-steps': 'Für Schritte',
-  'leaflet.both-lengths': '{millimetres} ({inches} Zoll)',
+  'leaflet.both-lengths': '{millimetres} ({inches}\u00a0Zoll)',
   'leaflet.strip': '{length} abisolieren',
   'leaflet.trim': 'passend kürzen',
   'leaflet.strip-say':
     'Jeden Draht an beiden Enden {length} abisolieren; das ist in der Länge enthalten. Adern der Tonabnehmer stehen nicht in der Liste: passend kürzen.',
   'leaflet.estimated-say':
-    '≈ ist geschätzt: Abstand am Instrument und {percent} % mehr, mit beiden abisolierten Enden, aufgerundet auf {length}. Vor dem Schneiden am Instrument messen.',
+    '≈ ist geschätzt: Abstand am Instrument und {percent}\u00a0% mehr, mit beiden abisolierten Enden, aufgerundet auf {length}. Vor dem Schneiden am Instrument messen.',
   'leaflet.probes': 'Messspitzen',
   'leaflet.probes-at': 'P1 an {from}, P2 an {to}.',
   'leaflet.reads': 'Das Messgerät zeigt: {reading}',
@@ -355,7 +355,7 @@ export const de: Messages = {
   'leaflet.volume-zero': 'Lautstärke auf 0',
   'leaflet.test-before': 'Test vor dem Einbau der Tonabnehmer',
   'leaflet.test-before-say':
-    'Den Widerstand an der Buchse messen, ohne eingestecktes Kabel. Erst weitermachen, wenn jeder Wert stimmt: Jetzt ist ein Fehler am leichtesten zu finden. Die Werte gelten für Teile innerhalb ihrer Toleranzen, von 10 bis 30 °C.',
+    'Den Widerstand an der Buchse messen, ohne eingestecktes Kabel. Erst weitermachen, wenn jeder Wert stimmt: Jetzt ist ein Fehler am leichtesten zu finden. Die Werte gelten für Teile innerhalb ihrer Toleranzen, von 10 bis 30\u00a0°C.',
   'leaflet.test-finished': 'Test nach dem letzten Schritt',
   'leaflet.test-finished-say':
     'Dasselbe mit den Tonabnehmern. Wo der Widerstand eines Tonabnehmers gemessen wird, ändert er sich mit der Temperatur; ein vorher einzeln gemessener zeigt seinen eigenen Wert.',
@@ -385,7 +385,7 @@ export const de: Messages = {
   'fault.silent-cause':
     'Offene Verbindung zwischen {volume} und {jack}, oder Signal und Masse berühren sich dort',
   'fault.silent-remedy':
-    'Den letzten Test an der Buchse wiederholen. „Offen“: Drähte an Spitze und Schaft nachlöten. Nahe 0 Ω mit Lautstärke auf 10: nach einer Litze oder Lotbrücke zur Masse suchen.',
+    'Den letzten Test an der Buchse wiederholen. „Offen“: Drähte an Spitze und Schaft nachlöten. Nahe 0\u00a0Ω mit Lautstärke auf 10: nach einer Litze oder Lotbrücke zur Masse suchen.',
   'fault.one': 'Ein Tonabnehmer ist stumm',
   'fault.one-cause': 'Seine Ader ist nicht durchgelötet. Signaladern: {places}',
   'fault.one-remedy':
@@ -396,7 +396,7 @@ export const de: Messages = {
   'fault.hum': 'Brummen wird beim Berühren der Saiten nicht leiser',
   'fault.hum-cause': '{point} hat keine Verbindung zur Masse',
   'fault.hum-remedy':
-    'Von den Saiten zum Schaft der Buchse messen: unter 1 Ω ist richtig. Sonst den Draht von {point} nachlöten.',
+    'Von den Saiten zum Schaft der Buchse messen: unter 1\u00a0Ω ist richtig. Sonst den Draht von {point} nachlöten.',
   'fault.buzz': 'Lautes Brummen, beim Berühren von Metall noch lauter',
   'fault.buzz-cause': 'Die Drähte an Spitze und Schaft von {jack} sind vertauscht',
   'fault.buzz-remedy': 'Zuerst Stecker ziehen. Die zwei Drähte tauschen: Masse gehört an den Schaft.',

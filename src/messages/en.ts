@@ -291,7 +291,7 @@ export const en = {
   'leaflet.measures': 'Measures about {value} across its leads',
   'leaflet.lugs': '{count, plural, one {# lug} other {# lugs}}: {names}',
   'leaflet.tools': 'Tools',
-  'tool.iron': 'Soldering iron, 30 to 60 W, with a stand, and a damp sponge or brass wool',
+  'tool.iron': 'Soldering iron, 30 to 60\u00a0W, with a stand, and a damp sponge or brass wool',
   'tool.solder': 'Solder for electronics with a flux core, lead-free for preference',
   'tool.cutters': 'Side cutters',
   'tool.strippers': 'Wire strippers',
@@ -301,7 +301,7 @@ export const en = {
   'tool.goggles': 'Eye protection',
   'leaflet.cautions': 'Before you start: cautions',
   'caution.hot':
-    'The iron is at about 350 °C, and molten solder splashes. Hold the iron by its handle only and put it back in its stand.',
+    'The iron is at about 350\u00a0°C, and molten solder splashes. Hold the iron by its handle only and put it back in its stand.',
   'caution.eyes': 'Wear eye protection while soldering, and above all while clipping legs: cut ends fly off.',
   'caution.fumes': 'Work in fresh air and keep your head out of the plume: flux fume can cause asthma.',
   'caution.lead': 'Prefer lead-free solder. Wash your hands after soldering and before eating.',
@@ -327,13 +327,13 @@ export const en = {
   'leaflet.cut': 'Cut',
   'leaflet.length': 'Length',
   'leaflet.for-steps': 'For steps',
-  'leaflet.both-lengths': '{millimetres} ({inches} in)',
+  'leaflet.both-lengths': '{millimetres} ({inches}\u00a0in)',
   'leaflet.strip': 'strip {length}',
   'leaflet.trim': 'trim to reach',
   'leaflet.strip-say':
     'Strip {length} at both ends of each wire; lengths include it. Pickup leads are not in this list: trim them to reach.',
   'leaflet.estimated-say':
-    '≈ is an estimate: the distance on the instrument and {percent} % more, with both stripped ends, rounded up to {length}. Measure on your instrument before you cut.',
+    '≈ is an estimate: the distance on the instrument and {percent}\u00a0% more, with both stripped ends, rounded up to {length}. Measure on your instrument before you cut.',
   'leaflet.probes': 'Probes',
   'leaflet.probes-at': 'P1 on {from}, P2 on {to}.',
   'leaflet.reads': 'The meter shows: {reading}',
@@ -342,7 +342,7 @@ export const en = {
   'leaflet.volume-zero': 'Volume on 0',
   'leaflet.test-before': 'Test before the pickups are fitted',
   'leaflet.test-before-say':
-    'Measure resistance at the jack, with nothing plugged in. Do not go on before every reading is right: a fault is easiest to find now. The values stand for parts within their tolerances, from 10 to 30 °C.',
+    'Measure resistance at the jack, with nothing plugged in. Do not go on before every reading is right: a fault is easiest to find now. The values stand for parts within their tolerances, from 10 to 30\u00a0°C.',
   'leaflet.test-finished': 'Test when everything is soldered',
   'leaflet.test-finished-say':
     'The same with the pickups. Where the pickup’s own resistance is read, it changes with temperature; a pickup that was measured alone beforehand shows its own value.',
@@ -371,7 +371,7 @@ export const en = {
   'fault.silent': 'No sound in any position',
   'fault.silent-cause': 'An open joint between {volume} and {jack}, or signal and ground touch there',
   'fault.silent-remedy':
-    'Repeat the last test at the jack. “Open”: solder the wires on the tip and the sleeve again. Near 0 Ω with the volume on 10: look for a strand or a solder bridge to ground.',
+    'Repeat the last test at the jack. “Open”: solder the wires on the tip and the sleeve again. Near 0\u00a0Ω with the volume on 10: look for a strand or a solder bridge to ground.',
   'fault.one': 'One pickup is silent',
   'fault.one-cause': 'Its lead is not soldered through. Hot leads: {places}',
   'fault.one-remedy':
@@ -382,7 +382,7 @@ export const en = {
   'fault.hum': 'Hum does not become less when the strings are touched',
   'fault.hum-cause': '{point} is not connected to ground',
   'fault.hum-remedy':
-    'Measure from the strings to the jack’s sleeve: below 1 Ω is right. Else solder the wire of {point} again.',
+    'Measure from the strings to the jack’s sleeve: below 1\u00a0Ω is right. Else solder the wire of {point} again.',
   'fault.buzz': 'Loud hum, louder when metal parts are touched',
   'fault.buzz-cause': 'The wires on tip and sleeve of {jack} are exchanged',
   'fault.buzz-remedy': 'Unplug first. Exchange the two wires: ground belongs on the sleeve.',

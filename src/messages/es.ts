@@ -300,7 +300,7 @@ export const es: Messages = {
   'leaflet.measures': 'Mide unos {value} entre sus hilos',
   'leaflet.lugs': '{count, plural, one {# terminal} other {# terminales}}: {names}',
   'leaflet.tools': 'Herramientas',
-  'tool.iron': 'Soldador de 30 a 60 W con soporte, y esponja húmeda o lana de latón',
+  'tool.iron': 'Soldador de 30 a 60\u00a0W con soporte, y esponja húmeda o lana de latón',
   'tool.solder': 'Estaño para electrónica con alma de resina, mejor sin plomo',
   'tool.cutters': 'Alicates de corte',
   'tool.strippers': 'Pelacables',
@@ -310,7 +310,7 @@ export const es: Messages = {
   'tool.goggles': 'Gafas de protección',
   'leaflet.cautions': 'Antes de empezar: precauciones',
   'caution.hot':
-    'La punta está a unos 350 °C y el estaño fundido salpica. Sujetar el soldador solo por el mango y dejarlo en su soporte.',
+    'La punta está a unos 350\u00a0°C y el estaño fundido salpica. Sujetar el soldador solo por el mango y dejarlo en su soporte.',
   'caution.eyes':
     'Llevar gafas de protección al soldar y sobre todo al cortar patillas: los extremos salen despedidos.',
   'caution.fumes':
@@ -338,13 +338,13 @@ export const es: Messages = {
   'leaflet.cut': 'Corte',
   'leaflet.length': 'Longitud',
   'leaflet.for-steps': 'Para los pasos',
-  'leaflet.both-lengths': '{millimetres} ({inches} pulg.)',
+  'leaflet.both-lengths': '{millimetres} ({inches}\u00a0pulg.)',
   'leaflet.strip': 'pelar {length}',
   'leaflet.trim': 'cortar a medida',
   'leaflet.strip-say':
     'Pelar {length} en ambos extremos de cada cable; las longitudes ya lo incluyen. Los hilos de las pastillas no están en la lista: cortarlos a medida.',
   'leaflet.estimated-say':
-    '≈ es una estimación: la distancia en el instrumento y un {percent} % más, con ambos extremos pelados, redondeada hacia arriba a {length}. Medir en el instrumento antes de cortar.',
+    '≈ es una estimación: la distancia en el instrumento y un {percent}\u00a0% más, con ambos extremos pelados, redondeada hacia arriba a {length}. Medir en el instrumento antes de cortar.',
   'leaflet.probes': 'Puntas',
   'leaflet.probes-at': 'P1 en {from}, P2 en {to}.',
   'leaflet.reads': 'El multímetro muestra: {reading}',
@@ -353,7 +353,7 @@ export const es: Messages = {
   'leaflet.volume-zero': 'Volumen en 0',
   'leaflet.test-before': 'Prueba antes de montar las pastillas',
   'leaflet.test-before-say':
-    'Medir la resistencia en el conector, sin nada enchufado. No seguir hasta que todas las lecturas sean correctas: ahora es cuando mejor se encuentra un fallo. Los valores valen para piezas dentro de sus tolerancias, de 10 a 30 °C.',
+    'Medir la resistencia en el conector, sin nada enchufado. No seguir hasta que todas las lecturas sean correctas: ahora es cuando mejor se encuentra un fallo. Los valores valen para piezas dentro de sus tolerancias, de 10 a 30\u00a0°C.',
   'leaflet.test-finished': 'Prueba con todo soldado',
   'leaflet.test-finished-say':
     'Lo mismo con las pastillas. Donde se lee la resistencia de una pastilla, cambia con la temperatura; una pastilla medida sola antes muestra su propio valor.',
@@ -382,7 +382,7 @@ export const es: Messages = {
   'fault.silent': 'No suena en ninguna posición',
   'fault.silent-cause': 'Unión abierta entre {volume} y {jack}, o contacto entre señal y masa',
   'fault.silent-remedy':
-    'Repetir la última prueba en el conector. «Abierto»: volver a soldar los cables de la punta y la malla. Cerca de 0 Ω con el volumen en 10: buscar un hilo suelto o un puente de estaño a masa.',
+    'Repetir la última prueba en el conector. «Abierto»: volver a soldar los cables de la punta y la malla. Cerca de 0\u00a0Ω con el volumen en 10: buscar un hilo suelto o un puente de estaño a masa.',
   'fault.one': 'Una pastilla no suena',
   'fault.one-cause': 'Su hilo no está bien soldado. Hilos de señal: {places}',
   'fault.one-remedy':
@@ -394,7 +394,7 @@ export const es: Messages = {
   'fault.hum': 'El zumbido no disminuye al tocar las cuerdas',
   'fault.hum-cause': '{point} no está unido a masa',
   'fault.hum-remedy':
-    'Medir de las cuerdas a la malla del conector: menos de 1 Ω es correcto. Si no, volver a soldar el cable de {point}.',
+    'Medir de las cuerdas a la malla del conector: menos de 1\u00a0Ω es correcto. Si no, volver a soldar el cable de {point}.',
   'fault.buzz': 'Zumbido fuerte, mayor al tocar metal',
   'fault.buzz-cause': 'Los cables de punta y malla de {jack} están cambiados',
   'fault.buzz-remedy': 'Desenchufar primero. Intercambiar los dos cables: la masa va en la malla.',

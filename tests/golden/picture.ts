@@ -1,5 +1,6 @@
 /** A picture against the one that was looked at. `npm run accept` takes the new ones: look at them first. */
-import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname } from 'node:path';
 import pixelmatch from 'pixelmatch';
 import { PNG } from 'pngjs';
 import { expect } from 'vitest';
@@ -20,7 +21,10 @@ export function expectPng(name: string, png: Uint8Array): void {
   const changed = `${FOLDER}/${name}-changed.png`;
   const difference = `${FOLDER}/${name}-difference.png`;
   for (const left of [changed, difference]) rmSync(left, { force: true });
-  if (accept) writeFileSync(file, drawn);
+  if (accept) {
+    mkdirSync(dirname(file), { recursive: true });
+    writeFileSync(file, drawn);
+  }
   expect(existsSync(file), `${file} is missing: look at the drawing, then npm run accept`).toBe(true);
   const [now, then] = [PNG.sync.read(drawn), PNG.sync.read(readFileSync(file))];
   const sameSize = now.width === then.width && now.height === then.height;

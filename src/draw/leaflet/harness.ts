@@ -78,7 +78,9 @@ export function harnessOf(scene: Scene): Harness {
   const parts = sheet.placement.parts.filter(({ part }) => !is(part, 'component') || soldered.has(part.name));
   const tags = new Map(
     parts.flatMap((placed) =>
-      tagsOf(placed, type, concerned.has(placed.part.name)).map((tag) => [tag.id, tag] as const),
+      tagsOf(placed, type, concerned.has(placed.part.name), sheet.language).map(
+        (tag) => [tag.id, tag] as const,
+      ),
     ),
   );
   const harness = { ...scene, parts, tags };
@@ -310,9 +312,9 @@ function drawPart(pen: Pen, id: string, placed: PlacedPart, harness: Harness, wi
     });
     if (tag.size !== undefined)
       still.text(
-        lug,
+        tag.lug,
         { x: tag.rect.x + tag.rect.width / 2, y: tag.rect.y + tag.rect.height / 2 },
-        { size: tag.size, weight: 'bold', fill: theme.lugInk, lift: /[gjpqy]/.test(lug) ? 1 : 0 },
+        { size: tag.size, weight: 'bold', fill: theme.lugInk, lift: /[gjpqy]/.test(tag.lug) ? 1 : 0 },
       );
   }
 }
