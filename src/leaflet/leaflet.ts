@@ -10,7 +10,7 @@ import type { Block, Leaflet, Paper, Picture, Sender } from './document.ts';
 import { faultsTable } from './faults.ts';
 import { cautions, partsTable, tools } from './parts.ts';
 import { Pictures } from './pictures.ts';
-import { loadsSection, positionsTable } from './sound.ts';
+import { loadsSection, positionsTable, responseSection } from './sound.ts';
 import { stepsSection } from './steps.ts';
 
 interface LeafletOptions {
@@ -154,23 +154,14 @@ function ending(
   prepared: Prepared,
   pictures: Pictures,
   say: Say,
-  { paper, plot = false, workshop }: LeafletOptions,
+  { paper, plot = false, bound = false, workshop }: LeafletOptions,
 ): readonly Block[] {
-  const inner = innerOf(paper);
   return [
     { is: 'heading', level: 1, text: say('leaflet.positions'), page: true },
     positionsTable(prepared, say),
     { is: 'heading', level: 1, text: say('leaflet.loads') },
     ...loadsSection(prepared, say),
-    ...(plot
-      ? ([
-          { is: 'heading', level: 1, text: say('leaflet.response'), page: true },
-          {
-            is: 'figure',
-            picture: pictures.response({ width: inner.width, height: inner.height - SHEET_HEAD }),
-          },
-        ] as const)
-      : []),
+    ...(plot ? responseSection(prepared, pictures, say, { page: innerOf(paper), bound }) : []),
     { is: 'heading', level: 1, text: say('leaflet.faults') },
     faultsTable(prepared, say),
     { is: 'heading', level: 1, text: say('leaflet.notes'), page: true },

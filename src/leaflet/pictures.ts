@@ -1,15 +1,17 @@
 /** The drawings of a leaflet, each as large as the room it is given, with what it shows in words. */
+import type { Plot } from '../annotate/plot.ts';
 import type { Step } from '../annotate/steps.ts';
 import { endAt, type LugId } from '../circuit/circuit.ts';
 import type { Prepared } from '../draw/compose.ts';
 import type { Box, PrintTheme } from '../draw/leaflet/figure.ts';
 import { partPicture } from '../draw/leaflet/part-picture.ts';
 import { probeFigure } from '../draw/leaflet/probes.ts';
+import { responseFigure } from '../draw/leaflet/response-figure.ts';
 import { stepFigures } from '../draw/leaflet/step-figure.ts';
 import { wiringFigure } from '../draw/leaflet/wiring-figure.ts';
 import type { Say } from '../messages/say.ts';
 import type { Part } from '../parts/index.ts';
-import { drawResponse, render } from '../pipeline.ts';
+import { render } from '../pipeline.ts';
 import { planOf } from '../soldering/plan.ts';
 import type { Picture } from './document.ts';
 import { kindIn } from './words.ts';
@@ -81,10 +83,9 @@ export class Pictures {
     return atScale(render(this.#prepared, { theme: this.#theme, only: ['key'], width: pixels }).svg, PIXEL);
   }
 
-  response(room: Box): Picture {
-    const svg = drawResponse(this.#prepared.circuit.kit);
-    const { width, height } = sizeOf(svg);
-    return atScale(svg, Math.min(PIXEL, room.width / width, room.height / height));
+  /** The response of all positions together. */
+  response(plot: Plot, room: Box): Picture {
+    return responseFigure(plot, room, { alt: plot.description, theme: this.#theme });
   }
 }
 

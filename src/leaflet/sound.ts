@@ -1,11 +1,15 @@
 /** What the finished harness does: switch positions, and what each pickup works into. */
 import { readOutputs } from '../analyse/index.ts';
 import { type Card, cardsOf } from '../annotate/cards.ts';
+import type { PlotMark } from '../annotate/plot.ts';
 import { positionedIn } from '../annotate/positioned.ts';
 import type { Prepared } from '../draw/compose.ts';
+import type { Box } from '../draw/leaflet/figure.ts';
 import { figuresIn } from '../messages/figures.ts';
 import type { Say } from '../messages/say.ts';
+import { composeResponse } from '../pipeline.ts';
 import { type Block, type Cell, strong, type Table, text } from './document.ts';
+import type { Pictures } from './pictures.ts';
 
 /** The switches and blends of the kit as heads of columns; one column that says “always” where there is none. */
 function positionHeads({ circuit }: Prepared, say: Say): readonly string[] {
@@ -75,3 +79,48 @@ export function loadsSection(prepared: Prepared, say: Say): readonly Block[] {
     },
   ];
 }
+
+/** What comes out at the jack: all positions in one plot on a page of its own, and the figures of each. */
+export function responseSection(
+  { circuit }: Prepared,
+  pictures: Pictures,
+  say: Say,
+  { page, bound }: { readonly page: Box; readonly bound: boolean },
+): readonly Block[] {
+  const plot = composeResponse(circuit.kit);
+  // A page that stands is turned: the plot is wider than it is high.
+  const turned = page.width < page.height;
+  const [width, height] = turned ? [page.height, page.width] : [page.width, page.height];
+  const room =
+    turned && bound ? { width: width - RESPONSE_HEAD, height } : { width, height: height - RESPONSE_HEAD };
+  const words = (mark: PlotMark | undefined): string => mark?.words.join(', ') ?? '';
+  return [
+    {
+      is: 'sheet',
+      heading: say('leaflet.response'),
+      caption: plot.lines.join(' '),
+      picture: pictures.response(plot, room),
+      turned,
+    },
+    {
+      is: 'table',
+      columns: [
+        { head: say('leaflet.position'), share: 1 },
+        { head: say('leaflet.sounds'), share: 2 },
+        { head: say('leaflet.resonance'), share: 2 },
+        { head: say('leaflet.cutoff'), share: 2 },
+        { head: say('leaflet.resonance-compared'), share: 3 },
+      ],
+      rows: plot.states.map(({ badge, name, trace, rows }) => [
+        strong(badge === '' ? say('leaflet.always') : badge),
+        text(name),
+        text(words(trace?.resonance)),
+        text(words(trace?.cutoff)),
+        text(rows.map((row) => `${row.label}: ${row.words}`).join('\n')),
+      ]),
+    },
+  ];
+}
+
+/** Of a page's height, what the heading of the plot and the lines beneath it take, millimetres. */
+const RESPONSE_HEAD = 30;

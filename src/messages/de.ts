@@ -421,6 +421,9 @@ export const de: Messages = {
   'fault.loose-cause': 'Eine gerissene oder kugelige Lötstelle, die nie geflossen ist',
   'fault.loose-remedy':
     'Mit einem Holzstäbchen vorsichtig auf jede Lötstelle drücken, bis sie gefunden ist; mit wenig neuem Lot erhitzen, bis es fließt.',
+  'leaflet.resonance': 'Resonanz',
+  'leaflet.cutoff': 'Höhengrenze (−3 dB)',
+  'leaflet.resonance-compared': 'Resonanz gegenüber der Referenz',
 
   // ── Shop page
 };

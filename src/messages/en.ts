@@ -407,6 +407,9 @@ export const en = {
   'fault.loose-cause': 'A cracked or ball-shaped joint that never wetted the lug',
   'fault.loose-remedy':
     'Press gently on each joint with a wooden stick to find it; heat it again with a little new solder until it flows.',
+  'leaflet.resonance': 'Resonance',
+  'leaflet.cutoff': 'Treble ends (−3 dB)',
+  'leaflet.resonance-compared': 'Resonance compared with the reference',
 
   // ── Shop page
 };

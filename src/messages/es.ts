@@ -418,6 +418,9 @@ export const es: Messages = {
   'fault.loose-cause': 'Una soldadura agrietada o en bola que no mojó el terminal',
   'fault.loose-remedy':
     'Presionar suavemente cada soldadura con un palito de madera; recalentar la mala con un poco de estaño nuevo hasta que fluya.',
+  'leaflet.resonance': 'Resonancia',
+  'leaflet.cutoff': 'Fin de agudos (−3 dB)',
+  'leaflet.resonance-compared': 'Resonancia respecto a la referencia',
 
   // ── Shop page
 };

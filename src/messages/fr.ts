@@ -420,6 +420,9 @@ export const fr: Messages = {
   'fault.loose-cause': 'Une soudure fissurée ou en boule qui n’a pas mouillé la cosse',
   'fault.loose-remedy':
     'Appuyer doucement sur chaque soudure avec un bâtonnet de bois\u00a0; réchauffer la mauvaise avec un peu de soudure neuve jusqu’à ce qu’elle coule.',
+  'leaflet.resonance': 'Résonance',
+  'leaflet.cutoff': 'Fin des aigus (−3 dB)',
+  'leaflet.resonance-compared': 'Résonance par rapport à la référence',
 
   // ── Shop page
 };

@@ -29,7 +29,7 @@ export interface Figure {
 }
 
 /** Millimetres of a point, 1/72 inch. */
-const POINT = 25.4 / 72;
+export const POINT = 25.4 / 72;
 /** The least type of a leaflet, points. */
 export const LEAST = 7;
 /** Millimetres of a drawing unit at most: larger, lines would look coarse. */

@@ -77,11 +77,9 @@ export function harnessOf(scene: Scene): Harness {
   // A component is not there before its first leg is soldered.
   const parts = sheet.placement.parts.filter(({ part }) => !is(part, 'component') || soldered.has(part.name));
   const tags = new Map(
-    parts.flatMap((placed) =>
-      tagsOf(placed, type, concerned.has(placed.part.name), sheet.language).map(
-        (tag) => [tag.id, tag] as const,
-      ),
-    ),
+    parts
+      .flatMap((placed) => tagsOf(placed, type, concerned.has(placed.part.name), sheet.language))
+      .map((tag) => [tag.id, tag] as const),
   );
   const harness = { ...scene, parts, tags };
   return {
