@@ -12,6 +12,7 @@ const ROOMS = [
   'describe',
   'circuit',
   'solve',
+  'soldering',
   'analyse',
   'annotate',
   'place',

@@ -240,8 +240,45 @@ export const es: Messages = {
   'plot.against': '{pickup} frente a su referencia: {words}',
 
   // ── Soldering: steps and their lines
+  'step-title.ground': 'Masa',
+  'step-title.jumpers':
+    '{what, select, jumpers {Puentes} bends {Terminales doblados} other {Puentes y terminales doblados}}',
+  'step-title.components': 'Componentes',
+  'step-title.controls': 'Selector y potenciómetros',
+  'step-title.output': 'Salida',
+  'step-title.pickups': 'Pastillas',
+  'step-title.other': 'Otras soldaduras',
+  'steps.share': '{title}, parte {part} de {of}',
+  'step-joint.wire': 'Cable{cut} de {from} a {to}',
+  'step-joint.jumper': 'Puente desnudo{cut} de {from} a {to}',
+  'step-joint.braid': 'Malla{cut} de {from} a {to}',
+  'steps.leg': '{component}{cut}: una pata a {to}',
+  'steps.bend': 'Doblar {from} hacia atrás y soldar a {to}',
+  'steps.sleeved': 'con funda aislante',
+  'steps.marked': 'marcado {print}',
+  'steps.hook':
+    '{line}; {ends, select, one {solo enganchar} other {en {end}, solo enganchar}}, soldar en el paso {step}',
+  'steps.gather': '{line}; en {end}, soldar todo lo enganchado',
+  'steps.why-surface': 'Se calienta otra vez, pues nada puede engancharse a una superficie: {ends}.',
+  'steps.why-test':
+    '{end}: se suelda ahora para poder probar el cableado, y otra vez en el paso {step} con el hilo de la pastilla.',
+  'steps.why-waits':
+    'Solo enganchado en el terminal de una pastilla, donde se suelda junto con el hilo de la pastilla: {components}.',
 
   // ── Soldering: tests after a step, and readings
+  'test.setting':
+    '{switched, select, yes {{switches}, {volume, select, zero {volumen en 0, los demás controles en 10} other {todos los controles en 10}}} other {{volume, select, zero {Volumen en 0, los demás controles en 10} other {Todos los controles en 10}}}}',
+  'test.short': 'menos de 1 Ω',
+  'test.value': '{nominal}, de {low} a {high}',
+  'test.open-looks': 'Abierto: el medidor muestra lo mismo que con las puntas separadas, por ejemplo OL.',
+  'test.short-looks': 'Menos de 1 Ω: el medidor muestra casi lo mismo que con las puntas en contacto.',
+  'test.joint': '{from} – {to}',
+  'test.missing':
+    'Si muestra {near, select, yes {unos } other {}}{reading}: revisar y volver a soldar: {joints}.',
+  'test.bridged': 'Si muestra menos de 1 Ω: buscar estaño o un hilo suelto entre {lugs}.',
+  'test.lugs': '{from} y {to}',
+  'test.values': 'Si muestra otro valor: comprobar los valores de {parts}.',
+  'test.by-eye': 'Ninguna medición muestra todavía estas uniones; mirarlas de cerca: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
 

@@ -241,8 +241,45 @@ export const fr: Messages = {
   'plot.against': '{pickup} par rapport à sa référence : {words}',
 
   // ── Soldering: steps and their lines
+  'step-title.ground': 'Masse',
+  'step-title.jumpers':
+    '{what, select, jumpers {Ponts} bends {Cosses repliées} other {Ponts et cosses repliées}}',
+  'step-title.components': 'Composants',
+  'step-title.controls': 'Sélecteur et potentiomètres',
+  'step-title.output': 'Sortie',
+  'step-title.pickups': 'Micros',
+  'step-title.other': 'Autres soudures',
+  'steps.share': '{title}, partie {part} sur {of}',
+  'step-joint.wire': 'Fil{cut} de {from} à {to}',
+  'step-joint.jumper': 'Pont nu{cut} de {from} à {to}',
+  'step-joint.braid': 'Tresse{cut} de {from} à {to}',
+  'steps.leg': '{component}{cut} : une patte à {to}',
+  'steps.bend': 'Replier {from} et souder sur {to}',
+  'steps.sleeved': 'sous gaine',
+  'steps.marked': 'marqué {print}',
+  'steps.hook':
+    '{line} ; {ends, select, one {accrocher seulement} other {à {end}, accrocher seulement}}, souder à l’étape {step}',
+  'steps.gather': '{line} ; à {end}, souder tout ce qui est accroché',
+  'steps.why-surface': 'Chauffé à nouveau, car rien ne peut s’accrocher à une surface : {ends}.',
+  'steps.why-test':
+    '{end} : soudé maintenant pour pouvoir tester le câblage, puis à nouveau à l’étape {step} avec le fil du micro.',
+  'steps.why-waits':
+    'Accroché seulement à la cosse d’un micro, où la soudure se fait avec le fil du micro : {components}.',
 
   // ── Soldering: tests after a step, and readings
+  'test.setting':
+    '{switched, select, yes {{switches}, {volume, select, zero {volume sur 0, autres réglages sur 10} other {tous les réglages sur 10}}} other {{volume, select, zero {Volume sur 0, autres réglages sur 10} other {Tous les réglages sur 10}}}}',
+  'test.short': 'moins de 1 Ω',
+  'test.value': '{nominal}, de {low} à {high}',
+  'test.open-looks': 'Ouvert : l’appareil affiche la même chose que pointes séparées, par exemple OL.',
+  'test.short-looks': 'Moins de 1 Ω : l’appareil affiche presque la même chose que pointes en contact.',
+  'test.joint': '{from} – {to}',
+  'test.missing':
+    'S’il affiche {near, select, yes {environ } other {}}{reading} : vérifier et ressouder : {joints}.',
+  'test.bridged': 'S’il affiche moins de 1 Ω : chercher de la soudure ou un brin entre {lugs}.',
+  'test.lugs': '{from} et {to}',
+  'test.values': 'S’il affiche une autre valeur : vérifier les valeurs de {parts}.',
+  'test.by-eye': 'Aucune mesure ne montre encore ces liaisons, les examiner de près : {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
 
