@@ -1,4 +1,5 @@
 /** From a placed kit to its leaflet: everything that goes into the bag with the parts. */
+import { positionedIn } from '../annotate/positioned.ts';
 import { type Step, stepsOf } from '../annotate/steps.ts';
 import { viewLine } from '../annotate/words.ts';
 import type { Workshop } from '../describe/workshop.ts';
@@ -156,10 +157,21 @@ function ending(
   say: Say,
   { paper, plot = false, bound = false, workshop }: LeafletOptions,
 ): readonly Block[] {
+  // A kit without a switch has no position to tell of.
+  const chosen = positionedIn(prepared.circuit).length > 0;
   return [
-    { is: 'heading', level: 1, text: say('leaflet.positions'), page: true },
-    positionsTable(prepared, say),
-    { is: 'heading', level: 1, text: say('leaflet.loads') },
+    ...(chosen
+      ? ([
+          { is: 'heading', level: 1, text: say('leaflet.positions'), page: true },
+          positionsTable(prepared, say),
+        ] as const)
+      : []),
+    {
+      is: 'heading',
+      level: 1,
+      text: say('leaflet.loads'),
+      ...(chosen ? {} : { page: true as const }),
+    },
     ...loadsSection(prepared, say),
     ...(plot ? responseSection(prepared, pictures, say, { page: innerOf(paper), bound }) : []),
     { is: 'heading', level: 1, text: say('leaflet.faults') },
