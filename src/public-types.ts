@@ -52,6 +52,7 @@ export type { Aspect, Prepared } from './draw/compose.ts';
 export type { Page } from './draw/head.ts';
 export type { Piece } from './draw/pieces.ts';
 export type { ThemeName } from './draw/theme.ts';
+export type { Language } from './messages/language.ts';
 export type { Part, Pickup } from './parts/index.ts';
 export type { Arrangement } from './place/arrangement.ts';
 export type { Effort } from './place/improve.ts';

@@ -12,6 +12,7 @@ const ROOMS = [
   'describe',
   'circuit',
   'solve',
+  'soldering',
   'analyse',
   'annotate',
   'place',
@@ -21,6 +22,7 @@ const ROOMS = [
   'prepare.ts',
   'pipeline.ts',
   'report',
+  'leaflet',
   'files',
   'publish',
   'catalogue',
@@ -167,7 +169,9 @@ describe('the structure', () => {
   it('keeps files small', () =>
     expect(
       [...sources]
-        .filter(([file, text]) => file !== 'common/font-metrics.ts' && text.split('\n').length > 320)
+        // A table of numbers, and one of messages for each language, are read by nobody from top to bottom.
+        .filter(([file]) => !/^(common\/font-metrics|messages\/[a-z]{2})\.ts$/.test(file))
+        .filter(([, text]) => text.split('\n').length > 320)
         .map(([f]) => f),
     ).toEqual([]));
   it('would find a forbidden arrow and a cycle', () => {

@@ -46,6 +46,7 @@ export type { Alternative, Cause } from './pad-alternatives.ts';
 export { type Effect, loadFor, type Match } from './pad-effects.ts';
 export type { PadAdvice, PadOption, PadOptions, PadPlan } from './pad-plan.ts';
 export { type CurveShape, decibels, logGrid, type Peak } from './peak.ts';
+export { type ExpectedReading, type MeterSetting, type Probes, readingKind } from './probing.ts';
 export {
   type Curve,
   type FrequencyResponse,
@@ -57,6 +58,8 @@ export {
   solveResponse,
 } from './response.ts';
 export { seriesTracks } from './series-tracks.ts';
+export { type StepReading, stepReadings } from './step-readings.ts';
+export { testCards } from './test-cards.ts';
 export { toneControlsIn } from './tone-controls.ts';
 export { type Treble, trebleOf } from './treble.ts';
 export type { Temperatures } from './variables.ts';

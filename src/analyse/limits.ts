@@ -6,17 +6,18 @@
  */
 
 import { atOutputOf, type Circuit, type LugId, perOutput, type State } from '../circuit/circuit.ts';
-import { must, nth } from '../common/must.ts';
 import { seeded } from '../common/random.ts';
 import { partNamed } from '../describe/kit.ts';
-import { makeNetlist, type Netlist } from '../solve/netlist.ts';
-import { type Branch, type Port, type Winding, withoutPickups } from '../solve/network.ts';
+import { makeNetlist, type Netlist, type PotRotations } from '../solve/netlist.ts';
+import type { Branch, Port, Winding } from '../solve/network.ts';
 import { knobsAtFull, type Roles, rolesOf, rotationsAt } from './controls.ts';
 import { type Factors, resistanceRange, signalLoadRange, type ToleranceRange } from './extremes.ts';
 import { chainOf, type LoadOptions, pickupLoadBranches, totalLoadBranches } from './loads.ts';
+import { jackPort, lugPort } from './meter.ts';
 import { decibels, highestBetween, PLATEAU, shapeOf } from './peak.ts';
 import { pickupPort } from './ports.ts';
 import { gainOf, makeStateSolver, type StateSolver } from './response.ts';
+import { beforePickups, probeLug } from './soldered.ts';
 import {
   roomTemperatures,
   type Temperatures,
@@ -68,7 +69,7 @@ export interface StateLimits {
   readonly pickups: readonly PickupLimits[];
   /** Tip to sleeve; absent for a kit without a jack. */
   readonly jack?: { readonly volumeFull: ReadingLimits; readonly volumeZero: ReadingLimits };
-  /** Each net to ground, all controls at full, named by its first lug. */
+  /** Each net to ground, all controls at full, named by the lug that the probe is held to. */
   readonly lugs: readonly (ReadingLimits & { readonly net: number; readonly lug: LugId })[];
   /** Of all sounding pickups together, at the tip. */
   readonly resonance?: ResonanceLimits;
@@ -157,16 +158,23 @@ function inState(task: Task, state: State, index: number): StateLimits {
       !heard || own.length === heard.windings.length ? peaks[at] : resonanceLimits(heard, own, task.samples);
     return { pickup: name, ...loads, ...(peak ? { resonance: peak } : {}) };
   });
-  const down = makeNetlist(circuit, state, rotationsAt(task.roles, { ...knobsAtFull, volume: 0 }));
-  const [atFull, atZero] = [netlist, down].map(
-    (one) => one.jack && readingLimits(one, one.jack, task.variables),
-  );
+  const down = rotationsAt(task.roles, { ...knobsAtFull, volume: 0 });
+  const before = (controls: PotRotations) => makeNetlist(beforePickups(circuit), state, controls);
+  const full = { before: before({}), finished: netlist };
+  const zero = { before: before(down), finished: makeNetlist(circuit, state, down) };
   return {
     index,
     state,
     pickups,
-    ...(atFull && atZero ? { jack: { volumeFull: atFull, volumeZero: atZero } } : {}),
-    lugs: lugLimits(task, netlist),
+    ...(netlist.jack
+      ? {
+          jack: {
+            volumeFull: readingLimits(full, jackPort, task.variables),
+            volumeZero: readingLimits(zero, jackPort, task.variables),
+          },
+        }
+      : {}),
+    lugs: lugLimits(task, full),
     ...(peaks[0] ? { resonance: peaks[0] } : {}),
   };
 }
@@ -188,26 +196,27 @@ function loadLimits(
   };
 }
 
-function readingLimits(
-  { branches }: Netlist,
-  port: Port,
-  variables: readonly ToleranceParameter[],
-): ReadingLimits {
-  const bare = withoutPickups(branches, () => true);
-  return {
-    disconnected: resistanceRange(bare, port, variables),
-    connected: resistanceRange(branches, port, variables),
-  };
+/** The harness before the pickups are soldered, and when all is. */
+interface Moments {
+  readonly before: Netlist;
+  readonly finished: Netlist;
 }
 
-function lugLimits({ circuit, variables }: Task, netlist: Netlist): StateLimits['lugs'] {
-  const { jack, nodeOf } = netlist;
-  if (!jack) return [];
+const readingLimits = (
+  { before, finished }: Moments,
+  portIn: (netlist: Netlist) => Port,
+  variables: readonly ToleranceParameter[],
+): ReadingLimits => ({
+  disconnected: resistanceRange(before.branches, portIn(before), variables),
+  connected: resistanceRange(finished.branches, portIn(finished), variables),
+});
+
+function lugLimits({ circuit, variables }: Task, moments: Moments): StateLimits['lugs'] {
+  if (!moments.finished.jack) return [];
   return circuit.nets.flatMap((net) => {
     if (net.role === 'ground' || net.lugs.length < 2) return [];
-    const lug = nth(net.lugs, 0);
-    const from = must(nodeOf.get(lug), `node of ${lug}`);
-    return [{ net: net.index, lug, ...readingLimits(netlist, { from, to: jack.to }, variables) }];
+    const lug = probeLug(circuit.kit, net.lugs);
+    return [{ net: net.index, lug, ...readingLimits(moments, (one) => lugPort(one, lug), variables) }];
   });
 }
 

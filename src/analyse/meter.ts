@@ -1,24 +1,28 @@
-/** What an ohmmeter reads on the finished harness: at the jack, and from every joined lug to ground. */
+/** What an ohmmeter reads at the jack, and from every joined lug to ground: before the pickups are soldered, and when all is. */
 import type { Circuit, LugId, State } from '../circuit/circuit.ts';
-import { must, nth } from '../common/must.ts';
+import { must } from '../common/must.ts';
 import { remembered } from '../common/remembered.ts';
 import { is } from '../parts/index.ts';
 import { directResistance } from '../solve/measure.ts';
-import { makeNetlist, type PotRotations } from '../solve/netlist.ts';
-import { withoutPickups } from '../solve/network.ts';
+import { makeNetlist, type Netlist, type PotRotations } from '../solve/netlist.ts';
+import type { Port } from '../solve/network.ts';
 import { knobsAtFull, type Roles, rolesOf, rotationsAt } from './controls.ts';
+import { beforePickups, probeLug } from './soldered.ts';
 
 /** Ohms: infinite when the meter shows an open circuit, zero when it shows none. */
 export interface Reading {
-  /** Before the pickups are connected. */
+  /** Before the first lead of a pickup is soldered, of what is soldered by then. */
   readonly disconnected: number;
-  /** With the pickups connected. */
+  /** Of the finished harness. */
   readonly connected: number;
 }
 
-/** From the lugs of one net, which any joint holds together, to the jack's sleeve. */
+/** From a lug to the jack's sleeve. */
 export interface LugReading extends Reading {
   readonly net: number;
+  /** Where the probe is held. */
+  readonly probe: LugId;
+  /** All lugs of the net, which read the same as soon as its joints are soldered. */
   readonly lugs: readonly LugId[];
 }
 
@@ -51,20 +55,29 @@ export function readMeter(circuit: Circuit, roles: Roles = rolesOf(circuit)): re
 }
 
 function readAt(circuit: Circuit, state: State, controls: PotRotations): HarnessReadings {
-  const { nodeOf, jack: port, branches } = makeNetlist(circuit, state, controls);
-  const jack = must(port, 'jack');
-  const bare = withoutPickups(branches, () => true);
-  const read = (from: number): Reading => ({
-    disconnected: directResistance(bare, { from, to: jack.to }),
-    connected: directResistance(branches, { from, to: jack.to }),
+  const before = makeNetlist(beforePickups(circuit), state, controls);
+  const finished = makeNetlist(circuit, state, controls);
+  const read = (portIn: (netlist: Netlist) => Port): Reading => ({
+    disconnected: directResistance(before.branches, portIn(before)),
+    connected: directResistance(finished.branches, portIn(finished)),
   });
   const lugs = circuit.nets.flatMap((net): LugReading[] => {
     if (net.role === 'ground' || net.lugs.length < 2) return [];
-    const lug = nth(net.lugs, 0);
-    return [{ net: net.index, lugs: net.lugs, ...read(must(nodeOf.get(lug), `node of ${lug}`)) }];
+    const probe = probeLug(circuit.kit, net.lugs);
+    const reading = read((netlist) => lugPort(netlist, probe));
+    return [{ net: net.index, probe, lugs: net.lugs, ...reading }];
   });
-  return { jack: read(jack.from), lugs };
+  return { jack: read(jackPort), lugs };
 }
+
+/** From the output that is looked at to the sleeve. */
+export const jackPort = ({ jack }: Netlist): Port => must(jack, 'jack');
+
+/** From a lug to the jack's sleeve. */
+export const lugPort = (netlist: Netlist, lug: LugId): Port => ({
+  from: must(netlist.nodeOf.get(lug), `node of ${lug}`),
+  to: jackPort(netlist).to,
+});
 
 /**
  * Each output to the sleeve in every state with all controls at full and the pickups connected, ohms: the readings a load card

@@ -8,6 +8,7 @@ import type { Circuit } from '../circuit/circuit.ts';
 import { must } from '../common/must.ts';
 import { remembered } from '../common/remembered.ts';
 import type { End, Joint, OutputLoad } from '../describe/kit.ts';
+import { DEFAULT_LANGUAGE } from '../messages/language.ts';
 import { capacitor } from '../parts/capacitor.ts';
 import { elementsLike, lugsWith, type Part, type Pickup } from '../parts/index.ts';
 import { jack } from '../parts/jack.ts';
@@ -55,6 +56,7 @@ function buildReference(pickup: Pickup, outputLoad: OutputLoad): Circuit {
     arrangement: '',
     view: 'solder-side',
     hand: 'right',
+    language: DEFAULT_LANGUAGE,
     parts: [pickup, volume, tone, cap, output],
     joints: joints.map(([from, to], index): Joint => ({ kind: 'wire', from, to, index })),
     outputLoad,

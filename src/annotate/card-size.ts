@@ -1,6 +1,9 @@
 /** How much room the load cards need: measured from their text, before anything is placed. */
+
 import { linesIn } from '../common/flow.ts';
 import { textWidth } from '../common/text.ts';
+import type { Language } from '../messages/language.ts';
+import { sayIn } from '../messages/say.ts';
 import { lugsOf } from '../parts/index.ts';
 import type { Card, CardRow, CardSwitch } from './cards.ts';
 
@@ -25,10 +28,10 @@ export const cardWidth = (cards: readonly Card[]): number =>
       headWidth(textWidth(card.title, CARD_TYPE.title, 'bold'), card),
       ...underTitle(card).map((line) => headWidth(textWidth(line, CARD_TYPE.small), card)),
       MARGINS +
-        textWidth(card.measured ?? METER_WORDS, CARD_TYPE.small) +
+        textWidth(meterWords(card), CARD_TYPE.small) +
         12 +
         textWidth(card.meter, CARD_TYPE.row, 'bold'),
-      ...card.rows.map(rowWidth),
+      ...card.rows.map((row) => rowWidth(row, card.language)),
     ]),
   );
 
@@ -54,21 +57,26 @@ export const badgeWidth = (badge: string): number =>
   badge === '' ? 0 : Math.max(26, Math.ceil(textWidth(badge, CARD_TYPE.title, 'bold')) + 14);
 
 /** What stands before a card's reading. */
-export const METER_WORDS = 'multimeter, tip to sleeve';
+export const meterWords = ({ measured, language }: Pick<Card, 'measured' | 'language'>): string =>
+  measured ?? sayIn(language)('meter.jack');
 const MARGINS = 28;
 /** Between a pickup's name and its level. */
 export const LEVEL_GAP = 8;
-/** The column that the signal load stands in. */
+/** Least room between two columns of loads. */
+const COLUMN_GAP = 10;
+/** The column that the signal load stands in, at least as wide as this. */
 const SIGNAL_COLUMN = 74;
+export const signalColumn = (language: Language): number =>
+  Math.max(SIGNAL_COLUMN, Math.ceil(textWidth(sayIn(language)('load.signal'), CARD_TYPE.small)) + COLUMN_GAP);
 
 /** Width of a row's two lines: name and DC load; verdict and what that load is. */
-const rowWidth = (row: CardRow): number =>
+const rowWidth = (row: CardRow, language: Language): number =>
   Math.max(
     textWidth(row.label, CARD_TYPE.row, 'bold') +
       (row.level === undefined ? 0 : LEVEL_GAP + textWidth(row.level, CARD_TYPE.small)) +
       12 +
       textWidth(row.dcLoad, CARD_TYPE.row, 'bold'),
-    textWidth(row.verdict, CARD_TYPE.small) + 12 + textWidth('DC load', CARD_TYPE.small),
+    textWidth(row.verdict, CARD_TYPE.small) + 12 + textWidth(sayIn(language)('load.dc'), CARD_TYPE.small),
   ) +
-  SIGNAL_COLUMN +
+  signalColumn(language) +
   MARGINS;

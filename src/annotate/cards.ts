@@ -3,13 +3,14 @@
 import { type PickupLoads, type StateLoads, type Treble, trebleOf } from '../analyse/index.ts';
 import { type Circuit, type State, voiceName } from '../circuit/circuit.ts';
 import { whereText } from '../circuit/position.ts';
-import { plainHertz } from '../common/figures.ts';
-import { andList } from '../common/quoting.ts';
-import { formatFigure } from '../common/units.ts';
 import { labelOf } from '../describe/kit.ts';
+import { figuresIn } from '../messages/figures.ts';
+import type { Language } from '../messages/language.ts';
+import { sayIn } from '../messages/say.ts';
+import { listIn, lugWords } from '../messages/words.ts';
 import { contactAt, isPickup, type Part, partOfControl } from '../parts/index.ts';
 import { badgeOf, combinationsIn } from './combinations.ts';
-import { HUM_CANCELLING, humText, joiningText, type Labels, levelText } from './joining.ts';
+import { humText, joiningText, type Labels, levelText } from './joining.ts';
 import { blendText, calledOf, type Positioned, positionedIn } from './positioned.ts';
 
 /** One pickup's figures on a card. */
@@ -35,6 +36,8 @@ export interface CardSwitch {
 }
 
 export interface Card {
+  /** That it is worded in. */
+  readonly language: Language;
   /** Numbers of the states it is of: more than one where they are alike in all it says. */
   readonly states: readonly number[];
   /** Of a card of several states which these are, in words: `with Kill pressed`. */
@@ -60,60 +63,55 @@ export interface Card {
 }
 
 /** What the cards’ bars, ticks and readings are, once for all of them. */
-export const cardsSay = (cards: readonly Card[], frequency: number): readonly string[] => [
-  ...badgeSays(cards),
-  'DC load: resistance across the pickup’s leads, all pickups disconnected.',
-  `Signal load: the same at ${plainHertz(frequency)}, with the tone control and its capacitor.`,
-  'Bar: signal load in this position; tick: the pickup’s reference load.',
-  'Multimeter: pickups connected, all controls on 10.',
-  ...(cards.some((card) => card.rows.some((row) => row.level !== undefined)) || joinedSays(cards, ' dB down')
-    ? LEVEL_SAYS
-    : []),
-  ...(cards.some(({ rows }) => rows.some(({ verdict }) => verdict.startsWith(TREBLE_CUT)))
-    ? [TREBLE_SAYS]
-    : []),
-  ...(joinedSays(cards, 'in series') ? [SERIES_SAYS] : []),
-  ...(cards.some(({ rows }) => rows.some(({ split }) => split)) ? [SPLIT_SAYS] : []),
-  ...(joinedSays(cards, HUM_CANCELLING) ? [HUM_SAYS] : []),
-];
+export function cardsSay(cards: readonly Card[], frequency: number, language: Language): readonly string[] {
+  const say = sayIn(language);
+  const joinedSays = (words: string): boolean => cards.some(({ joined }) => joined?.includes(words) === true);
+  const some = (holds: (row: CardRow) => boolean): boolean => cards.some(({ rows }) => rows.some(holds));
+  const cut = say('verdict.treble-cut', { level: '' });
+  return [
+    ...badgeSays(cards, language),
+    say('cards.dc-load'),
+    say('cards.signal-load', { frequency: figuresIn(language).plainHertz(frequency) }),
+    say('cards.bar'),
+    say('cards.multimeter'),
+    ...(some(({ level }) => level !== undefined) || joinedSays(say('level.down', { level: 'dB' }))
+      ? [say('cards.level'), say('cards.level-alone')]
+      : []),
+    ...(some(({ verdict }) => verdict.startsWith(cut)) ? [say('cards.treble')] : []),
+    ...(joinedSays(say('joined.series')) ? [say('cards.series')] : []),
+    ...(some(({ split }) => split === true) ? [say('cards.split')] : []),
+    ...(joinedSays(say('joined.hum')) ? [say('cards.hum')] : []),
+  ];
+}
 /** Which switch each number of a badge is of, and what else a position is called. */
-function badgeSays(cards: readonly Card[]): readonly string[] {
+function badgeSays(cards: readonly Card[], language: Language): readonly string[] {
+  const say = sayIn(language);
   const [first] = cards;
   const positioned =
     first?.positioned ??
-    first?.switches.map(({ part }): Positioned => ({ label: part.label, called: calledOf(part) })) ??
+    first?.switches.map(
+      ({ part }): Positioned => ({ label: part.label, called: calledOf(part, language) }),
+    ) ??
     [];
   const [only, ...more] = positioned;
   if (!only) return [];
-  if (isTable(cards)) return ['The first columns are the positions; 1/2: the same in both.'];
+  if (isTable(cards)) return [say('cards.columns')];
   const named = positioned.map(({ label, called }) =>
     called.length === 0 ? label : `${label} (${called.join(', ')})`,
   );
   // A blend has nothing written on it.
-  const faced = !positioned.some(({ plain }) => plain);
+  const faced = positioned.some(({ plain }) => plain) ? 'no' : 'yes';
   const either = cards.map(({ badge }) => /\d+(?:\/\d+)+/.exec(badge)?.[0]).find((one) => one !== undefined);
   return [
     more.length === 0
-      ? `Card number: position of ${named[0]}${faced ? ', as on its face' : ''}.`
-      : `Card numbers: positions of ${named.join(' · ')}${faced ? ', as on their faces' : ''}.`,
-    ...(either === undefined ? [] : [`${either}: the same in positions ${andList(either.split('/'))}.`]),
-    ...(cards.some(({ undrawn }) => undrawn)
-      ? ['A card of several positions shows only the switches that stay as they are in all of them.']
-      : []),
+      ? say('cards.number', { switch: named.join(''), faced })
+      : say('cards.numbers', { switches: named.join(' · '), faced }),
+    ...(either === undefined
+      ? []
+      : [say('cards.either', { numbers: either, positions: listIn(language, either.split('/')) })]),
+    ...(cards.some(({ undrawn }) => undrawn) ? [say('cards.undrawn')] : []),
   ];
 }
-
-const LEVEL_SAYS = [
-  'dB down: level at 1 kHz, equal voltage in each coil, relative to the loudest pickup in this position;',
-  'for a single pickup, or all together, relative to the reference harness.',
-];
-const TREBLE_SAYS =
-  'Treble cut: level at the −3 dB point of the pickup’s reference harness, relative to that harness.';
-const SERIES_SAYS = 'In series: each pickup’s load includes the windings of the others in its chain.';
-const SPLIT_SAYS = 'One coil alone: tick and level are those of the whole pickup in its reference harness.';
-const HUM_SAYS = 'Hum-cancelling: the hum of all coils together is less than a quarter of one coil’s.';
-const joinedSays = (cards: readonly Card[], words: string): boolean =>
-  cards.some(({ joined }) => joined?.includes(words) === true);
 
 /** One card for every state that is not as an earlier one in all that a card says, in the order of the states. */
 export function cardsOf(
@@ -123,13 +121,20 @@ export function cardsOf(
   jack: readonly (number | readonly number[])[],
 ): readonly Card[] {
   const treble = trebleOf(circuit);
+  const { language } = circuit.kit;
+  const say = sayIn(language);
+  const figures = figuresIn(language);
   const all = circuit.states.map((state, index): Card => {
     const readings = [jack[index] ?? []].flat();
-    const names = state.outputs?.map(({ name }) => `${name} `);
+    const names = state.outputs?.map(({ name }) => `${lugWords(language, name)} `);
     const own = loads[index];
-    const label: Labels = (name) => voiceName(state, name, labelOf(circuit.kit, name));
-    const said = own ? [joiningText(own, label), humText(own)].filter((one) => one !== undefined) : [];
+    const label: Labels = (name) => voiceName(state, name, labelOf(circuit.kit, name), language);
+    const said = own
+      ? [joiningText(own, label, language), humText(own, language)].filter((one) => one !== undefined)
+      : [];
+    const meter = readings.map((ohms, i) => `${names?.[i] ?? ''}${figures.figure(ohms, 'ohm')}`).join(', ');
     return {
+      language,
       states: [index],
       badge: badgeOf([state]),
       combinations: combinationsIn(circuit, [state]),
@@ -141,6 +146,7 @@ export function cardsOf(
           label(entry.pickup),
           state.coils?.[entry.pickup] !== undefined,
           treble[index]?.get(entry.pickup),
+          language,
         ),
       ),
       switches: circuit.kit.parts.flatMap((part): CardSwitch[] => {
@@ -149,9 +155,11 @@ export function cardsOf(
       }),
       meter:
         readings.length === 0
-          ? 'no reading'
-          : `${readings.map((ohms, i) => `${names?.[i] ?? ''}${formatFigure(ohms, 'ohm')}`).join(', ')}${isAssumed(circuit, state) ? ', assumed' : ''}`,
-      ...(names ? { measured: EACH_OUTPUT } : {}),
+          ? say('meter.none')
+          : isAssumed(circuit, state)
+            ? say('meter.assumed', { reading: meter })
+            : meter,
+      ...(names ? { measured: say('meter.outputs') } : {}),
     };
   });
   const positioned = positionedIn(circuit);
@@ -189,7 +197,13 @@ function merged(circuit: Circuit, cards: readonly Card[]): readonly Card[] {
     const still = first.switches.filter(
       ({ part }) => new Set(own.map(({ positions }) => positions[part.name])).size === 1,
     );
-    const where = whereText(circuit, own, states, (id) => labelOf(circuit.kit, partOfControl(id))).trim();
+    const where = whereText(
+      circuit,
+      own,
+      states,
+      (id) => labelOf(circuit.kit, partOfControl(id)),
+      circuit.kit.language,
+    ).trim();
     return [
       {
         ...first,
@@ -224,28 +238,32 @@ const isAssumed = ({ kit }: Circuit, state: State): boolean =>
   );
 
 /** Labels of the pickups that sound: `Middle + Bridge`; `No output` where it is silent on purpose. */
-export const soundingText = (circuit: Circuit, state: State): string =>
-  state.sounding.map((name) => voiceName(state, name, labelOf(circuit.kit, name))).join(' + ') || 'No output';
+export const soundingText = ({ kit }: Circuit, state: State): string =>
+  state.sounding.map((name) => voiceName(state, name, labelOf(kit, name), kit.language)).join(' + ') ||
+  sayIn(kit.language)('sounding.none');
 
-function row(loads: PickupLoads, label: string, split: boolean, treble: Treble | undefined): CardRow {
+function row(
+  loads: PickupLoads,
+  label: string,
+  split: boolean,
+  treble: Treble | undefined,
+  language: Language,
+): CardRow {
   const ratio = loads.signalLoad / loads.reference.signalLoad;
-  const level = levelText(loads);
+  const level = levelText(loads, language);
+  const figures = figuresIn(language);
   return {
     pickup: loads.pickup,
     label,
     ...(split ? { split: true as const } : {}),
-    dcLoad: formatFigure(loads.dcLoad, 'ohm'),
-    signalLoad: formatFigure(loads.signalLoad, 'ohm'),
+    dcLoad: figures.figure(loads.dcLoad, 'ohm'),
+    signalLoad: figures.figure(loads.signalLoad, 'ohm'),
     ratio,
-    verdict: verdictOf(ratio, treble),
+    verdict: verdictOf(ratio, treble, language),
     ...(level === undefined ? {} : { level }),
   };
 }
 
-/** What stands before the reading of a jack with several outputs. */
-const EACH_OUTPUT = 'multimeter, to sleeve';
-
-const TREBLE_CUT = 'treble cut';
 /** Decibels at the reference's −3 dB point that an ear takes for a loss of treble (common practice, no source). */
 const DULL = 1;
 
@@ -256,13 +274,17 @@ const AS_DESIGNED = 10;
  * A load is heavy when its resistance is low: fewer ohms take more from the pickup. What a capacitor takes no resistance shows, and
  * pickups in parallel have their resonance higher in spite of a heavier load, so the word follows the solved treble.
  */
-function verdictOf(ratio: number, treble: Treble | undefined): string {
-  if (treble?.lost) return `${TREBLE_CUT}, −${Math.round(-treble.level)} dB`;
-  if (!Number.isFinite(ratio)) return 'no load';
-  const percent = Math.round((ratio - 1) * 100);
-  const figure = percent === 0 ? '±0 %' : `${percent < 0 ? '−' : '+'}${Math.abs(percent)} %`;
-  if (Math.abs(percent) <= AS_DESIGNED)
-    return treble && treble.level < -DULL ? `${figure}, duller` : 'as designed';
-  if (percent < 0) return `${figure}, ${treble?.lower === false ? 'heavier load' : 'darker'}`;
-  return `${figure}, ${treble?.lower ? 'duller' : 'brighter'}`;
+function verdictOf(ratio: number, treble: Treble | undefined, language: Language): string {
+  const say = sayIn(language);
+  const figures = figuresIn(language);
+  if (treble?.lost)
+    return say('verdict.treble-cut', { level: figures.of(`−${Math.round(-treble.level)} dB`) });
+  if (!Number.isFinite(ratio)) return say('verdict.no-load');
+  const share = Math.round((ratio - 1) * 100);
+  const percent = figures.percent(share, '±');
+  if (Math.abs(share) <= AS_DESIGNED)
+    return treble && treble.level < -DULL ? say('verdict.duller', { percent }) : say('verdict.as-designed');
+  if (share < 0)
+    return treble?.lower === false ? say('verdict.heavier', { percent }) : say('verdict.darker', { percent });
+  return treble?.lower ? say('verdict.duller', { percent }) : say('verdict.brighter', { percent });
 }

@@ -1,6 +1,8 @@
 /** Settings of several switches in as few words as they take: `1 or 2 of the first with 3 of the second`. */
+
 import type { Circuit, Setting, State } from '../circuit/circuit.ts';
 import { nth } from '../common/must.ts';
+import { positionWords } from '../messages/words.ts';
 import { contactAt } from '../parts/index.ts';
 
 /** By switch its positions; every one of a switch is meant with every one of the others. */
@@ -47,7 +49,8 @@ export const combinationsIn = (
     const blend = states.find(
       ({ turned, positions }) => turned?.[id] !== undefined && positions[id] === position,
     );
-    return mark ?? blend?.positionNames[id] ?? String(position);
+    const called = mark ?? blend?.positionNames[id];
+    return called === undefined ? String(position) : positionWords(kit.language, called);
   };
   return combinationsOf(some).map((combination) =>
     combination.map((positions, i) => positions.map((one) => wordOf(nth(ids, i), one)).join('/')),

@@ -2,8 +2,9 @@
 
 import type { StateLoads } from '../analyse/index.ts';
 import { type Circuit, lugId, netAt } from '../circuit/circuit.ts';
-import { formatFigure } from '../common/units.ts';
 import { labelOf } from '../describe/kit.ts';
+import { figuresIn } from '../messages/figures.ts';
+import { sayIn } from '../messages/say.ts';
 import { resistorOf } from '../parts/index.ts';
 
 interface Pad {
@@ -15,6 +16,8 @@ interface Pad {
 
 /** A padding resistor joins the hot net of a pickup, whatever the switch does, to ground. */
 export function padsOf(circuit: Circuit, loads: readonly StateLoads[]): readonly Pad[] {
+  const { language } = circuit.kit;
+  const say = sayIn(language);
   return circuit.kit.parts.flatMap((part): Pad[] => {
     const body = resistorOf(part);
     if (!body) return [];
@@ -26,7 +29,13 @@ export function padsOf(circuit: Circuit, loads: readonly StateLoads[]): readonly
     const label = labelOf(circuit.kit, pickup);
     return load === undefined
       ? []
-      : [{ part: part.name, pickup, caption: `${label} alone: DC load ${formatFigure(load, 'ohm')}` }];
+      : [
+          {
+            part: part.name,
+            pickup,
+            caption: say('pads.alone', { pickup: label, load: figuresIn(language).figure(load, 'ohm') }),
+          },
+        ];
   });
 }
 

@@ -10,11 +10,13 @@ import {
   type StateResponse,
 } from '../analyse/index.ts';
 import { type Circuit, outputOf, type State, voiceName } from '../circuit/circuit.ts';
-import { formatDecibels, formatHertz, formatSigned } from '../common/figures.ts';
+import { formatSigned } from '../common/figures.ts';
 import { nth } from '../common/must.ts';
-import { andList } from '../common/quoting.ts';
-import { formatQuantity } from '../common/units.ts';
 import { labelOf } from '../describe/kit.ts';
+import { figuresIn } from '../messages/figures.ts';
+import type { Language } from '../messages/language.ts';
+import { sayIn } from '../messages/say.ts';
+import { apartIn, listIn, lugWords } from '../messages/words.ts';
 import { isPickup } from '../parts/index.ts';
 import { soundingText } from './cards.ts';
 import { badgeOf } from './combinations.ts';
@@ -66,6 +68,8 @@ export interface PlotState {
 }
 
 export interface Plot {
+  /** That it is worded in. */
+  readonly language: Language;
   /** Prefix of every id: the kit's own with `-response`, so that plot and diagram can stand on one page. */
   readonly id: string;
   readonly title: string;
@@ -91,18 +95,26 @@ const SILENT = -150;
 /** The plot of a solved response; `knobs` is the setting it was solved at. */
 export function plotOf(circuit: Circuit, response: FrequencyResponse, knobs: Knobs): Plot {
   const { kit } = circuit;
+  const { language } = kit;
   const all = response.states.map((solved): Solved => {
     const tints = solved.state.sounding.map((pickup) => tintOfPickup(circuit, pickup));
     const output = outputOf(solved.state);
     const heard = solved.together && solved.together.shape.plateau > SILENT ? solved.together : undefined;
     return {
       settings: [solved.state],
-      name: [soundingText(circuit, solved.state), ...(output === undefined ? [] : [`(${output})`])].join(' '),
+      name: [
+        soundingText(circuit, solved.state),
+        ...(output === undefined ? [] : [`(${lugWords(language, output)})`]),
+      ].join(' '),
       tints,
-      ...(heard ? { trace: traceOf(heard) } : {}),
+      ...(heard ? { trace: traceOf(heard, language) } : {}),
       references: heard ? referencesOf(solved.pickups, kit) : [],
       rows: solved.pickups.map((pickup) =>
-        rowOf(pickup, voiceName(solved.state, pickup.pickup, labelOf(kit, pickup.pickup))),
+        rowOf(
+          pickup,
+          voiceName(solved.state, pickup.pickup, labelOf(kit, pickup.pickup), language),
+          language,
+        ),
       ),
     };
   });
@@ -113,9 +125,13 @@ export function plotOf(circuit: Circuit, response: FrequencyResponse, knobs: Kno
     return { ...rest, badge: badgeOf(settings) || '•', variant };
   });
   const plot = {
+    language,
     id: `${kit.id}-response`,
     title: kit.title,
-    lines: [...linesUnderTitle(circuit, knobs), ...substitutionLines(kit).map((line) => `${line}.`)],
+    lines: [
+      ...linesUnderTitle(circuit, knobs),
+      ...substitutionLines(kit, language).map((line) => `${line}.`),
+    ],
     frequencies: response.frequencies,
     states,
     references: referencesOf(eachOnce(response.states, kit.parts), kit),
@@ -144,12 +160,17 @@ const isLike = (a: Solved, b: Solved): boolean =>
   (a.trace && b.trace ? alike(a.trace, b.trace, UNSEEN) : a.trace === b.trace);
 
 function linesUnderTitle({ kit }: Circuit, knobs: Knobs): readonly string[] {
-  const cable = formatQuantity(kit.outputLoad.cable.value, 'farad');
-  const amplifier = formatQuantity(kit.outputLoad.amplifier.value, 'ohm');
+  const say = sayIn(kit.language);
+  const figures = figuresIn(kit.language);
+  const neglected = kit.parts.some((part) => isPickup(part) && !part.coreLoss);
   return [
-    `Response: output voltage at the jack for 1 V induced in each selected coil. Volume ${knobs.volume}, tone ${knobs.tone}; cable ${cable}, amplifier ${amplifier}.`,
-    'Dashed grey: the pickup’s reference harness, at the same setting. Peak heights relative to the level at 100 Hz' +
-      (kit.parts.some((part) => isPickup(part) && !part.coreLoss) ? ', core loss neglected.' : '.'),
+    say('plot.lead', {
+      volume: figures.of(String(knobs.volume)),
+      tone: figures.of(String(knobs.tone)),
+      cable: figures.quantity(kit.outputLoad.cable.value, 'farad'),
+      amplifier: figures.quantity(kit.outputLoad.amplifier.value, 'ohm'),
+    }),
+    say('plot.references', { loss: neglected ? 'neglected' : 'other' }),
   ];
 }
 
@@ -163,29 +184,38 @@ function eachOnce(states: readonly StateResponse[], parts: Circuit['kit']['parts
 function referencesOf(pickups: readonly PickupCurve[], kit: Circuit['kit']): readonly PlotReference[] {
   const groups: { readonly trace: Trace; readonly names: string[] }[] = [];
   for (const { pickup, reference } of pickups) {
-    const trace = traceOf(reference);
+    const trace = traceOf(reference, kit.language);
     if (trace.plateau <= SILENT) continue;
     const name = labelOf(kit, pickup);
     const group = groups.find((one) => alike(one.trace, trace));
     if (group) group.names.push(name);
     else groups.push({ trace, names: [name] });
   }
-  return groups.map(({ trace, names }) => ({ trace, words: `reference, ${andList(names)}` }));
+  return groups.map(({ trace, names }) => ({
+    trace,
+    words: sayIn(kit.language)('plot.reference-of', { pickups: listIn(kit.language, names) }),
+  }));
 }
 
 const alike = (a: Trace, b: Trace, within = SAME): boolean =>
   a.levels.every((level, i) => Math.abs(level - nth(b.levels, i)) < within);
 
-const traceOf = ({ gain, shape }: Curve): Trace => ({ levels: gain.map(decibels), ...marksOf(shape) });
+const traceOf = ({ gain, shape }: Curve, language: Language): Trace => ({
+  levels: gain.map(decibels),
+  ...marksOf(shape, language),
+});
 
-const marksOf = ({ plateau, resonance, cutoff }: CurveShape): Omit<Trace, 'levels'> => ({
+const marksOf = ({ plateau, resonance, cutoff }: CurveShape, language: Language): Omit<Trace, 'levels'> => ({
   plateau,
   ...(resonance
     ? {
         resonance: {
           frequency: resonance.frequency,
           level: resonance.level,
-          words: [formatHertz(resonance.frequency), formatDecibels(resonance.height)],
+          words: [
+            figuresIn(language).hertz(resonance.frequency),
+            figuresIn(language).decibels(resonance.height),
+          ],
         },
       }
     : {}),
@@ -195,34 +225,44 @@ const marksOf = ({ plateau, resonance, cutoff }: CurveShape): Omit<Trace, 'level
         cutoff: {
           frequency: cutoff,
           level: plateau - HALF_POWER,
-          words: [`−3 dB at ${formatHertz(cutoff)}`],
+          words: [sayIn(language)('plot.cutoff', { frequency: figuresIn(language).hertz(cutoff) })],
         },
       }),
 });
 
-function rowOf({ shape, reference, difference }: PickupCurve, label: string): PlotRow {
+function rowOf({ shape, reference, difference }: PickupCurve, label: string, language: Language): PlotRow {
+  const say = sayIn(language);
+  const figures = figuresIn(language);
   const { percent, height } = difference;
-  if (shape.plateau <= SILENT) return { label, words: 'no output' };
+  if (shape.plateau <= SILENT) return { label, words: say('level.none') };
   if (percent === undefined || height === undefined) {
-    if (shape.resonance) return { label, words: 'a peak; the reference has none' };
+    if (shape.resonance) return { label, words: say('plot.only-here') };
     return {
       label,
-      words: reference.shape.resonance ? 'no peak; the reference has one' : 'no peak in either',
+      words: say(reference.shape.resonance ? 'plot.only-there' : 'plot.neither'),
     };
   }
-  const [apart, higher] = [formatSigned(percent, 0), formatDecibels(height)];
-  const same = Number(apart) === 0 && higher === '0.0 dB';
-  return { label, words: same ? 'as designed' : `${apart} %, peak ${higher}` };
+  const same = [formatSigned(percent, 0), formatSigned(height, 1)].every((figure) => Number(figure) === 0);
+  return {
+    label,
+    words: same
+      ? say('verdict.as-designed')
+      : say('plot.difference', { percent: figures.percent(percent), height: figures.decibels(height) }),
+  };
 }
 
-function descriptionOf({ lines, states }: Pick<Plot, 'lines' | 'states'>): string {
+function descriptionOf({ language, lines, states }: Pick<Plot, 'language' | 'lines' | 'states'>): string {
+  const say = sayIn(language);
   const each = states.map(({ badge, name, trace, rows }) => {
-    if (!trace) return `Position ${badge}: ${name}, no output.`;
+    if (!trace) return say('desc.position', { position: badge, words: `${name}, ${say('level.none')}` });
     const { resonance, cutoff } = trace;
-    const peak = resonance ? `resonance ${resonance.words.join(', ')}` : 'no resonance';
-    const fall = cutoff ? `, ${cutoff.words.join(' ')}` : '';
-    const against = rows.map((row) => `${row.label} against its reference: ${row.words}`);
-    return `Position ${badge}: ${name}, ${peak}${fall}. ${against.join('; ')}.`;
+    const words = [
+      name,
+      resonance ? say('plot.resonance', { figures: resonance.words.join(', ') }) : say('plot.no-resonance'),
+      ...(cutoff ? [cutoff.words.join(' ')] : []),
+    ].join(', ');
+    const against = rows.map((row) => say('plot.against', { pickup: row.label, words: row.words }));
+    return `${say('desc.position', { position: badge, words })} ${apartIn(language, against)}.`;
   });
   return `${lines[0]} ${each.join(' ')}`;
 }

@@ -1,6 +1,9 @@
 /** What has positions to choose, as cards tell them: switches, and blends in the middle and at their ends. */
+
 import type { Circuit } from '../circuit/circuit.ts';
 import { labelOf } from '../describe/kit.ts';
+import type { Language } from '../messages/language.ts';
+import { positionWords } from '../messages/words.ts';
 import { contactsOf, type Part, partOfControl } from '../parts/index.ts';
 
 /** One of them, in the order of a badge's numbers: its label, and what those positions are called that have a name. */
@@ -13,8 +16,10 @@ export interface Positioned {
 }
 
 /** The positions of a switch that have a name. */
-export const calledOf = (part: Part): readonly string[] =>
-  contactsOf(part).flatMap(({ position, called }) => (called === undefined ? [] : [`${position} ${called}`]));
+export const calledOf = (part: Part, language: Language): readonly string[] =>
+  contactsOf(part).flatMap(({ position, called }) =>
+    called === undefined ? [] : [`${position} ${positionWords(language, called)}`],
+  );
 
 /** Switches and blends, as the settings name them. */
 export const positionedIn = ({ kit, states }: Circuit): readonly Positioned[] =>
@@ -23,7 +28,12 @@ export const positionedIn = ({ kit, states }: Circuit): readonly Positioned[] =>
       states.flatMap(({ positions, positionNames }) =>
         positionNames[name] === undefined
           ? []
-          : [[positions[name], `${positions[name]} ${positionNames[name]}`] as const],
+          : [
+              [
+                positions[name],
+                `${positions[name]} ${positionWords(kit.language, positionNames[name])}`,
+              ] as const,
+            ],
       ),
     );
     return {
@@ -38,7 +48,9 @@ export function blendText({ kit, states }: Circuit, indices: readonly number[]):
   const own = indices.flatMap((index) => states[index] ?? []);
   const blends = Object.keys(own[0]?.turned ?? {}).flatMap((id) => {
     const [name, ...more] = new Set(own.map(({ positionNames }) => positionNames[id]));
-    return more.length === 0 ? [`${labelOf(kit, partOfControl(id))} ${name}`] : [];
+    return more.length === 0
+      ? [`${labelOf(kit, partOfControl(id))} ${positionWords(kit.language, name ?? '')}`]
+      : [];
   });
   return blends.join(', ');
 }

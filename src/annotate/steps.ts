@@ -1,12 +1,50 @@
-/**
- * The order of soldering: what is hard to reach later comes first, what heat would harm comes last. Ground, then jumpers
- * and bent lugs, then components, then the wires between switch and pots, then the way out, pickups at the end. Common
- * practice, no source. A joint's own `step` in the description goes before what is worked out here.
- */
-import { type Circuit, lugIdOf, netAt } from '../circuit/circuit.ts';
-import { findPart, type Joint } from '../describe/kit.ts';
-import { componentOf, is, isPickup, type Part } from '../parts/index.ts';
-import { colourName } from './words.ts';
+/** The steps of the soldering in words: what the plan (`soldering/plan.ts`) places in each, as a customer reads it. */
+import { type Circuit, endAt, type LugId, lugIdOf } from '../circuit/circuit.ts';
+import { must, nth } from '../common/must.ts';
+import { findPart, type Joint, type JointKind, labelOf } from '../describe/kit.ts';
+import { figuresIn } from '../messages/figures.ts';
+import type { Language } from '../messages/language.ts';
+import { keyOf, type Say, sayIn } from '../messages/say.ts';
+import { colourName } from '../messages/words.ts';
+import { componentOf, type Part } from '../parts/index.ts';
+import { componentsOf, ownEnd } from '../soldering/ends.ts';
+import { type Heat, type Plan, type PlannedStep, planOf, solderedIn } from '../soldering/plan.ts';
+import { endName, rowOf } from './step-words.ts';
+
+/** Where a joint ends. */
+interface StepEnd {
+  readonly lug: LugId;
+  /** As a customer reads it: `Volume lug 1`; of a component its label alone, as its legs are alike. */
+  readonly name: string;
+  /**
+   * Whether the joint is soldered to the lug in this step, or only hooked through it and soldered in a later one; `own` where there is
+   * nothing to solder: a component's own leg, or a lug that is bent.
+   */
+  readonly soldered: 'now' | 'own' | { readonly later: number };
+}
+
+interface StepJoint {
+  /** Into the circuit's joints. */
+  readonly index: number;
+  readonly kind: JointKind;
+  readonly from: StepEnd;
+  readonly to: StepEnd;
+  /** IEC 60757 code of the insulation, when given. */
+  readonly colour?: string;
+  /** Cut length in metres, when given. */
+  readonly length?: number;
+  /** The component whose leg it is, by its name in the kit. */
+  readonly component?: string;
+  /** The leg is sleeved. */
+  readonly sleeved: boolean;
+  /** What to do. */
+  readonly line: string;
+}
+
+/** A lug that is soldered in a step, with all that is soldered to it then. */
+interface StepHeat extends Heat {
+  readonly name: string;
+}
 
 export interface Step {
   /** Counted from 1 without gaps, as the customer counts. */
@@ -16,84 +54,172 @@ export interface Step {
   readonly joints: readonly number[];
   /** What to do, a line a joint. */
   readonly lines: readonly string[];
+  /** The same joints with what each is. */
+  readonly details: readonly StepJoint[];
+  readonly heats: readonly StepHeat[];
+  /** Sentences: why a lug is heated here though it is heated in another step too, and why a pad waits; often none. */
+  readonly notes: readonly string[];
 }
 
-const TITLES: Readonly<Record<number, string>> = {
-  1: 'Ground',
-  2: 'Jumpers and bent lugs',
-  3: 'Components',
-  4: 'Switch and pots',
-  5: 'Output',
-  6: 'Pickups',
-};
+interface Speaking {
+  readonly circuit: Circuit;
+  readonly plan: Plan;
+  readonly say: Say;
+  readonly language: Language;
+}
 
 /** The steps of a kit; every joint is in just one of them. */
-export function stepsOf(circuit: Circuit): readonly Step[] {
-  const numbers = circuit.joints.map((joint) => joint.step ?? stepOf(circuit, joint));
-  return [...new Set(numbers)]
-    .sort((a, b) => a - b)
-    .map((number, i): Step => {
-      const joints = numbers.flatMap((one, k) => (one === number ? [k] : []));
-      return {
-        number: i + 1,
-        title: TITLES[number] ?? `Step ${number}`,
-        joints,
-        lines: joints.flatMap((k) => {
-          const joint = circuit.joints[k];
-          return joint ? [lineOf(circuit, joint)] : [];
-        }),
-      };
-    });
+export function stepsOf(circuit: Circuit, language: Language = circuit.kit.language): readonly Step[] {
+  const plan = planOf(circuit);
+  const speaking = { circuit, plan, say: sayIn(language), language };
+  return plan.steps.map((step): Step => {
+    const details = detailsOf(speaking, step);
+    return {
+      number: step.number,
+      title: titleOf(speaking, step),
+      joints: step.joints,
+      lines: details.map(({ line }) => line),
+      details,
+      heats: step.heats.map((heat) => ({ ...heat, name: endName(circuit, language, endAt(heat.lug)) })),
+      notes: notesOf(speaking, step),
+    };
+  });
 }
 
-function stepOf(circuit: Circuit, { kind, from, to }: Joint): number {
-  const { kit } = circuit;
-  const parts = [from, to].flatMap((end) => findPart(kit, end.part) ?? []);
-  if (parts.some(isPickup)) return 6;
-  if (kind === 'jumper' || kind === 'bend') return 2;
-  if (kind === 'leg') return 3;
-  if (netAt(circuit, lugIdOf(from)).role === 'ground') return 1;
-  return parts.some((part) => is(part, 'jack')) ? 5 : 4;
+function titleOf({ circuit, say }: Speaking, { stage, joints, share }: PlannedStep): string {
+  const has = (kind: JointKind) => joints.some((i) => nth(circuit.joints, i).kind === kind);
+  const what = has('bend') ? (has('jumper') ? 'both' : 'bends') : 'jumpers';
+  const key = must(keyOf('step-title', stage ?? 'other'), 'title of a stage');
+  const title = say(key, { what });
+  return share ? say('steps.share', { title, ...share }) : title;
 }
 
-const VERBS = { wire: 'Wire', jumper: 'Bare jumper', braid: 'Braid' } as const;
+function detailsOf(speaking: Speaking, step: PlannedStep): readonly StepJoint[] {
+  const { circuit, plan, language } = speaking;
+  // Lugs at which this step solders what was hooked before; said with the first joint that comes there.
+  const gathered = new Set(
+    step.heats
+      .filter(({ joints }) => joints.some((i) => nth(plan.placed, i) < step.number))
+      .map(({ lug }) => lug),
+  );
+  return step.joints.map((index): StepJoint => {
+    const joint = nth(circuit.joints, index);
+    const own = ownEnd(circuit.kit, joint);
+    const endOf = (which: 'from' | 'to'): StepEnd => {
+      const lug = lugIdOf(joint[which]);
+      const when = which === own ? undefined : solderedIn(plan, index, lug);
+      const soldered = when === undefined ? 'own' : when > step.number ? { later: when } : 'now';
+      return { lug, name: endName(circuit, language, joint[which]), soldered };
+    };
+    const [from, to] = [endOf('from'), endOf('to')];
+    const { kind, colour, length } = joint;
+    const component = own && kind === 'leg' ? joint[own].part : undefined;
+    const gathers = [from, to].filter(({ lug, soldered }) => soldered === 'now' && gathered.delete(lug));
+    return {
+      index,
+      kind,
+      from,
+      to,
+      ...(colour === undefined ? {} : { colour }),
+      ...(length === undefined ? {} : { length }),
+      ...(component === undefined ? {} : { component }),
+      sleeved: isSleeved(circuit, joint),
+      line: lineOf(speaking, joint, [from, to], gathers),
+    };
+  });
+}
+
+const isSleeved = ({ kit }: Circuit, joint: Joint): boolean =>
+  componentsOf({ kit }, joint).some((name) =>
+    [joint.from, joint.to].some(
+      ({ part, lug }) =>
+        part === name && componentOf(must(findPart(kit, name), name))?.sleeved.includes(lug) === true,
+    ),
+  );
+
+function lineOf(
+  speaking: Speaking,
+  joint: Joint,
+  [from, to]: readonly [StepEnd, StepEnd],
+  gathers: readonly StepEnd[],
+): string {
+  const { circuit, say } = speaking;
+  const cut = cutOf(speaking, joint);
+  const [own, other] = ownEnd(circuit.kit, joint) === 'to' ? [to, from] : [from, to];
+  const plain =
+    joint.kind === 'leg'
+      ? say('steps.leg', { component: own.name, cut, to: other.name })
+      : joint.kind === 'bend'
+        ? say('steps.bend', { from: from.name, to: to.name })
+        : say(must(keyOf('step-joint', joint.kind), joint.kind), { cut, from: from.name, to: to.name });
+  const solderable = [from, to].filter(({ soldered }) => soldered !== 'own');
+  const hooked = solderable.reduce(
+    (line, { name, soldered }) =>
+      typeof soldered === 'object'
+        ? say('steps.hook', {
+            line,
+            end: name,
+            ends: solderable.length === 1 ? 'one' : 'two',
+            step: soldered.later,
+          })
+        : line,
+    plain,
+  );
+  return gathers.reduce((line, { name }) => say('steps.gather', { line, end: name }), hooked);
+}
+
+/** What is cut or picked up, in brackets: ` (orange, 110 mm)`; empty where nothing is said of it. */
+function cutOf(speaking: Speaking, joint: Joint): string {
+  const { circuit, say } = speaking;
+  const { kind, colour, length } = joint;
+  const components = componentsOf(circuit, joint).map((name) => must(findPart(circuit.kit, name), name));
+  const facts = [
+    ...components.flatMap((part) => markOf(speaking, part)),
+    ...(kind === 'leg' && isSleeved(circuit, joint) ? [say('steps.sleeved')] : []),
+    ...(colour === undefined ? [] : [colourName(speaking.language, colour)]),
+    ...(length === undefined ? [] : [`${Math.round(length * 1000)} mm`]),
+  ];
+  return facts.length === 0 ? '' : ` (${facts.join(', ')})`;
+}
 
 /** What the component is, so that the right one is picked up: its value, and its bands or code. */
-function markOf(part: Part): readonly string[] {
+function markOf(speaking: Speaking, part: Part): readonly string[] {
   const facts = componentOf(part);
   if (!facts) return [];
   const { value, bands, print } = facts;
   return [
-    value,
-    ...(bands ? [bands.map(colourName).join(' ')] : []),
-    ...(print === undefined ? [] : [`marked ${print}`]),
+    figuresIn(speaking.language).of(value),
+    ...(bands ? [bands.map((band) => colourName(speaking.language, band)).join(' ')] : []),
+    ...(print === undefined ? [] : [speaking.say('steps.marked', { print })]),
   ];
 }
 
-const sleevedAt = (part: Part, ends: readonly Joint['from'][]): boolean =>
-  ends.some((end) => end.part === part.name && componentOf(part)?.sleeved.includes(end.lug));
-
-function lineOf({ kit }: Circuit, { kind, from, to, colour, length }: Joint): string {
-  const component = [from, to].flatMap((one) => findPart(kit, one.part) ?? []);
-  const end = ({ part: name, lug }: Joint['from']): string => {
-    const part = findPart(kit, name);
-    const label = part?.label ?? name;
-    // The two legs of a component are alike in the hand; a bare number after a name would read as part of it.
-    if (part && is(part, 'component')) return label;
-    return /^\d+$/.test(lug) ? `${label} lug ${lug}` : `${label} ${lug}`;
-  };
-  const cut = [
-    ...(kind === 'leg' ? component.flatMap(markOf) : []),
-    ...(kind === 'leg' && component.some((part) => sleevedAt(part, [from, to])) ? ['sleeved'] : []),
-    ...(colour === undefined ? [] : [colourName(colour)]),
-    ...(length === undefined ? [] : [`${Math.round(length * 1000)} mm`]),
-  ].join(', ');
-  if (kind === 'bend') return `Bend ${end(from)} back and solder it to ${end(to)}`;
-  if (kind === 'leg') {
-    const [own, other] = component.some((part) => part.name === from.part && is(part, 'component'))
-      ? [from, to]
-      : [to, from];
-    return `${end(own)}${cut === '' ? '' : ` (${cut})`}: one leg to ${end(other)}`;
-  }
-  return `${VERBS[kind]}${cut === '' ? '' : ` (${cut})`} from ${end(from)} to ${end(to)}`;
+function notesOf(speaking: Speaking, step: PlannedStep): readonly string[] {
+  const { circuit, plan, say, language } = speaking;
+  const named = (lugs: readonly LugId[]) =>
+    rowOf(
+      language,
+      lugs.map((lug) => endName(circuit, language, endAt(lug))),
+    );
+  const heatedBefore = (lug: LugId) =>
+    plan.steps.some(({ number, heats }) => number < step.number && heats.some((heat) => heat.lug === lug));
+  const surfaces = step.heats.filter(({ lug, why }) => why === 'surface' && heatedBefore(lug));
+  const early = step.heats.filter(({ lug, why }) => why === 'test' && !heatedBefore(lug));
+  const waiting = step.joints.flatMap((index) => {
+    const joint = nth(circuit.joints, index);
+    const waits = nth(plan.made, index) > step.number && nth(plan.made, index) >= (plan.pickups ?? Infinity);
+    return waits ? componentsOf(circuit, joint).map((name) => labelOf(circuit.kit, name)) : [];
+  });
+  return [
+    ...(waiting.length === 0
+      ? []
+      : [say('steps.why-waits', { components: rowOf(language, [...new Set(waiting)]) })]),
+    ...early.map(({ lug }) => say('steps.why-test', { end: named([lug]), step: lastHeat(plan, lug) })),
+    ...(surfaces.length === 0
+      ? []
+      : [say('steps.why-surface', { ends: named(surfaces.map(({ lug }) => lug)) })]),
+  ];
 }
+
+const lastHeat = ({ steps }: Plan, lug: LugId): number =>
+  Math.max(...steps.flatMap(({ number, heats }) => (heats.some((heat) => heat.lug === lug) ? [number] : [])));

@@ -2,19 +2,20 @@
 
 import type { Circuit, State } from '../circuit/circuit.ts';
 import { placeText } from '../circuit/position.ts';
-import { type Hand, type Kit, labelOf, type View } from '../describe/kit.ts';
-import { colourNames } from '../describe/words.ts';
+import { type Hand, type JointKind, type Kit, labelOf, type View } from '../describe/kit.ts';
+import type { MessageKey } from '../messages/en.ts';
+import type { Language } from '../messages/language.ts';
+import { sayIn } from '../messages/say.ts';
+import { apartIn, lugInSentence, positionWords } from '../messages/words.ts';
 import { contactAt, controlsOf, partOfControl } from '../parts/index.ts';
 import type { Card } from './cards.ts';
 import type { LineColour } from './lines.ts';
 
-const SIDES: Readonly<Record<View, string>> = {
-  'solder-side': 'Seen from the solder side',
-  'component-side': 'Seen from the component side, as if through the plate',
-};
-
 /** The side it is seen from and the hand it is built for. */
-export const viewLine = (view: View, hand: Hand): string => `${SIDES[view]}; ${hand}-handed build.`;
+export const viewLine = (view: View, hand: Hand, language: Language): string =>
+  view === 'solder-side'
+    ? sayIn(language)('view.solder-side', { hand })
+    : sayIn(language)('view.component-side', { hand });
 
 /** What of a drawing's lines has to be explained. */
 export interface LineNotes {
@@ -26,16 +27,19 @@ export interface LineNotes {
   readonly letters: boolean;
 }
 
-const COLOURS: Readonly<Record<LineColour | 'both', string>> = {
-  insulation: 'Line colour and letters: the wire’s insulation (IEC 60757).',
-  both: 'Line colour: the wire’s insulation where letters give it (IEC 60757), else the signal carried.',
-  signal: 'Line colour: signal carried.',
-};
+const COLOURS = {
+  insulation: 'lines.insulation',
+  both: 'lines.both',
+  signal: 'lines.signal',
+} as const satisfies Readonly<Record<LineColour | 'both', MessageKey>>;
 
 /** Where the switches and blends are, by their labels: `Selector in position 2, Tone pulled out`. */
 export const settingText = ({ kit }: Circuit, { positions, positionNames }: State): string =>
   Object.entries(positions)
-    .map(([id, position]) => `${labelOf(kit, partOfControl(id))} ${placeText(position, positionNames[id])}`)
+    .map(
+      ([id, position]) =>
+        `${labelOf(kit, partOfControl(id))} ${placeText(position, positionNames[id], kit.language)}`,
+    )
     .join(', ');
 
 /** How the switches and controls are drawn, and how to read the lines. */
@@ -44,18 +48,18 @@ export function stateLine(
   state: State | undefined,
   { crossings, colours, letters }: LineNotes,
 ): string {
+  const { language } = kit;
+  const say = sayIn(language);
   const drawn = kit.parts.flatMap((part) => {
     const contact = contactAt(part, state?.positions[part.name]);
-    return contact ? [`${part.label} ${placeText(contact.position, contact.called)}`] : [];
+    return contact ? [`${part.label} ${placeText(contact.position, contact.called, language)}`] : [];
   });
   return [
     ...(drawn.length === 0 ? [] : [`${drawn.join(', ')}.`]),
     ...controlsLine(kit, state ?? states[0]),
-    ...(crossings ? ['At a crossing, the broken line passes underneath.'] : []),
-    ...(colours === undefined ? [] : [COLOURS[colours]]),
-    ...(letters && (colours === undefined || colours === 'signal')
-      ? ['Letters: insulation colour (IEC 60757).']
-      : []),
+    ...(crossings ? [say('lines.crossing')] : []),
+    ...(colours === undefined ? [] : [say(COLOURS[colours])]),
+    ...(letters && (colours === undefined || colours === 'signal') ? [say('lines.letters')] : []),
   ].join(' ');
 }
 
@@ -63,35 +67,47 @@ export function stateLine(
 function controlsLine(kit: Kit, state: State | undefined): readonly string[] {
   const controls = kit.parts.flatMap(controlsOf);
   const blends = controls.flatMap(({ id, part }) =>
-    state?.turned?.[id] === undefined ? [] : [`${labelOf(kit, part)} ${state.positionNames[id]}`],
+    state?.turned?.[id] === undefined
+      ? []
+      : [`${labelOf(kit, part)} ${positionWords(kit.language, state.positionNames[id] ?? '')}`],
   );
   if (controls.length === 0) return [];
   if (blends.length === controls.length) return [`${blends.join(', ')}.`];
-  return [`${['All controls on 10', ...blends].join(', ')}.`];
+  return [`${[sayIn(kit.language)('controls.full'), ...blends].join(', ')}.`];
 }
 
 /** What sounds and what each pickup sees, state by state. */
 export const describeCards = (cards: readonly Card[]): string =>
   cards
     .map((card) => {
-      const rows = card.rows.map(
-        (row) =>
-          `${row.label}: DC load ${row.dcLoad}, signal load ${row.signalLoad}${row.level === undefined ? '' : `, ${row.level}`}`,
-      );
+      const say = sayIn(card.language);
+      const rows = card.rows.map(({ label, dcLoad, signalLoad, level }) => {
+        const words = say('desc.load', { pickup: label, dc: dcLoad, signal: signalLoad });
+        return level === undefined ? words : `${words}, ${level}`;
+      });
       const title = card.joined === undefined ? card.title : `${card.title}, ${card.joined}`;
-      const where = card.badge === '' ? '' : `Position ${card.badge}: `;
-      return `${where}${title}.${rows.length === 0 ? '' : ` ${rows.join('; ')}.`}`;
+      const first =
+        card.badge === '' ? `${title}.` : say('desc.position', { position: card.badge, words: title });
+      return rows.length === 0 ? first : `${first} ${apartIn(card.language, rows)}.`;
     })
     .join(' ');
 
+const JOINTS = {
+  wire: 'joint.wire',
+  leg: 'joint.leg',
+  jumper: 'joint.jumper',
+  bend: 'joint.bend',
+  braid: 'joint.braid',
+} as const satisfies Readonly<Record<JointKind, MessageKey>>;
+
 /** The joints one by one. */
 export function describeJoints(circuit: Circuit): string {
+  const { kit } = circuit;
+  const say = sayIn(kit.language);
   const end = ({ part, lug }: { part: string; lug: string }): string =>
-    `${labelOf(circuit.kit, part)} ${/^\d+$/.test(lug) ? `lug ${lug}` : lug}`;
-  const joints = circuit.joints.map((joint) => `${joint.kind} from ${end(joint.from)} to ${end(joint.to)}`);
-  return `Joints: ${joints.join('; ')}.`;
+    `${labelOf(kit, part)} ${lugInSentence(kit.language, lug)}`;
+  const joints = circuit.joints.map(({ kind, from, to }) =>
+    say('desc.joint', { joint: say(JOINTS[kind]), from: end(from), to: end(to) }),
+  );
+  return say('desc.joints', { joints: apartIn(kit.language, joints) });
 }
-
-/** A wire's colour in words: `BKRD` is black and red. */
-export const colourName = (code: string): string =>
-  (code.match(/../g) ?? []).map((letters) => colourNames[letters] ?? letters).join(' and ');

@@ -164,7 +164,8 @@ function familiesOf(value: Written, folder: string) {
 
 /** What is to be made of kits, as far as the catalogue or an entry of it says. */
 function settingsOf(value: Written, folder: string, path: KeyPath) {
-  const { outputs, arrangement, page, date } = kitEntrySchema.partial().loose().safeParse(value).data ?? {};
+  const { outputs, arrangement, page, language, date } =
+    kitEntrySchema.partial().loose().safeParse(value).data ?? {};
   const named =
     arrangement !== undefined && /\.ya?ml$/.test(arrangement) ? join(folder, arrangement) : arrangement;
   const problems = [
@@ -175,6 +176,7 @@ function settingsOf(value: Written, folder: string, path: KeyPath) {
     ...(outputs === undefined ? {} : { outputs }),
     ...(named === undefined ? {} : { arrangement: named }),
     ...(page === undefined ? {} : { page }),
+    ...(language === undefined ? {} : { language }),
     ...(date === undefined ? {} : { date }),
   };
   return { settings, problems };

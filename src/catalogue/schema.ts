@@ -1,7 +1,9 @@
 /** What a person writes in `solderleaf.yaml`. Every object is strict, so that a misspelt key is found. */
+
 import { z } from 'zod';
 import { isDay } from '../common/day.ts';
 import { currencyField } from '../describe/stock-schema.ts';
+import { languages } from '../messages/language.ts';
 import { type Job, outputs } from './catalogue.ts';
 
 const text = z.string().regex(/\S/);
@@ -19,6 +21,10 @@ const settingFields = {
       'Arrangement in place of those that the kits name; a .yaml file is found from the workshop’s folder',
     ),
   page: text.toLowerCase().optional().describe('Page format in place of those that the kits name'),
+  language: z
+    .enum(languages)
+    .optional()
+    .describe(`Language in place of those that the kits name: ${languages.join(', ')}`),
   date: text
     .refine(isDay, {
       error: 'not a date',
@@ -67,4 +73,6 @@ export const catalogueSchema = z.strictObject({
 });
 
 /** What is to be made of kits, where anything of it is said. */
-export type Settings = Partial<Pick<Job, 'outputs' | 'arrangement' | 'page' | 'date' | 'workshop'>>;
+export type Settings = Partial<
+  Pick<Job, 'outputs' | 'arrangement' | 'page' | 'language' | 'date' | 'workshop'>
+>;

@@ -1,6 +1,9 @@
 /** The component graph: lugs, joints, nets and settings, and the solved states. Plain data, made once. */
+
 import { must, nth } from '../common/must.ts';
 import type { End, Joint, Kit } from '../describe/kit.ts';
+import { DEFAULT_LANGUAGE, type Language } from '../messages/language.ts';
+import { coilWords } from '../messages/words.ts';
 import { elementsLike, elementsOf, type Part, terminalsOf } from '../parts/index.ts';
 import type { LugRole, LugSpec, TrackEnd } from '../parts/kind.ts';
 
@@ -99,9 +102,14 @@ export function soundingCoils({ sounding, coils }: Pick<State, 'sounding' | 'coi
 }
 
 /** A sounding pickup in words, with its coil where it is split: `Bridge coil A`. */
-export function voiceName({ coils }: Pick<State, 'coils'>, pickup: string, label = pickup): string {
+export function voiceName(
+  { coils }: Pick<State, 'coils'>,
+  pickup: string,
+  label = pickup,
+  language: Language = DEFAULT_LANGUAGE,
+): string {
   const some = coils?.[pickup];
-  return some ? `${label} ${some.map(({ called }) => called).join(' + ')}` : label;
+  return some ? `${label} ${some.map(({ called }) => coilWords(language, called)).join(' + ')}` : label;
 }
 
 /** What the description alone says. */

@@ -1,5 +1,7 @@
 /** Switch positions in words: the one place where they are worded. */
-import { andList } from '../common/quoting.ts';
+import { DEFAULT_LANGUAGE, type Language } from '../messages/language.ts';
+import { sayIn } from '../messages/say.ts';
+import { apartIn, eitherIn, listIn, positionWords } from '../messages/words.ts';
 import { contactAt, type Part } from '../parts/index.ts';
 import type { Contact } from '../parts/kind.ts';
 import type { Circuit, Setting, State } from './circuit.ts';
@@ -7,8 +9,12 @@ import type { Circuit, Setting, State } from './circuit.ts';
 type Placed = Pick<Setting, 'positions' | 'positionNames'>;
 
 /** `in position 2`, or what the position is called. */
-export const placeText = (position: number, called: string | undefined): string =>
-  called ?? `in position ${position}`;
+export const placeText = (
+  position: number,
+  called: string | undefined,
+  language: Language = DEFAULT_LANGUAGE,
+): string =>
+  called === undefined ? sayIn(language)('switch.position', { position }) : positionWords(language, called);
 
 /** `selector in position 2`, `boost pulled out`; several switches with a comma between; empty for a kit without a switch. */
 export const positionText = ({ positions, positionNames }: Placed): string =>
@@ -59,12 +65,22 @@ type Called = (id: string) => string;
 const ownName: Called = (id) => id;
 
 /** Where there is only one switch to be in a position, it need not be named. */
-function behind(words: string, { positions }: Placed, called: Called = ownName): string {
+function behind(
+  words: string,
+  { positions }: Placed,
+  called: Called = ownName,
+  language: Language = DEFAULT_LANGUAGE,
+): string {
+  const say = sayIn(language);
   const [only, ...more] = Object.keys(positions).map(called);
   if (words === '') return '';
-  return only !== undefined && more.length === 0 && words.startsWith(`${only} in position`)
+  // Up to their numbers, which stand last in every language.
+  const numbered = [say('switch.position', { position: '' }), say('switch.positions', { positions: '' })];
+  return only !== undefined &&
+    more.length === 0 &&
+    numbered.some((beginning) => words.startsWith(`${only} ${beginning}`))
     ? words.slice(only.length)
-    : ` with ${words}`;
+    : ` ${say('switch.with', { settings: words })}`;
 }
 
 /**
@@ -74,21 +90,24 @@ function behind(words: string, { positions }: Placed, called: Called = ownName):
  *
  * @param among states in which it could hold at all, if not in every one; what goes without saying is then not said
  * @param called what a switch is called; its name in the kit where it is left out
+ * @param language that it is said in; English, as reports are, where it is left out
  */
 export function whereText(
   { states }: Pick<Circuit, 'states'>,
   some: readonly State[],
   among: readonly State[] = states,
   called: Called = ownName,
+  language: Language = DEFAULT_LANGUAGE,
 ): string {
+  const say = sayIn(language);
   const [first] = some;
   if (!first || Object.keys(first.positions).length === 0) return '';
-  if (new Set(some).size === states.length) return ' in every position';
+  if (new Set(some).size === states.length) return ` ${say('switch.everywhere')}`;
   const boxes = boxesOf(new Set(some), among);
-  const words = boxes.map((box) => boxWords(box, positionsIn(among), among, called));
+  const words = boxes.map((box) => boxWords(box, positionsIn(among), among, called, language));
   return words.includes('')
-    ? ' wherever they are selected together'
-    : behind(words.join('; '), first, called);
+    ? ` ${say('switch.together')}`
+    : behind(apartIn(language, words), first, called, language);
 }
 
 /** Positions by switch, each with each. */
@@ -133,14 +152,30 @@ function boxesOf(wanted: ReadonlySet<State>, among: readonly State[]): readonly 
 }
 
 /** Of the switches that matter; empty if none does. */
-const boxWords = (box: Box, whole: Box, among: readonly State[], nameOf: Called): string =>
+const boxWords = (
+  box: Box,
+  whole: Box,
+  among: readonly State[],
+  nameOf: Called,
+  language: Language,
+): string =>
   [...box]
     .filter(([name, positions]) => positions.size < (whole.get(name)?.size ?? 0))
     .map(([name, positions]) => {
-      const called = [...positions].map(
-        (position) => among.find(({ positions }) => positions[name] === position)?.positionNames[name],
+      const say = sayIn(language);
+      const called = [...positions].flatMap(
+        (position) => among.find(({ positions }) => positions[name] === position)?.positionNames[name] ?? [],
       );
-      const numbers = `in ${positions.size === 1 ? 'position' : 'positions'} ${andList([...positions].map(String))}`;
-      return `${nameOf(name)} ${called.includes(undefined) ? numbers : called.join(' or ')}`;
+      const numbers = listIn(language, [...positions].map(String));
+      const words =
+        called.length === positions.size
+          ? eitherIn(
+              language,
+              called.map((one) => positionWords(language, one)),
+            )
+          : positions.size === 1
+            ? say('switch.position', { position: numbers })
+            : say('switch.positions', { positions: numbers });
+      return `${nameOf(name)} ${words}`;
     })
     .join(', ');

@@ -1,12 +1,13 @@
 /** What every command needs: speaking, complaining, failing, and finding files. */
 import { existsSync } from 'node:fs';
-import type { Command } from 'commander';
+import { type Command, Option } from 'commander';
 import { closestName } from '../common/nearest.ts';
 import type { Diagnostic, Problem } from '../common/problem.ts';
 import { formatDiagnostics, toDiagnostics } from '../describe/diagnostics.ts';
 import { valueSource } from '../describe/source.ts';
 import { circuitFile, circuitNameIn, circuitNames, extendedAs } from '../files/circuits.ts';
 import { kitFiles } from '../files/find-kits.ts';
+import { languages } from '../messages/language.ts';
 
 /** Printed text: a file's name, a label or another program's message may hold what a terminal would obey. */
 export const shown = (text: string): string => text.replace(/[^\P{C}\n\t]/gu, '\uFFFD');
@@ -28,6 +29,12 @@ export const printDiagnostics = (diagnostics: readonly Diagnostic[]): void => {
 };
 
 export const printError = (text: string): void => void process.stderr.write(`${shown(text)}\n`);
+
+/** `--language`, of every command that makes something for customers. */
+export const languageOption = (): Option =>
+  new Option('--language <code>', 'language of what is made for customers; overrides the kit file').choices(
+    languages,
+  );
 
 /** The input has problems: exit 1 when everything is done. */
 export const fail = (): void => {

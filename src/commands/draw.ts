@@ -16,7 +16,16 @@ import { DEFAULT_EFFORT } from '../place/improve.ts';
 import { type DrawOptions, drawKits } from '../publish/draw-kits.ts';
 import type { Format } from '../publish/draw-plan.ts';
 import { modes } from '../publish/modes.ts';
-import { circuitOr, fail, filesOf, print, printDiagnostics, printError, refuse } from './console.ts';
+import {
+  circuitOr,
+  fail,
+  filesOf,
+  languageOption,
+  print,
+  printDiagnostics,
+  printError,
+  refuse,
+} from './console.ts';
 import { isWorkshop, refuseWorkshop, workshopJob, workshopKitIn } from './one-kit.ts';
 
 function formats(written: string): readonly Format[] {
@@ -58,7 +67,7 @@ export function steps(written: string): number {
 }
 
 /** A day that there is, as ISO 8601 writes it. */
-function day(written: string): string {
+export function day(written: string): string {
   if (!isDay(written))
     throw new InvalidArgumentError(
       `“${written}” is not a date; write year, month and day, such as 2026-11-30`,
@@ -112,6 +121,7 @@ export function addDraw(program: Command): void {
     )
     .addOption(new Option('--view <side>', 'side it is seen from; overrides the kit file').choices(views))
     .addOption(new Option('--hand <hand>', 'right- or left-handed; overrides the kit file').choices(hands))
+    .addOption(languageOption())
     .addOption(
       new Option('--theme <name>', 'light, dark, or print (black and grey, no fills)').choices(
         Object.keys(themes),

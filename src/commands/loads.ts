@@ -72,7 +72,7 @@ function textOf({ circuit, loads, response, readings, limits }: Figures): string
       ? []
       : [`Pickups selected together; levels at 1 kHz for equal voltage in each coil\n${together}`]),
     `Response with ${into}, all controls on 10; reference: the same pickup in its reference harness\n${responseTable(response)}`,
-    `Multimeter readings, no cable or amplifier connected; pickups disconnected and connected\n${meterTable(kit, readings)}`,
+    `Multimeter readings, no cable or amplifier connected: “no pickups”, before they are soldered, with what is soldered by then, and finished\n${meterTable(kit, readings)}`,
     ...(limits ? [limitTables(circuit, limits)] : []),
     assumptions(kit),
   ].join('\n\n');

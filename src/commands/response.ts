@@ -1,14 +1,16 @@
 /** `response`: what comes out at the jack, as a table, a plot or values. */
+
 import { type Command, InvalidArgumentError } from 'commander';
 import { type Knobs, solveKnobSettings, solveResponse } from '../analyse/index.ts';
-import type { Kit } from '../describe/kit.ts';
+import { inLanguage, type Kit } from '../describe/kit.ts';
 import { isForeign } from '../files/foreign.ts';
 import { writeAtomically } from '../files/write.ts';
+import type { Language } from '../messages/language.ts';
 import { drawResponse } from '../pipeline.ts';
 import { svgToPng } from '../publish/png.ts';
 import { responseCsv, responseHead, responseTable } from '../report/response-table.ts';
 import { buildCircuit } from '../solve/build.ts';
-import { fail, print, printError } from './console.ts';
+import { fail, languageOption, print, printError } from './console.ts';
 import { oneKit } from './one-kit.ts';
 
 interface Options {
@@ -17,6 +19,7 @@ interface Options {
   readonly steps: boolean;
   readonly volume?: number;
   readonly tone?: number;
+  readonly language?: Language;
 }
 
 const PLOTS = ['.svg', '.png'];
@@ -57,6 +60,7 @@ export function addResponse(program: Command): void {
     .option('--csv', 'decibels at each frequency, to --out FILE.csv or to the terminal', false)
     .option('--volume <number>', 'volume controls, 0 to 10 (default: 10)', knob)
     .option('--tone <number>', 'tone controls, 0 to 10 (default: 10)', knob)
+    .addOption(languageOption())
     .option('--steps', 'the table with tone and volume on 10, 7, 5, 2 and 0', false)
     .addHelpText('after', '\nexample: solderleaf response my-kit.yaml --out response.svg --tone 7')
     .action(async (path: string, options: Options, command: Command) => {
@@ -107,6 +111,6 @@ async function contentOf(kit: Kit, out: string, options: Options): Promise<strin
     const circuit = buildCircuit(kit);
     return responseCsv(circuit, solveResponse(circuit, { knobs }));
   }
-  const svg = drawResponse(kit, knobs);
+  const svg = drawResponse(inLanguage(kit, options.language), knobs);
   return ending === '.png' ? svgToPng(svg) : svg;
 }

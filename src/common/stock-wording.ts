@@ -55,11 +55,11 @@ const error = (message: string, remedy: string): Message => ({ severity: 'error'
 const warning = (message: string, remedy: string): Message => ({ severity: 'warning', message, remedy });
 
 /** `470 kΩ (R-470K)`. */
-const named = ({ code, value }: Named): string =>
+export const named = ({ code, value }: Named): string =>
   value === undefined ? clip(code) : `${value} (${clip(code)})`;
 
 /** A part that is drawn and solved with what replaces it: `Neck pad: 470 kΩ (R-470K) is replaced by 510 kΩ (R-510K)`. */
-export const substitutionText = (part: string, from: Named, to: Named): string =>
+const substitutionText = (part: string, from: Named, to: Named): string =>
   `${part}: ${named(from)} is replaced by ${named(to)}`;
 
 export const stockWording: Wording = {

@@ -2,6 +2,7 @@
 import { must } from '../common/must.ts';
 import type { KeyPath } from '../common/problem.ts';
 import type { Sourced } from '../common/units.ts';
+import type { Language } from '../messages/language.ts';
 import type { Part } from '../parts/index.ts';
 import type { PartsList, Substitution } from './stock.ts';
 
@@ -77,6 +78,8 @@ export interface Kit {
   readonly arrangement: string;
   readonly view: View;
   readonly hand: Hand;
+  /** That customers are spoken to in. */
+  readonly language: Language;
   /** Name of a page format in `layouts/pages/`, when given. */
   readonly page?: string;
   /** In the order written; declaration order breaks every tie. */
@@ -110,6 +113,10 @@ export const findPart = ({ parts }: Pick<Kit, 'parts'>, name: string): Part | un
 /** @throws where the kit has no part of that name, which the caller knows it has */
 export const partNamed = (kit: Pick<Kit, 'parts'>, name: string): Part =>
   must(findPart(kit, name), `part ${name}`);
+
+/** The same kit, worded in another language where one is given. */
+export const inLanguage = (kit: Kit, language: Language | undefined): Kit =>
+  language === undefined || language === kit.language ? kit : { ...kit, language };
 
 /** What the drawing calls a part. */
 export const labelOf = (kit: Pick<Kit, 'parts'>, name: string): string => findPart(kit, name)?.label ?? name;

@@ -5,6 +5,7 @@
 import type { Problem } from '../common/problem.ts';
 import { problem } from '../common/problem.ts';
 import { givenOr } from '../common/units.ts';
+import { DEFAULT_LANGUAGE } from '../messages/language.ts';
 import type { Part } from '../parts/index.ts';
 import type { PartBase } from '../parts/kind.ts';
 import { type BaseReader, chainOf, isMap, kitProblem, type Layer, type Written } from './chain.ts';
@@ -145,6 +146,7 @@ function readHead(value: Written): { kit: Omit<Kit, 'parts' | 'joints'>; problem
     arrangement: written.arrangement ?? ARRANGEMENT,
     view: written.view ?? 'solder-side',
     hand: written.hand ?? 'right',
+    language: written.language ?? DEFAULT_LANGUAGE,
     ...(written.page === undefined ? {} : { page: written.page }),
     outputLoad: {
       cable: givenOr(load?.cable, OUTPUT_LOAD.cable),
@@ -166,6 +168,7 @@ function salvageHead(value: Written) {
   const arrangement = headFields.arrangement.safeParse(value.arrangement);
   const view = headFields.view.safeParse(value.view);
   const hand = headFields.hand.safeParse(value.hand);
+  const language = headFields.language.safeParse(value.language);
   const page = headFields.page.safeParse(value.page);
   const outputLoad = headFields['output-load'].safeParse(value['output-load']);
   const stock = headFields.stock.safeParse(value.stock);
@@ -177,6 +180,7 @@ function salvageHead(value: Written) {
     arrangement: arrangement.data,
     view: view.data,
     hand: hand.data,
+    language: language.data,
     page: page.data,
     'output-load': outputLoad.data,
     stock: stock.data,

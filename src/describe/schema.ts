@@ -4,6 +4,7 @@
  */
 import { z } from 'zod';
 import { ID, ID_LONGEST, NAME_LONGEST } from '../common/names.ts';
+import { DEFAULT_LANGUAGE, languages } from '../messages/language.ts';
 import { commonFields, farads, fraction, ohms } from '../parts/fields.ts';
 import { type Kind, kinds } from '../parts/index.ts';
 import { intendedField } from './intended.ts';
@@ -109,6 +110,10 @@ export const headFields = {
     ),
   view: z.enum(views).optional().describe('Which side the drawing is seen from; the solder side by default'),
   hand: z.enum(hands).optional().describe('Right- or left-handed build; right by default'),
+  language: z
+    .enum(languages)
+    .optional()
+    .describe(`Language of drawing and leaflet: ${languages.join(', ')}; ${DEFAULT_LANGUAGE} by default`),
   page: z
     .string()
     .min(1)

@@ -36,7 +36,7 @@ export interface PartsList {
 }
 
 /** An item as outputs name it. */
-interface NamedItem {
+export interface NamedItem {
   readonly code: string;
   /** In words: `470 kΩ`; absent where its kind has none, as a switch. */
   readonly value?: string;

@@ -2,12 +2,16 @@
  * Bare legs and jumpers that cross in a drawing: soldered as they are drawn they touch, and short what they carry. That hangs on where the
  * parts stand, so it is known of a placement and not of a kit.
  */
+
 import { linesOf } from '../annotate/lines.ts';
 import { type Circuit, lugIdOf, netAt } from '../circuit/circuit.ts';
 import { nth } from '../common/must.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import { quote } from '../common/quoting.ts';
 import { findPart, type Joint, labelOf } from '../describe/kit.ts';
+import { DEFAULT_LANGUAGE, type Language } from '../messages/language.ts';
+import { sayIn } from '../messages/say.ts';
+import { lugInSentence, lugWords } from '../messages/words.ts';
 import { componentOf } from '../parts/index.ts';
 import { crossingsIn } from '../place/openings.ts';
 import type { Placement } from '../place/placement.ts';
@@ -47,23 +51,39 @@ function endsOf({ kit, joints }: Circuit, index: number): readonly [Joint['from'
   return part && componentOf(part) ? [from, to] : [to, from];
 }
 
-function acrossText(circuit: Circuit, { leg, across }: BareLeg, name: (part: string) => string): string {
-  if (nth(circuit.joints, across).kind === 'jumper') return 'a bare jumper';
+function acrossText(
+  circuit: Circuit,
+  { leg, across }: BareLeg,
+  name: (part: string) => string,
+  language: Language,
+): string {
   const [[own], [other]] = [endsOf(circuit, leg), endsOf(circuit, across)];
-  return own.part === other.part ? 'its other leg' : `a bare leg of ${name(other.part)}`;
+  const jumper = nth(circuit.joints, across).kind === 'jumper';
+  return sayIn(language)('bare.across', {
+    what: jumper ? 'jumper' : own.part === other.part ? 'own' : 'other',
+    part: name(other.part),
+  });
 }
 
 /** The sentence of a drawing that says so. */
 export function bareLegText(circuit: Circuit, one: BareLeg): string {
+  const { language } = circuit.kit;
+  const say = sayIn(language);
   const name = (part: string): string => labelOf(circuit.kit, part);
+  const across = acrossText(circuit, one, name, language);
   const { kind, from, to: far } = nth(circuit.joints, one.leg);
   if (kind === 'jumper')
-    return `Insulate the jumper from ${from.lug} to ${far.lug} of ${name(from.part)}: it crosses a bare jumper.`;
+    return say('bare.insulate', {
+      from: lugWords(language, from.lug),
+      to: lugWords(language, far.lug),
+      part: name(from.part),
+      across,
+    });
   const [own, other] = endsOf(circuit, one.leg);
-  const lug = /^\d+$/.test(other.lug) ? `lug ${other.lug}` : other.lug;
+  const lug = lugInSentence(language, other.lug);
   const part = findPart(circuit.kit, other.part);
   const to = part && componentOf(part) ? name(other.part) : `${name(other.part)} ${lug}`;
-  return `Sleeve the leg of ${name(own.part)} to ${to}: it crosses ${acrossText(circuit, one, name)}.`;
+  return say('bare.sleeve', { part: name(own.part), to, across });
 }
 
 /** The same as notes on the kit. */
@@ -80,7 +100,7 @@ export const bareLegNotes = (circuit: Circuit, placement: Placement): readonly P
     const sleeved = (part && componentOf(part)?.sleeved) ?? [];
     return problem('bare-legs-cross', path, {
       part: own.part,
-      across: acrossText(circuit, one, quote),
+      across: acrossText(circuit, one, quote, DEFAULT_LANGUAGE),
       sleeving: sleeved.length > 0 ? 'both' : own.lug,
     });
   });

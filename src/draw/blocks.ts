@@ -1,10 +1,12 @@
 /** The blocks that a sheet is composed of, each in the room that a width leaves it: head, key, cards with what they say, work. */
+
 import { cardWidth } from '../annotate/card-size.ts';
 import type { Card } from '../annotate/cards.ts';
 import { linesIn } from '../common/flow.ts';
 import type { Point, Rect } from '../common/geometry.ts';
 import { nth } from '../common/must.ts';
 import { textWidth, type Weight } from '../common/text.ts';
+import type { Language } from '../messages/language.ts';
 import { CARD_GAP, cardHeight } from './cards.ts';
 import { type KeyEntry, keyHeight, keyIn, keyRows } from './key.ts';
 import { TABLE_GAP, type Table, tableRowHeight } from './table.ts';
@@ -12,6 +14,8 @@ import { workHeight, workIn } from './work.ts';
 
 /** What a sheet is to show, before it has a size. */
 export interface Contents {
+  /** That it is worded in. */
+  readonly language: Language;
   /** Large above all; a piece alone has none. */
   readonly title?: string;
   /** Small under the title. */
@@ -27,7 +31,13 @@ export interface Contents {
   readonly work: readonly string[];
 }
 
-export const NO_CONTENTS: Contents = { views: [], key: [], cards: [], legend: [], work: [] };
+export const NO_CONTENTS: Omit<Contents, 'language'> = {
+  views: [],
+  key: [],
+  cards: [],
+  legend: [],
+  work: [],
+};
 
 /** A line of text that belongs to the sheet itself: its left end, and the middle of its capitals. */
 export interface SheetLine {
@@ -83,7 +93,7 @@ export const NOTHING: Placed = {
 const TITLE = { size: 22, weight: 'bold', line: 28 } as const;
 const SMALL = { size: 12, weight: 'regular', line: 18 } as const;
 
-export function headBlock({ title, views }: Contents, width: number): Block {
+export function headBlock({ title, views }: Pick<Contents, 'title' | 'views'>, width: number): Block {
   const titles = title === undefined ? [] : linesIn(title, TITLE.size, width, TITLE.weight);
   const small = views.flatMap((line) => linesIn(line, SMALL.size, width));
   // Air between the title and what is small under it.

@@ -4,9 +4,10 @@ import {
   badgeWidth,
   CARD_TYPE,
   LEVEL_GAP,
-  METER_WORDS,
+  meterWords,
   POLE_PITCH,
   SWITCH_GAP,
+  signalColumn,
   switchName,
   switchWidth,
   underTitle,
@@ -14,6 +15,8 @@ import {
 import type { Card, CardRow, CardSwitch } from '../annotate/cards.ts';
 import { at } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
+import type { Language } from '../messages/language.ts';
+import { sayIn } from '../messages/say.ts';
 import { lugsOf } from '../parts/index.ts';
 import { CLASS } from './classes.ts';
 import type { Pen } from './pen.ts';
@@ -95,6 +98,7 @@ export function drawCard(
     drawRow(
       pen,
       row,
+      card.language,
       { x: x + PAD, y: y + headHeight(card) + i * ROW, width: width - 2 * PAD, height: ROW },
       tints,
       theme,
@@ -102,7 +106,7 @@ export function drawCard(
   });
   const foot = y + height - FOOT / 2;
   pen.line([at(x + PAD, y + height - FOOT), at(x + width - PAD, y + height - FOOT)], ruled(theme));
-  pen.text(card.measured ?? METER_WORDS, at(x + PAD, foot), {
+  pen.text(meterWords(card), at(x + PAD, foot), {
     size: CARD_TYPE.small,
     fill: theme.quiet,
     anchor: 'start',
@@ -119,12 +123,15 @@ export function drawCard(
 function drawRow(
   pen: Pen,
   row: CardRow,
+  language: Language,
   box: CardBox,
   tints: ReadonlyMap<string, string>,
   theme: Theme,
 ): void {
   const { x, y, width } = box;
   const right = x + width;
+  const dc = right - signalColumn(language);
+  const say = sayIn(language);
   pen.text(row.label, at(x, y + 12), {
     size: CARD_TYPE.row,
     weight: 'bold',
@@ -137,7 +144,7 @@ function drawRow(
       fill: theme.quiet,
       anchor: 'start',
     });
-  pen.text(row.dcLoad, at(right - 74, y + 12), {
+  pen.text(row.dcLoad, at(dc, y + 12), {
     size: CARD_TYPE.row,
     weight: 'bold',
     fill: theme.ink,
@@ -149,8 +156,12 @@ function drawRow(
     fill: theme.ink,
     anchor: 'end',
   });
-  pen.text('DC load', at(right - 74, y + 27), { size: CARD_TYPE.small, fill: theme.quiet, anchor: 'end' });
-  pen.text('signal load', at(right, y + 27), { size: CARD_TYPE.small, fill: theme.quiet, anchor: 'end' });
+  pen.text(say('load.dc'), at(dc, y + 27), { size: CARD_TYPE.small, fill: theme.quiet, anchor: 'end' });
+  pen.text(say('load.signal'), at(right, y + 27), {
+    size: CARD_TYPE.small,
+    fill: theme.quiet,
+    anchor: 'end',
+  });
   pen.text(row.verdict, at(x, y + 27), { size: CARD_TYPE.small, fill: theme.quiet, anchor: 'start' });
   // The bar's middle is the reference; its full length twice that.
   const bar = { x, y: y + 38, width, height: 7 };

@@ -1,4 +1,5 @@
 /** From a placed circuit to the sheet of one of its drawings: the whole, a state or a step, seen from either side. */
+
 import { readOutputs, type StateLoads } from '../analyse/index.ts';
 import { cardsOf, cardsSay, soundingText } from '../annotate/cards.ts';
 import { type Line, linesOf, tintOfPickup } from '../annotate/lines.ts';
@@ -17,6 +18,8 @@ import {
 import type { Circuit, State } from '../circuit/circuit.ts';
 import { remembered } from '../common/remembered.ts';
 import { type Hand, labelOf } from '../describe/kit.ts';
+import type { Language } from '../messages/language.ts';
+import { sayIn } from '../messages/say.ts';
 import { contactAt, isPickup, partOfControl } from '../parts/index.ts';
 import type { Arrangement } from '../place/arrangement.ts';
 import { crossingsIn } from '../place/openings.ts';
@@ -89,6 +92,7 @@ const newMark = (prepared: Prepared): string =>
 function unmarked(prepared: Prepared, aspect: Aspect = {}): Sheet {
   const { circuit, loads, hand, placement } = prepared;
   const { kit } = circuit;
+  const { language } = kit;
   const { view = kit.view, page, sheet = 1 } = aspect;
   const state = aspect.state === undefined ? undefined : circuit.states[aspect.state];
   const steps = aspect.step === undefined ? [] : stepsOf(circuit);
@@ -99,12 +103,19 @@ function unmarked(prepared: Prepared, aspect: Aspect = {}): Sheet {
   const cards = cardsOf(circuit, loads, readOutputs(circuit));
   const only = aspect.only === undefined || aspect.only.length === 0 ? undefined : inOrder(aspect.only);
   const shows = (piece: Piece): boolean => only === undefined || only.includes(piece);
-  const stepLine = step ? `Step ${step.number} of ${steps.length}: ${step.title.toLowerCase()}.` : '';
+  const say = sayIn(language);
+  const stepLine = step
+    ? say('step.of', {
+        number: step.number,
+        count: steps.length,
+        title: withinSentence(language, step.title),
+      })
+    : '';
   const notes = notesOn(placement, lines, theme);
-  const replaced = substitutionLines(kit).map((line) => `${line}.`);
+  const replaced = substitutionLines(kit, language).map((line) => `${line}.`);
   const views = [
-    viewLine(view, hand),
-    ...(step ? [`${stepLine} New joints are highlighted${theme.monochrome ? ' by dotted lines' : ''}.`] : []),
+    viewLine(view, hand, language),
+    ...(step ? [`${stepLine} ${say('step.new', { how: theme.monochrome ? 'dotted' : 'other' })}`] : []),
     // A key by itself tells of crossings whether its drawing has any or not, as it tells of what can be anywhere.
     ...(step
       ? []
@@ -118,7 +129,8 @@ function unmarked(prepared: Prepared, aspect: Aspect = {}): Sheet {
   const shownSettings = (state ?? circuit.states[0])?.positions ?? {};
   return {
     id: drawingName(circuit, hand, aspect),
-    title: only ? titleOf(kit.title, only) : kit.title,
+    language,
+    title: only ? titleOf(kit.title, only, language) : kit.title,
     ...(state && Object.keys(state.positions).length > 0 ? { setting: settingText(circuit, state) } : {}),
     headLines: views,
     description: [
@@ -133,9 +145,11 @@ function unmarked(prepared: Prepared, aspect: Aspect = {}): Sheet {
     switches: Object.keys(circuit.states[0]?.positions ?? {}).map((name) =>
       labelOf(kit, partOfControl(name)),
     ),
-    legend: cardsSay(cards, kit.outputLoad.frequency.value),
+    legend: cardsSay(cards, kit.outputLoad.frequency.value, language),
     tints: new Map(pickups.map((part) => [part.name, tintOfPickup(circuit, part.name)])),
-    pickups: new Map(pickups.map((part) => [tintOfPickup(circuit, part.name), `${part.label}, hot`])),
+    pickups: new Map(
+      pickups.map((part) => [tintOfPickup(circuit, part.name), say('key.hot', { pickup: part.label })]),
+    ),
     highlighted: new Set(padsOf(circuit, loads).map((pad) => pad.part)),
     turned: new Map(
       kit.parts.map(
@@ -184,8 +198,15 @@ export function wantedWidth(prepared: Prepared, aspect: Aspect): number | undefi
 /** What a drawing of one position shows; where nothing is heard there is no signal path. */
 const shownLine = (circuit: Circuit, state: State, { monochrome }: Theme): string =>
   state.sounding.length === 0
-    ? 'No output in this position.'
-    : `${soundingText(circuit, state)} selected: signal path highlighted, the rest ${monochrome ? 'dashed' : 'dimmed'}.`;
+    ? sayIn(circuit.kit.language)('drawn.silent')
+    : sayIn(circuit.kit.language)('drawn.selected', {
+        pickups: soundingText(circuit, state),
+        rest: monochrome ? 'dashed' : 'other',
+      });
+
+/** A title in the middle of a sentence: German alone writes its nouns with a capital there. */
+const withinSentence = (language: Language, title: string): string =>
+  language === 'de' ? title : title.toLocaleLowerCase(language);
 
 /** Bare legs to sleeve; in a step those that come with it. */
 const bareLegsOf = ({ circuit, placement }: Prepared, step: Step | undefined): readonly BareLeg[] =>

@@ -1,6 +1,7 @@
 /** What every drawing begins with: its size, its title and description, the paper. */
 
 import type { Rect } from '../common/geometry.ts';
+import { DEFAULT_LANGUAGE, type Language } from '../messages/language.ts';
 import type { Canvas } from './canvas.ts';
 import { CLASS } from './classes.ts';
 import { Pen } from './pen.ts';
@@ -10,6 +11,7 @@ import { FONT, type Theme } from './theme.ts';
 export const EDGE = 24;
 
 interface Head {
+  readonly language: Language;
   /** Prefix of every id. */
   readonly id: string;
   readonly title: string;
@@ -33,11 +35,13 @@ export interface Page {
 
 /** Sizes an empty root and lays its paper; returns the pen for the rest. */
 export function openSheet(root: Canvas, head: Head, theme: Theme): Pen {
-  const { id, title, description, box, width, height } = head;
+  const { id, language, title, description, box, width, height } = head;
   root.set({
     viewBox: `${box.x} ${box.y} ${box.width} ${box.height}`,
     width,
     height,
+    // Where nothing is said, it is English, as ever.
+    ...(language === DEFAULT_LANGUAGE ? {} : { lang: language, 'xml:lang': language }),
     role: 'img',
     'aria-labelledby': `${id}-title ${id}-desc`,
     'font-family': FONT,

@@ -1,9 +1,14 @@
 /** The key: a sample of each look that occurs on the sheet, and which colour is which pickup's. */
+
 import type { Line } from '../annotate/lines.ts';
-import { colourName } from '../annotate/words.ts';
 import { linesIn } from '../common/flow.ts';
 import { around, at } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
+import type { MessageKey } from '../messages/en.ts';
+import { figuresIn } from '../messages/figures.ts';
+import type { Language } from '../messages/language.ts';
+import { sayIn } from '../messages/say.ts';
+import { colourName } from '../messages/words.ts';
 import { TRACK_WIDTH } from '../parts/pot-size.ts';
 import { conductor, run } from '../parts/shape.ts';
 import { CHIP_HEIGHT, chipWidth, drawChip } from './chips.ts';
@@ -33,16 +38,15 @@ const SAMPLE = 30;
 const RESISTOR = 46;
 const SIZE = 12;
 
-const SOLDERED_TO_CASE = 'solder joint; on a pot’s round body: to its case';
-const WORDS: Readonly<Record<Line['look'], string>> = {
-  signal: 'signal',
-  ground: 'ground (double line)',
-  leg: 'bare component leg',
-  sleeved: 'sleeved leg',
-  jumper: 'bare jumper',
-  bend: 'lug bent back and soldered to the case',
-  braid: 'bare shield braid: keep clear of signal lugs',
-};
+const WORDS = {
+  signal: 'key.signal',
+  ground: 'key.ground',
+  leg: 'key.leg',
+  sleeved: 'key.sleeved',
+  jumper: 'key.jumper',
+  bend: 'key.bend',
+  braid: 'key.braid',
+} as const satisfies Readonly<Record<Line['look'], MessageKey>>;
 
 /**
  * One entry for each look that occurs, wires by the colour of their insulation, or where none is shown signal wires by what they
@@ -58,24 +62,26 @@ export function keyOf(
   onCases: boolean,
   resistors: readonly { readonly value: string; readonly bands: readonly string[] }[],
   theme: Theme,
+  language: Language,
   halfTracks = false,
 ): readonly KeyEntry[] {
+  const say = sayIn(language);
   const tints = new Map([
     ...pickups,
-    ['switch-output', 'switch output'],
-    ['output', 'to the output jack'],
-    ['tone', 'tone control'],
-    ['other', 'other signal wire'],
+    ['switch-output', say('key.switch-output')],
+    ['output', say('key.output')],
+    ['tone', say('key.tone')],
+    ['other', say('key.other')],
   ]);
   const inColour = (line: Line): boolean => insulationOf(line, theme).length > 0;
   const plain = lines.filter((line) => !inColour(line));
-  const coloured = (look: 'signal' | 'ground', words: (colour: string) => string): readonly KeyEntry[] =>
+  const coloured = (look: 'signal' | 'ground', words: (code: string) => string): readonly KeyEntry[] =>
     [
       ...new Set(lines.flatMap((line) => (line.look === look && inColour(line) ? (line.colour ?? []) : []))),
     ].map((colour) => ({
       line: { look, tint: 'ground', colour },
       code: colour,
-      words: words(colourName(colour)),
+      words: words(colour),
     }));
   const signals = [...tints].flatMap(([tint, words]): KeyEntry[] =>
     plain.some((line) => line.look === 'signal' && line.tint === tint)
@@ -85,43 +91,53 @@ export function keyOf(
   const others = (['ground', 'leg', 'sleeved', 'jumper', 'bend', 'braid'] as const).flatMap(
     (look): KeyEntry[] =>
       plain.some((line) => line.look === look)
-        ? [{ line: { look, tint: 'ground' }, words: WORDS[look] }]
+        ? [{ line: { look, tint: 'ground' }, words: say(WORDS[look]) }]
         : [],
   );
   const wires = [
-    ...coloured('signal', (name) => (name.includes(' ') ? `${name}, striped` : name)),
-    ...coloured('ground', (name) => `${WORDS.ground}, ${name}`),
+    ...coloured('signal', (code) =>
+      code.length > 2
+        ? say('key.striped', { colour: colourName(language, code) })
+        : colourName(language, code),
+    ),
+    ...coloured('ground', (code) => `${say(WORDS.ground)}, ${colourName(language, code)}`),
   ];
   const shown = new Set(wires.map(({ code }) => code));
   const letters = [...new Set(codes)]
     .filter((code) => !shown.has(code))
-    .map((code): KeyEntry => ({ code, words: colourName(code) }));
+    .map((code): KeyEntry => ({ code, words: colourName(language, code) }));
   // Where all signal wires look alike, the letters on them tell them apart and the key says so once.
   const inks = new Set(signals.map(({ line }) => theme.tints[line?.tint ?? '']));
   const [first] = signals;
-  const told = first?.line && inks.size === 1 ? [{ line: first.line, words: WORDS.signal }] : signals;
+  const told = first?.line && inks.size === 1 ? [{ line: first.line, words: say(WORDS.signal) }] : signals;
   // Bands are hard to tell apart on paper, and without colour not at all.
   const banded = resistors.map(
-    ({ value, bands }): KeyEntry => ({ bands, words: `${value}: ${bands.map(colourName).join(', ')}` }),
+    ({ value, bands }): KeyEntry => ({
+      bands,
+      words: say('named.list', {
+        name: figuresIn(language).of(value),
+        words: bands.map((code) => colourName(language, code)).join(', '),
+      }),
+    }),
   );
   const unlike = banded.filter(({ words }, i) => banded.findIndex((one) => one.words === words) === i);
   // Lines that end on a pot's round body puzzle whoever has never soldered to one.
   const dots: readonly KeyEntry[] =
-    lines.length > 0 ? [{ solder: true, words: onCases ? SOLDERED_TO_CASE : 'solder joint' }] : [];
+    lines.length > 0 ? [{ solder: true, words: say(onCases ? 'key.solder-case' : 'key.solder') }] : [];
   return [
     ...wires,
     ...told,
     ...others,
     ...dots,
-    ...(empty ? [{ words: 'unused lug' }] : []),
-    ...(halfTracks ? [{ halfTrack: true as const, words: halfTrackWords(theme) }] : []),
+    ...(empty ? [{ words: say('key.unused') }] : []),
+    ...(halfTracks ? [{ halfTrack: true as const, words: halfTrackWords(theme, language) }] : []),
     ...letters,
     ...unlike,
   ];
 }
 
-const halfTrackWords = ({ monochrome }: Theme): string =>
-  `blend pot’s track: ${monochrome ? 'hatched' : 'pale'} half has resistance, ${monochrome ? 'plain' : 'dark'} half has none`;
+const halfTrackWords = ({ monochrome }: Theme, language: Language): string =>
+  sayIn(language)('key.half-track', { half: monochrome ? 'hatched' : 'other' });
 
 /** A track with its two halves one behind the other. */
 function drawHalfTrack(pen: Pen, left: number, middle: number, theme: Theme): void {

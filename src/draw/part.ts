@@ -3,6 +3,8 @@
 import { lugId } from '../circuit/circuit.ts';
 import { at, type Point } from '../common/geometry.ts';
 import { nth } from '../common/must.ts';
+import type { Language } from '../messages/language.ts';
+import { lugWords } from '../messages/words.ts';
 import { componentOf, contactsOf, faceOf, is } from '../parts/index.ts';
 import { TYPE } from '../parts/outline.ts';
 import { labelsToSheet } from '../place/frame.ts';
@@ -17,6 +19,8 @@ import { legWidth, strokeAttributes, strokes } from './wires.ts';
 /** What drawing a part depends on besides the part. */
 export interface Look {
   readonly theme: Theme;
+  /** Of the words on parts. */
+  readonly language: Language;
   /** Lugs joined by the contacts drawn closed, by part name. */
   readonly closed: ReadonlyMap<string, readonly (readonly string[])[]>;
   /** Rotation of tracks by part name and the track's id. */
@@ -55,25 +59,26 @@ export function drawFace(pen: Pen, placed: PlacedPart, look: Look): void {
   // A component is the same either way round, but its bands are read from the left, or from the top.
   const face = component ? pen.reading() : pen;
   const turned = look.turned?.get(part.name) ?? {};
-  for (const shape of faceOf(part, { outline, closed, turned }))
+  for (const shape of faceOf(part, { outline, language: look.language, closed, turned }))
     if (shape.shape !== 'text' || shape.size >= (look.least ?? 0)) paintShape(face, shape, theme);
 }
 
 /** The tags to solder to, with their names. Names longer than the tag has room for are not made: outlines size them. */
-function tags(pen: Pen, { part, outline }: PlacedPart, { theme, joined }: Look): void {
+function tags(pen: Pen, { part, outline }: PlacedPart, { theme, language, joined }: Look): void {
   for (const { lug, tag, surface } of outline.lugs) {
     if (surface) continue;
+    const words = lugWords(language, lug);
     const used = joined.has(lugId(part.name, lug));
     pen.rect(tag, { class: CLASS.tag, ...tagLook(theme, used) });
     pen.text(
-      lug,
+      words,
       { x: tag.x + tag.width / 2, y: tag.y + tag.height / 2 },
       {
         size: TYPE.lug,
         fill: used ? theme.lugInk : theme.quiet,
         weight: 'bold',
         // A tail would touch a wire's solder joint at the tag's lower edge.
-        lift: /[gjpqy]/.test(lug) ? 1 : 0,
+        lift: /[gjpqy]/.test(words) ? 1 : 0,
       },
     );
   }

@@ -5,6 +5,8 @@ import type { Line } from '../annotate/lines.ts';
 import { lugId } from '../circuit/circuit.ts';
 import { at, type Point, round2 } from '../common/geometry.ts';
 import { nth } from '../common/must.ts';
+import type { Language } from '../messages/language.ts';
+import { apartIn } from '../messages/words.ts';
 import { componentOf, elementsLike } from '../parts/index.ts';
 import { TYPE } from '../parts/outline.ts';
 import { labelsToSheet } from '../place/frame.ts';
@@ -29,6 +31,8 @@ import { drawWork } from './work.ts';
 
 /** All that is drawn, worked out beforehand. */
 export interface Sheet {
+  /** That it is worded in. */
+  readonly language: Language;
   /** Prefix of every id: the kit's own. */
   readonly id: string;
   readonly title: string;
@@ -80,7 +84,7 @@ const trimOf = ({ page }: Sheet) => (page ? TRIM : UNTRIMMED);
 
 /** What of a sheet's data is to be shown, measured. */
 export function contentsOf(sheet: Sheet, theme: Theme): Contents {
-  const { placement, only, checklist, title, headLines, cards, legend } = sheet;
+  const { language, placement, only, checklist, title, headLines, cards, legend } = sheet;
   const shows = (piece: Piece): boolean => only === undefined || only.includes(piece);
   const trim = trimOf(sheet);
   const labels = placement.parts.flatMap(({ frame, outline }) => labelsToSheet(frame, outline));
@@ -90,18 +94,22 @@ export function contentsOf(sheet: Sheet, theme: Theme): Contents {
     type: Math.min(TYPE.lug, ...labels.map(({ size }) => size)),
   };
   return {
+    language,
     ...(only === undefined ? { title } : {}),
     views: shows('key') ? headLines : shows('checklist') ? (sheet.workLines ?? []) : [],
     key: shows('key') ? keyFor(sheet, theme) : [],
     ...(shows('drawing') ? { drawing } : {}),
     cards: checklist || !shows('cards') ? [] : cards,
-    ...(isTable(cards) ? { table: tableOf(cards, sheet.switches) } : {}),
+    ...(isTable(cards) ? { table: tableOf(cards, sheet.switches, language) } : {}),
     legend,
     work: shows('checklist') ? (checklist ?? []) : [],
   };
 }
 
-function keyFor({ placement, lines, emphasis = [], pickups }: Sheet, theme: Theme): readonly KeyEntry[] {
+function keyFor(
+  { language, placement, lines, emphasis = [], pickups }: Sheet,
+  theme: Theme,
+): readonly KeyEntry[] {
   const there = placement.wires.filter((_, i) => emphasis[i] !== 'absent');
   const joined = new Set(endsOf(placement.wires.map(({ joint }) => joint)).keys());
   const lugs = placement.parts.flatMap(({ part, outline }) =>
@@ -118,6 +126,7 @@ function keyFor({ placement, lines, emphasis = [], pickups }: Sheet, theme: Them
       return value !== undefined && bands ? [{ value, bands }] : [];
     }),
     theme,
+    language,
     placement.parts.some(({ part }) =>
       elementsLike(part, 'track').some(({ taper: { value } }) =>
         ['lower-half', 'upper-half'].includes(value),
@@ -128,11 +137,11 @@ function keyFor({ placement, lines, emphasis = [], pickups }: Sheet, theme: Them
 
 /** Draws the sheet into an empty root and sizes it. */
 export function drawSheet(root: Canvas, sheet: Sheet, theme: Theme = themes.light): void {
-  const { id, title, setting } = sheet;
+  const { id, language, title, setting } = sheet;
   const { contents, layout } = compose(contentsOf(sheet, theme), sheet);
   const pen = openSheet(
     root,
-    { ...sheet, ...layout, title: setting === undefined ? title : `${title}; ${setting}` },
+    { ...sheet, ...layout, title: setting === undefined ? title : apartIn(language, [title, setting]) },
     theme,
   );
   // What is not the drawing may have units of its own.
@@ -166,7 +175,7 @@ export function drawSheet(root: Canvas, sheet: Sheet, theme: Theme = themes.ligh
 
 /** Parts and wires, the drawing's upper left corner where it is told. */
 export function drawWiring(pen: Pen, sheet: Sheet, place: Point, theme: Theme): void {
-  const { id, placement, lines, emphasis = [], closed, turned, highlighted, tints } = sheet;
+  const { id, language, placement, lines, emphasis = [], closed, turned, highlighted, tints } = sheet;
   const trim = trimOf(sheet);
   const ends = endsOf(placement.wires.map(({ joint }) => joint));
   const drawing = pen.group({
@@ -178,7 +187,7 @@ export function drawWiring(pen: Pen, sheet: Sheet, place: Point, theme: Theme): 
   if (emphasis.includes('new'))
     drawMarks(drawing.group({ id: `${id}-marks` }), placement.wires, theme, emphasis);
   const meeting = new Set([...ends].filter(([, count]) => count > 1).map(([lug]) => lug));
-  const look = { theme, closed, turned, highlighted, tints, joined: new Set(ends.keys()), meeting };
+  const look = { theme, language, closed, turned, highlighted, tints, joined: new Set(ends.keys()), meeting };
   for (const placed of placement.parts) {
     const group = new Pen(drawing.into.group({ id: `${id}-part-${placed.part.name}` }), placed.frame);
     drawPart(group, placed, look);

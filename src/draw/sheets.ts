@@ -1,5 +1,7 @@
 /** How many sheets of a page a drawing takes, which way round, and what each shows. */
+
 import { nth } from '../common/must.ts';
+import { sayIn } from '../messages/say.ts';
 import type { Contents, Layout } from './blocks.ts';
 import { layOutColumn } from './column.ts';
 import { type Fitted, fitPage } from './fit-page.ts';
@@ -71,13 +73,13 @@ function planAs(contents: Contents, page: Page): Plan {
 /** The drawing on a sheet of its own, then the cards. */
 function split(contents: Contents, page: Page): readonly OnPage[] {
   const rest = cardSheets(contents, page);
-  const { views } = contents;
-  const where = rest.length === 1 ? 'sheet 2' : `sheets 2 to ${rest.length + 1}`;
+  const { views, language } = contents;
+  const where = sayIn(language)('sheet.loads-on', { last: rest.length + 1 });
   const first: Contents = {
     ...contents,
     cards: [],
     // A sheet without sentences gets none.
-    views: views.length === 0 ? [] : [...views, `Loads in each switch position: ${where}.`],
+    views: views.length === 0 ? [] : [...views, where],
   };
   return [{ contents: first, ...fitPage(first, page) }, ...rest];
 }
@@ -93,12 +95,13 @@ function cardSheets(contents: Contents, page: Page): readonly OnPage[] {
 }
 
 /** The cards in even shares, each with what cards say. */
-function shares({ title, cards, table, legend }: Contents, count: number): readonly Contents[] {
+function shares({ title, cards, table, legend, language }: Contents, count: number): readonly Contents[] {
   const each = Math.ceil(cards.length / count);
   const all = Math.ceil(cards.length / each);
   return Array.from({ length: all }, (_, i) => ({
+    language,
     ...(title === undefined ? {} : { title }),
-    views: title === undefined ? [] : [`Loads in each switch position: sheet ${i + 2} of ${all + 1}.`],
+    views: title === undefined ? [] : [sayIn(language)('sheet.loads', { number: i + 2, count: all + 1 })],
     key: [],
     cards: cards.slice(i * each, (i + 1) * each),
     ...(table ? { table } : {}),

@@ -1,9 +1,12 @@
 /** The load table: what cards say, a row each, for kits with more switch positions than cards can be looked through. */
+
 import { CARD_TYPE, joinedLines } from '../annotate/card-size.ts';
 import type { Card, CardRow } from '../annotate/cards.ts';
 import { linesIn } from '../common/flow.ts';
 import { at, type Rect } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
+import type { Language } from '../messages/language.ts';
+import { sayIn } from '../messages/say.ts';
 import { CLASS } from './classes.ts';
 import type { Pen } from './pen.ts';
 import { ruled, type Theme } from './theme.ts';
@@ -29,6 +32,7 @@ interface Column {
 }
 
 export interface Table {
+  readonly language: Language;
   /** Names of the switches above their columns, in lines. */
   readonly heads: readonly (readonly string[])[];
   readonly switches: readonly Column[];
@@ -44,10 +48,10 @@ export interface Table {
 }
 
 const HEADS = {
-  pickup: 'sounding',
-  dcLoad: 'DC load',
-  signalLoad: 'signal load',
-  meter: 'multimeter',
+  pickup: 'sounding.head',
+  dcLoad: 'load.dc',
+  signalLoad: 'load.signal',
+  meter: 'meter.short',
 } as const;
 
 const remarkOf = ({ level, verdict }: CardRow): string =>
@@ -58,7 +62,8 @@ const remarkOf = ({ level, verdict }: CardRow): string =>
  *
  * @param switches what the drawing calls them
  */
-export function tableOf(cards: readonly Card[], switches: readonly string[]): Table {
+export function tableOf(cards: readonly Card[], switches: readonly string[], language: Language): Table {
+  const say = sayIn(language);
   const rows = cards.flatMap((card) => card.rows);
   const small = (words: readonly string[]): number =>
     Math.max(0, ...words.map((one) => textWidth(one, SMALL)));
@@ -80,28 +85,32 @@ export function tableOf(cards: readonly Card[], switches: readonly string[]): Ta
       ),
     ),
     pickup: column(
-      small([HEADS.pickup]),
+      small([say(HEADS.pickup)]),
       MARK + bold(rows.map(({ label }) => label)),
       MARK + small(cards.flatMap(joinedLines)),
       bold(cards.filter((card) => card.rows.length === 0).map(({ title }) => title)),
     ),
-    dcLoad: column(small([HEADS.dcLoad]), bold(rows.map(({ dcLoad }) => dcLoad))),
-    signalLoad: column(small([HEADS.signalLoad]), bold(rows.map(({ signalLoad }) => signalLoad))),
+    dcLoad: column(small([say(HEADS.dcLoad)]), bold(rows.map(({ dcLoad }) => dcLoad))),
+    signalLoad: column(small([say(HEADS.signalLoad)]), bold(rows.map(({ signalLoad }) => signalLoad))),
     bar: column(BAR),
     verdict: column(small(rows.map(remarkOf))),
-    meter: column(small([HEADS.meter]), bold(cards.map(({ meter }) => meter))),
+    meter: column(small([say(HEADS.meter)]), bold(cards.map(({ meter }) => meter))),
   };
   return {
     ...columns,
+    language,
     heads,
     width: x - GAP + PAD,
     head: 16 * Math.max(1, ...heads.map(({ length }) => length)) + 6,
   };
 }
 
+/** Where nothing sounds, a line says so. */
+const linesOfRows = ({ rows }: Card): number => Math.max(1, rows.length);
+
 /** As high as its lines: of positions or of pickups, whichever are more. */
 export const tableRowHeight = (card: Card): number =>
-  2 * PAD + LINE * Math.max(card.combinations.length, card.rows.length + joinedLines(card).length, 1);
+  2 * PAD + LINE * Math.max(card.combinations.length, linesOfRows(card) + joinedLines(card).length);
 
 export function drawTableHead(pen: Pen, table: Table, { x, y }: Rect, theme: Theme): void {
   const bottom = y + table.head;
@@ -117,10 +126,11 @@ export function drawTableHead(pen: Pen, table: Table, { x, y }: Rect, theme: The
       words(line, column, 'start', lines.length - 1 - n);
     });
   });
-  words(HEADS.pickup, table.pickup, 'start');
-  words(HEADS.dcLoad, table.dcLoad, 'end');
-  words(HEADS.signalLoad, table.signalLoad, 'end');
-  words(HEADS.meter, table.meter, 'end');
+  const say = sayIn(table.language);
+  words(say(HEADS.pickup), table.pickup, 'start');
+  words(say(HEADS.dcLoad), table.dcLoad, 'end');
+  words(say(HEADS.signalLoad), table.signalLoad, 'end');
+  words(say(HEADS.meter), table.meter, 'end');
 }
 
 export function drawTableRow(
@@ -174,7 +184,7 @@ export function drawTableRow(
     });
   });
   joinedLines(card).forEach((line, i) => {
-    put(line, table.pickup, card.rows.length + i, { bold: false, indent: MARK });
+    put(line, table.pickup, linesOfRows(card) + i, { bold: false, indent: MARK });
   });
   put(card.meter, table.meter, 0, { end: true });
 }

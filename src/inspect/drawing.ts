@@ -5,6 +5,8 @@
 
 import { centreOf, type Point, type Rect } from '../common/geometry.ts';
 import { CLASS } from '../draw/classes.ts';
+import { DEFAULT_LANGUAGE, type Language, languages } from '../messages/language.ts';
+import { lugNamed } from '../messages/words.ts';
 import { type Finding, finding } from './finding.ts';
 import { type AreaMark, type LineMark, type Mark, paint, type TextMark } from './paint.ts';
 import { courseOf } from './path.ts';
@@ -46,6 +48,8 @@ export interface Chip {
 }
 
 export interface Drawing {
+  /** That it says it is worded in; English where it does not say. */
+  readonly language: Language;
   /** The kit's id, which every id begins with. */
   readonly id: string;
   readonly page: Rect;
@@ -81,14 +85,16 @@ export function readDrawing(svg: string): Drawing | Finding {
   if (id === undefined) return no('it was not drawn by Solderleaf');
   const page = pageOf(root);
   if (!page) return no('its viewBox is not four numbers');
+  const language = languageOf(root);
   const { marks, findings } = paint(root);
   const shapes = marks.filter((mark) => mark.kind === 'area');
   const lines = marks.filter((mark) => mark.kind === 'line');
   const texts = marks.filter((mark) => mark.kind === 'text');
-  const parts = partsOf(id, marks);
+  const parts = partsOf(id, marks, language);
   const { wires, broken } = wiresOf(id, lines, parts);
   return {
     id,
+    language,
     page,
     ...scaleOf(root, page),
     ...wiringOf(root, id),
@@ -174,7 +180,14 @@ function chipsOf(
     });
 }
 
-function partsOf(id: string, marks: readonly Mark[]): readonly DrawnPart[] {
+/** That a drawing says it is worded in. */
+function languageOf({ attributes }: XmlElement): Language {
+  const written = attributes.get('lang');
+  return languages.find((language) => language === written) ?? DEFAULT_LANGUAGE;
+}
+
+/** Lugs by the names that descriptions have for them, whatever the drawing's language. */
+function partsOf(id: string, marks: readonly Mark[], language: Language): readonly DrawnPart[] {
   const prefix = `${id}-part-`;
   const ofPart = new Map<string, Mark[]>();
   for (const mark of marks) {
@@ -188,7 +201,8 @@ function partsOf(id: string, marks: readonly Mark[]): readonly DrawnPart[] {
     const shapes = own.filter((mark) => mark.kind === 'area');
     const texts = own.filter((mark) => mark.kind === 'text');
     const lugs = shapes.flatMap(({ is, area }): DrawnLug[] => {
-      if (is.includes(CLASS.tag)) return [{ part: name, is: 'tag', name: wordsIn(area, texts), area }];
+      if (is.includes(CLASS.tag))
+        return [{ part: name, is: 'tag', name: lugNamed(language, wordsIn(area, texts)), area }];
       if (is.includes(CLASS.case)) return [{ part: name, is: 'surface', area }];
       return is.includes(CLASS.legEnd) ? [{ part: name, is: 'leg', area }] : [];
     });

@@ -2,7 +2,7 @@
  * Checks a drawing as it is written: reads the SVG's text alone, so that what a customer sees is what is checked, and
  * not what the program meant to draw.
  */
-import type { Kit } from '../describe/kit.ts';
+import { inLanguage, type Kit } from '../describe/kit.ts';
 import { parseDrawingName, showsWiring } from '../draw/drawing-name.ts';
 import { type Drawing, readDrawing } from './drawing.ts';
 import { type Finding, finding } from './finding.ts';
@@ -50,7 +50,8 @@ function inspectWith(svg: string, kits: readonly Kit[], redraw: boolean, known?:
   const drawing = readDrawing(svg);
   if ('rule' in drawing) return { findings: [drawing] };
   const kit = kitOf(drawing.id, kits);
-  const solved = kit && (known ?? solve(kit));
+  // In the language that it says it is in, whichever is the kit's own.
+  const solved = kit && (known ?? solve(inLanguage(kit, drawing.language)));
   const described =
     kit || kits.length === 0
       ? []

@@ -40,7 +40,7 @@ export function redrawFindings(drawing: Drawing, { circuit, loads }: Solved): re
     // Where nothing has a place, only the parts themselves count: the key names what they have.
     const still = { x: 0, y: 0, turn: 0, mirror: false } as const;
     const parts = kit.parts.map((part): PlacedPart => {
-      const outline = outlineOf(part, captions.get(part.name));
+      const outline = outlineOf(part, captions.get(part.name), kit.language);
       return { part, outline, frame: { ...still, width: outline.width, height: outline.height } };
     });
     const drawn = drawAgain(drawing, { circuit, loads, hand: shown.hand }, shown, parts);
@@ -49,7 +49,7 @@ export function redrawFindings(drawing: Drawing, { circuit, loads }: Solved): re
   const stands = new Map(
     kit.parts.map((part) => [
       part.name,
-      standsIn(drawing, part.name, outlineOf(part, captions.get(part.name))),
+      standsIn(drawing, part.name, outlineOf(part, captions.get(part.name), kit.language)),
     ]),
   );
   /** Each part in the first way that fits, or where it is named in the one of that number. */

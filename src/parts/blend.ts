@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { given, givenOr, type Sourced } from '../common/units.ts';
+import { sayIn } from '../messages/say.ts';
 import { type Gang, gangWords, roleField, roleOf, tapers, trackFields } from './gang.ts';
 import { type ControlRole, definePart, type PartBase, type TrackLaw } from './kind.ts';
 import { twoGangFace, twoGangLugs, twoGangOutlineBetween, twoTracks, usualGangs } from './two-gangs.ts';
@@ -56,6 +57,10 @@ export const blend = definePart({
     b: { ...part.b, value: given(ohms) },
   }),
   // Both gangs are alike, and their wipers rest in the middle, where words would hide them.
-  outline: (part) => twoGangOutlineBetween(part.label, `${gangWords(part.a)}, both gangs`),
+  outline: (part, _, language) =>
+    twoGangOutlineBetween(
+      part.label,
+      sayIn(language)('face.both-gangs', { value: gangWords(part.a, language) }),
+    ),
   face: (part, seen) => twoGangFace(part, seen, true),
 });

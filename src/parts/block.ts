@@ -1,6 +1,9 @@
 /** A switch seen from the solder side as a plate with lugs at both long edges: what its outline and its face are. */
+
 import { at, PITCH, type Point, type Rect } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
+import { DEFAULT_LANGUAGE, type Language } from '../messages/language.ts';
+import { lugWords, positionWords } from '../messages/words.ts';
 import type { Contact, Seen } from './kind.ts';
 import {
   g,
@@ -34,14 +37,15 @@ const EDGE = 15;
 const MARGIN = 10;
 
 /** Wide enough for its name, and ending where the narrowest ends beside the grid. */
-function tagWidth(names: readonly string[]): number {
-  const widest = Math.max(0, ...names.map((name) => textWidth(name, TYPE.lug, 'bold') + 10));
+function tagWidth(names: readonly string[], language: Language): number {
+  const words = names.map((name) => lugWords(language, name));
+  const widest = Math.max(0, ...words.map((name) => textWidth(name, TYPE.lug, 'bold') + 10));
   return 26 + PITCH * Math.max(0, Math.ceil((widest - 26) / PITCH));
 }
 
 /** Grid units from the outline's edge to the plate's. */
-const insetOf = (names: readonly string[]): number =>
-  names.length === 0 ? 1 : Math.ceil(tagWidth(names) / PITCH);
+const insetOf = (names: readonly string[], language: Language): number =>
+  names.length === 0 ? 1 : Math.ceil(tagWidth(names, language) / PITCH);
 
 /** Most groups of contacts that are closed at once: each has a way of its own across the plate. */
 const lanesOf = (contacts: readonly Contact[]): number =>
@@ -53,9 +57,9 @@ const MARK_MIDDLE = 14;
 const MARK_ABOVE = 14;
 
 /** `1`, `1,2`, `2–5`, or what the positions are called. */
-function markText(positions: readonly number[], contacts: readonly Contact[]): string {
+function markText(positions: readonly number[], contacts: readonly Contact[], language: Language): string {
   const called = contacts.flatMap(({ position, mark }) =>
-    positions.includes(position) && mark !== undefined ? [mark] : [],
+    positions.includes(position) && mark !== undefined ? [positionWords(language, mark)] : [],
   );
   if (called.length > 0) return called.join(', ');
   const runs: number[][] = [];
@@ -64,7 +68,9 @@ function markText(positions: readonly number[], contacts: readonly Contact[]): s
     if (last?.at(-1) === position - 1) last.push(position);
     else runs.push([position]);
   }
-  return runs.map((run) => (run.length > 2 ? `${run[0]}–${run.at(-1)}` : run.join(','))).join(',');
+  // Two numbers with a comma between are one number where the comma is the decimal sign.
+  const between = language === DEFAULT_LANGUAGE ? ',' : '/';
+  return runs.map((run) => (run.length > 2 ? `${run[0]}–${run.at(-1)}` : run.join(between))).join(between);
 }
 
 /** The positions in which each lug touches another, where these are not all of them: what touches always says nothing. */
@@ -85,11 +91,12 @@ export function blockOutline(
   what: string,
   { left, right }: Columns,
   contacts: readonly Contact[],
+  language: Language,
 ): Outline {
-  const [from, to] = [insetOf(left), insetOf(right)];
+  const [from, to] = [insetOf(left, language), insetOf(right, language)];
   const written = [...left, ...right].flatMap((lug) => {
     const positions = marksOf(contacts, lug);
-    return positions.length === 0 ? [] : [{ lug, positions, text: markText(positions, contacts) }];
+    return positions.length === 0 ? [] : [{ lug, positions, text: markText(positions, contacts, language) }];
   });
   const further = furtherIn(written);
   const least = Math.max(6, 3 + lanesOf(contacts)) + 2 * further;
@@ -101,7 +108,7 @@ export function blockOutline(
   const body: Rect = { x: g(from), y: 0, width: g(inner), height };
   const lugs = (names: readonly string[], side: 'left' | 'right'): readonly LugOutline[] =>
     names.map((lug, i) => {
-      const width = tagWidth(names);
+      const width = tagWidth(names, language);
       const x = side === 'left' ? body.x + 1 - width : body.x + body.width - 1;
       const row = first + ROW * i;
       const tag: Rect = { x, y: g(row) - TAG_HEIGHT / 2, width, height: TAG_HEIGHT };

@@ -1,6 +1,7 @@
 import { at } from '../common/geometry.ts';
 import { capacitorCode } from '../common/marking.ts';
 import { formatQuantity, given, givenOr, type Sourced } from '../common/units.ts';
+import { figuresIn } from '../messages/figures.ts';
 import { farads, fraction } from './fields.ts';
 import { definePart, type PartBase } from './kind.ts';
 import { g } from './outline.ts';
@@ -49,8 +50,8 @@ export const capacitor = definePart({
   usual: ({ value }) => [
     { field: 'value', what: 'a capacitor', value: value.value, unit: 'farad', least: 50e-12, most: 470e-9 },
   ],
-  outline: (part, caption) =>
-    twoLegOutline(part.label, formatQuantity(part.value.value, 'farad'), BODY, caption),
+  outline: (part, caption, language) =>
+    twoLegOutline(part.label, figuresIn(language).quantity(part.value.value, 'farad'), BODY, caption),
   face: (part, { outline }) => {
     // A little lower than the room it has, so that a name above it with a p or a g keeps clear.
     const room = outline.body;

@@ -2,6 +2,7 @@
 
 import type { z } from 'zod';
 import { at, type Point, type Rect } from '../common/geometry.ts';
+import { DEFAULT_LANGUAGE, type Language } from '../messages/language.ts';
 import { definePart, type LugSpec, type PartBase, type PartKind } from './kind.ts';
 import { g, type Outline } from './outline.ts';
 import type { Shape } from './shape.ts';
@@ -30,9 +31,13 @@ export const compose = <
   second: PartKind<B['kind'], Record<never, never>, B, M>,
 ): PartKind<K, S, Composed<K, A, B>, N | M> => {
   const { withOhms, usual } = first;
-  const outlines = (part: Composed<K, A, B>, caption?: string): readonly [Outline, Outline] => [
-    first.outline(part.first, caption),
-    second.outline(part.second),
+  const outlines = (
+    part: Composed<K, A, B>,
+    caption: string | undefined,
+    language: Language,
+  ): readonly [Outline, Outline] => [
+    first.outline(part.first, caption, language),
+    second.outline(part.second, undefined, language),
   ];
   return definePart({
     kind,
@@ -58,9 +63,9 @@ export const compose = <
           }),
         }
       : {}),
-    outline: (part, caption) => beside(...outlines(part, caption)),
-    face: (part, { closed, turned = {} }) => {
-      const [left, right] = outlines(part);
+    outline: (part, caption, language) => beside(...outlines(part, caption, language)),
+    face: (part, { closed, language = DEFAULT_LANGUAGE, turned = {} }) => {
+      const [left, right] = outlines(part, undefined, language);
       const by = offsetOf(left);
       return [
         ...first.face(part.first, { outline: left, closed, turned }),

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { given } from '../common/units.ts';
+import { sayIn } from '../messages/say.ts';
 import { buildGang, type Gang, gangFields, gangWords, roleField, roleOf } from './gang.ts';
 import { type ControlRole, definePart, type PartBase } from './kind.ts';
 import { twoGangFace, twoGangLugs, twoGangOutline, twoTracks, usualGangs } from './two-gangs.ts';
@@ -36,7 +37,10 @@ export const dualPot = definePart({
     a: { ...part.a, value: given(ohms) },
     b: { ...part.b, value: given(ohms) },
   }),
-  outline: (part) =>
-    twoGangOutline([part.label, gangWords(part.a)], ['', `${gangWords(part.b)}, same shaft`]),
+  outline: (part, _, language) =>
+    twoGangOutline(
+      [part.label, gangWords(part.a, language)],
+      ['', sayIn(language)('face.same-shaft', { value: gangWords(part.b, language) })],
+    ),
   face: (part, seen) => twoGangFace(part, seen),
 });

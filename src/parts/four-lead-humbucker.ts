@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { at, type Point } from '../common/geometry.ts';
 import { givenOr, type Sourced } from '../common/units.ts';
+import type { Language } from '../messages/language.ts';
 import { fraction } from './fields.ts';
 import {
   type CircuitElement,
@@ -119,7 +120,7 @@ export const fourLeadHumbucker = definePart({
   lugs: LUGS,
   elements: (part) => coilsOf(part),
   usual: (part) => usualWinding(part),
-  outline: (part) => outlineOf(part),
+  outline: (part, _, language) => outlineOf(part, language),
   face: (_, seen) => faceOf(seen),
 });
 
@@ -177,8 +178,8 @@ const LINE = 130;
 const RIGHT = 44;
 const NAME_LINE = 16;
 
-function outlineOf(part: FourLeadHumbucker): Outline {
-  const below = resistanceLine(part, 'humbucker');
+function outlineOf(part: FourLeadHumbucker, language: Language): Outline {
+  const below = resistanceLine(part, 'face.humbucker', language);
   const names = nameLines(part.label, Math.max(LINE, widestLine([], below)));
   const columns = Math.max(10, Math.ceil((SYMBOL + widestLine(names, below) + RIGHT + 6) / g(1)));
   const body = { x: 0, y: 0, width: g(columns), height: g(ROWS) };

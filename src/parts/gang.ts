@@ -1,6 +1,11 @@
 /** One gang of a pot: a track with its wiper. What a person may write about it, what it is electrically, and its words. */
+
 import { z } from 'zod';
-import { formatQuantity, given, givenOr, type Sourced } from '../common/units.ts';
+import { given, givenOr, type Sourced } from '../common/units.ts';
+import type { MessageKey } from '../messages/en.ts';
+import { figuresIn } from '../messages/figures.ts';
+import type { Language } from '../messages/language.ts';
+import { sayIn } from '../messages/say.ts';
 import { fraction, ohms } from './fields.ts';
 import {
   type CircuitElement,
@@ -127,14 +132,17 @@ export const usualGang = ({ value }: Gang, field = 'value'): UsualValue => ({
   most: 2e6,
 });
 
-const TAPERS: Readonly<Record<TrackLaw, string>> = {
-  linear: 'lin',
-  log: 'log',
-  'reverse-log': 'rev log',
-  'lower-half': 'blend',
-  'upper-half': 'blend',
-};
+const TAPERS = {
+  linear: 'taper.linear',
+  log: 'taper.log',
+  'reverse-log': 'taper.reverse-log',
+  'lower-half': 'taper.lower-half',
+  'upper-half': 'taper.upper-half',
+} as const satisfies Readonly<Record<TrackLaw, MessageKey>>;
 
 /** `250 kΩ log`, `250 kΩ log, no-load`. */
-export const gangWords = ({ value, taper, noLoad }: Gang): string =>
-  `${formatQuantity(value.value, 'ohm')} ${TAPERS[taper.value]}${noLoad ? ', no-load' : ''}`;
+export function gangWords({ value: ohms, taper, noLoad }: Gang, language: Language): string {
+  const say = sayIn(language);
+  const value = `${figuresIn(language).quantity(ohms.value, 'ohm')} ${say(TAPERS[taper.value])}`;
+  return noLoad ? say('face.no-load', { value }) : value;
+}

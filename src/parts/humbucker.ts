@@ -27,6 +27,6 @@ export const humbucker = definePart({
   lugs: pickupLugs,
   elements: (part) => coilOf(part, 0),
   usual: (part) => usualWinding(part),
-  outline: (part) => pickupOutline(part, 'humbucker'),
+  outline: (part, _, language) => pickupOutline(part, 'face.humbucker', language),
   face: (_, seen) => pickupFace(seen, [17, 45], 14),
 });

@@ -1,5 +1,7 @@
 /** All part kinds by name, and what the rest of the program asks of any part whatever its kind. */
+
 import { remembered } from '../common/remembered.ts';
+import { DEFAULT_LANGUAGE, type Language } from '../messages/language.ts';
 import type {
   CircuitElement,
   ComponentFacts,
@@ -50,7 +52,7 @@ interface Answers {
   readonly component?: (part: Part) => ComponentFacts;
   readonly usual?: (part: Part) => readonly UsualValue[];
   readonly withOhms?: (part: Part, ohms: number, shaft?: string) => Part;
-  readonly outline: (part: Part, caption?: string) => Outline;
+  readonly outline: (part: Part, caption: string | undefined, language: Language) => Outline;
   readonly face: (part: Part, seen: Seen) => readonly Shape[];
 }
 const answers = (part: Part): Answers => kinds[part.kind] as unknown as Answers;
@@ -101,12 +103,13 @@ export const usualValuesOf = (part: Part): readonly UsualValue[] => answers(part
 export const withOhms = (part: Part, ohms: number, shaft?: string): Part =>
   answers(part).withOhms?.(part, ohms, shaft) ?? part;
 /** Finding the type size that long labels fit in takes its time, and every stage asks. */
-const outlines = remembered((_part: Part) => new Map<string | undefined, Outline>());
+const outlines = remembered((_part: Part) => new Map<string, Outline>());
 
-export function outlineOf(part: Part, caption?: string): Outline {
+export function outlineOf(part: Part, caption?: string, language: Language = DEFAULT_LANGUAGE): Outline {
   const known = outlines(part);
-  const outline = known.get(caption) ?? answers(part).outline(part, caption);
-  known.set(caption, outline);
+  const key = JSON.stringify([language, caption]);
+  const outline = known.get(key) ?? answers(part).outline(part, caption, language);
+  known.set(key, outline);
   return outline;
 }
 export const faceOf = (part: Part, seen: Seen): readonly Shape[] => answers(part).face(part, seen);

@@ -1,4 +1,6 @@
 import { at } from '../common/geometry.ts';
+import type { Language } from '../messages/language.ts';
+import { sayIn } from '../messages/say.ts';
 import { monoFace } from './jack-face.ts';
 import { definePart, type LugSpec, type PartBase, type Seen } from './kind.ts';
 import { g, nameLines, type Outline, tagCentre, tagPorts, titleLabels, widestLine } from './outline.ts';
@@ -23,18 +25,18 @@ export const jack = definePart({
   build: (base): Jack => base,
   lugs: LUGS,
   elements: () => [],
-  outline: (part) => jackOutline(part),
+  outline: (part, _, language) => jackOutline(part, language),
   face: (_, seen) => jackFace(seen),
 });
 
-const WHAT = 'mono jack';
 /** Room that a line of the name has before it is broken. */
 const LINE = g(6);
 
 /** Its two lugs on the left; its symbol under its name. */
-function jackOutline(part: Jack): Outline {
+function jackOutline(part: Jack, language: Language): Outline {
+  const what = sayIn(language)('face.mono-jack');
   const names = nameLines(part.label, LINE);
-  const columns = Math.max(7, Math.ceil((widestLine(names, WHAT) + 28) / g(1)));
+  const columns = Math.max(7, Math.ceil((widestLine(names, what) + 28) / g(1)));
   const rows = 5 + names.length;
   const body = { x: g(2), y: 0, width: g(columns), height: g(rows) };
   const middle = body.x + body.width / 2;
@@ -48,7 +50,7 @@ function jackOutline(part: Jack): Outline {
       const tag = { x: g(0) - 8, y: g(y) - 10, width: 56, height: 20 };
       return { lug, tag, ports: tagPorts(tag, 0, y, ['left', 'up', 'down']) };
     }),
-    labels: titleLabels(names, WHAT, (line) => at(middle + 10, g(1 + line))),
+    labels: titleLabels(names, what, (line) => at(middle + 10, g(1 + line))),
   };
 }
 

@@ -1,5 +1,8 @@
 import { z } from 'zod';
 import { around, at } from '../common/geometry.ts';
+import type { Language } from '../messages/language.ts';
+import { sayIn } from '../messages/say.ts';
+import { positionWords } from '../messages/words.ts';
 import { type Contact, definePart, type LugSpec, type PartBase, type Seen } from './kind.ts';
 import { g, nameLines, type Outline, tagCentre, tagPorts, titleLabels, widestLine } from './outline.ts';
 import { conductor, plate, run, type Shape } from './shape.ts';
@@ -44,11 +47,10 @@ export const killButton = definePart({
   lugs: LUGS,
   elements: () => [],
   contacts: contactsOf,
-  outline: (part) => buttonOutline(part),
+  outline: (part, _, language) => buttonOutline(part, language),
   face: (part, seen) => buttonFace(part, seen),
 });
 
-const WHAT = 'push button';
 /** Least width of the plate, grid units, and what a line of the name leaves free at its edges. */
 const LEAST = 7;
 const MARGIN = 10;
@@ -58,10 +60,12 @@ const LINE = 1;
 const END = 3;
 
 /** A lug at either edge, the button's contact between them under its name. */
-function buttonOutline(part: KillButton): Outline {
+function buttonOutline(part: KillButton, language: Language): Outline {
+  const say = sayIn(language);
+  const what = say('face.push-button');
   const names = nameLines(part.label, g(LEAST) - MARGIN);
-  const across = Math.max(LEAST, Math.ceil((widestLine(names, WHAT) + MARGIN) / g(1)));
-  const labels = titleLabels(names, WHAT, (line) => at(g(2 + across / 2), g(0.85 + line)));
+  const across = Math.max(LEAST, Math.ceil((widestLine(names, what) + MARGIN) / g(1)));
+  const labels = titleLabels(names, what, (line) => at(g(2 + across / 2), g(0.85 + line)));
   const row = labels.length + 3;
   const body = { x: g(2), y: 0, width: g(across), height: g(row + END) };
   return {
@@ -78,7 +82,10 @@ function buttonOutline(part: KillButton): Outline {
     labels,
     // Both positions: one word alone would be taken for the one that is drawn.
     marks: contactsOf(part).map(({ position, mark, joins }, i) => ({
-      text: `${mark}: ${joins.length === 0 ? 'open' : 'closed'}`,
+      text: say('face.contact', {
+        position: positionWords(language, mark ?? ''),
+        contact: joins.length === 0 ? 'open' : 'closed',
+      }),
       positions: [position],
       centre: at(g(2 + across / 2), g(row + FIRST_LINE + LINE * i)),
     })),

@@ -3,8 +3,10 @@
  * electrical elements, its outline, how it looks, and what it is to the rest of the program. To add a kind is to add a file
  * and name it in `index.ts`: nothing outside this folder goes by the name of a kind or of a lug.
  */
+
 import type { z } from 'zod';
 import type { Sourced, Unit } from '../common/units.ts';
+import type { Language } from '../messages/language.ts';
 import type { Outline } from './outline.ts';
 import type { Shape } from './shape.ts';
 
@@ -235,6 +237,8 @@ export interface FieldIssue {
 /** What a face depends on besides its part. */
 export interface Seen {
   readonly outline: Outline;
+  /** That the outline is worded in; English where it does not say. */
+  readonly language?: Language;
   /** Lugs joined by the contacts that are drawn closed. */
   readonly closed: readonly (readonly string[])[];
   /** Rotation of each track by its id, 0 to 1; where its kind rests by itself where it does not say. */
@@ -275,8 +279,8 @@ export interface PartKind<
   readonly usual?: (part: P) => readonly UsualValue[];
   /** The same part with another resistance, ohms, or with that of one of its shafts; where resistance is what it is about. */
   readonly withOhms?: (part: P, ohms: number, shaft?: string) => P;
-  /** Size, lugs and text, seen from the solder side; `caption` is what the annotation says beside the part, if anything. */
-  readonly outline: (part: P, caption?: string) => Outline;
+  /** Size, lugs and text in a language, seen from the solder side; `caption` is what the annotation says beside the part, if anything. */
+  readonly outline: (part: P, caption: string | undefined, language: Language) => Outline;
   /** What it looks like between its lugs' tags and under its labels. */
   readonly face: (part: P, seen: Seen) => readonly Shape[];
 }

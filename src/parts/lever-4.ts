@@ -1,3 +1,4 @@
+import { sayIn } from '../messages/say.ts';
 import { definePart, type PartBase } from './kind.ts';
 import { type LeverPoles, leverContacts, leverFace, leverOutline, lugsOfLever } from './lever.ts';
 
@@ -17,6 +18,6 @@ export const lever4 = definePart({
   lugs: lugsOfLever(POLES),
   elements: () => [],
   contacts: () => CONTACTS,
-  outline: (part) => leverOutline(part, 'four-way', CONTACTS, POLES),
+  outline: (part, _, language) => leverOutline(part, sayIn(language)('face.four-way'), CONTACTS, POLES),
   face: (_, seen) => leverFace(seen, POLES),
 });

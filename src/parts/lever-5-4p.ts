@@ -1,3 +1,4 @@
+import { sayIn } from '../messages/say.ts';
 import { definePart, type PartBase } from './kind.ts';
 import { type LeverPoles, leverContacts, leverFace, leverOutline, lugsOfLever } from './lever.ts';
 
@@ -23,6 +24,7 @@ export const lever5FourPole = definePart({
   lugs: lugsOfLever(POLES),
   elements: () => [],
   contacts: () => CONTACTS,
-  outline: (part) => leverOutline(part, 'five-way, 4 poles', CONTACTS, POLES),
+  outline: (part, _, language) =>
+    leverOutline(part, sayIn(language)('face.five-way-four-pole'), CONTACTS, POLES),
   face: (_, seen) => leverFace(seen, POLES),
 });

@@ -1,3 +1,4 @@
+import { sayIn } from '../messages/say.ts';
 import { definePart, type PartBase } from './kind.ts';
 import { leverContacts, leverFace, leverLugs, leverOutline } from './lever.ts';
 
@@ -16,6 +17,6 @@ export const lever5 = definePart({
   lugs: leverLugs,
   elements: () => [],
   contacts: () => CONTACTS,
-  outline: (part) => leverOutline(part, 'five-way', CONTACTS),
+  outline: (part, _, language) => leverOutline(part, sayIn(language)('face.five-way'), CONTACTS),
   face: (_, seen) => leverFace(seen),
 });

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { sayIn } from '../messages/say.ts';
 import { blockFace, blockOutline } from './block.ts';
 import {
   columnsOfPoles,
@@ -65,7 +66,13 @@ export const miniToggle = definePart({
   lugsOf: ({ poles }) => lugsOfPoles(poles),
   elements: () => [],
   contacts: contactsOf,
-  outline: (part) =>
-    blockOutline(part.label, `${part.action} toggle`, columnsOfPoles(part.poles), contactsOf(part)),
+  outline: (part, _, language) =>
+    blockOutline(
+      part.label,
+      sayIn(language)('face.toggle', { action: part.action }),
+      columnsOfPoles(part.poles),
+      contactsOf(part),
+      language,
+    ),
   face: ({ poles }, seen) => blockFace(columnsOfPoles(poles), seen),
 });

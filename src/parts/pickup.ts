@@ -3,7 +3,10 @@
 import { z } from 'zod';
 import { around, at } from '../common/geometry.ts';
 import { textWidth } from '../common/text.ts';
-import { formatQuantity, given, givenOr } from '../common/units.ts';
+import { given, givenOr } from '../common/units.ts';
+import { figuresIn } from '../messages/figures.ts';
+import type { Language } from '../messages/language.ts';
+import { sayIn } from '../messages/say.ts';
 import { farads, fraction, henries, ohms } from './fields.ts';
 import {
   type CircuitElement,
@@ -137,13 +140,23 @@ const NAME_LINE = 16;
 const BELOW_NAME = 17;
 
 /** What a pickup is and its resistance: `humbucker, 8.2 kΩ`. */
-export function resistanceLine({ resistance: { value, from } }: PickupPart<string>, what: string): string {
-  return `${what}, ${formatQuantity(value, 'ohm')}${from === 'default' ? ' assumed' : ''}`;
+export function resistanceLine(
+  { resistance }: PickupPart<string>,
+  what: 'face.humbucker' | 'face.single-coil',
+  language: Language,
+): string {
+  const say = sayIn(language);
+  const value = figuresIn(language).quantity(resistance.value, 'ohm');
+  return `${say(what)}, ${resistance.from === 'default' ? say('face.assumed', { value }) : value}`;
 }
 
 /** A pickup lying down, its two leads leaving on the right. `what` is the second line's first word. */
-export function pickupOutline(part: PickupPart<string>, what: string): Outline {
-  const below = resistanceLine(part, what);
+export function pickupOutline(
+  part: PickupPart<string>,
+  what: 'face.humbucker' | 'face.single-coil',
+  language: Language,
+): Outline {
+  const below = resistanceLine(part, what, language);
   const names = nameLines(part.label, Math.max(LINE, textWidth(below, TYPE.value)));
   const columns = Math.max(9, Math.ceil((SYMBOL + widestLine(names, below) + 26) / g(1)));
   const rows = 4 + names.length;

@@ -45,7 +45,8 @@ export const pot = definePart({
   elements: (part) => [trackOf('track', NAMES, part, roleOf(part.role))],
   usual: (part) => [usualGang(part)],
   withOhms: (part, ohms) => ({ ...part, value: given(ohms) }),
-  outline: (part) => potOutline([{ lugs: NAMES, name: part.label, value: gangWords(part) }], CASE.name),
+  outline: (part, _, language) =>
+    potOutline([{ lugs: NAMES, name: part.label, value: gangWords(part, language) }], CASE.name),
   face: (part, { outline, turned }) =>
     sizesSeen(outline, 1).flatMap((size) => [
       { shape: 'circle', role: 'case', centre: size.centre, radius: size.radius } as const,

@@ -1,3 +1,4 @@
+import { sayIn } from '../messages/say.ts';
 import { blockFace, blockOutline, type Columns } from './block.ts';
 import { type Composed, compose } from './compose.ts';
 import { type Contact, definePart, type LugSpec, type PartBase } from './kind.ts';
@@ -38,7 +39,8 @@ const behind = definePart({
   lugs: LUGS,
   elements: () => [],
   contacts: () => CONTACTS,
-  outline: ({ label }) => blockOutline(label, 'push-pull', COLUMNS, CONTACTS),
+  outline: ({ label }, _, language) =>
+    blockOutline(label, sayIn(language)('face.push-pull'), COLUMNS, CONTACTS, language),
   face: (_, seen) => blockFace(COLUMNS, seen),
 });
 

@@ -1,6 +1,7 @@
 import { around } from '../common/geometry.ts';
 import { resistorBands } from '../common/marking.ts';
 import { formatQuantity, given, givenOr, type Sourced } from '../common/units.ts';
+import { figuresIn } from '../messages/figures.ts';
 import { fraction, ohms } from './fields.ts';
 import { definePart, type PartBase } from './kind.ts';
 import { g } from './outline.ts';
@@ -62,8 +63,8 @@ export const resistor = definePart({
     sleeved: part.sleeved,
   }),
   withOhms: (part, ohms) => ({ ...part, value: given(ohms) }),
-  outline: (part, caption) =>
-    twoLegOutline(part.label, formatQuantity(part.value.value, 'ohm'), BODY, caption),
+  outline: (part, caption, language) =>
+    twoLegOutline(part.label, figuresIn(language).quantity(part.value.value, 'ohm'), BODY, caption),
   face: (part, { outline: { body } }) => {
     const bands = bandsOf(part);
     const y = body.y + body.height / 2;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { sayIn } from '../messages/say.ts';
 import { blockFace, blockOutline, type Columns } from './block.ts';
 import { type Contact, definePart, type LugSpec, type PartBase } from './kind.ts';
 
@@ -81,12 +82,13 @@ export const rotary = definePart({
   lugsOf,
   elements: () => [],
   contacts: contactsOf,
-  outline: (part) =>
+  outline: (part, _, language) =>
     blockOutline(
       part.label,
-      part.shorting ? 'shorting rotary' : 'non-shorting rotary',
+      sayIn(language)('face.rotary', { kind: part.shorting ? 'shorting' : 'other' }),
       columnsOf(part),
       contactsOf(part),
+      language,
     ),
   face: (part, seen) => blockFace(columnsOf(part), seen),
 });

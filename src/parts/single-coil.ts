@@ -24,6 +24,6 @@ export const singleCoil = definePart({
   lugs: pickupLugs,
   elements: (part) => coilOf(part, 1),
   usual: (part) => usualWinding(part),
-  outline: (part) => pickupOutline(part, 'single coil'),
+  outline: (part, _, language) => pickupOutline(part, 'face.single-coil', language),
   face: (_, seen) => pickupFace(seen, [30], 34),
 });

@@ -1,3 +1,4 @@
+import { sayIn } from '../messages/say.ts';
 import { blockFace, blockOutline } from './block.ts';
 import {
   columnsOfPoles,
@@ -33,7 +34,13 @@ export const slide = definePart({
   lugsOf: ({ poles }) => lugsOfPoles(poles),
   elements: () => [],
   contacts: ({ poles }) => contactsOfStops(STOPS, poles),
-  outline: ({ label, poles }) =>
-    blockOutline(label, 'slide switch', columnsOfPoles(poles), contactsOfStops(STOPS, poles)),
+  outline: ({ label, poles }, _, language) =>
+    blockOutline(
+      label,
+      sayIn(language)('face.slide'),
+      columnsOfPoles(poles),
+      contactsOfStops(STOPS, poles),
+      language,
+    ),
   face: ({ poles }, seen) => blockFace(columnsOfPoles(poles), seen),
 });

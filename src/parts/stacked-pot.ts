@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { given } from '../common/units.ts';
+import { sayIn } from '../messages/say.ts';
 import { buildGang, type Gang, gangFields, gangWords, roleField, roleOf } from './gang.ts';
 import { type ControlRole, definePart, type PartBase } from './kind.ts';
 import { twoGangFace, twoGangLugs, twoGangOutline, twoTracks, usualGangs } from './two-gangs.ts';
@@ -36,10 +37,10 @@ export const stackedPot = definePart({
     ...(shaft === 'b' ? {} : { a: { ...part.a, value: given(ohms) } }),
     ...(shaft === 'a' ? {} : { b: { ...part.b, value: given(ohms) } }),
   }),
-  outline: (part) =>
+  outline: (part, _, language) =>
     twoGangOutline(
-      [part.label, `${gangWords(part.a)}, inner shaft`],
-      ['', `${gangWords(part.b)}, outer shaft`],
+      [part.label, sayIn(language)('face.inner-shaft', { value: gangWords(part.a, language) })],
+      ['', sayIn(language)('face.outer-shaft', { value: gangWords(part.b, language) })],
     ),
   face: (part, seen) => twoGangFace(part, seen),
 });

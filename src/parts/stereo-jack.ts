@@ -1,4 +1,6 @@
 import { at } from '../common/geometry.ts';
+import type { Language } from '../messages/language.ts';
+import { sayIn } from '../messages/say.ts';
 import { axisAt, monoFace } from './jack-face.ts';
 import { definePart, type LugSpec, type PartBase, type Seen } from './kind.ts';
 import { g, nameLines, type Outline, tagCentre, tagPorts, titleLabels, widestLine } from './outline.ts';
@@ -24,18 +26,18 @@ export const stereoJack = definePart({
   build: (base): StereoJack => base,
   lugs: LUGS,
   elements: () => [],
-  outline: (part) => stereoOutline(part),
+  outline: (part, _, language) => stereoOutline(part, language),
   face: (_, seen) => stereoFace(seen),
 });
 
-const WHAT = 'stereo jack';
 /** Room that a line of the name has before it is broken. */
 const LINE = g(7);
 
 /** Tip and sleeve on the left as on a mono jack, the ring on the right, so that no spring crosses another. */
-function stereoOutline(part: StereoJack): Outline {
+function stereoOutline(part: StereoJack, language: Language): Outline {
+  const what = sayIn(language)('face.stereo-jack');
   const names = nameLines(part.label, LINE);
-  const columns = Math.max(8, Math.ceil((widestLine(names, WHAT) + 28) / g(1)));
+  const columns = Math.max(8, Math.ceil((widestLine(names, what) + 28) / g(1)));
   const rows = 7 + names.length;
   const body = { x: g(2), y: 0, width: g(columns), height: g(rows) };
   const width = g(columns + 4);
@@ -54,7 +56,7 @@ function stereoOutline(part: StereoJack): Outline {
       { lug: RING.name, tag: ring, ports: tagPorts(ring, columns + 4, rows - 4, ['right', 'up', 'down']) },
       left(SLEEVE.name, rows - 2),
     ],
-    labels: titleLabels(names, WHAT, (line) => at(body.x + body.width / 2 + 10, g(1 + line))),
+    labels: titleLabels(names, what, (line) => at(body.x + body.width / 2 + 10, g(1 + line))),
   };
 }
 

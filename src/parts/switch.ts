@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { sayIn } from '../messages/say.ts';
 import { blockFace, blockOutline, type Columns } from './block.ts';
 import { type Contact, definePart, type FieldIssue, type LugSpec, type PartBase } from './kind.ts';
 
@@ -107,7 +108,8 @@ export const ownSwitch = definePart({
   lugsOf: ({ columns }) => lugsIn(columns).map((name) => lugSpec(name, columns.frame)),
   elements: () => [],
   contacts: ({ contacts }) => contacts,
-  outline: ({ label, columns, contacts }) => blockOutline(label, 'switch', columns, contacts),
+  outline: ({ label, columns, contacts }, _, language) =>
+    blockOutline(label, sayIn(language)('face.switch'), columns, contacts, language),
   face: ({ columns }, seen) => blockFace(columns, seen),
 });
 

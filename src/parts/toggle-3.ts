@@ -1,3 +1,4 @@
+import { sayIn } from '../messages/say.ts';
 import { blockFace, blockOutline, type Columns } from './block.ts';
 import { type Contact, definePart, type LugSpec, type PartBase } from './kind.ts';
 
@@ -35,6 +36,7 @@ export const toggle3 = definePart({
   lugs: LUGS,
   elements: () => [],
   contacts: () => CONTACTS,
-  outline: ({ label }) => blockOutline(label, 'three-way toggle', COLUMNS, CONTACTS),
+  outline: ({ label }, _, language) =>
+    blockOutline(label, sayIn(language)('face.three-way-toggle'), COLUMNS, CONTACTS, language),
   face: (_, seen) => blockFace(COLUMNS, seen),
 });

@@ -63,7 +63,7 @@ export async function place(
   const { joints } = circuit.kit;
   const parts = circuit.kit.parts.map((part) => ({
     part,
-    outline: outlineOf(part, captions.get(part.name)),
+    outline: outlineOf(part, captions.get(part.name), circuit.kit.language),
   }));
   const options = { effort, hand, progress };
   if (!store) return placedAnew(circuit, parts, arrangement, options);

@@ -4,13 +4,14 @@ import { notesOf } from '../annotate/notes.ts';
 import { nth } from '../common/must.ts';
 import { type Diagnostic, type Problem, problem } from '../common/problem.ts';
 import { toDiagnostics } from '../describe/diagnostics.ts';
-import type { Hand, Kit } from '../describe/kit.ts';
+import { type Hand, inLanguage, type Kit } from '../describe/kit.ts';
 import { bareLegNotes } from '../draw/bare-legs.ts';
 import { type Aspect, type Prepared, wantedWidth } from '../draw/compose.ts';
 import { drawingName } from '../draw/drawing-name.ts';
 import { arrangementErrors, findArrangement, findPage, pageErrors } from '../files/layouts.ts';
 import type { Loaded } from '../files/load.ts';
 import { formatFinding, proofread, type Weight } from '../inspect/index.ts';
+import type { Language } from '../messages/language.ts';
 import type { Arrangement } from '../place/arrangement.ts';
 import { DEFAULT_EFFORT } from '../place/improve.ts';
 import { NoRouteError, type PlaceOptions } from '../place/place.ts';
@@ -39,6 +40,7 @@ export interface PlanOptions extends Wanted {
   readonly arrangement?: string;
   readonly hand?: Hand;
   readonly page?: string;
+  readonly language?: Language;
   readonly mode: Mode;
   /** Dots to an inch of a PNG. */
   readonly dpi?: number;
@@ -90,8 +92,8 @@ export const refused = (
 
 /** What is to be drawn of a kit; or that nothing can be, and why. */
 export function planOf(file: string, loaded: Loaded, options: PlanOptions): Plan | Outcome {
-  const { kit } = loaded;
-  if (!kit) return refused(file, loaded);
+  if (!loaded.kit) return refused(file, loaded);
+  const kit = inLanguage(loaded.kit, options.language);
   const arrangementName = options.arrangement ?? kit.arrangement;
   const arrangement = findArrangement(arrangementName);
   if (typeof arrangement === 'string')
@@ -116,7 +118,7 @@ export function planOf(file: string, loaded: Loaded, options: PlanOptions): Plan
       targets: [1, ...(page ? circuit.states.map((_, i) => i + 2) : [])].map((sheet) =>
         join(
           options.out,
-          `${drawingName(circuit, options.hand ?? kit.hand, { ...aspect, sheet })}${unusual(kit, options)}`,
+          `${drawingName(circuit, options.hand ?? kit.hand, { ...aspect, sheet })}${unusual(loaded.kit ?? kit, options)}`,
         ),
       ),
     })),
@@ -237,12 +239,13 @@ function proofOf(drawing: string, svg: string, prepared: Prepared): readonly Pro
   ];
 }
 
-/** What of a file's name the drawing's own does not say: another page, arrangement or mode than the kit's usual ones. */
+/** What of a file's name the drawing's own does not say: another page, arrangement, language or mode than the kit's usual ones. */
 function unusual(kit: Kit, options: PlanOptions): string {
-  const { arrangement, page, mode } = options;
+  const { arrangement, page, language, mode } = options;
   return [
     ...(arrangement === undefined || arrangement === kit.arrangement ? [] : [parse(arrangement).name]),
     ...(page === undefined || page === usualPage(kit, options) ? [] : [page]),
+    ...(language === undefined || language === kit.language ? [] : [language]),
     ...(mode === 'static' ? [] : [mode]),
   ]
     .map((word) => `-${word}`)

@@ -14,7 +14,6 @@ import type {
 } from '../analyse/index.ts';
 import { type Circuit, outputOf } from '../circuit/circuit.ts';
 import { elementsLike, isPickup, type Pickup } from '../parts/index.ts';
-import { probeLug } from './meter-table.ts';
 import { substitutionData } from './stock-data.ts';
 import { defaultedOf } from './table.ts';
 
@@ -61,7 +60,7 @@ export function loadsData({ circuit, loads, response, readings, limits }: Figure
           ? { outputs: Object.fromEntries(state.outputs.map(({ name, sounding }) => [name, sounding])) }
           : {}),
         ...togetherData(curves),
-        ...(meter ? { meter: meterData(circuit, meter) } : {}),
+        ...(meter ? { meter: meterData(meter) } : {}),
         ...(wide
           ? {
               limits: {
@@ -142,16 +141,16 @@ function togetherData(curves: readonly StateResponse[]): object {
   };
 }
 
-const meterData = (circuit: Circuit, { volumeFull, volumeZero }: StateReadings): object => ({
-  volumeOn10: harnessData(circuit, volumeFull),
-  volumeOn0: harnessData(circuit, volumeZero),
+const meterData = ({ volumeFull, volumeZero }: StateReadings): object => ({
+  volumeOn10: harnessData(volumeFull),
+  volumeOn0: harnessData(volumeZero),
 });
 
 /** `probe` is the lug the tables name. */
-const harnessData = ({ kit }: Circuit, { jack, lugs }: HarnessReadings): object => ({
+const harnessData = ({ jack, lugs }: HarnessReadings): object => ({
   jack,
-  lugs: lugs.map(({ lugs: joined, disconnected, connected }) => ({
-    probe: probeLug(kit, joined),
+  lugs: lugs.map(({ probe, lugs: joined, disconnected, connected }) => ({
+    probe,
     lugs: joined,
     disconnected,
     connected,

@@ -12,27 +12,20 @@ import type {
 import { type Circuit, endAt, type LugId, lugId, voiceName } from '../circuit/circuit.ts';
 import { positionCell } from '../circuit/position.ts';
 import { formatCount, formatDecibels, formatSigned, roundedTo } from '../common/figures.ts';
-import { nth } from '../common/must.ts';
 import { formatQuantity } from '../common/units.ts';
 import type { Kit } from '../describe/kit.ts';
-import { isPickup, lugsWith } from '../parts/index.ts';
+import { lugsWith } from '../parts/index.ts';
 import { columns, ohmsText } from './columns.ts';
 
-/** The lug of a net that a probe reaches before the pickups are connected: one that does not belong to a pickup. */
-export function probeLug(kit: Kit, lugs: readonly LugId[]): LugId {
-  const pickups = new Set(kit.parts.filter(isPickup).map((part) => part.name));
-  return lugs.find((id) => !pickups.has(endAt(id).part)) ?? nth(lugs, 0);
-}
-
-const DISCONNECTED = 'disconnected';
-const CONNECTED = 'connected';
+const BEFORE = 'no pickups';
+const FINISHED = 'finished';
 const METER_HEADS = [
   'position',
   'measured',
-  `volume on 10: ${DISCONNECTED}`,
-  CONNECTED,
-  `volume on 0: ${DISCONNECTED}`,
-  CONNECTED,
+  `volume on 10: ${BEFORE}`,
+  FINISHED,
+  `volume on 0: ${BEFORE}`,
+  FINISHED,
 ];
 
 /** Tip to sleeve, then each lug to ground, in every position. */
@@ -44,7 +37,7 @@ export function meterTable(kit: Kit, states: readonly StateReadings[]): string {
       .filter(({ lugs }) => !isTip(kit, lugs))
       .map((reading) => [
         '',
-        measuredText(kit, reading.lugs),
+        measuredText(kit, reading.probe, reading.lugs),
         ...both(reading),
         ...both(lugOf(volumeZero, reading.net)),
       ]),
@@ -62,9 +55,9 @@ const isTip = (kit: Kit, lugs: readonly LugId[]): boolean =>
     .some((tip) => lugs.includes(tip));
 
 /** `volume.3 to ground`; of the ring of a stereo jack `ring to sleeve`, as of the tip. */
-function measuredText(kit: Kit, lugs: readonly LugId[]): string {
+function measuredText(kit: Kit, probe: LugId, lugs: readonly LugId[]): string {
   const output = outputsOf(kit).find((one) => lugs.includes(one));
-  return output === undefined ? `${probeLug(kit, lugs)} to ground` : `${endAt(output).lug} to sleeve`;
+  return output === undefined ? `${probe} to ground` : `${endAt(output).lug} to sleeve`;
 }
 
 const both = (reading: Reading | undefined): readonly string[] =>
@@ -131,7 +124,7 @@ export function limitTables({ kit, nets }: Circuit, limits: Limits): string {
       .filter((entry) => !isTip(kit, entry.lugs))
       .map(({ one, lugs: all }) => [
         '',
-        measuredText(kit, all),
+        measuredText(kit, one.lug, all),
         ohmRange(one.disconnected),
         ohmRange(one.connected),
       ]);
@@ -141,7 +134,7 @@ export function limitTables({ kit, nets }: Circuit, limits: Limits): string {
     `Worst-case limits of loads and multimeter readings: all parts within tolerance, ${temperatures.low} to ${temperatures.high} °C`,
     columns(['position', 'sounding', 'DC load', 'signal load', 'total load'], loads),
     '',
-    columns(['position', 'measured', `volume on 10: ${DISCONNECTED}`, CONNECTED], meter),
+    columns(['position', 'measured', `volume on 10: ${BEFORE}`, FINISHED], meter),
     '',
     `Resonance: 95 % of ${formatCount(samples)} samples, each value uniform within its tolerance, seed ${seed}`,
     columns(['position', 'sounding', 'resonance', 'height'], peaks),

@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { parse } from 'yaml';
 import { z } from 'zod';
 import type { Circuit } from '../../src/circuit/circuit.ts';
-import { given } from '../../src/common/units.ts';
+import { given, type Sourced } from '../../src/common/units.ts';
 import type { End, Joint, Kit } from '../../src/describe/kit.ts';
 import { type Kind, kinds, type Part } from '../../src/parts/index.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
@@ -37,6 +37,7 @@ export function makeKit({ kit = 'test', parts, joints }: Compact): Kit {
     arrangement: 'free-flow',
     view: 'solder-side',
     hand: 'right',
+    language: 'en',
     parts: Object.entries(parts).map(([name, written]) => makePart(name, written)),
     joints: joints.map((joint, index): Joint => {
       const text = typeof joint === 'string' ? joint : String(Object.values(joint)[0]);
@@ -98,3 +99,40 @@ export const mixedSet: Compact = {
     'cap.2 > tone.case',
   ],
 };
+
+/** Copper at 10 °C and at 30 °C beside its resistance at 20 °C (IEC 60028). */
+const WARM = 0.0393;
+
+interface Spread {
+  readonly value: Sourced;
+  readonly tolerance: Sourced;
+}
+
+/** The kit with every resistance at one end of its tolerance: −1 low, 1 high. */
+export function atEnd(kit: Kit, end: -1 | 1): Kit {
+  const factor = ({ value }: Sourced): number => 1 + end * value;
+  const moved = <T extends Spread>(of: T): T => ({
+    ...of,
+    value: given(of.value.value * factor(of.tolerance)),
+  });
+  const parts = kit.parts.map((part): Part => {
+    if ('resistance' in part) {
+      const ohms = part.resistance.value * factor(part.tolerance) * (1 + end * WARM);
+      return { ...part, resistance: given(ohms) };
+    }
+    switch (part.kind) {
+      case 'pot':
+      case 'resistor':
+        return moved(part);
+      case 'push-pull':
+        return { ...part, first: moved(part.first) };
+      case 'dual-pot':
+      case 'stacked-pot':
+      case 'blend':
+        return { ...part, a: moved(part.a), b: moved(part.b) };
+      default:
+        return part;
+    }
+  });
+  return { ...kit, parts };
+}

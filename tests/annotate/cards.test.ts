@@ -13,6 +13,7 @@ const drawnSmall = (kind: 'lever-5' | 'lever-5-4p' | 'toggle-3') => {
 };
 const switchDrawn = drawnSmall('lever-5');
 const card = (more: Partial<Card>): Card => ({
+  language: 'en',
   states: [0],
   badge: '1',
   combinations: [['1']],
@@ -73,7 +74,7 @@ describe('a card', () => {
 
 describe('what the cards say once for all', () => {
   const said = (cards: readonly Card[], word: string): boolean =>
-    cardsSay(cards, 1000).some((line) => line.startsWith(word));
+    cardsSay(cards, 1000, 'en').some((line) => line.startsWith(word));
   it('explains a level where one is given, and series where there is any', () => {
     expect([said([card({})], 'dB down'), said([card({})], 'In series')]).toEqual([false, false]);
     expect(said([card({}), card({ rows: [{ ...row, level: '5.0 dB down' }] })], 'dB down')).toBe(true);
@@ -118,7 +119,7 @@ describe('a card of several positions', () => {
     const pressed = silent.find(({ badge }) => badge.startsWith('1'));
     expect(pressed?.where).toBe('with Mute pressed');
     expect(pressed?.switches.map(({ part }) => part.name)).toEqual(['mute']);
-    expect(cardsSay(cards, 1000)).toContain(LEFT_OUT);
+    expect(cardsSay(cards, 1000, 'en')).toContain(LEFT_OUT);
   });
   it('and one of a single position shows all of them without a word', () => {
     const single = cards.filter(({ states }) => states.length === 1);
@@ -127,6 +128,6 @@ describe('a card of several positions', () => {
       expect(switches.map(({ part }) => part.name)).toEqual(['selector', 'mute']);
       expect(where).toBeUndefined();
     }
-    expect(cardsSay(single, 1000)).not.toContain(LEFT_OUT);
+    expect(cardsSay(single, 1000, 'en')).not.toContain(LEFT_OUT);
   });
 });

@@ -1,7 +1,7 @@
 /** Pots that turn nothing, unusual values, and what was taken for granted: common practice, no source. */
 import { describe, expect, it } from 'vitest';
 import { readJack, solveLoads } from '../../src/analyse/index.ts';
-import { CARD_TYPE, cardWidth, METER_WORDS } from '../../src/annotate/card-size.ts';
+import { CARD_TYPE, cardWidth, meterWords } from '../../src/annotate/card-size.ts';
 import { cardsOf } from '../../src/annotate/cards.ts';
 import { notesOf } from '../../src/annotate/notes.ts';
 import { padsOf } from '../../src/annotate/pads.ts';
@@ -161,7 +161,9 @@ describe('what was taken for granted is marked', () => {
     const circuit = kit();
     const cards = cardsOf(circuit, solveLoads(circuit), readJack(circuit));
     const longest = Math.max(...cards.map((card) => textWidth(card.meter, CARD_TYPE.row, 'bold')));
-    expect(cardWidth(cards) - 28).toBeGreaterThan(textWidth(METER_WORDS, CARD_TYPE.small) + longest);
+    expect(cardWidth(cards) - 28).toBeGreaterThan(
+      textWidth(meterWords({ language: 'en' }), CARD_TYPE.small) + longest,
+    );
   });
   it('not once it is given', () => {
     expect(words(kit('8.4k'))).toBe('humbucker, 8.4 kΩ');

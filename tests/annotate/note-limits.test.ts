@@ -5,9 +5,10 @@ import { solveLoads } from '../../src/analyse/index.ts';
 import { loadNotes, toneNotes } from '../../src/annotate/load-notes.ts';
 import { padsOf } from '../../src/annotate/pads.ts';
 import { valueNotes } from '../../src/annotate/value-notes.ts';
-import { colourName, describeCards, describeJoints, stateLine, viewLine } from '../../src/annotate/words.ts';
+import { describeCards, describeJoints, stateLine, viewLine } from '../../src/annotate/words.ts';
 import { type Details, wording } from '../../src/common/wording.ts';
 import type { Kit } from '../../src/describe/kit.ts';
+import { colourName } from '../../src/messages/words.ts';
 import { type Compact, makeCircuit, makeKit, mixedSet, sampleCircuit } from '../analyse/kits.ts';
 
 /** Without the note on what is assumed, which has a test of its own. */
@@ -225,7 +226,7 @@ it('a padding resistor is captioned with the load of its pickup where that sound
 
 describe('the sheet’s words', () => {
   it('say the side and the hand, and how switches stand', () => {
-    expect([viewLine('solder-side', 'right'), viewLine('component-side', 'left')]).toEqual([
+    expect([viewLine('solder-side', 'right', 'en'), viewLine('component-side', 'left', 'en')]).toEqual([
       'Seen from the solder side; right-handed build.',
       'Seen from the component side, as if through the plate; left-handed build.',
     ]);
@@ -268,7 +269,11 @@ describe('the sheet’s words', () => {
     );
   });
   it('name a wire’s colour, or two, and a code that is none as it is', () => {
-    expect(['BK', 'GNYE', 'XX'].map(colourName)).toEqual(['black', 'green and yellow', 'XX']);
+    expect(['BK', 'GNYE', 'XX'].map((code) => colourName('en', code))).toEqual([
+      'black',
+      'green and yellow',
+      'XX',
+    ]);
   });
   it('describe every card and every joint', () => {
     const circuit = makeCircuit({
@@ -281,6 +286,7 @@ describe('the sheet’s words', () => {
     });
     const row = { pickup: 'a', label: 'Neck', dcLoad: '250 kΩ', signalLoad: '125 kΩ', ratio: 1, verdict: '' };
     const card = {
+      language: 'en' as const,
       states: [1],
       badge: '2',
       combinations: [['2']],

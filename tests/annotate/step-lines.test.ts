@@ -27,16 +27,11 @@ function step(joint: string, written: Written): readonly string[] {
 it.each([
   ['neck.hot > lever.A1', { kind: 'wire' }, 'Pickups', 'Wire from Neck hot to Lever A1'],
   ['volume.case > neck.ground', { kind: 'braid' }, 'Pickups', 'Braid from Volume case to Neck ground'],
-  [
-    'lever.A0 > lever.B0',
-    { kind: 'jumper' },
-    'Jumpers and bent lugs',
-    'Bare jumper from Lever A0 to Lever B0',
-  ],
+  ['lever.A0 > lever.B0', { kind: 'jumper' }, 'Jumpers', 'Bare jumper from Lever A0 to Lever B0'],
   [
     'volume.1 > volume.case',
     { kind: 'bend' },
-    'Jumpers and bent lugs',
+    'Ground',
     'Bend Volume lug 1 back and solder it to Volume case',
   ],
   ['volume.case > tone.case', { kind: 'wire' }, 'Ground', 'Wire from Volume case to Tone case'],
@@ -54,7 +49,7 @@ it.each([
     'Switch and pots',
     'Braid (80 mm) from Lever A0 to Volume lug 3',
   ],
-  ['volume.2 > out.tip', { kind: 'wire', step: 8 }, 'Step 8', 'Wire from Volume lug 2 to Out tip'],
+  ['volume.2 > out.tip', { kind: 'wire', step: 8 }, 'Further joints', 'Wire from Volume lug 2 to Out tip'],
   ['volume.2 > out.tip', { kind: 'wire', step: 3 }, 'Components', 'Wire from Volume lug 2 to Out tip'],
   ['cap.1 > tone.1', { kind: 'leg' }, 'Components', 'Cap (22 nF, marked 223): one leg to Tone lug 1'],
   [

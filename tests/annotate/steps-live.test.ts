@@ -33,7 +33,7 @@ describe('steps', () => {
     const steps = stepsOf(circuit);
     expect(steps.map(({ title }) => title)).toEqual([
       'Ground',
-      'Jumpers and bent lugs',
+      'Jumpers',
       'Components',
       'Switch and pots',
       'Output',
@@ -44,7 +44,7 @@ describe('steps', () => {
         ?.number;
     expect(steps[2]?.lines).toContain(
       // The pad's leg at the switch goes in a tube.
-      'Neck pad (470 kΩ, yellow violet yellow gold, sleeved): one leg to Selector A3',
+      'Neck pad (470 kΩ, yellow violet yellow gold, sleeved): one leg to Selector A3; hook only, solder in step 6',
     );
     // IEC 60062 and EIA-198: 22 nF is 22 × 10³ pF, marked 223.
     expect(steps[2]?.lines.filter((line) => line.includes('nF'))).toEqual([
@@ -52,7 +52,8 @@ describe('steps', () => {
       expect.stringMatching(/^Tone cap \(22 nF, marked 223\): one leg to /),
     ]);
     expect(stepOf('volume.case > tone-1.case')).toBe(1);
-    expect(stepOf('volume.1 > volume.case')).toBe(2);
+    // Bent with the other joints on its case, which is then heated once for all of them.
+    expect(stepOf('volume.1 > volume.case')).toBe(1);
     expect(stepOf('pad-neck.1 > selector.A3')).toBe(3);
     expect(stepOf('selector.B0 > volume.3')).toBe(4);
     expect(stepOf('volume.2 > output.tip')).toBe(5);
@@ -66,7 +67,7 @@ describe('steps', () => {
     );
     const steps = stepsOf(buildCircuit({ ...kit, joints }));
     const last = steps[steps.length - 1];
-    expect(last?.title).toBe('Step 9');
+    expect(last?.title).toBe('Further joints');
     expect(last?.lines).toEqual(['Wire (pink, 180 mm) from Volume lug 2 to Output tip']);
     expect(steps.map(({ title }) => title)).not.toContain('Output');
   });

@@ -45,6 +45,7 @@ const row = (more: Partial<CardRow> = {}): CardRow => ({
   ...more,
 });
 const card = (more: Partial<Card> = {}): Card => ({
+  language: 'en',
   states: [1],
   badge: '2',
   combinations: [['2']],
@@ -334,6 +335,7 @@ describe('a part', () => {
   };
   const lookOf = (more: Partial<Look> = {}): Look => ({
     theme,
+    language: 'en',
     closed: new Map(),
     joined: new Set(),
     meeting: new Set(),

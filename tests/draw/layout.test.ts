@@ -26,6 +26,7 @@ const words = (most: number): string =>
   );
 
 const anyCard = (): Card => ({
+  language: 'en',
   states: [0],
   badge: '1',
   combinations: [['1']],
@@ -44,6 +45,7 @@ const anyCard = (): Card => ({
 const LEGEND = ['DC load: resistance across the leads.', 'Bar: signal load.', 'Tick: reference.'];
 const KEY: readonly KeyEntry[] = Array.from({ length: 9 }, () => ({ words: words(30) }));
 const anyRoom = (cards: number) => ({
+  language: 'en' as const,
   title: words(80),
   views: Array.from({ length: 1 + upTo(2) }, () => words(80)),
   key: KEY.slice(0, upTo(9)),
@@ -202,7 +204,7 @@ describe('the key', () => {
     empty = false,
     inks = theme,
   ): readonly string[] =>
-    keyOf(lines, PICKUPS, codes, empty, false, [], inks)
+    keyOf(lines, PICKUPS, codes, empty, false, [], inks, 'en')
       .map((entry) => entry.words)
       .filter((words) => words !== 'solder joint');
 
@@ -259,7 +261,7 @@ describe('the key', () => {
       wire('signal', 'BKRD'),
       line('ground'),
     ];
-    const entries = keyOf(lines, PICKUPS, ['RD', 'BK', 'WH', 'BKRD', 'GN'], false, true, [], theme);
+    const entries = keyOf(lines, PICKUPS, ['RD', 'BK', 'WH', 'BKRD', 'GN'], false, true, [], theme, 'en');
     expect(entries.map(({ words, code, line: of }) => [words, code ?? '', of?.look ?? ''])).toEqual([
       ['red', 'RD', 'signal'],
       ['black and red, striped', 'BKRD', 'signal'],
@@ -385,7 +387,15 @@ describe('the head', () => {
   it('names the drawing for those who cannot see it, and writes its title and lines on its paper', () => {
     const opened = sketch((pen) => {
       const box = { x: -4, y: -2, width, height };
-      const head = { id: 'k', title, description: 'What it is', box, width: '200mm', height: '150mm' };
+      const head = {
+        id: 'k',
+        language: 'en' as const,
+        title,
+        description: 'What it is',
+        box,
+        width: '200mm',
+        height: '150mm',
+      };
       const rest = openSheet(pen.into, head, theme);
       const written = headBlock({ ...NO_CONTENTS, title, views: lines }, 700).put(EDGE, EDGE).head ?? [];
       writeLines(rest.group({ id: 'k-head' }), written, theme);

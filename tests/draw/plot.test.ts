@@ -48,6 +48,7 @@ const silent = (i: number): PlotState => {
   return { ...rest, references: [], rows: [] };
 };
 const plotOf = (states: readonly PlotState[], more: Partial<Plot> = {}): Plot => ({
+  language: 'en',
   id: 'k',
   title: 'A kit',
   lines: ['Volume on 10'],

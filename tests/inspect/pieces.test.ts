@@ -125,11 +125,11 @@ it('each has a title and a description of its own', () => {
   const kit = prepared.circuit.kit;
   for (const only of [['drawing'], ['key'], ['cards'], ['drawing', 'cards']] as const) {
     const svg = svgOf({ only });
-    expect(svg).toContain(`>${titleOf(kit.title, only)}</title>`);
+    expect(svg).toContain(`>${titleOf(kit.title, only, 'en')}</title>`);
     expect(svg).not.toContain(`>${kit.title}</text>`);
     const [, said = ''] = /<desc[^>]*>([^<]*)</.exec(svg) ?? [];
     expect(said.includes('Joints: '), only.join()).toBe(only[0] === 'drawing');
     expect(said.includes('DC load '), only.join()).toBe(only.includes('cards' as never));
   }
-  expect(titleOf('SS', ['cards', 'drawing'])).toBe('SS: wiring, loads in each switch position');
+  expect(titleOf('SS', ['cards', 'drawing'], 'en')).toBe('SS: wiring, loads in each switch position');
 });

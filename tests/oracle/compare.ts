@@ -4,6 +4,7 @@ import { rolesOf, rotationsAt } from '../../src/analyse/controls.ts';
 import { solveLoads } from '../../src/analyse/loads.ts';
 import { readMeter } from '../../src/analyse/meter.ts';
 import { makeStateSolver, transferAt } from '../../src/analyse/response.ts';
+import { stepsOf } from '../../src/annotate/steps.ts';
 import type { Circuit, State } from '../../src/circuit/circuit.ts';
 import { isPickup } from '../../src/parts/index.ts';
 import { loadsOf } from '../../src/solve/measure.ts';
@@ -108,24 +109,57 @@ export function meterChecks(circuit: Circuit): readonly Check[] {
   const roles = rolesOf(circuit);
   const sleeve = `${circuit.kit.parts.find((part) => part.kind === 'jack')?.name}.sleeve`;
   const tip = sleeve.replace('.sleeve', '.tip');
+  const before = solderedBeforePickups(circuit);
   return readMeter(circuit, roles).flatMap(({ state, volumeFull, volumeZero }) =>
     [
       { volume: 10, readings: volumeFull },
       { volume: 0, readings: volumeZero },
     ].flatMap(({ volume, readings }) => {
-      const own = ownNetlist(circuit, state, rotationsAt(roles, { volume, tone: 10 }));
-      const bare = own.lines.filter((line) => line.pickup === undefined);
-      const rows = [{ lugs: [tip], ...readings.jack }, ...readings.lugs];
-      return rows.flatMap(({ lugs, disconnected, connected }) => {
-        const port = { from: own.node(lugs[0] ?? ''), to: own.node(sleeve) };
-        const what = `reading at ${lugs[0]}, volume ${volume}, ${JSON.stringify(state.positions)}`;
+      const turned = rotationsAt(roles, { volume, tone: 10 });
+      const [bare, whole] = [ownNetlist(before, state, turned), ownNetlist(circuit, state, turned)];
+      const rows = [{ probe: tip, ...readings.jack }, ...readings.lugs];
+      return rows.flatMap(({ probe, disconnected, connected }) => {
+        const port = (own: OwnNetlist) => ({ from: own.node(probe), to: own.node(sleeve) });
+        const what = `reading at ${probe}, volume ${volume}, ${JSON.stringify(state.positions)}`;
         return [
-          direct(`${what}, disconnected`, bare, port, disconnected),
-          direct(`${what}, connected`, own.lines, port, connected),
+          direct(`${what}, before pickups`, bare.lines, port(bare), disconnected),
+          direct(`${what}, finished`, whole.lines, port(whole), connected),
         ];
       });
     }),
   );
+}
+
+/**
+ * The circuit with those joints only that are soldered at both ends before the first lead of a pickup is. Which these are is read
+ * off the steps as a customer has them.
+ */
+export function solderedBeforePickups(circuit: Circuit): Circuit {
+  const pickups = new Set(circuit.kit.parts.filter(isPickup).map(({ name }) => name));
+  const first = stepsOf(circuit).find(({ joints }) =>
+    joints.some((i) => {
+      const joint = circuit.joints[i];
+      return joint !== undefined && (pickups.has(joint.from.part) || pickups.has(joint.to.part));
+    }),
+  );
+  return solderedAfter(circuit, first ? first.number - 1 : Infinity);
+}
+
+/** The same after a step: a joint of the steps up to then counts unless one of its ends is left for a later one. */
+export function solderedAfter(circuit: Circuit, step: number): Circuit {
+  const made = new Set(
+    stepsOf(circuit).flatMap(({ number, details }) =>
+      number > step
+        ? []
+        : details
+            .filter(({ from, to }) =>
+              [from, to].every(({ soldered }) => typeof soldered === 'string' || soldered.later <= step),
+            )
+            .map(({ index }) => index),
+    ),
+  );
+  const joints = circuit.kit.joints.filter((_, i) => made.has(i));
+  return { ...circuit, joints, kit: { ...circuit.kit, joints } };
 }
 
 interface OwnPort {
@@ -134,7 +168,7 @@ interface OwnPort {
 }
 
 /** A direct resistance. Without its inductance a coil is its resistance, so a second kind of analysis is not needed. */
-const direct = (what: string, lines: readonly Line[], port: OwnPort, ohms: number): Check => ({
+export const direct = (what: string, lines: readonly Line[], port: OwnPort, ohms: number): Check => ({
   what: `direct ${what}`,
   job: {
     lines: lines.flatMap((line): readonly Line[] =>

@@ -24,7 +24,7 @@ const block = (
   label: string,
   columns: Columns = LEVER,
   contacts: readonly Contact[] = SHORT_CONTACTS,
-): Outline => blockOutline(label, 'five-way', columns, contacts);
+): Outline => blockOutline(label, 'five-way', columns, contacts, 'en');
 
 /** Everything in a value that has a height, a grid step lower; a direction has none. */
 const down = (value: unknown): unknown =>

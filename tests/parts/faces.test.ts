@@ -272,9 +272,9 @@ describe('two parts in one', () => {
       const both = compose('both', 'both', groundPoint, made(kind));
       const part = both.build({ kind: 'both', name: 'x', label: 'Post' }, {});
       const first = groundPoint.build({ kind: 'ground-point', name: 'x', label: 'Post' }, {});
-      const [left, alone] = [groundPoint.outline(first), seen(partOf(kind, ''))];
+      const [left, alone] = [groundPoint.outline(first, undefined, 'en'), seen(partOf(kind, ''))];
       const by = left.width + 2 * PITCH;
-      const outline: Outline = both.outline(part);
+      const outline: Outline = both.outline(part, undefined, 'en');
       expect(outline.lugs).toEqual([...left.lugs, ...(moved(alone.outline.lugs, by) as typeof left.lugs)]);
       expect(outline.labels).toEqual([
         ...left.labels,

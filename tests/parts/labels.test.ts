@@ -70,6 +70,7 @@ function lookOf(part: Part, position: number, theme: ThemeName): Look {
   const joins = contactsOf(part)[position]?.joins;
   return {
     theme: themes[theme],
+    language: 'en',
     closed: new Map(joins ? [[part.name, joins]] : []),
     joined: new Set(),
     meeting: new Set(),

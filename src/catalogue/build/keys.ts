@@ -16,7 +16,12 @@ import type { Job } from '../catalogue.ts';
 import { hashOf } from './cache.ts';
 
 /** Packages outside of the program's own files that have a part in what is drawn. */
-const DRAWING = ['@resvg/resvg-js', '@expo-google-fonts/inter'];
+const DRAWING = [
+  '@resvg/resvg-js',
+  '@expo-google-fonts/inter',
+  '@myriaddreamin/typst-ts-node-compiler',
+  'subset-font',
+];
 
 /** The program: its version, its own files, and the packages it draws with. Another program may draw otherwise. */
 export function programKey(): string {
@@ -66,8 +71,8 @@ export class Texts {
    * tell, or that extends a file which cannot be read.
    */
   keyOf(job: Job): string | undefined {
-    const { id, description, arrangement, page, date, outputs } = job;
-    const said = JSON.stringify([id, description, page, date, outputs, senderOf(job)]);
+    const { id, description, arrangement, page, language, date, outputs } = job;
+    const said = JSON.stringify([id, description, page, language, date, outputs, senderOf(job)]);
     const parts = [this.#program, this.#listFor(job.file), said];
     const arrangements = [arrangement];
     let extended: string | undefined;

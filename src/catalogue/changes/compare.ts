@@ -171,7 +171,8 @@ function changesIn(before: StateFigures, after: StateFigures): readonly Change[]
     const old = before.readings.find(
       (one) => one.measured === measured && one.volume === volume && one.pickups === state,
     );
-    const what = `${measured}, volume on ${volume}, pickups ${state}`;
+    const when = state === 'connected' ? 'finished' : 'before the pickups are soldered';
+    const what = `${measured}, volume on ${volume}, ${when}`;
     return old
       ? ohmsChange(
           position,

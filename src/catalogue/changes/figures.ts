@@ -27,7 +27,6 @@ import { drawSheet } from '../../draw/sheet.ts';
 import { findArrangement } from '../../files/layouts.ts';
 import type { Loaded } from '../../files/load.ts';
 import { outlineOf } from '../../parts/index.ts';
-import { probeLug } from '../../report/meter-table.ts';
 import { buildCircuit } from '../../solve/build.ts';
 
 /** Ohms; an open circuit has no figure. */
@@ -57,7 +56,7 @@ const stateSchema = z.object({
   pickups: z.array(pickupSchema),
   /** All pickups that sound, by the output that they are heard at; one of a mono jack has no name. */
   together: z.array(z.object({ output: z.string(), shape: shapeSchema })),
-  /** With all controls on 10 or the volumes on 0, pickups disconnected or connected. */
+  /** With all controls on 10 or the volumes on 0; `disconnected` before the pickups are soldered, `connected` when all is. */
   readings: z.array(
     z.object({ measured: z.string(), volume: z.literal([10, 0]), pickups: z.string(), ohms }),
   ),
@@ -141,7 +140,7 @@ function shownOf(circuit: Circuit, loads: Prepared['loads']): string {
   const { kit } = circuit;
   const captions = padCaptions(circuit, loads);
   const parts = kit.parts.map((part) => {
-    const outline = outlineOf(part, captions.get(part.name));
+    const outline = outlineOf(part, captions.get(part.name), kit.language);
     const { width, height } = outline;
     return { part, outline, frame: { x: 0, y: 0, width, height, turn: 0, mirror: false } as const };
   });
@@ -180,10 +179,7 @@ function statesOf(circuit: Circuit, loads: Prepared['loads']): StateFigures[] {
         together ? [{ output: outputOf(heard) ?? '', shape: shapeOf(together.shape) }] : [],
       ),
       readings: readings
-        ? [
-            ...readingsOf(circuit.kit, readings.volumeFull, 10),
-            ...readingsOf(circuit.kit, readings.volumeZero, 0),
-          ]
+        ? [...readingsOf(readings.volumeFull, 10), ...readingsOf(readings.volumeZero, 0)]
         : [],
     };
   });
@@ -199,14 +195,13 @@ const shapeOf = ({ plateau, resonance, cutoff }: CurveShape): Shape => ({
 /** What the reading at the jack is called; those at lugs go by the lugs. */
 export const AT_JACK = 'tip to sleeve';
 
-const readingsOf = (kit: Kit, { jack, lugs }: HarnessReadings, volume: 10 | 0): StateFigures['readings'] =>
-  [
-    { measured: AT_JACK, ...jack },
-    ...lugs.map((one) => ({ ...one, measured: probeLug(kit, one.lugs) })),
-  ].flatMap(({ measured, disconnected, connected }) => [
-    { measured, volume, pickups: 'disconnected', ohms: keptOhms(disconnected) },
-    { measured, volume, pickups: 'connected', ohms: keptOhms(connected) },
-  ]);
+const readingsOf = ({ jack, lugs }: HarnessReadings, volume: 10 | 0): StateFigures['readings'] =>
+  [{ measured: AT_JACK, ...jack }, ...lugs.map((one) => ({ ...one, measured: one.probe }))].flatMap(
+    ({ measured, disconnected, connected }) => [
+      { measured, volume, pickups: 'disconnected', ohms: keptOhms(disconnected) },
+      { measured, volume, pickups: 'connected', ohms: keptOhms(connected) },
+    ],
+  );
 
 /** What the parts of a kit cost by the list; parts without a price are named, since the sum is then too low. */
 function priceOf({ parts, list }: Pick<Kit, 'parts' | 'list'>): KitFigures['price'] {

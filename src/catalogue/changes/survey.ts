@@ -1,6 +1,6 @@
 /** All kits of a catalogue as they are now, compared with what they were when they were built last. */
 import { join, relative, sep } from 'node:path';
-import type { Kit } from '../../describe/kit.ts';
+import { inLanguage, type Kit } from '../../describe/kit.ts';
 import type { Prepared } from '../../draw/compose.ts';
 import { findArrangement, findPage } from '../../files/layouts.ts';
 import type { Loaded } from '../../files/load.ts';
@@ -71,11 +71,11 @@ export async function* survey(
 }
 
 /** The kit with what the catalogue says in its place. */
-function withJob(loaded: Loaded, { arrangement, page }: Job): Loaded {
+function withJob(loaded: Loaded, { arrangement, page, language }: Job): Loaded {
   const { kit } = loaded;
   if (!kit) return loaded;
   const own: Kit = {
-    ...kit,
+    ...inLanguage(kit, language),
     arrangement: arrangement ?? kit.arrangement,
     ...(page === undefined ? {} : { page }),
   };

@@ -55,6 +55,9 @@ outputs: [drawing]
 # The page that sheets are fitted to: a4, a5 or letter. Without this line each sheet is as large as it has to be.
 page: a4
 
+# The language of everything made for customers: en, de, fr or es; English where nothing is said. Remove the # to try it.
+#language: de
+
 # Who leaflets are from: remove the # in front of these lines, and write your own. logo: logo.svg adds a drawing of shapes alone.
 #workshop:
 #  name: Your workshop

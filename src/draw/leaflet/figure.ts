@@ -1,5 +1,6 @@
 /** What the figures of a leaflet have in common: the box on the page that one is drawn for, and what is known of it then. */
 import { type Rect, rectAbout, round2 } from '../../common/geometry.ts';
+import type { Language } from '../../messages/language.ts';
 import { TYPE } from '../../parts/outline.ts';
 import { openSheet } from '../head.ts';
 import { textOf } from '../headless.ts';
@@ -28,7 +29,7 @@ export interface Figure {
 }
 
 /** Millimetres of a point, 1/72 inch. */
-const POINT = 25.4 / 72;
+export const POINT = 25.4 / 72;
 /** The least type of a leaflet, points. */
 export const LEAST = 7;
 /** Millimetres of a drawing unit at most: larger, lines would look coarse. */
@@ -46,6 +47,7 @@ export function figureOf(
   {
     id,
     title,
+    language,
     alt,
     crop,
     scale,
@@ -54,6 +56,7 @@ export function figureOf(
   }: {
     readonly id: string;
     readonly title: string;
+    readonly language: Language;
     readonly alt: string;
     readonly crop: Rect;
     /** Millimetres of a drawing unit. */
@@ -68,7 +71,15 @@ export function figureOf(
   const down = (n: number): number => Math.floor(n * 100 + 1e-6) / 100;
   const [width, height] = [down(crop.width * scale), down(crop.height * scale)];
   const svg = textOf((root) => {
-    const head = { id, title, description: alt, box: crop, width: `${width}mm`, height: `${height}mm` };
+    const head = {
+      id,
+      title,
+      language,
+      description: alt,
+      box: crop,
+      width: `${width}mm`,
+      height: `${height}mm`,
+    };
     drawing(openSheet(root, head, theme));
   });
   return { svg, width, height, alt, smallest: round2((type * scale) / POINT) };

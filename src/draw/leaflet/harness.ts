@@ -77,9 +77,9 @@ export function harnessOf(scene: Scene): Harness {
   // A component is not there before its first leg is soldered.
   const parts = sheet.placement.parts.filter(({ part }) => !is(part, 'component') || soldered.has(part.name));
   const tags = new Map(
-    parts.flatMap((placed) =>
-      tagsOf(placed, type, concerned.has(placed.part.name)).map((tag) => [tag.id, tag] as const),
-    ),
+    parts
+      .flatMap((placed) => tagsOf(placed, type, concerned.has(placed.part.name), sheet.language))
+      .map((tag) => [tag.id, tag] as const),
   );
   const harness = { ...scene, parts, tags };
   return {
@@ -270,6 +270,7 @@ function drawPart(pen: Pen, id: string, placed: PlacedPart, harness: Harness, wi
   );
   const look: Look = {
     theme,
+    language: sheet.language,
     closed: sheet.closed,
     turned: sheet.turned,
     joined: new Set(),
@@ -309,9 +310,9 @@ function drawPart(pen: Pen, id: string, placed: PlacedPart, harness: Harness, wi
     });
     if (tag.size !== undefined)
       still.text(
-        lug,
+        tag.lug,
         { x: tag.rect.x + tag.rect.width / 2, y: tag.rect.y + tag.rect.height / 2 },
-        { size: tag.size, weight: 'bold', fill: theme.lugInk, lift: /[gjpqy]/.test(lug) ? 1 : 0 },
+        { size: tag.size, weight: 'bold', fill: theme.lugInk, lift: /[gjpqy]/.test(tag.lug) ? 1 : 0 },
       );
   }
 }

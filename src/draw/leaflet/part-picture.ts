@@ -37,23 +37,27 @@ export function partPicture(
   );
   const type = printed.length === 0 ? 0 : Math.min(...printed);
   const id = `${sheet.id}-leaflet-part-${part.name}`;
-  return figureOf({ id, title: part.label, alt, crop, scale, type, theme }, (pen) => {
-    const group = new Pen(pen.into.group({ id: `${id}-drawing` }), frame);
-    drawFace(
-      group,
-      { part, frame, outline },
-      {
-        theme,
-        closed: sheet.closed,
-        turned: sheet.turned,
-        joined: new Set(),
-        meeting: new Set(),
-        highlighted: new Set(),
-        tints: sheet.tints,
-      },
-    );
-    for (const { tag } of tags) group.rect(tag, { class: CLASS.tag, ...tagLook(theme, true) });
-  });
+  return figureOf(
+    { id, title: part.label, language: sheet.language, alt, crop, scale, type, theme },
+    (pen) => {
+      const group = new Pen(pen.into.group({ id: `${id}-drawing` }), frame);
+      drawFace(
+        group,
+        { part, frame, outline },
+        {
+          theme,
+          language: sheet.language,
+          closed: sheet.closed,
+          turned: sheet.turned,
+          joined: new Set(),
+          meeting: new Set(),
+          highlighted: new Set(),
+          tints: sheet.tints,
+        },
+      );
+      for (const { tag } of tags) group.rect(tag, { class: CLASS.tag, ...tagLook(theme, true) });
+    },
+  );
 }
 
 /** The outline of a component with its legs cut short. */

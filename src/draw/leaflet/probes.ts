@@ -103,7 +103,7 @@ export function probeFigure(
   const best = [...apart].sort((a, b) => b.frame.scale - a.frame.scale)[0];
   const { frame, layout } = best && best.frame.scale > WORTH * whole.frame.scale ? best : whole;
   const id = `${sheet.id}-leaflet-${name}`;
-  return figureOf({ id, title: sheet.title, alt, ...frame, theme }, (pen) => {
+  return figureOf({ id, title: sheet.title, language: sheet.language, alt, ...frame, theme }, (pen) => {
     const drawing = pen.group({ id: `${id}-drawing` });
     layout.views.forEach((view, i) => {
       // A joint may be seen in both windows, and an id is one element's.

@@ -98,11 +98,14 @@ export function stepFigures<S extends FigureStep>(
     };
     const harness = harnessOf({ sheet, theme, made, concerned, type: frame.type, hooked });
     const id = `${sheet.id}-leaflet-step-${step.number}`;
-    return figureOf({ id, title: sheet.title, alt: altOf(step), ...frame, theme }, (pen) => {
-      const drawing = pen.group({ id: `${id}-drawing` });
-      drawHarness(drawing, id, harness, frame.crop);
-      drawNumbers(drawing.group({ id: `${id}-numbers` }), id, harness, step, frame);
-    });
+    return figureOf(
+      { id, title: sheet.title, language: sheet.language, alt: altOf(step), ...frame, theme },
+      (pen) => {
+        const drawing = pen.group({ id: `${id}-drawing` });
+        drawHarness(drawing, id, harness, frame.crop);
+        drawNumbers(drawing.group({ id: `${id}-numbers` }), id, harness, step, frame);
+      },
+    );
   });
 }
 

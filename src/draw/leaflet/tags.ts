@@ -6,6 +6,8 @@ import { lugId } from '../../circuit/circuit.ts';
 import { around, centreOf, type Point, type Rect } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
 import { textWidth } from '../../common/text.ts';
+import type { Language } from '../../messages/language.ts';
+import { lugWords } from '../../messages/words.ts';
 import { is } from '../../parts/index.ts';
 import { type LabelSlot, nameLines, TYPE } from '../../parts/outline.ts';
 import { labelsToSheet, rectToSheet } from '../../place/frame.ts';
@@ -14,6 +16,7 @@ import type { PlacedPart } from '../../place/placement.ts';
 /** A lug's tag on the sheet, and the size of its name; without one where there is no room for it. */
 export interface Tag {
   readonly id: string;
+  /** Its name on the drawing. */
   readonly lug: string;
   readonly rect: Rect;
   readonly size?: number;
@@ -33,14 +36,20 @@ const grown = (rect: Rect, lug: string, size: number): Rect => {
 };
 
 /** Tags of a part's lugs in which names are of a size; surfaces and the legs of components have none. */
-export const tagsOf = ({ part, frame, outline }: PlacedPart, size: number, named: boolean): readonly Tag[] =>
+export const tagsOf = (
+  { part, frame, outline }: PlacedPart,
+  size: number,
+  named: boolean,
+  language: Language,
+): readonly Tag[] =>
   is(part, 'component')
     ? []
     : outline.lugs.flatMap(({ lug, tag, surface }) => {
         if (surface) return [];
         const rect = rectToSheet(frame, tag);
-        const own = { id: lugId(part.name, lug), lug };
-        return [named ? { ...own, rect: grown(rect, lug, size), size } : { ...own, rect }];
+        const words = lugWords(language, lug);
+        const own = { id: lugId(part.name, lug), lug: words };
+        return [named ? { ...own, rect: grown(rect, words, size), size } : { ...own, rect }];
       });
 
 /** How much wider than the words it replaces a name may be: faces leave some air about them. */

@@ -52,7 +52,7 @@ export function wiringFigure(
   const turned = scaleIn(crop, aside) > scaleIn(crop, box);
   const room = turned ? aside : box;
   const scale = scaleIn(crop, room);
-  const head = { id, title: sheet.title, alt, theme };
+  const head = { id, title: sheet.title, language: sheet.language, alt, theme };
   if (TYPE.lug >= sizeOf(LEAST, scale)) {
     const plain = { ...head, crop, scale, type: TYPE.lug };
     const figure = figureOf(plain, (pen) => drawWiring(pen, { ...sheet, id }, { x: 0, y: 0 }, theme));

@@ -4,6 +4,7 @@ import type { Plot, PlotMark } from '../../annotate/plot.ts';
 import { around, at, type Rect } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
 import { textWidth } from '../../common/text.ts';
+import { sayIn } from '../../messages/say.ts';
 import type { Pen } from '../pen.ts';
 import type { Theme } from '../theme.ts';
 import { type Axes, axesOf, drawAxes, TICK_SIZE } from './axes.ts';
@@ -24,7 +25,6 @@ const FLAG_HEIGHT = 32;
 const PINS = 26;
 /** With more states than this, a flag is its number alone; the figures stand on the panels. */
 const MOST_FIGURES = 10;
-const NOTHING = 'No output at this setting.';
 
 interface Ending {
   readonly badge?: string;
@@ -65,13 +65,13 @@ const highest = (levels: readonly number[]): number =>
   levels.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
 
 /** Least width of the plot beside its names: legible, and the flags side by side. */
-export const leastField = (plot: Plot): number => {
+export const leastField = (plot: Plot, legible = 620): number => {
   const full = plot.states.length <= MOST_FIGURES;
   const flags = plot.states.map(({ badge, trace }) =>
     trace?.resonance ? flagWidth(badge, trace.resonance, full) : 0,
   );
   return Math.max(
-    620,
+    legible,
     flags.reduce((a, b) => a + b, 0),
   );
 };
@@ -112,8 +112,9 @@ export function drawOverview(pen: Pen, plot: Plot, box: Rect, theme: Theme): voi
   });
   if (ends.length === 0) {
     const middle = at(field.x + field.width / 2, field.y + field.height / 2);
-    pen.rect(around(middle.x, middle.y, textWidth(NOTHING, NAME) + 8, 16), { fill: theme.paper });
-    pen.text(NOTHING, middle, { size: NAME, fill: theme.quiet });
+    const nothing = sayIn(plot.language)('plot.nothing');
+    pen.rect(around(middle.x, middle.y, textWidth(nothing, NAME) + 8, 16), { fill: theme.paper });
+    pen.text(nothing, middle, { size: NAME, fill: theme.quiet });
   }
   drawFlags(pen.group({ id: `${plot.id}-flags` }), plot, axes, theme);
   drawEndings(pen.group({ id: `${plot.id}-names` }), ends, axes, theme);

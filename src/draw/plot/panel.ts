@@ -1,8 +1,11 @@
 /** One state by itself, near the resonance: its line against what each of its pickups was made for. */
+
 import { CARD_TYPE } from '../../annotate/card-size.ts';
 import type { Plot, PlotMark, PlotState } from '../../annotate/plot.ts';
 import { around, at, type Point, type Rect } from '../../common/geometry.ts';
 import { textWidth } from '../../common/text.ts';
+import type { Language } from '../../messages/language.ts';
+import { sayIn } from '../../messages/say.ts';
 import type { Pen } from '../pen.ts';
 import { ruled, type Theme } from '../theme.ts';
 import { type Axes, type AxisRange, axesOf, drawAxes } from './axes.ts';
@@ -38,6 +41,7 @@ export const panelWidth = (plot: Plot): number =>
   Math.ceil(
     Math.max(
       310,
+      textWidth(sayIn(plot.language)('plot.compared'), SIZE) + 2 * PAD,
       ...plot.states.flatMap(({ badge, name, rows }) => [
         badgeWidth(badge, CARD_TYPE.title) + 8 + textWidth(name, CARD_TYPE.title, 'bold') + 2 * PAD,
         ...rows.map(
@@ -81,14 +85,14 @@ export function drawPanel(
   pen.rect(field, { fill: theme.paper });
   const axes = axesOf(field, HERTZ, levels);
   drawAxes(pen, `${id}-axes`, axes, theme);
-  drawTraces(pen, id, plot.frequencies, state, axes, theme);
-  drawRows(pen, state, box, y + HEAD + FIELD + AXIS, theme);
+  drawTraces(pen, id, plot, state, axes, theme);
+  drawRows(pen, state, plot.language, box, y + HEAD + FIELD + AXIS, theme);
 }
 
 function drawTraces(
   pen: Pen,
   id: string,
-  frequencies: readonly number[],
+  { frequencies, language }: Plot,
   state: PlotState,
   axes: Axes,
   theme: Theme,
@@ -97,8 +101,9 @@ function drawTraces(
   const { trace } = state;
   if (!trace) {
     const middle = at(box.x + box.width / 2, box.y + box.height / 2);
-    clear(pen, middle, textWidth('no output', CARD_TYPE.row), theme);
-    pen.text('no output', middle, { size: CARD_TYPE.row, fill: theme.quiet });
+    const words = sayIn(language)('level.none');
+    clear(pen, middle, textWidth(words, CARD_TYPE.row), theme);
+    pen.text(words, middle, { size: CARD_TYPE.row, fill: theme.quiet });
     return;
   }
   const runs = spotsOf(frequencies, trace, axes);
@@ -108,7 +113,7 @@ function drawTraces(
     strokeReference(pen.group({ id: `${id}-reference-${i + 1}` }), dataOf(one), theme, 1.5);
   });
   const marks = pen.group({ id: `${id}-marks` });
-  drawNotes(marks, state, axes, runs, references, theme);
+  drawNotes(marks, notesOf(state, axes, references, language), axes, [runs, ...references], theme);
   if (trace.resonance) drawPeak(marks, trace.resonance, axes, [runs, ...references], theme);
   if (trace.cutoff)
     marks.circle(at(x(trace.cutoff.frequency), y(trace.cutoff.level)), 3.5, {
@@ -150,13 +155,19 @@ const NOTE_DROP = 20;
 const NOTE_STEP = 18;
 
 /** What is to be named below the plateau: the −3 dB point, then each reference at a height of its own. */
-function notesOf(state: PlotState, { x, y }: Axes, references: readonly Runs[]): readonly Note[] {
+function notesOf(
+  state: PlotState,
+  { x, y }: Axes,
+  references: readonly Runs[],
+  language: Language,
+): readonly Note[] {
   const { trace } = state;
   if (!trace) return [];
   const first = y(trace.plateau - 3);
   const named = references.flatMap((runs, i): Note[] => {
     const spot = lastAt(runs, first + NOTE_DROP + i * NOTE_STEP);
-    const words = references.length === 1 ? 'reference' : (state.references[i]?.words ?? '');
+    const words =
+      references.length === 1 ? sayIn(language)('plot.reference') : (state.references[i]?.words ?? '');
     return spot ? [{ words, spot, cutoff: false }] : [];
   });
   const { cutoff } = trace;
@@ -168,16 +179,12 @@ function notesOf(state: PlotState, { x, y }: Axes, references: readonly Runs[]):
 /** The notes stand in the free corner below the curves, or beyond them where that is too narrow; a leader to each. */
 function drawNotes(
   pen: Pen,
-  state: PlotState,
+  notes: readonly Note[],
   axes: Axes,
-  runs: Runs,
-  references: readonly Runs[],
+  curves: readonly Runs[],
   theme: Theme,
 ): void {
-  const notes = notesOf(state, axes, references);
-  const flanks = notes.flatMap(({ spot }) =>
-    [runs, ...references].flatMap((one) => lastAt(one, spot[1])?.[0] ?? []),
-  );
+  const flanks = notes.flatMap(({ spot }) => curves.flatMap((one) => lastAt(one, spot[1])?.[0] ?? []));
   const widest = Math.max(0, ...notes.map(({ words }) => textWidth(words, SIZE)));
   const before = Math.min(...flanks) - LEADER;
   const left = before - widest - 2 > axes.box.x;
@@ -195,10 +202,17 @@ function drawNotes(
   }
 }
 
-function drawRows(pen: Pen, state: PlotState, { x, width }: Rect, top: number, theme: Theme): void {
+function drawRows(
+  pen: Pen,
+  state: PlotState,
+  language: Language,
+  { x, width }: Rect,
+  top: number,
+  theme: Theme,
+): void {
   const right = x + width - PAD;
   pen.line([at(x + PAD, top), at(right, top)], ruled(theme));
-  pen.text('resonance compared with the reference', at(x + PAD, top + 13), {
+  pen.text(sayIn(language)('plot.compared'), at(x + PAD, top + 13), {
     size: SIZE,
     fill: theme.quiet,
     anchor: 'start',

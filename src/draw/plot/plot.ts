@@ -16,7 +16,7 @@ const INNER = 980;
 
 /** Draws the plot into an empty root and sizes it. */
 export function drawPlot(root: Canvas, plot: Plot, theme: Theme = themes.light): void {
-  const { id, title, description, lines, states } = plot;
+  const { id, language, title, description, lines, states } = plot;
   const panelW = panelWidth(plot);
   const inner = Math.ceil(
     Math.max(
@@ -37,7 +37,7 @@ export function drawPlot(root: Canvas, plot: Plot, theme: Theme = themes.light):
   const height = Math.ceil(top + rows * (tall + CARD_GAP) - CARD_GAP + EDGE);
 
   const box = { x: 0, y: 0, width, height };
-  const pen = openSheet(root, { id, title, description, box, width, height }, theme);
+  const pen = openSheet(root, { id, language, title, description, box, width, height }, theme);
   const head = headBlock({ ...NO_CONTENTS, title, views: lines }, inner + 1).put(EDGE, EDGE).head ?? [];
   writeLines(pen.group({ id: `${id}-head` }), head, theme);
   drawOverview(pen.group({ id: `${id}-all` }), plot, overview, theme);

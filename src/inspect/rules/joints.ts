@@ -6,6 +6,7 @@ import { lugIdOf } from '../../circuit/circuit.ts';
 import { centreOf } from '../../common/geometry.ts';
 import type { Kit } from '../../describe/kit.ts';
 import { parseDrawingName } from '../../draw/drawing-name.ts';
+import type { Language } from '../../messages/language.ts';
 import { componentOf, lugsOf, lugsWith, outlineOf, type Part } from '../../parts/index.ts';
 import { type Drawing, type DrawnLug, type DrawnPart, wireText } from '../drawing.ts';
 import { type Finding, finding } from '../finding.ts';
@@ -60,18 +61,23 @@ function partFindings({ parts }: Drawing, { circuit, loads }: Solved): readonly 
     ...kit.parts.flatMap((part) => {
       const drawn = parts.find(({ name }) => name === part.name);
       return drawn
-        ? compare(part, drawn, captions.get(part.name))
+        ? compare(part, drawn, captions.get(part.name), kit.language)
         : [finding('part', undefined, { part: part.name, what: 'is described and not drawn' })];
     }),
   ];
 }
 
 /** A part's own lugs, each once, and its label. */
-function compare(part: Part, { lugs, texts }: DrawnPart, caption: string | undefined): readonly Finding[] {
+function compare(
+  part: Part,
+  { lugs, texts }: DrawnPart,
+  caption: string | undefined,
+  language: Language,
+): readonly Finding[] {
   const where = lugs[0] && centreOf(lugs[0].area);
   const say = (what: string): Finding => finding('part', where, { part: part.name, what });
   const wanted = lugsOf(part);
-  const { labels: lines, marks = [] } = outlineOf(part, caption);
+  const { labels: lines, marks = [] } = outlineOf(part, caption, language);
   const labels = [...lines, ...marks].map(({ text }) => text);
   const printed = componentOf(part)?.print;
   const code = printed === undefined ? [] : [printed];

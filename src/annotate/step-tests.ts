@@ -1,0 +1,201 @@
+/** The tests of the soldering in words: where the probes go, what is to be read, and what it means when something else is. */
+import {
+  type ExpectedReading,
+  type MeterSetting,
+  type Probes,
+  readingKind,
+  type StepReading,
+  stepReadings,
+  testCards,
+} from '../analyse/index.ts';
+import { type Circuit, endAt, type LugId } from '../circuit/circuit.ts';
+import { nth } from '../common/must.ts';
+import { inLanguage, labelOf } from '../describe/kit.ts';
+import { DEFAULT_LANGUAGE, type Language } from '../messages/language.ts';
+import { sayIn } from '../messages/say.ts';
+import { controlsOf } from '../parts/index.ts';
+import { isSurface } from '../soldering/ends.ts';
+import { planOf } from '../soldering/plan.ts';
+import { endName, jointName, ohmsAtLeast, ohmsAtMost, ohmsIn, rowOf } from './step-words.ts';
+import { settingText } from './words.ts';
+
+interface StepTest extends Probes {
+  /** Where the probes are held, as a customer reads it. */
+  readonly fromName: string;
+  readonly toName: string;
+  /** How switches and controls stand; empty where that makes no difference. */
+  readonly setting: string;
+  /** What is to be read: `below 1 Ω`, or a value with the smallest and the largest. */
+  readonly expected: string;
+  /** Sentences: what another reading means. */
+  readonly wrong: readonly string[];
+  readonly reading: StepReading;
+}
+
+interface TestsOfStep {
+  /** The step's number. */
+  readonly step: number;
+  /** At most three; none where no reading proves anything. */
+  readonly tests: readonly StepTest[];
+  /** One sentence that names the joints which conduct since this step and which none of the readings proves; absent where there is none. */
+  readonly byEye?: string;
+}
+
+/** The tests after each step, in the order of the steps. */
+export function stepTests(
+  circuit: Circuit,
+  language: Language = circuit.kit.language,
+): readonly TestsOfStep[] {
+  const { made, steps } = planOf(circuit);
+  const readings = stepReadings(circuit);
+  return steps.map(({ number, heats }, k): TestsOfStep => {
+    const own = nth(readings, k);
+    const proven = new Set(own.flatMap(({ proves }) => proves));
+    const fresh = new Set(made.flatMap((when, i) => (when === number ? [i] : [])));
+    const ironed = new Set(heats.map(({ lug }) => lug).filter((lug) => !isSurface(circuit, lug)));
+    const unproven = [...fresh].filter((i) => !proven.has(i));
+    return {
+      step: number,
+      tests: own.map((reading) => testOf(circuit, language, reading, { fresh, ironed })),
+      ...(unproven.length === 0
+        ? {}
+        : { byEye: sayIn(language)('test.by-eye', { joints: jointsText(circuit, language, unproven) }) }),
+    };
+  });
+}
+
+const jointsText = (circuit: Circuit, language: Language, joints: readonly number[]): string =>
+  rowOf(
+    language,
+    joints.map((i) => jointName(circuit, language, nth(circuit.joints, i))),
+  );
+
+/** What is new since a step: joints that conduct, and lugs other than surfaces that were soldered. What is older has had its own tests. */
+interface Since {
+  readonly fresh: ReadonlySet<number>;
+  readonly ironed: ReadonlySet<LugId>;
+}
+
+function testOf(circuit: Circuit, language: Language, reading: StepReading, since: Since): StepTest {
+  const { from, to, everywhere } = reading;
+  return {
+    from,
+    to,
+    fromName: endName(circuit, language, endAt(from)),
+    toName: endName(circuit, language, endAt(to)),
+    setting: everywhere ? '' : settingIn(circuit, language, reading),
+    expected: expectedText(language, reading),
+    wrong: wrongText(circuit, language, reading, since),
+    reading,
+  };
+}
+
+/** How the switches stand; empty for a kit without any. */
+const switchesIn = (circuit: Circuit, language: Language, state: number): string =>
+  settingText({ ...circuit, kit: inLanguage(circuit.kit, language) }, nth(circuit.states, state));
+
+/** How switches and controls stand: `Selector in position 2, all controls on 10`; empty for a kit with neither. */
+function settingIn(circuit: Circuit, language: Language, { state, volume }: MeterSetting): string {
+  const switches = switchesIn(circuit, language, state);
+  if (circuit.kit.parts.flatMap(controlsOf).length === 0) return switches;
+  return sayIn(language)('test.setting', {
+    switched: switches === '' ? 'no' : 'yes',
+    switches,
+    volume: volume === 0 ? 'zero' : 'full',
+  });
+}
+
+/** What is to be read, with the smallest and the largest of a value. */
+function expectedText(language: Language, { kind, low, nominal, high }: ExpectedReading): string {
+  const say = sayIn(language);
+  if (kind === 'short') return say('test.short');
+  if (kind === 'open') return ohmsIn(language, nominal);
+  return say('test.value', {
+    nominal: ohmsIn(language, nominal),
+    low: ohmsAtLeast(language, low),
+    high: ohmsAtMost(language, high),
+  });
+}
+
+function wrongText(
+  circuit: Circuit,
+  language: Language,
+  { missing, bridged, values }: StepReading,
+  { fresh, ironed }: Since,
+): readonly string[] {
+  const say = sayIn(language);
+  const lug = (id: LugId) => endName(circuit, language, endAt(id));
+  const newly = bridged.filter((pair) => pair.some((id) => ironed.has(id)));
+  const suspectedPairs = newly.length > 0 ? newly : bridged;
+  return [
+    ...missing.flatMap(({ ohms, joints }) => {
+      const suspected = joints.filter((i) => fresh.has(i));
+      const kind = readingKind(ohms);
+      if (suspected.length === 0 && kind !== 'open') return [];
+      return [
+        say('test.missing', {
+          reading: kind === 'short' ? say('test.short') : ohmsIn(language, ohms),
+          near: kind === 'value' ? 'yes' : 'no',
+          joints: jointsText(circuit, language, suspected.length > 0 ? suspected : joints),
+        }),
+      ];
+    }),
+    ...(suspectedPairs.length === 0
+      ? []
+      : [
+          say('test.bridged', {
+            lugs: rowOf(
+              language,
+              suspectedPairs.map(([one, other]) => say('test.lugs', { from: lug(one), to: lug(other) })),
+            ),
+          }),
+        ]),
+    ...(values.length === 0
+      ? []
+      : [
+          say('test.values', {
+            parts: rowOf(
+              language,
+              values.map((name) => labelOf(circuit.kit, name)),
+            ),
+          }),
+        ]),
+  ];
+}
+
+/** One line of a test at the jack. */
+interface JackTest extends Probes {
+  /** Index of the circuit's state, and its switches in words; empty for a kit without any. */
+  readonly state: number;
+  readonly position: string;
+  readonly fromName: string;
+  readonly toName: string;
+  /** All controls on 10; the volume controls on 0. */
+  readonly volumeFull: string;
+  readonly volumeZero: string;
+}
+
+/** What a meter at the jack reads in every position: before the pickups are soldered, and when everything is. */
+export function jackTests(
+  circuit: Circuit,
+  language: Language = circuit.kit.language,
+): { readonly before: readonly JackTest[]; readonly finished: readonly JackTest[] } {
+  const cards = testCards(circuit);
+  const line = ({ state, from, to, volumeFull, volumeZero }: (typeof cards.before)[number]): JackTest => ({
+    state,
+    position: switchesIn(circuit, language, state),
+    from,
+    to,
+    fromName: endName(circuit, language, endAt(from)),
+    toName: endName(circuit, language, endAt(to)),
+    volumeFull: expectedText(language, volumeFull),
+    volumeZero: expectedText(language, volumeZero),
+  });
+  return { before: cards.before.map(line), finished: cards.finished.map(line) };
+}
+
+/** What an open circuit and a short look like on a meter, one sentence each. */
+export const meterHints = (language: Language = DEFAULT_LANGUAGE): readonly string[] => [
+  sayIn(language)('test.short-looks'),
+  sayIn(language)('test.open-looks'),
+];

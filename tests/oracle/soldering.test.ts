@@ -1,0 +1,112 @@
+/**
+ * The readings after each step against ngspice: of what is soldered by then, with the values as written and with all of them at the ends
+ * of their tolerances; and of the harness without a joint that a reading is said to prove.
+ */
+import { expect, it } from 'vitest';
+import { rolesOf, rotationsAt } from '../../src/analyse/controls.ts';
+import { type StepReading, stepReadings } from '../../src/analyse/index.ts';
+import type { Circuit } from '../../src/circuit/circuit.ts';
+import { loadKit } from '../../src/files/load.ts';
+import { buildCircuit } from '../../src/solve/build.ts';
+import { atEnd } from '../analyse/kits.ts';
+import { type Check, direct, solderedAfter, wrong } from './compare.ts';
+import { ownNetlist } from './own-netlist.ts';
+import { runSpice } from './spice.ts';
+
+const LIMIT = 1e-6;
+
+const FILES = [
+  ...['heron-ss', 'kestrel-hss', 'osprey-hsh', 'plover-sss', 'wren-hs', 'wren-sh'].map(
+    (name) => `samples/${name}.yaml`,
+  ),
+  ...[
+    'bass-ss-2v2t-stereo',
+    'bass-ss-blend-1v1t',
+    'bass-ss-stacked-2v2t',
+    'h-1v1t-kill',
+    'h-1v1t-partial-split',
+    'h-1v1t-rotary-caps',
+    'hh-toggle-3-1v1t-split',
+    'hh-toggle-3-2v2t-coupled',
+    'hss-lever-5-4p-1v1t-auto-split',
+    'ss-lever-3-1v1t-bleed-series',
+    'ss-lever-3-1v1t-no-load-tone',
+    'ss-lever-4-1v1t-series',
+  ].map((name) => `samples/circuits/${name}.yaml`),
+];
+
+/** What ngspice is asked for one reading, on a harness whose joints and values are those of the circuit given. */
+function check(what: string, whole: Circuit, harness: Circuit, reading: StepReading, ohms: number): Check {
+  const { state, volume, from, to } = reading;
+  const found = whole.states[state];
+  if (!found) throw new Error(`no state ${state}`);
+  const own = ownNetlist(harness, found, rotationsAt(rolesOf(whole), { volume, tone: 10 }));
+  return direct(`${what}, ${from} to ${to}`, own.lines, { from: own.node(from), to: own.node(to) }, ohms);
+}
+
+/** The harness with the values of another kit that is the same but for them. */
+const withValues = (harness: Circuit, kit: Circuit['kit']): Circuit => ({
+  ...harness,
+  kit: { ...kit, joints: harness.kit.joints },
+});
+
+async function failures(checks: readonly Check[]): Promise<readonly string[]> {
+  const found: string[] = [];
+  for (let i = 0; i < checks.length; i += 100) {
+    const batch = checks.slice(i, i + 100);
+    const jobs = batch.map(({ job }) => job);
+    found.push(...wrong(batch, await runSpice(jobs, 'lin 1 1000 1000'), LIMIT));
+  }
+  return found;
+}
+
+/** Relative distance that ngspice finds between a reading with a joint missing and the limits of the right one; 0 within them. */
+const beyond = (ohms: number, { low, high }: StepReading): number =>
+  ohms < low ? low / Math.max(ohms, 1e-9) - 1 : ohms > high ? ohms / high - 1 : 0;
+
+it.each(FILES)(
+  '%s: every reading after a step, its smallest and its largest, and what it proves',
+  async (file) => {
+    const { kit } = await loadKit(file);
+    if (!kit) throw new Error(`${file} is not a kit`);
+    const circuit = buildCircuit(kit);
+    const [low, high] = [atEnd(kit, -1), atEnd(kit, 1)];
+    const checks: Check[] = [];
+    const without: Check[] = [];
+    const differs: boolean[] = [];
+    for (const [k, readings] of stepReadings(circuit).entries()) {
+      const harness = solderedAfter(circuit, k + 1);
+      for (const reading of readings) {
+        const what = `after step ${k + 1}`;
+        checks.push(
+          check(what, circuit, harness, reading, reading.nominal),
+          check(`${what}, smallest`, circuit, withValues(harness, low), reading, reading.low),
+          check(`${what}, largest`, circuit, withValues(harness, high), reading, reading.high),
+          check(`before step ${k + 1}`, circuit, solderedAfter(circuit, k), reading, reading.before),
+        );
+        for (const i of reading.proves) {
+          const joints = harness.kit.joints.filter((joint) => joint !== circuit.joints[i]);
+          expect(joints).toHaveLength(harness.kit.joints.length - 1);
+          const less = { ...harness, joints, kit: { ...harness.kit, joints } };
+          const asked = check(`without joint ${i}`, circuit, less, reading, 0);
+          // Not what it should be but what it is: whether it lies beyond the limits, or is open.
+          without.push({
+            ...asked,
+            error: (_, result) => {
+              const z = result[0]?.re ?? 0;
+              const ohms = asked.job.from === asked.job.to ? 0 : z > 1e12 ? Infinity : z;
+              differs.push(beyond(ohms, reading) > 0);
+              return 0;
+            },
+          });
+        }
+      }
+    }
+    expect(checks.length).toBeGreaterThan(8);
+    expect(await failures(checks)).toEqual([]);
+    await failures(without);
+    expect(differs).toHaveLength(without.length);
+    expect(differs.every((is) => is)).toBe(true);
+  },
+  120_000,
+);
