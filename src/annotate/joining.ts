@@ -5,7 +5,7 @@ import type { StateOutput } from '../circuit/circuit.ts';
 import { figuresIn } from '../messages/figures.ts';
 import { DEFAULT_LANGUAGE, type Language } from '../messages/language.ts';
 import { sayIn } from '../messages/say.ts';
-import { listIn, lugWords } from '../messages/words.ts';
+import { apartIn, listIn, lugWords } from '../messages/words.ts';
 
 /** What pickups are called. */
 export type Labels = (pickup: string) => string;
@@ -103,7 +103,7 @@ function outputsText(
           }),
         ];
   });
-  return words.length === 0 ? undefined : words.join('; ');
+  return words.length === 0 ? undefined : apartIn(language, words);
 }
 
 function joined(loads: readonly PickupLoads[], { label, language }: Naming): string {

@@ -16,7 +16,7 @@ import { labelOf } from '../describe/kit.ts';
 import { figuresIn } from '../messages/figures.ts';
 import type { Language } from '../messages/language.ts';
 import { sayIn } from '../messages/say.ts';
-import { listIn, lugWords } from '../messages/words.ts';
+import { apartIn, listIn, lugWords } from '../messages/words.ts';
 import { isPickup } from '../parts/index.ts';
 import { soundingText } from './cards.ts';
 import { badgeOf } from './combinations.ts';
@@ -262,7 +262,7 @@ function descriptionOf({ language, lines, states }: Pick<Plot, 'language' | 'lin
       ...(cutoff ? [cutoff.words.join(' ')] : []),
     ].join(', ');
     const against = rows.map((row) => say('plot.against', { pickup: row.label, words: row.words }));
-    return `${say('desc.position', { position: badge, words })} ${against.join('; ')}.`;
+    return `${say('desc.position', { position: badge, words })} ${apartIn(language, against)}.`;
   });
   return `${lines[0]} ${each.join(' ')}`;
 }

@@ -6,7 +6,7 @@ import { type Hand, type JointKind, type Kit, labelOf, type View } from '../desc
 import type { MessageKey } from '../messages/en.ts';
 import type { Language } from '../messages/language.ts';
 import { sayIn } from '../messages/say.ts';
-import { lugInSentence, positionWords } from '../messages/words.ts';
+import { apartIn, lugInSentence, positionWords } from '../messages/words.ts';
 import { contactAt, controlsOf, partOfControl } from '../parts/index.ts';
 import type { Card } from './cards.ts';
 import type { LineColour } from './lines.ts';
@@ -88,7 +88,7 @@ export const describeCards = (cards: readonly Card[]): string =>
       const title = card.joined === undefined ? card.title : `${card.title}, ${card.joined}`;
       const first =
         card.badge === '' ? `${title}.` : say('desc.position', { position: card.badge, words: title });
-      return rows.length === 0 ? first : `${first} ${rows.join('; ')}.`;
+      return rows.length === 0 ? first : `${first} ${apartIn(card.language, rows)}.`;
     })
     .join(' ');
 
@@ -109,5 +109,5 @@ export function describeJoints(circuit: Circuit): string {
   const joints = circuit.joints.map(({ kind, from, to }) =>
     say('desc.joint', { joint: say(JOINTS[kind]), from: end(from), to: end(to) }),
   );
-  return say('desc.joints', { joints: joints.join('; ') });
+  return say('desc.joints', { joints: apartIn(kit.language, joints) });
 }

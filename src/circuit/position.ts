@@ -1,7 +1,7 @@
 /** Switch positions in words: the one place where they are worded. */
 import { DEFAULT_LANGUAGE, type Language } from '../messages/language.ts';
 import { sayIn } from '../messages/say.ts';
-import { eitherIn, listIn, positionWords } from '../messages/words.ts';
+import { apartIn, eitherIn, listIn, positionWords } from '../messages/words.ts';
 import { contactAt, type Part } from '../parts/index.ts';
 import type { Contact } from '../parts/kind.ts';
 import type { Circuit, Setting, State } from './circuit.ts';
@@ -107,7 +107,7 @@ export function whereText(
   const words = boxes.map((box) => boxWords(box, positionsIn(among), among, called, language));
   return words.includes('')
     ? ` ${say('switch.together')}`
-    : behind(words.join('; '), first, called, language);
+    : behind(apartIn(language, words), first, called, language);
 }
 
 /** Positions by switch, each with each. */

@@ -6,6 +6,7 @@ import { lugId } from '../circuit/circuit.ts';
 import { at, type Point, round2 } from '../common/geometry.ts';
 import { nth } from '../common/must.ts';
 import type { Language } from '../messages/language.ts';
+import { apartIn } from '../messages/words.ts';
 import { componentOf, elementsLike } from '../parts/index.ts';
 import { TYPE } from '../parts/outline.ts';
 import { labelsToSheet } from '../place/frame.ts';
@@ -136,11 +137,11 @@ function keyFor(
 
 /** Draws the sheet into an empty root and sizes it. */
 export function drawSheet(root: Canvas, sheet: Sheet, theme: Theme = themes.light): void {
-  const { id, title, setting } = sheet;
+  const { id, language, title, setting } = sheet;
   const { contents, layout } = compose(contentsOf(sheet, theme), sheet);
   const pen = openSheet(
     root,
-    { ...sheet, ...layout, title: setting === undefined ? title : `${title}; ${setting}` },
+    { ...sheet, ...layout, title: setting === undefined ? title : apartIn(language, [title, setting]) },
     theme,
   );
   // What is not the drawing may have units of its own.
@@ -173,7 +174,7 @@ export function drawSheet(root: Canvas, sheet: Sheet, theme: Theme = themes.ligh
 }
 
 /** Parts and wires, the drawing's upper left corner where it is told. */
-function drawWiring(pen: Pen, sheet: Sheet, place: Point, theme: Theme): void {
+export function drawWiring(pen: Pen, sheet: Sheet, place: Point, theme: Theme): void {
   const { id, language, placement, lines, emphasis = [], closed, turned, highlighted, tints } = sheet;
   const trim = trimOf(sheet);
   const ends = endsOf(placement.wires.map(({ joint }) => joint));

@@ -105,9 +105,12 @@ export function tableOf(cards: readonly Card[], switches: readonly string[], lan
   };
 }
 
+/** Where nothing sounds, a line says so. */
+const linesOfRows = ({ rows }: Card): number => Math.max(1, rows.length);
+
 /** As high as its lines: of positions or of pickups, whichever are more. */
 export const tableRowHeight = (card: Card): number =>
-  2 * PAD + LINE * Math.max(card.combinations.length, card.rows.length + joinedLines(card).length, 1);
+  2 * PAD + LINE * Math.max(card.combinations.length, linesOfRows(card) + joinedLines(card).length);
 
 export function drawTableHead(pen: Pen, table: Table, { x, y }: Rect, theme: Theme): void {
   const bottom = y + table.head;
@@ -181,7 +184,7 @@ export function drawTableRow(
     });
   });
   joinedLines(card).forEach((line, i) => {
-    put(line, table.pickup, card.rows.length + i, { bold: false, indent: MARK });
+    put(line, table.pickup, linesOfRows(card) + i, { bold: false, indent: MARK });
   });
   put(card.meter, table.meter, 0, { end: true });
 }

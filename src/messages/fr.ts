@@ -99,6 +99,7 @@ export const fr: Messages = {
   'joint.bend': 'cosse repliée',
   'joint.braid': 'tresse',
   'named.list': '{name} : {words}',
+  'list.apart': '{first} ; {next}',
   'lugs.numbered': 'cosse {lug}',
   'lug.tip': 'pointe',
   'lug.ring': 'anneau',
@@ -209,10 +210,10 @@ export const fr: Messages = {
   'cards.bar': 'Barre : charge signal dans cette position ; repère : charge de référence du micro.',
   'cards.multimeter': 'Multimètre : micros branchés, tous les réglages sur 10.',
   'cards.level':
-    'dB plus faible : niveau à 1 kHz, même tension dans chaque bobine, par rapport au micro le plus fort dans cette position ;',
+    'dB plus faible : niveau à 1 kHz, même tension dans chaque bobine, par rapport au micro le plus fort dans cette position ;',
   'cards.level-alone': 'pour un seul micro, ou tous ensemble, par rapport au câblage de référence.',
   'cards.treble':
-    'Aigus coupés : niveau au point −3 dB du câblage de référence du micro, par rapport à ce câblage.',
+    'Aigus coupés : niveau au point −3 dB du câblage de référence du micro, par rapport à ce câblage.',
   'cards.series': 'En série : la charge de chaque micro comprend les bobinages des autres de sa chaîne.',
   'cards.split':
     'Une seule bobine : repère et niveau sont ceux du micro entier dans son câblage de référence.',
@@ -223,12 +224,12 @@ export const fr: Messages = {
 
   // ── Drawing: response plot
   'plot.lead':
-    'Réponse : tension de sortie à la prise jack pour 1 V induit dans chaque bobine sélectionnée. Volume {volume}, tonalité {tone} ; câble {cable}, amplificateur {amplifier}.',
+    'Réponse : tension de sortie à la prise jack pour 1 V induit dans chaque bobine sélectionnée. Volume {volume}, tonalité {tone} ; câble {cable}, amplificateur {amplifier}.',
   'plot.references':
-    'Tirets gris : câblage de référence du micro, au même réglage. Hauteur des pics par rapport au niveau à 100 Hz{loss, select, neglected {, pertes du noyau négligées} other {}}.',
+    'Tirets gris : câblage de référence du micro, au même réglage. Hauteur des pics par rapport au niveau à 100 Hz{loss, select, neglected {, pertes du noyau négligées} other {}}.',
   'plot.reference': 'référence',
   'plot.reference-of': 'référence, {pickups}',
-  'plot.cutoff': '−3 dB à {frequency}',
+  'plot.cutoff': '−3 dB à {frequency}',
   'plot.only-here': 'un pic ; la référence n’en a pas',
   'plot.only-there': 'pas de pic ; la référence en a un',
   'plot.neither': 'pas de pic dans les deux',
@@ -281,8 +282,147 @@ export const fr: Messages = {
   'test.by-eye': 'Aucune mesure ne montre encore ces liaisons, les examiner de près : {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
+  'leaflet.kind': 'Kit de câblage\u00a0: notice de montage',
+  'leaflet.title': '{title}\u00a0: notice de montage',
+  'leaflet.kit': 'Kit {id}',
+  'leaflet.revision': 'Révision {mark}',
+  'leaflet.contents': 'Sommaire',
+  'leaflet.drawing': 'Plan de câblage',
+  'leaflet.parts': 'Pièces',
+  'leaflet.parts-say':
+    'Cocher chaque pièce avant de commencer. Ne pas commencer s’il en manque une ou si elle est abîmée.',
+  'leaflet.quantity': 'Qté',
+  'leaflet.part': 'Pièce',
+  'leaflet.picture': 'Image',
+  'leaflet.value': 'Valeur',
+  'leaflet.recognise': 'Comment la reconnaître',
+  'leaflet.done': 'Fait',
+  'leaflet.bands': 'Anneaux\u00a0: {bands}',
+  'leaflet.printed': 'Marqué {code}',
+  'leaflet.measures': 'Mesure environ {value} entre ses fils',
+  'leaflet.lugs': '{count, plural, one {# cosse} other {# cosses}}\u00a0: {names}',
+  'leaflet.tools': 'Outils',
+  'tool.iron': 'Fer à souder de 30 à 60\u00a0W avec support, éponge humide ou laine de laiton',
+  'tool.solder': 'Soudure pour électronique à âme décapante, de préférence sans plomb',
+  'tool.cutters': 'Pince coupante',
+  'tool.strippers': 'Pince à dénuder',
+  'tool.pliers': 'Petite pince à becs fins',
+  'tool.clamp': 'Un étau ou du ruban adhésif pour tenir les pièces',
+  'tool.meter': 'Multimètre mesurant les résistances',
+  'tool.goggles': 'Lunettes de protection',
+  'leaflet.cautions': 'Avant de commencer\u00a0: précautions',
+  'caution.hot':
+    'La panne est à environ 350\u00a0°C et la soudure fondue éclabousse. Tenir le fer par son manche seulement et le reposer sur son support.',
+  'caution.eyes':
+    'Porter des lunettes de protection pour souder et surtout pour couper les pattes\u00a0: les bouts coupés sont projetés.',
+  'caution.fumes':
+    'Travailler dans un endroit aéré, la tête hors de la fumée\u00a0: les vapeurs de flux peuvent causer de l’asthme.',
+  'caution.lead': 'Préférer la soudure sans plomb. Se laver les mains après le travail et avant de manger.',
+  'caution.passive':
+    'Ce circuit est passif. Ne jamais ouvrir un amplificateur alimenté par le secteur et ne pas en brancher pendant le travail.',
+  'caution.earth':
+    'Les cordes sont reliées à la terre de l’amplificateur, et le musicien avec elles. En cas de doute sur la mise à la terre, la faire vérifier par un électricien agréé avant de brancher.',
+  'caution.children': 'Tenir les petites pièces, les chutes et le fer hors de portée des enfants.',
+  'caution.rules':
+    'Respecter les règles locales pour les travaux électriques et les déchets. Là où elles, ou un professionnel agréé, disent autre chose que cette notice, elles priment.',
+  'leaflet.steps': 'Soudure',
+  'leaflet.steps-say':
+    'Accrocher chaque fil et chaque patte dans sa cosse avant de souder, pour que la liaison tienne seule. Sur le boîtier d’un potentiomètre, souder vite et chaud. Cocher chaque liaison faite.',
+  'leaflet.step': 'Étape {number}\u00a0: {title}',
+  'leaflet.joint': 'Liaison',
+  'leaflet.notes': 'Notes',
+  'leaflet.wire-of': 'Fil, {colour}',
+  'leaflet.bare-wire': 'Fil nu pour les ponts',
+  'leaflet.no-colour': 'couleur au choix',
+  'leaflet.sleeving-of': 'Gaine isolante',
+  'leaflet.wire': 'Fil',
+  'leaflet.cuts': 'Fils à couper',
+  'leaflet.cut': 'Coupe',
+  'leaflet.length': 'Longueur',
+  'leaflet.for-steps': 'Pour les étapes',
+  'leaflet.both-lengths': '{millimetres} ({inches}\u00a0po)',
+  'leaflet.strip': 'dénuder {length}',
+  'leaflet.trim': 'couper à la longueur',
+  'leaflet.strip-say':
+    'Dénuder chaque fil sur {length} aux deux bouts\u00a0; les longueurs en tiennent compte. Les fils des micros ne sont pas dans la liste\u00a0: les couper à la bonne longueur.',
+  'leaflet.estimated-say':
+    '≈ est une estimation\u00a0: la distance sur l’instrument et {percent}\u00a0% de plus, avec les deux bouts dénudés, arrondie aux {length} supérieurs. Mesurer sur l’instrument avant de couper.',
+  'leaflet.probes': 'Pointes',
+  'leaflet.probes-at': 'P1 sur {from}, P2 sur {to}.',
+  'leaflet.reads': 'Le multimètre affiche\u00a0: {reading}',
+  'leaflet.test-number': 'Essai {number}\u00a0: {probes}',
+  'leaflet.volume-full': 'Tous les réglages sur 10',
+  'leaflet.volume-zero': 'Volume sur 0',
+  'leaflet.test-before': 'Essai avant le montage des micros',
+  'leaflet.test-before-say':
+    'Mesurer la résistance à la prise, rien de branché. Ne pas continuer avant que toutes les mesures soient justes\u00a0: c’est maintenant qu’un défaut est le plus facile à trouver. Les valeurs valent pour des pièces dans leurs tolérances, de 10 à 30\u00a0°C.',
+  'leaflet.test-finished': 'Essai une fois tout soudé',
+  'leaflet.test-finished-say':
+    'La même chose avec les micros. Là où l’on lit la résistance d’un micro, elle change avec la température\u00a0; un micro mesuré seul auparavant montre sa propre valeur.',
+  'leaflet.number': 'N°',
+  'leaflet.rings-say':
+    'Chaque étape a son dessin. Les nouvelles liaisons sont épaisses et portent à chaque bout le numéro de la liste. Numéro noir\u00a0: souder ce bout à cette étape. Numéro blanc\u00a0: accrocher seulement\u00a0; il est soudé plus tard, avec ce qui vient encore à cette cosse. Les liaisons déjà faites sont fines.',
 
   // ── Leaflet: what each switch position does, loads, fault finding
+  'leaflet.positions': 'Ce que fait chaque position',
+  'leaflet.position': 'Position',
+  'leaflet.sounds': 'On entend',
+  'leaflet.joined': 'Comment',
+  'leaflet.always': 'toujours',
+  'leaflet.loads': 'La charge de chaque micro',
+  'leaflet.loads-say':
+    'Charge continue\u00a0: résistance aux bornes du micro, tous les micros débranchés. Charge de signal\u00a0: la même à {frequency}, avec le réglage de tonalité et son condensateur. Tous les réglages sur 10. Dernière colonne\u00a0: charge de signal comparée au câblage simple pour lequel le micro est conçu.',
+  'leaflet.pickup': 'Micro',
+  'leaflet.dc-load': 'Charge continue',
+  'leaflet.signal-load': 'Charge de signal',
+  'leaflet.compared': 'Par rapport à la référence',
+  'leaflet.response': 'Réponse en fréquence',
+  'leaflet.faults': 'En cas de problème',
+  'leaflet.fault-seen': 'Ce que l’on constate',
+  'leaflet.fault-cause': 'Cause probable',
+  'leaflet.fault-remedy': 'Que faire',
+  'fault.silent': 'Aucun son dans aucune position',
+  'fault.silent-cause': 'Liaison ouverte entre {volume} et {jack}, ou contact entre signal et masse',
+  'fault.silent-remedy':
+    'Refaire le dernier essai à la prise. «\u00a0Ouvert\u00a0»\u00a0: ressouder les fils de la pointe et du corps. Près de 0\u00a0Ω avec le volume sur 10\u00a0: chercher un brin ou un pont de soudure vers la masse.',
+  'fault.one': 'Un micro est muet',
+  'fault.one-cause': 'Son fil n’est pas bien soudé. Fils chauds\u00a0: {places}',
+  'fault.one-remedy':
+    'Comparer la mesure à la prise dans sa position avec le dernier essai\u00a0; ressouder ses deux fils.',
+  'fault.thin': 'Son mince et faible là où {pickups} sonnent ensemble',
+  'fault.thin-cause': 'Hors phase\u00a0: les deux fils d’un micro sont inversés',
+  'fault.thin-remedy':
+    'Comparer fil chaud et masse de chacun avec le plan et échanger les deux fils inversés.',
+  'fault.hum': 'Le ronflement ne diminue pas quand on touche les cordes',
+  'fault.hum-cause': '{point} n’est pas relié à la masse',
+  'fault.hum-remedy':
+    'Mesurer des cordes au corps de la prise\u00a0: moins de 1\u00a0Ω est correct. Sinon, ressouder le fil de {point}.',
+  'fault.buzz': 'Fort ronflement, plus fort quand on touche du métal',
+  'fault.buzz-cause': 'Les fils de la pointe et du corps de {jack} sont inversés',
+  'fault.buzz-remedy': 'Débrancher d’abord. Échanger les deux fils\u00a0: la masse va sur le corps.',
+  'fault.volume': 'Fonctionne à l’envers ou pas du tout\u00a0: {controls}',
+  'fault.volume-cause': 'Les liaisons de deux cosses sont inversées, ou la cosse de masse est ouverte',
+  'fault.volume-remedy': 'Comparer ses trois cosses avec le plan. Attention au côté d’où il est vu.',
+  'fault.tone': 'Ne change rien au son\u00a0: {controls}',
+  'fault.tone-cause': 'Une patte du condensateur ou le fil vers sa cosse est ouvert',
+  'fault.tone-remedy': 'Ressouder les liaisons de {components}, puis celles du réglage.',
+  'fault.order': 'Les positions de {selector} sont dans l’ordre inverse',
+  'fault.order-cause': 'L’interrupteur était retourné pendant le câblage',
+  'fault.order-remedy':
+    'Le retourner dans sa fente si les fils sont assez longs\u00a0; sinon déplacer les fils des micros selon le plan.',
+  'fault.bright': '{pickup} sonne trop brillant',
+  'fault.bright-cause': 'Une patte de sa résistance de charge {pad} est ouverte',
+  'fault.bright-remedy': 'Ressouder les deux pattes de {pad}.',
+  'fault.crackle': 'Crépite quand on tourne un réglage',
+  'fault.crackle-cause': 'Du flux a coulé dans le potentiomètre, ou il a été chauffé trop longtemps',
+  'fault.crackle-remedy': 'Le tourner vingt fois d’une butée à l’autre. Si cela persiste, le remplacer.',
+  'fault.loose': 'Le son va et vient quand on bouge quelque chose',
+  'fault.loose-cause': 'Une soudure fissurée ou en boule qui n’a pas mouillé la cosse',
+  'fault.loose-remedy':
+    'Appuyer doucement sur chaque soudure avec un bâtonnet de bois\u00a0; réchauffer la mauvaise avec un peu de soudure neuve jusqu’à ce qu’elle coule.',
+  'leaflet.resonance': 'Résonance',
+  'leaflet.cutoff': 'Fin des aigus (−3 dB)',
+  'leaflet.resonance-compared': 'Résonance par rapport à la référence',
 
   // ── Shop page
 };

@@ -62,6 +62,10 @@ const LOCALES: Readonly<Record<Language, string>> = { en: 'en-GB', de: 'de', fr:
 export const listIn = (language: Language, words: readonly string[]): string =>
   new Intl.ListFormat(LOCALES[language], { type: 'conjunction' }).format(words);
 
+/** Clauses that have commas of their own: `tip: Bridge; ring: Neck`. */
+export const apartIn = (language: Language, clauses: readonly string[]): string =>
+  clauses.length === 0 ? '' : clauses.reduce((first, next) => sayIn(language)('list.apart', { first, next }));
+
 /** `up or down`. */
 export const eitherIn = (language: Language, words: readonly string[]): string =>
   new Intl.ListFormat(LOCALES[language], { type: 'disjunction' }).format(words);

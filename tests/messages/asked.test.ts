@@ -15,7 +15,7 @@ import { prepare } from '../../src/pipeline.ts';
 import { kitText, listed, workshop } from '../catalogue/folder.ts';
 import { run } from '../commands/run.ts';
 import { sample } from '../truth/draw.ts';
-import { drawnIn } from './drawn.ts';
+import { drawnIn, textsOf } from './drawn.ts';
 
 const EFFORT = { steps: 0, seed: 1 };
 const read = (line: string) => readKit(`${line}${kitText('robin')}`, 'robin.yaml');
@@ -133,6 +133,33 @@ describe('the command line', () => {
     await run(addResponse, 'response', join(folder, 'robin.yaml'), '--out', plot, '--language', 'fr');
     expect(langIn(plot)).toBe('fr');
     expect(readFileSync(plot, 'utf8')).toContain('Réponse');
+  });
+});
+
+describe('what replaces what', () => {
+  it('is told on the drawing with values as the language writes them', async () => {
+    const stock = (code: string, fields: string): string => `  - { code: ${code}, ${fields} }\n`;
+    const folder = workshop({
+      'robin.yaml': kitText('robin').replace(
+        'volume: { kind: pot, value: 250k, taper: log }',
+        'volume: { kind: pot, code: P-1 }',
+      ),
+      'parts.yaml': `stock:\n${stock('P-1', 'kind: pot, value: 2.2k, taper: reverse-log, in-stock: 0, replaced-by: P-2')}${stock('P-2', 'kind: pot, value: 4.7k, taper: reverse-log')}`,
+    });
+    const out = join(folder, 'out');
+    const said = async (language: string): Promise<string> => {
+      const file = join(folder, 'robin.yaml');
+      await run(addDraw, 'draw', file, '--effort', '0', '--out', out, '--language', language);
+      const svg = readFileSync(join(out, language === 'en' ? 'robin.svg' : `robin-${language}.svg`), 'utf8');
+      return textsOf(svg).find((text) => text.includes('P-2')) ?? '';
+    };
+    expect(await said('en')).toContain('2.2 kΩ rev log (P-1) is replaced by 4.7 kΩ rev log (P-2).');
+    expect(await said('de')).toContain(
+      '2,2\u00a0kΩ neg. log (P-1) ist durch 4,7\u00a0kΩ neg. log (P-2) ersetzt.',
+    );
+    expect(await said('es')).toContain(
+      '2,2\u00a0kΩ log inverso (P-1) se sustituye por 4,7\u00a0kΩ log inverso (P-2).',
+    );
   });
 });
 

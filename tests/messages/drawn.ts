@@ -1,11 +1,12 @@
 /** Kits drawn in a language, and what a customer reads on the drawings. */
-import type { Kit } from '../../src/describe/kit.ts';
-import { inLanguage } from '../../src/describe/kit.ts';
+import { stepsOf } from '../../src/annotate/steps.ts';
+import { inLanguage, type Kit } from '../../src/describe/kit.ts';
 import { type Aspect, sheetsOf } from '../../src/draw/compose.ts';
 import { findArrangement } from '../../src/files/layouts.ts';
 import { formatFinding, inspect } from '../../src/inspect/index.ts';
 import { type Language, languages } from '../../src/messages/language.ts';
 import { prepare, render } from '../../src/pipeline.ts';
+import { buildCircuit } from '../../src/solve/build.ts';
 
 export const translated = languages.filter((language) => language !== 'en');
 
@@ -37,11 +38,15 @@ export const wordsOf = (text: string): readonly string[] => text.toLowerCase().m
 export const decimalsOf = (text: string): readonly string[] =>
   text.match(/(?<![\d.,])\d+[.,]\d+(?![\d.,])/g) ?? [];
 
+/** All that a kit's steps say. */
+export const stepTexts = (kit: Kit, language: Language): readonly string[] =>
+  stepsOf(buildCircuit(inLanguage(kit, language))).flatMap(({ title, lines }) => [title, ...lines]);
+
 /** Words that a kit's owner wrote: they stand as they are in every language. */
 export const ownWords = (kit: Kit): ReadonlySet<string> =>
   new Set([kit.title, ...kit.parts.flatMap(({ label, name }) => [label, name])].flatMap(wordsOf));
 
-const units = ['kω', 'mω', 'nf', 'pf', 'khz', 'hz', 'db'];
+const units = ['kω', 'mω', 'nf', 'pf', 'khz', 'hz', 'db', 'mm'];
 /** IEC 60757, as they stand on the wires. */
 const codes = ['bk', 'bn', 'rd', 'og', 'ye', 'gn', 'bu', 'vt', 'gy', 'wh', 'pk', 'gd', 'tq', 'sr', 'bkbu'];
 /** The trade's words everywhere, or printed on the parts themselves; direct current; the standards' publisher. */

@@ -1,60 +1,52 @@
 /** Every language says everything, with the same arguments, in words that can be drawn; and nothing is kept that nobody says. */
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { type MessageFormatElement, parse, TYPE } from '@formatjs/icu-messageformat-parser';
 import { describe, expect, it } from 'vitest';
+import { missingGlyphs } from '../../src/common/text.ts';
+import { colours } from '../../src/describe/words.ts';
 import { languages } from '../../src/messages/language.ts';
 import { messages } from '../../src/messages/say.ts';
 import * as kinds from '../../src/parts/kinds.ts';
+import { argumentsOf, differing, unsaid } from '../tools/messages.ts';
 
-const entries = (language: keyof typeof messages) => Object.entries(messages[language]);
-
-/** Names of a message's arguments, those within plurals and choices as well. */
-function argumentsOf(elements: readonly MessageFormatElement[]): readonly string[] {
-  const names = elements.flatMap((one): readonly string[] => {
-    if (one.type === TYPE.literal || one.type === TYPE.pound) return [];
-    if (one.type === TYPE.tag) return argumentsOf(one.children);
-    const inner =
-      one.type === TYPE.select || one.type === TYPE.plural
-        ? Object.values(one.options).flatMap(({ value }) => argumentsOf(value))
-        : [];
-    return [one.value, ...inner];
-  });
-  return [...new Set(names)].sort();
-}
-
-const source = (folder: string): string =>
-  readdirSync(folder, { recursive: true, encoding: 'utf8' })
-    .filter((name) => /\.ts$/.test(name) && !/^messages[/\\][a-z]{2}\.ts$/.test(name))
-    .map((name) => readFileSync(join(folder, name), 'utf8'))
-    .join('\n');
+const keys = Object.keys(messages.en);
+/** What a table of messages has of. */
+const namesIn = (prefix: string): readonly string[] =>
+  keys.flatMap((key) => (key.startsWith(`${prefix}.`) ? [key.slice(prefix.length + 1)] : [])).sort();
 
 describe.each(languages)('%s', (language) => {
+  const own = Object.entries(messages[language]);
   it('has every message and no other, in the order of the English ones', () =>
-    expect(Object.keys(messages[language])).toEqual(Object.keys(messages.en)));
+    expect(Object.keys(messages[language])).toEqual(keys));
+  it('says something each time, without blanks around it', () =>
+    expect(own.filter(([, text]) => text === '' || text.trim() !== text)).toEqual([]));
+  it('in letters that the drawings’ font has', () =>
+    expect(own.filter(([, text]) => missingGlyphs(text).length > 0)).toEqual([]));
+});
 
-  it.each(entries('en'))('%s: with the same arguments', (key, english) => {
-    const text = messages[language][key as keyof typeof messages.en];
-    const read = (of: string) => argumentsOf(parse(of, { ignoreTag: true }));
-    expect(text.trim(), 'without blanks around it').toBe(text);
-    expect(text).not.toBe('');
-    expect(read(text)).toEqual(read(english));
-  });
+it('all have the same arguments', () => {
+  expect(differing()).toEqual([]);
+  const say = { 'a.b': '{one} and {n, plural, =1 {one} other {{two}}}', 'c.d': 'word' };
+  expect(argumentsOf(say['a.b'])).toEqual(['n', 'one', 'two']);
+  const others = { en: say, de: say, fr: { ...say, 'c.d': '{word}' }, es: { 'a.b': say['a.b'], x: '' } };
+  expect(differing(others)).toEqual([
+    'fr: c.d has the arguments “word”, in English “”',
+    'es: no message c.d',
+    'es: x is no message in English',
+  ]);
 });
 
 it('every message is said somewhere', () => {
-  const text = source('src');
-  // Kinds, colours and the like are looked up by a prefix, as in keyOf('kind', …).
-  const prefixes = [...text.matchAll(/keyOf\(\s*'([\w.-]+)'/g)].map(([, prefix]) => `${prefix}.`);
-  const unused = Object.keys(messages.en).filter(
-    (key) => !text.includes(`'${key}'`) && !prefixes.some((prefix) => key.startsWith(prefix)),
-  );
-  expect(unused).toEqual([]);
+  expect(unsaid()).toEqual([]);
+  expect(unsaid(['a.b', 'kind.x', 'c.d'], "say('a.b'); keyOf('kind', k)")).toEqual(['c.d']);
 });
 
-it('every kind of part has a name', () => {
-  const missing = Object.values(kinds)
-    .map(({ kind }) => kind)
-    .filter((kind) => !(`kind.${kind}` in messages.en));
-  expect(missing).toEqual([]);
+describe('a table that is looked up has what there is, and no more', () => {
+  const all = Object.values(kinds);
+  it('kinds of parts', () => expect(namesIn('kind')).toEqual(all.map(({ kind }) => kind as string).sort()));
+  it('colours', () =>
+    // Green-and-yellow is said as its two colours.
+    expect(namesIn('colour')).toEqual(colours.filter((code) => code.length === 2).sort()));
+  it('lugs that have a word for a name', () => {
+    const named = all.flatMap(({ lugs }) => lugs.map(({ name }) => name as string));
+    expect(namesIn('lug')).toEqual([...new Set(named.filter((name) => /^[a-z-]{3,}$/.test(name)))].sort());
+  });
 });

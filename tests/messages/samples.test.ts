@@ -8,11 +8,13 @@ import { drawResponse } from '../../src/pipeline.ts';
 import { sample, samples } from '../truth/draw.ts';
 import { alike, decimalsOf, drawnIn, ownWords, textsOf, translated, wordsOf } from './drawn.ts';
 
-/** The whole, the other side, one position in black and white, and pieces that have a title of their own. */
+/** The whole, the other side, one position in black and white, two steps, and pieces that have a title of their own. */
 const ASPECTS = [
   {},
   { view: 'component-side' },
   { state: 0, theme: 'print' },
+  { step: 2 },
+  { step: 3, theme: 'print' },
   { only: ['drawing', 'key', 'cards'] },
 ] as const;
 

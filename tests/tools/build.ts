@@ -7,11 +7,19 @@ import { fileURLToPath } from 'node:url';
 import { type BuildOptions, build } from 'rolldown';
 import { inkStyles } from '../../src/draw/ink-roles.ts';
 import { themes } from '../../src/draw/theme.ts';
+import { differing } from './messages.ts';
 
 const options: BuildOptions = {
   input: { cli: 'src/cli.ts', index: 'src/index.ts', 'build-worker': 'src/catalogue/build/worker.ts' },
   platform: 'node',
-  external: ['@resvg/resvg-js', 'subset-font', 'tinypool', 'chokidar', /^tsx/],
+  external: [
+    '@myriaddreamin/typst-ts-node-compiler',
+    '@resvg/resvg-js',
+    'subset-font',
+    'tinypool',
+    'chokidar',
+    /^tsx/,
+  ],
   plugins: [
     {
       // svgdom loads a whole font engine to measure text, which nothing here asks of it.
@@ -54,6 +62,8 @@ const page: BuildOptions = {
 export async function setup(): Promise<void> {
   // A run of tests that need no built program may say so.
   if (process.env.SOLDERLEAF_WITHOUT_BUILD === '1') return;
+  const wrong = differing();
+  if (wrong.length > 0) throw new Error(wrong.join('\n'));
   await build(options);
   await build(page);
   writeFileSync('dist/drawing.css', inkStyles(themes.light, themes.dark));
