@@ -1,0 +1,97 @@
+/** The tests of the soldering, worked by hand with the series and the parallel law (Kuphaldt, Lessons in Electric Circuits I, ch. 5), and in words. */
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { jackTests, meterHints, stepTests } from '../../src/annotate/step-tests.ts';
+import { readKit } from '../../src/describe/read.ts';
+import { languages } from '../../src/messages/language.ts';
+import { buildCircuit } from '../../src/solve/build.ts';
+
+function sample(name: string) {
+  const { kit } = readKit(readFileSync(`samples/${name}.yaml`, 'utf8'), name);
+  if (!kit) throw new Error(`${name} does not read`);
+  return buildCircuit(kit);
+}
+
+const par = (...ohms: number[]): number => 1 / ohms.reduce((sum, r) => sum + 1 / r, 0);
+const near = (value: number | undefined, wanted: number): void =>
+  expect(Math.abs((value ?? Number.NaN) / wanted - 1)).toBeLessThan(1e-9);
+const kestrel = sample('kestrel-hss');
+const joint = (from: string, to: string): number =>
+  kestrel.joints.findIndex(
+    (one) => `${one.from.part}.${one.from.lug}` === from && `${one.to.part}.${one.to.lug}` === to,
+  );
+
+describe('HSS, five-way lever', () => {
+  const steps = stepTests(kestrel);
+
+  it('after the ground step: shorts that prove all of it', () => {
+    const { tests } = steps[0] ?? { tests: [] };
+    expect(tests.map(({ expected }) => expected)).toEqual(tests.map(() => 'below 1 Ω'));
+    expect(new Set(tests.flatMap(({ reading }) => reading.proves)).size).toBe(5);
+    expect(tests.every(({ setting }) => setting === '')).toBe(true);
+  });
+
+  it('after the output: the volume control alone, ±20 % (common practice, no source)', () => {
+    const [test] = steps[4]?.tests ?? [];
+    expect(test).toMatchObject({
+      fromName: 'Output tip',
+      toName: 'Output sleeve',
+      setting: 'Selector in position 1, all controls on 10',
+      expected: '500 kΩ, from 400 kΩ to 600 kΩ',
+    });
+    expect(test?.wrong).toEqual([
+      'If it reads open, check and solder again: Volume lug 2 – Output tip.',
+      'If it reads below 1 Ω, look for solder or a strand between Volume lug 2 and Volume lug 1, Volume lug 2 and Volume case, Output tip and Output sleeve.',
+      'If it reads another value, check the values of Volume.',
+    ]);
+  });
+
+  it('with the pickups: a winding beside its pad; without its lead, the pad', () => {
+    const test = steps[5]?.tests.find(({ from }) => from === 'selector.A3');
+    near(test?.reading.nominal, par(470e3, 5700));
+    const lead = test?.reading.missing.find(({ joints }) =>
+      joints.includes(joint('neck.hot', 'selector.A3')),
+    );
+    near(lead?.ohms, 470e3);
+    expect(lead?.joints).toContain(joint('neck.ground', 'volume.case'));
+    // The pad lies so high beside the winding that no meter tells whether it is there.
+    expect(steps[5]?.byEye).toContain('Neck pad – Selector A3');
+    expect(test?.reading.bridged).toEqual([['neck.hot', 'neck.ground']]);
+    expect(test?.reading.values).toEqual(['neck', 'pad-neck']);
+  });
+
+  it('a step after which nothing new conducts has no test', () =>
+    expect(steps[1]).toEqual({ step: 2, tests: [] }));
+
+  it('at the jack: before the pickups the volume control in every position, finished what is selected', () => {
+    const { before, finished } = jackTests(kestrel);
+    expect(before.map(({ volumeFull, volumeZero }) => [volumeFull, volumeZero])).toEqual(
+      kestrel.states.map(() => ['500 kΩ, from 400 kΩ to 600 kΩ', 'below 1 Ω']),
+    );
+    const ohms = (kilo: number) => new RegExp(`^${kilo.toFixed(2)} kΩ, from `);
+    expect(finished[0]?.volumeFull).toMatch(ohms(par(500, 8.4)));
+    expect(finished[1]?.volumeFull).toMatch(ohms(par(500, 470, 8.4, 5.9)));
+    expect(finished[4]?.volumeFull).toMatch(ohms(par(500, 470, 5.7)));
+    expect(finished[4]?.position).toBe('Selector in position 5');
+  });
+});
+
+describe.each(languages)('in %s', (language) => {
+  it('the same readings, in words of its own and with its decimal sign', () => {
+    const [tests, english] = [stepTests(kestrel, language), stepTests(kestrel, 'en')];
+    expect(tests.map((step) => step.tests.map(({ from, to }) => [from, to]))).toEqual(
+      english.map((step) => step.tests.map(({ from, to }) => [from, to])),
+    );
+    const words = (all: typeof tests): readonly string[] =>
+      all.flatMap((step) => [
+        ...(step.byEye === undefined ? [] : [step.byEye]),
+        ...step.tests.flatMap(({ wrong, expected }) => [...wrong, expected]),
+      ]);
+    const said = words(tests);
+    expect(said.length).toBeGreaterThan(20);
+    expect(said.filter((one) => /\d\.\d/.test(one)).length > 0).toBe(language === 'en');
+    const sentences = said.filter((one) => one.length > 30);
+    expect(sentences.filter((one) => words(english).includes(one)).length > 0).toBe(language === 'en');
+    expect(meterHints(language)).toHaveLength(2);
+  });
+});
