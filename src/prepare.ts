@@ -44,6 +44,7 @@ export async function prepare(
     loads,
     hand,
     placement: await place(circuit, arrangement, captions, { ...options, hand }),
+    arrangement,
   };
 }
 

@@ -22,6 +22,7 @@ const ROOMS = [
   'prepare.ts',
   'pipeline.ts',
   'report',
+  'leaflet',
   'files',
   'publish',
   'catalogue',

@@ -1,10 +1,21 @@
 /** A workshop's catalogue: which kits it sells, and what is made of each. */
 
 import type { Written } from '../describe/chain.ts';
+import type { Workshop } from '../describe/workshop.ts';
 import type { Language } from '../messages/language.ts';
 
 /** What can be made of a kit; `drawing` is its sheet, the rest are named as the commands that make them alone. */
-export const outputs = ['drawing', 'png', 'positions', 'steps', 'inline', 'response', 'loads'] as const;
+export const outputs = [
+  'drawing',
+  'png',
+  'positions',
+  'steps',
+  'inline',
+  'response',
+  'loads',
+  'leaflet',
+  'booklet',
+] as const;
 export type Output = (typeof outputs)[number];
 
 /** A member of a family: the family by its place in the catalogue's file, counted from 0, and by axis the value it has. */
@@ -33,6 +44,8 @@ export interface Job {
   readonly language?: Language;
   /** Printed beside the revision mark: `2026-11-30`. */
   readonly date?: string;
+  /** Who its leaflet is from. */
+  readonly workshop?: Workshop;
   readonly outputs: readonly Output[];
 }
 

@@ -2,9 +2,11 @@
 import { z } from 'zod';
 import { pieceSchema } from '../describe/extending-schema.ts';
 import { formatted, jsonSchema } from '../describe/json-schema.ts';
+import { workshopSchema } from '../describe/workshop.ts';
 import { catalogueSchema, familySchema, kitEntrySchema } from './schema.ts';
 
 const written = catalogueSchema.extend({
+  workshop: workshopSchema.optional(),
   kits: z
     .array(z.union([kitEntrySchema.shape.files, kitEntrySchema]))
     .optional()

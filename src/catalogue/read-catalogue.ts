@@ -9,12 +9,13 @@ import { problemsOf, typeName } from '../describe/issues.ts';
 import { parseText, type Source, valueSource } from '../describe/source.ts';
 import { isFolder } from '../files/find-kits.ts';
 import { arrangementErrors, pageErrors } from '../files/layouts.ts';
-import { PARTS_LISTS } from '../files/parts-list.ts';
+import { CATALOGUE, PARTS_LISTS } from '../files/parts-list.ts';
 import { isBytes, LARGEST_KIT, readBytes } from '../files/read-file.ts';
+import { workshopIn } from '../files/workshop.ts';
 import type { Catalogue } from './catalogue.ts';
 import { expandFamily, readFamily } from './family.ts';
 import { type Entry, jobsOf, type MeantFamily } from './kit-files.ts';
-import { CATALOGUE, catalogueSchema, kitEntrySchema, type Settings } from './schema.ts';
+import { catalogueSchema, kitEntrySchema, type Settings } from './schema.ts';
 
 interface CatalogueReading {
   /** Absent where `diagnostics` has an error. */
@@ -46,7 +47,7 @@ export async function readCatalogue(path: string): Promise<CatalogueReading> {
   const { source, value, problems } = parseText(text, file);
   if (problems.length > 0 || value === undefined) return wrong(problems, source);
   const read = await readValue(value, file);
-  const diagnostics = toDiagnostics(read.problems, source);
+  const diagnostics = [...toDiagnostics(read.problems, source), ...(read.ofLogo ?? [])];
   return diagnostics.some(({ severity }) => severity === 'error') || !read.catalogue
     ? { diagnostics }
     : { catalogue: read.catalogue, diagnostics };
@@ -56,7 +57,7 @@ async function readValue(value: unknown, file: string) {
   const folder = dirname(file);
   if (value === null) return { problems: [problem('file-empty', [], {})] };
   if (!isMap(value)) {
-    const expected = 'a catalogue: a map with kits, families and outputs';
+    const expected = 'a catalogue: its keys kits, families and outputs';
     return { problems: [problem('wrong-type', [], { expected, got: typeName(value) })] };
   }
   const what = 'the catalogue';
@@ -74,10 +75,14 @@ async function readValue(value: unknown, file: string) {
   const all = settingsOf(value, folder, []);
   const entries = entriesOf(value, folder);
   const families = familiesOf(value, folder);
-  problems.push(...all.problems, ...entries.problems, ...families.problems);
-  if (problems.length > 0) return { problems };
+  const own = workshopIn(value, folder);
+  problems.push(...own.problems, ...all.problems, ...entries.problems, ...families.problems);
+  if (problems.length + own.diagnostics.length > 0) return { problems, ofLogo: own.diagnostics };
   const workshop = { folder, file, out, own: [basename(file), ...partsNames(head.parts)] };
-  const found = await jobsOf(entries.entries, families.families, workshop, all.settings);
+  const found = await jobsOf(entries.entries, families.families, workshop, {
+    ...all.settings,
+    ...(own.workshop ? { workshop: own.workshop } : {}),
+  });
   const parts = [...partsNames(head.parts)]
     .map((name) => join(folder, name))
     .find((name) => existsSync(name));

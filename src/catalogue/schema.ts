@@ -6,9 +6,6 @@ import { currencyField } from '../describe/stock-schema.ts';
 import { languages } from '../messages/language.ts';
 import { type Job, outputs } from './catalogue.ts';
 
-/** The name of a catalogue's file. */
-export const CATALOGUE = 'solderleaf.yaml';
-
 const text = z.string().regex(/\S/);
 
 /** What is made of kits: for all of them, and for those of one entry in place of that. */
@@ -62,17 +59,20 @@ export const familySchema = z.strictObject({
   ...settingFields,
 });
 
-/** The catalogue with its kits left unread; `read-catalogue.ts` reads those one by one. */
+/** The catalogue with its kits and its workshop left unread; `read-catalogue.ts` reads those one by one. */
 export const catalogueSchema = z.strictObject({
   out: text
     .optional()
     .describe('Folder that everything made of the kits goes to, from the workshop’s; out by default'),
   currency: currencyField.optional(),
   parts: text.optional().describe('The parts list, a .yaml or .csv file; parts.yaml or parts.csv by default'),
+  workshop: z.unknown().optional(),
   ...settingFields,
   kits: z.array(z.unknown()).optional().describe('The kits: files, folders and patterns'),
   families: z.array(z.unknown()).optional().describe('Families of kits that a matrix makes from one kit'),
 });
 
 /** What is to be made of kits, where anything of it is said. */
-export type Settings = Partial<Pick<Job, 'outputs' | 'arrangement' | 'page' | 'language' | 'date'>>;
+export type Settings = Partial<
+  Pick<Job, 'outputs' | 'arrangement' | 'page' | 'language' | 'date' | 'workshop'>
+>;

@@ -5,10 +5,9 @@ import type { Command } from 'commander';
 import { idOfName } from '../catalogue/kit-id.ts';
 import { newKitText } from '../catalogue/new/kit-text.ts';
 import { LIST, newWorkshop } from '../catalogue/new/workshop.ts';
-import { CATALOGUE } from '../catalogue/schema.ts';
 import { isScript } from '../files/kit-path.ts';
 import { loadKit } from '../files/load.ts';
-import { PARTS_LISTS } from '../files/parts-list.ts';
+import { CATALOGUE, PARTS_LISTS } from '../files/parts-list.ts';
 import { WriteError, writeAtomically } from '../files/write.ts';
 import { circuitOr, fail, print, printDiagnostics, printError } from './console.ts';
 

@@ -6,9 +6,9 @@ import type { Member } from '../catalogue/catalogue.ts';
 import { findMark, type Marked, marksOf } from '../catalogue/find-mark.ts';
 import { type KitMark, keptMarks } from '../catalogue/marks.ts';
 import { readCatalogue } from '../catalogue/read-catalogue.ts';
-import { CATALOGUE } from '../catalogue/schema.ts';
 import { isDay } from '../common/day.ts';
 import { isFolder } from '../files/find-kits.ts';
+import { CATALOGUE } from '../files/parts-list.ts';
 import { fail, print, printDiagnostics, printError, printJson } from './console.ts';
 
 export function addWhich(program: Command): void {

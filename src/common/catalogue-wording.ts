@@ -17,6 +17,8 @@ export interface CatalogueDetails {
   'unknown-axis': { got: string; nearest?: string; allowed: readonly string[] };
   'unknown-axis-value': { axis: string; got: string; nearest?: string; allowed: readonly string[] };
   'family-empty': Record<never, never>;
+  /** `what`: in words what the logo's file has that it must not have. */
+  'bad-logo': { what: string; remedy: string };
   /** `first` and `second`: the two values, as `axis: value`; `said`: what each of them says of `what`. */
   'axes-contradict': { what: string; first: string; second: string; said: readonly [string, string] };
 }
@@ -83,6 +85,7 @@ export const catalogueWording: Wording = {
       `the axis ${quote(d.axis)} has no value ${quote(d.got)}`,
       meant(d.nearest, `Its values: ${list(d.allowed)}.`),
     ),
+  'bad-logo': (d) => error(`the logo cannot be used: ${d.what}`, d.remedy),
   'family-empty': () =>
     error('this family has no members', 'Give each axis a value, and leave one combination under except.'),
   'axes-contradict': (d) =>

@@ -27,7 +27,22 @@ export const around = (x: number, y: number, width: number, height: number): Rec
 export const overlaps = (r: Rect, s: Rect): boolean =>
   r.x < s.x + s.width && s.x < r.x + r.width && r.y < s.y + s.height && s.y < r.y + r.height;
 
+/** Whether the first lies wholly in the second. */
+export const inside = (r: Rect, s: Rect): boolean =>
+  r.x >= s.x && r.y >= s.y && r.x + r.width <= s.x + s.width && r.y + r.height <= s.y + s.height;
+
 export const centreOf = (r: Rect): Point => ({ x: r.x + r.width / 2, y: r.y + r.height / 2 });
+
+/** The least rectangle about all of these; there must be one. */
+export function rectAbout(rects: readonly Rect[]): Rect {
+  const [x, y] = [Math.min(...rects.map((r) => r.x)), Math.min(...rects.map((r) => r.y))];
+  return {
+    x,
+    y,
+    width: Math.max(...rects.map((r) => r.x + r.width)) - x,
+    height: Math.max(...rects.map((r) => r.y + r.height)) - y,
+  };
+}
 
 /** To hundredths, as drawings are written; never −0. */
 /** For a factor: over the largest sheet it moves nothing by a hundredth. */

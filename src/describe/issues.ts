@@ -142,7 +142,7 @@ export function typeName(value: unknown): string {
     case 'boolean':
       return `${value} (a yes/no value)`;
     case 'object':
-      return 'a map of keys and values';
+      return 'keys and values';
     default:
       return 'a piece of script';
   }
@@ -161,8 +161,8 @@ const EXPECTED: Readonly<Record<string, string>> = {
   boolean: 'true or false',
   tuple: 'a list',
   array: 'a list',
-  object: 'a map of keys and values',
-  record: 'a map of keys and values',
+  object: 'keys and values',
+  record: 'keys and values',
 };
 
 /** What a field itself says it expects; zod's own messages never begin so. */
@@ -177,7 +177,7 @@ function mapWords(
   const keys = expected === 'object' ? allowedAt(schema, at) : [];
   return keys.length === 0
     ? undefined
-    : `a map of keys and values, such as { ${keys.map((key) => `${key}: …`).join(', ')} }`;
+    : `keys and values, such as { ${keys.map((key) => `${key}: …`).join(', ')} }`;
 }
 
 /** Problems that go by the field, whatever is wrong with it. */
@@ -200,6 +200,9 @@ function translate(issue: Issue, context: Context): Problem {
     return wrongType(
       ownWords(issue) ?? mapWords(issue, context, at) ?? EXPECTED[issue.expected] ?? 'another kind of value',
     );
+  // A field that says itself what to do goes before what fields of its name usually want.
+  if (issue.code === 'custom' && typeof issue.params?.remedy === 'string')
+    return size(path, `“${got}”: ${issue.message}`, issue.params.remedy);
   const special = typeof written === 'string' ? byField(at.at(-1), got) : undefined;
   if (special?.[0] === 'bad-kit-id') return problem('bad-kit-id', path, { got });
   if (special?.[0] === 'bad-colour') {
@@ -212,9 +215,7 @@ function translate(issue: Issue, context: Context): Problem {
   if (issue.code === 'invalid_format' && issue.pattern === String(/\S/)) return empty();
   switch (issue.code) {
     case 'custom':
-      return typeof issue.params?.remedy === 'string'
-        ? size(path, `“${got}”: ${issue.message}`, issue.params.remedy)
-        : quantity(issue, path, got);
+      return quantity(issue, path, got);
     case 'invalid_value':
       return choice(path, written, issue.values.map(String));
     case 'invalid_union':

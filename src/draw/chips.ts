@@ -26,7 +26,8 @@ interface Chip {
 }
 
 /** How wide a chip is. */
-export const chipWidth = (code: string): number => Math.ceil(textWidth(code, SIZE, 'bold')) + 8;
+export const chipWidth = (code: string, size: number = SIZE): number =>
+  Math.ceil(textWidth(code, size, 'bold')) + 8;
 
 /** How much of its wire a chip leaves to be seen on either side, and how far it keeps from everything else. */
 interface Room {
@@ -53,7 +54,7 @@ const OFFSETS: readonly Point[] = Array.from({ length: 29 * 29 }, (_, i) => ({
 const known = new WeakMap<Placement, Map<string, readonly Chip[]>>();
 
 /** The chips of a placement, which all its sheets share but those that highlight parts. */
-function chipsOf(placement: Placement, highlighted: ReadonlySet<string>): readonly Chip[] {
+export function chipsOf(placement: Placement, highlighted: ReadonlySet<string>): readonly Chip[] {
   const ofPlacement = known.get(placement) ?? new Map<string, readonly Chip[]>();
   known.set(placement, ofPlacement);
   const key = JSON.stringify([...highlighted]);
@@ -271,7 +272,7 @@ export function drawChips(
   }
 }
 
-export function drawChip(pen: Pen, code: string, rect: Rect, theme: Theme): void {
+export function drawChip(pen: Pen, code: string, rect: Rect, theme: Theme, size: number = SIZE): void {
   // Round at its ends, or without a frame where only forms tell, so that it is not taken for a lug's tag.
   pen.rect(rect, {
     class: CLASS.chip,
@@ -282,6 +283,6 @@ export function drawChip(pen: Pen, code: string, rect: Rect, theme: Theme): void
   pen.text(
     code,
     { x: rect.x + rect.width / 2, y: rect.y + rect.height / 2 },
-    { size: SIZE, weight: 'bold', fill: theme.ink },
+    { size, weight: 'bold', fill: theme.ink },
   );
 }

@@ -21,6 +21,7 @@ import { type Hand, labelOf } from '../describe/kit.ts';
 import type { Language } from '../messages/language.ts';
 import { sayIn } from '../messages/say.ts';
 import { contactAt, isPickup, partOfControl } from '../parts/index.ts';
+import type { Arrangement } from '../place/arrangement.ts';
 import { crossingsIn } from '../place/openings.ts';
 import type { Placement } from '../place/placement.ts';
 import { storedOf } from '../place/stored.ts';
@@ -44,6 +45,8 @@ export interface Prepared {
   readonly loads: readonly StateLoads[];
   readonly hand: Hand;
   readonly placement: Placement;
+  /** What it was placed by, where that is known: it tells what distances are on the instrument. */
+  readonly arrangement?: Arrangement;
 }
 
 /** Which of a kit's drawings is wanted, and the page it is fitted to. */

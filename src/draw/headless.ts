@@ -21,8 +21,8 @@ export function sheetToInlineSvg(sheet: Sheet, theme: Theme = themes.light): str
 /** The response plot, likewise. */
 export const plotToSvg = (plot: Plot, theme?: Theme): string => textOf((root) => drawPlot(root, plot, theme));
 
-/** svg.js knows one window at a time, so this is synchronous. */
-function textOf(drawing: (root: Canvas) => void): string {
+/** What is drawn, as a file's text; svg.js knows one window at a time, so this is synchronous. */
+export function textOf(drawing: (root: Canvas) => void): string {
   const window = createSVGWindow();
   registerWindow(window, window.document);
   const root = SVG(window.document.documentElement) as Svg;

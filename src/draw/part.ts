@@ -31,11 +31,22 @@ export interface Look {
   readonly meeting: ReadonlySet<string>;
   /** Parts drawn with the accent: padding resistors. */
   readonly highlighted: ReadonlySet<string>;
+  /** Least size of what is printed on a part, where smaller words are left out; drawing units. */
+  readonly least?: number;
   /** Tint by pickup name: its coils have it, as the bars of its loads do. */
   readonly tints: ReadonlyMap<string, string>;
 }
 
 export function drawPart(pen: Pen, placed: PlacedPart, look: Look): void {
+  const component = is(placed.part, 'component');
+  drawFace(pen, placed, look);
+  labels(pen.still(), placed, look.theme, component ? look.theme.accent : look.theme.ink);
+  marks(pen, placed, look.closed.get(placed.part.name) ?? [], look.theme);
+  if (!component) tags(pen, placed, look);
+}
+
+/** What a part looks like without a word beside it: no label, no tag. */
+export function drawFace(pen: Pen, placed: PlacedPart, look: Look): void {
   const { part, outline } = placed;
   const component = is(part, 'component');
   if (component) {
@@ -49,10 +60,7 @@ export function drawPart(pen: Pen, placed: PlacedPart, look: Look): void {
   const face = component ? pen.reading() : pen;
   const turned = look.turned?.get(part.name) ?? {};
   for (const shape of faceOf(part, { outline, language: look.language, closed, turned }))
-    paintShape(face, shape, theme);
-  labels(pen.still(), placed, look.theme, component ? look.theme.accent : look.theme.ink);
-  marks(pen, placed, closed, look.theme);
-  if (!component) tags(pen, placed, look);
+    if (shape.shape !== 'text' || shape.size >= (look.least ?? 0)) paintShape(face, shape, theme);
 }
 
 /** The tags to solder to, with their names. Names longer than the tag has room for are not made: outlines size them. */

@@ -174,7 +174,7 @@ export function drawSheet(root: Canvas, sheet: Sheet, theme: Theme = themes.ligh
 }
 
 /** Parts and wires, the drawing's upper left corner where it is told. */
-function drawWiring(pen: Pen, sheet: Sheet, place: Point, theme: Theme): void {
+export function drawWiring(pen: Pen, sheet: Sheet, place: Point, theme: Theme): void {
   const { id, language, placement, lines, emphasis = [], closed, turned, highlighted, tints } = sheet;
   const trim = trimOf(sheet);
   const ends = endsOf(placement.wires.map(({ joint }) => joint));

@@ -12,11 +12,15 @@ import type { Pen } from './pen.ts';
 import { kept, LINE, type Theme } from './theme.ts';
 
 /** Ground runs below signal; among equals, what is written later runs above. */
-const heightOf = (lines: readonly Line[], wire: number): number =>
+export const heightOf = (lines: readonly Line[], wire: number): number =>
   wire + (lines[wire]?.look === 'ground' ? 0 : 1e6);
 
-/** The `d` of a wire: rounded corners, broken at the openings. */
-function wirePath(points: readonly Point[], gaps: readonly Point[]): string {
+/** The `d` of a wire: rounded corners, broken at the openings, which reach so far either way. */
+export function wirePath(
+  points: readonly Point[],
+  gaps: readonly Point[],
+  half: number = OPENING.half,
+): string {
   let d = '';
   points.forEach((p, i) => {
     const before = points[i - 1];
@@ -30,7 +34,7 @@ function wirePath(points: readonly Point[], gaps: readonly Point[]): string {
       .filter((gap) => between(before, p, gap))
       .sort((s, t) => (s.x - t.x) * ux + (s.y - t.y) * uy);
     for (const gap of on)
-      d += `L${round2(gap.x - ux * OPENING.half)} ${round2(gap.y - uy * OPENING.half)}M${round2(gap.x + ux * OPENING.half)} ${round2(gap.y + uy * OPENING.half)}`;
+      d += `L${round2(gap.x - ux * half)} ${round2(gap.y - uy * half)}M${round2(gap.x + ux * half)} ${round2(gap.y + uy * half)}`;
     if (!after) {
       d += `L${round2(p.x)} ${round2(p.y)}`;
       return;
@@ -41,7 +45,7 @@ function wirePath(points: readonly Point[], gaps: readonly Point[]): string {
       LINE.bendRadius,
       length(before, p) / 2,
       length(p, after) / 2,
-      ...open.map((gap) => length(gap, p) - OPENING.half),
+      ...open.map((gap) => length(gap, p) - half),
     );
     const [vx, vy] = unit(p, after);
     d += `L${round2(p.x - ux * radius)} ${round2(p.y - uy * radius)}`;
@@ -165,7 +169,11 @@ export const drawSolder = (pen: Pen, at: Point, theme: Theme): void =>
   pen.circle(at, SOLDER, { fill: theme.solder, stroke: theme.outline, 'stroke-width': kept(theme, 1) });
 
 /** Whether a leg's line only goes on there from its own component, with nothing else joined to it. */
-const ownLeg = (wires: readonly PlacedWire[], { joint, own }: PlacedWire, end: Joint['from']): boolean =>
+export const ownLeg = (
+  wires: readonly PlacedWire[],
+  { joint, own }: PlacedWire,
+  end: Joint['from'],
+): boolean =>
   joint.kind === 'leg' &&
   own.includes(end.part) &&
   wires.filter(({ joint: { from, to } }) =>

@@ -6,9 +6,18 @@ const SIGNATURE = Uint8Array.of(0x89, 0x50, 0x4e, 0x47);
 const idIn = (svg: string): string | undefined => /aria-labelledby="(\S+)-title /.exec(svg)?.[1];
 const firstLine = (text: string): string | undefined => /^[^\r\n]*/.exec(text)?.[0];
 const kitIn = (json: string): string | undefined => /^\{\s*"kit": *"([^"]*)"/.exec(json)?.[1];
-/** What two versions of a text have in common: a drawing its id, figures their kit, a table its head. */
+/** Of a leaflet what it says of itself, in its page or in its PDF's own information. */
+const leafletIn = (text: string): string | undefined => /Solderleaf leaflet [\w-]+/.exec(text)?.[0];
+const isPdf = (text: string): boolean => text.startsWith('%PDF-');
+/** What two versions of a text have in common: a drawing its id, a leaflet and figures their kit, a table its head. */
 const kept = (text: string): string | undefined =>
-  text.startsWith('<') ? idIn(text) : text.startsWith('{') ? kitIn(text) : firstLine(text);
+  isPdf(text) || text.startsWith('<!doctype')
+    ? leafletIn(text)
+    : text.startsWith('<')
+      ? idIn(text)
+      : text.startsWith('{')
+        ? kitIn(text)
+        : firstLine(text);
 
 /** Whether the target is a file other than an earlier version of the content. */
 export function isForeign(target: string, content: string | Uint8Array): boolean {
@@ -17,9 +26,10 @@ export function isForeign(target: string, content: string | Uint8Array): boolean
   const there = readBytes(target, LARGEST_DRAWING);
   // A file that cannot be read is reported when it is written.
   if (!isBytes(there) || there.length === 0) return false;
-  return typeof content === 'string'
-    ? kept(Buffer.from(there).toString('utf8')) !== kept(content)
-    : !SIGNATURE.every((byte, i) => there[i] === byte);
+  if (typeof content !== 'string' && SIGNATURE.every((byte, i) => content[i] === byte))
+    return !SIGNATURE.every((byte, i) => there[i] === byte);
+  const [before, now] = [there, content].map((one) => kept(Buffer.from(one).toString('utf8')));
+  return before !== now || now === undefined;
 }
 
 function isPlainFile(target: string): boolean {

@@ -13,7 +13,8 @@ import { isBytes, readBytes } from './read-file.ts';
 
 /** Names of a parts list that need not be named anywhere. */
 export const PARTS_LISTS = ['parts.yaml', 'parts.yml', 'parts.csv'] as const;
-const CATALOGUE = 'solderleaf.yaml';
+/** The name of a catalogue's file. */
+export const CATALOGUE = 'solderleaf.yaml';
 
 /** Whether a path is that of a parts list by its name. */
 export const isListName = (path: string): boolean => /\.csv$|(?:^|[\\/])parts\.ya?ml$/i.test(path);

@@ -9,6 +9,8 @@ import { type Trait, traits } from '../parts/kind.ts';
 
 /** Grid units; a sheet is some sixty across, and what stands further out was mistyped. */
 const FARTHEST = 400;
+/** Millimetres; with it two parts a few units apart would not fit on an instrument. */
+const LARGEST_UNIT = 50;
 const unit = z.number().int().min(-FARTHEST).max(FARTHEST);
 const pair = z.tuple([unit, unit]);
 
@@ -25,6 +27,12 @@ const TURNS: Readonly<Record<Trait, readonly number[]>> = {
 export const arrangementSchema = z.strictObject({
   arrangement: z.string().regex(ID).describe('Name a kit uses; the same as the file’s'),
   about: z.string().describe('What it shows, for a person choosing'),
+  millimetres: z
+    .number()
+    .positive()
+    .max(LARGEST_UNIT)
+    .optional()
+    .describe('What one grid unit between seats is on the instrument, for estimates of wire lengths'),
   seats: z
     .array(
       z

@@ -118,7 +118,8 @@ function standingOf(part: Part, { turn, mirror }: Orientation): Orientation {
 
 type Seat = Pick<GridPart, 'column' | 'row' | 'turn' | 'mirror' | 'turnable'>;
 
-function seatsOf(parts: readonly Part[], arrangement: Arrangement): ReadonlyMap<string, Seat> {
+/** By name the seat of each part that the arrangement has one for; where wires need room, seats move apart from there. */
+export function seatsOf(parts: readonly Part[], arrangement: Arrangement): ReadonlyMap<string, Seat> {
   const taken = new Map<string, Seat>();
   for (const seat of arrangement.seats)
     parts

@@ -1,11 +1,8 @@
 /** `draw` for many kits: each is drawn for itself, so that one bad kit does not stop the others. */
-import { existsSync } from 'node:fs';
 import { parse } from 'node:path';
 import { type Problem, problem } from '../common/problem.ts';
 import { toDiagnostics } from '../describe/diagnostics.ts';
-import { isForeign } from '../files/foreign.ts';
-import { loadKit } from '../files/load.ts';
-import { hasContent, WriteError, writeAtomically } from '../files/write.ts';
+import { type Loaded, loadKit } from '../files/load.ts';
 import {
   type Drawer,
   drawPlan,
@@ -17,6 +14,7 @@ import {
   preparePlan,
   refused,
 } from './draw-plan.ts';
+import { compared, written } from './written.ts';
 
 export interface DrawOptions extends PlanOptions {
   /** Write nothing; only compare. */
@@ -24,22 +22,43 @@ export interface DrawOptions extends PlanOptions {
 }
 
 /**
- * Draws the kits of some files, each for itself, so that one bad kit does not stop the others. All names of files are worked
- * out first: two drawings of one name would overwrite each other, and then neither kit is drawn.
+ * Draws the kits of some files.
+ *
+ * @param load reads the kit of one of `files`; by default from the file of that name
  */
-export async function* drawKits(
+export const drawKits = (
   files: readonly string[],
   options: DrawOptions,
   drawer: Drawer,
+  load?: (file: string) => Promise<Loaded>,
+): AsyncGenerator<Outcome> =>
+  eachKit(
+    files,
+    (file, loaded) => planOf(file, loaded, options),
+    (plan) => put(plan, options, drawer),
+    load,
+  );
+
+/**
+ * Makes something of the kits of some files, of each for itself, so that one bad kit does not stop the others. All names of files are
+ * worked out first: two files of one name would overwrite each other, and then nothing is made of either kit.
+ *
+ * @param load reads the kit of one of `files`; by default from the file of that name
+ */
+export async function* eachKit(
+  files: readonly string[],
+  planned: (file: string, loaded: Loaded) => Plan | Outcome,
+  made: (plan: Plan) => Promise<Outcome>,
+  load: (file: string) => Promise<Loaded> = loadKit,
 ): AsyncGenerator<Outcome> {
   const plans: (Plan | Outcome)[] = [];
-  for (const file of files) plans.push(planOf(file, await loadKit(file), options));
+  for (const file of files) plans.push(planned(file, await load(file)));
   const takers = takersOf(plans.filter(isPlan));
   for (const plan of plans) {
     const error = isPlan(plan) ? takenError(plan, takers) : undefined;
     if (!isPlan(plan)) yield plan;
     else if (error) yield refused(plan.file, plan.loaded, toDiagnostics([error], plan.loaded.source));
-    else yield await put(plan, options, drawer);
+    else yield await made(plan);
   }
 }
 
@@ -84,35 +103,4 @@ async function put(plan: Plan, options: DrawOptions, drawer: Drawer): Promise<Ou
     lines.push(...notes);
   }
   return { file: plan.file, diagnostics: drawn.diagnostics, lines, errorLines, failed };
-}
-
-interface WriteResult {
-  readonly text: string;
-  readonly failed: boolean;
-  /** It goes to the stream of complaints. */
-  readonly isError?: boolean;
-}
-
-function compared(target: string, content: string | Uint8Array): WriteResult {
-  if (hasContent(target, content)) return { text: `unchanged ${target}`, failed: false };
-  return { text: `${existsSync(target) ? 'differs  ' : 'missing  '} ${target}`, failed: true };
-}
-
-function written(target: string, content: string | Uint8Array): WriteResult {
-  if (isForeign(target, content))
-    return {
-      text: `not written ${target}: it already exists and is not a drawing of this kit; move it, or choose another folder with --out`,
-      failed: true,
-      isError: true,
-    };
-  try {
-    return {
-      text: `${writeAtomically(target, content) ? 'written  ' : 'unchanged'} ${target}`,
-      failed: false,
-    };
-  } catch (thrown) {
-    if (!(thrown instanceof WriteError)) throw thrown;
-    const text = `cannot write to ${thrown.folder}: ${thrown.reason} (${target}); choose another with --out`;
-    return { text, failed: true, isError: true };
-  }
 }

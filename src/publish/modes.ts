@@ -24,13 +24,18 @@ const WEIGHTS = [
 
 /** The shipped Inter, cut down to the letters of this drawing. */
 async function fontStyle(svg: string): Promise<string> {
-  const { default: subset } = await import('subset-font');
   const words = [...svg.matchAll(/<text[^>]*>([^<]*)<\/text>/g)].map(([, text = '']) => text).join('');
   const letters = words
     .replace(/&amp;/g, '&')
     .replace(/&lt;/g, '<')
     .replace(/&gt;/g, '>')
     .replace(/&quot;/g, '"');
+  return fontFaces(letters);
+}
+
+/** The rules of the shipped Inter, cut down to some letters, as a stylesheet. */
+export async function fontFaces(letters: string): Promise<string> {
+  const { default: subset } = await import('subset-font');
   const require = createRequire(import.meta.url);
   const faces = await Promise.all(
     WEIGHTS.map(async ([weight, file]) => {

@@ -55,6 +55,21 @@ describe('a workshop', () => {
       expect(bare).toEqual([]);
     }
   });
+  it('says who leaflets are from, once the # is removed', async () => {
+    const folder = join(workshop({}), 'mine');
+    await make(folder);
+    const file = join(folder, 'solderleaf.yaml');
+    const text = readFileSync(file, 'utf8');
+    writeFileSync(file, text.replace(/^#(workshop:| {2}(?:name|address|colour|closing):| {4}\S)/gm, '$1'));
+    const { catalogue, diagnostics } = await readCatalogue(folder);
+    expect(told(diagnostics, folder)).toEqual([]);
+    expect(catalogue?.jobs[0]?.workshop).toEqual({
+      name: 'Your workshop',
+      address: '1 Your Street\nYour Town',
+      colour: '#0b5e80',
+      closing: 'Thank you for building it yourself.',
+    });
+  });
 
   it('keeps what is there already; once more is refused, so that nothing that was deleted comes back', async () => {
     const folder = workshop({ 'parts.yaml': 'stock: [] # mine\n', 'note.txt': 'mine' });

@@ -27,3 +27,18 @@ it('a drawing by its id', () => {
 it('a picture by its signature', () => {
   expect(isForeign(there('\x89PNG\r\n'), new Uint8Array([0x89, 0x50]))).toBe(true);
 });
+it('a leaflet by what it says of itself, as a page and as a PDF', () => {
+  const page = (id: string): string =>
+    `<!doctype html>\n<meta name="generator" content="Solderleaf leaflet ${id}">`;
+  expect(isForeign(there(page('a')), page('a'))).toBe(false);
+  expect(isForeign(there(page('b')), page('a'))).toBe(true);
+  expect(isForeign(there('<!doctype html>\n<p>mine'), page('a'))).toBe(true);
+  const pdf = (words: string): Uint8Array => Buffer.from(`%PDF-1.7\n/Keywords (${words})`);
+  expect(isForeign(there('%PDF-1.7\n/Keywords (Solderleaf leaflet a)'), pdf('Solderleaf leaflet a'))).toBe(
+    false,
+  );
+  expect(isForeign(there('%PDF-1.7\n/Keywords (Solderleaf leaflet ab)'), pdf('Solderleaf leaflet a'))).toBe(
+    true,
+  );
+  expect(isForeign(there('%PDF-1.7\n/Keywords (mine)'), pdf('Solderleaf leaflet a'))).toBe(true);
+});

@@ -133,13 +133,13 @@ describe('of a file of one’s own', () => {
     [SOUND.replace('[6, 0]', '[0, -401]'), ':6:15: -401 is too small. Write at least -400.'],
     [SOUND.replace('[6, 0]', '[1.5, 0]'), /^:6:12: expected a whole number/],
     [`${SOUND}    trun: 1\n`, /^:7:5: unknown key “trun”\. Did you mean turn\?/],
-    [`${SOUND}rows: 2\n`, /^:7:1: unknown key “rows”\. Allowed: arrangement, about, seats/],
+    [`${SOUND}rows: 2\n`, /^:7:1: unknown key “rows”\. Allowed: arrangement, about, millimetres, seats/],
     ['kit: a\nparts: {}\njoints: []\n', /^:1:1: it is a kit, not an arrangement/],
     [
       'shopping: list\n',
       /^:1:1: the arrangement has no “arrangement”[\s\S]*“about”[\s\S]*“seats”[\s\S]*unknown key “shopping”/,
     ],
-    ['just text\n', /^:1:1: expected a map of keys and values, found text/],
+    ['just text\n', /^:1:1: expected keys and values, found text/],
     ['', /^:1:1: the file is empty/],
   ])('%j: %s', (text, said) => {
     if (typeof said === 'string') expect(saidOf(text)).toBe(said);

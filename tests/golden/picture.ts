@@ -1,5 +1,6 @@
 /** A picture against the one that was looked at. `npm run accept` takes the new ones: look at them first. */
-import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname } from 'node:path';
 import pixelmatch from 'pixelmatch';
 import { PNG } from 'pngjs';
 import { expect } from 'vitest';
@@ -10,12 +11,20 @@ const accept = process.env.SOLDERLEAF_ACCEPT === '1';
 
 /** Fails where the drawing does not look as its picture in this folder does, and puts the new one beside it. */
 export async function expectPicture(name: string, svg: string, width: number): Promise<void> {
-  const drawn = Buffer.from(await svgToPng(svg, width));
+  expectPng(name, await svgToPng(svg, width));
+}
+
+/** The same of a picture that is made already. */
+export function expectPng(name: string, png: Uint8Array): void {
+  const drawn = Buffer.from(png);
   const file = `${FOLDER}/${name}.png`;
   const changed = `${FOLDER}/${name}-changed.png`;
   const difference = `${FOLDER}/${name}-difference.png`;
   for (const left of [changed, difference]) rmSync(left, { force: true });
-  if (accept) writeFileSync(file, drawn);
+  if (accept) {
+    mkdirSync(dirname(file), { recursive: true });
+    writeFileSync(file, drawn);
+  }
   expect(existsSync(file), `${file} is missing: look at the drawing, then npm run accept`).toBe(true);
   const [now, then] = [PNG.sync.read(drawn), PNG.sync.read(readFileSync(file))];
   const sameSize = now.width === then.width && now.height === then.height;

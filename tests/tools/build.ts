@@ -12,7 +12,14 @@ import { differing } from './messages.ts';
 const options: BuildOptions = {
   input: { cli: 'src/cli.ts', index: 'src/index.ts', 'build-worker': 'src/catalogue/build/worker.ts' },
   platform: 'node',
-  external: ['@resvg/resvg-js', 'subset-font', 'tinypool', 'chokidar', /^tsx/],
+  external: [
+    '@myriaddreamin/typst-ts-node-compiler',
+    '@resvg/resvg-js',
+    'subset-font',
+    'tinypool',
+    'chokidar',
+    /^tsx/,
+  ],
   plugins: [
     {
       // svgdom loads a whole font engine to measure text, which nothing here asks of it.

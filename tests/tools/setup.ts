@@ -1,6 +1,7 @@
 /** `npm run setup`: what the tests need of the machine. Tests themselves install nothing. */
 import { spawnSync } from 'node:child_process';
 import { hasChromium } from './chromium.ts';
+import { hasPdfTools } from './pdf-tools.ts';
 
 const install = (...args: readonly string[]): void => {
   console.log(`apt-get ${args.join(' ')}`);
@@ -10,14 +11,26 @@ const install = (...args: readonly string[]): void => {
   });
 };
 
-if (!hasChromium() && process.getuid?.() === 0) {
+/** Debian's packages, by what is missing where they are not installed. */
+const NEEDED = [
+  { packages: ['chromium'], there: hasChromium, otherwise: 'Chromium, or CHROMIUM set to its path' },
+  {
+    packages: ['poppler-utils', 'qpdf'],
+    there: hasPdfTools,
+    otherwise: 'pdftotext, pdfinfo, pdffonts, pdftoppm and qpdf',
+  },
+] as const;
+
+const missing = NEEDED.filter(({ there }) => !there());
+if (missing.length > 0 && process.getuid?.() === 0) {
   install('update', '-qq');
-  install('install', '-y', '-qq', 'chromium');
+  install('install', '-y', '-qq', ...missing.flatMap(({ packages }) => packages));
 }
-if (hasChromium()) console.log('The tests have what they need.');
-else {
+const left = NEEDED.filter(({ there }) => !there());
+if (left.length === 0) console.log('The tests have what they need.');
+for (const { packages, otherwise } of left) {
   console.error(
-    'The browser tests need Chromium: install Debian’s package chromium (as root, this script does so), or set CHROMIUM to its path.',
+    `The tests need ${otherwise}: install Debian’s ${packages.join(' and ')} (as root, this script does so).`,
   );
   process.exitCode = 1;
 }

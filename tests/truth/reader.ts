@@ -264,11 +264,12 @@ function inRoundEnds({ x, y, w, h }: Box, p: Point): boolean {
   return Math.hypot(p.x - nearest, p.y - (y + h / 2)) <= h / 2;
 }
 
-/** A tag is a small box that holds one text of the part; a pot's case the largest circle, or a long box with two round ends; legs the ends of a level line. */
+/** A tag is a small box that holds one text of the part, or where names are larger one with a tag's corners; a pot's case the largest circle, or a long box with two round ends; legs the ends of a level line. */
 function partOf(name: string, marks: Marks): Part {
   const tags = marks.rects.flatMap((box) => {
     const inside = marks.texts.filter((text) => inBox(box, { x: text.middle, y: text.y - 4 }));
-    return box.w <= 90 && box.h <= 22 && inside.length === 1 ? [{ name: inside[0]?.words ?? '', box }] : [];
+    const small = (box.w <= 90 && box.h <= 22) || (box.corner === 5 && box.w <= 130 && box.h <= 40);
+    return small && inside.length === 1 ? [{ name: inside[0]?.words ?? '', box }] : [];
   });
   const pot = marks.circles.find(({ r }) => r > 40);
   const longCase = marks.rects.find(({ h, corner }) => h > 80 && corner * 2 === h);

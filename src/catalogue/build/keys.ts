@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { isMap } from '../../describe/chain.ts';
 import type { Kit } from '../../describe/kit.ts';
 import { parseText } from '../../describe/source.ts';
+import type { Workshop } from '../../describe/workshop.ts';
 import { readBaseFile } from '../../files/bases.ts';
 import { isScript } from '../../files/kit-path.ts';
 import { arrangementFile, findPage, packageRoot } from '../../files/layouts.ts';
@@ -15,7 +16,12 @@ import type { Job } from '../catalogue.ts';
 import { hashOf } from './cache.ts';
 
 /** Packages outside of the program's own files that have a part in what is drawn. */
-const DRAWING = ['@resvg/resvg-js', '@expo-google-fonts/inter'];
+const DRAWING = [
+  '@resvg/resvg-js',
+  '@expo-google-fonts/inter',
+  '@myriaddreamin/typst-ts-node-compiler',
+  'subset-font',
+];
 
 /** The program: its version, its own files, and the packages it draws with. Another program may draw otherwise. */
 export function programKey(): string {
@@ -66,7 +72,7 @@ export class Texts {
    */
   keyOf(job: Job): string | undefined {
     const { id, description, arrangement, page, language, date, outputs } = job;
-    const said = JSON.stringify([id, description, page, language, date, outputs]);
+    const said = JSON.stringify([id, description, page, language, date, outputs, senderOf(job)]);
     const parts = [this.#program, this.#listFor(job.file), said];
     const arrangements = [arrangement];
     let extended: string | undefined;
@@ -163,11 +169,19 @@ export class Texts {
 const nameIn = (value: unknown, key: string): string | undefined =>
   isMap(value) && typeof value[key] === 'string' ? value[key] : undefined;
 
+/** Outputs that say who they are from. */
+const SIGNED: ReadonlySet<string> = new Set(['leaflet', 'booklet']);
+
+/** The workshop where an output names it: of the others none is made again for a new address. */
+const senderOf = ({ outputs, workshop }: Pick<Job, 'outputs' | 'workshop'>): Workshop | undefined =>
+  outputs.some((output) => SIGNED.has(output)) ? workshop : undefined;
+
 /**
  * A hash of all that the outputs of a kit show: the kit as it was read, its arrangement and page, and what is made. The parts list counts by
  * what the kit has of it, its values and substitutions: prices are on no drawing, nor is what other kits use.
  */
-export function madeKey(program: string, kit: Kit, { outputs, date }: Pick<Job, 'outputs' | 'date'>): string {
+export function madeKey(program: string, kit: Kit, job: Pick<Job, 'outputs' | 'date' | 'workshop'>): string {
+  const { outputs, date } = job;
   const file = arrangementFile(kit.arrangement);
   const bytes = file === undefined ? undefined : readBytes(file, LARGEST_KIT);
   return hashOf(
@@ -177,6 +191,7 @@ export function madeKey(program: string, kit: Kit, { outputs, date }: Pick<Job, 
     bytes && isBytes(bytes) ? bytes : MISSING,
     JSON.stringify((kit.page === undefined ? undefined : findPage(kit.page)) ?? null),
     JSON.stringify([date, ...[...new Set(outputs)].sort()]),
+    JSON.stringify(senderOf(job) ?? null),
   );
 }
 

@@ -1,9 +1,10 @@
 /** Makes all outputs of one job, or finds that they were made before. Runs in a worker thread. */
 import { toJson } from '../../analyse/index.ts';
 import type { Diagnostic } from '../../common/problem.ts';
-import { formatDiagnostics } from '../../describe/diagnostics.ts';
+import { formatDiagnostics, toDiagnostics } from '../../describe/diagnostics.ts';
 import { inLanguage, type Kit } from '../../describe/kit.ts';
 import { markOf, type Prepared } from '../../draw/compose.ts';
+import { lettersMissing } from '../../leaflet/letters.ts';
 import { drawResponse, prepare, render, renderInline, sheetsOf } from '../../pipeline.ts';
 import {
   drawPlan,
@@ -12,7 +13,14 @@ import {
   type PlanOptions,
   planOf,
   preparePlan,
+  refused,
 } from '../../publish/draw-plan.ts';
+import {
+  type LeafletWanted,
+  leafletContent,
+  leafletFiles,
+  leafletFormats,
+} from '../../publish/leaflet-plan.ts';
 import { figuresOf } from '../../report/figures.ts';
 import { loadsData } from '../../report/loads-data.ts';
 import type { Job, Output } from '../catalogue.ts';
@@ -138,13 +146,19 @@ function foundIn(cache: Cache, key: string) {
 const DRAWER = { prepare, sheetsOf, render, renderInline };
 const PLAIN: PlanOptions = { out: '', formats: ['svg'], mode: 'static' };
 
+/** Whether a leaflet is made. */
+const signed = ({ outputs }: Pick<Job, 'outputs'>): boolean =>
+  outputs.includes('leaflet') || outputs.includes('booklet');
+
 /** Which drawings each output is. */
 function plansOf({ outputs: wanted, date }: Job): readonly PlanOptions[] {
   const plain: PlanOptions = { ...PLAIN, ...(date === undefined ? {} : { date }) };
   const has = (output: Output): boolean => wanted.includes(output);
   const formats = [...(has('drawing') ? ['svg' as const] : []), ...(has('png') ? ['png' as const] : [])];
+  // A leaflet has the drawing in it, which is read back for it too.
+  const drawn = formats.length > 0 || signed({ outputs: wanted });
   return [
-    ...(formats.length > 0 ? [{ ...plain, formats }] : []),
+    ...(drawn ? [{ ...plain, formats }] : []),
     ...(has('positions') ? [{ ...plain, position: 'all' }] : []),
     ...(has('steps') ? [{ ...plain, step: 'all' }] : []),
     ...(has('inline') ? [{ ...plain, mode: 'inline' as const }] : []),
@@ -169,6 +183,8 @@ async function drawAll(loaded: Read, job: Job, cache: Cache, program: string): P
     for (const one of diagnostics) said.set(formatDiagnostics([one]), one);
   };
   say(loaded.diagnostics);
+  const letters = signed(job) ? lettersMissing(loaded.kit) : [];
+  if (letters.length > 0) return refused(job.file, loaded, toDiagnostics(letters, loaded.source));
   const store = placementsIn(cache, program);
   let prepared: Prepared | undefined;
   for (const options of plansOf(job)) {
@@ -190,6 +206,7 @@ async function drawAll(loaded: Read, job: Job, cache: Cache, program: string): P
   if (job.outputs.includes('response')) files.set(`${id}-response.svg`, bytesOf(drawResponse(loaded.kit)));
   if (job.outputs.includes('loads'))
     files.set(`${id}-loads.json`, bytesOf(`${toJson(loadsData(figuresOf(loaded.kit)))}\n`));
+  if (prepared) for (const { name, content } of await leafletsOf(prepared, job)) files.set(name, content);
   return {
     files: [...files].map(([name, content]) => ({ name, content })),
     mark: prepared === undefined ? null : markOf(prepared),
@@ -197,6 +214,21 @@ async function drawAll(loaded: Read, job: Job, cache: Cache, program: string): P
     notes: [...notes],
     diagnostics: formatDiagnostics([...said.values()]),
   };
+}
+
+/** A kit's leaflet as PDF and as a page, and as folded sheets, where they are asked for. */
+async function leafletsOf(prepared: Prepared, { outputs, date, workshop }: Job) {
+  const wanted: LeafletWanted = {
+    formats: outputs.includes('leaflet') ? leafletFormats : [],
+    booklet: outputs.includes('booklet'),
+    plot: outputs.includes('response'),
+    ...(workshop ? { workshop } : {}),
+    ...(date === undefined ? {} : { date }),
+  };
+  const made: { readonly name: string; readonly content: Uint8Array }[] = [];
+  for (const { target, as } of leafletFiles(prepared.circuit.kit, '', wanted))
+    made.push({ name: target, content: bytesOf(await leafletContent(prepared, as, wanted)) });
+  return made;
 }
 
 const bytesOf = (content: string | Uint8Array): Uint8Array =>

@@ -2,8 +2,8 @@
 import { formatKitJsonSchema, formatListJsonSchema } from '../../describe/json-schema.ts';
 import { circuitFile, extendedAs } from '../../files/circuits.ts';
 import { loadKit } from '../../files/load.ts';
+import { CATALOGUE } from '../../files/parts-list.ts';
 import { formatCatalogueJsonSchema } from '../json-schema.ts';
-import { CATALOGUE } from '../schema.ts';
 import { newKitText } from './kit-text.ts';
 
 interface NewFile {
@@ -57,6 +57,15 @@ page: a4
 
 # The language of everything made for customers: en, de, fr or es; English where nothing is said. Remove the # to try it.
 #language: de
+
+# Who leaflets are from: remove the # in front of these lines, and write your own. logo: logo.svg adds a drawing of shapes alone.
+#workshop:
+#  name: Your workshop
+#  address: |
+#    1 Your Street
+#    Your Town
+#  colour: "#0b5e80"
+#  closing: Thank you for building it yourself.
 
 # The kits: files, folders, or patterns such as kits/hss-*.yaml. A later entry says what is different for some of them; remove the # to
 # try the second one.

@@ -65,13 +65,13 @@ const highest = (levels: readonly number[]): number =>
   levels.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
 
 /** Least width of the plot beside its names: legible, and the flags side by side. */
-export const leastField = (plot: Plot): number => {
+export const leastField = (plot: Plot, legible = 620): number => {
   const full = plot.states.length <= MOST_FIGURES;
   const flags = plot.states.map(({ badge, trace }) =>
     trace?.resonance ? flagWidth(badge, trace.resonance, full) : 0,
   );
   return Math.max(
-    620,
+    legible,
     flags.reduce((a, b) => a + b, 0),
   );
 };

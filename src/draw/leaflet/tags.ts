@@ -1,0 +1,147 @@
+/**
+ * Words of a figure that is printed small: names of parts and lugs in a size that can be read on the paper, in tags that
+ * grow with them. Where a tag has grown, a wire ends at its new edge.
+ */
+import { lugId } from '../../circuit/circuit.ts';
+import { around, centreOf, type Point, type Rect } from '../../common/geometry.ts';
+import { nth } from '../../common/must.ts';
+import { textWidth } from '../../common/text.ts';
+import type { Language } from '../../messages/language.ts';
+import { lugWords } from '../../messages/words.ts';
+import { is } from '../../parts/index.ts';
+import { type LabelSlot, nameLines, TYPE } from '../../parts/outline.ts';
+import { labelsToSheet, rectToSheet } from '../../place/frame.ts';
+import type { PlacedPart } from '../../place/placement.ts';
+
+/** A lug's tag on the sheet, and the size of its name; without one where there is no room for it. */
+export interface Tag {
+  readonly id: string;
+  /** Its name on the drawing. */
+  readonly lug: string;
+  readonly rect: Rect;
+  readonly size?: number;
+}
+
+/** Around a name in its tag. */
+const ROUND = { across: 0.95, along: 0.35 } as const;
+
+const grown = (rect: Rect, lug: string, size: number): Rect => {
+  const { x, y } = centreOf(rect);
+  return around(
+    x,
+    y,
+    Math.max(rect.width, textWidth(lug, size, 'bold') + ROUND.across * size),
+    Math.max(rect.height, size * (1 + ROUND.along)),
+  );
+};
+
+/** Tags of a part's lugs in which names are of a size; surfaces and the legs of components have none. */
+export const tagsOf = (
+  { part, frame, outline }: PlacedPart,
+  size: number,
+  named: boolean,
+  language: Language,
+): readonly Tag[] =>
+  is(part, 'component')
+    ? []
+    : outline.lugs.flatMap(({ lug, tag, surface }) => {
+        if (surface) return [];
+        const rect = rectToSheet(frame, tag);
+        const words = lugWords(language, lug);
+        const own = { id: lugId(part.name, lug), lug: words };
+        return [named ? { ...own, rect: grown(rect, words, size), size } : { ...own, rect }];
+      });
+
+/** How much wider than the words it replaces a name may be: faces leave some air about them. */
+const WIDER = 1.2;
+/** Least room for a name, drawing units: a pot's track leaves as much inside. */
+const ROOM = 88;
+/** How much taller than the words it replaces a name with what stands below it may be. */
+const TALLER = 1.5;
+/** From one line to the next, by the size of type. */
+const LEADING = 1.2;
+
+/**
+ * A part's name, and if it is asked for what it is, in lines of a size or more, about the middle of where its words stand. What the annotation says of it is left
+ * out.
+ */
+export function namesOf(
+  { part, frame, outline }: PlacedPart,
+  size: number,
+  values = false,
+): readonly LabelSlot[] {
+  const slots = labelsToSheet(frame, outline);
+  const names = slots.filter((slot) => slot.size === TYPE.name && slot.weight === 'bold');
+  const whats = values ? slots.filter((slot) => slot.size === TYPE.value && slot.weight === 'regular') : [];
+  const [first] = names;
+  if (!first || size <= TYPE.value) return [...names, ...whats];
+  const [large, small] = [Math.max(TYPE.name, size), size];
+  // A component's name stands over its body and its value below, and neither must grow into it; another's have the room of all its words.
+  if (is(part, 'component')) {
+    const bottom = Math.max(...names.map(({ centre }) => centre.y)) - (large - TYPE.name) / 2;
+    return [
+      ...names.map((name, i) => ({
+        ...name,
+        size: large,
+        centre: { x: name.centre.x, y: bottom - (names.length - 1 - i) * large * LEADING },
+      })),
+      ...whats.map((what) => ({
+        ...what,
+        size: small,
+        centre: { x: what.centre.x, y: what.centre.y + (small - TYPE.value) / 2 },
+      })),
+    ];
+  }
+  const beside = whats.filter(({ centre }) => centre.x !== first.centre.x);
+  const below = whats.filter((what) => !beside.includes(what));
+  const room = WIDER * Math.max(...slots.map((slot) => textWidth(slot.text, slot.size, slot.weight)), ROOM);
+  const named = nameLines(part.label, (room * TYPE.name) / large).map(
+    (text) => ({ text, size: large, weight: 'bold' }) as const,
+  );
+  const told = below.map(({ text }) => ({ text, size: small, weight: 'regular' }) as const);
+  const heightOf = (lines: readonly { readonly size: number }[]): number =>
+    lines.reduce((sum, { size: one }) => sum + one * LEADING, 0);
+  // What has no room any more is left out: the parts list tells it.
+  const fits =
+    heightOf([...named, ...told]) <= TALLER * heightOf([...names, ...below]) &&
+    told.every(({ text }) => textWidth(text, small) <= room);
+  const lines = fits ? [...named, ...told] : named;
+  const heights = slots.filter((slot) => !beside.includes(slot)).map(({ centre }) => centre.y);
+  let y = (Math.min(...heights) + Math.max(...heights)) / 2 - heightOf(lines) / 2;
+  return [
+    ...lines.map((line) => {
+      const centre = { x: first.centre.x, y: y + (line.size * LEADING) / 2 };
+      y += line.size * LEADING;
+      return { ...line, centre };
+    }),
+    ...beside.map((slot) => ({ ...slot, size: small })),
+  ];
+}
+
+/** The room that a line of text takes. */
+export const roomOf = ({ text, centre, size, weight }: LabelSlot): Rect =>
+  around(centre.x, centre.y, textWidth(text, size, weight), size);
+
+/** A wire's points without what lies in the tags at its ends. */
+export function outside(
+  points: readonly Point[],
+  from: Rect | undefined,
+  to: Rect | undefined,
+): readonly Point[] {
+  return [...cut([...cut(points, from)].reverse(), to)].reverse();
+}
+
+const holds = ({ x, y, width, height }: Rect, p: Point): boolean =>
+  p.x >= x - 0.01 && p.x <= x + width + 0.01 && p.y >= y - 0.01 && p.y <= y + height + 0.01;
+
+function cut(points: readonly Point[], rect: Rect | undefined): readonly Point[] {
+  if (!rect) return points;
+  const first = points.findIndex((p) => !holds(rect, p));
+  if (first <= 0) return points;
+  const [a, b] = [nth(points, first - 1), nth(points, first)];
+  const edge: Point =
+    a.x === b.x
+      ? { x: a.x, y: b.y > a.y ? rect.y + rect.height : rect.y }
+      : { x: b.x > a.x ? rect.x + rect.width : rect.x, y: a.y };
+  return [edge, ...points.slice(first)];
+}

@@ -1,0 +1,130 @@
+/** What to cut: wire by colour and length, sleeving, and what is trimmed on the instrument. */
+import type { Step } from '../annotate/steps.ts';
+import type { Prepared } from '../draw/compose.ts';
+import type { Language } from '../messages/language.ts';
+import { numberIn, type Say } from '../messages/say.ts';
+import { colourName } from '../messages/words.ts';
+import { CUTTING, cutList, inches, wireLengths } from '../place/wire-lengths.ts';
+import { type Block, type Cell, strong, TICK, text } from './document.ts';
+
+const MILLI = 1000;
+/** Rows that any page has room for. */
+const MOST_TOGETHER = 12;
+
+export class Cuts {
+  readonly #say: Say;
+  readonly #language: Language;
+  readonly #lengths: ReturnType<typeof wireLengths>;
+  readonly #steps: readonly Step[];
+
+  constructor(prepared: Prepared, steps: readonly Step[], say: Say, language: Language) {
+    const { circuit, placement, arrangement } = prepared;
+    this.#say = say;
+    this.#language = language;
+    this.#steps = steps;
+    this.#lengths = wireLengths(circuit, placement, arrangement);
+  }
+
+  /** What is cut for a joint; empty where nothing is. */
+  forJoint(joint: number): string {
+    const of = <T extends { readonly joint: number }>(all: readonly T[]) =>
+      all.find((one) => one.joint === joint);
+    const { wires, leads, sleevings } = this.#lengths;
+    const wire = of(wires);
+    if (wire?.kind === 'wire')
+      return `${this.#length(wire.length, wire.estimated)}\n${this.#say('leaflet.strip', { length: this.#millimetres(CUTTING.strip) })}`;
+    if (wire) return this.#length(wire.length, wire.estimated);
+    if (of(leads)) return this.#say('leaflet.trim');
+    const sleeving = of(sleevings);
+    return sleeving ? `${this.#say('leaflet.sleeving-of')} ${this.#millimetres(sleeving.length)}` : '';
+  }
+
+  /** The list of all pieces of wire; nothing where there is no wire to cut. */
+  list(): readonly Block[] {
+    const groups = cutList(this.#lengths);
+    if (groups.length === 0) return [];
+    const estimated = groups.some(({ rows }) => rows.some((row) => row.estimated));
+    const list: readonly Block[] = [
+      { is: 'heading', level: 1, text: this.#say('leaflet.cuts') },
+      {
+        is: 'table',
+        columns: [
+          { head: this.#say('leaflet.done') },
+          { head: this.#say('leaflet.quantity'), align: 'right' },
+          { head: this.#say('leaflet.wire'), share: 3 },
+          { head: this.#say('leaflet.length'), share: 3 },
+          { head: this.#say('leaflet.for-steps'), share: 2 },
+        ],
+        rows: groups.flatMap(({ kind, colour, rows }) =>
+          rows.map(({ length, joints, estimated: own }): readonly Cell[] => [
+            TICK,
+            text(String(joints.length)),
+            strong(this.#wire(kind, colour)),
+            text(this.#length(length, own)),
+            text(this.#stepsOf(joints)),
+          ]),
+        ),
+      },
+      {
+        is: 'paragraph',
+        text: this.#say('leaflet.strip-say', { length: this.#millimetres(CUTTING.strip) }),
+        small: true,
+      },
+      ...(estimated
+        ? [
+            {
+              is: 'paragraph',
+              text: this.#say('leaflet.estimated-say', {
+                percent: numberIn(this.#language, CUTTING.allowance * 100, { most: 0 }),
+                length: this.#millimetres(CUTTING.rounded),
+              }),
+              small: true,
+            } as const,
+          ]
+        : []),
+    ];
+    // A long list may run on to the next page.
+    const pieces = groups.reduce((sum, { rows }) => sum + rows.length, 0);
+    return pieces > MOST_TOGETHER ? list : [{ is: 'together', blocks: list }];
+  }
+
+  /** Rows of a parts list: the wire of each colour, and the sleeving, with how much of it there must be. */
+  stock(): readonly { readonly name: string; readonly amount: string }[] {
+    const sleeving = this.#lengths.sleevings.reduce((sum, { length }) => sum + length, 0);
+    return [
+      ...cutList(this.#lengths).map(({ kind, colour, total }) => ({
+        name: this.#wire(kind, colour),
+        amount: this.#length(total, false),
+      })),
+      ...(sleeving === 0
+        ? []
+        : [{ name: this.#say('leaflet.sleeving-of'), amount: this.#length(sleeving, false) }]),
+    ];
+  }
+
+  #wire(kind: 'wire' | 'jumper', colour: string | undefined): string {
+    if (kind === 'jumper') return this.#say('leaflet.bare-wire');
+    return this.#say('leaflet.wire-of', {
+      colour: colour === undefined ? this.#say('leaflet.no-colour') : colourName(this.#language, colour),
+    });
+  }
+
+  #stepsOf(joints: readonly number[]): string {
+    return this.#steps
+      .filter((step) => step.joints.some((joint) => joints.includes(joint)))
+      .map(({ number }) => String(number))
+      .join(', ');
+  }
+
+  #millimetres(metres: number): string {
+    return `${numberIn(this.#language, metres * MILLI, { most: 0 })}\u00a0mm`;
+  }
+
+  #length(metres: number, estimated: boolean): string {
+    const both = this.#say('leaflet.both-lengths', {
+      millimetres: this.#millimetres(metres),
+      inches: inches(metres).replaceAll(' ', '\u00a0'),
+    });
+    return estimated ? `≈ ${both}` : both;
+  }
+}

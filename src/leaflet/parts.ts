@@ -1,0 +1,107 @@
+/** The parts to tick off, and the tools that this kit takes. */
+import type { Kit } from '../describe/kit.ts';
+import { figuresIn } from '../messages/figures.ts';
+import type { Language } from '../messages/language.ts';
+import type { Say } from '../messages/say.ts';
+import { colourName, lugWords } from '../messages/words.ts';
+import { componentOf, is, isPickup, lugsOf, type Part } from '../parts/index.ts';
+import { valueWords } from '../parts/value-words.ts';
+import type { Cuts } from './cuts.ts';
+import { type Block, type Cell, type Picture, strong, TICK, text } from './document.ts';
+import { kindIn } from './words.ts';
+
+/** The table of all parts; a ground point is a place on the instrument, and in no bag. */
+export function partsTable(kit: Kit, say: Say, pictureOf: (part: Part) => Picture, cuts: Cuts): Block {
+  const bag = kit.parts.filter((part) => !is(part, 'ground-point'));
+  return {
+    is: 'table',
+    columns: [
+      { head: say('leaflet.done') },
+      { head: say('leaflet.quantity'), align: 'right' },
+      { head: say('leaflet.picture') },
+      { head: say('leaflet.part'), share: 3.4 },
+      { head: say('leaflet.value'), share: 2.6 },
+      { head: say('leaflet.recognise'), share: 4 },
+    ],
+    rows: [
+      ...alike(bag, say, kit.language).map((parts): readonly Cell[] => {
+        const [first] = parts;
+        return [
+          TICK,
+          text(String(parts.length)),
+          { is: 'picture', picture: pictureOf(first) },
+          strong(`${parts.map(({ label }) => label).join(', ')}: ${kindIn(first, say)}`),
+          text([valueWords(first, kit.language), first.code].filter((word) => word !== undefined).join('\n')),
+          text(recogniseBy(first, say, kit.language)),
+        ];
+      }),
+      ...cuts
+        .stock()
+        .map(({ name, amount }) => [TICK, text(''), text(''), strong(name), text(amount), text('')]),
+    ],
+  };
+}
+
+/** Parts that nobody can tell apart in the hand together, in the order of the first of each. */
+function alike(
+  parts: readonly Part[],
+  say: Say,
+  language: Language,
+): readonly (readonly [Part, ...Part[]])[] {
+  const groups = new Map<string, [Part, ...Part[]]>();
+  for (const part of parts) {
+    // Two pickups of one resistance are for two places.
+    const key = isPickup(part)
+      ? part.name
+      : JSON.stringify([
+          kindIn(part, say),
+          valueWords(part, language),
+          part.code,
+          recogniseBy(part, say, language),
+        ]);
+    const known = groups.get(key);
+    if (known) known.push(part);
+    else groups.set(key, [part]);
+  }
+  return [...groups.values()];
+}
+
+/** A resistor by its bands in words, a capacitor by its code, a pickup by a meter, anything else by its lugs. */
+function recogniseBy(part: Part, say: Say, language: Language): string {
+  const component = componentOf(part);
+  if (component?.bands)
+    return say('leaflet.bands', {
+      bands: component.bands.map((code) => colourName(language, code)).join(', '),
+    });
+  if (component?.print !== undefined) return say('leaflet.printed', { code: component.print });
+  if (isPickup(part))
+    return say('leaflet.measures', { value: figuresIn(language).quantity(part.resistance.value, 'ohm') });
+  const lugs = lugsOf(part).map(({ name }) => lugWords(language, name));
+  return say('leaflet.lugs', { count: lugs.length, names: lugs.join(', ') });
+}
+
+/** What is needed on the bench; strippers only where there is wire. */
+export function tools({ joints }: Kit, say: Say): readonly string[] {
+  return [
+    say('tool.goggles'),
+    say('tool.iron'),
+    say('tool.solder'),
+    say('tool.cutters'),
+    ...(joints.some(({ kind }) => kind === 'wire') ? [say('tool.strippers')] : []),
+    say('tool.pliers'),
+    say('tool.clamp'),
+    say('tool.meter'),
+  ];
+}
+
+/** The handbook's cautions, every one of them on every leaflet. */
+export const cautions = (say: Say): readonly string[] => [
+  say('caution.hot'),
+  say('caution.eyes'),
+  say('caution.fumes'),
+  say('caution.lead'),
+  say('caution.passive'),
+  say('caution.earth'),
+  say('caution.children'),
+  say('caution.rules'),
+];

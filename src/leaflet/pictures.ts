@@ -1,0 +1,113 @@
+/** The drawings of a leaflet, each as large as the room it is given, with what it shows in words. */
+import type { Plot } from '../annotate/plot.ts';
+import type { Step } from '../annotate/steps.ts';
+import { endAt, type LugId } from '../circuit/circuit.ts';
+import type { Prepared } from '../draw/compose.ts';
+import type { Box, PrintTheme } from '../draw/leaflet/figure.ts';
+import { partPicture } from '../draw/leaflet/part-picture.ts';
+import { probeFigure } from '../draw/leaflet/probes.ts';
+import { responseFigure } from '../draw/leaflet/response-figure.ts';
+import { stepFigures } from '../draw/leaflet/step-figure.ts';
+import { wiringFigure } from '../draw/leaflet/wiring-figure.ts';
+import type { Say } from '../messages/say.ts';
+import type { Part } from '../parts/index.ts';
+import { render } from '../pipeline.ts';
+import { planOf } from '../soldering/plan.ts';
+import type { Picture } from './document.ts';
+import { kindIn } from './words.ts';
+
+/** Millimetres of a CSS pixel, 96 to an inch. */
+const PIXEL = 25.4 / 96;
+/** Of a test's picture: the share of the page's width, and millimetres. */
+const PROBES = { share: 0.46, widest: 90, height: 40 } as const;
+/** A part's picture, millimetres. */
+const PART: Box = { width: 20, height: 14 };
+
+export class Pictures {
+  readonly #prepared: Prepared;
+  readonly #theme: PrintTheme;
+  readonly #say: Say;
+  /** What a page has inside its margins. */
+  readonly #inner: Box;
+  constructor(prepared: Prepared, theme: PrintTheme, say: Say, inner: Box) {
+    this.#inner = inner;
+    this.#prepared = prepared;
+    this.#theme = theme;
+    this.#say = say;
+  }
+
+  /** The wiring by itself, upright or for a page that is turned round. */
+  wiring(room: Box, steps: readonly Step[]) {
+    const lines = steps.flatMap(({ lines }) => lines).join('. ');
+    return wiringFigure(this.#prepared, room, {
+      alt: `${this.#say('leaflet.drawing')}: ${lines}.`,
+      theme: this.#theme,
+    });
+  }
+
+  /** A drawing a step, all at the same place and scale. */
+  steps(steps: readonly Step[], room: Box): readonly Picture[] {
+    return stepFigures(this.#prepared, steps, room, {
+      theme: this.#theme,
+      altOf: ({ number, title, lines }) =>
+        `${this.#say('leaflet.step', { number, title })}. ${lines.join('. ')}.`,
+    });
+  }
+
+  /** Of the page's width what a picture of probes takes, as a fraction. */
+  get probeShare(): number {
+    return Math.min(PROBES.share, PROBES.widest / this.#inner.width);
+  }
+
+  /**
+   * Where the probes of a multimeter are held after a step.
+   *
+   * @param name of the picture, unique in the leaflet
+   */
+  probes(step: number, [from, to]: readonly [LugId, LugId], name: string, alt: string): Picture {
+    const { placed } = planOf(this.#prepared.circuit);
+    const joints = placed.flatMap((when, i) => (when <= step ? [i] : []));
+    const look = { id: name, alt, theme: this.#theme };
+    const room = { width: this.#inner.width * this.probeShare, height: PROBES.height };
+    return probeFigure(this.#prepared, joints, [endAt(from), endAt(to)], room, look);
+  }
+
+  part(part: Part): Picture {
+    const alt = `${part.label}: ${kindIn(part, this.#say)}`;
+    return partPicture(this.#prepared, part, PART, { alt, theme: this.#theme });
+  }
+
+  /** What lines and signs mean, composed for a column so wide, so that its type is as large on any paper. */
+  key({ width }: Pick<Box, 'width'>): Picture {
+    const pixels = Math.floor(width / PIXEL);
+    return atScale(render(this.#prepared, { theme: this.#theme, only: ['key'], width: pixels }).svg, PIXEL);
+  }
+
+  /** The response of all positions together. */
+  response(plot: Plot, room: Box): Picture {
+    return responseFigure(plot, room, { alt: plot.description, theme: this.#theme });
+  }
+}
+
+/** Width and height in the drawing's units. */
+function sizeOf(svg: string): Box {
+  const [, width = 0, height = 0] = (/ viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg) ?? []).map(Number);
+  return { width, height };
+}
+
+/** @param scale millimetres of a drawing unit */
+function atScale(svg: string, scale: number): Picture {
+  const { width, height } = sizeOf(svg);
+  return { svg, width: width * scale, height: height * scale, alt: altOf(svg) };
+}
+
+/** What the drawing itself says for those who cannot see it. */
+const altOf = (svg: string): string =>
+  [/<title[^>]*>([^<]*)</, /<desc[^>]*>([^<]*)</]
+    .map((pattern) => (pattern.exec(svg)?.[1] ?? '').trim())
+    .filter((words) => words !== '')
+    .join('. ')
+    .replaceAll('&lt;', '<')
+    .replaceAll('&gt;', '>')
+    .replaceAll('&quot;', '"')
+    .replaceAll('&amp;', '&');

@@ -1,0 +1,77 @@
+/** The soldering, step by step: each with its drawing at the same place and scale, its joints to tick, and its test. */
+import { stepTests } from '../annotate/step-tests.ts';
+import type { Step } from '../annotate/steps.ts';
+import { nth } from '../common/must.ts';
+import type { Prepared } from '../draw/compose.ts';
+import type { Box } from '../draw/leaflet/figure.ts';
+import type { Language } from '../messages/language.ts';
+import type { Say } from '../messages/say.ts';
+import type { Cuts } from './cuts.ts';
+import { type Block, strong, TICK, text } from './document.ts';
+import type { Pictures } from './pictures.ts';
+import { jackTest, pickupStep, stepTest } from './tests.ts';
+
+/** Of a page's height the share that a step's drawing may take: below it stand its joints and its test. */
+const ABOVE = 0.45;
+/** On a page that lies on its side the joints stand beside the drawing: of its width and height the shares of that. */
+const BESIDE = { width: 0.55, height: 0.62 } as const;
+
+interface Told {
+  readonly prepared: Prepared;
+  readonly steps: readonly Step[];
+  readonly pictures: Pictures;
+  readonly cuts: Cuts;
+  readonly say: Say;
+  readonly language: Language;
+}
+
+/** All steps, with the test before the first lead of a pickup where that comes, and the last test behind them. */
+export function stepsSection(
+  { prepared, steps, pictures, cuts, say, language }: Told,
+  inner: Box,
+): readonly Block[] {
+  const wide = inner.width > inner.height;
+  const drawings = pictures.steps(
+    steps,
+    wide
+      ? { width: inner.width * BESIDE.width, height: inner.height * BESIDE.height }
+      : { ...inner, height: inner.height * ABOVE },
+  );
+  const tests = stepTests(prepared.circuit, language);
+  const pickups = pickupStep(prepared, steps);
+  const jack = (when: 'before' | 'finished') => jackTest(prepared, when, pictures, steps, say, language);
+  const joints = ({ details, notes }: Step): readonly Block[] => [
+    {
+      is: 'table',
+      columns: [
+        { head: say('leaflet.done') },
+        { head: say('leaflet.number') },
+        { head: say('leaflet.joint'), share: 5 },
+        { head: say('leaflet.cut'), share: 2 },
+      ],
+      rows: details.map(({ index, line }, k) => [
+        TICK,
+        strong(String(k + 1)),
+        text(line),
+        text(cuts.forJoint(index)),
+      ]),
+    },
+    ...notes.map((note): Block => ({ is: 'paragraph', text: note, small: true })),
+  ];
+  return [
+    ...steps.flatMap((step, i): readonly Block[] => {
+      const { number, title } = step;
+      const picture = nth(drawings, i);
+      return [
+        // Of a kit that begins with its pickups there is nothing to measure yet.
+        ...(number === pickups && i > 0 ? jack('before') : []),
+        { is: 'heading', level: 2, text: say('leaflet.step', { number, title }), page: true },
+        ...(wide
+          ? [{ is: 'beside', picture, share: BESIDE.width, blocks: joints(step) } as const]
+          : [{ is: 'figure', picture } as const, ...joints(step)]),
+        ...stepTest(nth(tests, i), pictures, say),
+      ];
+    }),
+    ...jack('finished'),
+  ];
+}

@@ -1,0 +1,100 @@
+/** Tests with a multimeter: after a step, before the pickups are fitted, and when everything is soldered. */
+
+import { jackTests, meterHints, type stepTests } from '../annotate/step-tests.ts';
+import type { Step } from '../annotate/steps.ts';
+import type { Prepared } from '../draw/compose.ts';
+import type { Language } from '../messages/language.ts';
+import type { Say } from '../messages/say.ts';
+import { planOf } from '../soldering/plan.ts';
+import { type Block, strong, TICK, text } from './document.ts';
+import type { Pictures } from './pictures.ts';
+
+/** What stands below a step's joints; nothing where no reading proves anything and nothing is to be looked at. */
+export function stepTest({ step, tests, byEye }: StepTests, pictures: Pictures, say: Say): readonly Block[] {
+  return [
+    ...tests.map(({ from, to, fromName, toName, setting, expected, wrong }, i): Block => {
+      const held = probesIn(fromName, toName, say);
+      return {
+        is: 'beside',
+        share: pictures.probeShare,
+        picture: pictures.probes(step, [from, to], `step-${step}-test-${i + 1}`, held),
+        blocks: [
+          { is: 'paragraph', text: say('leaflet.test-number', { number: i + 1, probes: held }), tick: true },
+          ...(setting === '' ? [] : [{ is: 'paragraph', text: `${setting}.` } as const]),
+          { is: 'paragraph', text: say('leaflet.reads', { reading: expected }), strong: true },
+          ...wrong.map((words): Block => ({ is: 'paragraph', text: words, small: true })),
+        ],
+      };
+    }),
+    ...(byEye === undefined ? [] : [{ is: 'paragraph', text: byEye, small: true } as const]),
+  ];
+}
+
+type StepTests = ReturnType<typeof stepTests>[number];
+
+const probesIn = (from: string, to: string, say: Say): string => say('leaflet.probes-at', { from, to });
+
+/** The test at the jack in every position; nothing for a kit without a jack. */
+export function jackTest(
+  prepared: Prepared,
+  when: 'before' | 'finished',
+  pictures: Pictures,
+  steps: readonly Step[],
+  say: Say,
+  language: Language,
+): readonly Block[] {
+  const tests = jackTests(prepared.circuit, language)[when];
+  const [first] = tests;
+  if (!first) return [];
+  const places = new Set(tests.map(({ from, to }) => `${from} ${to}`));
+  const step = when === 'finished' ? steps.length : pickupStep(prepared, steps) - 1;
+  const together = places.size === 1;
+  const held = probesIn(first.fromName, first.toName, say);
+  const test: readonly Block[] = [
+    {
+      is: 'heading',
+      level: 1,
+      text: say(when === 'before' ? 'leaflet.test-before' : 'leaflet.test-finished'),
+    },
+    {
+      is: 'paragraph',
+      text: say(when === 'before' ? 'leaflet.test-before-say' : 'leaflet.test-finished-say'),
+    },
+    {
+      is: 'beside',
+      share: pictures.probeShare,
+      picture: pictures.probes(step, [first.from, first.to], `test-${when}`, held),
+      blocks: [
+        ...(together ? [{ is: 'paragraph', text: held } as const] : []),
+        ...meterHints(language).map((hint): Block => ({ is: 'paragraph', text: hint, small: true })),
+      ],
+    },
+    {
+      is: 'table',
+      columns: [
+        { head: say('leaflet.done') },
+        { head: say('leaflet.position'), share: 3 },
+        ...(together ? [] : [{ head: say('leaflet.probes'), share: 3 }]),
+        { head: say('leaflet.volume-full'), share: 4 },
+        { head: say('leaflet.volume-zero'), share: 4 },
+      ],
+      rows: tests.map(({ position, fromName, toName, volumeFull, volumeZero }) => [
+        TICK,
+        strong(position === '' ? say('leaflet.always') : position),
+        ...(together ? [] : [text(probesIn(fromName, toName, say))]),
+        text(volumeFull),
+        text(volumeZero),
+      ]),
+    },
+  ];
+  // A long table may run on to the next page.
+  return tests.length > MOST_TOGETHER ? test : [{ is: 'together', blocks: test }];
+}
+
+/** Rows that any page has room for. */
+const MOST_TOGETHER = 10;
+
+/** The first step with a lead of a pickup; one more than there are where no step has one. */
+export function pickupStep({ circuit }: Prepared, steps: readonly Step[]): number {
+  return planOf(circuit).pickups ?? steps.length + 1;
+}

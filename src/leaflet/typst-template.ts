@@ -1,0 +1,214 @@
+/**
+ * The leaflet's page in Typst. The template never changes: the leaflet reaches it as data, by `sys.inputs`, and its texts are
+ * content as they stand, so that nothing that somebody writes into a kit is ever read as markup.
+ *
+ * Type is 8 points at least, but for what stands within drawings.
+ */
+export const TEMPLATE = `
+#let leaflet = json(bytes(sys.inputs.leaflet))
+#let ink = rgb("#1d2b36")
+#let quiet = rgb("#52606b")
+#let rule = rgb("#c3cad0")
+#let tint = rgb(leaflet.at("sender", default: (:)).at("colour", default: "#1d2b36"))
+#let paper = leaflet.paper
+#let small-page = paper.width < 170
+
+#set document(title: leaflet.title, keywords: (leaflet.generator,), date: none)
+#set text(
+  font: "Inter",
+  fallback: false,
+  lang: leaflet.language,
+  size: if small-page { 8.5pt } else { 9.5pt },
+  fill: ink,
+  number-width: "tabular",
+)
+#set par(leading: 0.62em, spacing: 0.9em)
+#set list(marker: text(fill: quiet)[•], indent: 0pt, body-indent: 0.6em, spacing: 0.75em)
+
+// A word wider than a line is divided wherever it has to be.
+#show regex("\\S{24,}"): it => it.text.clusters().join(sym.zws)
+
+#let mm(value) = value * 1mm
+// One line of a text, however long it is.
+#let clipped(words) = {
+  set text(top-edge: "ascender", bottom-edge: "descender")
+  block(height: 1.25em, width: 100%, clip: true, align(top, words))
+}
+#let sender = leaflet.at("sender", default: none)
+#let running = context {
+  set text(size: 8pt, fill: quiet)
+  if counter(page).get().first() > 1 {
+    grid(
+      columns: (1fr, auto),
+      column-gutter: 6mm,
+      align: top,
+      clipped(leaflet.running), text(top-edge: "ascender", leaflet.revision),
+    )
+    v(-2mm)
+    line(length: 100%, stroke: 0.4pt + rule)
+  }
+}
+#let numbers = context {
+  set text(size: 8pt, fill: quiet)
+  grid(
+    columns: (1fr, auto),
+    column-gutter: 6mm,
+    align: top,
+    clipped(if sender == none { "" } else { sender.name }),
+    text(top-edge: "ascender")[#counter(page).display() / #counter(page).final().first()],
+  )
+}
+#set page(
+  width: mm(paper.width),
+  height: mm(paper.height),
+  margin: mm(paper.margin),
+  header: running,
+  footer: numbers,
+  header-ascent: 35%,
+  footer-descent: 40%,
+)
+
+#show heading: it => block(
+  above: if it.level == 1 { 1.6em } else { 1.3em },
+  below: 0.8em,
+  sticky: true,
+  text(
+    size: if it.level == 1 { if small-page { 13pt } else { 15pt } } else { if small-page { 10pt } else { 11pt } },
+    weight: "bold",
+    fill: if it.level == 1 { tint } else { ink },
+    it.body,
+  ),
+)
+#show outline.entry: set block(above: if small-page { 0.55em } else { 0.75em })
+
+#let tick = box(width: 3.2mm, height: 3.2mm, stroke: 0.8pt + ink, radius: 0.4mm, baseline: 0.5mm)
+#let picture(p) = image(bytes(p.svg), format: "svg", width: mm(p.width), height: mm(p.height), alt: p.alt)
+
+#let lined(words) = words.split("\\n").join(linebreak())
+
+#let cell(c) = {
+  if c.is == "tick" { tick } else if c.is == "picture" { picture(c.picture) } else if c.at("strong", default: false) {
+    strong(lined(c.text))
+  } else { lined(c.text) }
+}
+
+#let tabled(b) = {
+  set text(size: if small-page { 8pt } else { 8.5pt })
+  table(
+    columns: b.columns.map(c => if "share" in c { c.share * 1fr } else { auto }),
+    align: b.columns.map(c => (if c.at("align", default: "") == "right" { right } else { left }) + horizon),
+    inset: (x: 1.6mm, y: 1.5mm),
+    stroke: (x, y) => (bottom: if y == 0 { 0.8pt + ink } else { 0.4pt + rule }),
+    table.header(repeat: true, ..b.columns.map(c => text(size: 8pt, fill: quiet, weight: "bold", c.head))),
+    ..b.rows.map(row => row.map(c => table.cell(breakable: false, cell(c)))).flatten(),
+  )
+}
+
+#let show-block(b) = {
+  if b.is == "heading" {
+    if b.at("page", default: false) { pagebreak(weak: true) }
+    heading(level: b.level, {
+      if "badge" in b {
+        box(
+          baseline: 1.2mm,
+          inset: (right: 2mm),
+          box(
+            fill: tint,
+            radius: 50%,
+            width: 6mm,
+            height: 6mm,
+            align(center + horizon, text(size: 9pt, fill: white, b.badge)),
+          ),
+        )
+      }
+      b.text
+    })
+  } else if b.is == "paragraph" {
+    par({
+      if b.at("tick", default: false) { box(inset: (right: 2mm), tick) }
+      if b.at("small", default: false) { text(size: 8pt, fill: quiet, b.text) } else if b.at(
+        "strong",
+        default: false,
+      ) { strong(b.text) } else { b.text }
+    })
+  } else if b.is == "list" {
+    if b.at("tick", default: false) {
+      list(marker: tick, body-indent: 1em, ..b.items)
+    } else { list(..b.items) }
+  } else if b.is == "table" {
+    tabled(b)
+  } else if b.is == "figure" {
+    block(above: 0.8em, below: 1em, align(center, picture(b.picture)))
+  } else if b.is == "sheet" {
+    // A bound page stays as it is: the drawing is turned on it.
+    page(flipped: b.turned and not leaflet.bound, {
+      heading(level: 1, b.heading)
+      par(text(size: 8pt, fill: quiet, b.caption))
+      v(1fr)
+      align(center, if b.turned and leaflet.bound {
+        rotate(-90deg, reflow: true, picture(b.picture))
+      } else { picture(b.picture) })
+      v(1fr)
+    })
+  } else if b.is == "box" {
+    block(
+      breakable: false,
+      width: 100%,
+      inset: if small-page { 3mm } else { 4mm },
+      radius: 1mm,
+      above: 1.2em,
+      below: 1.2em,
+      stroke: if b.role == "caution" { 1.2pt + ink } else { (left: 2pt + tint, rest: 0.5pt + rule) },
+ {
+        // Cautions and contents share the first page, whatever the paper.
+        set text(size: if small-page { 8pt } else { 9pt })
+        set list(spacing: 0.6em)
+        b.blocks.map(show-block).join()
+      },
+    )
+  } else if b.is == "beside" {
+    block(breakable: false, width: 100%, above: 1.4em, below: 1.4em, grid(
+      columns: (b.share * 100%, 1fr),
+      column-gutter: 5mm,
+      align: (center + horizon, left + horizon),
+      picture(b.picture), b.blocks.map(show-block).join(),
+    ))
+  } else if b.is == "together" {
+    block(breakable: false, width: 100%, above: 1.8em, b.blocks.map(show-block).join())
+  } else if b.is == "contents" {
+    outline(title: b.heading, depth: 1)
+  } else if b.is == "lines" {
+    // What is left of the page; words behind it stand at its foot.
+    block(height: 1fr, width: 100%, layout(size => {
+      for i in range(calc.floor(size.height / 9mm) - 1) {
+        place(top + left, dy: (i + 1) * 9mm, line(length: 100%, stroke: 0.4pt + rule))
+      }
+    }))
+  }
+}
+
+// ── Head of the first page
+#{
+  if sender != none {
+    grid(
+      columns: (1fr, auto),
+      align: (left + horizon, right + horizon),
+      {
+        text(weight: "bold", size: 10pt, sender.name)
+        if "address" in sender {
+          linebreak()
+          text(size: 8pt, fill: quiet, lined(sender.address))
+        }
+      },
+      if "logo" in sender { picture(sender.logo) },
+    )
+    line(length: 100%, stroke: 0.4pt + rule)
+    v(4mm)
+  }
+  text(size: 9pt, weight: "bold", fill: quiet, leaflet.kind)
+  v(-0.4em)
+  title(text(size: if small-page { 17pt } else { 22pt }, fill: tint, leaflet.heading))
+  for one in leaflet.lines { par(one) }
+}
+#for b in leaflet.blocks { show-block(b) }
+`;

@@ -1,0 +1,26 @@
+/** A new address makes leaflets again, and nothing else. */
+import { expect, it } from 'vitest';
+import { madeKey, Texts } from '../../src/catalogue/build/keys.ts';
+import type { Job, Output } from '../../src/catalogue/catalogue.ts';
+import { loadJob } from '../../src/catalogue/load-job.ts';
+import { kitText, listed } from './folder.ts';
+
+it.each([
+  ['drawing', false],
+  ['loads', false],
+  ['leaflet', true],
+  ['booklet', true],
+] as const)('%s', async (output, again) => {
+  const { catalogue } = await listed({
+    'a.yaml': kitText('a'),
+    'solderleaf.yaml': 'workshop: { name: A, address: Here }\nkits: [a.yaml]\n',
+  });
+  const [found] = catalogue?.jobs ?? [];
+  if (!found?.workshop) throw new Error('no job with a workshop');
+  const { kit } = await loadJob(found);
+  if (!kit) throw new Error('no kit');
+  const job: Job = { ...found, outputs: [output as Output] };
+  const moved: Job = { ...job, workshop: { ...found.workshop, address: 'There' } };
+  expect(madeKey('program', kit, moved) !== madeKey('program', kit, job)).toBe(again);
+  expect(new Texts('program').keyOf(moved) !== new Texts('program').keyOf(job)).toBe(again);
+});
