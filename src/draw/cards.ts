@@ -174,7 +174,12 @@ function drawRow(
     { ...bar, width: Math.max(7, width * share) },
     { rx: 3.5, fill: theme.tints[tints.get(row.pickup) ?? ''] ?? theme.ink },
   );
-  pen.line([at(x + width / 2, y + 34), at(x + width / 2, y + 49)], { stroke: theme.ink, 'stroke-width': 2 });
+  // A tail of what stands above must not touch it.
+  const tick = /[gjpqy]/.test(say('load.dc')) ? 36 : 34;
+  pen.line([at(x + width / 2, y + tick), at(x + width / 2, y + 49)], {
+    stroke: theme.ink,
+    'stroke-width': 2,
+  });
 }
 
 /** The switch small, about a middle: a dot a lug, pole by pole, closed contacts bridged; its name below. */

@@ -60,7 +60,7 @@ export const de: Messages = {
   'drawn.silent': 'Kein Ausgangssignal in dieser Stellung.',
   'step.of': 'Schritt {number} von {count}: {title}.',
   'step.new':
-    'Neue Lötverbindungen sind {how, select, dotted {durch punktierte Linien } other {}}hervorgehoben.',
+    'Neue Verbindungen sind {how, select, dotted {durch punktierte Linien } other {}}hervorgehoben.',
   'sheet.loads-on':
     'Lasten in jeder Schalterstellung: {last, plural, =2 {Blatt 2} other {Blätter 2 bis {last}}}.',
   'sheet.loads': 'Lasten in jeder Schalterstellung: Blatt {number} von {count}.',
@@ -164,11 +164,11 @@ export const de: Messages = {
   'taper.reverse-log': 'neg. log',
   'taper.lower-half': 'Überblend',
   'taper.upper-half': 'Überblend',
-  'pads.alone': '{pickup} allein: DC-Last {load}',
+  'pads.alone': '{pickup} allein: Gleichstromlast {load}',
 
   // ── Drawing: load cards
   'figure.open': 'offen',
-  'load.dc': 'DC-Last',
+  'load.dc': 'Gleichstromlast',
   'load.signal': 'Signallast',
   'meter.jack': 'Multimeter, Spitze–Schaft',
   'meter.outputs': 'Multimeter, zum Schaft',
@@ -204,7 +204,8 @@ export const de: Messages = {
   'cards.either': '{numbers}: gleich in den Stellungen {positions}.',
   'cards.undrawn':
     'Eine Karte für mehrere Stellungen zeigt nur die Schalter, die in allen davon gleich stehen.',
-  'cards.dc-load': 'DC-Last: Widerstand zwischen den Tonabnehmeranschlüssen, alle Tonabnehmer abgeklemmt.',
+  'cards.dc-load':
+    'Gleichstromlast: Widerstand zwischen den Tonabnehmeranschlüssen, alle Tonabnehmer abgeklemmt.',
   'cards.signal-load': 'Signallast: dasselbe bei {frequency}, mit Tonregler und Kondensator.',
   'cards.bar': 'Balken: Signallast in dieser Stellung; Strich: Referenzlast des Tonabnehmers.',
   'cards.multimeter': 'Multimeter: Tonabnehmer angeschlossen, alle Regler auf 10.',
@@ -220,7 +221,7 @@ export const de: Messages = {
   'cards.hum':
     'Brummfrei: Das Brummen aller Spulen zusammen ist kleiner als ein Viertel von dem einer Spule.',
   'desc.position': 'Stellung {position}: {words}.',
-  'desc.load': '{pickup}: DC-Last {dc}, Signallast {signal}',
+  'desc.load': '{pickup}: Gleichstromlast {dc}, Signallast {signal}',
 
   // ── Drawing: response plot
   'plot.lead':

@@ -163,12 +163,12 @@ export const es: Messages = {
   'taper.reverse-log': 'log inverso',
   'taper.lower-half': 'mezcla',
   'taper.upper-half': 'mezcla',
-  'pads.alone': '{pickup} solo: carga DC {load}',
+  'pads.alone': '{pickup} solo: carga continua {load}',
 
   // ── Drawing: load cards
   'figure.open': 'abierto',
-  'load.dc': 'carga DC',
-  'load.signal': 'carga señal',
+  'load.dc': 'carga continua',
+  'load.signal': 'carga de señal',
   'meter.jack': 'multímetro, punta–manga',
   'meter.outputs': 'multímetro, a la manga',
   'meter.short': 'multímetro',
@@ -205,9 +205,10 @@ export const es: Messages = {
   'cards.either': '{numbers}: igual en las posiciones {positions}.',
   'cards.undrawn':
     'Una tarjeta de varias posiciones muestra solo los selectores que no cambian en ninguna de ellas.',
-  'cards.dc-load': 'Carga DC: resistencia entre los hilos de la pastilla, todas las pastillas desconectadas.',
-  'cards.signal-load': 'Carga señal: la misma a {frequency}, con el control de tono y su condensador.',
-  'cards.bar': 'Barra: carga señal en esta posición; marca: carga de referencia de la pastilla.',
+  'cards.dc-load':
+    'Carga continua: resistencia entre los hilos de la pastilla, todas las pastillas desconectadas.',
+  'cards.signal-load': 'Carga de señal: la misma a {frequency}, con el control de tono y su condensador.',
+  'cards.bar': 'Barra: carga de señal en esta posición; marca: carga de referencia de la pastilla.',
   'cards.multimeter': 'Multímetro: pastillas conectadas, todos los controles en 10.',
   'cards.level':
     'dB más bajo: nivel a 1 kHz, igual tensión en cada bobina, respecto de la pastilla más fuerte en esta posición;',
@@ -219,7 +220,7 @@ export const es: Messages = {
   'cards.hum':
     'Sin zumbido: el zumbido de todas las bobinas juntas es menor que la cuarta parte del de una bobina.',
   'desc.position': 'Posición {position}: {words}.',
-  'desc.load': '{pickup}: carga DC {dc}, carga señal {signal}',
+  'desc.load': '{pickup}: carga continua {dc}, carga de señal {signal}',
 
   // ── Drawing: response plot
   'plot.lead':

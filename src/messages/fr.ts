@@ -60,7 +60,7 @@ export const fr: Messages = {
   'drawn.silent': 'Pas de signal de sortie dans cette position.',
   'step.of': 'Étape {number} sur {count} : {title}.',
   'step.new':
-    'Les nouvelles connexions sont mises en évidence{how, select, dotted { par des pointillés} other {}}.',
+    'Les nouvelles liaisons sont mises en évidence{how, select, dotted { par des pointillés} other {}}.',
   'sheet.loads-on':
     'Charges dans chaque position du sélecteur : {last, plural, =2 {feuille 2} other {feuilles 2 à {last}}}.',
   'sheet.loads': 'Charges dans chaque position du sélecteur : feuille {number} sur {count}.',
@@ -91,7 +91,7 @@ export const fr: Messages = {
   'bare.across':
     '{what, select, jumper {un pont de fil nu} own {son autre patte} other {une patte nue de {part}}}',
   'stock.replaced': '{part} : {from} est remplacé par {to}',
-  'desc.joints': 'Connexions : {joints}.',
+  'desc.joints': 'Liaisons : {joints}.',
   'desc.joint': '{joint} de {from} à {to}',
   'joint.wire': 'fil',
   'joint.leg': 'patte',
@@ -164,12 +164,12 @@ export const fr: Messages = {
   'taper.reverse-log': 'log inverse',
   'taper.lower-half': 'balance',
   'taper.upper-half': 'balance',
-  'pads.alone': '{pickup} seul : charge DC {load}',
+  'pads.alone': '{pickup} seul : charge continue {load}',
 
   // ── Drawing: load cards
   'figure.open': 'ouvert',
-  'load.dc': 'charge DC',
-  'load.signal': 'charge signal',
+  'load.dc': 'charge continue',
+  'load.signal': 'charge de signal',
   'meter.jack': 'multimètre, pointe–corps',
   'meter.outputs': 'multimètre, vers le corps',
   'meter.short': 'multimètre',
@@ -204,10 +204,10 @@ export const fr: Messages = {
     'Numéros des cartes : positions de {switches}{faced, select, yes {, comme indiqué dessus} other {}}.',
   'cards.either': '{numbers} : identique dans les positions {positions}.',
   'cards.undrawn': 'Une carte pour plusieurs positions ne montre que les sélecteurs qui y restent inchangés.',
-  'cards.dc-load': 'Charge DC : résistance entre les fils du micro, tous les micros débranchés.',
+  'cards.dc-load': 'Charge continue : résistance entre les fils du micro, tous les micros débranchés.',
   'cards.signal-load':
-    'Charge signal : la même à {frequency}, avec le réglage de tonalité et son condensateur.',
-  'cards.bar': 'Barre : charge signal dans cette position ; repère : charge de référence du micro.',
+    'Charge de signal : la même à {frequency}, avec le réglage de tonalité et son condensateur.',
+  'cards.bar': 'Barre : charge de signal dans cette position ; repère : charge de référence du micro.',
   'cards.multimeter': 'Multimètre : micros branchés, tous les réglages sur 10.',
   'cards.level':
     'dB plus faible : niveau à 1 kHz, même tension dans chaque bobine, par rapport au micro le plus fort dans cette position ;',
@@ -220,7 +220,7 @@ export const fr: Messages = {
   'cards.hum':
     'Sans ronflette : le ronflement de toutes les bobines ensemble est inférieur au quart de celui d’une bobine.',
   'desc.position': 'Position {position} : {words}.',
-  'desc.load': '{pickup} : charge DC {dc}, charge signal {signal}',
+  'desc.load': '{pickup} : charge continue {dc}, charge de signal {signal}',
 
   // ── Drawing: response plot
   'plot.lead':

@@ -171,7 +171,7 @@ describe('the check of a drawing', () => {
     const found = (text: string) => inspect(text, kit).map(formatFinding);
     expect(found(svg)).toEqual([]);
     // As a German drawing with one word of another language, and as one that says it is in another.
-    expect(found(svg.replace('>DC-Last<', '>DC load<')).join()).toContain('DC load');
+    expect(found(svg.replace('>Gleichstromlast<', '>DC load<')).join()).toContain('DC load');
     expect(found(svg.replace(' lang="de"', ' lang="fr"'))).not.toEqual([]);
     expect(found(svg.replace(' lang="de"', '').replace(' xml:lang="de"', ''))).not.toEqual([]);
     expect(found(svg.replace('>Spitze<', '>Schaft<')).join()).toContain('tip');

@@ -7,7 +7,7 @@ import { fileURLToPath } from 'node:url';
 import { type BuildOptions, build } from 'rolldown';
 import { inkStyles } from '../../src/draw/ink-roles.ts';
 import { themes } from '../../src/draw/theme.ts';
-import { differing } from './messages.ts';
+import { differing, unsaid } from './messages.ts';
 
 const options: BuildOptions = {
   input: { cli: 'src/cli.ts', index: 'src/index.ts', 'build-worker': 'src/catalogue/build/worker.ts' },
@@ -62,7 +62,7 @@ const page: BuildOptions = {
 export async function setup(): Promise<void> {
   // A run of tests that need no built program may say so.
   if (process.env.SOLDERLEAF_WITHOUT_BUILD === '1') return;
-  const wrong = differing();
+  const wrong = [...differing(), ...unsaid().map((key) => `no one says the message ${key}`)];
   if (wrong.length > 0) throw new Error(wrong.join('\n'));
   await build(options);
   await build(page);
