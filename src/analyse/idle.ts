@@ -48,18 +48,29 @@ export function idleControls(circuit: Circuit): readonly IdleControl[] {
 }
 
 /**
- * Pots with one end of the track free that silence all that sounds in some state: the track itself leads to ground, as
+ * Pots with one end of the track free, or on the wiper, that silence all that sounds in some state: the track itself leads to ground, as
  * that of a tone whose capacitor was forgotten.
  */
-export function shuntControls(
-  circuit: Circuit,
-): readonly { readonly pot: string; readonly part: string; readonly free: string }[] {
+export function shuntControls(circuit: Circuit): readonly {
+  readonly pot: string;
+  readonly part: string;
+  readonly free: string;
+  readonly wiper?: string;
+}[] {
   const joined = joinedLugs(circuit);
+  const areJoined = (part: string, a: string, b: string): boolean =>
+    circuit.nets.some(({ lugs }) => lugs.includes(lugId(part, a)) && lugs.includes(lugId(part, b)));
   return circuit.kit.parts.flatMap(controlsOf).flatMap(({ id, part, tracks }) => {
     const free = tracks
       .flatMap((track) => [track.anticlockwise, track.clockwise])
       .find((lug) => !joined.has(lugId(part, lug)));
-    return free === undefined || !silences(circuit, id) ? [] : [{ pot: id, part, free }];
+    const bridged = tracks.flatMap(({ anticlockwise, wiper, clockwise }) =>
+      [anticlockwise, clockwise].flatMap((end) =>
+        areJoined(part, wiper, end) ? [{ free: end, wiper }] : [],
+      ),
+    )[0];
+    const found = free === undefined ? bridged : { free };
+    return found === undefined || !silences(circuit, id) ? [] : [{ pot: id, part, ...found }];
   });
 }
 

@@ -91,10 +91,10 @@ export const idleNotes = (circuit: Circuit): readonly Problem[] =>
     );
   });
 
-/** One warning for each pot of two lugs that shorts the signal where a tone would cut its treble. */
+/** One warning for each pot of two lugs, or with its wiper on one of its ends, that shorts the signal where a tone would cut its treble. */
 export const shuntNotes = (circuit: Circuit): readonly Problem[] =>
-  shuntControls(circuit).map(({ pot, part, free }) =>
-    problem('shunt-control', ['parts', part], { part: pot, free }, 'key'),
+  shuntControls(circuit).map(({ pot, part, ...lugs }) =>
+    problem('shunt-control', ['parts', part], { part: pot, ...lugs }, 'key'),
   );
 
 /** One warning for each component that no signal passes, and for each switch that changes nothing. */

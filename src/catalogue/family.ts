@@ -40,7 +40,7 @@ export function readFamily(value: unknown, index: number) {
   const path: KeyPath = ['families', index];
   const what = `item ${index + 1} of “families”`;
   if (!isMap(value)) {
-    const expected = 'a family: a map with kit, extends and matrix';
+    const expected = 'a family: its keys kit, extends and matrix';
     return { problems: [problem('wrong-type', path, { expected, got: typeName(value) })] };
   }
   const read = familySchema.safeParse(value);
@@ -94,7 +94,7 @@ function readAxes(matrix: unknown, path: KeyPath) {
     return { name, values: new Map(pieces) };
   });
   if (isMap(matrix) && axes.length === 0)
-    problems.push(problem('wrong-type', path, { expected: AXES, got: 'an empty map' }));
+    problems.push(problem('wrong-type', path, { expected: AXES, got: 'nothing' }));
   return { axes, problems };
 }
 

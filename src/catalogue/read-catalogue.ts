@@ -57,7 +57,7 @@ async function readValue(value: unknown, file: string) {
   const folder = dirname(file);
   if (value === null) return { problems: [problem('file-empty', [], {})] };
   if (!isMap(value)) {
-    const expected = 'a catalogue: a map with kits, families and outputs';
+    const expected = 'a catalogue: its keys kits, families and outputs';
     return { problems: [problem('wrong-type', [], { expected, got: typeName(value) })] };
   }
   const what = 'the catalogue';

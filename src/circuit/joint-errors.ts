@@ -5,6 +5,7 @@ import type { End, Joint, Kit } from '../describe/kit.ts';
 import { lugsOf, type Part, whatIs } from '../parts/index.ts';
 import { LUG_ROOM, type LugSpec } from '../parts/kind.ts';
 import { endAt, jointsAtLugs, lugIdOf } from './circuit.ts';
+import { DisjointSet } from './disjoint-set.ts';
 
 interface JointErrors {
   readonly problems: readonly Problem[];
@@ -21,6 +22,8 @@ export function jointErrors(kit: Kit, opaque: readonly string[]): JointErrors {
   const names = new Names(kit.parts, opaque);
   const problems: Problem[] = [];
   const joints: Joint[] = [];
+  // What a misspelt name was meant to be is only guessed: no second problem is made of it.
+  const exact: Joint[] = [];
   for (const joint of kit.joints) {
     const from = names.look(joint.from, [...pathOf(joint), 'from']);
     const to = names.look(joint.to, [...pathOf(joint), 'to']);
@@ -28,10 +31,11 @@ export function jointErrors(kit: Kit, opaque: readonly string[]): JointErrors {
     if (!from.end || !to.end) continue;
     const known = { ...joint, from: from.end, to: to.end };
     joints.push(known);
+    if (from.problems.length + to.problems.length === 0) exact.push(known);
     problems.push(...kindErrors(known, names));
   }
   return {
-    problems: [...problems, ...repeats(joints), ...crowds(joints, names)],
+    problems: [...problems, ...repeats(exact), ...forkedLegs(exact, names), ...crowds(exact, names)],
     joints,
     lost: kit.joints.length - joints.length,
   };
@@ -156,4 +160,40 @@ function repeats(joints: readonly Joint[]): readonly Problem[] {
     seen.add(pair);
     return again ? [problem('joined-twice', pathOf(joint), { a, b })] : [];
   });
+}
+
+/**
+ * Legs soldered to two places. A joint of kind `leg` takes up one of the legs it names. Where it names two, either of them may be
+ * the one: of legs that are joined to one another there must be as many as joints.
+ */
+function forkedLegs(joints: readonly Joint[], names: Names): readonly Problem[] {
+  const groups = new DisjointSet();
+  /** Legs of a group that no joint takes up yet, by the group's root. */
+  const left = new Map<string, number>();
+  const before = new Map<string, Joint>();
+  const free = (root: string): number => left.get(root) ?? 1;
+  return joints.flatMap((joint) => {
+    const legs = [joint.from, joint.to].filter((end) => names.lug(end)?.role === 'leg').map(lugIdOf);
+    const [leg, second] = legs;
+    if (joint.kind !== 'leg' || leg === undefined || leg === second) return [];
+    const roots = [...new Set(legs.map((one) => groups.find(one)))];
+    const rest = roots.reduce((sum, root) => sum + free(root), 0) - 1;
+    const forked = legs.find((one) => before.has(one));
+    const other = forked === undefined ? undefined : before.get(forked);
+    if (rest < 0 && forked !== undefined && other) return twice(forked, joint, other);
+    if (second !== undefined) groups.join(leg, second);
+    left.set(groups.find(leg), rest);
+    for (const one of legs) if (!before.has(one)) before.set(one, joint);
+    return [];
+  });
+}
+
+function twice(leg: string, joint: Joint, other: Joint): readonly Problem[] {
+  const farEnd = ({ from, to }: Joint): string => lugIdOf(lugIdOf(from) === leg ? to : from);
+  const [here, there] = [farEnd(joint), farEnd(other)];
+  // Between the same two lugs it is one joint written twice, which is told as that.
+  if (here === there) return [];
+  const written = `${lugIdOf(other.from)} > ${lugIdOf(other.to)}`;
+  const found = problem('leg-twice', pathOf(joint), { leg, here, there, joint: written });
+  return [{ ...found, other: pathOf(other) }];
 }

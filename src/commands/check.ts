@@ -1,12 +1,10 @@
 /** `check`: problems and notes of kits; with `--drawing` also what is wrong with drawings of them, read as they are written. */
-import { existsSync, statSync } from 'node:fs';
-import { basename, join } from 'node:path';
+import { statSync } from 'node:fs';
 import type { Command } from 'commander';
 import { notesOf } from '../annotate/notes.ts';
 import { loadJob } from '../catalogue/load-job.ts';
 import { readCatalogue } from '../catalogue/read-catalogue.ts';
 import type { Diagnostic, Problem } from '../common/problem.ts';
-import type { Severity } from '../common/quoting.ts';
 import { decode } from '../describe/decode.ts';
 import { formatDiagnostics, toDiagnostics } from '../describe/diagnostics.ts';
 import { explainPart } from '../describe/explain.ts';
@@ -15,13 +13,15 @@ import { findPart, type Kit } from '../describe/kit.ts';
 import type { PartsList } from '../describe/stock.ts';
 import { isFolder } from '../files/find-kits.ts';
 import { arrangementErrors, pageErrors } from '../files/layouts.ts';
-import { type Loaded, loadKit } from '../files/load.ts';
-import { CATALOGUE, isListName, listFrom } from '../files/parts-list.ts';
+import type { Loaded } from '../files/load.ts';
+import { isListName, listFrom } from '../files/parts-list.ts';
 import { isBytes, LARGEST_DRAWING, readBytes, whyNot } from '../files/read-file.ts';
 import { formatFinding, inspectAmong } from '../inspect/index.ts';
 import { analyse } from '../pipeline.ts';
 import { explainTable } from '../report/explain-table.ts';
+import { counted, countOf, countsOf, type KitCheck, Teller } from '../report/kit-checks.ts';
 import { circuitOr, fail, filesOf, print, refuse } from './console.ts';
+import { isWorkshop, loadOne, refuseWorkshop, workshopKitIn } from './one-kit.ts';
 
 export function addCheck(program: Command): void {
   program
@@ -29,7 +29,7 @@ export function addCheck(program: Command): void {
     .description('errors, warnings and notes, without drawing')
     .argument(
       '[kit...]',
-      'kit files, folders of them, a workshop’s folder, circuit/NAME for a circuit that ships, or a parts list (parts.yaml, .csv)',
+      'kit files, folders of them, a workshop’s folder, WORKSHOP#ID for one of its kits, circuit/NAME for a circuit that ships, or a parts list (parts.yaml, .csv)',
     )
     .option('--drawing <file...>', 'SVG drawings to check; compared with the kits given')
     .option(
@@ -42,26 +42,32 @@ export function addCheck(program: Command): void {
       const paths = given.map((path) => circuitOr(path, command));
       if (paths.length === 0 && !drawing) command.error('error: name a kit, or a drawing with --drawing');
       const [only] = paths;
+      if (options.explain !== undefined && only !== undefined) refuseWorkshop(only, command);
       if (options.explain !== undefined && (paths.length !== 1 || only === undefined || isFolder(only)))
         command.error('error: --explain takes one kit file');
-      if (options.explain !== undefined && only !== undefined) await explain(only, options.explain);
       const kits = new Map<string, Kit>();
       const lists = paths.filter((path) => isListName(path) && !isFolder(path));
       for (const file of lists) checkList(listFrom(file));
-      const catalogues = paths.filter(isCatalogue);
-      for (const path of catalogues) await checkCatalogue(path, kits);
-      const others = paths.filter((path) => !lists.includes(path) && !catalogues.includes(path));
-      for (const file of others.length > 0 ? filesOf(others) : []) {
-        const kit = checkKit(file, await loadKit(file));
-        if (kit) kits.set(file, kit);
+      const teller = new Teller();
+      for (const path of paths.filter(isWorkshop)) await checkCatalogue(path, kits, teller);
+      const singles = paths.filter((path) => workshopKitIn(path));
+      const others = paths.filter((path) => ![...lists, ...singles].includes(path) && !isWorkshop(path));
+      const files = others.length > 0 ? filesOf(others) : [];
+      const checks: KitCheck[] = [];
+      for (const file of [...singles, ...files]) {
+        const loaded = await loadOne(file, command);
+        if (!loaded) continue;
+        if (options.explain !== undefined) explain(loaded, options.explain);
+        if (loaded.kit) kits.set(file, loaded.kit);
+        checks.push(checkKit(file, loaded));
       }
+      tell(teller, checks);
       for (const file of drawing ?? []) if (!checkDrawing(file, kits)) fail();
     });
 }
 
 /** Prints where a part's values come from; a kit with errors has a history all the same. */
-async function explain(file: string, name: string): Promise<void> {
-  const { kit, layers } = await loadKit(file);
+function explain({ kit, layers }: Loaded, name: string): void {
   // What keeps a base from being read is told by the check itself.
   if (layers.length === 0) return;
   const found = explainPart(layers, name, kit && findPart(kit, name), kit);
@@ -93,44 +99,45 @@ function notesIn(kit: Kit): readonly Problem[] {
   return notesOf(circuit, loads);
 }
 
-function checkKit(named: string, { kit, diagnostics, source, layers }: Loaded): Kit | undefined {
+function checkKit(named: string, { kit, diagnostics, source, layers }: Loaded): KitCheck {
   const found = kit ? [...layoutErrors(kit), ...inheritedNotes(layers, kit), ...notesIn(kit)] : [];
-  const notes = toDiagnostics(found, source);
-  const all = [...diagnostics, ...notes];
-  printAll(named, all);
-  return kit;
+  return { named, id: named, diagnostics: [...diagnostics, ...toDiagnostics(found, source)] };
+}
+
+function tell(teller: Teller, checks: readonly KitCheck[]): void {
+  for (const line of teller.tell(checks)) print(line);
+  if (checks.some(({ diagnostics }) => countOf(diagnostics, 'error') > 0)) fail();
 }
 
 /** A workshop's folder is checked by its catalogue, members of families included. */
-const isCatalogue = (path: string): boolean =>
-  isFolder(path) ? existsSync(join(path, CATALOGUE)) : basename(path) === CATALOGUE;
-
-async function checkCatalogue(path: string, kits: Map<string, Kit>): Promise<void> {
+async function checkCatalogue(path: string, kits: Map<string, Kit>, teller: Teller): Promise<void> {
   const { catalogue, diagnostics } = await readCatalogue(path);
   if (diagnostics.length > 0) print(`${formatDiagnostics(diagnostics)}\n`);
   if (!catalogue) return fail();
+  const checks: KitCheck[] = [];
   for (const job of catalogue.jobs) {
     // Of a family all members are in one file.
     const named = job.member ? `${job.file}, ${job.id}` : job.file;
-    const kit = checkKit(named, await loadJob(job));
-    if (kit) kits.set(named, kit);
+    const loaded = await loadJob(job);
+    if (loaded.kit) kits.set(named, loaded.kit);
+    checks.push({ ...checkKit(named, loaded), id: job.id });
   }
-  print(`${catalogue.file}: ${count(catalogue.jobs.length, 'kit')}`);
+  tell(teller, checks);
+  const all = checks.flatMap((one) => one.diagnostics);
+  print(`${catalogue.file}: ${counted(checks.length, 'kit')}: ${countsOf(all)}`);
 }
 
 /** A parts list by itself: what is wrong with it, and how many items it has. */
 function checkList({ file, diagnostics, items }: PartsList): void {
   printAll(file, diagnostics);
   const inStock = items.filter((item) => item.inStock);
-  print(`${file}: ${count(items.length, 'item')}, ${inStock.length} in stock`);
+  print(`${file}: ${counted(items.length, 'item')}, ${inStock.length} in stock`);
 }
 
 function printAll(file: string, all: readonly Diagnostic[]): void {
   if (all.length > 0) print(`${formatDiagnostics(all)}\n`);
-  const of = (severity: Severity): number => all.filter((one) => one.severity === severity).length;
-  const each = (['error', 'warning', 'note'] as const).map((one) => count(of(one), one));
-  print(`${file}: ${each.join(', ')}`);
-  if (of('error') > 0) fail();
+  print(`${file}: ${countsOf(all)}`);
+  if (countOf(all, 'error') > 0) fail();
 }
 
 /** One line a finding, its place in the units of the drawing; then how many, and what it was compared with. */
@@ -144,7 +151,7 @@ function checkDrawing(file: string, kits: ReadonlyMap<string, Kit>): boolean {
   for (const finding of findings) print(`${file}:${formatFinding(finding)}`);
   const described = [...kits].find(([, one]) => one === kit)?.[0];
   const compared = described ? `joints and values compared with ${described}` : 'not compared with a kit';
-  print(`${file}: ${count(findings.length, 'finding')}, ${compared}`);
+  print(`${file}: ${counted(findings.length, 'finding')}, ${compared}`);
   // One that is of none of the kits named has a finding for that.
   return findings.length === 0;
 }
@@ -155,5 +162,3 @@ function readText(file: string): { readonly text?: string; readonly reason: stri
   const { text } = decode(bytes);
   return { ...(text === undefined ? {} : { text }), reason: 'not an SVG drawing: it is not text in UTF-8' };
 }
-
-const count = (n: number, what: string): string => `${n === 0 ? 'no' : n} ${what}${n === 1 ? '' : 's'}`;

@@ -4,11 +4,9 @@ import { type Command, Option } from 'commander';
 import { closestName } from '../common/nearest.ts';
 import type { Diagnostic, Problem } from '../common/problem.ts';
 import { formatDiagnostics, toDiagnostics } from '../describe/diagnostics.ts';
-import type { Kit } from '../describe/kit.ts';
 import { valueSource } from '../describe/source.ts';
 import { circuitFile, circuitNameIn, circuitNames, extendedAs } from '../files/circuits.ts';
-import { isFolder, kitFiles } from '../files/find-kits.ts';
-import { loadKit } from '../files/load.ts';
+import { kitFiles } from '../files/find-kits.ts';
 import { languages } from '../messages/language.ts';
 
 /** Printed text: a file's name, a label or another program's message may hold what a terminal would obey. */
@@ -91,14 +89,4 @@ export function circuitOr(path: string, command: Command): string {
   const near = closestName(name, names);
   const meant = near === undefined ? '' : `did you mean ${extendedAs(near)}? `;
   return command.error(`error: no circuit “${name}” ships: ${meant}“solderleaf circuits” lists them`);
-}
-
-/** The one kit that a command works on; complains and fails where there is none. */
-export async function oneKit(path: string, command: Command): Promise<Kit | undefined> {
-  if (isFolder(path))
-    return command.error(`error: ${command.name()} takes one kit file, and “${path}” is a folder`);
-  const { kit, diagnostics } = await loadKit(circuitOr(path, command));
-  printDiagnostics(diagnostics);
-  if (!kit) fail();
-  return kit;
 }

@@ -12,16 +12,8 @@ import { DEFAULT_EFFORT } from '../place/improve.ts';
 import { type DrawOptions, drawKits } from '../publish/draw-kits.ts';
 import type { Format } from '../publish/draw-plan.ts';
 import { modes } from '../publish/modes.ts';
-import {
-  circuitOr,
-  fail,
-  filesOf,
-  languageOption,
-  print,
-  printDiagnostics,
-  printError,
-  refuse,
-} from './console.ts';
+import { fail, languageOption, print, printDiagnostics, printError, refuse } from './console.ts';
+import { manyKits } from './many-kits.ts';
 
 function formats(written: string): readonly Format[] {
   const names = written.split(',').map((name) => name.trim());
@@ -90,7 +82,10 @@ export function addDraw(program: Command): void {
   program
     .command('draw')
     .description('draw kits as SVG or PNG')
-    .argument('<kit...>', 'kit files, folders of them, or circuit/NAME for a circuit that ships')
+    .argument(
+      '<kit...>',
+      'kit files, folders of them, circuit/NAME for a circuit that ships, or WORKSHOP#ID for a kit of a workshop',
+    )
     .option('--out <dir>', 'folder to write to', 'out')
     .option('--format <list>', 'svg, png or both: svg,png', formats, ['svg'])
     .option(
@@ -163,11 +158,12 @@ export function addDraw(program: Command): void {
         ...(rest.page === undefined ? [] : pageErrors(rest.page)),
       ];
       if (wrong.length > 0) return refuse(wrong);
-      const files = filesOf(paths.map((path) => circuitOr(path, command)));
+      const { files, load } = await manyKits(paths, command);
       for await (const outcome of drawKits(
         files,
         { ...rest, formats: format, progress: printError },
         { prepare, sheetsOf, render, renderInline },
+        load,
       )) {
         printDiagnostics(outcome.diagnostics);
         for (const line of outcome.lines) print(line);

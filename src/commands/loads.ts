@@ -8,7 +8,8 @@ import { type Figures, loadsData } from '../report/loads-data.ts';
 import { limitTables, meterTable } from '../report/meter-table.ts';
 import { responseTable } from '../report/response-table.ts';
 import { assumptions, loadsTable, togetherTable } from '../report/table.ts';
-import { oneKit, print, printJson } from './console.ts';
+import { print, printJson } from './console.ts';
+import { oneKit } from './one-kit.ts';
 
 interface LoadsFlags extends FigureOptions {
   readonly json: boolean;
@@ -28,7 +29,10 @@ export function addLoads(program: Command): void {
   const command = program.command('loads');
   command
     .description('load and resonance of each pickup in every switch position, and multimeter readings')
-    .argument('<kit>', 'kit file, or circuit/NAME for a circuit that ships')
+    .argument(
+      '<kit>',
+      'kit file, circuit/NAME for a circuit that ships, or WORKSHOP#ID for a kit of a workshop',
+    )
     .option('--tolerance', 'add worst-case limits from part tolerances; takes a few seconds', false)
     .option(
       '--seed <number>',

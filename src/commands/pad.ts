@@ -10,7 +10,8 @@ import { padData } from '../report/pad-data.ts';
 import { padReport } from '../report/pad-report.ts';
 import { listsResistors, resistorsInStock } from '../report/stock-data.ts';
 import { buildCircuit } from '../solve/build.ts';
-import { circuitOr, fail, oneKit, print, printError, printJson } from './console.ts';
+import { circuitOr, fail, print, printError, printJson } from './console.ts';
+import { oneKit, workshopKitIn } from './one-kit.ts';
 
 interface PadFlags {
   readonly match: Match;
@@ -45,7 +46,10 @@ export function addPad(program: Command): void {
     .description(
       'padding resistors: which value, between which lugs, and its effect in every switch position',
     )
-    .argument('<kit>', 'kit file, or circuit/NAME for a circuit that ships')
+    .argument(
+      '<kit>',
+      'kit file, circuit/NAME for a circuit that ships, or WORKSHOP#ID for a kit of a workshop',
+    )
     .addOption(
       new Option('--match <load>', 'the load that is matched to its reference')
         .choices(['dc', 'signal'])
@@ -72,6 +76,10 @@ export function addPad(program: Command): void {
       if (flags.write && circuitOr(path, command) !== path)
         return command.error(
           `error: --write changes a kit’s file, and “${path}” is a circuit that ships: write it into a kit of your own that extends it`,
+        );
+      if (flags.write && workshopKitIn(path))
+        return command.error(
+          `error: --write changes a kit’s file, and “${path}” is named by its workshop: name its own file, or put the resistor into the family or its base`,
         );
       const kit = await oneKit(path, command);
       if (!kit) return;

@@ -10,7 +10,8 @@ import { drawResponse } from '../pipeline.ts';
 import { svgToPng } from '../publish/png.ts';
 import { responseCsv, responseHead, responseTable } from '../report/response-table.ts';
 import { buildCircuit } from '../solve/build.ts';
-import { fail, languageOption, oneKit, print, printError } from './console.ts';
+import { fail, languageOption, print, printError } from './console.ts';
+import { oneKit } from './one-kit.ts';
 
 interface Options {
   readonly out?: string;
@@ -47,7 +48,10 @@ export function addResponse(program: Command): void {
   program
     .command('response')
     .description('frequency response at the jack, 20 Hz to 20 kHz, in every switch position')
-    .argument('<kit>', 'kit file, or circuit/NAME for a circuit that ships')
+    .argument(
+      '<kit>',
+      'kit file, circuit/NAME for a circuit that ships, or WORKSHOP#ID for a kit of a workshop',
+    )
     .option(
       '--out <file>',
       'write a plot (.svg, .png) or the values (.csv) instead of printing a table',

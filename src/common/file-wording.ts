@@ -8,7 +8,8 @@ export interface FileDetails {
   'file-empty': Record<never, never>;
   'not-a-kit': Record<never, never>;
   'not-text': Record<never, never>;
-  'bad-syntax': { reason: string };
+  /** `comment`: a key that stands in a comment above the line, and may be what the line belongs under. */
+  'bad-syntax': { reason: string; comment?: string };
   'duplicate-key': { key: string };
   'too-many-aliases': Record<never, never>;
   'too-deep': Record<never, never>;
@@ -44,7 +45,9 @@ export const fileWording: Wording = {
   'bad-syntax': (d) =>
     error(
       d.reason,
-      'Correct the text at the marked position; indent with spaces, and close every quote and bracket.',
+      d.comment === undefined
+        ? 'Correct the text at the marked position; indent with spaces, and close every quote and bracket.'
+        : `Is the line that it belongs under, ${quote(d.comment)}, still a comment? Remove the # before it too.`,
     ),
   'duplicate-key': (d) =>
     error(`${quote(d.key)} is given twice`, 'Remove one of the two; if they are two parts, rename one.'),

@@ -33,7 +33,8 @@ export interface NoteDetails {
   'first-not-bridge': { part: string; bridge: string; sounding: readonly string[]; found: readonly string[] };
   'same-label': { label: string; other: string };
   'control-no-effect': { part: string; fall?: string; free: readonly string[]; floating?: string };
-  'shunt-control': { part: string; free: string };
+  /** `wiper`: the lug that `free` is connected to, where it is not free. */
+  'shunt-control': { part: string; free: string; wiper?: string };
   'control-backwards': {
     part: string;
     hand: string;
@@ -165,8 +166,12 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     ),
   'shunt-control': (d) =>
     warning(
-      `${quote(d.part)} works as a volume control: on 0 it shorts the signal to ground, with no capacitor in series`,
-      `For a tone control put a capacitor between ${quote(d.part)} and ground. For a volume control connect lug ${d.free} too: the signal to lug 3, the output to 2, ground to 1.`,
+      d.wiper === undefined
+        ? `${quote(d.part)} works as a volume control: on 0 it shorts the signal to ground, with no capacitor in series`
+        : `lugs ${d.wiper} and ${d.free} of ${quote(d.part)} are connected: it only shorts the signal to ground on 0, and turns it down little before that`,
+      d.wiper !== undefined
+        ? `For a volume control disconnect lug ${d.wiper} from lug ${d.free}: the signal to lug 3, the output to 2, ground to 1. For a tone control put a capacitor between ${quote(d.part)} and ground.`
+        : `For a tone control put a capacitor between ${quote(d.part)} and ground. For a volume control connect lug ${d.free} too: the signal to lug 3, the output to 2, ground to 1.`,
     ),
   'control-backwards': (d) =>
     warning(

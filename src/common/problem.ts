@@ -14,6 +14,8 @@ export interface Problem<C extends ProblemCode = ProblemCode> {
   readonly path: KeyPath;
   readonly at: 'key' | 'value';
   readonly detail: Details[C];
+  /** Another place that the problem is of as well, such as the first of two joints; it may be in another file. */
+  readonly other?: KeyPath;
 }
 
 export type ProblemCode = keyof Details;
@@ -33,6 +35,8 @@ export interface Diagnostic {
   readonly place: SourceLocation;
   readonly message: string;
   readonly remedy: string;
+  /** The sentence at the end of `remedy` that names the kit, where the place is in a base of it. */
+  readonly whose?: string;
 }
 
 /** Makes a problem; the code fixes which details it must carry. */

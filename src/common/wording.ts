@@ -43,6 +43,8 @@ export interface Details
   'lug-to-itself': { lug: string };
   'joined-twice': { a: string; b: string };
   'leg-not-connected': { part: string; leg: string; what: string };
+  /** `joint`: the other one; `inherited`: where that is written, if it is in a base of the kit. */
+  'leg-twice': { leg: string; here: string; there: string; joint: string; inherited?: string };
   'not-a-leg': { from: string; to: string };
   'jumper-across-parts': { from: string; to: string };
   'bend-needs-case': { from: string; to: string };
@@ -153,6 +155,11 @@ export const wording: Wording = {
     error(
       `leg ${clip(d.leg)} of ${quote(d.part)} (${d.what}) is not connected`,
       'Connect it, or remove the part.',
+    ),
+  'leg-twice': (d) =>
+    error(
+      `leg ${clip(d.leg)} is soldered to two places: ${clip(d.there)}${d.inherited === undefined ? '' : ` (inherited from ${clip(d.inherited)})`} and ${clip(d.here)}`,
+      `A leg is one piece of wire and ends at one place. ${d.inherited === undefined ? `Remove one of the two joints;` : `To move it, list the other joint under remove: joints: [${clip(d.joint)}];`} if ${clip(d.there)} and ${clip(d.here)} are to be connected, use a wire or a jumper between them.`,
     ),
   'not-a-leg': (d) =>
     error(

@@ -80,7 +80,7 @@ export const isKitLike = (value: unknown): boolean =>
 /** What keeps a value from being read as a kit at all. */
 export function kitProblem(value: unknown): Problem | undefined {
   if (!isMap(value)) {
-    const expected = 'a kit: a map with kit, title, parts and joints';
+    const expected = 'a kit: its keys kit, title, parts and joints';
     return problem('wrong-type', [], { expected, got: typeName(value) });
   }
   return isKitLike(value) ? undefined : problem('not-a-kit', [], {});

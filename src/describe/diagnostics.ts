@@ -24,21 +24,32 @@ export function toDiagnostics(problems: readonly Problem[], source: Source): rea
 
 function reportOne(problem: Problem, whole: Source): Diagnostic {
   const { source, found } = whole.resolve?.(problem) ?? { source: whole, found: problem };
-  const words = wordsOf(found.code, found.detail as Details[ProblemCode]);
+  const words = wordsOf(found.code, {
+    ...found.detail,
+    ...inheritedFrom(problem, source, whole),
+  } as Details[ProblemCode]);
   // Without exact places the path is the only way to find the spot.
   const at = source.exact || found.path.length === 0 ? '' : `${pathText(found.path)}: `;
-  // A note is of the whole, and asks for nothing to be done in the base.
-  const elsewhere = words.severity === 'error' && source.file !== whole.file;
-  const remedy = elsewhere
-    ? `${words.remedy} ${inBase(whole.called ?? whole.file, found === problem, source.ships === true)}`
-    : words.remedy;
+  const whose =
+    source.file === whole.file
+      ? undefined
+      : inBase(whole.called ?? whole.file, found === problem, source.ships === true);
   return {
     code: found.code,
     place: source.placeOf(found),
     ...words,
     message: `${at}${words.message}`,
-    remedy,
+    ...(whose === undefined ? {} : { remedy: `${words.remedy} ${whose}`, whose }),
   };
+}
+
+/** Where a problem's other place is written, if that is in a file of its own. */
+function inheritedFrom(problem: Problem, source: Source, whole: Source) {
+  if (!problem.other || !whole.resolve) return {};
+  const { source: its, found } = whole.resolve({ ...problem, path: problem.other });
+  if (its.file === source.file) return {};
+  const { file, line } = its.placeOf(found);
+  return { inherited: its.exact ? `${file}, line ${line}` : file };
 }
 
 /** A path as a script would write it, without the steps that lie within a joint's text. */
@@ -64,7 +75,7 @@ export function formatDiagnostic({ code, severity, place, message, remedy }: Dia
     shown.trim() === ''
       ? ''
       : `\n\n    ${gutter} │ ${shown}\n    ${' '.repeat(gutter.length)} │ ${' '.repeat(caret)}^\n`;
-  return `${head}${excerpt}\n    ${remedy}`;
+  return remedy === '' ? `${head}${excerpt}`.trimEnd() : `${head}${excerpt}\n    ${remedy}`;
 }
 
 /** All diagnostics of one file, the first fifty in full. */

@@ -142,7 +142,7 @@ export function typeName(value: unknown): string {
     case 'boolean':
       return `${value} (a yes/no value)`;
     case 'object':
-      return 'a map of keys and values';
+      return 'keys and values';
     default:
       return 'a piece of script';
   }
@@ -161,8 +161,8 @@ const EXPECTED: Readonly<Record<string, string>> = {
   boolean: 'true or false',
   tuple: 'a list',
   array: 'a list',
-  object: 'a map of keys and values',
-  record: 'a map of keys and values',
+  object: 'keys and values',
+  record: 'keys and values',
 };
 
 /** What a field itself says it expects; zod's own messages never begin so. */
@@ -177,7 +177,7 @@ function mapWords(
   const keys = expected === 'object' ? allowedAt(schema, at) : [];
   return keys.length === 0
     ? undefined
-    : `a map of keys and values, such as { ${keys.map((key) => `${key}: …`).join(', ')} }`;
+    : `keys and values, such as { ${keys.map((key) => `${key}: …`).join(', ')} }`;
 }
 
 /** Problems that go by the field, whatever is wrong with it. */

@@ -48,8 +48,8 @@ interface Whole {
 }
 
 /** What the kit of a part must be, where one is expected. */
-export const PARTS = 'a map of parts, each under its name, such as volume: { kind: pot, value: 500k }';
-export const JOINTS = 'a list of joints, such as - neck.hot > selector.A1';
+export const PARTS = 'parts, a line each, such as volume: { kind: pot, value: 500k }';
+export const JOINTS = 'joints, a line each, such as - neck.hot > selector.A1';
 const CHANGES =
   'changes of the part, such as { value: 250k }, or the part’s name under remove: { parts: [ ] }';
 

@@ -85,7 +85,7 @@ function readHead(value: unknown, found: Problem[]) {
     found.push(
       isMap(value) && Object.keys(value).some((key) => closestName(key, ['stock']) !== undefined)
         ? problem('missing-key', [], { key: 'stock', what: 'the parts list' })
-        : problem('list-shape', [], { got: isMap(value) ? 'a map without stock' : typeName(value) }),
+        : problem('list-shape', [], { got: isMap(value) ? 'keys without stock' : typeName(value) }),
     );
     return undefined;
   }

@@ -91,9 +91,7 @@ function byCode(asked: Asked): Found {
   }
   if (item.kind !== kind)
     return {
-      problems: [
-        problem('code-of-other-kind', ['parts', name, 'kind'], { part: name, kind, code, listed: item.kind }),
-      ],
+      problems: [problem('code-of-other-kind', path, { part: name, kind, code, listed: item.kind })],
     };
   const problems = contradictions(asked, item);
   const found = taken({ ...asked, list }, item, path);

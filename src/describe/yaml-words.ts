@@ -12,7 +12,7 @@ const WORDS: Readonly<Record<string, string>> = {
   BLOCK_AS_IMPLICIT_KEY: 'a second key on this line; it belongs on a line of its own, or in quotes',
   BLOCK_IN_FLOW: 'a bracket or brace opened above is not closed before this line',
   KEY_OVER_1024_CHARS: 'a key is longer than 1024 characters',
-  MERGE_KEY: 'a merge key (<<) takes an alias (*) of a map',
+  MERGE_KEY: 'a merge key (<<) takes an alias (*) of keys and values',
   MISSING_CHAR: 'a bracket, brace, comma, colon or space is missing here',
   MULTILINE_IMPLICIT_KEY: 'a key runs over several lines; a colon may be missing on the line above',
   MULTIPLE_ANCHORS: 'two anchors (&) on one value',
@@ -27,8 +27,16 @@ const WORDS: Readonly<Record<string, string>> = {
 /** A brace left open is told as wrong indentation of the next line; the brace is what the user must look for. */
 const LEFT_OPEN = 'a brace or bracket opened before this point is not closed';
 
+/** Whether a line is out of step with those above; a brace left open has the same code, and another message. */
+export const isIndentation = (code: string, message: string): boolean =>
+  code === 'BAD_INDENT' && !message.startsWith('Flow');
+
+/** Whether a line was taken for more of the value above it. */
+export const isRunOn = (code: string): boolean =>
+  code === 'BLOCK_AS_IMPLICIT_KEY' || code === 'MULTILINE_IMPLICIT_KEY';
+
 /** An error's code in words; its own message only tells apart two errors that share a code. */
 export const explainYaml = (code: string, message = ''): string =>
-  code === 'BAD_INDENT' && message.startsWith('Flow')
+  code === 'BAD_INDENT' && !isIndentation(code, message)
     ? LEFT_OPEN
     : (WORDS[code] ?? 'the text cannot be read from here on');

@@ -16,7 +16,7 @@ import {
 } from 'yaml';
 import { type Problem, problem } from '../common/problem.ts';
 import type { Entry, Parsed, SourceNode, SyntaxProblem } from './tree.ts';
-import { explainYaml } from './yaml-words.ts';
+import { explainYaml, isIndentation, isRunOn } from './yaml-words.ts';
 
 /** Deeper than any kit: a joint's colour stands at the fourth level. */
 const DEEPEST = 60;
@@ -64,8 +64,37 @@ function syntaxErrors(doc: Document.Parsed | Document, text: string): readonly S
     const quote = code === 'MISSING_CHAR' && /quote/.test(message) ? quotes.get(pos[0]) : undefined;
     const reason =
       quote === undefined ? explainYaml(code, message) : 'a quote is opened here and never closed';
-    return { problem: problem('bad-syntax', [], { reason }), offset: quote ?? Math.min(pos[0], text.length) };
+    const offset = quote ?? Math.min(pos[0], text.length);
+    const line = textLine(text, offset);
+    const comment = keyInComment(text, line);
+    // Items of a list whose key is a comment are taken for more of the value above, which is told as several other mistakes.
+    const isItem = comment !== undefined && /^\s+-\s/.test(text.slice(line)) && isRunOn(code);
+    if (quote !== undefined || !(isIndentation(code, message) || isItem))
+      return { problem: problem('bad-syntax', [], { reason }), offset };
+    // Blank lines and comments are passed: it is the text after them that is out of step.
+    const detail = { reason: explainYaml('BAD_INDENT'), ...(comment === undefined ? {} : { comment }) };
+    return { problem: problem('bad-syntax', [], detail), offset: line };
   });
+}
+
+/** The start of the first line from an offset on that is neither blank nor a comment; the offset where there is none. */
+function textLine(text: string, offset: number): number {
+  const start = Math.max(text.lastIndexOf('\n', offset - 1), text.lastIndexOf('\r', offset - 1)) + 1;
+  const found = /^[^\S\r\n]*[^\s#]/m.exec(text.slice(start));
+  return found ? start + found.index : offset;
+}
+
+/** `parts:` where it is in a comment right above a line, with nothing but blank lines and comments between. */
+function keyInComment(text: string, line: number): string | undefined {
+  for (const above of text
+    .slice(0, line)
+    .split(/\r\n|\r|\n/)
+    .slice(0, -1)
+    .reverse()) {
+    const key = /^\s*#\s*([a-z-]+:)\s*$/.exec(above)?.[1];
+    if (key !== undefined || !/^\s*(?:#|$)/.test(above)) return key;
+  }
+  return undefined;
 }
 
 /** Where each quoted text begins, by the offset of its end. */

@@ -21,17 +21,26 @@ export interface DrawOptions extends PlanOptions {
   readonly check: boolean;
 }
 
-/** Draws the kits of some files. */
+/**
+ * Draws the kits of some files.
+ *
+ * @param load reads the kit of one of `files`; by default from the file of that name
+ */
 export const drawKits = (
   files: readonly string[],
   options: DrawOptions,
   drawer: Drawer,
+  load?: Load,
 ): AsyncGenerator<Outcome> =>
   eachKit(
     files,
     (file, loaded) => planOf(file, loaded, options),
     (plan) => put(plan, options, drawer),
+    load,
   );
+
+/** Reads a kit by what names it. */
+export type Load = (file: string) => Promise<Loaded>;
 
 /**
  * Makes something of the kits of some files, of each for itself, so that one bad kit does not stop the others. All names of files are
@@ -41,9 +50,10 @@ export async function* eachKit(
   files: readonly string[],
   planned: (file: string, loaded: Loaded) => Plan | Outcome,
   made: (plan: Plan) => Promise<Outcome>,
+  load: Load = loadKit,
 ): AsyncGenerator<Outcome> {
   const plans: (Plan | Outcome)[] = [];
-  for (const file of files) plans.push(planned(file, await loadKit(file)));
+  for (const file of files) plans.push(planned(file, await load(file)));
   const takers = takersOf(plans.filter(isPlan));
   for (const plan of plans) {
     const error = isPlan(plan) ? takenError(plan, takers) : undefined;

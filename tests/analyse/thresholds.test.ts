@@ -84,8 +84,9 @@ describe('a pot of two lugs that shorts the signal', () => {
     expect(falls(shunt(shorts), 0)[atKilohertz]).toBeCloseTo(20, 5);
     expect(found(shunt(shorts))).toEqual([{ pot: 'knob', part: 'knob', free: '3' }]);
     expect(found(shunt(leaves))).toEqual([]);
-    // With all lugs in use it is a volume, or meant.
-    expect(found(shunt(shorts, ['knob.3 > only.hot']))).toEqual([]);
+    // An end that is on the wiper is of as little use as a free one.
+    const bridged = { pot: 'knob', part: 'knob', free: '3', wiper: '2' };
+    expect(found(shunt(shorts, ['knob.3 > only.hot']))).toEqual([bridged]);
     const other = kit(['only.hot > out.tip', 'knob.2 > out.tip', 'knob.3 > rest.1', 'rest.2 > out.sleeve'], {
       rest: { kind: 'resistor', value: 1 },
       knob: { kind: 'pot', value: '250k' },

@@ -399,6 +399,15 @@ describe('what is wired so on purpose, and what is not', () => {
     const one = { neck: coil, volume, tone, out: { kind: 'jack' } };
     const bare = said({ parts: one, joints: [...hots, 'tone.1 > volume.3', 'tone.2 > tone.case'] });
     expect(bare).toEqual([expect.stringMatching(/^warning shunt-control: “tone” works as a volume control/)]);
+    const bridged = said({
+      parts: { neck: coil, volume, out: { kind: 'jack' } },
+      joints: ['neck.hot > volume.3', 'neck.ground > out.sleeve', ...harness, 'volume.3 > volume.2'],
+    });
+    expect(bridged).toEqual([
+      expect.stringMatching(
+        /^warning shunt-control: lugs 2 and 3 of “volume” are connected: it only shorts the signal/,
+      ),
+    ]);
     const right = ['tone.1 > volume.3', 'tone.2 > c.1', 'c.2 > tone.case'];
     expect(said({ parts: { ...one, c: capacitor }, joints: [...hots, ...right] })).toEqual([]);
   });

@@ -174,7 +174,7 @@ describe('what is wrong with a family is told of the catalogue', () => {
     ['extends:', 'extend:', /:3:5 unknown-key: “?.*extend.*Did you mean extends/],
     ['{ x: { a: , b: } }', '{}', /:4:13 wrong-type: expected axes with their values/],
     ['{ x: { a: , b: } }', '{ x: {} }', /:2:5 family-empty/],
-    ['{ a: , b: }', '[a, b]', /:4:18 wrong-type: expected a map/],
+    ['{ a: , b: }', '[a, b]', /:4:18 wrong-type: expected keys and values/],
     ['a: ,', 'a: 470k,', /:4:23 wrong-type: expected what this value changes in the kit, found text/],
     ['a: ,', 'a: { prats: {} },', /:4:25 unknown-key: .*“prats” .*Did you mean parts/],
     ['a: ,', 'a: { kit: other },', /:4:25 unknown-key: .*“kit”/],

@@ -62,6 +62,22 @@ describe('what a joint may join', () => {
     { wire: 'v.2 > w.case' },
   ])('%j is right', (joint) => expect(wrong(joint)).toEqual([]));
 
+  it('a leg ends at one place; of two legs that are joined either may be the one that runs on', () => {
+    const on = (...legs: readonly string[]) =>
+      problems(parts, [...sound, ...joined, ...legs.map((leg) => ({ leg }))]).filter(
+        ([code]) => code === 'leg-twice',
+      );
+    const forked = { leg: 'r.1', here: 'w.2', there: 'v.2', joint: 'r.1 > v.2' };
+    expect(on('r.1 > v.2', 'w.2 > r.1')).toEqual([['leg-twice', 'joints.10.leg', forked]]);
+    expect(on('r.1 > v.2', 'r.2 > v.2', 'c.2 > v.3')).toEqual([]);
+    // The capacitor's leg runs on to the lug, the resistor's ends on it.
+    expect(on('r.1 > c.1', 'c.1 > v.2')).toEqual([]);
+    expect(on('c.1 > v.2', 'r.1 > c.1')).toEqual([]);
+    expect(on('c.1 > v.2', 'r.1 > c.1', 'r.1 > w.2')).toEqual([
+      ['leg-twice', 'joints.11.leg', { leg: 'r.1', here: 'w.2', there: 'c.1', joint: 'r.1 > c.1' }],
+    ]);
+  });
+
   it('a lug holds three, a pot’s case eleven; the joint too many is named, and how many there are', () => {
     const points = Object.fromEntries(Array.from({ length: 13 }, (_, i) => [`g${i}`, point]));
     const on = (lug: string, count: number) =>
@@ -103,6 +119,19 @@ describe('names', () => {
       ],
     ],
   ] as const)('%s', (end, found) => expect(named(end)).toEqual(found));
+  it('a misspelt name is one mistake: what it may have meant is not taken for a joint that is there already', () => {
+    const codes = (joint: object) =>
+      problems({ ...parts, r: resistor }, [
+        ...sound,
+        'selector.A0 > out.tip',
+        { leg: 'r.1 > out.tip' },
+        { leg: 'r.2 > out.sleeve' },
+        joint,
+      ]).map(([code]) => code);
+    expect(codes({ wire: 'a.hot > outt.tip' })).toEqual(['unknown-part']);
+    expect(codes({ leg: 'r.1 > selectr.A0' })).toEqual(['unknown-part']);
+    expect(codes({ leg: 'r.1 > selector.A00' })).toEqual(['unknown-lug']);
+  });
   it('what exists is told with them', () => {
     const [unknown] = problems(plain, [...sound, 'x.1 > out.ring']);
     expect(unknown?.[2]).toEqual({ part: 'x', allowed: ['a', 'out'] });

@@ -118,6 +118,22 @@ describe('check', () => {
     );
     expect(stdout).not.toContain('correct it here');
   });
+  it.each([
+    ['note', ''],
+    ['warning', 'remove: { joints: [tone-1.case > tone-2.case] }\n'],
+  ])('names the kit that a %s in a circuit that ships is of', async (severity, change) => {
+    const own = put(
+      `${severity}-elsewhere.yaml`,
+      `extends: circuit/hss-lever-5-1v2t-pads\nkit: own\ntitle: HSS of our own\n${change}`,
+    );
+    const { stdout } = await run(addCheck, 'check', own);
+    const elsewhere = stdout.split(/\n(?=\S)/).filter((one) => /^\S*hss-lever-5-1v2t-pads\.yaml:/.test(one));
+    expect(elsewhere.filter((one) => one.includes(`  ${severity}  `))).not.toEqual([]);
+    for (const one of elsewhere)
+      expect(one).toMatch(
+        /Your kit \S*elsewhere\.yaml extends this circuit: change or remove it in your kit, not here\./,
+      );
+  });
   it('finds a page and an arrangement that are not there, and passes those that are', async () => {
     const page = put('page.yaml', TEXT.replace('title', 'page: a44\ntitle'));
     expect((await run(addCheck, 'check', page)).stdout).toMatch(/unknown-page[\s\S]*1 error,/);

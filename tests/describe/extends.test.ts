@@ -312,6 +312,40 @@ describe('values in place of texts', () => {
   });
 });
 
+describe('a leg that ends in the base already', () => {
+  const said = (text: string) => {
+    const { diagnostics } = readChecked(text, 'kit.yaml', among({ 'base.yaml': BASE }));
+    return diagnostics.map(
+      ({ place, code, message, remedy }) =>
+        `${place.file}:${place.line}:${place.column} ${code}: ${message} / ${remedy}`,
+    );
+  };
+  const MOVED = `extends: base.yaml
+kit: mine
+title: Mine
+joints:
+  - leg: output.tip > bleed.2
+`;
+  it('is told at the joint that the kit adds, with the place of the other and how to move it', () =>
+    expect(said(MOVED)).toEqual([
+      expect.stringMatching(
+        /^kit\.yaml:5:10 leg-twice: leg bleed\.2 is soldered to two places: volume\.2 \(inherited from base\.yaml, line 17\) and output\.tip \/ .*list the other joint under remove: joints: \[bleed\.2 > volume\.2\]/,
+      ),
+    ]));
+  it('is moved by what the message says', () =>
+    expect(said(`${MOVED}remove: { joints: [bleed.2 > volume.2] }\n`)).toEqual([]));
+  it('is told of one file by the joint alone', () => {
+    const found = BASE.replace('leg: bleed.1 >', 'leg: bleed.2 >');
+    const { diagnostics } = readChecked(
+      found.replace('volume.2 > output.tip', 'bleed.1 > output.tip'),
+      'a.yaml',
+    );
+    expect(diagnostics.map(({ code, message }) => `${code}: ${message}`)).toEqual(
+      expect.arrayContaining(['leg-twice: leg bleed.2 is soldered to two places: volume.3 and volume.2']),
+    );
+  });
+});
+
 it('whatever is written, every problem has a place in one of the files, and a kit comes out only without one', () => {
   const word = fc.constantFrom(
     'neck',

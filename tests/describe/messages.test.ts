@@ -98,7 +98,7 @@ describe('each mistake has one message', () => {
     // Types.
     ['title: S, one volume', 'title: 12', /^2:8 wrong-type: .*text.*a number/],
     ['title: S, one volume', 'title: [a]', /^2:8 wrong-type: .*text.*a list/],
-    ['title: S, one volume', 'title: { a: b }', /^2:8 wrong-type: .*text.*a map of keys and values/],
+    ['title: S, one volume', 'title: { a: b }', /^2:8 wrong-type: .*text.*keys and values/],
     ['title: S, one volume', 'title: true', /^2:8 wrong-type: .*text.*true \(a yes\/no value\)/],
     ['title: S, one volume', 'title:', /^2:1 wrong-type: .*text.*nothing/],
     ['kind: jack', 'kind: 3', /^9:19 wrong-type: .*a kind, found a number.*jack/],
@@ -111,7 +111,7 @@ describe('each mistake has one message', () => {
     ['[220k, 470k]', '220k', /^3:8 wrong-type: .*a list of resistances/],
     ['value: 250k', 'value: [1]', /^7:31 wrong-type: /],
     ['value: 250k', 'value: true', /^7:31 wrong-type: .*true/],
-    ['{ cable: 500p, amplifier: 1M }', '3', /^4:14 wrong-type: .*a map of keys and values.*a number/],
+    ['{ cable: 500p, amplifier: 1M }', '3', /^4:14 wrong-type: .*keys and values.*a number/],
     ['step: 6', 'step: six', /^14:67 wrong-type: .*a number, found text/],
     // Choices.
     ['taper: log', 'taper: loog', /^7:44 bad-choice: “loog”.* \/ Did you mean log\?.*linear/],
@@ -160,7 +160,7 @@ describe('each mistake has one message', () => {
     ],
     // The whole.
     ['parts:', 'spares:', /unknown-key: .*“spares”/],
-    ['joints:\n', 'joints: 3\nrest:\n', /wrong-type: .*a list of joints/],
+    ['joints:\n', 'joints: 3\nrest:\n', /wrong-type: .*joints, a line each/],
   ])('%s as %s', (piece, by, words) => {
     const all = told(piece, by);
     expect(
@@ -313,11 +313,11 @@ describe('a kit as a value', () => {
     [() => 0, 'a piece of script'],
     [Number.NaN, 'a value that is not a number'],
     [Number.POSITIVE_INFINITY, 'a number that is too large'],
-    [{}, 'a map of keys and values'],
+    [{}, 'keys and values'],
   ])('%o is %s', (value, words) => {
     expect(typeName(value)).toBe(words);
     const { problems } = kitFromValue(value, 'kit.ts');
-    if (words === 'a map of keys and values') expect(problems.map(({ code }) => code)).toEqual(['not-a-kit']);
+    if (words === 'keys and values') expect(problems.map(({ code }) => code)).toEqual(['not-a-kit']);
     else
       expect(problems.map(({ code, detail }) => [code, 'got' in detail && detail.got])).toEqual([
         ['wrong-type', words],

@@ -1,6 +1,7 @@
 /** YAML's aliases, merge keys, depth, keys and errors, each at its limit and with its place. */
 import { describe, expect, it } from 'vitest';
 import { problem } from '../../src/common/problem.ts';
+import { toDiagnostics } from '../../src/describe/diagnostics.ts';
 import { readKit } from '../../src/describe/read.ts';
 import { LONGEST_TEXT, parseText } from '../../src/describe/source.ts';
 
@@ -74,6 +75,24 @@ describe('values', () => {
     expect(problems[0]).toMatch(words);
     expect(problems).toHaveLength(1);
   });
+  it.each([
+    ['a: b\n\n# Text.\n#parts:\n#  x: 1\n  y: { z: 1 }\n', '6:1', 'parts:'],
+    ['a: b\r\n\r\n# parts:\r\n  y: { z: 1 }\r\n', '4:1', 'parts:'],
+    ['a: b\n\n#joints:\n  - { wire: x }\n', '4:1', 'joints:'],
+    ['a:\n  b: { c: 1 }\n#joints:\n  - { wire: x }\n', '4:1', 'joints:'],
+    ['a:\n  b: { d: 1 }\n\n   c: 1\n', '4:1', undefined],
+    ['#a:\nb:\n    c: 1\n\n  d: 1\n', '5:1', undefined],
+  ])(
+    '%j: the line out of step is the one with text, and the comment that it may belong under is named',
+    (text, at, comment) => {
+      const { source, problems } = parseText(text, 'kit.yaml');
+      const told = toDiagnostics(problems, source);
+      expect(told.map(({ place }) => `${place.line}:${place.column}`)).toEqual([at]);
+      expect(told[0]?.message).toMatch(/^the indentation of this line/);
+      expect(told[0]?.place.excerpt.trim()).not.toBe('');
+      expect(/“(.*)”, still a comment/.exec(told[0]?.remedy ?? '')?.[1]).toBe(comment);
+    },
+  );
   it('a key that comes again keeps its first value', () =>
     expect(parse('a: 1\na: 2\n').value).toEqual({ a: 1 }));
   it('of several errors each line tells its first, in the order of the file', () => {

@@ -139,7 +139,7 @@ describe('of a file of one’s own', () => {
       'shopping: list\n',
       /^:1:1: the arrangement has no “arrangement”[\s\S]*“about”[\s\S]*“seats”[\s\S]*unknown key “shopping”/,
     ],
-    ['just text\n', /^:1:1: expected a map of keys and values, found text/],
+    ['just text\n', /^:1:1: expected keys and values, found text/],
     ['', /^:1:1: the file is empty/],
   ])('%j: %s', (text, said) => {
     if (typeof said === 'string') expect(saidOf(text)).toBe(said);

@@ -137,7 +137,7 @@ describe('a kit’s values against the list', () => {
     expect(said).toEqual([
       'a/kits/robin.yaml:6:71 code-contradicts',
       'a/kits/robin.yaml:6:88 code-contradicts',
-      'a/kits/robin.yaml:7:18 code-of-other-kind',
+      'a/kits/robin.yaml:7:35 code-of-other-kind',
       'a/kits/robin.yaml:8:34 unknown-code',
       'a/kits/robin.yaml:9:3 not-connected',
       'a/kits/robin.yaml:9:44 code-contradicts',

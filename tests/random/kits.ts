@@ -1,7 +1,7 @@
 /**
  * Random kits, one a seed, of shapes that nobody has thought of: one to six pickups in series, in parallel and mixed, some
  * with their leads swapped, resistors and capacitors in series and across anywhere, none to three switches, none to
- * four pots, several joints on a leg, and labels of 1 to 24 characters. Whatever they are as instruments, each is a
+ * four pots, several joints on a leg, wires beside its own, and labels of 1 to 24 characters. Whatever they are as instruments, each is a
  * circuit in which something sounds in nearly every position, written as a person would write it.
  */
 import { seeded } from '../../src/common/random.ts';
@@ -33,6 +33,8 @@ class Draft {
   readonly #random: () => number;
   readonly #at = new Map<Node, string[]>();
   #next = 1;
+  /** Legs that end somewhere; what else is joined to one of them is a wire. */
+  readonly #ended = new Set<string>();
 
   constructor(random: () => number) {
     this.#random = random;
@@ -108,7 +110,11 @@ class Draft {
     const [a = '', b = ''] = [from, to].map((lug) => lug.split('.')[0]);
     const isLeg = (part: string): boolean => /^(resistor|capacitor)$/.test(String(this.parts[part]?.kind));
     const text = this.chance(0.5) ? `${from} > ${to}` : `${to} > ${from}`;
-    if (isLeg(a) || isLeg(b)) return { leg: text };
+    const leg = [from, to].find((lug, i) => isLeg(i === 0 ? a : b) && !this.#ended.has(lug));
+    if (leg !== undefined) {
+      this.#ended.add(leg);
+      return { leg: text };
+    }
     if (a === b && to.endsWith('.case') && this.chance(0.7)) return { bend: `${from} > ${to}` };
     if (a === b && this.chance(0.8)) return { jumper: text };
     if (from.endsWith('.ground') && to.endsWith('.case') && this.chance(0.2)) return { braid: text };
