@@ -45,6 +45,8 @@ export type Load = (file: string) => Promise<Loaded>;
 /**
  * Makes something of the kits of some files, of each for itself, so that one bad kit does not stop the others. All names of files are
  * worked out first: two files of one name would overwrite each other, and then nothing is made of either kit.
+ *
+ * @param load reads the kit of one of `files`; by default from the file of that name
  */
 export async function* eachKit(
   files: readonly string[],
