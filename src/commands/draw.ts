@@ -1,32 +1,19 @@
 /** `draw`: kits to SVG and PNG files. */
 import { type Command, InvalidArgumentError, Option } from 'commander';
 import { lineColours } from '../annotate/lines.ts';
-import type { Job } from '../catalogue/catalogue.ts';
-import { loadJob } from '../catalogue/load-job.ts';
 import { isDay } from '../common/day.ts';
 import { hands, views } from '../describe/kit.ts';
 import { LEAST_WIDTH, MOST_WIDTH } from '../draw/column.ts';
 import { inOrder, type Piece, pieces } from '../draw/pieces.ts';
 import { themes } from '../draw/theme.ts';
-import { isFolder, kitFiles } from '../files/find-kits.ts';
 import { arrangementErrors, pageErrors } from '../files/layouts.ts';
-import { type Loaded, loadKit } from '../files/load.ts';
 import { prepare, render, renderInline, sheetsOf } from '../pipeline.ts';
 import { DEFAULT_EFFORT } from '../place/improve.ts';
 import { type DrawOptions, drawKits } from '../publish/draw-kits.ts';
 import type { Format } from '../publish/draw-plan.ts';
 import { modes } from '../publish/modes.ts';
-import {
-  circuitOr,
-  fail,
-  filesOf,
-  languageOption,
-  print,
-  printDiagnostics,
-  printError,
-  refuse,
-} from './console.ts';
-import { isWorkshop, refuseWorkshop, workshopJob, workshopKitIn } from './one-kit.ts';
+import { fail, languageOption, print, printDiagnostics, printError, refuse } from './console.ts';
+import { manyKits } from './many-kits.ts';
 
 function formats(written: string): readonly Format[] {
   const names = written.split(',').map((name) => name.trim());
@@ -88,20 +75,6 @@ function resolution(written: string): number {
 
 /** Beyond this a kit takes minutes and gains nothing that can be seen. */
 const MOST_STEPS = 100_000;
-
-/** Kits may lie right beside a workshop's catalogue: then its folder is one of kits like any other. */
-const hasNoKits = (path: string): boolean =>
-  isWorkshop(path) && !(isFolder(path) && kitFiles([path]).files.length > 0);
-
-/** A kit of a workshop is drawn in the arrangement and on the page that its catalogue says. */
-async function loadAny(file: string, job: Job | undefined): Promise<Loaded> {
-  if (!job) return loadKit(file);
-  const loaded = await loadJob(job);
-  const { kit } = loaded;
-  const { arrangement = kit?.arrangement, page = kit?.page } = job;
-  if (!kit || arrangement === undefined) return loaded;
-  return { ...loaded, kit: { ...kit, arrangement, ...(page === undefined ? {} : { page }) } };
-}
 
 type Options = Omit<DrawOptions, 'formats'> & { readonly format: readonly Format[] };
 
@@ -185,20 +158,12 @@ export function addDraw(program: Command): void {
         ...(rest.page === undefined ? [] : pageErrors(rest.page)),
       ];
       if (wrong.length > 0) return refuse(wrong);
-      const jobs = new Map<string, Job>();
-      const others: string[] = [];
-      for (const path of paths) {
-        const job = await workshopJob(path, command);
-        if (job) jobs.set(path, job);
-        else if (!workshopKitIn(path)) others.push(circuitOr(path, command));
-      }
-      for (const path of others) if (hasNoKits(path)) refuseWorkshop(path, command);
-      const files = [...(others.length > 0 ? filesOf(others) : []), ...jobs.keys()];
+      const { files, load } = await manyKits(paths, command);
       for await (const outcome of drawKits(
         files,
         { ...rest, formats: format, progress: printError },
         { prepare, sheetsOf, render, renderInline },
-        (file) => loadAny(file, jobs.get(file)),
+        load,
       )) {
         printDiagnostics(outcome.diagnostics);
         for (const line of outcome.lines) print(line);

@@ -4,17 +4,9 @@ import { arrangementErrors, pageErrors } from '../files/layouts.ts';
 import { prepare, render, renderInline, sheetsOf } from '../pipeline.ts';
 import { type LeafletFormat, leafletFormats } from '../publish/leaflet-plan.ts';
 import { type LeafletsOptions, makeLeaflets } from '../publish/leaflets.ts';
-import {
-  circuitOr,
-  fail,
-  filesOf,
-  languageOption,
-  print,
-  printDiagnostics,
-  printError,
-  refuse,
-} from './console.ts';
+import { fail, languageOption, print, printDiagnostics, printError, refuse } from './console.ts';
 import { day, steps } from './draw.ts';
+import { manyKits } from './many-kits.ts';
 
 function formats(written: string): readonly LeafletFormat[] {
   const names = written.split(',').map((name) => name.trim());
@@ -62,11 +54,12 @@ export function addLeaflet(program: Command): void {
         ...(rest.page === undefined ? [] : pageErrors(rest.page)),
       ];
       if (wrong.length > 0) return refuse(wrong);
-      const files = filesOf(paths.map((path) => circuitOr(path, command)));
+      const { files, load } = await manyKits(paths, command);
       for await (const outcome of makeLeaflets(
         files,
         { ...rest, formats: format, progress: printError },
         { prepare, sheetsOf, render, renderInline },
+        load,
       )) {
         printDiagnostics(outcome.diagnostics);
         for (const line of outcome.lines) print(line);

@@ -25,8 +25,13 @@ export const TEMPLATE = `
 #set par(leading: 0.62em, spacing: 0.9em)
 #set list(marker: text(fill: quiet)[•], indent: 0pt, body-indent: 0.6em, spacing: 0.75em)
 
-// A word wider than a line is divided wherever it has to be.
-#show regex("\\S{24,}"): it => it.text.clusters().join(sym.zws)
+// A word wider than its line is divided wherever it has to be; an address of mail is not yet so long.
+#let dividing(least, body) = {
+  show regex("\\S{" + str(least) + ",}"): it => it.text.clusters().join(sym.zws)
+  body
+}
+#let narrow = if small-page { 18 } else { 24 }
+#show: dividing.with(if small-page { 40 } else { 60 })
 
 #let mm(value) = value * 1mm
 // One line of a text, however long it is.
@@ -94,6 +99,7 @@ export const TEMPLATE = `
 
 #let tabled(b) = {
   set text(size: if small-page { 8pt } else { 8.5pt })
+  show: dividing.with(narrow)
   table(
     columns: b.columns.map(c => if "share" in c { c.share * 1fr } else { auto }),
     align: b.columns.map(c => (if c.at("align", default: "") == "right" { right } else { left }) + horizon),
@@ -171,7 +177,7 @@ export const TEMPLATE = `
       columns: (b.share * 100%, 1fr),
       column-gutter: 5mm,
       align: (center + horizon, left + horizon),
-      picture(b.picture), b.blocks.map(show-block).join(),
+      picture(b.picture), dividing(narrow, b.blocks.map(show-block).join()),
     ))
   } else if b.is == "together" {
     block(breakable: false, width: 100%, above: 1.8em, b.blocks.map(show-block).join())
@@ -207,7 +213,7 @@ export const TEMPLATE = `
   }
   text(size: 9pt, weight: "bold", fill: quiet, leaflet.kind)
   v(-0.4em)
-  title(text(size: if small-page { 17pt } else { 22pt }, fill: tint, leaflet.heading))
+  title(text(size: if small-page { 17pt } else { 22pt }, fill: tint, dividing(24, leaflet.heading)))
   for one in leaflet.lines { par(one) }
 }
 #for b in leaflet.blocks { show-block(b) }

@@ -30,7 +30,7 @@ export const drawKits = (
   files: readonly string[],
   options: DrawOptions,
   drawer: Drawer,
-  load?: (file: string) => Promise<Loaded>,
+  load?: Load,
 ): AsyncGenerator<Outcome> =>
   eachKit(
     files,
@@ -38,6 +38,9 @@ export const drawKits = (
     (plan) => put(plan, options, drawer),
     load,
   );
+
+/** Reads a kit by what names it. */
+export type Load = (file: string) => Promise<Loaded>;
 
 /**
  * Makes something of the kits of some files, of each for itself, so that one bad kit does not stop the others. All names of files are
@@ -49,7 +52,7 @@ export async function* eachKit(
   files: readonly string[],
   planned: (file: string, loaded: Loaded) => Plan | Outcome,
   made: (plan: Plan) => Promise<Outcome>,
-  load: (file: string) => Promise<Loaded> = loadKit,
+  load: Load = loadKit,
 ): AsyncGenerator<Outcome> {
   const plans: (Plan | Outcome)[] = [];
   for (const file of files) plans.push(planned(file, await load(file)));

@@ -4,7 +4,7 @@ import { pageErrors } from '../files/layouts.ts';
 import type { Loaded } from '../files/load.ts';
 import { workshopFor } from '../files/workshop.ts';
 import { lettersMissing } from '../leaflet/letters.ts';
-import { eachKit } from './draw-kits.ts';
+import { eachKit, type Load } from './draw-kits.ts';
 import {
   type Drawer,
   drawPlan,
@@ -33,11 +33,13 @@ export const makeLeaflets = (
   files: readonly string[],
   options: LeafletsOptions,
   drawer: Drawer,
+  load?: Load,
 ): AsyncGenerator<Outcome> =>
   eachKit(
     files,
     (file, loaded) => leafletPlan(file, loaded, options),
     (plan) => put(plan, options, drawer),
+    load,
   );
 
 /** The drawing is planned too: it is read back before a leaflet shows it. */
@@ -54,7 +56,7 @@ const drawn = ({ out, arrangement, effort, language, progress }: LeafletsOptions
 function leafletPlan(file: string, loaded: Loaded, options: LeafletsOptions): Plan | Outcome {
   const plan = planOf(file, loaded, drawn(options));
   if (!isPlan(plan)) return plan;
-  const { diagnostics } = workshopFor(file);
+  const { diagnostics } = workshopFor(loaded.source.file);
   if (diagnostics.length > 0) return refused(file, loaded, diagnostics);
   const wrong = [
     ...lettersMissing(plan.kit),
@@ -78,7 +80,7 @@ async function put(plan: Plan, options: LeafletsOptions, drawer: Drawer): Promis
   const lines: string[] = [];
   const errorLines: string[] = [];
   let failed = false;
-  const { workshop } = workshopFor(plan.file);
+  const { workshop } = workshopFor(plan.loaded.source.file);
   const wanted = workshop ? { ...options, workshop } : options;
   for (const { target, as } of leafletFiles(plan.loaded.kit ?? plan.kit, options.out, options)) {
     const said = written(target, await leafletContent(prepared, as, wanted), 'leaflet');
