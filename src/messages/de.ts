@@ -372,7 +372,7 @@ export const de: Messages = {
   'leaflet.always': 'immer',
   'leaflet.loads': 'Womit jeder Tonabnehmer belastet ist',
   'leaflet.loads-say':
-    'Gleichstromlast: Widerstand an den Anschlüssen des Tonabnehmers, alle Tonabnehmer abgeklemmt. Signallast: dasselbe bei {frequency}, mit Klangregler und Kondensator. Alle Regler auf 10. Letzte Spalte: Signallast im Vergleich mit der einfachen Schaltung, für die der Tonabnehmer gebaut ist.',
+    'Gleichstromlast: Widerstand an den Anschlüssen des Tonabnehmers, alle Tonabnehmer abgeklemmt. Signallast: dasselbe bei {frequency}, mit Tonregler und Kondensator. Alle Regler auf 10. Letzte Spalte: Signallast im Vergleich mit der einfachen Schaltung, für die der Tonabnehmer gebaut ist.',
   'leaflet.pickup': 'Tonabnehmer',
   'leaflet.dc-load': 'Gleichstromlast',
   'leaflet.signal-load': 'Signallast',
