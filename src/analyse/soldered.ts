@@ -34,6 +34,16 @@ export const beforePickups = remembered((circuit: Circuit): Circuit => {
 });
 
 /**
+ * The same where all that is only hooked by then touches its lug, as it may; the same circuit where nothing is.
+ *
+ * @see beforePickups
+ */
+export const hookedBeforePickups = remembered((circuit: Circuit): Circuit => {
+  const { pickups, placed } = planOf(circuit);
+  return pickups === undefined ? circuit : withJoints(circuit, (i) => nth(placed, i) < pickups);
+});
+
+/**
  * The lug of a net that a probe reaches before the pickups are connected: one that does not belong to a pickup, nor to a
  * component whose leg may only be hooked by then, where there is such a lug.
  *

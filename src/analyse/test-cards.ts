@@ -2,7 +2,7 @@
 import { type Circuit, type LugId, lugId } from '../circuit/circuit.ts';
 import { lugsWith } from '../parts/index.ts';
 import { type ExpectedReading, expectedAt, networkAt } from './probing.ts';
-import { beforePickups } from './soldered.ts';
+import { beforePickups, hookedBeforePickups } from './soldered.ts';
 
 interface TestRow {
   /** Index of the circuit's state. */
@@ -14,6 +14,8 @@ interface TestRow {
   readonly volumeFull: ExpectedReading;
   /** Volume controls on 0, the rest on 10. */
   readonly volumeZero: ExpectedReading;
+  /** All controls on 10, where what is only hooked by then touches its lug and that makes a difference. */
+  readonly hooked?: ExpectedReading;
 }
 
 interface TestCards {
@@ -31,13 +33,25 @@ export function testCards(circuit: Circuit): TestCards {
       })),
     ),
   );
-  const rows = (harness: Circuit): readonly TestRow[] =>
+  const rows = (harness: Circuit, hooked?: Circuit): readonly TestRow[] =>
     circuit.states.flatMap((_, state) =>
       outputs.map((probes): TestRow => {
-        const at = (volume: 10 | 0) =>
-          expectedAt(circuit, networkAt(circuit, harness, { state, volume }), probes);
-        return { state, ...probes, volumeFull: at(10), volumeZero: at(0) };
+        const at = (volume: 10 | 0, made = harness) =>
+          expectedAt(circuit, networkAt(circuit, made, { state, volume }), probes);
+        const volumeFull = at(10);
+        const other = hooked && at(10, hooked);
+        return {
+          state,
+          ...probes,
+          volumeFull,
+          volumeZero: at(0),
+          ...(other && differ(other, volumeFull) ? { hooked: other } : {}),
+        };
       }),
     );
-  return { before: rows(beforePickups(circuit)), finished: rows(circuit) };
+  return { before: rows(beforePickups(circuit), hookedBeforePickups(circuit)), finished: rows(circuit) };
 }
+
+/** A thousandth is less than any meter tells apart. */
+const differ = (a: ExpectedReading, b: ExpectedReading): boolean =>
+  a.kind !== b.kind || Math.abs(a.nominal - b.nominal) > 1e-3 * b.nominal;

@@ -181,21 +181,30 @@ export function jackTests(
   language: Language = circuit.kit.language,
 ): { readonly before: readonly JackTest[]; readonly finished: readonly JackTest[] } {
   const cards = testCards(circuit);
-  const line = ({ state, from, to, volumeFull, volumeZero }: (typeof cards.before)[number]): JackTest => ({
-    state,
-    position: switchesIn(circuit, language, state),
-    from,
-    to,
-    fromName: endName(circuit, language, endAt(from)),
-    toName: endName(circuit, language, endAt(to)),
-    volumeFull: expectedText(language, volumeFull),
-    volumeZero: expectedText(language, volumeZero),
+  const say = sayIn(language);
+  const full = ({ volumeFull, hooked }: (typeof cards.before)[number]): string => {
+    const expected = expectedText(language, volumeFull);
+    return hooked ? say('test.or-hooked', { expected, hooked: expectedText(language, hooked) }) : expected;
+  };
+  // A pot leaves some ohms at the end of its track, so that a meter seldom shows as little as with its probes touching.
+  const zero = ({ volumeZero }: (typeof cards.before)[number]): string =>
+    volumeZero.kind === 'short' ? say('test.nearly-zero') : expectedText(language, volumeZero);
+  const line = (row: (typeof cards.before)[number]): JackTest => ({
+    state: row.state,
+    position: switchesIn(circuit, language, row.state),
+    from: row.from,
+    to: row.to,
+    fromName: endName(circuit, language, endAt(row.from)),
+    toName: endName(circuit, language, endAt(row.to)),
+    volumeFull: full(row),
+    volumeZero: zero(row),
   });
   return { before: cards.before.map(line), finished: cards.finished.map(line) };
 }
 
-/** What an open circuit and a short look like on a meter, one sentence each. */
+/** What an open circuit, a short and a control on 0 look like on a meter, one sentence each. */
 export const meterHints = (language: Language = DEFAULT_LANGUAGE): readonly string[] => [
   sayIn(language)('test.short-looks'),
   sayIn(language)('test.open-looks'),
+  sayIn(language)('test.nearly-looks'),
 ];

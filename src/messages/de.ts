@@ -261,7 +261,8 @@ export const de: Messages = {
   'steps.hook':
     '{line}; {ends, select, one {nur einhaken} other {an {end} nur einhaken}}, in Schritt {step} löten',
   'steps.gather': '{line}; an {end} alles Eingehakte mitlöten',
-  'steps.why-surface': 'Wird noch einmal erhitzt, da sich an einer Fläche nichts einhaken lässt: {ends}.',
+  'steps.why-surface':
+    'Hier wird noch einmal gelötet, da sich an einem Gehäuse nichts einhaken lässt: {ends}.',
   'steps.why-test':
     '{end}: jetzt gelötet, damit die Verdrahtung geprüft werden kann, und in Schritt {step} noch einmal mit der Ader des Tonabnehmers.',
   'steps.why-waits':
@@ -272,6 +273,10 @@ export const de: Messages = {
     '{switched, select, yes {{switches}, {volume, select, zero {Lautstärke auf 0, andere Regler auf 10} other {alle Regler auf 10}}} other {{volume, select, zero {Lautstärke auf 0, andere Regler auf 10} other {Alle Regler auf 10}}}}',
   'test.short': 'unter 1 Ω',
   'test.value': '{nominal}, von {low} bis {high}',
+  'test.or-hooked':
+    '{expected}; auch {hooked} ist richtig, wo ein nur eingehaktes Beinchen seine Öse schon berührt',
+  'test.nearly-zero': 'fast 0 Ω',
+  'test.nearly-looks': 'Fast 0 Ω: ein Poti auf 0 behält einige Ohm am Ende seiner Bahn.',
   'test.open-looks': 'Offen: Das Messgerät zeigt dasselbe wie mit getrennten Messspitzen, zum Beispiel OL.',
   'test.short-looks':
     'Unter 1 Ω: Das Messgerät zeigt fast dasselbe wie mit aneinandergehaltenen Messspitzen.',
@@ -280,7 +285,7 @@ export const de: Messages = {
   'test.bridged': 'Zeigt es unter 1 Ω: nach Lot oder einer Litze suchen zwischen {lugs}.',
   'test.lugs': '{from} und {to}',
   'test.values': 'Zeigt es einen anderen Wert: die Werte prüfen von {parts}.',
-  'test.by-eye': 'Diese Verbindungen zeigt noch keine Messung, also genau hinsehen: {joints}.',
+  'test.by-eye': 'Diese Verbindungen prüft noch keine Messung, also genau hinsehen: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
   'leaflet.kind': 'Verdrahtungssatz: Bauanleitung',

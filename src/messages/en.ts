@@ -250,7 +250,7 @@ export const en = {
   'steps.marked': 'marked {print}',
   'steps.hook': '{line}; {ends, select, one {hook only} other {at {end} hook only}}, solder in step {step}',
   'steps.gather': '{line}; at {end} solder all that is hooked',
-  'steps.why-surface': 'Heated again, as nothing can be hooked to a surface: {ends}.',
+  'steps.why-surface': 'Soldered here a second time, since nothing can be hooked into a case: {ends}.',
   'steps.why-test':
     '{end}: soldered now so that the harness can be tested, and again in step {step} with the pickup’s lead.',
   'steps.why-waits':
@@ -261,6 +261,9 @@ export const en = {
     '{switched, select, yes {{switches}, {volume, select, zero {volume on 0, other controls on 10} other {all controls on 10}}} other {{volume, select, zero {Volume on 0, other controls on 10} other {All controls on 10}}}}',
   'test.short': 'below 1 Ω',
   'test.value': '{nominal}, from {low} to {high}',
+  'test.or-hooked': '{expected}; {hooked} is right too, where a leg that is only hooked touches its lug',
+  'test.nearly-zero': 'nearly 0 Ω',
+  'test.nearly-looks': 'Nearly 0 Ω: a pot on 0 leaves some ohms at the end of its track.',
   'test.open-looks': 'Open: the meter shows what it shows with its probes apart, such as OL.',
   'test.short-looks': 'Below 1 Ω: the meter shows nearly what it shows with its probes touching.',
   'test.joint': '{from} – {to}',
@@ -269,7 +272,7 @@ export const en = {
   'test.bridged': 'If it reads below 1 Ω, look for solder or a strand between {lugs}.',
   'test.lugs': '{from} and {to}',
   'test.values': 'If it reads another value, check the values of {parts}.',
-  'test.by-eye': 'No reading shows these joints by now, so look at them closely: {joints}.',
+  'test.by-eye': 'No test proves these joints yet, so look at them closely: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
   'leaflet.kind': 'Wiring kit: assembly instructions',

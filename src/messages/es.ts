@@ -260,7 +260,7 @@ export const es: Messages = {
   'steps.hook':
     '{line}; {ends, select, one {solo enganchar} other {en {end}, solo enganchar}}, soldar en el paso {step}',
   'steps.gather': '{line}; en {end}, soldar todo lo enganchado',
-  'steps.why-surface': 'Se calienta otra vez, pues nada puede engancharse a una superficie: {ends}.',
+  'steps.why-surface': 'Se suelda aquí otra vez, pues nada puede engancharse a una carcasa: {ends}.',
   'steps.why-test':
     '{end}: se suelda ahora para poder probar el cableado, y otra vez en el paso {step} con el hilo de la pastilla.',
   'steps.why-waits':
@@ -271,6 +271,10 @@ export const es: Messages = {
     '{switched, select, yes {{switches}, {volume, select, zero {volumen en 0, los demás controles en 10} other {todos los controles en 10}}} other {{volume, select, zero {Volumen en 0, los demás controles en 10} other {Todos los controles en 10}}}}',
   'test.short': 'menos de 1 Ω',
   'test.value': '{nominal}, de {low} a {high}',
+  'test.or-hooked':
+    '{expected}; {hooked} también es correcto, si una patilla solo enganchada toca su terminal',
+  'test.nearly-zero': 'casi 0 Ω',
+  'test.nearly-looks': 'Casi 0 Ω: un potenciómetro en 0 conserva unos ohmios al final de su pista.',
   'test.open-looks': 'Abierto: el medidor muestra lo mismo que con las puntas separadas, por ejemplo OL.',
   'test.short-looks': 'Menos de 1 Ω: el medidor muestra casi lo mismo que con las puntas en contacto.',
   'test.joint': '{from} – {to}',
@@ -279,7 +283,7 @@ export const es: Messages = {
   'test.bridged': 'Si muestra menos de 1 Ω: buscar estaño o un hilo suelto entre {lugs}.',
   'test.lugs': '{from} y {to}',
   'test.values': 'Si muestra otro valor: comprobar los valores de {parts}.',
-  'test.by-eye': 'Ninguna medición muestra todavía estas uniones; mirarlas de cerca: {joints}.',
+  'test.by-eye': 'Ninguna medición comprueba todavía estas uniones; mirarlas de cerca: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
   'leaflet.kind': 'Kit de cableado: instrucciones de montaje',

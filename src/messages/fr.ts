@@ -260,7 +260,7 @@ export const fr: Messages = {
   'steps.hook':
     '{line} ; {ends, select, one {accrocher seulement} other {à {end}, accrocher seulement}}, souder à l’étape {step}',
   'steps.gather': '{line} ; à {end}, souder tout ce qui est accroché',
-  'steps.why-surface': 'Chauffé à nouveau, car rien ne peut s’accrocher à une surface : {ends}.',
+  'steps.why-surface': 'Soudé ici une seconde fois, car rien ne peut s’accrocher à un boîtier : {ends}.',
   'steps.why-test':
     '{end} : soudé maintenant pour pouvoir tester le câblage, puis à nouveau à l’étape {step} avec le fil du micro.',
   'steps.why-waits':
@@ -271,6 +271,9 @@ export const fr: Messages = {
     '{switched, select, yes {{switches}, {volume, select, zero {volume sur 0, autres réglages sur 10} other {tous les réglages sur 10}}} other {{volume, select, zero {Volume sur 0, autres réglages sur 10} other {Tous les réglages sur 10}}}}',
   'test.short': 'moins de 1 Ω',
   'test.value': '{nominal}, de {low} à {high}',
+  'test.or-hooked': '{expected} ; {hooked} convient aussi, si une patte seulement accrochée touche sa cosse',
+  'test.nearly-zero': 'presque 0 Ω',
+  'test.nearly-looks': 'Presque 0 Ω : un potentiomètre sur 0 garde quelques ohms au bout de sa piste.',
   'test.open-looks': 'Ouvert : l’appareil affiche la même chose que pointes séparées, par exemple OL.',
   'test.short-looks': 'Moins de 1 Ω : l’appareil affiche presque la même chose que pointes en contact.',
   'test.joint': '{from} – {to}',
@@ -279,7 +282,7 @@ export const fr: Messages = {
   'test.bridged': 'S’il affiche moins de 1 Ω : chercher de la soudure ou un brin entre {lugs}.',
   'test.lugs': '{from} et {to}',
   'test.values': 'S’il affiche une autre valeur : vérifier les valeurs de {parts}.',
-  'test.by-eye': 'Aucune mesure ne montre encore ces liaisons, les examiner de près : {joints}.',
+  'test.by-eye': 'Aucune mesure ne prouve encore ces liaisons, les examiner de près : {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
   'leaflet.kind': 'Kit de câblage\u00a0: notice de montage',

@@ -86,7 +86,7 @@ it('no pickup: all of it is there before the pickups, as when it is finished', (
   const { before, finished } = jackTests(circuit);
   expect(before).toEqual(finished);
   expect(before.map(({ volumeFull, volumeZero }) => [volumeFull, volumeZero])).toEqual([
-    ['250 kΩ, from 200 kΩ to 300 kΩ', 'below 1 Ω'],
+    ['250 kΩ, from 200 kΩ to 300 kΩ', 'nearly 0 Ω'],
   ]);
 });
 
@@ -247,7 +247,7 @@ describe('what is said', () => {
     );
     expect(components?.notes).toEqual([
       'Only hooked at a pickup’s lug, and soldered there together with the pickup’s lead: Pad.',
-      'Heated again, as nothing can be hooked to a surface: Volume case.',
+      'Soldered here a second time, since nothing can be hooked into a case: Volume case.',
     ]);
     expect(steps[4]?.lines[0]).toBe(
       'Wire from Bridge hot to Lever A1; at Lever A1 solder all that is hooked',

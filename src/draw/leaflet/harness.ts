@@ -132,8 +132,8 @@ export const roomsOf = ({ frame, outline }: PlacedPart): readonly Rect[] =>
 const solderedEnds = (wires: readonly PlacedWire[], wire: PlacedWire): readonly EndName[] =>
   endNames.filter((end) => !ownLeg(wires, wire, wire.joint[end]));
 
-/** Ink of what was made before, and of parts that are not concerned. */
-const GREY = { line: '#9aa5ad', outline: '#b4bec5', inside: '#e3e8eb', plate: '#fbfbf9' } as const;
+/** Ink of what was made before, and of parts that are not concerned: dark enough to be left by a copier in black and white. */
+const GREY = { line: '#6f7a83', outline: '#8a959e', inside: '#e3e8eb', plate: '#fbfbf9' } as const;
 const BEFORE = { light: 2.4, print: LINE.hairline } as const;
 
 const paled = (theme: Theme): Theme =>
