@@ -8,7 +8,7 @@ import { partPicture } from '../draw/leaflet/part-picture.ts';
 import { probeFigure } from '../draw/leaflet/probes.ts';
 import { responseFigure } from '../draw/leaflet/response-figure.ts';
 import { stepFigures } from '../draw/leaflet/step-figure.ts';
-import { wiringFigure } from '../draw/leaflet/wiring-figure.ts';
+import { type WiringFigure, wiringFigure } from '../draw/leaflet/wiring-figure.ts';
 import type { Say } from '../messages/say.ts';
 import type { Part } from '../parts/index.ts';
 import { render } from '../pipeline.ts';
@@ -37,7 +37,7 @@ export class Pictures {
   }
 
   /** The wiring by itself, upright or for a page that is turned round. */
-  wiring(room: Box, steps: readonly Step[]) {
+  wiring(room: Box, steps: readonly Step[]): WiringFigure {
     const lines = steps.flatMap(({ lines }) => lines).join('. ');
     return wiringFigure(this.#prepared, room, {
       alt: `${this.#say('leaflet.drawing')}: ${lines}.`,

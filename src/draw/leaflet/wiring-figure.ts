@@ -28,7 +28,7 @@ const AIR = 6;
 /** Of the widest line. */
 const WIDE = 14;
 
-interface WiringFigure extends Figure {
+export interface WiringFigure extends Figure {
   /** Whether it is drawn for the box turned by a quarter, in which it is larger. */
   readonly turned: boolean;
 }
