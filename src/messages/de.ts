@@ -284,7 +284,7 @@ export const de: Messages = {
   'test.missing': 'Zeigt es {near, select, yes {etwa } other {}}{reading}: prüfen und nachlöten: {joints}.',
   'test.bridged': 'Zeigt es unter 1 Ω: nach Lot oder einer Litze suchen zwischen {lugs}.',
   'test.lugs': '{from} und {to}',
-  'test.values': 'Zeigt es einen anderen Wert: die Werte prüfen von {parts}.',
+  'test.values': 'Zeigt es einen anderen Wert: prüfen, ob diese den richtigen Wert haben: {parts}.',
   'test.by-eye': 'Diese Verbindungen prüft noch keine Messung, also genau hinsehen: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
@@ -375,7 +375,7 @@ export const de: Messages = {
   'leaflet.sounds': 'Es klingt',
   'leaflet.joined': 'Wie',
   'leaflet.always': 'immer',
-  'leaflet.loads': 'Womit jeder Tonabnehmer belastet ist',
+  'leaflet.loads': 'Last an jedem Tonabnehmer',
   'leaflet.loads-say':
     'Gleichstromlast: Widerstand an den Anschlüssen des Tonabnehmers, alle Tonabnehmer abgeklemmt. Signallast: dasselbe bei {frequency}, mit Tonregler und Kondensator. Alle Regler auf 10. Letzte Spalte: Signallast im Vergleich mit der einfachen Schaltung, für die der Tonabnehmer gebaut ist.',
   'leaflet.pickup': 'Tonabnehmer',

@@ -253,8 +253,7 @@ export const en = {
   'steps.why-surface': 'Soldered here a second time, since nothing can be hooked into a case: {ends}.',
   'steps.why-test':
     '{end}: soldered now so that the harness can be tested, and again in step {step} with the pickup’s lead.',
-  'steps.why-waits':
-    'Only hooked at a pickup’s lug, and soldered there together with the pickup’s lead: {components}.',
+  'steps.why-waits': 'Only hooked for now, and soldered together with the pickup’s lead: {components}.',
 
   // ── Soldering: tests after a step, and readings
   'test.setting':
@@ -271,7 +270,7 @@ export const en = {
     'If it reads {near, select, yes {about } other {}}{reading}, check and solder again: {joints}.',
   'test.bridged': 'If it reads below 1 Ω, look for solder or a strand between {lugs}.',
   'test.lugs': '{from} and {to}',
-  'test.values': 'If it reads another value, check the values of {parts}.',
+  'test.values': 'If it reads another value, check that these have the right value: {parts}.',
   'test.by-eye': 'No test proves these joints yet, so look at them closely: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
@@ -359,7 +358,7 @@ export const en = {
   'leaflet.sounds': 'Sounds',
   'leaflet.joined': 'How',
   'leaflet.always': 'always',
-  'leaflet.loads': 'What each pickup works into',
+  'leaflet.loads': 'Load on each pickup',
   'leaflet.loads-say':
     'DC load: resistance across the pickup’s leads with all pickups disconnected. Signal load: the same at {frequency}, with the tone control and its capacitor. All controls on 10. Last column: signal load compared with the plain harness the pickup was designed for.',
   'leaflet.pickup': 'Pickup',
@@ -376,7 +375,7 @@ export const en = {
   'fault.silent-remedy':
     'Repeat the last test at the jack. “Open”: solder the wires on the tip and the sleeve again. Near 0\u00a0Ω with the volume on 10: look for a strand or a solder bridge to ground.',
   'fault.one': 'One pickup is silent',
-  'fault.one-cause': 'Its lead is not soldered through. Hot leads: {places}',
+  'fault.one-cause': 'One of its leads has no sound joint. Hot leads: {places}',
   'fault.one-remedy':
     'Compare the reading at the jack in its position with the last test; solder both of its leads again.',
   'fault.thin': 'Thin, quiet sound where {pickups} sound together',

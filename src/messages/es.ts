@@ -282,7 +282,7 @@ export const es: Messages = {
     'Si muestra {near, select, yes {unos } other {}}{reading}: revisar y volver a soldar: {joints}.',
   'test.bridged': 'Si muestra menos de 1 Ω: buscar estaño o un hilo suelto entre {lugs}.',
   'test.lugs': '{from} y {to}',
-  'test.values': 'Si muestra otro valor: comprobar los valores de {parts}.',
+  'test.values': 'Si muestra otro valor: comprobar que estas piezas tienen el valor correcto: {parts}.',
   'test.by-eye': 'Ninguna medición comprueba todavía estas uniones; mirarlas de cerca: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions

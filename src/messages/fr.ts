@@ -281,7 +281,7 @@ export const fr: Messages = {
     'S’il affiche {near, select, yes {environ } other {}}{reading} : vérifier et ressouder : {joints}.',
   'test.bridged': 'S’il affiche moins de 1 Ω : chercher de la soudure ou un brin entre {lugs}.',
   'test.lugs': '{from} et {to}',
-  'test.values': 'S’il affiche une autre valeur : vérifier les valeurs de {parts}.',
+  'test.values': 'S’il affiche une autre valeur : vérifier que ces pièces ont la bonne valeur : {parts}.',
   'test.by-eye': 'Aucune mesure ne prouve encore ces liaisons, les examiner de près : {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions

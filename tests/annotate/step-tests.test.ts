@@ -42,7 +42,7 @@ describe('HSS, five-way lever', () => {
     expect(test?.wrong).toEqual([
       'If it reads open, check and solder again: Volume lug 2 – Output tip.',
       'If it reads below 1 Ω, look for solder or a strand between Volume lug 2 and Volume lug 1, Volume lug 2 and Volume case, Output tip and Output sleeve.',
-      'If it reads another value, check the values of Volume.',
+      'If it reads another value, check that these have the right value: Volume.',
     ]);
   });
 

@@ -246,7 +246,7 @@ describe('what is said', () => {
       /^Pad \(470 kΩ, .*\): one leg to Lever A1; hook only, solder in step 5$/,
     );
     expect(components?.notes).toEqual([
-      'Only hooked at a pickup’s lug, and soldered there together with the pickup’s lead: Pad.',
+      'Only hooked for now, and soldered together with the pickup’s lead: Pad.',
       'Soldered here a second time, since nothing can be hooked into a case: Volume case.',
     ]);
     expect(steps[4]?.lines[0]).toBe(
