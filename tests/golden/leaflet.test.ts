@@ -1,4 +1,4 @@
-/** The pages of two leaflets in two languages, as poppler draws them, against pictures that were looked at. */
+/** The pages of six leaflets in two languages, on every size of paper, as poppler draws them, against pictures that were looked at. */
 import { expect, it } from 'vitest';
 import { languages } from '../../src/messages/language.ts';
 import { pdfOf, preparedOf } from '../leaflet/make.ts';
@@ -12,6 +12,10 @@ const [ENGLISH, GERMAN] = languages;
 it.each([
   ['kestrel-hss', ENGLISH, 'a4'],
   ['wren-sh', GERMAN, 'a5'],
+  ['heron-ss', GERMAN, 'a4'],
+  ['osprey-hsh', ENGLISH, 'a5'],
+  ['plover-sss', GERMAN, 'letter'],
+  ['wren-hs', ENGLISH, 'letter'],
 ] as const)('%s in %s on %s looks as it did when it was looked at', async (kit, language, page) => {
   const pdf = await pdfOf(await preparedOf(`samples/${kit}.yaml`, language), { page });
   const pages = Number(infoOf(pdf).get('Pages'));
