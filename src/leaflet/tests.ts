@@ -75,8 +75,8 @@ export function jackTest(
         { head: say('leaflet.done') },
         { head: say('leaflet.position'), share: 3 },
         ...(together ? [] : [{ head: say('leaflet.probes'), share: 3 }]),
-        { head: say('leaflet.volume-full'), share: 4 },
-        { head: say('leaflet.volume-zero'), share: 4 },
+        { head: say('leaflet.volume-full'), share: 6 },
+        { head: say('leaflet.volume-zero'), share: 3 },
       ],
       rows: tests.map(({ position, fromName, toName, volumeFull, volumeZero }) => [
         TICK,

@@ -4,7 +4,7 @@ import { kitFromValue } from '../../src/describe/read.ts';
 import { randomKit } from '../random/kits.ts';
 import { drawnIn, translated } from './drawn.ts';
 
-const COUNT = Number(process.env.LANGUAGE_KITS ?? 8);
+const COUNT = Number(process.env.LANGUAGE_KITS ?? 5);
 const seeds = Array.from({ length: COUNT }, (_, i) => 4116 + i);
 
 it.each(seeds)('kit %i', { timeout: 120_000 }, async (seed) => {

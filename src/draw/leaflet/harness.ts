@@ -162,9 +162,12 @@ const HOOKED = 3.6;
 
 /** How much an opening leaves free on either side of what passes over it: the outline of a new joint and some air. */
 const HALF_OPEN = 10;
-/** Beyond a new joint's own line: paper, then ink. Beside the rails of ground paper would look like more rails. */
+/** Beyond a new joint's own line: paper, then ink. Beside the rails of ground paper would look like more rails, beside a bare leg like its sleeving. */
 const CONTOUR = { paper: 1.6, ink: 1.9 } as const;
-const paperBeside = ({ look }: Line): number => (look === 'ground' ? 0 : CONTOUR.paper);
+const paperBeside = ({ look }: Line): number => (look === 'ground' || look === 'leg' ? 0 : CONTOUR.paper);
+/** A bare leg is as broad in ink as others are with their paper: one thick line. */
+const inkBeside = (line: Line): number =>
+  CONTOUR.ink + (line.look === 'leg' ? CONTOUR.paper : paperBeside(line));
 
 /**
  * Draws parts, then joints: those made before below, then the outlines of the new ones, then the new ones.
@@ -208,13 +211,13 @@ export function drawHarness(pen: Pen, id: string, harness: Harness, window: Rect
   const fresh = order.filter((i) => made[i] === 'new');
   const marks = fresh.length === 0 ? pen : pen.group({ id: `${id}-marks`, fill: 'none' });
   // All edges first, so that none lies across another's inside.
-  for (const [edge, stroke] of [
-    [CONTOUR.ink, theme.ink],
-    [0, theme.paper],
+  for (const [beside, stroke] of [
+    [inkBeside, theme.ink],
+    [paperBeside, theme.paper],
   ] as const)
     for (const i of fresh) {
       const line = Math.max(...lineOf(i).map(({ width }) => width));
-      const width = line + 2 * (paperBeside(nth(sheet.lines, i)) + edge);
+      const width = line + 2 * beside(nth(sheet.lines, i));
       marks.stroke(pathOf(i), {
         class: CLASS.mark,
         'stroke-linejoin': 'round',
