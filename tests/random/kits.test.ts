@@ -6,7 +6,7 @@ import { solvingErrors } from './proof.ts';
 import { drawn, kits } from './some.ts';
 
 it('nearly all are kits without error, the same for the same seed', () => {
-  expect(kits.length).toBeGreaterThan(68);
+  expect(kits.length).toBeGreaterThan(65);
   expect(randomKit(7)).toEqual(randomKit(7));
 });
 

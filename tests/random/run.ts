@@ -1,6 +1,6 @@
 /**
  * `npm run random-kits`: three thousand random kits, two at a time, a hundred of them with the usual care. It takes the better
- * part of an hour, so that `npm test` has eighty of them only.
+ * part of an hour, so that `npm test` has seventy of them only.
  *
  * Arguments: how many kits (3000), the first seed (1).
  */

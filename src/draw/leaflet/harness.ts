@@ -2,7 +2,6 @@
  * The harness as far as it is made: joints made before thin and grey, new ones with an outline about them, parts that are
  * not concerned pale. New and old differ by form, so that they do on a black and white copy too.
  */
-import type { Line } from '../../annotate/lines.ts';
 import { lugId, lugIdOf } from '../../circuit/circuit.ts';
 import {
   around,
@@ -24,6 +23,7 @@ import { Pen } from '../pen.ts';
 import type { Sheet } from '../sheet.ts';
 import { kept, LINE, type Theme } from '../theme.ts';
 import { drawSolder, heightOf, ownLeg, strokeAttributes, strokes, wirePath } from '../wires.ts';
+import { inkBeside, paperBeside } from './contour.ts';
 import { namesOf, outside, roomOf, type Tag, tagsOf } from './tags.ts';
 
 /** Of a joint: not there yet, made before, made now, or as it is where none is told from another. */
@@ -162,12 +162,6 @@ const HOOKED = 3.6;
 
 /** How much an opening leaves free on either side of what passes over it: the outline of a new joint and some air. */
 const HALF_OPEN = 10;
-/** Beyond a new joint's own line: paper, then ink. Beside the rails of ground paper would look like more rails, beside a bare leg like its sleeving. */
-const CONTOUR = { paper: 1.6, ink: 1.9 } as const;
-const paperBeside = ({ look }: Line): number => (look === 'ground' || look === 'leg' ? 0 : CONTOUR.paper);
-/** A bare leg is as broad in ink as others are with their paper: one thick line. */
-const inkBeside = (line: Line): number =>
-  CONTOUR.ink + (line.look === 'leg' ? CONTOUR.paper : paperBeside(line));
 
 /**
  * Draws parts, then joints: those made before below, then the outlines of the new ones, then the new ones.
