@@ -7,7 +7,7 @@ import type { Language } from '../messages/language.ts';
 import { keyOf, type Say, sayIn } from '../messages/say.ts';
 import { colourName } from '../messages/words.ts';
 import { componentOf, type Part } from '../parts/index.ts';
-import { componentsOf, ownEnd } from '../soldering/ends.ts';
+import { componentsOf, unsolderedEnd } from '../soldering/ends.ts';
 import { type Heat, type Plan, type PlannedStep, planOf, solderedIn } from '../soldering/plan.ts';
 import { endName, rowOf } from './step-words.ts';
 
@@ -17,10 +17,10 @@ interface StepEnd {
   /** As a customer reads it: `Volume lug 1`; of a component its label alone, as its legs are alike. */
   readonly name: string;
   /**
-   * Whether the joint is soldered to the lug in this step, or only hooked through it and soldered in a later one; `own` where there is
-   * nothing to solder: a component's own leg, or a lug that is bent.
+   * Whether the joint is soldered to the lug in this step, or only hooked through it and soldered in a later one; `none` where there is
+   * nothing to solder: where a component leg leaves its body, or a lug that is bent.
    */
-  readonly soldered: 'now' | 'own' | { readonly later: number };
+  readonly soldered: 'now' | 'none' | { readonly later: number };
 }
 
 interface StepJoint {
@@ -104,11 +104,11 @@ function detailsOf(speaking: Speaking, step: PlannedStep): readonly StepJoint[] 
   );
   return step.joints.map((index): StepJoint => {
     const joint = nth(circuit.joints, index);
-    const own = ownEnd(circuit.kit, joint);
+    const own = unsolderedEnd(circuit.kit, joint);
     const endOf = (which: 'from' | 'to'): StepEnd => {
       const lug = lugIdOf(joint[which]);
       const when = which === own ? undefined : solderedIn(plan, index, lug);
-      const soldered = when === undefined ? 'own' : when > step.number ? { later: when } : 'now';
+      const soldered = when === undefined ? 'none' : when > step.number ? { later: when } : 'now';
       return { lug, name: endName(circuit, language, joint[which]), soldered };
     };
     const [from, to] = [endOf('from'), endOf('to')];
@@ -145,14 +145,14 @@ function lineOf(
 ): string {
   const { circuit, say } = speaking;
   const cut = cutOf(speaking, joint);
-  const [own, other] = ownEnd(circuit.kit, joint) === 'to' ? [to, from] : [from, to];
+  const [own, other] = unsolderedEnd(circuit.kit, joint) === 'to' ? [to, from] : [from, to];
   const plain =
     joint.kind === 'leg'
       ? say('steps.leg', { component: own.name, cut, to: other.name })
       : joint.kind === 'bend'
         ? say('steps.bend', { from: from.name, to: to.name })
         : say(must(keyOf('step-joint', joint.kind), joint.kind), { cut, from: from.name, to: to.name });
-  const solderable = [from, to].filter(({ soldered }) => soldered !== 'own');
+  const solderable = [from, to].filter(({ soldered }) => soldered !== 'none');
   const hooked = solderable.reduce(
     (line, { name, soldered }) =>
       typeof soldered === 'object'

@@ -24,7 +24,7 @@ async function loadAny(file: string, job: Job | undefined): Promise<Loaded> {
   return { ...loaded, kit: said };
 }
 
-/** What is named on the command line, and how each is read; complains of what is no kit. */
+/** What is named on the command line, and how each is read; refuses what is not a kit. */
 export async function manyKits(
   paths: readonly string[],
   command: Command,

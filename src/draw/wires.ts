@@ -169,7 +169,7 @@ export const drawSolder = (pen: Pen, at: Point, theme: Theme): void =>
   pen.circle(at, SOLDER, { fill: theme.solder, stroke: theme.outline, 'stroke-width': kept(theme, 1) });
 
 /** Whether a leg's line only goes on there from its own component, with nothing else joined to it. */
-export const ownLeg = (
+export const leavesBody = (
   wires: readonly PlacedWire[],
   { joint, own }: PlacedWire,
   end: Joint['from'],
@@ -231,6 +231,6 @@ export function drawWires(
       [wire.points[0], from],
       [wire.points[wire.points.length - 1], to],
     ] as const;
-    for (const [end, lug] of ends) if (end && !ownLeg(wires, wire, lug)) drawSolder(group, end, inks);
+    for (const [end, lug] of ends) if (end && !leavesBody(wires, wire, lug)) drawSolder(group, end, inks);
   }
 }

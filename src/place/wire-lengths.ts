@@ -101,7 +101,7 @@ export function wireLengths(circuit: Circuit, placement: Placement, arrangement?
 const cutFor = (distance: number): number =>
   up(distance * (1 + CUTTING.allowance) + 2 * CUTTING.strip, CUTTING.rounded);
 
-/** In whole steps, without the crumbs of binary fractions. */
+/** Rounded up to whole steps; without the rounding errors of binary fractions. */
 const up = (metres: number, step: number): number =>
   Number((Math.ceil(metres / step - 1e-9) * step).toFixed(6));
 

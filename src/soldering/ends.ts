@@ -1,4 +1,4 @@
-/** What the two ends of a joint need: solder at a lug, or nothing, as where a component's own leg begins. */
+/** What the two ends of a joint need: solder at a lug, or nothing, as where a component leg leaves its body. */
 import { type Graph, type LugId, lugAt, lugIdOf } from '../circuit/circuit.ts';
 import { findPart, type Joint, type Kit } from '../describe/kit.ts';
 import { is, isPickup } from '../parts/index.ts';
@@ -10,10 +10,10 @@ const isComponent = (kit: Pick<Kit, 'parts'>, name: string): boolean => {
 };
 
 /**
- * The end of a joint that is the part's own and needs no solder: where a component's leg begins, or the lug that is bent.
+ * The end of a joint that needs no solder: where a component leg leaves its body, or the lug that is bent.
  * Absent for wires, jumpers and braids. Of a joint between two legs it is the one written first.
  */
-export function ownEnd(kit: Pick<Kit, 'parts'>, { kind, from, to }: Joint): 'from' | 'to' | undefined {
+export function unsolderedEnd(kit: Pick<Kit, 'parts'>, { kind, from, to }: Joint): 'from' | 'to' | undefined {
   if (kind === 'bend') return 'from';
   if (kind !== 'leg') return undefined;
   return isComponent(kit, from.part) ? 'from' : isComponent(kit, to.part) ? 'to' : undefined;
@@ -21,7 +21,7 @@ export function ownEnd(kit: Pick<Kit, 'parts'>, { kind, from, to }: Joint): 'fro
 
 /** The lugs that must be soldered before a joint conducts: two of a wire, one of a leg or a bent lug. */
 export function solderedLugs({ kit }: Pick<Graph, 'kit'>, joint: Joint): readonly LugId[] {
-  const own = ownEnd(kit, joint);
+  const own = unsolderedEnd(kit, joint);
   return (['from', 'to'] as const).filter((end) => end !== own).map((end) => lugIdOf(joint[end]));
 }
 

@@ -4,7 +4,7 @@
  * - Every joint is **placed** in exactly one step.
  * - At each of its ends it is then either **soldered** in that step, or **hooked** through the lug and left unsoldered, because a
  *   later step brings more joints to that lug: they are soldered together then. So a lug is heated in one step, the last that brings
- *   a joint to it. A component's own leg and a lug that is bent need no solder of their own.
+ *   a joint to it. Where a component leg leaves its body, and at a lug that is bent, there is nothing to solder.
  * - A **surface** (a pot's case, a tag, a frame) holds nothing unsoldered: it is heated in every step that brings a joint to it. Joints of
  *   one stage that share a surface are therefore placed in one step, however many they are.
  * - A lug that a pickup's lead comes to waits for the lead, and a pad at it waits with it. It is soldered before the pickups as

@@ -43,7 +43,7 @@ export function follow(circuit: Circuit): Done {
       if (placed[index] !== 0) faults.push(`joint ${index} is in two steps`);
       placed[index] = number;
       for (const { lug, soldered: how } of [from, to]) {
-        if (how === 'own') {
+        if (how === 'none') {
           if (kind === 'bend') bends.push(lug);
           else if (kind !== 'leg') faults.push(`${lug} needs solder: joint ${index} is a ${kind}`);
           soldered.set(`${index} ${lug}`, number);
@@ -67,7 +67,7 @@ export function follow(circuit: Circuit): Done {
     for (const { index, from, to } of details)
       for (const { lug, soldered: how } of [from, to]) {
         const now = soldered.has(`${index} ${lug}`);
-        if (now !== (how === 'now' || how === 'own'))
+        if (now !== (how === 'now' || how === 'none'))
           faults.push(`joint ${index} says ${JSON.stringify(how)}`);
       }
     for (const lug of bends) bent.add(lug);

@@ -22,7 +22,7 @@ import { drawFace, type Look, tagLook } from '../part.ts';
 import { Pen } from '../pen.ts';
 import type { Sheet } from '../sheet.ts';
 import { kept, LINE, type Theme } from '../theme.ts';
-import { drawSolder, heightOf, ownLeg, strokeAttributes, strokes, wirePath } from '../wires.ts';
+import { drawSolder, heightOf, leavesBody, strokeAttributes, strokes, wirePath } from '../wires.ts';
 import { inkBeside, paperBeside } from './contour.ts';
 import { namesOf, outside, roomOf, type Tag, tagsOf } from './tags.ts';
 
@@ -98,7 +98,7 @@ export function harnessOf(scene: Scene): Harness {
   };
 }
 
-/** Where a component's own leg comes out of its body: its line is drawn from there, so that all of the leg stands out. */
+/** Where a component leg leaves its body: its line is drawn from there, so that all of the leg stands out. */
 function bodyEnd(
   parts: readonly PlacedPart[],
   { joint, own }: PlacedWire,
@@ -128,9 +128,9 @@ export function extentOf(harness: Harness): readonly Rect[] {
 export const roomsOf = ({ frame, outline }: PlacedPart): readonly Rect[] =>
   [outline.body, ...outline.lugs.map(({ tag }) => tag)].map((rect) => rectToSheet(frame, rect));
 
-/** A joint's ends that are soldered: all but where a component's own leg begins. */
+/** A joint's ends that are soldered: all but where a component leg leaves its body. */
 const solderedEnds = (wires: readonly PlacedWire[], wire: PlacedWire): readonly EndName[] =>
-  endNames.filter((end) => !ownLeg(wires, wire, wire.joint[end]));
+  endNames.filter((end) => !leavesBody(wires, wire, wire.joint[end]));
 
 /** Ink of what was made before, and of parts that are not concerned: dark enough to be left by a copier in black and white. */
 const GREY = { line: '#6f7a83', outline: '#8a959e', inside: '#e3e8eb', plate: '#fbfbf9' } as const;

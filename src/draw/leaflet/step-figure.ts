@@ -32,8 +32,8 @@ import {
   type Made,
 } from './harness.ts';
 
-/** Whether an end of a joint is soldered in its step, is only hooked in until a later one, or needs no solder as a component's own leg. */
-export type Soldered = 'now' | 'own' | { readonly later: number };
+/** Whether an end of a joint is soldered in its step, is only hooked until a later one, or needs no solder, as where a component leg leaves its body. */
+export type Soldered = 'now' | 'none' | { readonly later: number };
 
 /** What a figure needs to know of a step. */
 export interface FigureStep {
@@ -135,7 +135,7 @@ function drawNumbers(
     endNames.flatMap((end): Numbered | [] => {
       const { index: joint } = detail;
       const { soldered } = detail[end];
-      if (soldered === 'own') return [];
+      if (soldered === 'none') return [];
       const path = nth(paths, joint);
       const others = details.flatMap(({ index }) => (index === joint ? [] : runsOf(nth(paths, index), WIDE)));
       const line = { points: end === 'from' ? path : [...path].reverse(), others };

@@ -40,7 +40,7 @@ export function figureSteps(circuit: Circuit): readonly FigureStep[] {
       const { kind, from, to } = circuit.joints[index] ?? {};
       const end = (lug: typeof from, k: number): { readonly soldered: Soldered } => {
         const part = circuit.kit.parts.find((one) => one.name === lug?.part);
-        if (kind === 'leg' && part && componentOf(part)) return { soldered: 'own' };
+        if (kind === 'leg' && part && componentOf(part)) return { soldered: 'none' };
         return { soldered: (index * 2 + k) % 5 === 0 && number < last ? { later: last } : 'now' };
       };
       return { index, from: end(from, 0), to: end(to, 1) };

@@ -79,7 +79,7 @@ describe.each(samples)('%s', (name) => {
       );
       const wanted = details.flatMap(({ index, from, to }, k) =>
         [from, to].flatMap(({ soldered }, e) =>
-          soldered === 'own' ? [] : [{ index, end: e === 0 ? 'from' : 'to', number: k + 1, soldered }],
+          soldered === 'none' ? [] : [{ index, end: e === 0 ? 'from' : 'to', number: k + 1, soldered }],
         ),
       );
       expect(groups.size).toBe(wanted.length);
