@@ -74,8 +74,12 @@ function recogniseBy(part: Part, say: Say, language: Language): string {
       bands: component.bands.map((code) => colourName(language, code)).join(', '),
     });
   if (component?.print !== undefined) return say('leaflet.printed', { code: component.print });
-  if (isPickup(part))
-    return say('leaflet.measures', { value: figuresIn(language).quantity(part.resistance.value, 'ohm') });
+  if (isPickup(part)) {
+    const value = figuresIn(language).quantity(part.resistance.value, 'ohm');
+    return say(part.resistance.from === 'default' ? 'leaflet.measures-assumed' : 'leaflet.measures', {
+      value,
+    });
+  }
   const lugs = lugsOf(part).map(({ name }) => lugWords(language, name));
   return say('leaflet.lugs', { count: lugs.length, names: lugs.join(', ') });
 }

@@ -9,7 +9,7 @@ import type { Say } from '../messages/say.ts';
 import type { Cuts } from './cuts.ts';
 import { type Block, strong, TICK, text } from './document.ts';
 import type { Pictures } from './pictures.ts';
-import { jackTest, pickupStep, stepTest } from './tests.ts';
+import { assumedValues, jackTest, pickupStep, stepTest } from './tests.ts';
 
 /** Of a page's height the share that a step's drawing may take: below it stand its joints and its test. */
 const ABOVE = 0.45;
@@ -69,6 +69,7 @@ export function stepsSection(
         ...(wide
           ? [{ is: 'beside', picture, share: BESIDE.width, blocks: joints(step) } as const]
           : [{ is: 'figure', picture } as const, ...joints(step)]),
+        ...(number === pickups ? assumedValues(prepared, say) : []),
         ...stepTest(nth(tests, i), pictures, say),
       ];
     }),

@@ -5,6 +5,7 @@ import type { Step } from '../annotate/steps.ts';
 import type { Prepared } from '../draw/compose.ts';
 import type { Language } from '../messages/language.ts';
 import type { Say } from '../messages/say.ts';
+import { isPickup } from '../parts/index.ts';
 import { planOf } from '../soldering/plan.ts';
 import { type Block, strong, TICK, text } from './document.ts';
 import type { Pictures } from './pictures.ts';
@@ -60,6 +61,7 @@ export function jackTest(
       is: 'paragraph',
       text: say(when === 'before' ? 'leaflet.test-before-say' : 'leaflet.test-finished-say'),
     },
+    ...(when === 'before' ? [] : assumedValues(prepared, say)),
     {
       is: 'beside',
       share: pictures.probeShare,
@@ -89,6 +91,14 @@ export function jackTest(
   ];
   // A long table may run on to the next page.
   return tests.length > MOST_TOGETHER ? test : [{ is: 'together', blocks: test }];
+}
+
+/** A sentence where the description does not give a pickup's resistance: readings with it are then assumed too. */
+export function assumedValues({ circuit: { kit } }: Prepared, say: Say): readonly Block[] {
+  const assumed = kit.parts.filter(isPickup).filter(({ resistance }) => resistance.from === 'default');
+  if (assumed.length === 0) return [];
+  const pickups = assumed.map(({ label }) => label).join(', ');
+  return [{ is: 'paragraph', text: say('leaflet.assumed-say', { pickups }) }];
 }
 
 /** Rows that any page has room for. */

@@ -306,6 +306,9 @@ export const de: Messages = {
   'leaflet.bands': 'Ringe: {bands}',
   'leaflet.printed': 'Aufdruck {code}',
   'leaflet.measures': 'Misst an seinen Adern etwa {value}',
+  'leaflet.measures-assumed': 'Angenommen: {value} an seinen Adern; messen und notieren',
+  'leaflet.assumed-say':
+    'Der Widerstand dieser Tonabnehmer ist angenommen: {pickups}. Messwerte mit ihnen können abweichen; mit dem vergleichen, was an den Adern gemessen wurde.',
   'leaflet.lugs': '{count, plural, one {# Lötöse} other {# Lötösen}}: {names}',
   'leaflet.tools': 'Werkzeug',
   'tool.iron': 'Lötkolben, 30 bis 60\u00a0W, mit Ablage, dazu feuchter Schwamm oder Messingwolle',

@@ -291,6 +291,9 @@ export const en = {
   'leaflet.bands': 'Bands: {bands}',
   'leaflet.printed': 'Marked {code}',
   'leaflet.measures': 'Measures about {value} across its leads',
+  'leaflet.measures-assumed': 'Assumed: {value} across its leads; measure it and note the value',
+  'leaflet.assumed-say':
+    'The resistance of these pickups is assumed: {pickups}. Readings with them may differ; compare them with what you measured across each pickup’s leads.',
   'leaflet.lugs': '{count, plural, one {# lug} other {# lugs}}: {names}',
   'leaflet.tools': 'Tools',
   'tool.iron': 'Soldering iron, 30 to 60\u00a0W, with a stand, and a damp sponge or brass wool',

@@ -303,6 +303,9 @@ export const es: Messages = {
   'leaflet.bands': 'Bandas: {bands}',
   'leaflet.printed': 'Marcado {code}',
   'leaflet.measures': 'Mide unos {value} entre sus hilos',
+  'leaflet.measures-assumed': 'Supuesto: {value} entre sus hilos; medir y anotar el valor',
+  'leaflet.assumed-say':
+    'La resistencia de estas pastillas es supuesta: {pickups}. Las lecturas con ellas pueden diferir; compararlas con lo medido entre sus hilos.',
   'leaflet.lugs': '{count, plural, one {# terminal} other {# terminales}}: {names}',
   'leaflet.tools': 'Herramientas',
   'tool.iron': 'Soldador de 30 a 60\u00a0W con soporte, y esponja húmeda o lana de latón',

@@ -303,6 +303,9 @@ export const fr: Messages = {
   'leaflet.bands': 'Anneaux\u00a0: {bands}',
   'leaflet.printed': 'Marqué {code}',
   'leaflet.measures': 'Mesure environ {value} entre ses fils',
+  'leaflet.measures-assumed': 'Supposé : {value} entre ses fils ; mesurer et noter la valeur',
+  'leaflet.assumed-say':
+    'La résistance de ces micros est supposée : {pickups}. Les mesures avec eux peuvent différer ; les comparer à ce qui a été mesuré entre leurs fils.',
   'leaflet.lugs': '{count, plural, one {# cosse} other {# cosses}}\u00a0: {names}',
   'leaflet.tools': 'Outils',
   'tool.iron': 'Fer à souder de 30 à 60\u00a0W avec support, éponge humide ou laine de laiton',
