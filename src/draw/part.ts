@@ -94,9 +94,12 @@ export const tagLook = (theme: Theme, used: boolean) => ({
 });
 
 /** The part's own lines of text: its name, its value, and in bold what the annotation says of it. */
-function labels(pen: Pen, { outline, frame }: PlacedPart, theme: Theme, bold: string): void {
-  labelsToSheet(frame, outline).forEach(({ text, centre, size, weight }, i) => {
-    const fill = i === 0 ? theme.ink : weight === 'bold' ? bold : theme.quiet;
+function labels(pen: Pen, { outline, frame }: PlacedPart, theme: Theme, annotation: string): void {
+  const lines = labelsToSheet(frame, outline);
+  lines.forEach(({ text, centre, size, weight }, i) => {
+    // A long name takes two bold lines; the annotation is the last of all.
+    const isLast = i > 0 && i === lines.length - 1;
+    const fill = weight !== 'bold' ? theme.quiet : isLast ? annotation : theme.ink;
     pen.text(text, centre, { size, weight, fill });
   });
 }
