@@ -177,7 +177,7 @@ function cutOf(speaking: Speaking, joint: Joint): string {
     ...components.flatMap((part) => markOf(speaking, part)),
     ...(kind === 'leg' && isSleeved(circuit, joint) ? [say('steps.sleeved')] : []),
     ...(colour === undefined ? [] : [colourName(speaking.language, colour)]),
-    ...(length === undefined ? [] : [`${Math.round(length * 1000)} mm`]),
+    ...(length === undefined ? [] : [figuresIn(speaking.language).of(`${Math.round(length * 1000)} mm`)]),
   ];
   return facts.length === 0 ? '' : ` (${facts.join(', ')})`;
 }

@@ -9,7 +9,9 @@ import { type Say, sayIn } from '../messages/say.ts';
 import { Cuts } from './cuts.ts';
 import type { Block, Leaflet, Paper, Picture, Sender } from './document.ts';
 import { faultsTable } from './faults.ts';
-import { cautions, partsTable, tools } from './parts.ts';
+import { fittingSection } from './fitting.ts';
+import { orientationSection } from './orientation.ts';
+import { caseWords, cautions, partsTable, tools } from './parts.ts';
 import { Pictures } from './pictures.ts';
 import { loadsSection, positionsTable, responseSection } from './sound.ts';
 import { stepsSection } from './steps.ts';
@@ -131,11 +133,12 @@ function beginning(
     { is: 'heading', level: 1, text: say('leaflet.parts'), page: true },
     { is: 'paragraph', text: say('leaflet.parts-say') },
     partsTable(kit, say, (part) => pictures.part(part), cuts),
+    ...orientationSection(prepared, say),
     {
       is: 'together',
       blocks: [
         { is: 'heading', level: 1, text: say('leaflet.tools') },
-        { is: 'list', items: tools(kit, say), tick: true },
+        { is: 'list', items: tools(circuit, say), tick: true },
       ],
     },
     {
@@ -143,6 +146,7 @@ function beginning(
       blocks: [
         { is: 'heading', level: 1, text: say('leaflet.steps') },
         { is: 'paragraph', text: say('leaflet.steps-say') },
+        ...caseWords(circuit, say).map((text) => ({ is: 'paragraph', text }) as const),
         { is: 'paragraph', text: say('leaflet.rings-say') },
         { is: 'figure', picture: pictures.key(inner) },
       ],
@@ -160,18 +164,14 @@ function ending(
   // A kit without a switch has no position to tell of.
   const chosen = positionedIn(prepared.circuit).length > 0;
   return [
+    ...fittingSection(prepared, say),
     ...(chosen
       ? ([
-          { is: 'heading', level: 1, text: say('leaflet.positions'), page: true },
+          { is: 'heading', level: 1, text: say('leaflet.positions') },
           positionsTable(prepared, say),
         ] as const)
       : []),
-    {
-      is: 'heading',
-      level: 1,
-      text: say('leaflet.loads'),
-      ...(chosen ? {} : { page: true as const }),
-    },
+    { is: 'heading', level: 1, text: say('leaflet.loads') },
     ...loadsSection(prepared, say),
     ...(plot ? responseSection(prepared, pictures, say, { page: innerOf(paper), bound }) : []),
     { is: 'heading', level: 1, text: say('leaflet.faults') },

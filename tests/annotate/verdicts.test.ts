@@ -71,8 +71,8 @@ describe('per cent of the reference', () => {
     [1.004, '±0 %, duller'],
     [1.1, '+10 %, duller'],
     [0.9, '−10 %, duller'],
-    [2, '+100 %, duller'],
-    [0.5, '−50 %, darker'],
+    [2, '+100 %, but duller'],
+    [0.5, '−50 %, duller'],
   ])('%d times: %s, where a capacitor takes treble', (ratio, said) => {
     expect(trebleOf(duller)[0]?.get('only')).toMatchObject({ lost: false, lower: true });
     expect(verdict(duller, ratio)).toBe(said);

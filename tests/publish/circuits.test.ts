@@ -151,6 +151,7 @@ describe('the page', () => {
   );
   const page = galleryPage(
     kit ? [{ kit, extended: 'circuit/k', picture: { file: 'k.svg', width: 1440, height: 1001 } }] : [],
+    'en',
   );
 
   it('shows words as they are, and gives each drawing its shape', () => {
