@@ -292,10 +292,12 @@ function verdictOf(ratio: number, treble: Treble | undefined, inSeries: boolean,
   if (!Number.isFinite(ratio)) return say('verdict.no-load');
   const share = Math.round((ratio - 1) * 100);
   const percent = figures.percent(share, '±');
+  const lower = treble?.lower ?? false;
+  if (lower && inSeries && share >= -AS_DESIGNED && (share > AS_DESIGNED || (treble?.level ?? 0) < -DULL))
+    return say('verdict.duller-in-series', { percent });
   if (Math.abs(share) <= AS_DESIGNED)
     return treble && treble.level < -DULL ? say('verdict.duller', { percent }) : say('verdict.as-designed');
   if (share < 0)
     return treble?.lower === false ? say('verdict.heavier', { percent }) : say('verdict.duller', { percent });
-  if (!treble?.lower) return say('verdict.brighter', { percent });
-  return say(inSeries ? 'verdict.duller-in-series' : 'verdict.yet-duller', { percent });
+  return lower ? say('verdict.yet-duller', { percent }) : say('verdict.brighter', { percent });
 }

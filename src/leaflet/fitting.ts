@@ -4,7 +4,7 @@ import type { Say } from '../messages/say.ts';
 import { is, isPickup } from '../parts/index.ts';
 import type { Block } from './document.ts';
 
-export function fittingSection({ circuit: { kit } }: Prepared, say: Say): readonly Block[] {
+export function fittingSection({ circuit: { kit } }: Pick<Prepared, 'circuit'>, say: Say): readonly Block[] {
   const has = (trait: Parameters<typeof is>[1]): boolean => kit.parts.some((part) => is(part, trait));
   const points = kit.parts.filter((part) => is(part, 'ground-point'));
   const items = [

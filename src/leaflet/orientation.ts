@@ -11,7 +11,7 @@ import type { Block } from './document.ts';
 import { controlName } from './words.ts';
 
 /** Nothing for a kit with neither pots nor switches. */
-export function orientationSection({ circuit }: Prepared, say: Say): readonly Block[] {
+export function orientationSection({ circuit }: Pick<Prepared, 'circuit'>, say: Say): readonly Block[] {
   const { parts, view, language } = circuit.kit;
   const switches = parts.filter((part) => is(part, 'switch'));
   const pots = parts.filter((part) => is(part, 'pot'));

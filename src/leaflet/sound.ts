@@ -15,8 +15,11 @@ import { type Block, type Cell, strong, type Table, text } from './document.ts';
 import type { Pictures } from './pictures.ts';
 import { controlName } from './words.ts';
 
+/** What is solved of a kit, wherever its parts stand. */
+type Solved = Pick<Prepared, 'circuit' | 'loads'>;
+
 /** The switches and blends of the kit as heads of columns; one column that says “always” where there is none. */
-function positionHeads({ circuit }: Prepared, say: Say): readonly string[] {
+function positionHeads({ circuit }: Solved, say: Say): readonly string[] {
   const heads = positionedIn(circuit).map(({ label }) => label);
   return heads.length === 0 ? [say('leaflet.position')] : heads;
 }
@@ -29,8 +32,7 @@ function positionCells({ combinations }: Card, heads: readonly string[], say: Sa
   });
 }
 
-const cards = ({ circuit, loads }: Prepared): readonly Card[] =>
-  cardsOf(circuit, loads, readOutputs(circuit));
+const cards = ({ circuit, loads }: Solved): readonly Card[] => cardsOf(circuit, loads, readOutputs(circuit));
 
 /**
  * The tone controls that act in a card's positions: by their names alone where each acts on all that sounds, else each with its pickups.
@@ -54,7 +56,7 @@ function toneCell(circuit: Circuit, { states }: Card, say: Say): Cell {
 }
 
 /** What sounds in each position, how several are joined, and which tone controls act. */
-export function positionsTable(prepared: Prepared, say: Say): Table {
+export function positionsTable(prepared: Solved, say: Say): Table {
   const heads = positionHeads(prepared, say);
   const toned = hasTone(prepared.circuit);
   return {
@@ -75,7 +77,7 @@ export function positionsTable(prepared: Prepared, say: Say): Table {
 }
 
 /** What each pickup works into in each position, beside its reference. */
-export function loadsSection(prepared: Prepared, say: Say): readonly Block[] {
+export function loadsSection(prepared: Solved, say: Say): readonly Block[] {
   const heads = positionHeads(prepared, say);
   const { language, outputLoad } = prepared.circuit.kit;
   return [
@@ -115,7 +117,7 @@ export function loadsSection(prepared: Prepared, say: Say): readonly Block[] {
 }
 
 /** The loads that the pickups are designed for, those of one design together: `Neck, Middle: 250 kΩ and 125 kΩ`. */
-function designLoads({ circuit, loads }: Prepared, say: Say): string {
+function designLoads({ circuit, loads }: Solved, say: Say): string {
   const { kit } = circuit;
   const { figure } = figuresIn(kit.language);
   const entries = loads.flatMap(({ pickups }: StateLoads) => pickups);

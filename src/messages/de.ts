@@ -323,7 +323,7 @@ export const de: Messages = {
   'leaflet.not-in-kit': 'nicht im Bausatz',
   'leaflet.ground-point':
     'Die Stelle am Instrument, zu der dieser Massedraht führt, zum Beispiel Steg, Saitenhalter oder Abschirmung des Fachs',
-  'leaflet.orientation': 'Welche Öse und welche Stellung welche ist',
+  'leaflet.orientation': 'Ösen und Stellungen erkennen',
   'orient.hold':
     '{side, select, component {Die Zeichnungen zeigen Potis und Schalter von der Seite der Achse oder des Hebels, als wären die Ösen durch sie hindurch zu sehen.} other {Die Zeichnungen zeigen Potis und Schalter von der Seite ihrer Ösen: jedes Teil mit den Ösen zu sich halten, die Achse oder den Hebel von sich weg.}} An den Teilen im Bausatz können die Ösen anders angeordnet sein: maßgebend sind die folgenden Zeilen.',
   'orient.pot':

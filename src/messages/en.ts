@@ -305,7 +305,7 @@ export const en = {
   'leaflet.not-in-kit': 'not in the kit',
   'leaflet.ground-point':
     'The place on your instrument that this ground wire goes to, such as the bridge, the tailpiece or the shielding of the cavity',
-  'leaflet.orientation': 'Which lug and which position is which',
+  'leaflet.orientation': 'How to tell lugs and positions',
   'orient.hold':
     '{side, select, component {The drawings show pots and switches from the side of the shaft or lever, as if you could see the lugs through them.} other {The drawings show pots and switches from the side of their lugs: hold each with its lugs towards you and its shaft or lever away from you.}} Lugs can be arranged differently on the part in your kit: go by the lines below.',
   'orient.pot':

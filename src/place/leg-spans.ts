@@ -5,6 +5,7 @@ import { findPart, type Hand } from '../describe/kit.ts';
 import { componentOf } from '../parts/index.ts';
 import { tagCentre } from '../parts/outline.ts';
 import type { Arrangement } from './arrangement.ts';
+import { extent, toSheet } from './frame.ts';
 import type { PlacedPart, Placement } from './placement.ts';
 import { seatCentres } from './wire-lengths.ts';
 
@@ -66,8 +67,7 @@ export function longSpans(
 
 /** Where a lug is from the middle of its part as it stands. */
 function fromMiddle({ frame, outline }: PlacedPart, lug: string): Point {
-  const { x, y } = tagCentre(outline, lug);
-  const turned = frame.turn % 2 !== 0;
-  const [width, height] = turned ? [frame.height, frame.width] : [frame.width, frame.height];
+  const { x, y } = toSheet(frame, tagCentre(outline, lug));
+  const { width, height } = extent(frame);
   return { x: x - frame.x - width / 2, y: y - frame.y - height / 2 };
 }
