@@ -3,12 +3,13 @@ import type { Plot } from '../annotate/plot.ts';
 import type { Step } from '../annotate/steps.ts';
 import { endAt, type LugId } from '../circuit/circuit.ts';
 import type { Prepared } from '../draw/compose.ts';
+import { coverFigure } from '../draw/leaflet/cover-figure.ts';
 import type { Box, PrintTheme } from '../draw/leaflet/figure.ts';
 import { partPicture } from '../draw/leaflet/part-picture.ts';
 import { probeFigure } from '../draw/leaflet/probes.ts';
 import { responseFigure } from '../draw/leaflet/response-figure.ts';
 import { stepFigures } from '../draw/leaflet/step-figure.ts';
-import { type WiringFigure, wiringFigure } from '../draw/leaflet/wiring-figure.ts';
+import { wiringFigure } from '../draw/leaflet/wiring-figure.ts';
 import type { Say } from '../messages/say.ts';
 import type { Part } from '../parts/index.ts';
 import { render } from '../pipeline.ts';
@@ -36,8 +37,13 @@ export class Pictures {
     this.#say = say;
   }
 
-  /** The wiring by itself, upright or for a page that is turned round. */
-  wiring(room: Box, steps: readonly Step[]): WiringFigure {
+  /** The wiring for the title page, for the whole page as its room: it is printed smaller there. */
+  cover(title: string): Picture {
+    return coverFigure(this.#prepared, this.#inner, { alt: title, theme: this.#theme });
+  }
+
+  /** The wiring by itself. */
+  wiring(room: Box, steps: readonly Step[]): Picture {
     const lines = steps.flatMap(({ lines }) => lines).join('. ');
     return wiringFigure(this.#prepared, room, {
       alt: `${this.#say('leaflet.drawing')}: ${lines}.`,

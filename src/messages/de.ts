@@ -292,6 +292,8 @@ export const de: Messages = {
   'leaflet.title': '{title}: Bauanleitung',
   'leaflet.kit': 'Bausatz {id}',
   'leaflet.revision': 'Stand {mark}',
+  'leaflet.extent':
+    '{parts, plural, one {# Teil} other {# Teile}}, {joints, plural, one {# Verbindung} other {# Verbindungen}}, {steps, plural, one {# Schritt} other {# Schritte}}',
   'leaflet.contents': 'Inhalt',
   'leaflet.drawing': 'Verdrahtungsplan',
   'leaflet.parts': 'Teile',

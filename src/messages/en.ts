@@ -278,6 +278,8 @@ export const en = {
   'leaflet.title': '{title}: assembly instructions',
   'leaflet.kit': 'Kit {id}',
   'leaflet.revision': 'Revision {mark}',
+  'leaflet.extent':
+    '{parts, plural, one {# part} other {# parts}}, {joints, plural, one {# joint} other {# joints}}, {steps, plural, one {# step} other {# steps}}',
   'leaflet.contents': 'Contents',
   'leaflet.drawing': 'Wiring drawing',
   'leaflet.parts': 'Parts',

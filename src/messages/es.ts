@@ -290,6 +290,8 @@ export const es: Messages = {
   'leaflet.title': '{title}: instrucciones de montaje',
   'leaflet.kit': 'Kit {id}',
   'leaflet.revision': 'Revisión {mark}',
+  'leaflet.extent':
+    '{parts, plural, one {# pieza} other {# piezas}}, {joints, plural, one {# unión} other {# uniones}}, {steps, plural, one {# paso} other {# pasos}}',
   'leaflet.contents': 'Contenido',
   'leaflet.drawing': 'Esquema de cableado',
   'leaflet.parts': 'Piezas',

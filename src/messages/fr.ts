@@ -289,6 +289,8 @@ export const fr: Messages = {
   'leaflet.title': '{title}\u00a0: notice de montage',
   'leaflet.kit': 'Kit {id}',
   'leaflet.revision': 'Révision {mark}',
+  'leaflet.extent':
+    '{parts, plural, one {# pièce} other {# pièces}}, {joints, plural, one {# liaison} other {# liaisons}}, {steps, plural, one {# étape} other {# étapes}}',
   'leaflet.contents': 'Sommaire',
   'leaflet.drawing': 'Plan de câblage',
   'leaflet.parts': 'Pièces',
