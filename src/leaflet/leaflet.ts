@@ -108,7 +108,7 @@ function drawingOf(
   pictures: Pictures,
   steps: readonly Step[],
   { paper, bound = false }: LeafletOptions,
-  { heading, caption }: { readonly heading: string; readonly caption: string },
+  { heading, caption, keyHeading }: Readonly<Record<'heading' | 'caption' | 'keyHeading', string>>,
 ): readonly Block[] {
   const { width, height } = innerOf(paper);
   const upright = { width, height: height - SHEET.head };
@@ -131,6 +131,7 @@ function drawingOf(
   const { picture, turned } = alone;
   return [
     { ...sheet, caption, picture, turned },
+    { is: 'heading', level: 2, text: keyHeading },
     { is: 'figure', picture: pictures.key({ width }) },
   ];
 }
@@ -158,6 +159,7 @@ function beginning(
     ...drawingOf(pictures, steps, options, {
       heading: say('leaflet.drawing'),
       caption: viewLine(kit.view, hand, kit.language),
+      keyHeading: say('leaflet.key'),
     }),
     { is: 'heading', level: 1, text: say('leaflet.parts') },
     { is: 'paragraph', text: say('leaflet.parts-say') },

@@ -16,16 +16,18 @@ export function stepTest({ step, tests, byEye }: StepTests, pictures: Pictures, 
   if (tests.length === 0) return looked;
   const shown = tests.map(({ from, to, fromName, toName, setting, expected, wrong }, i): Block => {
     const held = probesIn(fromName, toName, say);
+    const blocks: readonly Block[] = [
+      { is: 'paragraph', text: say('leaflet.test-number', { number: i + 1, probes: held }), tick: true },
+      ...(setting === '' ? [] : [{ is: 'paragraph', text: `${setting}.` } as const]),
+      { is: 'paragraph', text: say('leaflet.reads', { reading: expected }), strong: true },
+      ...wrong.map((words): Block => ({ is: 'paragraph', text: words, small: true })),
+    ];
+    const look = { name: `step-${step}-test-${i + 1}`, alt: held, beside: blocks };
     return {
       is: 'beside',
       share: pictures.probeShare,
-      picture: pictures.probes(step, [from, to], `step-${step}-test-${i + 1}`, held),
-      blocks: [
-        { is: 'paragraph', text: say('leaflet.test-number', { number: i + 1, probes: held }), tick: true },
-        ...(setting === '' ? [] : [{ is: 'paragraph', text: `${setting}.` } as const]),
-        { is: 'paragraph', text: say('leaflet.reads', { reading: expected }), strong: true },
-        ...wrong.map((words): Block => ({ is: 'paragraph', text: words, small: true })),
-      ],
+      picture: pictures.probes(step, [from, to], look),
+      blocks,
     };
   });
   // What no test proves stays with the last one, wherever a page ends.
@@ -52,6 +54,11 @@ export function jackTest(
   const step = when === 'finished' ? steps.length : pickupStep(prepared, steps) - 1;
   const together = places.size === 1;
   const held = probesIn(first.fromName, first.toName, say);
+  const hints: readonly Block[] = [
+    ...(together ? [{ is: 'paragraph', text: held } as const] : []),
+    ...meterHints(language).map((hint): Block => ({ is: 'paragraph', text: hint, small: true })),
+  ];
+  const look = { name: `test-${when}`, alt: held, beside: hints };
   const test: readonly Block[] = [
     {
       is: 'heading',
@@ -67,11 +74,8 @@ export function jackTest(
     {
       is: 'beside',
       share: pictures.probeShare,
-      picture: pictures.probes(step, [first.from, first.to], `test-${when}`, held),
-      blocks: [
-        ...(together ? [{ is: 'paragraph', text: held } as const] : []),
-        ...meterHints(language).map((hint): Block => ({ is: 'paragraph', text: hint, small: true })),
-      ],
+      picture: pictures.probes(step, [first.from, first.to], look),
+      blocks: hints,
     },
     {
       is: 'table',

@@ -164,7 +164,8 @@ export const TEMPLATE = `
       },
     )
   } else if b.is == "beside" {
-    block(breakable: false, width: 100%, above: 1.4em, below: 1.4em, grid(
+    set par(leading: 0.55em, spacing: 0.75em)
+    block(breakable: false, width: 100%, above: 1.2em, below: 1.2em, grid(
       columns: (b.share * 100%, 1fr),
       column-gutter: 5mm,
       align: (center + horizon, left + horizon),
@@ -223,7 +224,7 @@ export const TEMPLATE = `
   v(-0.4em)
   title(text(size: if small-page { 17pt } else { 22pt }, fill: tint, dividing(24, leaflet.heading)))
   for one in leaflet.lines { par(one) }
-  block(height: 1fr, width: 100%, above: 0mm, below: 0mm, layout(size => {
+  block(height: 1fr, width: 100%, above: 4mm, below: 0mm, layout(size => {
     let p = leaflet.cover
     let scale = calc.min(1, size.width / mm(p.width), (size.height - 6mm) / mm(p.height))
     if mm(p.height) * scale >= 25mm {
