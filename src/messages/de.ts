@@ -299,8 +299,11 @@ export const de: Messages = {
   'leaflet.title': '{title}: Bauanleitung',
   'leaflet.kit': 'Bausatz {id}',
   'leaflet.revision': 'Stand {mark}',
+  'leaflet.extent':
+    '{parts, plural, one {# Teil} other {# Teile}}, {joints, plural, one {# Verbindung} other {# Verbindungen}}, {steps, plural, one {# Schritt} other {# Schritte}}',
   'leaflet.contents': 'Inhalt',
   'leaflet.drawing': 'Verdrahtungsplan',
+  'leaflet.key': 'Legende zum Verdrahtungsplan',
   'leaflet.parts': 'Teile',
   'leaflet.parts-say':
     'Vor dem Beginn jedes Teil abhaken. Fehlt eines oder ist es beschädigt, nicht anfangen.',
@@ -391,7 +394,9 @@ export const de: Messages = {
   'leaflet.extend-say':
     'Beinchen, die vielleicht nicht von Öse zu Öse reichen: {components}. Ein solches Beinchen mit einem Stück Draht verlängern; Beinchen und neue Lötstelle mit Isolierschlauch überziehen.',
   'leaflet.probes': 'Messspitzen',
-  'leaflet.probes-at': 'P1 an {from}, P2 an {to}.',
+  'leaflet.probes-at': 'Rote Messspitze an {from}, schwarze an {to}.',
+  'leaflet.probe-red': 'rot',
+  'leaflet.probe-black': 'schwarz',
   'leaflet.reads': 'Das Multimeter zeigt: {reading}',
   'leaflet.test-number': 'Test {number}: {probes}',
   'leaflet.volume-full': 'Alle Regler auf 10',

@@ -297,8 +297,11 @@ export const fr: Messages = {
   'leaflet.title': '{title}\u00a0: notice de montage',
   'leaflet.kit': 'Kit {id}',
   'leaflet.revision': 'Révision {mark}',
+  'leaflet.extent':
+    '{parts, plural, one {# pièce} other {# pièces}}, {joints, plural, one {# liaison} other {# liaisons}}, {steps, plural, one {# étape} other {# étapes}}',
   'leaflet.contents': 'Sommaire',
   'leaflet.drawing': 'Plan de câblage',
+  'leaflet.key': 'Légende du plan de câblage',
   'leaflet.parts': 'Pièces',
   'leaflet.parts-say':
     'Cocher chaque pièce avant de commencer. Ne pas commencer s’il en manque une ou si elle est abîmée.',
@@ -389,7 +392,9 @@ export const fr: Messages = {
   'leaflet.extend-say':
     'Pattes peut-être trop courtes pour aller d’une cosse à l’autre\u00a0: {components}. Prolonger une telle patte avec un bout de fil, et gainer la patte et la nouvelle soudure.',
   'leaflet.probes': 'Pointes',
-  'leaflet.probes-at': 'P1 sur {from}, P2 sur {to}.',
+  'leaflet.probes-at': 'Pointe rouge sur {from}, pointe noire sur {to}.',
+  'leaflet.probe-red': 'rouge',
+  'leaflet.probe-black': 'noire',
   'leaflet.reads': 'Le multimètre affiche\u00a0: {reading}',
   'leaflet.test-number': 'Essai {number}\u00a0: {probes}',
   'leaflet.volume-full': 'Tous les réglages sur 10',
