@@ -203,7 +203,6 @@ function ending(
           positionsTable(prepared, say),
         ] as const)
       : []),
-    { is: 'heading', level: 1, text: say('leaflet.loads') },
     ...loadsSection(prepared, say),
     ...(plot ? responseSection(prepared, pictures, say, { page: innerOf(paper), bound }) : []),
     { is: 'heading', level: 1, text: say('leaflet.faults') },

@@ -32,7 +32,7 @@ export function partsTable(kit: Kit, say: Say, pictureOf: (part: Part) => Pictur
           TICK,
           text(String(parts.length)),
           { is: 'picture', picture: pictureOf(first) },
-          strong(`${parts.map(({ label }) => label).join(', ')}: ${kindIn(first, say)}`),
+          strong(named(parts, say)),
           text([valueWords(first, kit.language), first.code].filter((word) => word !== undefined).join('\n')),
           text(recogniseBy(first, say, kit.language)),
         ];
@@ -46,13 +46,20 @@ export function partsTable(kit: Kit, say: Say, pictureOf: (part: Part) => Pictur
           text(''),
           text(''),
           text(''),
-          strong(`${part.label}: ${kindIn(part, say)}`),
+          strong(named([part], say)),
           text(say('leaflet.not-in-kit')),
           text(say('leaflet.ground-point')),
         ]),
     ],
   };
 }
+
+/** `Volume, Tone: pot`, of parts of one kind. */
+const named = (parts: readonly [Part, ...Part[]], say: Say): string =>
+  say('named.list', {
+    name: parts.map(({ label }) => label).join(', '),
+    words: kindIn(parts[0], say),
+  });
 
 /** Parts that nobody can tell apart in the hand together, in the order of the first of each. */
 function alike(
@@ -92,15 +99,15 @@ function recogniseBy(part: Part, say: Say, language: Language): string {
       value,
     });
   }
-  const named = (lugs: readonly string[]): string => lugs.map((lug) => lugWords(language, lug)).join(', ');
+  const listed = (lugs: readonly string[]): string => lugs.map((lug) => lugWords(language, lug)).join(', ');
   // A case is metal to solder to, and none of the lugs that somebody counts.
   const cases = lugsWith(part, 'case');
   const lugs = lugsOf(part).flatMap(({ name }) => (cases.includes(name) ? [] : [name]));
   const words = say('leaflet.lugs', {
     count: lugs.length,
-    names: named(lugs),
+    names: listed(lugs),
     cased: cases.length > 0 ? 'yes' : 'no',
-    case: named(cases),
+    case: listed(cases),
   });
   const outputs = lugsWith(part, 'output').length;
   return is(part, 'jack') && outputs > 0

@@ -80,7 +80,9 @@ export function positionsTable(prepared: Solved, say: Say): Table {
 export function loadsSection(prepared: Solved, say: Say): readonly Block[] {
   const heads = positionHeads(prepared, say);
   const { language, outputLoad } = prepared.circuit.kit;
-  return [
+  const shown = cards(prepared);
+  const section: readonly Block[] = [
+    { is: 'heading', level: 1, text: say('leaflet.loads') },
     {
       is: 'table',
       columns: [
@@ -90,7 +92,7 @@ export function loadsSection(prepared: Solved, say: Say): readonly Block[] {
         { head: say('leaflet.signal-load'), align: 'right', share: 1.5 },
         { head: say('leaflet.compared'), share: 3 },
       ],
-      rows: cards(prepared).flatMap((card) =>
+      rows: shown.flatMap((card) =>
         card.rows.map((row, i) => [
           ...positionCells(card, heads, say).map((cell) => (i === 0 ? cell : text(''))),
           text(row.label),
@@ -114,7 +116,13 @@ export function loadsSection(prepared: Solved, say: Say): readonly Block[] {
       small: true,
     },
   ];
+  // A long table may run on to the next page.
+  const rows = shown.reduce((sum, card) => sum + card.rows.length, 0);
+  return rows > MOST_TOGETHER ? section : [{ is: 'together', blocks: section }];
 }
+
+/** Rows that any page has room for. */
+const MOST_TOGETHER = 10;
 
 /** The loads that the pickups are designed for, those of one design together: `Neck, Middle: 250 kΩ and 125 kΩ`. */
 function designLoads({ circuit, loads }: Solved, say: Say): string {

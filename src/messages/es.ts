@@ -280,9 +280,10 @@ export const es: Messages = {
   'test.nearly-zero': 'unos pocos ohmios como máximo',
   'test.nearly-looks':
     'Unos pocos ohmios como máximo: un potenciómetro en 0 conserva una pequeña resistencia al final de su pista.',
-  'test.open-looks': 'Abierto: el multímetro muestra lo mismo que con las puntas separadas, por ejemplo OL.',
+  'test.open-looks':
+    'Abierto: el multímetro muestra lo mismo que con las puntas de prueba separadas, por ejemplo OL.',
   'test.short-looks':
-    'Menos de 1\u00a0Ω: el multímetro muestra casi lo mismo que con las puntas en contacto.',
+    'Menos de 1\u00a0Ω: el multímetro muestra casi lo mismo que con las puntas de prueba en contacto.',
   'test.joint': '{from} – {to}',
   'test.missing':
     'Si muestra {near, select, yes {unos } other {}}{reading}, revisar y volver a soldar estas uniones: {joints}.',
@@ -389,8 +390,8 @@ export const es: Messages = {
   'leaflet.extend-for': '{component} (unos {length})',
   'leaflet.extend-say':
     'Patillas que quizá no lleguen de un terminal al otro: {components}. Alargar esa patilla con un trozo de cable y enfundar la patilla y la nueva soldadura.',
-  'leaflet.probes': 'Puntas',
-  'leaflet.probes-at': 'Punta roja en {from}, punta negra en {to}.',
+  'leaflet.probes': 'Puntas de prueba',
+  'leaflet.probes-at': 'Punta de prueba roja en {from}, negra en {to}.',
   'leaflet.probe-red': 'roja',
   'leaflet.probe-black': 'negra',
   'leaflet.reads': 'El multímetro muestra: {reading}',
@@ -415,7 +416,7 @@ export const es: Messages = {
   'fit.tap':
     'En cada posición, dar un golpecito a cada pastilla con un destornillador pequeño de acero, bien sujeto, pues el imán lo atrae. Se oye con claridad en las pastillas que suenan en esa posición, y apenas o nada en las demás.',
   'fit.stop':
-    'Si las partes metálicas dan un hormigueo al tocarlas, o el amplificador zumba con fuerza, desenchufar enseguida y no tocar: hacer revisar el amplificador y la toma de tierra por un electricista autorizado, cuyo criterio está por encima de esta hoja.',
+    'Si las partes metálicas dan un hormigueo al tocarlas, o el amplificador zumba con fuerza, desenchufar enseguida y no seguir tocando el instrumento: hacer revisar el amplificador y la toma de tierra por un electricista autorizado, cuyo criterio está por encima de esta hoja.',
   'leaflet.number': 'N.º',
   'leaflet.rings-say':
     'Cada paso tiene su dibujo. Las uniones nuevas son gruesas y llevan en cada extremo el número de la lista. Número negro: soldar ese extremo en este paso. Número blanco: solo engancharlo; se suelda en un paso posterior, junto con lo que aún llega a ese terminal. Las uniones anteriores son finas.',

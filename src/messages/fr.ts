@@ -280,9 +280,9 @@ export const fr: Messages = {
   'test.nearly-looks':
     'Quelques ohms au plus\u00a0: un potentiomètre sur 0 garde une faible résistance au bout de sa piste.',
   'test.open-looks':
-    'Ouvert\u00a0: le multimètre affiche la même chose que pointes séparées, par exemple OL.',
+    'Ouvert\u00a0: le multimètre affiche la même chose que pointes de touche séparées, par exemple OL.',
   'test.short-looks':
-    'Moins de 1\u00a0Ω\u00a0: le multimètre affiche presque la même chose que pointes en contact.',
+    'Moins de 1\u00a0Ω\u00a0: le multimètre affiche presque la même chose que pointes de touche en contact.',
   'test.joint': '{from} – {to}',
   'test.missing':
     'S’il affiche {near, select, yes {environ } other {}}{reading}, vérifier et ressouder ces liaisons\u00a0: {joints}.',
@@ -368,7 +368,7 @@ export const fr: Messages = {
   'leaflet.steps-say':
     'Accrocher chaque fil et chaque patte dans sa cosse avant de souder, pour que la liaison tienne seule. Chauffer ensemble la cosse et le fil, puis apporter la soudure sur eux et non sur le fer. Cocher chaque liaison faite.',
   'leaflet.case-say':
-    'Soudures sur un boîtier en métal ({cases})\u00a0: avant la première, poncer un point jusqu’au métal brillant et l’essuyer. Chauffer ce point avec une panne large, plus longtemps qu’une cosse, jusqu’à ce qu’un peu de soudure s’y étale. Laisser refroidir. Appuyer ensuite le fil ou la patte sur la soudure, chauffer les deux jusqu’à ce qu’elle fonde, et ne plus bouger avant qu’elle soit solide. Laisser refroidir un potentiomètre une minute entre deux soudures sur son boîtier.',
+    'Soudures sur un boîtier en métal ({cases})\u00a0: avant la première, poncer un endroit jusqu’au métal brillant et l’essuyer. Chauffer cet endroit avec une panne large, plus longtemps qu’une cosse, jusqu’à ce qu’un peu de soudure s’y étale. Laisser refroidir. Appuyer ensuite le fil ou la patte sur la soudure, chauffer les deux jusqu’à ce qu’elle fonde, et ne plus bouger avant qu’elle soit solide. Laisser refroidir un potentiomètre une minute entre deux soudures sur son boîtier.',
   'leaflet.step': 'Étape {number}\u00a0: {title}',
   'leaflet.joint': 'Liaison',
   'leaflet.notes': 'Notes',
@@ -391,8 +391,8 @@ export const fr: Messages = {
   'leaflet.extend-for': '{component} (environ {length})',
   'leaflet.extend-say':
     'Pattes peut-être trop courtes pour aller d’une cosse à l’autre\u00a0: {components}. Prolonger une telle patte avec un bout de fil, et gainer la patte et la nouvelle soudure.',
-  'leaflet.probes': 'Pointes',
-  'leaflet.probes-at': 'Pointe rouge sur {from}, pointe noire sur {to}.',
+  'leaflet.probes': 'Pointes de touche',
+  'leaflet.probes-at': 'Pointe de touche rouge sur {from}, noire sur {to}.',
   'leaflet.probe-red': 'rouge',
   'leaflet.probe-black': 'noire',
   'leaflet.reads': 'Le multimètre affiche\u00a0: {reading}',
