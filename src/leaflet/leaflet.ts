@@ -208,7 +208,6 @@ function ending(
     { is: 'heading', level: 1, text: say('leaflet.faults') },
     faultsTable(prepared, say),
     { is: 'heading', level: 1, text: say('leaflet.notes') },
-    { is: 'lines' },
-    ...(workshop?.closing === undefined ? [] : [{ is: 'paragraph', text: workshop.closing } as const]),
+    { is: 'lines', ...(workshop?.closing === undefined ? {} : { closing: workshop.closing }) },
   ];
 }
