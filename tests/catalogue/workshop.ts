@@ -19,7 +19,7 @@ import type { Pool } from '../../src/catalogue/build/pool.ts';
 import { Workshop, type WorkshopOptions } from '../../src/catalogue/build/workshop.ts';
 import { readCatalogue } from '../../src/catalogue/read-catalogue.ts';
 
-/** A single coil with a padding resistor, so small that it is placed at once. */
+/** A single coil with a padding resistor, so small, and with so little left to place, that it is drawn at once. */
 export const smallKit = (id: string, ohms = '470k'): string =>
   `kit: ${id}
 title: S, ${id}
@@ -32,6 +32,7 @@ joints:
   - neck.ground > output.sleeve
   - leg: pad.1 > output.tip
   - leg: pad.2 > output.sleeve
+arrangement: single-control
 `;
 
 const CLI = resolve('dist/cli.js');
