@@ -12,17 +12,16 @@ const shared = folder === undefined ? undefined : placementsIn(new Cache(folder)
 /** Options for placing: what another test of this run placed is taken again. None outside of a run. */
 export const placedOnce: { readonly store?: PlacementStore } = shared ? { store: shared } : {};
 
-/** The same for what must be placed anew; an error where another test's placement of the same kit is another one. */
-export const placedAnew: { readonly store?: PlacementStore } = shared
-  ? {
-      store: {
-        find: () => undefined,
-        keep: (asked, placement) => {
-          const before = shared.find(asked);
-          if (before !== undefined && JSON.stringify(before) !== JSON.stringify(placement))
-            throw new Error(`placed otherwise than before: ${asked.slice(0, 200)}`);
-          shared.keep(asked, placement);
-        },
-      },
-    }
-  : {};
+/** Takes nothing of what is kept, keeps what is placed, and throws where that is another placement than the one that is kept. */
+export const anewBeside = (kept: PlacementStore): PlacementStore => ({
+  find: () => undefined,
+  keep: (asked, placement) => {
+    const before = kept.find(asked);
+    if (before !== undefined && JSON.stringify(before) !== JSON.stringify(placement))
+      throw new Error(`placed otherwise than before: ${asked.slice(0, 200)}`);
+    kept.keep(asked, placement);
+  },
+});
+
+/** The same for what must be placed anew; an error where another test placed the same kit otherwise. */
+export const placedAnew: { readonly store?: PlacementStore } = shared ? { store: anewBeside(shared) } : {};
