@@ -18,7 +18,8 @@ import {
   frameIn,
   type PrintTheme,
 } from './figure.ts';
-import { alone, drawHarness, type Harness, harnessOf, type Made, roomsOf, wordsOf } from './harness.ts';
+import { alone, type Harness, harnessOf, type Made, roomsOf, wordsOf } from './harness.ts';
+import { drawHarness } from './harness-drawing.ts';
 import { drawProbe, type Probe, probeRoom, probesOf } from './probe.ts';
 
 interface ProbeSpot {

@@ -21,7 +21,8 @@ import {
   scaleIn,
   sizeOf,
 } from './figure.ts';
-import { drawHarness, extentOf, type Harness, harnessOf, type Made, roomsOf } from './harness.ts';
+import { extentOf, type Harness, harnessOf, type Made, roomsOf } from './harness.ts';
+import { drawHarness } from './harness-drawing.ts';
 import { roomOf } from './tags.ts';
 
 const AIR = 6;

@@ -2,7 +2,7 @@
 import { stepsOf } from '../../../src/annotate/steps.ts';
 import type { Circuit } from '../../../src/circuit/circuit.ts';
 import type { Prepared } from '../../../src/draw/compose.ts';
-import type { FigureStep, Soldered } from '../../../src/draw/leaflet/step-figure.ts';
+import type { FigureStep, Soldered } from '../../../src/draw/leaflet/step.ts';
 import { circuitFile, circuitNameIn } from '../../../src/files/circuits.ts';
 import { findArrangement } from '../../../src/files/layouts.ts';
 import { loadKit } from '../../../src/files/load.ts';
