@@ -52,7 +52,7 @@ const AIR = 2;
 const WAYS = 16;
 const RINGS = [6, 12, 20, 30, 42, 56, 72, 90, 110, 132] as const;
 /** Where along its line a leader may begin, as shares of its length. */
-const STARTS = [0.5, 0.4, 0.6, 0.3, 0.7] as const;
+const STARTS = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8] as const;
 
 /** A code of that size, as it lies about its middle. */
 export const codeRect = ({ x, y }: Point, code: string, type: number): Rect =>
@@ -81,11 +81,17 @@ export function* codeOnLine(path: readonly Point[], code: string, type: number):
   }
 }
 
-/** Spots for a code beside its own line, with a leader from that. */
-export function* codeAside(path: readonly Point[], code: string, type: number): Generator<Spot> {
+/** Spots for a code beside its own line, with a leader from a point of it that is free. */
+export function* codeAside(
+  path: readonly Point[],
+  code: string,
+  type: number,
+  free: (start: Point) => boolean,
+): Generator<Spot> {
   const length = lengthOf(path);
-  for (const share of STARTS) {
-    const start = pointAt(path, share * length);
+  const all = STARTS.map((share) => pointAt(path, share * length));
+  const clear = all.filter(free);
+  for (const start of clear.length > 0 ? clear : all) {
     for (const ring of RINGS)
       for (let way = 0; way < WAYS; way++) {
         const angle = (2 * Math.PI * (way + 0.5)) / WAYS;

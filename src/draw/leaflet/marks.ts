@@ -27,7 +27,7 @@ interface Numbered {
 
 /** A number as large as names, in a ring. */
 const radiusOf = (type: number, numbers: readonly number[]): number =>
-  round2(type * (Math.max(...numbers) > 9 ? 0.95 : 0.8));
+  round2(type * (Math.max(...numbers) > 9 ? 0.9 : 0.72));
 
 /** Width of a line with its outline, near enough: a new one, and one made before. */
 const WIDE = { new: 14, before: 7 } as const;
@@ -48,13 +48,13 @@ export function drawMarks(pen: Pen, id: string, harness: Harness, step: FigureSt
     const code = nth(sheet.placement.wires, index).joint.colour;
     return code === undefined ? [] : { joint: index, code };
   });
-  const room = obstaclesOf(harness);
+  const { room, free } = obstaclesOf(harness);
   const spots = settled([
     ...ends.map(({ joint, end, tip }) => {
       const path = nth(harness.paths, joint);
       const points = end === 'from' ? path : [...path].reverse();
       return choice(
-        [spotsOnLine(points, radius), spotsAside(points, tip, radius)],
+        [spotsOnLine(points, radius), spotsAside(points, tip, radius, free(joint))],
         room(joint, tip),
         own(points),
         frame.crop,
@@ -62,7 +62,12 @@ export function drawMarks(pen: Pen, id: string, harness: Harness, step: FigureSt
     }),
     ...codes.map(({ joint, code }) => {
       const path = nth(harness.paths, joint);
-      return choice([codeOnLine(path, code, type), codeAside(path, code, type)], room(joint), [], frame.crop);
+      return choice(
+        [codeOnLine(path, code, type), codeAside(path, code, type, free(joint))],
+        room(joint),
+        [],
+        frame.crop,
+      );
     }),
   ]);
   const codeSpots = spots.slice(ends.length);
@@ -148,8 +153,15 @@ function obstaclesOf(harness: Harness) {
     const fresh = made[joint] === 'new';
     return runsOf(nth(paths, joint), fresh ? WIDE.new : WIDE.before).map((rect) => ({ joint, rect, fresh }));
   });
-  return (joint: number, tip?: Point): readonly Obstacle[] => {
-    const here = (rect: Rect): boolean => tip !== undefined && inside({ ...tip, width: 0, height: 0 }, rect);
+  const holds = ({ x, y }: Point, rect: Rect): boolean => inside({ x, y, width: 0, height: 0 }, rect);
+  const free =
+    (joint: number) =>
+    (start: Point): boolean =>
+      ![...tips, ...lines.flatMap((line) => (line.joint === joint ? [] : line.rect)), ...words].some((rect) =>
+        holds(start, rect),
+      );
+  const room = (joint: number, tip?: Point): readonly Obstacle[] => {
+    const here = (rect: Rect): boolean => tip !== undefined && holds(tip, rect);
     return [
       ...all,
       ...tips.map((rect) => ({ rect, hidden: NEVER, crossed: here(rect) ? 0 : NEVER })),
@@ -162,6 +174,7 @@ function obstaclesOf(harness: Harness) {
         })),
     ];
   };
+  return { room, free };
 }
 
 function drawNumber(

@@ -30,10 +30,14 @@ export interface Obstacle {
 export const NEVER = 10_000;
 /** Of two leaders that cross. */
 const CROSSED_LEADERS = 400;
+/** A spot in the way of so much is counted no further. */
+const HOPELESS = 4 * NEVER;
 /** Spots that a mark chooses from: the cheapest by themselves. */
-const CHOICE = 160;
+const CHOICE = 300;
+/** Others that a mark may make move at once. */
+const PUSHED = 2;
 /** Rounds in which every mark chooses again, knowing where the others stand. */
-const ROUNDS = 12;
+const ROUNDS = 24;
 
 /** The spots that a mark may choose from, with what is in their way counted in, the cheapest first. */
 export function choiceOf(spots: Iterable<Spot>, obstacles: readonly Obstacle[]): readonly Spot[] {
@@ -44,36 +48,76 @@ export function choiceOf(spots: Iterable<Spot>, obstacles: readonly Obstacle[]):
 function inTheWay({ room, leader }: Spot, obstacles: readonly Obstacle[]): number {
   let sum = 0;
   for (const { rect, hidden, crossed } of obstacles) {
+    if (sum > HOPELESS) break;
     if (hidden > 0 && overlaps(rect, room)) sum += hidden;
     if (leader && crossed > 0 && crosses(leader, rect)) sum += crossed;
   }
   return sum;
 }
 
-/** Of each mark the spot that it stands at; marks without any choice are not allowed. */
+/** Of each mark the spot that it stands at; each must have some choice. */
 export function settled(choices: readonly (readonly Spot[])[]): readonly Spot[] {
-  const chosen: (Spot | undefined)[] = choices.map(() => undefined);
-  const costOf = (spot: Spot, own: number): number =>
-    chosen.reduce(
-      (sum, other, k) => (other === undefined || k === own ? sum : sum + between(spot, other)),
-      spot.price,
-    );
-  const choose = (i: number): boolean => {
-    const before = chosen[i];
-    let [best, least] = [before, before ? costOf(before, i) : Number.POSITIVE_INFINITY];
-    for (const spot of nth(choices, i)) {
-      if (spot.price >= least) break;
-      const cost = costOf(spot, i);
-      if (cost < least) [best, least] = [spot, cost];
-    }
-    chosen[i] = best;
-    return best !== before;
-  };
   // Who has the fewest good places chooses first.
-  const good = (i: number): number => nth(choices, i).filter(({ price }) => price < NEVER).length;
-  const order = [...choices.keys()].sort((a, b) => good(a) - good(b) || a - b);
-  for (let round = 0; round < ROUNDS; round++) if (!order.map(choose).includes(true)) break;
+  const good = choices.map((choice) => choice.filter(({ price }) => price < NEVER).length);
+  const order = [...choices.keys()].sort((a, b) => nth(good, a) - nth(good, b) || a - b);
+  const chosen: (Spot | undefined)[] = choices.map(() => undefined);
+  for (let round = 0; round < ROUNDS; round++) {
+    const moved = order.filter((i) => chooseAgain(choices, chosen, i));
+    if (moved.length === 0 && !order.some((i) => pushAway(choices, chosen, i))) break;
+  }
   return choices.map((choice, i) => chosen[i] ?? nth(choice, 0));
+}
+
+type Chosen = readonly (Spot | undefined)[];
+
+/** What a spot costs a mark where all others stand. */
+const costOf = (chosen: Chosen, spot: Spot, own: number): number =>
+  chosen.reduce(
+    (sum, other, k) => (other === undefined || k === own ? sum : sum + between(spot, other)),
+    spot.price,
+  );
+
+function cheapest(choice: readonly Spot[], chosen: Chosen, own: number, before?: Spot): Spot | undefined {
+  let [best, least] = [before, before ? costOf(chosen, before, own) : Number.POSITIVE_INFINITY];
+  for (const spot of choice) {
+    if (spot.price >= least) break;
+    const cost = costOf(chosen, spot, own);
+    if (cost < least) [best, least] = [spot, cost];
+  }
+  return best;
+}
+
+/** Whether a mark moved to a place that is better for it. */
+function chooseAgain(
+  choices: readonly (readonly Spot[])[],
+  chosen: (Spot | undefined)[],
+  i: number,
+): boolean {
+  const before = chosen[i];
+  chosen[i] = cheapest(nth(choices, i), chosen, i, before);
+  return chosen[i] !== before;
+}
+
+/** Whether a mark that stands badly found a place by making one or two others move. */
+function pushAway(choices: readonly (readonly Spot[])[], chosen: (Spot | undefined)[], i: number): boolean {
+  const now = chosen[i];
+  if (now === undefined || costOf(chosen, now, i) < NEVER) return false;
+  const total = (of: Chosen): number =>
+    of.reduce((sum, spot, k) => (spot === undefined ? sum : sum + costOf(of.slice(0, k), spot, k)), 0);
+  const least = total(chosen);
+  for (const spot of nth(choices, i)) {
+    if (spot.price >= costOf(chosen, now, i)) break;
+    const pushed = chosen.flatMap((other, k) =>
+      other !== undefined && k !== i && between(spot, other) >= NEVER ? [k] : [],
+    );
+    if (pushed.length > PUSHED) continue;
+    const tried = chosen.map((other, k) => (k === i ? spot : pushed.includes(k) ? undefined : other));
+    for (const k of pushed) tried[k] = cheapest(nth(choices, k), tried, k);
+    if (total(tried) >= least) continue;
+    for (const [k, other] of tried.entries()) chosen[k] = other;
+    return true;
+  }
+  return false;
 }
 
 function between(a: Spot, b: Spot): number {

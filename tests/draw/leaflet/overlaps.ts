@@ -13,7 +13,12 @@ interface Written {
   readonly leader?: Segment;
 }
 
-const boxOf = ({ middle, wide, y, size }: Text): Box => ({ x: middle - wide / 2, y: y - 0.73 * size, w: wide, h: 0.73 * size });
+const boxOf = ({ middle, wide, y, size }: Text): Box => ({
+  x: middle - wide / 2,
+  y: y - 0.73 * size,
+  w: wide,
+  h: 0.73 * size,
+});
 const meet = (a: Box, b: Box): boolean =>
   a.x < b.x + b.w - 0.01 && b.x < a.x + a.w - 0.01 && a.y < b.y + b.h - 0.01 && b.y < a.y + a.h - 0.01;
 
@@ -86,28 +91,39 @@ export function overlapsIn(svg: string): readonly string[] {
     const { what, joint, box, leader } = one;
     const way = leader ? along(leader) : [];
     for (const other of marks.slice(i + 1))
-      if (one.disc && other.disc ? covers({ ...one, disc: { ...one.disc, r: one.disc.r + other.disc.r } }, other.disc) : meet(box, other.box))
+      if (
+        one.disc && other.disc
+          ? covers({ ...one, disc: { ...one.disc, r: one.disc.r + other.disc.r } }, other.disc)
+          : meet(box, other.box)
+      )
         errors.push(`${what} on ${other.what}`);
     for (const other of marks)
-      if (other !== one && way.some((p) => covers(other, p))) errors.push(`leader of ${what} across ${other.what}`);
+      if (other !== one && way.some((p) => covers(other, p)))
+        errors.push(`leader of ${what} across ${other.what}`);
     for (const name of names) {
       if (meet(box, boxOf(name))) errors.push(`${what} on the name ${name.words}`);
-      if (way.some((p) => holds(boxOf(name), p))) errors.push(`leader of ${what} across the name ${name.words}`);
+      if (way.some((p) => holds(boxOf(name), p)))
+        errors.push(`leader of ${what} across the name ${name.words}`);
     }
     for (const tag of tags) {
-      const words = names.find(({ middle, y }) => holds({ x: tag.x, y: tag.y, w: tag.w, h: tag.h }, { x: middle, y: y - 4 }))?.words;
+      const words = names.find(({ middle, y }) =>
+        holds({ x: tag.x, y: tag.y, w: tag.w, h: tag.h }, { x: middle, y: y - 4 }),
+      )?.words;
       if (meet(box, tag)) errors.push(`${what} on the lug ${words}`);
       if (way.some((p) => holds(tag, p, -0.6))) errors.push(`leader of ${what} across the lug ${words}`);
     }
     for (const dot of solder)
-      if (covers(one, dot, dot.r)) errors.push(`${what} on a solder joint of ${dot.group.replace(/.*-(joint|end)-/, '')}`);
+      if (covers(one, dot, dot.r))
+        errors.push(`${what} on a solder joint of ${dot.group.replace(/.*-(joint|end)-/, '')}`);
     for (const wire of drawing.wires) {
       const half = Math.max(...wire.strokes.map(({ width }) => width)) / 2;
       const points = piecesOf(wire.pieces).flatMap(along);
-      if (wire.joint !== joint && points.some((p) => covers(one, p, half))) errors.push(`${what} on the wire ${wire.joint}`);
+      if (wire.joint !== joint && points.some((p) => covers(one, p, half)))
+        errors.push(`${what} on the wire ${wire.joint}`);
       // Of its own line it hides neither a corner nor an opening.
       const corners = wire.pieces.flatMap(turns);
-      if (wire.joint === joint && one.disc && corners.some((p) => covers(one, p))) errors.push(`${what} on a corner of its wire`);
+      if (wire.joint === joint && one.disc && corners.some((p) => covers(one, p)))
+        errors.push(`${what} on a corner of its wire`);
     }
   }
   return errors;
