@@ -367,7 +367,7 @@ export const fr: Messages = {
     'La même chose avec les micros. Là où l’on lit la résistance d’un micro, elle change avec la température\u00a0; un micro mesuré seul auparavant montre sa propre valeur.',
   'leaflet.number': 'N°',
   'leaflet.rings-say':
-    'Chaque étape a son dessin. Les nouvelles liaisons sont épaisses et portent à chaque bout le numéro de la liste. Numéro noir\u00a0: souder ce bout à cette étape. Numéro blanc\u00a0: accrocher seulement\u00a0; il est soudé plus tard, avec ce qui vient encore à cette cosse. Les liaisons déjà faites sont fines.',
+    'Chaque étape a son dessin. Les nouvelles liaisons sont épaisses. Chaque bout à souder porte le numéro de la liste, sur le fil ou à côté avec un trait fin jusqu’au bout\u00a0; là où une patte sort de son composant, et à la cosse pliée, il n’y a rien à souder ni de numéro. Les lettres sur un fil sont le code de sa couleur. Numéro noir\u00a0: souder ce bout à cette étape. Numéro blanc\u00a0: accrocher seulement\u00a0; il est soudé plus tard, avec ce qui vient encore à cette cosse. Les liaisons déjà faites sont fines\u00a0; un bout seulement accroché a un anneau vide.',
 
   // ── Leaflet: what each switch position does, loads, fault finding
   'leaflet.positions': 'Ce que fait chaque position',

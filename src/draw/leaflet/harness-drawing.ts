@@ -20,8 +20,8 @@ import { Pen } from '../pen.ts';
 import { kept, LINE, type Theme } from '../theme.ts';
 import { drawSolder, heightOf, strokeAttributes, strokes, wirePath } from '../wires.ts';
 import { inkBeside, paperBeside } from './contour.ts';
-import { DOT, dotAt, type EndName, type Harness, roomsOf, solderedEnds } from './harness.ts';
-import { namesOf, roomOf } from './tags.ts';
+import { DOT, dotAt, type EndName, type Harness, roomsOf, slotsOf, solderedEnds } from './harness.ts';
+import { roomOf } from './tags.ts';
 
 /** Ink of what was made before, and of parts that are not concerned: dark enough to be left by a copier in black and white. */
 const GREY = { line: '#6f7a83', outline: '#8a959e', inside: '#e3e8eb', plate: '#fbfbf9' } as const;
@@ -138,7 +138,7 @@ function drawPart(pen: Pen, id: string, placed: PlacedPart, harness: Harness, wi
   const group = new Pen(pen.into.group({ id: `${id}-part-${part.name}` }), frame);
   drawFace(group, placed, look);
   const still = group.still();
-  const names = namesOf(placed, type, harness.values).filter((name) => inside(roomOf(name), window));
+  const names = slotsOf(harness, placed).filter((name) => inside(roomOf(name), window));
   const [first] = names;
   // A name that outgrows a low body gets a plate that has grown with it.
   if (first && !is(part, 'component')) {

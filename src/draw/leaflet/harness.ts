@@ -6,13 +6,15 @@ import { lugId, lugIdOf } from '../../circuit/circuit.ts';
 import type { Point, Rect } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
 import { is } from '../../parts/index.ts';
+import type { LabelSlot } from '../../parts/outline.ts';
 import { rectToSheet } from '../../place/frame.ts';
 import type { PlacedPart, PlacedWire } from '../../place/placement.ts';
 import type { Sheet } from '../sheet.ts';
 import type { Theme } from '../theme.ts';
 import { leavesBody } from '../wires.ts';
-import { pointAt } from './beads.ts';
-import { namesOf, outside, roomOf, type Tag, tagsOf } from './tags.ts';
+import { pointAt, runsOf } from './beads.ts';
+import { type Words, wordsIn } from './names.ts';
+import { outside, roomOf, type Tag, tagsOf } from './tags.ts';
 
 /** Of a joint: not there yet, made before, made now, or as it is where none is told from another. */
 export type Made = 'absent' | 'before' | 'new' | 'plain';
@@ -26,8 +28,10 @@ interface Scene {
   readonly concerned: ReadonlySet<string>;
   /** Size of names, drawing units. */
   readonly type: number;
-  /** With what parts are below their names. */
-  readonly values?: boolean;
+  /** With the values of all parts, or of these components; none where left out. */
+  readonly values?: 'all' | ReadonlySet<string>;
+  /** Where names and values stand, which is found anew where it is left out. */
+  readonly told?: ReadonlyMap<string, Words>;
   /** Whether an end of a joint that was made before is only hooked in as yet; none where left out. */
   readonly hooked?: (joint: number, end: EndName) => boolean;
 }
@@ -39,17 +43,28 @@ export interface Harness extends Scene {
   readonly tags: ReadonlyMap<string, Tag>;
   /** By joint: its points from edge to edge of the tags. */
   readonly paths: readonly (readonly Point[])[];
+  readonly told: ReadonlyMap<string, Words>;
   /** What words and tags take. */
   readonly words: readonly Rect[];
 }
 
+/** What is written at a part. */
+export function slotsOf(
+  { told, values }: Pick<Harness, 'told' | 'values'>,
+  { part }: PlacedPart,
+): readonly LabelSlot[] {
+  const words = told.get(part.name);
+  if (!words) return [];
+  return values === 'all' || values?.has(part.name) ? [...words.name, ...words.value] : words.name;
+}
+
 /** What a part's name and its tags take. */
 export const wordsOf = (
-  { tags, type, values }: Pick<Harness, 'tags' | 'type' | 'values'>,
+  harness: Pick<Harness, 'tags' | 'told' | 'values'>,
   placed: PlacedPart,
 ): readonly Rect[] => [
-  ...namesOf(placed, type, values).map(roomOf),
-  ...placed.outline.lugs.flatMap(({ lug }) => tags.get(lugId(placed.part.name, lug))?.rect ?? []),
+  ...slotsOf(harness, placed).map(roomOf),
+  ...placed.outline.lugs.flatMap(({ lug }) => harness.tags.get(lugId(placed.part.name, lug))?.rect ?? []),
 ];
 
 /** Either end of a joint. */
@@ -69,21 +84,36 @@ export function harnessOf(scene: Scene): Harness {
       .flatMap((placed) => tagsOf(placed, type, concerned.has(placed.part.name), sheet.language))
       .map((tag) => [tag.id, tag] as const),
   );
-  const harness = { ...scene, parts, tags };
-  return {
-    ...harness,
-    paths: wires.map((wire, i) => {
-      const { from, to } = wire.joint;
-      const points = outside(wire.points, tags.get(lugIdOf(from))?.rect, tags.get(lugIdOf(to))?.rect);
-      if (made[i] === 'plain') return points;
-      return [
-        ...bodyEnd(parts, wire, from, points[0]),
-        ...points,
-        ...bodyEnd(parts, wire, to, points.at(-1)),
-      ];
-    }),
-    words: parts.flatMap((placed) => wordsOf(harness, placed)),
-  };
+  const paths = wires.map((wire, i) => {
+    const { from, to } = wire.joint;
+    const points = outside(wire.points, tags.get(lugIdOf(from))?.rect, tags.get(lugIdOf(to))?.rect);
+    if (made[i] === 'plain') return points;
+    return [...bodyEnd(parts, wire, from, points[0]), ...points, ...bodyEnd(parts, wire, to, points.at(-1))];
+  });
+  const told = scene.told ?? toldIn(scene, parts, tags, paths);
+  const harness = { ...scene, parts, tags, paths, told };
+  return { ...harness, words: parts.flatMap((placed) => wordsOf(harness, placed)) };
+}
+
+/** Half of what a line takes, with some air beside it. */
+const HALF = 5;
+
+/** The words of the parts, clear of the joints that there are. */
+function toldIn(
+  { sheet, made, type, values }: Scene,
+  parts: readonly PlacedPart[],
+  tags: ReadonlyMap<string, Tag>,
+  paths: readonly (readonly Point[])[],
+): ReadonlyMap<string, Words> {
+  const wires = sheet.placement.wires.flatMap(({ joint: { from, to } }, i) =>
+    made[i] === 'absent' ? [] : { ends: [from.part, to.part], runs: runsOf(nth(paths, i), 2 * HALF) },
+  );
+  return wordsIn(
+    parts,
+    type,
+    { wires, tags: [...tags.values()].map(({ rect }) => rect) },
+    values === 'all' ? 'all' : 'components',
+  );
 }
 
 /** Where a component leg leaves its body: its line is drawn from there, so that all of the leg stands out. */

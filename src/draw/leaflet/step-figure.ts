@@ -3,20 +3,13 @@
  * and of the same size from step to step, and who looks from one to the next sees only what is new.
  */
 import { nth } from '../../common/must.ts';
+import { is } from '../../parts/index.ts';
 import type { Prepared } from '../compose.ts';
 import { sheetOf } from '../compose.ts';
 import type { Sheet } from '../sheet.ts';
 import { type Theme, themes } from '../theme.ts';
-import {
-  type Box,
-  cropAbout,
-  type Figure,
-  type Frame,
-  figureOf,
-  frameIn,
-  type PrintTheme,
-} from './figure.ts';
-import { type EndName, extentOf, harnessOf, type Made } from './harness.ts';
+import { type Box, cropAbout, type Figure, figureOf, frameIn, type PrintTheme } from './figure.ts';
+import { type EndName, extentOf, type Harness, harnessOf, type Made } from './harness.ts';
 import { drawHarness } from './harness-drawing.ts';
 import { drawMarks } from './marks.ts';
 import type { FigureStep } from './step.ts';
@@ -30,14 +23,19 @@ interface StepLook<S extends FigureStep = FigureStep> {
 /** Around everything, so that numbers beside the outermost lugs have room. */
 const MARGIN = 20;
 
-/** The frame that all steps of a kit have in common: all of its parts and joints. */
-function frameOf(sheet: Sheet, theme: Theme, box: Box): Frame {
-  const concerned = new Set(sheet.placement.parts.map(({ part }) => part.name));
+/** The harness of a kit with all of its parts, joints and words. */
+function wholeOf(sheet: Sheet, theme: Theme, type: number): Harness {
+  const { parts } = sheet.placement;
+  const concerned = new Set(parts.map(({ part }) => part.name));
   const made = sheet.lines.map((): Made => 'new');
-  return frameIn(box, (type) =>
-    cropAbout(extentOf(harnessOf({ sheet, theme, made, concerned, type })), MARGIN),
-  );
+  return harnessOf({ sheet, theme, made, concerned, type, values: componentsOf(concerned, sheet) });
 }
+
+/** Of some parts those that are components. */
+const componentsOf = (names: ReadonlySet<string>, { placement }: Sheet): ReadonlySet<string> =>
+  new Set(
+    placement.parts.flatMap(({ part }) => (names.has(part.name) && is(part, 'component') ? part.name : [])),
+  );
 
 /**
  * A figure a step, in their order. The joints of a step are numbered as they stand in it, at both ends: on a filled disc where the end is soldered in
@@ -51,7 +49,9 @@ export function stepFigures<S extends FigureStep>(
 ): readonly Figure[] {
   const sheet = sheetOf(prepared);
   const theme = themes[name];
-  const frame = frameOf(sheet, theme, box);
+  const frame = frameIn(box, (type) => cropAbout(extentOf(wholeOf(sheet, theme, type)), MARGIN));
+  // Every step has every word at the same place.
+  const { told } = wholeOf(sheet, theme, frame.type);
   return steps.map((step, i) => {
     const before = new Set(steps.slice(0, i).flatMap(({ details }) => details.map(({ index }) => index)));
     const now = step.details.map(({ index }) => index);
@@ -70,7 +70,8 @@ export function stepFigures<S extends FigureStep>(
       ].soldered;
       return typeof soldered === 'object' && soldered.later > step.number;
     };
-    const harness = harnessOf({ sheet, theme, made, concerned, type: frame.type, hooked });
+    const values = componentsOf(concerned, sheet);
+    const harness = harnessOf({ sheet, theme, made, concerned, type: frame.type, values, told, hooked });
     const id = `${sheet.id}-leaflet-step-${step.number}`;
     return figureOf(
       { id, title: sheet.title, language: sheet.language, alt: altOf(step), ...frame, theme },

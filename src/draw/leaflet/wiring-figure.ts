@@ -62,7 +62,7 @@ export function wiringFigure(
   const concerned = new Set(sheet.placement.parts.map(({ part }) => part.name));
   const made = sheet.lines.map((): Made => 'plain');
   const harnessAt = (type: number): Harness =>
-    harnessOf({ sheet, theme, made, concerned, type, values: true });
+    harnessOf({ sheet, theme, made, concerned, type, values: 'all' });
   const frame = frameIn(room, (type) => {
     const harness = harnessAt(type);
     return cropAbout([...extentOf(harness), ...codesOf(harness).map(({ rect }) => rect)], AIR);

@@ -128,3 +128,31 @@ export function overlapsIn(svg: string): readonly string[] {
   }
   return errors;
 }
+
+/** Names and values of parts that lie on one another, on a lug, on a component or on a wire. */
+export function crowdedNamesIn(svg: string): readonly string[] {
+  const { texts, rects, parts, wires } = read(svg);
+  const tags = rects.filter(({ group, corner, h }) => /-part-/.test(group) && corner === 5 && h < 60);
+  const inTag = (text: Text): boolean => tags.some((tag) => holds(tag, { x: text.middle, y: text.y - 4 }));
+  // What is printed on a part is smaller than its name, or as large as its body has room for.
+  const names = texts.filter(
+    (text) => /-part-/.test(text.group) && !inTag(text) && !/^\d{2,4}$/.test(text.words),
+  );
+  const errors: string[] = [];
+  for (const [i, name] of names.entries()) {
+    const box = boxOf(name);
+    for (const other of names.slice(i + 1))
+      if (meet(box, boxOf(other))) errors.push(`${name.words} on ${other.words}`);
+    for (const tag of tags) if (meet(box, tag)) errors.push(`${name.words} on a lug of ${tag.group}`);
+    const own = parts.find(({ name: part }) => name.group.endsWith(`-part-${part}`));
+    if (own?.legs.length !== 2) continue;
+    for (const { joint, pieces } of wires)
+      if (
+        piecesOf(pieces)
+          .flatMap(along)
+          .some((p) => holds(box, p))
+      )
+        errors.push(`${name.words} on the wire ${joint}`);
+  }
+  return errors;
+}
