@@ -1,7 +1,8 @@
 /** The drawings of a leaflet, each as large as the room it is given, with what it shows in words. */
 import type { Plot } from '../annotate/plot.ts';
 import type { Step } from '../annotate/steps.ts';
-import { endAt, type LugId } from '../circuit/circuit.ts';
+import { endAt, type LugId, lugIdOf } from '../circuit/circuit.ts';
+import { nth } from '../common/must.ts';
 import type { Prepared } from '../draw/compose.ts';
 import type { Box, PrintTheme } from '../draw/leaflet/figure.ts';
 import { partPicture } from '../draw/leaflet/part-picture.ts';
@@ -12,7 +13,8 @@ import { type WiringFigure, wiringFigure } from '../draw/leaflet/wiring-figure.t
 import type { Say } from '../messages/say.ts';
 import type { Part } from '../parts/index.ts';
 import { render } from '../pipeline.ts';
-import { planOf } from '../soldering/plan.ts';
+import { unsolderedEnd } from '../soldering/ends.ts';
+import { planOf, solderedIn } from '../soldering/plan.ts';
 import type { Picture } from './document.ts';
 import { kindIn } from './words.ts';
 
@@ -65,9 +67,14 @@ export class Pictures {
    * @param name of the picture, unique in the leaflet
    */
   probes(step: number, [from, to]: readonly [LugId, LugId], name: string, alt: string): Picture {
-    const { placed } = planOf(this.#prepared.circuit);
-    const joints = placed.flatMap((when, i) => (when <= step ? [i] : []));
-    const look = { id: name, alt, theme: this.#theme };
+    const { circuit } = this.#prepared;
+    const plan = planOf(circuit);
+    const joints = plan.placed.flatMap((when, i) => (when <= step ? [i] : []));
+    const hooked = (i: number, end: 'from' | 'to'): boolean => {
+      const joint = nth(circuit.joints, i);
+      return end !== unsolderedEnd(circuit.kit, joint) && solderedIn(plan, i, lugIdOf(joint[end])) > step;
+    };
+    const look = { id: name, alt, theme: this.#theme, hooked };
     const room = { width: this.#inner.width * this.probeShare, height: PROBES.height };
     return probeFigure(this.#prepared, joints, [endAt(from), endAt(to)], room, look);
   }

@@ -29,9 +29,9 @@ interface Written extends Spot {
   readonly slots: readonly LabelSlot[];
 }
 
-const STEP = 6;
+const STEP = 8;
 /** How far a name moves across and down, in steps. */
-const MOVES = { across: 12, down: 9 } as const;
+const MOVES = { across: 9, down: 6 } as const;
 /** Letters that are left of a name that is shortened. */
 const SHORT = [20, 16, 12, 9, 7, 5] as const;
 /** What it costs: other lines than in the wiring, to stand out of its part, on a wire of it, on another wire; to be shortened, and each letter less; to leave a value out. */
@@ -94,9 +94,16 @@ export function wordsIn(
   return found;
 }
 
+/** Beside words, so that no line touches a letter. */
+const AIR = 2;
+const airy = (slots: readonly LabelSlot[]): Rect => {
+  const { x, y, width, height } = rectAbout(slots.map(roomOf));
+  return { x: x - AIR, y, width: width + 2 * AIR, height };
+};
+
 const written = (slots: readonly LabelSlot[], price: number): Written => {
-  const rect = rectAbout(slots.map(roomOf));
-  return { centre: centreOf(rect), room: rect, slots, price };
+  const room = airy(slots);
+  return { centre: centreOf(room), room, slots, price };
 };
 
 const moved = (slots: readonly LabelSlot[], dx: number, dy: number): readonly LabelSlot[] =>
@@ -136,7 +143,7 @@ function* nameSpots(placed: PlacedPart, ways: readonly Way[]): Generator<Written
   const body = rectToSheet(frame, outline.body);
   const component = is(part, 'component');
   for (const { slots, price } of ways) {
-    const room = rectAbout(slots.map(roomOf));
+    const room = airy(slots);
     for (const { x, y } of MOVED) {
       const rect = { ...room, x: room.x + x, y: room.y + y };
       // A component's name stands at its body, whichever side of it.

@@ -60,7 +60,14 @@ export function probeFigure(
     id: name,
     alt,
     theme: themeName = 'light',
-  }: { readonly id: string; readonly alt: string; readonly theme?: PrintTheme },
+    hooked,
+  }: {
+    readonly id: string;
+    readonly alt: string;
+    readonly theme?: PrintTheme;
+    /** Whether an end of one of the joints is only hooked in by then; none where left out. */
+    readonly hooked?: Harness['hooked'];
+  },
 ): Figure {
   const sheet = sheetOf(prepared);
   const theme = themes[themeName];
@@ -68,7 +75,7 @@ export function probeFigure(
   /** Through one window the lugs of these numbers. */
   const viewOf = (type: number, numbers: readonly number[]): View => {
     const concerned = new Set(numbers.map((number) => nth(spots, number).part));
-    const harness = harnessOf({ sheet, theme, made, concerned, type });
+    const harness = harnessOf({ sheet, theme, made, concerned, type, ...(hooked ? { hooked } : {}) });
     const lugs = numbers.map((number) => lugId(nth(spots, number).part, nth(spots, number).lug));
     const probes = probesOf(harness, lugs).map((probe, i) => ({ number: nth(numbers, i), probe }));
     const parts = harness.parts.filter(({ part }) => concerned.has(part.name));

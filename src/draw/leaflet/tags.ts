@@ -8,7 +8,7 @@ import { nth } from '../../common/must.ts';
 import { textWidth } from '../../common/text.ts';
 import type { Language } from '../../messages/language.ts';
 import { lugWords } from '../../messages/words.ts';
-import { is } from '../../parts/index.ts';
+import { componentOf, is } from '../../parts/index.ts';
 import { type LabelSlot, nameLines, TYPE } from '../../parts/outline.ts';
 import { labelsToSheet, rectToSheet } from '../../place/frame.ts';
 import type { PlacedPart } from '../../place/placement.ts';
@@ -72,10 +72,12 @@ const named = (slots: readonly LabelSlot[]): readonly LabelSlot[] =>
 const valued = (slots: readonly LabelSlot[]): readonly LabelSlot[] =>
   slots.filter((slot) => slot.size === TYPE.value && slot.weight === 'regular');
 
-/** A component's value, below its body and grown away from that; what the annotation says of it is left out. */
-export function valuesOf({ frame, outline }: PlacedPart, size: number): readonly LabelSlot[] {
-  return valued(labelsToSheet(frame, outline)).map((what) => ({
+/** A component's value with the code that is printed on it, below its body and grown away from that; what the annotation says of it is left out. */
+export function valuesOf({ part, frame, outline }: PlacedPart, size: number): readonly LabelSlot[] {
+  const print = componentOf(part)?.print;
+  return valued(labelsToSheet(frame, outline)).map((what, i) => ({
     ...what,
+    text: print === undefined || i > 0 ? what.text : `${what.text} (${print})`,
     size: Math.max(TYPE.value, size),
     centre: { x: what.centre.x, y: what.centre.y + Math.max(0, size - TYPE.value) / 2 },
   }));
