@@ -16,9 +16,10 @@ const CORNER = 3;
 const STEP = 3;
 const FARTHEST = 240;
 const WAYS = 24;
-const RINGS = [5, 9, 14, 20, 27, 35, 44, 54, 66, 80, 96, 114, 134, 156, 180, 210, 240] as const;
+const RINGS = [5, 9, 14, 20, 27, 35, 44, 54, 66] as const;
+const FAR_RINGS = [80, 96, 114, 134, 156, 180, 210, 240] as const;
 /** How far along its line a leader may begin, and what share of the line that is at most. */
-const BEGINS = [0, 16, 28, 40, 56] as const;
+const BEGINS = [16, 28, 40, 56] as const;
 const NEARER = 0.35;
 /** What a leader costs, each unit of its length; along its own line a unit costs 1. And a leader along its own line, for which it could be taken. */
 const PRICE = { leader: 45, reach: 2, begin: 3, along: 300 } as const;
@@ -44,40 +45,57 @@ export function* spotsOnLine(points: readonly Point[], radius: number): Generato
 }
 
 /**
- * Spots for the number of an end beside its line.
+ * Spots for the number of an end beside its line, not far away.
  *
- * @param points the line's, from this end on
- * @param tip where its solder is, from which a leader leads, or from a little further along the line
+ * @param tip where its solder is, from which a leader leads
+ */
+export const spotsAside = (points: readonly Point[], tip: Point, radius: number): Iterable<Spot> =>
+  spotsAbout(points, tip, 0, radius, RINGS);
+
+/**
+ * Spots for the number of an end that finds no place near: far away, or with a leader that begins a little further along the line.
+ *
  * @param free whether a leader may begin at a point of the line, where it must not be taken for another's
  */
-export function* spotsAside(
+export function* spotsFar(
   points: readonly Point[],
   tip: Point,
   radius: number,
   free: (start: Point) => boolean,
 ): Generator<Spot> {
-  const length = lengthOf(points);
+  yield* spotsAbout(points, tip, 0, radius, FAR_RINGS);
+  const most = lengthOf(points) * NEARER;
   for (const begin of BEGINS) {
-    if (begin > length * NEARER) break;
-    const start = begin === 0 ? tip : pointAt(points, begin);
-    if (begin > 0 && !free(start)) continue;
-    const on = pointAt(points, begin + CLEAR);
-    const [dx, dy] = [Math.sign(on.x - start.x), Math.sign(on.y - start.y)];
-    for (const ring of RINGS)
-      for (let way = 0; way < WAYS; way++) {
-        const angle = (2 * Math.PI * way) / WAYS;
-        const [ux, uy] = [Math.cos(angle), Math.sin(angle)];
-        const reach = radius + ring;
-        const centre = { x: Math.round(start.x + reach * ux), y: Math.round(start.y + reach * uy) };
-        const beside = begin === 0 ? ux * dx + uy * dy : Math.abs(ux * dx + uy * dy);
-        yield {
-          centre,
-          room: roomAt(centre, radius),
-          leader: leaderTo(start, centre, radius),
-          price: PRICE.leader + PRICE.reach * ring + PRICE.begin * begin + (beside > APART ? PRICE.along : 0),
-        };
-      }
+    const start = pointAt(points, begin);
+    if (begin <= most && free(start))
+      yield* spotsAbout(points, start, begin, radius, [...RINGS, ...FAR_RINGS]);
   }
+}
+
+function* spotsAbout(
+  points: readonly Point[],
+  start: Point,
+  begin: number,
+  radius: number,
+  rings: readonly number[],
+): Generator<Spot> {
+  const on = pointAt(points, begin + CLEAR);
+  const from = pointAt(points, begin);
+  const [dx, dy] = [Math.sign(on.x - from.x), Math.sign(on.y - from.y)];
+  for (const ring of rings)
+    for (let way = 0; way < WAYS; way++) {
+      const angle = (2 * Math.PI * way) / WAYS;
+      const [ux, uy] = [Math.cos(angle), Math.sin(angle)];
+      const reach = radius + ring;
+      const centre = { x: Math.round(start.x + reach * ux), y: Math.round(start.y + reach * uy) };
+      const beside = begin === 0 ? ux * dx + uy * dy : Math.abs(ux * dx + uy * dy);
+      yield {
+        centre,
+        room: roomAt(centre, radius),
+        leader: leaderTo(start, centre, radius),
+        price: PRICE.leader + PRICE.reach * ring + PRICE.begin * begin + (beside > APART ? PRICE.along : 0),
+      };
+    }
 }
 
 /** From a point to the edge of a circle. */

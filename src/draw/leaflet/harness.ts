@@ -95,8 +95,8 @@ export function harnessOf(scene: Scene): Harness {
   return { ...harness, words: parts.flatMap((placed) => wordsOf(harness, placed)) };
 }
 
-/** Half of what a line takes, with some air beside it. */
-const HALF = 5;
+/** Width of a line, and with its outline and some air. */
+const WIDE = { line: 5, airy: 13 } as const;
 
 /** The words of the parts, clear of the joints that there are. */
 function toldIn(
@@ -106,7 +106,13 @@ function toldIn(
   paths: readonly (readonly Point[])[],
 ): ReadonlyMap<string, Words> {
   const wires = sheet.placement.wires.flatMap(({ joint: { from, to } }, i) =>
-    made[i] === 'absent' ? [] : { ends: [from.part, to.part], runs: runsOf(nth(paths, i), 2 * HALF) },
+    made[i] === 'absent'
+      ? []
+      : {
+          ends: [from.part, to.part],
+          runs: runsOf(nth(paths, i), WIDE.line),
+          beside: runsOf(nth(paths, i), WIDE.airy),
+        },
   );
   return wordsIn(
     parts,

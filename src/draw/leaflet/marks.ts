@@ -9,7 +9,7 @@ import { rectToSheet } from '../../place/frame.ts';
 import { drawChip } from '../chips.ts';
 import type { Pen } from '../pen.ts';
 import type { Theme } from '../theme.ts';
-import { pointAt, runsOf, spotsAside, spotsOnLine } from './beads.ts';
+import { pointAt, runsOf, spotsAside, spotsFar, spotsOnLine } from './beads.ts';
 import { codeAside, codeOnLine, codeRect } from './codes.ts';
 import type { Frame } from './figure.ts';
 import { DOT, dotAt, type EndName, endNames, type Harness, solderedEnds } from './harness.ts';
@@ -54,7 +54,11 @@ export function drawMarks(pen: Pen, id: string, harness: Harness, step: FigureSt
       const path = nth(harness.paths, joint);
       const points = end === 'from' ? path : [...path].reverse();
       return choice(
-        [spotsOnLine(points, radius), spotsAside(points, tip, radius, free(joint))],
+        [
+          spotsOnLine(points, radius),
+          spotsAside(points, tip, radius),
+          spotsFar(points, tip, radius, free(joint)),
+        ],
         room(joint, tip),
         own(points),
         frame.crop,
@@ -98,16 +102,25 @@ function numberedEnds(harness: Harness, { details }: FigureStep): readonly Numbe
   );
 }
 
-/** The spots on its line and aside together, the cheapest first. */
+/** A spot that costs less hides nothing of importance. */
+const GOOD = 500;
+/** Good spots that are enough to choose from. */
+const ENOUGH = 40;
+
+/** The spots on its line and aside together, the cheapest first; further stages only where there are not enough. */
 function choice(
-  [onLine, aside]: readonly [Iterable<Spot>, Iterable<Spot>],
+  [onLine, ...aside]: readonly [Iterable<Spot>, ...Iterable<Spot>[]],
   obstacles: readonly Obstacle[],
   line: readonly Obstacle[],
   crop: Rect,
 ): readonly Spot[] {
   const within = (spots: Iterable<Spot>): readonly Spot[] =>
     [...spots].filter(({ room }) => inside(room, crop));
-  const all = [...choiceOf(within(onLine), obstacles), ...choiceOf(within(aside), [...obstacles, ...line])];
+  const all = [...choiceOf(within(onLine), obstacles)];
+  for (const spots of aside) {
+    if (all.filter(({ price }) => price < GOOD).length >= ENOUGH) break;
+    all.push(...choiceOf(within(spots), [...obstacles, ...line]));
+  }
   return all.sort((a, b) => a.price - b.price);
 }
 

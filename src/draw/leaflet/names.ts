@@ -21,7 +21,12 @@ export interface Words {
 
 /** What names may lie on or not: each of the kit's wires with the parts that it ends at, and all tags. */
 interface Around {
-  readonly wires: readonly { readonly ends: readonly string[]; readonly runs: readonly Rect[] }[];
+  readonly wires: readonly {
+    readonly ends: readonly string[];
+    /** What its line takes, and what it takes with its outline and some air. */
+    readonly runs: readonly Rect[];
+    readonly beside: readonly Rect[];
+  }[];
   readonly tags: readonly Rect[];
 }
 
@@ -34,8 +39,17 @@ const STEP = 8;
 const MOVES = { across: 9, down: 6 } as const;
 /** Letters that are left of a name that is shortened. */
 const SHORT = [20, 16, 12, 9, 7, 5] as const;
-/** What it costs: other lines than in the wiring, to stand out of its part, on a wire of it, on another wire; to be shortened, and each letter less; to leave a value out. */
-const PRICE = { lines: 25, out: 200, ownWire: 120, wire: 3000, short: 2000, letter: 30, left: 2500 } as const;
+/** What it costs: other lines than in the wiring, to stand out of its part, on a wire of it, on another wire or too close to it; to be shortened, and each letter less; to leave a value out. */
+const PRICE = {
+  lines: 25,
+  out: 200,
+  ownWire: 120,
+  wire: 3000,
+  beside: 150,
+  short: 2000,
+  letter: 30,
+  left: 2500,
+} as const;
 /** Between a component's body and its words. */
 const BESIDE = 4;
 
@@ -55,13 +69,13 @@ export function wordsIn(
     ...bodies.flatMap(({ part: other, rect }) =>
       other === part && !is(part, 'component') ? [] : { rect, hidden: NEVER, crossed: 0 },
     ),
-    ...wires.flatMap(({ ends, runs }) =>
-      runs.map((rect) => ({
-        rect,
-        hidden: ends.includes(part.name) && !is(part, 'component') ? PRICE.ownWire : PRICE.wire,
-        crossed: 0,
-      })),
-    ),
+    ...wires.flatMap(({ ends, runs, beside }) => {
+      const own = ends.includes(part.name) && !is(part, 'component');
+      return [
+        ...runs.map((rect) => ({ rect, hidden: own ? PRICE.ownWire : PRICE.wire, crossed: 0 })),
+        ...beside.map((rect) => ({ rect, hidden: own ? 0 : PRICE.beside, crossed: 0 })),
+      ];
+    }),
   ];
   const marks = parts.flatMap((placed) => {
     const obstacles = obstaclesAt(placed);

@@ -2,7 +2,7 @@
  * Places for marks that must hide nothing, such as numbers of joints: each mark has many spots to choose from, each with a price, and all marks
  * together choose so that none lies on another and no leader crosses another's mark.
  */
-import { overlaps, type Point, type Rect } from '../../common/geometry.ts';
+import { overlaps, type Point, type Rect, rectAbout } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
 
 /** A leader from what a mark belongs to, to the mark's edge. */
@@ -33,7 +33,7 @@ const CROSSED_LEADERS = 400;
 /** A spot in the way of so much is counted no further. */
 const HOPELESS = 4 * NEVER;
 /** Spots that a mark chooses from: the cheapest by themselves. */
-const CHOICE = 200;
+const CHOICE = 120;
 /** Others that a mark may make move at once. */
 const PUSHED = 2;
 /** Rounds in which every mark chooses again, knowing where the others stand. */
@@ -41,15 +41,21 @@ const ROUNDS = 24;
 
 /** The spots that a mark may choose from, with what is in their way counted in, the cheapest first. */
 export function choiceOf<S extends Spot>(spots: Iterable<S>, obstacles: readonly Obstacle[]): readonly S[] {
+  const sorted = [...spots].sort((a, b) => a.price - b.price);
+  if (sorted.length === 0) return [];
+  const reach = rectAbout(sorted.flatMap(({ room, leader = [] }) => [room, ...leader.map(pointRect)]));
+  const within = obstacles.filter(({ rect }) => overlaps(rect, reach));
   const found: S[] = [];
   // What is in the way only adds to a price, so that what is dearer than enough others without it need not be looked at.
-  for (const spot of [...spots].sort((a, b) => a.price - b.price)) {
+  for (const spot of sorted) {
     const enough = found[CHOICE - 1];
     if (enough !== undefined && enough.price <= spot.price) break;
-    insert(found, { ...spot, price: spot.price + inTheWay(spot, obstacles) });
+    insert(found, { ...spot, price: spot.price + inTheWay(spot, within) });
   }
   return found.slice(0, CHOICE);
 }
+
+const pointRect = ({ x, y }: Point): Rect => ({ x, y, width: 0, height: 0 });
 
 /** Puts a spot among others in the order of their prices, behind those of the same. */
 function insert<S extends Spot>(spots: S[], spot: S): void {

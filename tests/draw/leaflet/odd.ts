@@ -59,12 +59,13 @@ const random = Object.fromEntries(
 
 export const oddKits: Readonly<Record<string, Kit>> = {
   'names of thirty wide letters': relabelled(sample('kestrel-hss'), () => 'W'.repeat(30)),
-  'names of thirty letters in words': relabelled(
-    sample('osprey-hsh'),
-    (name) => `${name} mit Wickelkoerper MWM`.padEnd(30, 'W').slice(0, 30),
+  'names of thirty letters in words': relabelled(sample('osprey-hsh'), (name) =>
+    `${name} mit Wickelkoerper MWM`.padEnd(30, 'W').slice(0, 30),
   ),
   'names of one letter': relabelled(sample('plover-sss'), () => 'i'),
-  'names with hyphens': relabelled(sample('wren-hs'), (name) => `${name}-WMW-mmm-WWWW-Wickel-MM`.slice(0, 30)),
+  'names with hyphens': relabelled(sample('wren-hs'), (name) =>
+    `${name}-WMW-mmm-WWWW-Wickel-MM`.slice(0, 30),
+  ),
   'ten joints on one case': crowdedCase,
   ...random,
 };
