@@ -77,35 +77,43 @@ export function wordsIn(
       ];
     }),
   ];
-  const marks = parts.flatMap((placed) => {
+  const named = stand(parts, (placed) => {
     const obstacles = obstaclesAt(placed);
-    const marked = (what: keyof Words, spots: Iterable<Written>, short: Iterable<Written> = []) => {
-      const whole = choiceOf(spots, obstacles);
-      const [best] = whole;
-      // Only a name that has no place as it is gets shortened.
-      const enough = best === undefined || best.price < PRICE.short;
-      const choice = enough
-        ? whole
-        : [...whole, ...choiceOf(short, obstacles)].sort((a, b) => a.price - b.price);
-      return choice.length === 0 ? [] : [{ part: placed.part.name, what, choice }];
-    };
-    const valued = is(placed.part, 'component');
-    return [
-      ...marked(
-        'name',
-        nameSpots(placed, waysOf(placed, size, values === 'all' && !valued)),
-        nameSpots(placed, shortOf(placed, size)),
-      ),
-      ...(valued ? marked('value', valueSpots(placed, size)) : []),
-    ];
+    const told = values === 'all' && !is(placed.part, 'component');
+    const whole = choiceOf(nameSpots(placed, waysOf(placed, size, told)), obstacles);
+    // Only a name that has no place as it is gets shortened.
+    return whole.some(({ price }) => price < PRICE.short)
+      ? whole
+      : [...whole, ...choiceOf(nameSpots(placed, shortOf(placed, size)), obstacles)].sort(
+          (a, b) => a.price - b.price,
+        );
+  });
+  // A value takes what the names leave.
+  const taken = [...named.values()].map(({ room }) => ({ rect: room, hidden: NEVER, crossed: 0 }));
+  const valued = stand(parts, (placed) =>
+    is(placed.part, 'component')
+      ? choiceOf(valueSpots(placed, size), [...obstaclesAt(placed), ...taken])
+      : [],
+  );
+  return new Map(
+    parts.map(({ part: { name } }): [string, Words] => [
+      name,
+      { name: named.get(name)?.slots ?? [], value: valued.get(name)?.slots ?? [] },
+    ]),
+  );
+}
+
+/** Where the words stand of the parts that have any. */
+function stand(
+  parts: readonly PlacedPart[],
+  choiceAt: (placed: PlacedPart) => readonly Written[],
+): ReadonlyMap<string, Written> {
+  const marks = parts.flatMap((placed) => {
+    const choice = choiceAt(placed);
+    return choice.length === 0 ? [] : { name: placed.part.name, choice };
   });
   const spots = settled(marks.map(({ choice }) => choice));
-  const found = new Map<string, Words>(parts.map(({ part }) => [part.name, { name: [], value: [] }]));
-  marks.forEach(({ part, what }, i) => {
-    const before = found.get(part) ?? { name: [], value: [] };
-    found.set(part, { ...before, [what]: nth(spots, i).slots });
-  });
-  return found;
+  return new Map(marks.map(({ name }, i) => [name, nth(spots, i)]));
 }
 
 /** Beside words, so that no line touches a letter. */
