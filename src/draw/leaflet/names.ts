@@ -38,11 +38,12 @@ const STEP = 8;
 /** How far a name moves across and down, in steps. */
 const MOVES = { across: 9, down: 6 } as const;
 /** Letters that are left of a name that is shortened. */
-const SHORT = [20, 16, 12, 9, 7, 5] as const;
-/** What it costs: other lines than in the wiring, to stand out of its part, on a wire of it, on another wire or too close to it; to be shortened, and each letter less; to leave a value out. */
+const SHORT = [20, 16, 12, 9, 7, 5, 3] as const;
+/** What it costs: other lines than in the wiring, to stand out of its part, each unit beyond it, on a wire of it, on another wire or too close to it; to be shortened, and each letter less; to leave a value out. */
 const PRICE = {
   lines: 25,
-  out: 200,
+  out: 100,
+  beyond: 4,
   ownWire: 120,
   wire: 3000,
   beside: 150,
@@ -170,7 +171,7 @@ function* nameSpots(placed: PlacedPart, ways: readonly Way[]): Generator<Written
       const rect = { ...room, x: room.x + x, y: room.y + y };
       // A component's name stands at its body, whichever side of it.
       if (component ? gap(rect, body) > NEAR : !near(rect, body)) continue;
-      const out = component || inside(rect, body) ? 0 : PRICE.out;
+      const out = component || inside(rect, body) ? 0 : PRICE.out + PRICE.beyond * beyond(rect, body);
       yield {
         centre: centreOf(rect),
         room: rect,
@@ -192,12 +193,19 @@ const MOVED: readonly Point[] = Array.from(
 /** How far from its body a component's words may stand. */
 const NEAR = 14;
 
+/** How far words stand out of a part, either way together. */
+const beyond = (words: Rect, body: Rect): number =>
+  Math.max(0, words.width - body.width) + Math.max(0, words.height - body.height);
+
 /** Between two rectangles. */
 const gap = (r: Rect, s: Rect): number =>
   Math.max(0, s.x - r.x - r.width, r.x - s.x - s.width, s.y - r.y - r.height, r.y - s.y - s.height);
 
 /** Whether the middle of words is on a part. */
 const near = (words: Rect, body: Rect): boolean => inside({ ...centreOf(words), width: 0, height: 0 }, body);
+
+/** Far from everything, where nothing is in the way of nothing. */
+const NOWHERE = around(-1e6, -1e6, 0, 0);
 
 /** A component's value on any side of its body, or nowhere. */
 function* valueSpots(placed: PlacedPart, size: number): Generator<Written> {
@@ -222,5 +230,5 @@ function* valueSpots(placed: PlacedPart, size: number): Generator<Written> {
       yield line({ x: x - across, y: y + off }, 30 + 2 * Math.abs(off));
     }
   // Nowhere: the list of joints tells it too.
-  yield { centre: { x, y }, room: around(x, y, 0, 0), slots: [], price: PRICE.left };
+  yield { centre: { x, y }, room: NOWHERE, slots: [], price: PRICE.left };
 }

@@ -6,7 +6,7 @@ import { overlaps, type Point, type Rect, rectAbout } from '../../common/geometr
 import { nth } from '../../common/must.ts';
 
 /** A leader from what a mark belongs to, to the mark's edge. */
-export type Leader = readonly [Point, Point];
+type Leader = readonly [Point, Point];
 
 /** One place for a mark. */
 export interface Spot {
@@ -161,7 +161,7 @@ function between(a: Spot, b: Spot): number {
 }
 
 /** Whether a straight line has a piece within a rectangle. Asked a million times for a kit, so it makes nothing on the way. */
-export function crosses([a, b]: Leader, { x, y, width, height }: Rect): boolean {
+function crosses([a, b]: Leader, { x, y, width, height }: Rect): boolean {
   if (Math.max(a.x, b.x) <= x || Math.min(a.x, b.x) >= x + width) return false;
   if (Math.max(a.y, b.y) <= y || Math.min(a.y, b.y) >= y + height) return false;
   const [dx, dy] = [b.x - a.x, b.y - a.y];
