@@ -25,6 +25,7 @@ import { formatHertz } from '../common/figures.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import { partNamed } from '../describe/kit.ts';
 import { componentOf, elementsLike, lugsOf, whatIs } from '../parts/index.ts';
+import { earlyBends } from '../soldering/stages.ts';
 
 /** One note for each capacitor that lies straight across the signal at full. */
 export const acrossNotes = (circuit: Circuit, across = capacitorsAcross(circuit)): readonly Problem[] =>
@@ -125,6 +126,17 @@ export const switchLegNotes = (circuit: Circuit): readonly Problem[] =>
       if (role !== 'common' && role !== 'throw') return [];
       const sleeving = sleeved.length > 0 ? 'both' : own.lug;
       return [problem('bare-leg-at-switch', ['joints', joint.index], { part: own.part, lug, sleeving })];
+    }),
+  );
+
+/** One warning for each lug whose bend has a step of its own that is too early, as another joint comes to the lug later. */
+export const earlyBendNotes = (circuit: Circuit): readonly Problem[] =>
+  earlyBends(circuit).map(({ bend, last, asked, made }) =>
+    problem('bent-too-early', ['joints', bend.index, 'step'], {
+      lug: lugIdOf(bend.from),
+      asked,
+      made,
+      joint: `${lugIdOf(last.from)} > ${lugIdOf(last.to)}`,
     }),
   );
 

@@ -8,6 +8,7 @@ import { contactsOf } from '../parts/index.ts';
 import {
   acrossNotes,
   caseNotes,
+  earlyBendNotes,
   idleNotes,
   idlePartNotes,
   shuntNotes,
@@ -29,6 +30,7 @@ export function notesOf(circuit: Circuit, loads: readonly StateLoads[]): readonl
     ...acrossNotes(circuit, across),
     ...caseNotes(circuit),
     ...switchLegNotes(circuit),
+    ...earlyBendNotes(circuit),
     ...idleNotes(circuit),
     ...shuntNotes(circuit),
     ...controlNotes(circuit),

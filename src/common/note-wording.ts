@@ -78,6 +78,8 @@ export interface NoteDetails {
   'not-preferred': { part: string; got: string; nearest: string };
   /** A bare leg at a switch, whose lugs stand close together; `sleeving` is what to write. */
   'bare-leg-at-switch': { part: string; lug: string; sleeving: string };
+  /** `joint`: what comes to the lug in the step `made`, later than the one that is `asked` for the bend. */
+  'bent-too-early': { lug: string; asked: number; made: number; joint: string };
   /** A bare leg laid over what is bare too. */
   'bare-legs-cross': { part: string; across: string; sleeving: string };
   /** Two jumpers, each by its joint; the first is the one to insulate. */
@@ -265,6 +267,11 @@ export const noteWording: { readonly [C in keyof NoteDetails]: (detail: NoteDeta
     warning(
       `a bare leg of ${quote(d.part)} is soldered to ${clip(d.lug)}, close to the other lugs of the switch`,
       `Add sleeving: ${d.sleeving} to ${quote(d.part)}, so that the leg cannot touch them.`,
+    ),
+  'bent-too-early': (d) =>
+    warning(
+      `${quote(d.lug)} is to be bent in step ${d.asked}, but ${quote(d.joint)} comes to it in step ${d.made}, and nothing can be hooked through a lug that is bent: it is bent in step ${d.made} instead`,
+      `Write step: ${d.made}, or leave “step” out; or give every other joint at ${quote(d.lug)} a “step” no later than ${d.asked}. A joint without “step” has the number of its stage, from 1 (ground) to 6 (pickups).`,
     ),
   'bare-jumpers-cross': (d) =>
     note(

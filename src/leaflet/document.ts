@@ -40,10 +40,6 @@ export type Block =
       readonly is: 'heading';
       readonly level: 1 | 2;
       readonly text: string;
-      /** In front of the text, in a badge: a step's number. */
-      readonly badge?: string;
-      /** Begins on a new page. */
-      readonly page?: true;
     }
   | {
       readonly is: 'paragraph';
@@ -55,13 +51,17 @@ export type Block =
     }
   | { readonly is: 'list'; readonly items: readonly string[]; readonly tick?: true }
   | Table
+  /** A picture by itself, on one page with the beginning of what comes next. */
   | { readonly is: 'figure'; readonly picture: Picture }
   /** A page of its own with one picture, the page turned round where that is larger. */
   | {
       readonly is: 'sheet';
       readonly heading: string;
-      readonly caption: string;
+      /** Above the picture. */
+      readonly caption?: string;
       readonly picture: Picture;
+      /** Below the picture: what its lines and signs mean. */
+      readonly key?: Picture;
       readonly turned: boolean;
     }
   /** Set apart and kept together: cautions, a test. */
@@ -74,11 +74,11 @@ export type Block =
       readonly share: number;
       readonly blocks: readonly Block[];
     }
-  /** Kept together on one page. */
+  /** On one page, the next one if need be; only what no page has room for is divided. */
   | { readonly is: 'together'; readonly blocks: readonly Block[] }
-  /** The list of headings of the first level with their pages. */
+  /** The list of headings with their pages. */
   | { readonly is: 'contents'; readonly heading: string }
-  /** Lines to write on, down to the end of the page. */
+  /** Lines to write on, five at least, and more down to the end of the page. */
   | { readonly is: 'lines' };
 
 /** Who the leaflet is from. */
@@ -113,6 +113,8 @@ export interface Leaflet {
   readonly heading: string;
   /** What it is for, the kit's id, its revision. */
   readonly lines: readonly string[];
+  /** On the first page, as large as the room that is left there; not printed where that is too little. */
+  readonly cover: Picture;
   /** At the head of every page but the first, on either side. */
   readonly running: string;
   readonly revision: string;

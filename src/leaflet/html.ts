@@ -1,6 +1,6 @@
 /**
  * A leaflet as one HTML page. It is complete in itself, runs no script and fetches nothing, and says so in its content security
- * policy; printed, each step begins on a page of its own.
+ * policy; printed, each step stands on one page.
  */
 import { sha256 } from '@noble/hashes/sha2.js';
 import { utf8ToBytes } from '@noble/hashes/utils.js';
@@ -25,7 +25,8 @@ h3 { margin-top: 2rem; break-after: avoid; }
 .kind { font-weight: 700; margin-bottom: 0; }
 h1 { margin-top: 0; }
 .sender { display: flex; justify-content: space-between; align-items: center; border-bottom: 1px solid var(--rule); }
-.badge { display: inline-block; min-width: 1.7em; line-height: 1.7em; margin-right: 0.5em; border-radius: 1em; text-align: center; color: #fff; background: var(--tint); }
+.cover svg { max-height: 20rem; }
+.contents > ul { columns: 2 18rem; }
 figure { margin: 1rem 0; }
 figure svg, .sheet svg { display: block; width: 100%; height: auto; }
 td svg { display: block; max-width: 100%; height: auto; }
@@ -47,7 +48,6 @@ ul.ticks .tick { margin-right: 0.6em; }
 @page { size: ${paper.width}mm ${paper.height}mm; margin: ${paper.margin}mm; }
 @media print {
   body { max-width: none; padding: 0; font-size: 10pt; }
-  .page { break-before: page; }
   .sheet { break-before: page; break-after: page; }
   .contents a { color: inherit; text-decoration: none; }
   thead { display: table-header-group; }
@@ -81,11 +81,11 @@ ${headOf(leaflet)}${leaflet.blocks.map((block) => blockOf(block, leaflet)).join(
 `;
 }
 
-function headOf({ sender, kind, heading, lines }: Leaflet): string {
+function headOf({ sender, kind, heading, lines, cover }: Leaflet): string {
   const from = sender
     ? `<header class="sender"><p><strong>${escaped(sender.name)}</strong>${sender.address === undefined ? '' : `<br>${lined(sender.address)}`}</p>${sender.logo ? imageOf(sender.logo) : ''}</header>\n`
     : '';
-  return `${from}<p class="kind">${escaped(kind)}</p>\n<h1>${escaped(heading)}</h1>\n${lines.map((line) => `<p>${escaped(line)}</p>\n`).join('')}`;
+  return `${from}<p class="kind">${escaped(kind)}</p>\n<h1>${escaped(heading)}</h1>\n${lines.map((line) => `<p>${escaped(line)}</p>\n`).join('')}<figure class="cover">${drawingOf(cover)}</figure>\n`;
 }
 
 const lined = (text: string): string => escaped(text).replaceAll('\n', '<br>');
@@ -100,8 +100,7 @@ function blockOf(block: Block, leaflet: Leaflet): string {
   switch (block.is) {
     case 'heading': {
       const tag = block.level === 1 ? 'h2' : 'h3';
-      const badge = block.badge === undefined ? '' : `<span class="badge">${escaped(block.badge)}</span>`;
-      return `<${tag}${block.level === 1 ? ` id="${escaped(anchorOf(block.text))}"` : ''}${block.page ? ' class="page"' : ''}>${badge}${escaped(block.text)}</${tag}>\n`;
+      return `<${tag} id="${escaped(anchorOf(block.text))}">${escaped(block.text)}</${tag}>\n`;
     }
     case 'paragraph':
       return paragraphOf(block);
@@ -114,7 +113,7 @@ function blockOf(block: Block, leaflet: Leaflet): string {
     case 'figure':
       return `<figure>${drawingOf(block.picture)}</figure>\n`;
     case 'sheet':
-      return `<section class="sheet">\n<h2 id="${escaped(anchorOf(block.heading))}">${escaped(block.heading)}</h2>\n<p class="small">${escaped(block.caption)}</p>\n${drawingOf(block.picture)}</section>\n`;
+      return `<section class="sheet">\n<h2 id="${escaped(anchorOf(block.heading))}">${escaped(block.heading)}</h2>\n${block.caption === undefined ? '' : `<p class="small">${escaped(block.caption)}</p>\n`}${drawingOf(block.picture)}${block.key ? drawingOf(block.key) : ''}</section>\n`;
     case 'box':
       return `<section class="box ${block.role}">\n${block.blocks.map((one) => blockOf(one, leaflet)).join('')}</section>\n`;
     case 'beside':
@@ -122,9 +121,7 @@ function blockOf(block: Block, leaflet: Leaflet): string {
     case 'together':
       return `<div class="together">\n${block.blocks.map((one) => blockOf(one, leaflet)).join('')}</div>\n`;
     case 'contents':
-      return `<nav class="contents">\n<h2>${escaped(block.heading)}</h2>\n<ul>\n${headingsIn(leaflet.blocks)
-        .map((text) => `<li><a href="#${escaped(anchorOf(text))}">${escaped(text)}</a></li>\n`)
-        .join('')}</ul>\n</nav>\n`;
+      return `<nav class="contents">\n<h2>${escaped(block.heading)}</h2>\n${contentsOf(leaflet)}</nav>\n`;
     case 'lines':
       return '<div class="lines"></div>\n';
   }
@@ -135,14 +132,31 @@ function paragraphOf({ text, small, strong, tick }: Extract<Block, { readonly is
   return `<p${small ? ' class="small"' : ''}>${tick ? '<span class="tick"></span> ' : ''}${words}</p>\n`;
 }
 
-const headingsIn = (blocks: readonly Block[]): readonly string[] =>
+interface Heading {
+  readonly level: 1 | 2;
+  readonly text: string;
+}
+
+const headingsIn = (blocks: readonly Block[]): readonly Heading[] =>
   blocks.flatMap((block) => {
-    if (block.is === 'heading') return block.level === 1 ? [block.text] : [];
-    if (block.is === 'sheet') return [block.heading];
-    return block.is === 'box' || block.is === 'together' || block.is === 'beside'
-      ? headingsIn(block.blocks)
-      : [];
+    if (block.is === 'heading') return [block];
+    if (block.is === 'sheet') return [{ level: 1, text: block.heading }];
+    return 'blocks' in block ? headingsIn(block.blocks) : [];
   });
+
+/** Links to all headings, those of the second level in a list below the one that they stand under. */
+function contentsOf({ blocks }: Leaflet): string {
+  const link = ({ text }: Heading): string => `<a href="#${escaped(anchorOf(text))}">${escaped(text)}</a>`;
+  const headings = headingsIn(blocks);
+  const items = headings.flatMap((heading, i) => {
+    if (heading.level === 2) return [];
+    const next = headings.findIndex(({ level }, k) => k > i && level === 1);
+    const below = headings.slice(i + 1, next === -1 ? undefined : next);
+    const inner = below.map((one) => `<li>${link(one)}</li>\n`).join('');
+    return [`<li>${link(heading)}${inner === '' ? '' : `\n<ul>\n${inner}</ul>\n`}</li>\n`];
+  });
+  return `<ul>\n${items.join('')}</ul>\n`;
+}
 
 /** A drawing stands in the page itself, so that its words can be found and read aloud. */
 const drawingOf = ({ svg }: Picture): string => svg.replace(/^<\?xml[^>]*>\s*/, '');

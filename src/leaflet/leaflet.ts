@@ -6,6 +6,7 @@ import type { Workshop } from '../describe/workshop.ts';
 import { markOf, type Prepared } from '../draw/compose.ts';
 import type { Box, PrintTheme } from '../draw/leaflet/figure.ts';
 import { type Say, sayIn } from '../messages/say.ts';
+import { is } from '../parts/index.ts';
 import { Cuts } from './cuts.ts';
 import type { Block, Leaflet, Paper, Picture, Sender } from './document.ts';
 import { faultsTable } from './faults.ts';
@@ -27,8 +28,10 @@ interface LeafletOptions {
   readonly workshop?: Workshop;
 }
 
-/** Of a page's height, what a heading and a line beneath it take, millimetres. */
-const SHEET_HEAD = 22;
+/** Of a page's height, what a heading and a line beneath it take, and air above a key, millimetres. */
+const SHEET = { head: 22, air: 6 } as const;
+/** A key shares the drawing's page where it leaves the drawing so much of its size. */
+const WITH_KEY = 0.9;
 
 export function leafletOf(prepared: Prepared, options: LeafletOptions): Leaflet {
   const { paper, theme = 'light', date, workshop } = options;
@@ -51,7 +54,13 @@ export function leafletOf(prepared: Prepared, options: LeafletOptions): Leaflet 
     lines: [
       ...(kit.about === undefined ? [] : [kit.about]),
       `${say('leaflet.kit', { id: kit.id })} · ${revision}`,
+      say('leaflet.extent', {
+        parts: kit.parts.filter((part) => !is(part, 'ground-point')).length,
+        joints: kit.joints.length,
+        steps: steps.length,
+      }),
     ],
+    cover: pictures.cover(kit.title),
     running: kit.title,
     revision,
     ...(workshop ? { sender: senderOf(workshop) } : {}),
@@ -84,21 +93,47 @@ const innerOf = ({ width, height, margin }: Paper): Box => ({
   height: height - 2 * margin,
 });
 
-/** The wiring by itself, the page turned round where it is larger then. */
-function sheetOf(pictures: Pictures, steps: readonly Step[], { paper, bound = false }: LeafletOptions) {
-  const { width, height } = innerOf(paper);
-  const picture = pictures.wiring({ width, height: height - SHEET_HEAD }, steps);
-  // Turned on a bound page, which stays upright, it fits as it is.
-  if (!picture.turned || bound) return { picture, turned: picture.turned };
-  const room = { width: height, height: width - SHEET_HEAD };
-  const aside = pictures.wiring(room, steps);
-  return { picture: aside.turned ? shrunk(picture, room) : aside, turned: true };
+/** A drawing with or without its key below, on a page that is upright or turned. */
+interface Way {
+  readonly picture: Picture;
+  readonly key: Picture;
+  readonly turned: boolean;
 }
 
-/** Printed smaller, where it is as wide as it is high and the heading leaves it less room on either page. */
-function shrunk(picture: Picture, { width, height }: Box): Picture {
-  const scale = Math.min(1, width / picture.width, height / picture.height);
-  return { ...picture, width: picture.width * scale, height: picture.height * scale };
+/**
+ * The wiring by itself, the page turned round where it is larger then, and the key that belongs to it: on the same page, or on the next where it would take too much
+ * of the drawing's size.
+ */
+function drawingOf(
+  pictures: Pictures,
+  steps: readonly Step[],
+  { paper, bound = false }: LeafletOptions,
+  { heading, caption, keyHeading }: Readonly<Record<'heading' | 'caption' | 'keyHeading', string>>,
+): readonly Block[] {
+  const { width, height } = innerOf(paper);
+  const upright = { width, height: height - SHEET.head };
+  // A bound page stays upright with its heading, and only what is below is turned.
+  const aside = bound
+    ? { width: height - SHEET.head, height: width }
+    : { width: height, height: width - SHEET.head };
+  const ways = (withKey: boolean): Way => {
+    const [one, other] = [upright, aside].map((room): Way => {
+      const key = pictures.key(room);
+      const taken = withKey ? key.height + SHEET.air : 0;
+      const picture = pictures.wiring({ ...room, height: room.height - taken }, steps);
+      return { picture, key, turned: room === aside };
+    }) as [Way, Way];
+    return other.picture.width > one.picture.width ? other : one;
+  };
+  const [alone, both] = [ways(false), ways(true)];
+  const sheet = { is: 'sheet', heading } as const;
+  if (both.picture.width >= WITH_KEY * alone.picture.width) return [{ ...sheet, ...both }];
+  const { picture, turned } = alone;
+  return [
+    { ...sheet, caption, picture, turned },
+    { is: 'heading', level: 2, text: keyHeading },
+    { is: 'figure', picture: pictures.key({ width }) },
+  ];
 }
 
 function beginning(
@@ -111,7 +146,6 @@ function beginning(
 ): readonly Block[] {
   const { circuit, hand } = prepared;
   const { kit } = circuit;
-  const inner = innerOf(options.paper);
   return [
     {
       is: 'box',
@@ -122,13 +156,12 @@ function beginning(
       ],
     },
     { is: 'contents', heading: say('leaflet.contents') },
-    {
-      is: 'sheet',
+    ...drawingOf(pictures, steps, options, {
       heading: say('leaflet.drawing'),
       caption: viewLine(kit.view, hand, kit.language),
-      ...sheetOf(pictures, steps, options),
-    },
-    { is: 'heading', level: 1, text: say('leaflet.parts'), page: true },
+      keyHeading: say('leaflet.key'),
+    }),
+    { is: 'heading', level: 1, text: say('leaflet.parts') },
     { is: 'paragraph', text: say('leaflet.parts-say') },
     partsTable(kit, say, (part) => pictures.part(part), cuts),
     {
@@ -138,16 +171,15 @@ function beginning(
         { is: 'list', items: tools(kit, say), tick: true },
       ],
     },
+    ...cuts.list(),
     {
       is: 'together',
       blocks: [
         { is: 'heading', level: 1, text: say('leaflet.steps') },
         { is: 'paragraph', text: say('leaflet.steps-say') },
         { is: 'paragraph', text: say('leaflet.rings-say') },
-        { is: 'figure', picture: pictures.key(inner) },
       ],
     },
-    ...cuts.list(),
   ];
 }
 
@@ -162,23 +194,17 @@ function ending(
   return [
     ...(chosen
       ? ([
-          { is: 'heading', level: 1, text: say('leaflet.positions'), page: true },
+          { is: 'heading', level: 1, text: say('leaflet.positions') },
           positionsTable(prepared, say),
         ] as const)
       : []),
-    {
-      is: 'heading',
-      level: 1,
-      text: say('leaflet.loads'),
-      ...(chosen ? {} : { page: true as const }),
-    },
+    { is: 'heading', level: 1, text: say('leaflet.loads') },
     ...loadsSection(prepared, say),
     ...(plot ? responseSection(prepared, pictures, say, { page: innerOf(paper), bound }) : []),
     { is: 'heading', level: 1, text: say('leaflet.faults') },
     faultsTable(prepared, say),
-    { is: 'heading', level: 1, text: say('leaflet.notes'), page: true },
+    { is: 'heading', level: 1, text: say('leaflet.notes') },
     { is: 'lines' },
     ...(workshop?.closing === undefined ? [] : [{ is: 'paragraph', text: workshop.closing } as const]),
-    { is: 'paragraph', text: say('caution.rules'), small: true },
   ];
 }

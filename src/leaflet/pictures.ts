@@ -4,24 +4,28 @@ import type { Step } from '../annotate/steps.ts';
 import { endAt, type LugId, lugIdOf } from '../circuit/circuit.ts';
 import { nth } from '../common/must.ts';
 import type { Prepared } from '../draw/compose.ts';
+import { coverFigure } from '../draw/leaflet/cover-figure.ts';
 import type { Box, PrintTheme } from '../draw/leaflet/figure.ts';
 import { partPicture } from '../draw/leaflet/part-picture.ts';
 import { probeFigure } from '../draw/leaflet/probes.ts';
 import { responseFigure } from '../draw/leaflet/response-figure.ts';
 import { stepFigures } from '../draw/leaflet/step-figure.ts';
-import { type WiringFigure, wiringFigure } from '../draw/leaflet/wiring-figure.ts';
+import { wiringFigure } from '../draw/leaflet/wiring-figure.ts';
 import type { Say } from '../messages/say.ts';
 import type { Part } from '../parts/index.ts';
 import { render } from '../pipeline.ts';
 import { unsolderedEnd } from '../soldering/ends.ts';
 import { planOf, solderedIn } from '../soldering/plan.ts';
-import type { Picture } from './document.ts';
+import type { Block, Picture } from './document.ts';
+import { textHeight } from './text-height.ts';
 import { kindIn } from './words.ts';
 
 /** Millimetres of a CSS pixel, 96 to an inch. */
 const PIXEL = 25.4 / 96;
-/** Of a test's picture: the share of the page's width, and millimetres. */
-const PROBES = { share: 0.46, widest: 90, height: 40 } as const;
+/** Of a test's picture: the share of the page's width, and millimetres; it is as high as what is said of it, within bounds. */
+const PROBES = { share: 0.44, widest: 90, lowest: 36, highest: 64 } as const;
+/** Between a picture and the words beside it, millimetres. */
+const GUTTER = 5;
 /** A part's picture, millimetres. */
 const PART: Box = { width: 20, height: 14 };
 
@@ -38,8 +42,13 @@ export class Pictures {
     this.#say = say;
   }
 
-  /** The wiring by itself, upright or for a page that is turned round. */
-  wiring(room: Box, steps: readonly Step[]): WiringFigure {
+  /** The wiring for the title page, for the whole page as its room: it is printed smaller there. */
+  cover(title: string): Picture {
+    return coverFigure(this.#prepared, this.#inner, { alt: title, theme: this.#theme });
+  }
+
+  /** The wiring by itself. */
+  wiring(room: Box, steps: readonly Step[]): Picture {
     const lines = steps.flatMap(({ lines }) => lines).join('. ');
     return wiringFigure(this.#prepared, room, {
       alt: `${this.#say('leaflet.drawing')}: ${lines}.`,
@@ -65,8 +74,13 @@ export class Pictures {
    * Where the probes of a multimeter are held after a step.
    *
    * @param name of the picture, unique in the leaflet
+   * @param beside what is said of it
    */
-  probes(step: number, [from, to]: readonly [LugId, LugId], name: string, alt: string): Picture {
+  probes(
+    step: number,
+    [from, to]: readonly [LugId, LugId],
+    { name, alt, beside }: { readonly name: string; readonly alt: string; readonly beside: readonly Block[] },
+  ): Picture {
     const { circuit } = this.#prepared;
     const plan = planOf(circuit);
     const joints = plan.placed.flatMap((when, i) => (when <= step ? [i] : []));
@@ -75,8 +89,14 @@ export class Pictures {
       return end !== unsolderedEnd(circuit.kit, joint) && solderedIn(plan, i, lugIdOf(joint[end])) > step;
     };
     const look = { id: name, alt, theme: this.#theme, hooked };
-    const room = { width: this.#inner.width * this.probeShare, height: PROBES.height };
-    return probeFigure(this.#prepared, joints, [endAt(from), endAt(to)], room, look);
+    const width = this.#inner.width * this.probeShare;
+    const words = textHeight(beside, this.#inner.width - width - GUTTER);
+    const room = { width, height: Math.min(Math.max(words, PROBES.lowest), PROBES.highest) };
+    const spots = [
+      { ...endAt(from), words: this.#say('leaflet.probe-red') },
+      { ...endAt(to), words: this.#say('leaflet.probe-black') },
+    ] as const;
+    return probeFigure(this.#prepared, joints, spots, room, look);
   }
 
   part(part: Part): Picture {

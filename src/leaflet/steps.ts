@@ -62,15 +62,18 @@ export function stepsSection(
     ...steps.flatMap((step, i): readonly Block[] => {
       const { number, title } = step;
       const picture = nth(drawings, i);
-      return [
-        // Of a kit that begins with its pickups there is nothing to measure yet.
-        ...(number === pickups && i > 0 ? jack('before') : []),
-        { is: 'heading', level: 2, text: say('leaflet.step', { number, title }), page: true },
+      const blocks: readonly Block[] = [
+        { is: 'heading', level: 2, text: say('leaflet.step', { number, title }) },
         ...(wide
           ? [{ is: 'beside', picture, share: BESIDE.width, blocks: joints(step) } as const]
           : [{ is: 'figure', picture } as const, ...joints(step)]),
         ...(number === pickups ? assumedValues(prepared, say) : []),
         ...stepTest(nth(tests, i), pictures, say),
+      ];
+      return [
+        // Of a kit that begins with its pickups there is nothing to measure yet.
+        ...(number === pickups && i > 0 ? jack('before') : []),
+        { is: 'together', blocks },
       ];
     }),
     ...jack('finished'),

@@ -12,23 +12,26 @@ import type { Pictures } from './pictures.ts';
 
 /** What stands below a step's joints; nothing where no reading proves anything and nothing is to be looked at. */
 export function stepTest({ step, tests, byEye }: StepTests, pictures: Pictures, say: Say): readonly Block[] {
-  return [
-    ...tests.map(({ from, to, fromName, toName, setting, expected, wrong }, i): Block => {
-      const held = probesIn(fromName, toName, say);
-      return {
-        is: 'beside',
-        share: pictures.probeShare,
-        picture: pictures.probes(step, [from, to], `step-${step}-test-${i + 1}`, held),
-        blocks: [
-          { is: 'paragraph', text: say('leaflet.test-number', { number: i + 1, probes: held }), tick: true },
-          ...(setting === '' ? [] : [{ is: 'paragraph', text: `${setting}.` } as const]),
-          { is: 'paragraph', text: say('leaflet.reads', { reading: expected }), strong: true },
-          ...wrong.map((words): Block => ({ is: 'paragraph', text: words, small: true })),
-        ],
-      };
-    }),
-    ...(byEye === undefined ? [] : [{ is: 'paragraph', text: byEye, small: true } as const]),
-  ];
+  const looked: readonly Block[] = byEye === undefined ? [] : [{ is: 'paragraph', text: byEye, small: true }];
+  if (tests.length === 0) return looked;
+  const shown = tests.map(({ from, to, fromName, toName, setting, expected, wrong }, i): Block => {
+    const held = probesIn(fromName, toName, say);
+    const blocks: readonly Block[] = [
+      { is: 'paragraph', text: say('leaflet.test-number', { number: i + 1, probes: held }), tick: true },
+      ...(setting === '' ? [] : [{ is: 'paragraph', text: `${setting}.` } as const]),
+      { is: 'paragraph', text: say('leaflet.reads', { reading: expected }), strong: true },
+      ...wrong.map((words): Block => ({ is: 'paragraph', text: words, small: true })),
+    ];
+    const look = { name: `step-${step}-test-${i + 1}`, alt: held, beside: blocks };
+    return {
+      is: 'beside',
+      share: pictures.probeShare,
+      picture: pictures.probes(step, [from, to], look),
+      blocks,
+    };
+  });
+  // What no test proves stays with the last one, wherever a page ends.
+  return [...shown.slice(0, -1), { is: 'together', blocks: [...shown.slice(-1), ...looked] }];
 }
 
 type StepTests = ReturnType<typeof stepTests>[number];
@@ -51,10 +54,16 @@ export function jackTest(
   const step = when === 'finished' ? steps.length : pickupStep(prepared, steps) - 1;
   const together = places.size === 1;
   const held = probesIn(first.fromName, first.toName, say);
+  const hints: readonly Block[] = [
+    ...(together ? [{ is: 'paragraph', text: held } as const] : []),
+    ...meterHints(language).map((hint): Block => ({ is: 'paragraph', text: hint, small: true })),
+  ];
+  const look = { name: `test-${when}`, alt: held, beside: hints };
   const test: readonly Block[] = [
     {
       is: 'heading',
-      level: 1,
+      // Before the pickups it is one of the steps of soldering.
+      level: when === 'before' ? 2 : 1,
       text: say(when === 'before' ? 'leaflet.test-before' : 'leaflet.test-finished'),
     },
     {
@@ -65,11 +74,8 @@ export function jackTest(
     {
       is: 'beside',
       share: pictures.probeShare,
-      picture: pictures.probes(step, [first.from, first.to], `test-${when}`, held),
-      blocks: [
-        ...(together ? [{ is: 'paragraph', text: held } as const] : []),
-        ...meterHints(language).map((hint): Block => ({ is: 'paragraph', text: hint, small: true })),
-      ],
+      picture: pictures.probes(step, [first.from, first.to], look),
+      blocks: hints,
     },
     {
       is: 'table',
@@ -89,8 +95,7 @@ export function jackTest(
       ]),
     },
   ];
-  // A long table may run on to the next page.
-  return tests.length > MOST_TOGETHER ? test : [{ is: 'together', blocks: test }];
+  return [{ is: 'together', blocks: test }];
 }
 
 /** A sentence where the description does not give a pickup's resistance: readings with it are then assumed too. */
@@ -100,9 +105,6 @@ export function assumedValues({ circuit: { kit } }: Prepared, say: Say): readonl
   const pickups = assumed.map(({ label }) => label).join(', ');
   return [{ is: 'paragraph', text: say('leaflet.assumed-say', { pickups }) }];
 }
-
-/** Rows that any page has room for. */
-const MOST_TOGETHER = 10;
 
 /** The first step with a lead of a pickup; one more than there are where no step has one. */
 export function pickupStep({ circuit }: Prepared, steps: readonly Step[]): number {

@@ -84,7 +84,7 @@ export const TEMPLATE = `
     it.body,
   ),
 )
-#show outline.entry: set block(above: if small-page { 0.55em } else { 0.75em })
+#show outline.entry: set block(above: if small-page { 0.55em } else { 0.7em })
 
 #let tick = box(width: 3.2mm, height: 3.2mm, stroke: 0.8pt + ink, radius: 0.4mm, baseline: 0.5mm)
 #let picture(p) = image(bytes(p.svg), format: "svg", width: mm(p.width), height: mm(p.height), alt: p.alt)
@@ -112,23 +112,7 @@ export const TEMPLATE = `
 
 #let show-block(b) = {
   if b.is == "heading" {
-    if b.at("page", default: false) { pagebreak(weak: true) }
-    heading(level: b.level, {
-      if "badge" in b {
-        box(
-          baseline: 1.2mm,
-          inset: (right: 2mm),
-          box(
-            fill: tint,
-            radius: 50%,
-            width: 6mm,
-            height: 6mm,
-            align(center + horizon, text(size: 9pt, fill: white, b.badge)),
-          ),
-        )
-      }
-      b.text
-    })
+    heading(level: b.level, b.text)
   } else if b.is == "paragraph" {
     par({
       if b.at("tick", default: false) { box(inset: (right: 2mm), tick) }
@@ -144,17 +128,24 @@ export const TEMPLATE = `
   } else if b.is == "table" {
     tabled(b)
   } else if b.is == "figure" {
-    block(above: 0.8em, below: 1em, align(center, picture(b.picture)))
+    block(above: 0.8em, below: 1em, sticky: true, align(center, picture(b.picture)))
   } else if b.is == "sheet" {
     // A bound page stays as it is: the drawing is turned on it.
     page(flipped: b.turned and not leaflet.bound, {
+      let shown = (b.picture, ..if "key" in b { (b.key,) }).map(picture)
       heading(level: 1, b.heading)
-      par(text(size: 8pt, fill: quiet, b.caption))
-      v(1fr)
-      align(center, if b.turned and leaflet.bound {
-        rotate(-90deg, reflow: true, picture(b.picture))
-      } else { picture(b.picture) })
-      v(1fr)
+      if "caption" in b { par(text(size: 8pt, fill: quiet, b.caption)) }
+      if b.turned and leaflet.bound {
+        v(1fr)
+        align(center, rotate(-90deg, reflow: true, stack(spacing: 4mm, ..shown)))
+        v(1fr)
+      } else {
+        for one in shown {
+          v(1fr)
+          align(center, one)
+        }
+        v(1fr)
+      }
     })
   } else if b.is == "box" {
     block(
@@ -173,19 +164,37 @@ export const TEMPLATE = `
       },
     )
   } else if b.is == "beside" {
-    block(breakable: false, width: 100%, above: 1.4em, below: 1.4em, grid(
+    set par(leading: 0.55em, spacing: 0.75em)
+    block(breakable: false, width: 100%, above: 1.2em, below: 1.2em, grid(
       columns: (b.share * 100%, 1fr),
       column-gutter: 5mm,
       align: (center + horizon, left + horizon),
       picture(b.picture), dividing(narrow, b.blocks.map(show-block).join()),
     ))
   } else if b.is == "together" {
-    block(breakable: false, width: 100%, above: 1.8em, b.blocks.map(show-block).join())
+    let body = b.blocks.map(show-block).join()
+    block(width: 100%, above: 1.8em, layout(size => block(
+      breakable: measure(width: size.width, body).height > size.height,
+      width: 100%,
+      body,
+    )))
   } else if b.is == "contents" {
-    outline(title: b.heading, depth: 1)
+    heading(level: 1, outlined: false, b.heading)
+    let list = outline(title: none, depth: 2)
+    // In two columns of one height; a line more, as the last of the first may be of two.
+    layout(size => block(
+      height: measure(width: (size.width - 8mm) / 2, list).height / 2 + 1.5em,
+      columns(2, gutter: 8mm, list),
+    ))
   } else if b.is == "lines" {
+    // Where these have no room, they stand on the next page with their heading.
+    block(breakable: false, height: 45mm, width: 100%, above: 0mm, below: 0mm, {
+      for i in range(5) {
+        place(top + left, dy: (i + 1) * 9mm, line(length: 100%, stroke: 0.4pt + rule))
+      }
+    })
     // What is left of the page; words behind it stand at its foot.
-    block(height: 1fr, width: 100%, layout(size => {
+    block(above: 0mm, height: 1fr, width: 100%, layout(size => {
       for i in range(calc.floor(size.height / 9mm) - 1) {
         place(top + left, dy: (i + 1) * 9mm, line(length: 100%, stroke: 0.4pt + rule))
       }
@@ -215,6 +224,13 @@ export const TEMPLATE = `
   v(-0.4em)
   title(text(size: if small-page { 17pt } else { 22pt }, fill: tint, dividing(24, leaflet.heading)))
   for one in leaflet.lines { par(one) }
+  block(height: 1fr, width: 100%, above: 4mm, below: 0mm, layout(size => {
+    let p = leaflet.cover
+    let scale = calc.min(1, size.width / mm(p.width), (size.height - 6mm) / mm(p.height))
+    if mm(p.height) * scale >= 25mm {
+      align(center + horizon, picture((..p, width: p.width * scale, height: p.height * scale)))
+    }
+  }))
 }
 #for b in leaflet.blocks { show-block(b) }
 `;

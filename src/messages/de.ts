@@ -292,8 +292,11 @@ export const de: Messages = {
   'leaflet.title': '{title}: Bauanleitung',
   'leaflet.kit': 'Bausatz {id}',
   'leaflet.revision': 'Stand {mark}',
+  'leaflet.extent':
+    '{parts, plural, one {# Teil} other {# Teile}}, {joints, plural, one {# Verbindung} other {# Verbindungen}}, {steps, plural, one {# Schritt} other {# Schritte}}',
   'leaflet.contents': 'Inhalt',
   'leaflet.drawing': 'Verdrahtungsplan',
+  'leaflet.key': 'Legende zum Verdrahtungsplan',
   'leaflet.parts': 'Teile',
   'leaflet.parts-say':
     'Vor dem Beginn jedes Teil abhaken. Fehlt eines oder ist es beschädigt, nicht anfangen.',
@@ -357,7 +360,9 @@ export const de: Messages = {
   'leaflet.estimated-say':
     '≈ ist geschätzt: Abstand am Instrument und {percent}\u00a0% mehr, mit beiden abisolierten Enden, aufgerundet auf {length}. Vor dem Schneiden am Instrument messen.',
   'leaflet.probes': 'Messspitzen',
-  'leaflet.probes-at': 'P1 an {from}, P2 an {to}.',
+  'leaflet.probes-at': 'Rote Messspitze an {from}, schwarze an {to}.',
+  'leaflet.probe-red': 'rot',
+  'leaflet.probe-black': 'schwarz',
   'leaflet.reads': 'Das Messgerät zeigt: {reading}',
   'leaflet.test-number': 'Test {number}: {probes}',
   'leaflet.volume-full': 'Alle Regler auf 10',

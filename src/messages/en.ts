@@ -278,8 +278,11 @@ export const en = {
   'leaflet.title': '{title}: assembly instructions',
   'leaflet.kit': 'Kit {id}',
   'leaflet.revision': 'Revision {mark}',
+  'leaflet.extent':
+    '{parts, plural, one {# part} other {# parts}}, {joints, plural, one {# joint} other {# joints}}, {steps, plural, one {# step} other {# steps}}',
   'leaflet.contents': 'Contents',
   'leaflet.drawing': 'Wiring drawing',
+  'leaflet.key': 'Key to the drawing',
   'leaflet.parts': 'Parts',
   'leaflet.parts-say': 'Tick off every part before you start. Do not start if one is missing or damaged.',
   'leaflet.quantity': 'Qty',
@@ -340,7 +343,9 @@ export const en = {
   'leaflet.estimated-say':
     '≈ is an estimate: the distance on the instrument and {percent}\u00a0% more, with both stripped ends, rounded up to {length}. Measure on your instrument before you cut.',
   'leaflet.probes': 'Probes',
-  'leaflet.probes-at': 'P1 on {from}, P2 on {to}.',
+  'leaflet.probes-at': 'Red probe on {from}, black probe on {to}.',
+  'leaflet.probe-red': 'red',
+  'leaflet.probe-black': 'black',
   'leaflet.reads': 'The meter shows: {reading}',
   'leaflet.test-number': 'Test {number}: {probes}',
   'leaflet.volume-full': 'All controls on 10',

@@ -290,8 +290,11 @@ export const es: Messages = {
   'leaflet.title': '{title}: instrucciones de montaje',
   'leaflet.kit': 'Kit {id}',
   'leaflet.revision': 'Revisión {mark}',
+  'leaflet.extent':
+    '{parts, plural, one {# pieza} other {# piezas}}, {joints, plural, one {# unión} other {# uniones}}, {steps, plural, one {# paso} other {# pasos}}',
   'leaflet.contents': 'Contenido',
   'leaflet.drawing': 'Esquema de cableado',
+  'leaflet.key': 'Leyenda del esquema de cableado',
   'leaflet.parts': 'Piezas',
   'leaflet.parts-say': 'Marcar cada pieza antes de empezar. No empezar si falta alguna o está dañada.',
   'leaflet.quantity': 'Cant.',
@@ -354,7 +357,9 @@ export const es: Messages = {
   'leaflet.estimated-say':
     '≈ es una estimación: la distancia en el instrumento y un {percent}\u00a0% más, con ambos extremos pelados, redondeada hacia arriba a {length}. Medir en el instrumento antes de cortar.',
   'leaflet.probes': 'Puntas',
-  'leaflet.probes-at': 'P1 en {from}, P2 en {to}.',
+  'leaflet.probes-at': 'Punta roja en {from}, punta negra en {to}.',
+  'leaflet.probe-red': 'roja',
+  'leaflet.probe-black': 'negra',
   'leaflet.reads': 'El multímetro muestra: {reading}',
   'leaflet.test-number': 'Prueba {number}: {probes}',
   'leaflet.volume-full': 'Todos los controles en 10',

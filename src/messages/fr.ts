@@ -289,8 +289,11 @@ export const fr: Messages = {
   'leaflet.title': '{title}\u00a0: notice de montage',
   'leaflet.kit': 'Kit {id}',
   'leaflet.revision': 'Révision {mark}',
+  'leaflet.extent':
+    '{parts, plural, one {# pièce} other {# pièces}}, {joints, plural, one {# liaison} other {# liaisons}}, {steps, plural, one {# étape} other {# étapes}}',
   'leaflet.contents': 'Sommaire',
   'leaflet.drawing': 'Plan de câblage',
+  'leaflet.key': 'Légende du plan de câblage',
   'leaflet.parts': 'Pièces',
   'leaflet.parts-say':
     'Cocher chaque pièce avant de commencer. Ne pas commencer s’il en manque une ou si elle est abîmée.',
@@ -354,7 +357,9 @@ export const fr: Messages = {
   'leaflet.estimated-say':
     '≈ est une estimation\u00a0: la distance sur l’instrument et {percent}\u00a0% de plus, avec les deux bouts dénudés, arrondie aux {length} supérieurs. Mesurer sur l’instrument avant de couper.',
   'leaflet.probes': 'Pointes',
-  'leaflet.probes-at': 'P1 sur {from}, P2 sur {to}.',
+  'leaflet.probes-at': 'Pointe rouge sur {from}, pointe noire sur {to}.',
+  'leaflet.probe-red': 'rouge',
+  'leaflet.probe-black': 'noire',
   'leaflet.reads': 'Le multimètre affiche\u00a0: {reading}',
   'leaflet.test-number': 'Essai {number}\u00a0: {probes}',
   'leaflet.volume-full': 'Tous les réglages sur 10',

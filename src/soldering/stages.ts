@@ -22,22 +22,54 @@ export type Stage = keyof typeof STAGES;
  * - a lug is bent onto its case in the stage of the first other joint to that case, so that the case need not be heated for it, but not
  *   with the pickups; and no earlier than the last other joint at the lug is made, since it is closed from then on.
  */
-export function stageNumbers(graph: Graph): readonly number[] {
+export const stageNumbers = (graph: Graph): readonly number[] => numbered(graph).map(({ number }) => number);
+
+/** A lug whose bend has a `step` of its own that is earlier than that of another joint at the lug. */
+interface EarlyBend {
+  /** The bend, and the joint that comes to the lug last. */
+  readonly bend: Joint;
+  readonly last: Joint;
+  /** Numbers of the stage that the bend asks for, and of the one in which it is made: that of the last joint. */
+  readonly asked: number;
+  readonly made: number;
+}
+
+/** The bends that are made later than their own `step` says, in the order of the joints. */
+export const earlyBends = (graph: Graph): readonly EarlyBend[] =>
+  numbered(graph).flatMap(({ joint, number, last }) =>
+    joint.step !== undefined && last && joint.step < number
+      ? [{ bend: joint, last, asked: joint.step, made: number }]
+      : [],
+  );
+
+interface Numbered {
+  readonly joint: Joint;
+  readonly number: number;
+  /** Of a bend that waits for another joint at its lug, that joint. */
+  readonly last?: Joint;
+}
+
+function numbered(graph: Graph): readonly Numbered[] {
   const { joints } = graph;
   const components = componentNumbers(graph);
   const numbers = joints.map(
     (joint) =>
       joint.step ?? components.get(componentsOf(graph, joint)[0] ?? '') ?? STAGES[stageOf(graph, joint)],
   );
-  const numbersAt = (lug: LugId, own: number): readonly number[] =>
-    joints.flatMap(({ kind, from, to }, k) =>
-      k !== own && kind !== 'bend' && [from, to].some((end) => lugIdOf(end) === lug) ? [nth(numbers, k)] : [],
+  const othersAt = (lug: LugId, own: number): readonly { readonly last: Joint; readonly number: number }[] =>
+    joints.flatMap((joint, k) =>
+      k !== own && joint.kind !== 'bend' && [joint.from, joint.to].some((end) => lugIdOf(end) === lug)
+        ? [{ last: joint, number: nth(numbers, k) }]
+        : [],
     );
-  return joints.map((joint, i) => {
-    if (joint.kind !== 'bend') return nth(numbers, i);
-    const first = Math.min(...numbersAt(lugIdOf(joint.to), i));
+  return joints.map((joint, i): Numbered => {
+    if (joint.kind !== 'bend') return { joint, number: nth(numbers, i) };
+    const first = Math.min(...othersAt(lugIdOf(joint.to), i).map(({ number }) => number));
     const stage = joint.step ?? (first < STAGES.pickups ? first : nth(numbers, i));
-    return Math.max(stage, ...numbersAt(lugIdOf(joint.from), i));
+    return othersAt(lugIdOf(joint.from), i).reduce<Numbered>(
+      (bend, { last, number }) => (number > bend.number ? { joint, number, last } : bend),
+      { joint, number: stage },
+    );
   });
 }
 

@@ -101,6 +101,7 @@ test('the samples show nearly every error of a description there is', () => {
     'values-assumed',
     'bare-jumpers-cross',
     'bare-leg-at-switch',
+    'bent-too-early',
     'title-inherited',
     // Kits against parts lists have lists of their own: see `tests/files/parts-list.test.ts`.
     ...Object.keys(stockWording),

@@ -3,18 +3,14 @@
  * of their tolerances; and of the harness without a joint that a reading is said to prove.
  */
 import { expect, it } from 'vitest';
-import { rolesOf, rotationsAt } from '../../src/analyse/controls.ts';
 import { type StepReading, stepReadings } from '../../src/analyse/index.ts';
 import type { Circuit } from '../../src/circuit/circuit.ts';
 import { loadKit } from '../../src/files/load.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
 import { atEnd } from '../analyse/kits.ts';
 import { kits } from '../random/some.ts';
-import { type Check, direct, solderedAfter, wrong } from './compare.ts';
-import { ownNetlist } from './own-netlist.ts';
-import { runSpice } from './spice.ts';
-
-const LIMIT = 1e-6;
+import { type Check, solderedAfter } from './compare.ts';
+import { check, failures, withValues } from './readings.ts';
 
 const FILES = [
   ...['heron-ss', 'kestrel-hss', 'osprey-hsh', 'plover-sss', 'wren-hs', 'wren-sh'].map(
@@ -35,31 +31,6 @@ const FILES = [
     'ss-lever-4-1v1t-series',
   ].map((name) => `samples/circuits/${name}.yaml`),
 ];
-
-/** What ngspice is asked for one reading, on a harness whose joints and values are those of the circuit given. */
-function check(what: string, whole: Circuit, harness: Circuit, reading: StepReading, ohms: number): Check {
-  const { state, volume, from, to } = reading;
-  const found = whole.states[state];
-  if (!found) throw new Error(`no state ${state}`);
-  const own = ownNetlist(harness, found, rotationsAt(rolesOf(whole), { volume, tone: 10 }));
-  return direct(`${what}, ${from} to ${to}`, own.lines, { from: own.node(from), to: own.node(to) }, ohms);
-}
-
-/** The harness with the values of another kit that is the same but for them. */
-const withValues = (harness: Circuit, kit: Circuit['kit']): Circuit => ({
-  ...harness,
-  kit: { ...kit, joints: harness.kit.joints },
-});
-
-async function failures(checks: readonly Check[]): Promise<readonly string[]> {
-  const found: string[] = [];
-  for (let i = 0; i < checks.length; i += 100) {
-    const batch = checks.slice(i, i + 100);
-    const jobs = batch.map(({ job }) => job);
-    found.push(...wrong(batch, await runSpice(jobs, 'lin 1 1000 1000'), LIMIT));
-  }
-  return found;
-}
 
 /** Relative distance that ngspice finds between a reading with a joint missing and the limits of the right one; 0 within them. */
 const beyond = (ohms: number, { low, high }: StepReading): number =>

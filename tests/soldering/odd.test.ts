@@ -4,6 +4,7 @@ import { jackTests, stepTests } from '../../src/annotate/step-tests.ts';
 import { stepsOf } from '../../src/annotate/steps.ts';
 import { type Circuit, lugIdOf } from '../../src/circuit/circuit.ts';
 import { kitFromValue } from '../../src/describe/read.ts';
+import { earlyBends } from '../../src/soldering/stages.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
 import { describedNets, follow } from './bench.ts';
 
@@ -184,6 +185,47 @@ describe('steps of the description’s own', () => {
     ]);
     followed(circuit);
     expect(stepOf(circuit, 'volume.1 > volume.case')).toBe(stepOf(circuit, 'out.sleeve > volume.1'));
+    expect(earlyBends(circuit).map(({ asked, made, last }) => [asked, made, lugIdOf(last.from)])).toEqual([
+      [1, 7, 'out.sleeve'],
+    ]);
+  });
+
+  it.each([
+    ['with the last joint', 7, 7],
+    ['after it', 9, 7],
+    ['as worked out', undefined, 7],
+    ['in the step of a joint without one, ground', 1, undefined],
+  ])('a lug that is bent %s is bent as asked', (_, bend, sleeve) => {
+    const circuit = circuitOf(parts, [
+      { bend: 'volume.1 > volume.case', ...(bend === undefined ? {} : { step: bend }) },
+      { wire: 'out.sleeve > volume.1', ...(sleeve === undefined ? {} : { step: sleeve }) },
+      { wire: 'volume.2 > out.tip' },
+      { wire: 'bridge.hot > volume.3' },
+      { wire: 'bridge.ground > volume.case' },
+      { leg: 'cap.1 > volume.3' },
+      { leg: 'cap.2 > volume.case' },
+    ]);
+    followed(circuit);
+    expect(earlyBends(circuit)).toEqual([]);
+  });
+
+  it('of two bends each is told, with the joint that comes last', () => {
+    const circuit = circuitOf({ ...parts, tone: volume }, [
+      { bend: 'volume.1 > volume.case', step: 2 },
+      { bend: 'tone.1 > tone.case', step: 3 },
+      { wire: 'volume.1 > tone.1', step: 4 },
+      { wire: 'bridge.ground > tone.1' },
+      { wire: 'out.sleeve > volume.1' },
+      { wire: 'volume.2 > out.tip' },
+      { wire: 'bridge.hot > volume.3' },
+      { leg: 'cap.1 > volume.3' },
+      { leg: 'cap.2 > volume.case' },
+    ]);
+    followed(circuit);
+    expect(earlyBends(circuit).map(({ asked, made, last }) => [asked, made, lugIdOf(last.from)])).toEqual([
+      [2, 4, 'volume.1'],
+      [3, 6, 'bridge.ground'],
+    ]);
   });
 
   it('the two legs of a component in steps of their own: as they are written', () => {

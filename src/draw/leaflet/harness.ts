@@ -156,31 +156,6 @@ export const roomsOf = ({ frame, outline }: PlacedPart): readonly Rect[] =>
 export const solderedEnds = (wires: readonly PlacedWire[], wire: PlacedWire): readonly EndName[] =>
   endNames.filter((end) => !leavesBody(wires, wire, wire.joint[end]));
 
-/** One part by itself, with the beginnings of its joints as far as a window shows them. */
-export function alone(harness: Harness, name: string, window: Rect): Harness {
-  const wires = harness.sheet.placement.wires.map(({ joint }) => joint);
-  const at = (i: number, end: EndName): boolean => nth(wires, i)[end].part === name;
-  return {
-    ...harness,
-    parts: harness.parts.filter(({ part }) => part.name === name),
-    made: harness.made.map((made, i) => (at(i, 'from') || at(i, 'to') ? made : 'absent')),
-    paths: harness.paths.map((path, i) => {
-      if (at(i, 'from')) return at(i, 'to') ? path : within(path, window);
-      return at(i, 'to') ? [...within([...path].reverse(), window)].reverse() : path;
-    }),
-  };
-}
-
-/** A path from its beginning to where it leaves a rectangle. */
-function within(path: readonly Point[], { x, y, width, height }: Rect): readonly Point[] {
-  const held = ({ x: px, y: py }: Point): Point => ({
-    x: Math.min(Math.max(px, x), x + width),
-    y: Math.min(Math.max(py, y), y + height),
-  });
-  const out = path.findIndex((p) => held(p).x !== p.x || held(p).y !== p.y);
-  return out === -1 ? path : [...path.slice(0, out), held(nth(path, out))];
-}
-
 /** Radius of the dot at the end of a new joint, and of one that is only hooked. */
 export const DOT = 4.4;
 

@@ -1,6 +1,6 @@
 /**
- * Where a multimeter's probes are put: the parts concerned in full, the joints made so far thin, and a probe on each of two lugs that hides nothing. The one that is red, and
- * the other that is black, are told apart by their flags too: P1 and P2. Two parts that lie far apart are shown in two windows.
+ * Where a multimeter's probes are put: the parts concerned in full, the joints made so far thin, and a probe on each of two lugs that hides nothing. The red one
+ * and the black one are told apart by the words and the form of their flags too. Two parts that lie far apart are shown in two windows.
  */
 import { lugId } from '../../circuit/circuit.ts';
 import { type Point, type Rect, round2 } from '../../common/geometry.ts';
@@ -9,6 +9,7 @@ import type { Prepared } from '../compose.ts';
 import { sheetOf } from '../compose.ts';
 import type { Pen } from '../pen.ts';
 import { ruled, type Theme, themes } from '../theme.ts';
+import { alone } from './alone.ts';
 import {
   type Box,
   cropAbout,
@@ -18,13 +19,15 @@ import {
   frameIn,
   type PrintTheme,
 } from './figure.ts';
-import { alone, type Harness, harnessOf, type Made, roomsOf, wordsOf } from './harness.ts';
+import { type Harness, harnessOf, type Made, roomsOf, wordsOf } from './harness.ts';
 import { drawHarness } from './harness-drawing.ts';
 import { drawProbe, type Probe, probeRoom, probesOf } from './probe.ts';
 
 interface ProbeSpot {
   readonly part: string;
   readonly lug: string;
+  /** On its flag. */
+  readonly words: string;
 }
 
 const MARGIN = 10;
@@ -32,6 +35,9 @@ const MARGIN = 10;
 const GUTTER = 12;
 /** Two windows are drawn where they are so much larger than one. */
 const WORTH = 1.25;
+
+/** A window in which nothing is cut off. */
+const EVERYWHERE: Rect = { x: -1e6, y: -1e6, width: 2e6, height: 2e6 };
 
 /** Some of the harness through a window, with the probes that are seen there. */
 interface View {
@@ -75,9 +81,14 @@ export function probeFigure(
   /** Through one window the lugs of these numbers. */
   const viewOf = (type: number, numbers: readonly number[]): View => {
     const concerned = new Set(numbers.map((number) => nth(spots, number).part));
-    const harness = harnessOf({ sheet, theme, made, concerned, type, ...(hooked ? { hooked } : {}) });
-    const lugs = numbers.map((number) => lugId(nth(spots, number).part, nth(spots, number).lug));
-    const probes = probesOf(harness, lugs).map((probe, i) => ({ number: nth(numbers, i), probe }));
+    const whole = harnessOf({ sheet, theme, made, concerned, type, ...(hooked ? { hooked } : {}) });
+    const held = numbers.map((number) => {
+      const { part, lug, words } = nth(spots, number);
+      return { part, lug: lugId(part, lug), words };
+    });
+    const [first] = held;
+    const harness = first && held.length === 1 ? alone(whole, first.part, EVERYWHERE) : whole;
+    const probes = probesOf(harness, held).map((probe, i) => ({ number: nth(numbers, i), probe }));
     const parts = harness.parts.filter(({ part }) => concerned.has(part.name));
     const window = cropAbout(
       [

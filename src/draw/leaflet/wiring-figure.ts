@@ -1,4 +1,4 @@
-/** The wiring by itself, cropped to its parts and wires, as large as a box on the paper allows whichever way that is turned. */
+/** The wiring by itself, cropped to its parts and wires, as large as a box on the paper allows. */
 import type { Rect } from '../../common/geometry.ts';
 import { TYPE } from '../../parts/outline.ts';
 import { labelsToSheet, rectToSheet } from '../../place/frame.ts';
@@ -29,52 +29,42 @@ const AIR = 6;
 /** Of the widest line. */
 const WIDE = 14;
 
-export interface WiringFigure extends Figure {
-  /** Whether it is drawn for the box turned by a quarter, in which it is larger. */
-  readonly turned: boolean;
-}
-
 /**
  * The wiring in a box. Where its smallest type would be less than that of a leaflet, names, values, tags and codes are drawn larger, and what the annotation
  * says of parts is left out.
  *
- * @param box the room on a page as it stands; a page that is turned has it turned too
+ * @param box millimetres
  */
 export function wiringFigure(
   prepared: Prepared,
   box: Box,
   { alt, theme: name = 'light' }: { readonly alt: string; readonly theme?: PrintTheme },
-): WiringFigure {
+): Figure {
   const sheet = sheetOf(prepared);
   const theme = themes[name];
   const id = `${sheet.id}-leaflet-wiring`;
   const crop = cropAbout(contentsOf(sheet), AIR);
-  const aside = { width: box.height, height: box.width };
-  const turned = scaleIn(crop, aside) > scaleIn(crop, box);
-  const room = turned ? aside : box;
-  const scale = scaleIn(crop, room);
+  const scale = scaleIn(crop, box);
   const head = { id, title: sheet.title, language: sheet.language, alt, theme };
   if (TYPE.lug >= sizeOf(LEAST, scale)) {
     const plain = { ...head, crop, scale, type: TYPE.lug };
-    const figure = figureOf(plain, (pen) => drawWiring(pen, { ...sheet, id }, { x: 0, y: 0 }, theme));
-    return { ...figure, turned };
+    return figureOf(plain, (pen) => drawWiring(pen, { ...sheet, id }, { x: 0, y: 0 }, theme));
   }
   const concerned = new Set(sheet.placement.parts.map(({ part }) => part.name));
   const made = sheet.lines.map((): Made => 'plain');
   const harnessAt = (type: number): Harness =>
     harnessOf({ sheet, theme, made, concerned, type, values: 'all' });
-  const frame = frameIn(room, (type) => {
+  const frame = frameIn(box, (type) => {
     const harness = harnessAt(type);
     return cropAbout([...extentOf(harness), ...codesOf(harness).map(({ rect }) => rect)], AIR);
   });
   const harness = harnessAt(frame.type);
-  const figure = figureOf({ ...head, ...frame }, (pen) => {
+  return figureOf({ ...head, ...frame }, (pen) => {
     const drawing = pen.group({ id: `${id}-drawing` });
     drawHarness(drawing, id, harness, frame.crop);
     const codes = drawing.group({ id: `${id}-colours` });
     for (const { code, rect } of codesOf(harness)) drawChip(codes, code, rect, theme, frame.type);
   });
-  return { ...figure, turned };
 }
 
 /** What there is on the paper. */

@@ -1,0 +1,39 @@
+/** Some of a harness: one part with the beginnings of its joints, and the lines at one lug. */
+import { lugIdOf } from '../../circuit/circuit.ts';
+import type { Point, Rect } from '../../common/geometry.ts';
+import { nth } from '../../common/must.ts';
+import { type EndName, type Harness, wordsOf } from './harness.ts';
+
+/** One part by itself, with the beginnings of its joints as far as a window shows them. */
+export function alone(harness: Harness, name: string, window: Rect): Harness {
+  const wires = harness.sheet.placement.wires.map(({ joint }) => joint);
+  const at = (i: number, end: EndName): boolean => nth(wires, i)[end].part === name;
+  const parts = harness.parts.filter(({ part }) => part.name === name);
+  return {
+    ...harness,
+    parts,
+    words: parts.flatMap((placed) => wordsOf(harness, placed)),
+    made: harness.made.map((made, i) => (at(i, 'from') || at(i, 'to') ? made : 'absent')),
+    paths: harness.paths.map((path, i) => {
+      if (at(i, 'from')) return at(i, 'to') ? path : within(path, window);
+      return at(i, 'to') ? [...within([...path].reverse(), window)].reverse() : path;
+    }),
+  };
+}
+
+/** The lines that end at a lug, as far as they are made. */
+export const pathsAt = ({ sheet, made, paths }: Harness, lug: string): readonly (readonly Point[])[] =>
+  paths.filter((_, i) => {
+    const { from, to } = nth(sheet.placement.wires, i).joint;
+    return made[i] !== 'absent' && [lugIdOf(from), lugIdOf(to)].includes(lug);
+  });
+
+/** A path from its beginning to where it leaves a rectangle. */
+function within(path: readonly Point[], { x, y, width, height }: Rect): readonly Point[] {
+  const held = ({ x: px, y: py }: Point): Point => ({
+    x: Math.min(Math.max(px, x), x + width),
+    y: Math.min(Math.max(py, y), y + height),
+  });
+  const out = path.findIndex((p) => held(p).x !== p.x || held(p).y !== p.y);
+  return out === -1 ? path : [...path.slice(0, out), held(nth(path, out))];
+}
