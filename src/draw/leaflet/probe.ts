@@ -22,7 +22,7 @@ export interface Probe {
 }
 
 /** A lug, and the words on the flag of the probe that is held to it. */
-export interface Held {
+interface Held {
   readonly lug: string;
   readonly words: string;
 }
