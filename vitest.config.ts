@@ -17,7 +17,7 @@ class LongestFirst extends BaseSequencer {
 export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
-    globalSetup: 'tests/tools/build.ts',
+    globalSetup: ['tests/tools/build.ts', 'tests/tools/placements-folder.ts'],
     // A machine that does something else beside it takes its time; what hangs is found all the same.
     testTimeout: 120_000,
     hookTimeout: 120_000,

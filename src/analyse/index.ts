@@ -60,6 +60,6 @@ export {
 export { seriesTracks } from './series-tracks.ts';
 export { type StepReading, stepReadings } from './step-readings.ts';
 export { testCards } from './test-cards.ts';
-export { toneControlsIn } from './tone-controls.ts';
+export { hasTone, toneControlsIn, tonesByPickup } from './tone-controls.ts';
 export { type Treble, trebleOf } from './treble.ts';
 export type { Temperatures } from './variables.ts';

@@ -25,7 +25,7 @@ export interface CardRow {
   readonly ratio: number;
   /** `as designed`, `+31 %, brighter`, `−35 %, heavier load`; `treble cut, −12 dB` where the load is not what one hears. */
   readonly verdict: string;
-  /** `5.0 dB down`, where it is quieter than the others. */
+  /** `5.0 dB quieter`, where it is quieter than the others. */
   readonly level?: string;
 }
 
@@ -63,7 +63,13 @@ export interface Card {
 }
 
 /** What the cards’ bars, ticks and readings are, once for all of them. */
-export function cardsSay(cards: readonly Card[], frequency: number, language: Language): readonly string[] {
+export function cardsSay(
+  cards: readonly Card[],
+  frequency: number,
+  language: Language,
+  /** Whether the kit has a tone control. */
+  toned: boolean,
+): readonly string[] {
   const say = sayIn(language);
   const joinedSays = (words: string): boolean => cards.some(({ joined }) => joined?.includes(words) === true);
   const some = (holds: (row: CardRow) => boolean): boolean => cards.some(({ rows }) => rows.some(holds));
@@ -71,7 +77,10 @@ export function cardsSay(cards: readonly Card[], frequency: number, language: La
   return [
     ...badgeSays(cards, language),
     say('cards.dc-load'),
-    say('cards.signal-load', { frequency: figuresIn(language).plainHertz(frequency) }),
+    say('cards.signal-load', {
+      frequency: figuresIn(language).plainHertz(frequency),
+      toned: toned ? 'yes' : 'no',
+    }),
     say('cards.bar'),
     say('cards.multimeter'),
     ...(some(({ level }) => level !== undefined) || joinedSays(say('level.down', { level: 'dB' }))
@@ -259,7 +268,7 @@ function row(
     dcLoad: figures.figure(loads.dcLoad, 'ohm'),
     signalLoad: figures.figure(loads.signalLoad, 'ohm'),
     ratio,
-    verdict: verdictOf(ratio, treble, language),
+    verdict: verdictOf(ratio, treble, loads.series.length > 0, language),
     ...(level === undefined ? {} : { level }),
   };
 }
@@ -271,10 +280,11 @@ const DULL = 1;
 const AS_DESIGNED = 10;
 
 /**
- * A load is heavy when its resistance is low: fewer ohms take more from the pickup. What a capacitor takes no resistance shows, and
- * pickups in parallel have their resonance higher in spite of a heavier load, so the word follows the solved treble.
+ * A load is heavy when its resistance is low: fewer ohms take more from the pickup. What a capacitor takes no resistance shows,
+ * pickups in parallel have their resonance higher in spite of a heavier load, and those in series have it lower in spite of a lighter
+ * one, so the word follows the solved treble.
  */
-function verdictOf(ratio: number, treble: Treble | undefined, language: Language): string {
+function verdictOf(ratio: number, treble: Treble | undefined, inSeries: boolean, language: Language): string {
   const say = sayIn(language);
   const figures = figuresIn(language);
   if (treble?.lost)
@@ -282,9 +292,12 @@ function verdictOf(ratio: number, treble: Treble | undefined, language: Language
   if (!Number.isFinite(ratio)) return say('verdict.no-load');
   const share = Math.round((ratio - 1) * 100);
   const percent = figures.percent(share, '±');
+  const lower = treble?.lower ?? false;
+  if (lower && inSeries && share >= -AS_DESIGNED && (share > AS_DESIGNED || (treble?.level ?? 0) < -DULL))
+    return say('verdict.duller-in-series', { percent });
   if (Math.abs(share) <= AS_DESIGNED)
     return treble && treble.level < -DULL ? say('verdict.duller', { percent }) : say('verdict.as-designed');
   if (share < 0)
-    return treble?.lower === false ? say('verdict.heavier', { percent }) : say('verdict.darker', { percent });
-  return treble?.lower ? say('verdict.duller', { percent }) : say('verdict.brighter', { percent });
+    return treble?.lower === false ? say('verdict.heavier', { percent }) : say('verdict.duller', { percent });
+  return lower ? say('verdict.yet-duller', { percent }) : say('verdict.brighter', { percent });
 }

@@ -16,7 +16,7 @@ const DOWN = 1;
 /** Decibels: what is further down is nothing but rounding, as of two coils that cancel. */
 const NOTHING = -150;
 
-/** `5.0 dB down`; absent where it is less than a decibel. */
+/** `5.0 dB quieter`; absent where it is less than a decibel. */
 export const levelText = (
   { level }: Pick<PickupLoads, 'level'>,
   language: Language = DEFAULT_LANGUAGE,

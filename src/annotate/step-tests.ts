@@ -65,10 +65,7 @@ export function stepTests(
 }
 
 const jointsText = (circuit: Circuit, language: Language, joints: readonly number[]): string =>
-  rowOf(
-    language,
-    joints.map((i) => jointName(circuit, language, nth(circuit.joints, i))),
-  );
+  rowOf(joints.map((i) => jointName(circuit, language, nth(circuit.joints, i))));
 
 /** What is new since a step: joints that conduct, and lugs other than surfaces that were soldered. What is older has had its own tests. */
 interface Since {
@@ -145,7 +142,6 @@ function wrongText(
       : [
           say('test.bridged', {
             lugs: rowOf(
-              language,
               suspectedPairs.map(([one, other]) => say('test.lugs', { from: lug(one), to: lug(other) })),
             ),
           }),
@@ -154,10 +150,7 @@ function wrongText(
       ? []
       : [
           say('test.values', {
-            parts: rowOf(
-              language,
-              values.map((name) => labelOf(circuit.kit, name)),
-            ),
+            parts: rowOf(values.map((name) => labelOf(circuit.kit, name))),
           }),
         ]),
   ];

@@ -30,9 +30,8 @@ export const jointName = (
     to: endName(circuit, language, to),
   });
 
-/** Words one after another: `a, b, c`. */
-export const rowOf = (language: Language, words: readonly string[]): string =>
-  new Intl.ListFormat(language, { type: 'unit' }).format(words);
+/** Words one after another, in every language: `a, b, c`. Without an “and” before the last, since there may be one within them. */
+export const rowOf = (words: readonly string[]): string => words.join(', ');
 
 /** Ohms with three significant figures; the word for an open circuit where they are infinite. */
 export const ohmsIn = (language: Language, ohms: number): string => figuresIn(language).figure(ohms, 'ohm');

@@ -177,7 +177,7 @@ function cutOf(speaking: Speaking, joint: Joint): string {
     ...components.flatMap((part) => markOf(speaking, part)),
     ...(kind === 'leg' && isSleeved(circuit, joint) ? [say('steps.sleeved')] : []),
     ...(colour === undefined ? [] : [colourName(speaking.language, colour)]),
-    ...(length === undefined ? [] : [`${Math.round(length * 1000)} mm`]),
+    ...(length === undefined ? [] : [figuresIn(speaking.language).of(`${Math.round(length * 1000)} mm`)]),
   ];
   return facts.length === 0 ? '' : ` (${facts.join(', ')})`;
 }
@@ -196,11 +196,7 @@ function markOf(speaking: Speaking, part: Part): readonly string[] {
 
 function notesOf(speaking: Speaking, step: PlannedStep): readonly string[] {
   const { circuit, plan, say, language } = speaking;
-  const named = (lugs: readonly LugId[]) =>
-    rowOf(
-      language,
-      lugs.map((lug) => endName(circuit, language, endAt(lug))),
-    );
+  const named = (lugs: readonly LugId[]) => rowOf(lugs.map((lug) => endName(circuit, language, endAt(lug))));
   const heatedBefore = (lug: LugId) =>
     plan.steps.some(({ number, heats }) => number < step.number && heats.some((heat) => heat.lug === lug));
   const surfaces = step.heats.filter(({ lug, why }) => why === 'surface' && heatedBefore(lug));
@@ -211,9 +207,7 @@ function notesOf(speaking: Speaking, step: PlannedStep): readonly string[] {
     return waits ? componentsOf(circuit, joint).map((name) => labelOf(circuit.kit, name)) : [];
   });
   return [
-    ...(waiting.length === 0
-      ? []
-      : [say('steps.why-waits', { components: rowOf(language, [...new Set(waiting)]) })]),
+    ...(waiting.length === 0 ? [] : [say('steps.why-waits', { components: rowOf([...new Set(waiting)]) })]),
     ...early.map(({ lug }) => say('steps.why-test', { end: named([lug]), step: lastHeat(plan, lug) })),
     ...(surfaces.length === 0
       ? []

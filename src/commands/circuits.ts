@@ -7,6 +7,7 @@ import { circuitFile, circuitFolder, circuitNames, extendedAs } from '../files/c
 import { loadKit } from '../files/load.ts';
 import { isBytes, LARGEST_DRAWING, readBytes } from '../files/read-file.ts';
 import { hasContent, WriteError, writeAtomically } from '../files/write.ts';
+import { DEFAULT_LANGUAGE, type Language } from '../messages/language.ts';
 import { prepare, render, renderInline, sheetsOf } from '../pipeline.ts';
 import { drawKits } from '../publish/draw-kits.ts';
 import {
@@ -16,13 +17,14 @@ import {
   isGallery,
   sizeOfDrawing,
 } from '../publish/gallery.ts';
-import { fail, print, printDiagnostics, printError, printJson } from './console.ts';
+import { fail, languageOption, print, printDiagnostics, printError, printJson } from './console.ts';
 import { steps } from './draw.ts';
 
 interface Flags {
   readonly json: boolean;
   readonly pictures?: string;
   readonly effort?: number;
+  readonly language?: Language;
   readonly check: boolean;
 }
 
@@ -43,6 +45,7 @@ export function addCircuits(program: Command): void {
       ),
     )
     .option('--effort <steps>', 'with --pictures: placement optimisation steps, as for draw', steps)
+    .addOption(languageOption())
     .option(
       '--check',
       'with --pictures: write nothing; exit 1 if a file differs from what would be written',
@@ -50,8 +53,9 @@ export function addCircuits(program: Command): void {
     )
     .addHelpText('after', '\nexample: solderleaf circuits --pictures out/circuits')
     .action(async (flags: Flags, command: Command) => {
-      if (flags.pictures === undefined && (flags.check || flags.effort !== undefined))
-        command.error('error: --check and --effort go with --pictures');
+      const withPictures = flags.check || flags.effort !== undefined || flags.language !== undefined;
+      if (flags.pictures === undefined && withPictures)
+        command.error('error: --check, --effort and --language go with --pictures');
       const circuits = await load();
       if (flags.pictures !== undefined) return drawAll(circuits, flags.pictures, flags);
       if (flags.json) printJson(JSON.stringify(circuits.map(data), null, 2));
@@ -107,8 +111,14 @@ function wrapped(text: string): readonly string[] {
   return lines;
 }
 
-async function drawAll(circuits: readonly Circuit[], out: string, { effort, check }: Flags): Promise<void> {
-  const [page, style] = [join(out, 'index.html'), join(out, 'index.css')];
+async function drawAll(
+  circuits: readonly Circuit[],
+  out: string,
+  { effort, check, language }: Flags,
+): Promise<void> {
+  const spoken = language ?? DEFAULT_LANGUAGE;
+  const page = join(out, `index${suffixOf(DEFAULT_LANGUAGE, spoken)}.html`);
+  const style = join(out, 'index.css');
   const foreign = check ? [] : [page, style].filter(isForeign);
   for (const target of foreign)
     printError(
@@ -123,6 +133,7 @@ async function drawAll(circuits: readonly Circuit[], out: string, { effort, chec
     check,
     progress: printError,
     ...(effort === undefined ? {} : { effort }),
+    ...(language === undefined ? {} : { language }),
   };
   const drawer = { prepare, sheetsOf, render, renderInline };
   for await (const outcome of drawKits(
@@ -137,16 +148,23 @@ async function drawAll(circuits: readonly Circuit[], out: string, { effort, chec
     // What could not be drawn may have an old drawing, which the page must not show.
     if (outcome.failed && !check) continue;
     const circuit = circuits.find(({ file }) => file === outcome.file);
-    const entry = circuit && entryOf(circuit, out);
+    const entry = circuit && entryOf(circuit, out, language);
     if (entry) entries.push(entry);
   }
-  put(page, galleryPage(entries), check);
+  put(page, galleryPage(entries, spoken), check);
   put(style, galleryStyle, check);
 }
 
+/** What a file’s name says of its language, as `draw` names it: nothing of the usual one. */
+const suffixOf = (usual: Language, language: Language): string => (language === usual ? '' : `-${language}`);
+
 /** A circuit whose drawing is there; one that could not be drawn has been reported. */
-function entryOf({ name, kit }: Circuit, out: string): GalleryEntry | undefined {
-  const file = `${kit.id}.svg`;
+function entryOf(
+  { name, kit }: Circuit,
+  out: string,
+  language: Language = kit.language,
+): GalleryEntry | undefined {
+  const file = `${kit.id}${suffixOf(kit.language, language)}.svg`;
   const bytes = readBytes(join(out, file), LARGEST_DRAWING);
   const size = isBytes(bytes) ? sizeOfDrawing(Buffer.from(bytes).toString('utf8')) : undefined;
   return size && { kit, extended: extendedAs(name), picture: { file, ...size } };

@@ -1,6 +1,6 @@
 /** From a placed circuit to the sheet of one of its drawings: the whole, a state or a step, seen from either side. */
 
-import { readOutputs, type StateLoads } from '../analyse/index.ts';
+import { hasTone, readOutputs, type StateLoads } from '../analyse/index.ts';
 import { cardsOf, cardsSay, soundingText } from '../annotate/cards.ts';
 import { type Line, linesOf, tintOfPickup } from '../annotate/lines.ts';
 import { liveJoints } from '../annotate/live.ts';
@@ -145,7 +145,7 @@ function unmarked(prepared: Prepared, aspect: Aspect = {}): Sheet {
     switches: Object.keys(circuit.states[0]?.positions ?? {}).map((name) =>
       labelOf(kit, partOfControl(name)),
     ),
-    legend: cardsSay(cards, kit.outputLoad.frequency.value, language),
+    legend: cardsSay(cards, kit.outputLoad.frequency.value, language, hasTone(circuit)),
     tints: new Map(pickups.map((part) => [part.name, tintOfPickup(circuit, part.name)])),
     pickups: new Map(
       pickups.map((part) => [tintOfPickup(circuit, part.name), say('key.hot', { pickup: part.label })]),

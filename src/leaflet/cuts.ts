@@ -1,9 +1,11 @@
 /** What to cut: wire by colour and length, sleeving, and what is trimmed on the instrument. */
 import type { Step } from '../annotate/steps.ts';
+import { labelOf } from '../describe/kit.ts';
 import type { Prepared } from '../draw/compose.ts';
 import type { Language } from '../messages/language.ts';
 import { numberIn, type Say } from '../messages/say.ts';
 import { colourName } from '../messages/words.ts';
+import { longSpans } from '../place/leg-spans.ts';
 import { CUTTING, cutList, inches, wireLengths } from '../place/wire-lengths.ts';
 import { type Block, type Cell, strong, TICK, text } from './document.ts';
 
@@ -16,13 +18,18 @@ export class Cuts {
   readonly #language: Language;
   readonly #lengths: ReturnType<typeof wireLengths>;
   readonly #steps: readonly Step[];
+  readonly #extended: readonly { readonly label: string; readonly metres: number }[];
 
   constructor(prepared: Prepared, steps: readonly Step[], say: Say, language: Language) {
-    const { circuit, placement, arrangement } = prepared;
+    const { circuit, placement, arrangement, hand } = prepared;
     this.#say = say;
     this.#language = language;
     this.#steps = steps;
     this.#lengths = wireLengths(circuit, placement, arrangement);
+    this.#extended = longSpans(circuit, placement, hand, arrangement).map(({ component, metres }) => ({
+      label: labelOf(circuit.kit, component),
+      metres,
+    }));
   }
 
   /** What is cut for a joint; empty where nothing is. */
@@ -42,7 +49,7 @@ export class Cuts {
   /** The list of all pieces of wire; nothing where there is no wire to cut. */
   list(): readonly Block[] {
     const groups = cutList(this.#lengths);
-    if (groups.length === 0) return [];
+    if (groups.length === 0) return this.#extending();
     const estimated = groups.some(({ rows }) => rows.some((row) => row.estimated));
     const list: readonly Block[] = [
       { is: 'heading', level: 1, text: this.#say('leaflet.cuts') },
@@ -82,10 +89,26 @@ export class Cuts {
             } as const,
           ]
         : []),
+      ...this.#extending(),
     ];
     // A long list may run on to the next page.
     const pieces = groups.reduce((sum, { rows }) => sum + rows.length, 0);
     return pieces > MOST_TOGETHER ? list : [{ is: 'together', blocks: list }];
+  }
+
+  /** What to do where a component's legs do not reach. */
+  #extending(): readonly Block[] {
+    if (this.#extended.length === 0) return [];
+    const components = this.#extended.map(({ label, metres }) =>
+      this.#say('leaflet.extend-for', { component: label, length: this.#millimetres(upTo5(metres)) }),
+    );
+    return [
+      {
+        is: 'paragraph',
+        text: this.#say('leaflet.extend-say', { components: components.join(', ') }),
+        small: true,
+      },
+    ];
   }
 
   /** Rows of a parts list: the wire of each colour, and the sleeving, with how much of it there must be. */
@@ -128,3 +151,6 @@ export class Cuts {
     return estimated ? `≈ ${both}` : both;
   }
 }
+
+/** Metres rounded up to 5 mm: a span is an estimate. */
+const upTo5 = (metres: number): number => Math.ceil(metres / 0.005) * 0.005;

@@ -51,8 +51,12 @@ export type Block =
     }
   | { readonly is: 'list'; readonly items: readonly string[]; readonly tick?: true }
   | Table
-  /** A picture by itself, on one page with the beginning of what comes next. */
-  | { readonly is: 'figure'; readonly picture: Picture }
+  | {
+      readonly is: 'figure';
+      readonly picture: Picture;
+      /** On one page with the beginning of what comes next. */
+      readonly held?: true;
+    }
   /** A page of its own with one picture, the page turned round where that is larger. */
   | {
       readonly is: 'sheet';
@@ -78,8 +82,8 @@ export type Block =
   | { readonly is: 'together'; readonly blocks: readonly Block[] }
   /** The list of headings with their pages. */
   | { readonly is: 'contents'; readonly heading: string }
-  /** Lines to write on, five at least, and more down to the end of the page. */
-  | { readonly is: 'lines' };
+  /** Lines to write on, five at least, and more down to the end of the page; there the last words. */
+  | { readonly is: 'lines'; readonly closing?: string };
 
 /** Who the leaflet is from. */
 export interface Sender {

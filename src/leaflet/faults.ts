@@ -10,16 +10,10 @@ import { labelOf } from '../describe/kit.ts';
 import type { Prepared } from '../draw/compose.ts';
 import type { MessageKey } from '../messages/en.ts';
 import type { MessageValues, Say } from '../messages/say.ts';
-import {
-  contactsOf,
-  elementsLike,
-  is,
-  isPickup,
-  lugsWith,
-  type Part,
-  partOfControl,
-} from '../parts/index.ts';
+import { apartIn } from '../messages/words.ts';
+import { contactsOf, elementsLike, is, isPickup, lugsWith, type Part } from '../parts/index.ts';
 import { strong, type Table, text } from './document.ts';
+import { controlName } from './words.ts';
 
 type Row = readonly [seen: string, cause: string, remedy: string];
 
@@ -74,8 +68,8 @@ function pickupRows({ circuit, loads }: Prepared, say: Say): readonly Row[] {
   const pickups = kit.parts.filter(isPickup);
   const places = pickups.flatMap((part) =>
     lugsWith(part, 'hot').flatMap((hot) =>
-      lugsJoinedTo(circuit.joints, lugId(part.name, hot)).map(
-        (id) => `${part.label}: ${endName(circuit, kit.language, endAt(id))}`,
+      lugsJoinedTo(circuit.joints, lugId(part.name, hot)).map((id) =>
+        say('named.list', { name: part.label, words: endName(circuit, kit.language, endAt(id)) }),
       ),
     ),
   );
@@ -86,7 +80,11 @@ function pickupRows({ circuit, loads }: Prepared, say: Say): readonly Row[] {
   const several = new Set(states.flatMap(({ sounding }) => sounding)).size > 1;
   return [
     ...(pickups.length > 1 && places.length > 0
-      ? [row(say, ['fault.one', 'fault.one-cause', 'fault.one-remedy'], { places: places.join('; ') })]
+      ? [
+          row(say, ['fault.one', 'fault.one-cause', 'fault.one-remedy'], {
+            places: apartIn(kit.language, places),
+          }),
+        ]
       : []),
     ...(pairs && exchangeable
       ? [
@@ -111,9 +109,7 @@ function controlRows({ circuit }: Prepared, say: Say): readonly Row[] {
   const { kit } = circuit;
   const roles = [...rolesOf(circuit)];
   const labelled = (role: string): string =>
-    [...new Set(roles.flatMap(([id, own]) => (own === role ? [labelOf(kit, partOfControl(id))] : [])))].join(
-      ', ',
-    );
+    [...new Set(roles.flatMap(([id, own]) => (own === role ? [controlName(kit, id, say)] : [])))].join(', ');
   const [volumes, tones] = [labelled('volume'), labelled('tone')];
   const capacitors = kit.parts
     .filter((part) => is(part, 'component') && elementsLike(part, 'capacitance').length > 0)

@@ -123,7 +123,7 @@ function blockOf(block: Block, leaflet: Leaflet): string {
     case 'contents':
       return `<nav class="contents">\n<h2>${escaped(block.heading)}</h2>\n${contentsOf(leaflet)}</nav>\n`;
     case 'lines':
-      return '<div class="lines"></div>\n';
+      return `<div class="lines"></div>\n${block.closing === undefined ? '' : `<p>${escaped(block.closing)}</p>\n`}`;
   }
 }
 

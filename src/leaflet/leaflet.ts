@@ -10,7 +10,9 @@ import { is } from '../parts/index.ts';
 import { Cuts } from './cuts.ts';
 import type { Block, Leaflet, Paper, Picture, Sender } from './document.ts';
 import { faultsTable } from './faults.ts';
-import { cautions, partsTable, tools } from './parts.ts';
+import { fittingSection } from './fitting.ts';
+import { orientationSection } from './orientation.ts';
+import { caseWords, cautions, partsTable, tools } from './parts.ts';
 import { Pictures } from './pictures.ts';
 import { loadsSection, positionsTable, responseSection } from './sound.ts';
 import { stepsSection } from './steps.ts';
@@ -164,11 +166,12 @@ function beginning(
     { is: 'heading', level: 1, text: say('leaflet.parts') },
     { is: 'paragraph', text: say('leaflet.parts-say') },
     partsTable(kit, say, (part) => pictures.part(part), cuts),
+    ...orientationSection(prepared, say),
     {
       is: 'together',
       blocks: [
         { is: 'heading', level: 1, text: say('leaflet.tools') },
-        { is: 'list', items: tools(kit, say), tick: true },
+        { is: 'list', items: tools(circuit, say), tick: true },
       ],
     },
     ...cuts.list(),
@@ -177,6 +180,7 @@ function beginning(
       blocks: [
         { is: 'heading', level: 1, text: say('leaflet.steps') },
         { is: 'paragraph', text: say('leaflet.steps-say') },
+        ...caseWords(circuit, say).map((text) => ({ is: 'paragraph', text }) as const),
         { is: 'paragraph', text: say('leaflet.rings-say') },
       ],
     },
@@ -192,19 +196,18 @@ function ending(
   // A kit without a switch has no position to tell of.
   const chosen = positionedIn(prepared.circuit).length > 0;
   return [
+    ...fittingSection(prepared, say),
     ...(chosen
       ? ([
           { is: 'heading', level: 1, text: say('leaflet.positions') },
           positionsTable(prepared, say),
         ] as const)
       : []),
-    { is: 'heading', level: 1, text: say('leaflet.loads') },
     ...loadsSection(prepared, say),
     ...(plot ? responseSection(prepared, pictures, say, { page: innerOf(paper), bound }) : []),
     { is: 'heading', level: 1, text: say('leaflet.faults') },
     faultsTable(prepared, say),
     { is: 'heading', level: 1, text: say('leaflet.notes') },
-    { is: 'lines' },
-    ...(workshop?.closing === undefined ? [] : [{ is: 'paragraph', text: workshop.closing } as const]),
+    { is: 'lines', ...(workshop?.closing === undefined ? {} : { closing: workshop.closing }) },
   ];
 }

@@ -1,16 +1,18 @@
 /** The parts to tick off, and the tools that this kit takes. */
+import { type Circuit, lugIdOf } from '../circuit/circuit.ts';
 import type { Kit } from '../describe/kit.ts';
 import { figuresIn } from '../messages/figures.ts';
 import type { Language } from '../messages/language.ts';
 import type { Say } from '../messages/say.ts';
 import { colourName, lugWords } from '../messages/words.ts';
-import { componentOf, is, isPickup, lugsOf, type Part } from '../parts/index.ts';
+import { componentOf, is, isPickup, lugsOf, lugsWith, type Part } from '../parts/index.ts';
 import { valueWords } from '../parts/value-words.ts';
+import { isSurface } from '../soldering/ends.ts';
 import type { Cuts } from './cuts.ts';
 import { type Block, type Cell, type Picture, strong, TICK, text } from './document.ts';
 import { kindIn } from './words.ts';
 
-/** The table of all parts; a ground point is a place on the instrument, and in no bag. */
+/** The table of all parts; a ground point is a place on the instrument, in no bag, and not to be ticked off. */
 export function partsTable(kit: Kit, say: Say, pictureOf: (part: Part) => Picture, cuts: Cuts): Block {
   const bag = kit.parts.filter((part) => !is(part, 'ground-point'));
   return {
@@ -30,7 +32,7 @@ export function partsTable(kit: Kit, say: Say, pictureOf: (part: Part) => Pictur
           TICK,
           text(String(parts.length)),
           { is: 'picture', picture: pictureOf(first) },
-          strong(`${parts.map(({ label }) => label).join(', ')}: ${kindIn(first, say)}`),
+          strong(named(parts, say)),
           text([valueWords(first, kit.language), first.code].filter((word) => word !== undefined).join('\n')),
           text(recogniseBy(first, say, kit.language)),
         ];
@@ -38,9 +40,26 @@ export function partsTable(kit: Kit, say: Say, pictureOf: (part: Part) => Pictur
       ...cuts
         .stock()
         .map(({ name, amount }) => [TICK, text(''), text(''), strong(name), text(amount), text('')]),
+      ...kit.parts
+        .filter((part) => is(part, 'ground-point'))
+        .map((part): readonly Cell[] => [
+          text(''),
+          text(''),
+          text(''),
+          strong(named([part], say)),
+          text(say('leaflet.not-in-kit')),
+          text(say('leaflet.ground-point')),
+        ]),
     ],
   };
 }
+
+/** `Volume, Tone: pot`, of parts of one kind. */
+const named = (parts: readonly [Part, ...Part[]], say: Say): string =>
+  say('named.list', {
+    name: parts.map(({ label }) => label).join(', '),
+    words: kindIn(parts[0], say),
+  });
 
 /** Parts that nobody can tell apart in the hand together, in the order of the first of each. */
 function alike(
@@ -80,15 +99,50 @@ function recogniseBy(part: Part, say: Say, language: Language): string {
       value,
     });
   }
-  const lugs = lugsOf(part).map(({ name }) => lugWords(language, name));
-  return say('leaflet.lugs', { count: lugs.length, names: lugs.join(', ') });
+  const listed = (lugs: readonly string[]): string => lugs.map((lug) => lugWords(language, lug)).join(', ');
+  // A case is metal to solder to, and none of the lugs that somebody counts.
+  const cases = lugsWith(part, 'case');
+  const lugs = lugsOf(part).flatMap(({ name }) => (cases.includes(name) ? [] : [name]));
+  const words = say('leaflet.lugs', {
+    count: lugs.length,
+    names: listed(lugs),
+    cased: cases.length > 0 ? 'yes' : 'no',
+    case: listed(cases),
+  });
+  const outputs = lugsWith(part, 'output').length;
+  return is(part, 'jack') && outputs > 0
+    ? `${words}. ${say('leaflet.jack-lugs', { ring: outputs > 1 ? 'yes' : 'no' })}`
+    : words;
 }
 
-/** What is needed on the bench; strippers only where there is wire. */
-export function tools({ joints }: Kit, say: Say): readonly string[] {
+/** Labels of the parts with a case that joints are soldered to, in the order written. */
+function casesOf(circuit: Circuit): readonly string[] {
+  const names = new Set(
+    circuit.joints.flatMap(({ from, to }) =>
+      [from, to].filter((end) => isSurface(circuit, lugIdOf(end))).map(({ part }) => part),
+    ),
+  );
+  return circuit.kit.parts.flatMap((part) =>
+    names.has(part.name) && lugsWith(part, 'case').length > 0 ? [part.label] : [],
+  );
+}
+
+/**
+ * How a pot's case is made ready before the first joint on it; nothing where none is soldered to. The handbook says no more than “quick
+ * and hot”: the rest is common practice, no source.
+ */
+export function caseWords(circuit: Circuit, say: Say): readonly string[] {
+  const cases = casesOf(circuit);
+  return cases.length === 0 ? [] : [say('leaflet.case-say', { cases: cases.join(', ') })];
+}
+
+/** What is needed on the bench: strippers only where there is wire, what a case needs only where joints are soldered to one. */
+export function tools(circuit: Circuit, say: Say): readonly string[] {
+  const { joints } = circuit.kit;
   return [
     say('tool.goggles'),
     say('tool.iron'),
+    ...(casesOf(circuit).length > 0 ? [say('tool.case')] : []),
     say('tool.solder'),
     say('tool.cutters'),
     ...(joints.some(({ kind }) => kind === 'wire') ? [say('tool.strippers')] : []),

@@ -1,18 +1,25 @@
 /** What the finished harness does: switch positions, and what each pickup works into. */
-import { readOutputs } from '../analyse/index.ts';
+import { hasTone, readOutputs, type StateLoads, tonesByPickup } from '../analyse/index.ts';
 import { type Card, cardsOf } from '../annotate/cards.ts';
 import type { PlotMark } from '../annotate/plot.ts';
 import { positionedIn } from '../annotate/positioned.ts';
+import type { Circuit } from '../circuit/circuit.ts';
+import { labelOf } from '../describe/kit.ts';
 import type { Prepared } from '../draw/compose.ts';
 import type { Box } from '../draw/leaflet/figure.ts';
 import { figuresIn } from '../messages/figures.ts';
 import type { Say } from '../messages/say.ts';
+import { apartIn } from '../messages/words.ts';
 import { composeResponse } from '../pipeline.ts';
 import { type Block, type Cell, strong, type Table, text } from './document.ts';
 import type { Pictures } from './pictures.ts';
+import { controlName } from './words.ts';
+
+/** What is solved of a kit, wherever its parts stand. */
+type Solved = Pick<Prepared, 'circuit' | 'loads'>;
 
 /** The switches and blends of the kit as heads of columns; one column that says “always” where there is none. */
-function positionHeads({ circuit }: Prepared, say: Say): readonly string[] {
+function positionHeads({ circuit }: Solved, say: Say): readonly string[] {
   const heads = positionedIn(circuit).map(({ label }) => label);
   return heads.length === 0 ? [say('leaflet.position')] : heads;
 }
@@ -25,32 +32,57 @@ function positionCells({ combinations }: Card, heads: readonly string[], say: Sa
   });
 }
 
-const cards = ({ circuit, loads }: Prepared): readonly Card[] =>
-  cardsOf(circuit, loads, readOutputs(circuit));
+const cards = ({ circuit, loads }: Solved): readonly Card[] => cardsOf(circuit, loads, readOutputs(circuit));
 
-/** What sounds in each position, and how several are joined. */
-export function positionsTable(prepared: Prepared, say: Say): Table {
+/**
+ * The tone controls that act in a card's positions: by their names alone where each acts on all that sounds, else each with its pickups.
+ * Positions that are alike in all that a card says are told apart here where they are not alike in this.
+ */
+function toneCell(circuit: Circuit, { states }: Card, say: Say): Cell {
+  const { kit } = circuit;
+  const words = states.map((index) => {
+    const found = [...tonesByPickup(circuit, index)];
+    // A silent position has no tone to tell of.
+    if (found.length === 0) return '';
+    const ids = [...new Set(found.flatMap(([, tones]) => tones))];
+    const clauses = ids.map((id) => {
+      const own = found.filter(([, tones]) => tones.includes(id)).map(([pickup]) => labelOf(kit, pickup));
+      const name = controlName(kit, id, say);
+      return own.length === found.length ? name : say('named.list', { name, words: own.join(' + ') });
+    });
+    return clauses.length === 0 ? say('leaflet.no-tone') : apartIn(kit.language, clauses);
+  });
+  return text([...new Set(words)].join('\n'));
+}
+
+/** What sounds in each position, how several are joined, and which tone controls act. */
+export function positionsTable(prepared: Solved, say: Say): Table {
   const heads = positionHeads(prepared, say);
+  const toned = hasTone(prepared.circuit);
   return {
     is: 'table',
     columns: [
       ...heads.map((head) => ({ head, share: 1 })),
       { head: say('leaflet.sounds'), share: 2 },
       { head: say('leaflet.joined'), share: 3 },
+      ...(toned ? [{ head: say('leaflet.tone'), share: 2 }] : []),
     ],
     rows: cards(prepared).map((card) => [
       ...positionCells(card, heads, say),
       text(card.title),
       text(card.joined ?? ''),
+      ...(toned ? [toneCell(prepared.circuit, card, say)] : []),
     ]),
   };
 }
 
 /** What each pickup works into in each position, beside its reference. */
-export function loadsSection(prepared: Prepared, say: Say): readonly Block[] {
+export function loadsSection(prepared: Solved, say: Say): readonly Block[] {
   const heads = positionHeads(prepared, say);
   const { language, outputLoad } = prepared.circuit.kit;
-  return [
+  const shown = cards(prepared);
+  const section: readonly Block[] = [
+    { is: 'heading', level: 1, text: say('leaflet.loads') },
     {
       is: 'table',
       columns: [
@@ -60,7 +92,7 @@ export function loadsSection(prepared: Prepared, say: Say): readonly Block[] {
         { head: say('leaflet.signal-load'), align: 'right', share: 1.5 },
         { head: say('leaflet.compared'), share: 3 },
       ],
-      rows: cards(prepared).flatMap((card) =>
+      rows: shown.flatMap((card) =>
         card.rows.map((row, i) => [
           ...positionCells(card, heads, say).map((cell) => (i === 0 ? cell : text(''))),
           text(row.label),
@@ -74,10 +106,43 @@ export function loadsSection(prepared: Prepared, say: Say): readonly Block[] {
       is: 'paragraph',
       text: say('leaflet.loads-say', {
         frequency: figuresIn(language).plainHertz(outputLoad.frequency.value),
+        toned: hasTone(prepared.circuit) ? 'yes' : 'no',
       }),
       small: true,
     },
+    {
+      is: 'paragraph',
+      text: say('leaflet.designed-say', { loads: designLoads(prepared, say) }),
+      small: true,
+    },
   ];
+  // A long table may run on to the next page.
+  const rows = shown.reduce((sum, card) => sum + card.rows.length, 0);
+  return rows > MOST_TOGETHER ? section : [{ is: 'together', blocks: section }];
+}
+
+/** Rows that any page has room for. */
+const MOST_TOGETHER = 10;
+
+/** The loads that the pickups are designed for, those of one design together: `Neck, Middle: 250 kΩ and 125 kΩ`. */
+function designLoads({ circuit, loads }: Solved, say: Say): string {
+  const { kit } = circuit;
+  const { figure } = figuresIn(kit.language);
+  const entries = loads.flatMap(({ pickups }: StateLoads) => pickups);
+  const groups = new Map<string, string[]>();
+  for (const { name, label } of kit.parts) {
+    const reference = entries.find(({ pickup }) => pickup === name)?.reference;
+    if (!reference) continue;
+    const words = say('leaflet.two-loads', {
+      dc: figure(reference.dcLoad, 'ohm'),
+      signal: figure(reference.signalLoad, 'ohm'),
+    });
+    groups.set(words, [...(groups.get(words) ?? []), label]);
+  }
+  return apartIn(
+    kit.language,
+    [...groups].map(([words, labels]) => say('named.list', { name: labels.join(', '), words })),
+  );
 }
 
 /** What comes out at the jack: all positions in one plot on a page of its own, and the figures of each. */

@@ -66,7 +66,7 @@ export function stepsSection(
         { is: 'heading', level: 2, text: say('leaflet.step', { number, title }) },
         ...(wide
           ? [{ is: 'beside', picture, share: BESIDE.width, blocks: joints(step) } as const]
-          : [{ is: 'figure', picture } as const, ...joints(step)]),
+          : [{ is: 'figure', picture, held: true } as const, ...joints(step)]),
         ...(number === pickups ? assumedValues(prepared, say) : []),
         ...stepTest(nth(tests, i), pictures, say),
       ];

@@ -128,7 +128,7 @@ export const TEMPLATE = `
   } else if b.is == "table" {
     tabled(b)
   } else if b.is == "figure" {
-    block(above: 0.8em, below: 1em, sticky: true, align(center, picture(b.picture)))
+    block(above: 0.8em, below: 1em, sticky: b.at("held", default: false), align(center, picture(b.picture)))
   } else if b.is == "sheet" {
     // A bound page stays as it is: the drawing is turned on it.
     page(flipped: b.turned and not leaflet.bound, {
@@ -181,24 +181,30 @@ export const TEMPLATE = `
   } else if b.is == "contents" {
     heading(level: 1, outlined: false, b.heading)
     let list = outline(title: none, depth: 2)
-    // In two columns of one height; a line more, as the last of the first may be of two.
-    layout(size => block(
-      height: measure(width: (size.width - 8mm) / 2, list).height / 2 + 1.5em,
-      columns(2, gutter: 8mm, list),
-    ))
-  } else if b.is == "lines" {
-    // Where these have no room, they stand on the next page with their heading.
-    block(breakable: false, height: 45mm, width: 100%, above: 0mm, below: 0mm, {
-      for i in range(5) {
-        place(top + left, dy: (i + 1) * 9mm, line(length: 100%, stroke: 0.4pt + rule))
-      }
+    // In two columns of one height, where they are wide enough; half a line more, as their number may be odd.
+    layout(size => if size.width < 110mm { list } else {
+      block(
+        breakable: false,
+        height: measure(width: (size.width - 8mm) / 2, list).height / 2 + 0.7em,
+        columns(2, gutter: 8mm, list),
+      )
     })
-    // What is left of the page; words behind it stand at its foot.
-    block(above: 0mm, height: 1fr, width: 100%, layout(size => {
-      for i in range(calc.floor(size.height / 9mm) - 1) {
-        place(top + left, dy: (i + 1) * 9mm, line(length: 100%, stroke: 0.4pt + rule))
-      }
+  } else if b.is == "lines" {
+    let ruled(count) = for i in range(count) {
+      place(top + left, dy: (i + 1) * 9mm, line(length: 100%, stroke: 0.4pt + rule))
+    }
+    let foot = if "closing" in b { block(above: 4mm, below: 0mm, b.closing) }
+    layout(size => {
+      let room = if foot == none { 0mm } else { measure(width: size.width, foot).height + 4mm }
+      // Where so many have no room with the words at their foot, all stand on the next page with their heading.
+      block(breakable: false, height: 45mm + room, width: 100%, above: 0mm, below: 0mm, ruled(5))
+      v(-room)
+    })
+    // What is left of the page.
+    block(above: 0mm, below: 0mm, height: 1fr, width: 100%, layout(size => {
+      ruled(calc.max(0, calc.floor(size.height / 9mm) - 1))
     }))
+    foot
   }
 }
 

@@ -116,6 +116,8 @@ export const de: Messages = {
   'lug.frame': 'Rahmen',
   'coil.coil A': 'Spule A',
   'coil.coil B': 'Spule B',
+  'shaft.a': 'innere Achse',
+  'shaft.b': 'äußere Achse',
   'position.pushed in': 'eingedrückt',
   'position.pulled out': 'herausgezogen',
   'position.in': 'gedrückt',
@@ -176,13 +178,14 @@ export const de: Messages = {
   'meter.none': 'keine Anzeige',
   'meter.assumed': '{reading}, angenommen',
   'sounding.none': 'Kein Ausgangssignal',
-  'sounding.head': 'es klingt',
+  'sounding.head': 'zu hören',
   'verdict.treble-cut': 'Höhenverlust, {level}',
   'verdict.no-load': 'keine Last',
   'verdict.as-designed': 'wie vorgesehen',
   'verdict.duller': '{percent}, dumpfer',
+  'verdict.yet-duller': '{percent}, aber dumpfer',
+  'verdict.duller-in-series': '{percent}, in Reihe dumpfer',
   'verdict.heavier': '{percent}, höhere Last',
-  'verdict.darker': '{percent}, dunkler',
   'verdict.brighter': '{percent}, heller',
   'level.down': '{level} leiser',
   'level.none': 'kein Signal',
@@ -206,7 +209,8 @@ export const de: Messages = {
     'Eine Karte für mehrere Stellungen zeigt nur die Schalter, die in allen davon gleich stehen.',
   'cards.dc-load':
     'Gleichstromlast: Widerstand zwischen den Tonabnehmeranschlüssen, alle Tonabnehmer abgeklemmt.',
-  'cards.signal-load': 'Signallast: dasselbe bei {frequency}, mit Tonregler und Kondensator.',
+  'cards.signal-load':
+    'Signallast: dasselbe bei {frequency}{toned, select, yes {, mit Tonregler und Kondensator} other {}}.',
   'cards.bar': 'Balken: Signallast in dieser Stellung; Strich: Referenzlast des Tonabnehmers.',
   'cards.multimeter': 'Multimeter: Tonabnehmer angeschlossen, alle Regler auf 10.',
   'cards.level':
@@ -225,7 +229,7 @@ export const de: Messages = {
 
   // ── Drawing: response plot
   'plot.lead':
-    'Frequenzgang: Ausgangsspannung an der Buchse bei 1 V, das in jeder gewählten Spule induziert wird. Volume-Regler auf {volume}, Tonregler auf {tone}; Kabel {cable}, Verstärker {amplifier}.',
+    'Frequenzgang: Ausgangsspannung an der Buchse bei 1\u00a0V, das in jeder gewählten Spule induziert wird. Lautstärke auf {volume}, Tonregler auf {tone}; Kabel {cable}, Verstärker {amplifier}.',
   'plot.references':
     'Grau gestrichelt: Referenzverdrahtung des Tonabnehmers, bei gleicher Einstellung. Resonanzhöhen gegenüber dem Pegel bei 100 Hz{loss, select, neglected {, Kernverluste vernachlässigt} other {}}.',
   'plot.reference': 'Referenz',
@@ -271,20 +275,23 @@ export const de: Messages = {
   // ── Soldering: tests after a step, and readings
   'test.setting':
     '{switched, select, yes {{switches}, {volume, select, zero {Lautstärke auf 0, andere Regler auf 10} other {alle Regler auf 10}}} other {{volume, select, zero {Lautstärke auf 0, andere Regler auf 10} other {Alle Regler auf 10}}}}',
-  'test.short': 'unter 1 Ω',
+  'test.short': 'unter 1\u00a0Ω',
   'test.value': '{nominal}, von {low} bis {high}',
   'test.or-hooked':
     '{expected}; auch {hooked} ist richtig, wo ein nur eingehaktes Beinchen seine Öse schon berührt',
-  'test.nearly-zero': 'fast 0 Ω',
-  'test.nearly-looks': 'Fast 0 Ω: ein Poti auf 0 behält einige Ohm am Ende seiner Bahn.',
-  'test.open-looks': 'Offen: Das Messgerät zeigt dasselbe wie mit getrennten Messspitzen, zum Beispiel OL.',
+  'test.nearly-zero': 'höchstens wenige Ohm',
+  'test.nearly-looks':
+    'Höchstens wenige Ohm: Ein Poti auf 0 behält am Ende seiner Bahn einen kleinen Widerstand.',
+  'test.open-looks': 'Offen: Das Multimeter zeigt dasselbe wie mit getrennten Messspitzen, zum Beispiel OL.',
   'test.short-looks':
-    'Unter 1 Ω: Das Messgerät zeigt fast dasselbe wie mit aneinandergehaltenen Messspitzen.',
+    'Unter 1\u00a0Ω: Das Multimeter zeigt fast dasselbe wie mit aneinandergehaltenen Messspitzen.',
   'test.joint': '{from} – {to}',
-  'test.missing': 'Zeigt es {near, select, yes {etwa } other {}}{reading}: prüfen und nachlöten: {joints}.',
-  'test.bridged': 'Zeigt es unter 1 Ω: nach Lot oder einer Litze suchen zwischen {lugs}.',
+  'test.missing':
+    'Zeigt es {near, select, yes {etwa } other {}}{reading}, diese Verbindungen prüfen und nachlöten: {joints}.',
+  'test.bridged':
+    'Zeigt es unter 1\u00a0Ω, zwischen {lugs} nach einer Lötbrücke oder einem abstehenden Litzendraht suchen.',
   'test.lugs': '{from} und {to}',
-  'test.values': 'Zeigt es einen anderen Wert: prüfen, ob diese den richtigen Wert haben: {parts}.',
+  'test.values': 'Zeigt es einen anderen Wert, prüfen, ob diese Teile den richtigen Wert haben: {parts}.',
   'test.by-eye': 'Diese Verbindungen prüft noch keine Messung, also genau hinsehen: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
@@ -308,13 +315,35 @@ export const de: Messages = {
   'leaflet.done': 'Fertig',
   'leaflet.bands': 'Ringe: {bands}',
   'leaflet.printed': 'Aufdruck {code}',
-  'leaflet.measures': 'Misst an seinen Adern etwa {value}',
-  'leaflet.measures-assumed': 'Angenommen: {value} an seinen Adern; messen und notieren',
+  'leaflet.measures': 'Zwischen seinen Adern etwa {value}',
+  'leaflet.measures-assumed': 'Angenommen: {value} zwischen seinen Adern; messen und notieren',
   'leaflet.assumed-say':
     'Der Widerstand dieser Tonabnehmer ist angenommen: {pickups}. Messwerte mit ihnen können abweichen; mit dem vergleichen, was an den Adern gemessen wurde.',
-  'leaflet.lugs': '{count, plural, one {# Lötöse} other {# Lötösen}}: {names}',
+  'leaflet.lugs':
+    '{count, plural, one {# Lötöse} other {# Lötösen}}: {names}{cased, select, yes {; dazu aus Metall: {case}} other {}}',
+  'leaflet.jack-lugs':
+    'Spitze: der Kontakt, der das Ende des Steckers berührt.{ring, select, yes { Ring: der Kontakt, der den mittleren Abschnitt des Steckers berührt.} other {}} Schaft: die Öse, die mit dem Gewinde der Buchse verbunden ist',
+  'leaflet.not-in-kit': 'nicht im Bausatz',
+  'leaflet.ground-point':
+    'Die Stelle am Instrument, zu der dieser Massedraht führt, zum Beispiel Steg, Saitenhalter oder Abschirmung des Fachs',
+  'leaflet.orientation': 'Ösen und Stellungen erkennen',
+  'orient.hold':
+    '{side, select, component {Die Zeichnungen zeigen Potis und Schalter von der Seite der Achse oder des Hebels, als wären die Ösen durch sie hindurch zu sehen.} other {Die Zeichnungen zeigen Potis und Schalter von der Seite ihrer Ösen: jedes Teil mit den Ösen zu sich halten, die Achse oder den Hebel von sich weg.}} An den Teilen im Bausatz können die Ösen anders angeordnet sein: maßgebend sind die folgenden Zeilen.',
+  'orient.pot':
+    'Poti: mit der Achse zu sich und den Ösen nach unten gehalten, sind die Ösen von links nach rechts 1, 2, 3. Von hinten gesehen sind sie 3, 2, 1.',
+  'orient.full':
+    '{controls}: auf 10, wenn ganz {end, select, clockwise {im} other {gegen den}} Uhrzeigersinn gedreht, von der Achse gesehen; auf 0 am anderen Anschlag.',
+  'orient.lever':
+    '{switch}: Stellung 1 ist das Ende des Hebelwegs am Steg, Stellung {last} das Ende am Hals. Passt die folgende Prüfung nicht dazu, den Schalter umdrehen.',
+  'orient.shaft':
+    '{switch}: In Stellung 1 ist die Achse ganz gegen den Uhrzeigersinn gedreht, von der Achse gesehen; von dort im Uhrzeigersinn zählen.',
+  'orient.toggle':
+    '{switch}: „oben“ und „unten“ bezeichnen, wo der {moves, select, slider {Schieber} other {Hebel}} steht, wenn die Öse {upper} über der Öse {lower} liegt, wie gezeichnet.',
+  'orient.check': 'Vor dem Löten an {switch} mit dem Multimeter prüfen: {contacts}.',
+  'orient.contact': '{position} unter 1\u00a0Ω zwischen {from} und {to}',
   'leaflet.tools': 'Werkzeug',
   'tool.iron': 'Lötkolben, 30 bis 60\u00a0W, mit Ablage, dazu feuchter Schwamm oder Messingwolle',
+  'tool.case': 'Breite Lötspitze und feines Schleifpapier, für Lötstellen an einem Metallgehäuse',
   'tool.solder': 'Elektroniklot mit Flussmittelseele, am besten bleifrei',
   'tool.cutters': 'Seitenschneider',
   'tool.strippers': 'Abisolierzange',
@@ -326,7 +355,7 @@ export const de: Messages = {
   'caution.hot':
     'Die Lötspitze ist etwa 350\u00a0°C heiß, und flüssiges Lot spritzt. Den Lötkolben nur am Griff halten und in die Ablage zurückstellen.',
   'caution.eyes':
-    'Beim Löten eine Schutzbrille tragen, vor allem beim Abschneiden der Drähte: Abgeschnittene Enden fliegen weg.',
+    'Beim Löten eine Schutzbrille tragen, vor allem beim Abschneiden der Beinchen: Abgeschnittene Enden fliegen weg.',
   'caution.fumes':
     'An frischer Luft arbeiten und den Kopf nicht in den Rauch halten: Flussmitteldampf kann Asthma auslösen.',
   'caution.lead': 'Am besten bleifreies Lot verwenden. Nach dem Löten und vor dem Essen die Hände waschen.',
@@ -339,7 +368,9 @@ export const de: Messages = {
     'Örtliche Vorschriften für Elektroarbeiten und Abfall beachten. Wo sie oder eine Fachkraft etwas anderes sagen als diese Anleitung, gilt das.',
   'leaflet.steps': 'Löten',
   'leaflet.steps-say':
-    'Jeden Draht vor dem Löten durch die Lötöse haken, damit die Verbindung von selbst hält. Auf Potigehäusen kurz und heiß löten. Jede fertige Verbindung abhaken.',
+    'Jeden Draht und jedes Beinchen vor dem Löten durch die Lötöse haken, damit die Verbindung von selbst hält. Öse und Draht zusammen erhitzen, dann das Lot an beide halten, nicht an den Lötkolben. Jede fertige Verbindung abhaken.',
+  'leaflet.case-say':
+    'Lötstellen an einem Metallgehäuse ({cases}): vor der ersten eine Stelle blank schleifen und abwischen. Die Stelle mit breiter Lötspitze erhitzen, länger als eine Öse, bis etwas Lot flach darauf verläuft. Abkühlen lassen. Dann den Draht oder das Beinchen auf das Lot drücken, beides erhitzen, bis das Lot fließt, und stillhalten, bis es fest ist. Ein Poti zwischen zwei Lötstellen am Gehäuse eine Minute abkühlen lassen.',
   'leaflet.step': 'Schritt {number}: {title}',
   'leaflet.joint': 'Verbindung',
   'leaflet.notes': 'Notizen',
@@ -348,7 +379,7 @@ export const de: Messages = {
   'leaflet.no-colour': 'beliebige Farbe',
   'leaflet.sleeving-of': 'Isolierschlauch',
   'leaflet.wire': 'Draht',
-  'leaflet.cuts': 'Drahtliste',
+  'leaflet.cuts': 'Draht zuschneiden',
   'leaflet.cut': 'Zuschnitt',
   'leaflet.length': 'Länge',
   'leaflet.for-steps': 'Für Schritte',
@@ -359,11 +390,14 @@ export const de: Messages = {
     'Jeden Draht an beiden Enden {length} abisolieren; das ist in der Länge enthalten. Adern der Tonabnehmer stehen nicht in der Liste: passend kürzen.',
   'leaflet.estimated-say':
     '≈ ist geschätzt: Abstand am Instrument und {percent}\u00a0% mehr, mit beiden abisolierten Enden, aufgerundet auf {length}. Vor dem Schneiden am Instrument messen.',
+  'leaflet.extend-for': '{component} (etwa {length})',
+  'leaflet.extend-say':
+    'Beinchen, die vielleicht nicht von Öse zu Öse reichen: {components}. Ein solches Beinchen mit einem Stück Draht verlängern; Beinchen und neue Lötstelle mit Isolierschlauch überziehen.',
   'leaflet.probes': 'Messspitzen',
   'leaflet.probes-at': 'Rote Messspitze an {from}, schwarze an {to}.',
   'leaflet.probe-red': 'rot',
   'leaflet.probe-black': 'schwarz',
-  'leaflet.reads': 'Das Messgerät zeigt: {reading}',
+  'leaflet.reads': 'Das Multimeter zeigt: {reading}',
   'leaflet.test-number': 'Test {number}: {probes}',
   'leaflet.volume-full': 'Alle Regler auf 10',
   'leaflet.volume-zero': 'Lautstärke auf 0',
@@ -372,7 +406,20 @@ export const de: Messages = {
     'Den Widerstand an der Buchse messen, ohne eingestecktes Kabel. Erst weitermachen, wenn jeder Wert stimmt: Jetzt ist ein Fehler am leichtesten zu finden. Die Werte gelten für Teile innerhalb ihrer Toleranzen, von 10 bis 30\u00a0°C.',
   'leaflet.test-finished': 'Test nach dem letzten Schritt',
   'leaflet.test-finished-say':
-    'Dasselbe mit den Tonabnehmern. Wo der Widerstand eines Tonabnehmers gemessen wird, ändert er sich mit der Temperatur; ein vorher einzeln gemessener zeigt seinen eigenen Wert.',
+    'Noch einmal an der Buchse messen, jetzt mit den Tonabnehmern. Der Widerstand eines Tonabnehmers ändert sich mit der Temperatur; ein vorher einzeln gemessener zeigt seinen eigenen Wert.',
+  'leaflet.fitting': 'Einbau in das Instrument',
+  'fit.nuts':
+    'Potis, Schalter und Buchse an ihren Platz setzen, ohne an den Drähten zu ziehen. Beim Anziehen von Mutter oder Schrauben das Gehäuse festhalten: Dreht es sich mit, verdrehen sich die Drähte und Lötstellen brechen.',
+  'fit.wires':
+    'Die Drähte ohne Zug verlegen, abseits der beweglichen Teile von Schaltern. Kein blankes Beinchen, keine Öse und kein blanker Draht darf ein anderes, ein Gehäuse oder die Abschirmung berühren.',
+  'fit.point':
+    '{point}: diesen Draht an seine Stelle am Instrument führen und das blanke Ende dort auf sauberem Metall befestigen. Zwischen diesem Metall und dem Schaft der Buchse zeigt das Multimeter unter 1\u00a0Ω.',
+  'fit.plug':
+    'Vor dem Schließen des Instruments den Verstärker ganz leise stellen, einstecken, den Verstärker einschalten und nur wenig lauter drehen.',
+  'fit.tap':
+    'In jeder Schalterstellung jeden Tonabnehmer leicht mit einem kleinen Stahlschraubendreher antippen; den Schraubendreher gut festhalten, denn der Magnet zieht ihn an. Deutlich zu hören ist das bei den Tonabnehmern, die in dieser Stellung klingen, bei den anderen kaum oder gar nicht.',
+  'fit.stop':
+    'Kribbelt es beim Berühren von Metallteilen oder brummt der Verstärker laut, sofort den Stecker ziehen und nicht spielen: Verstärker und Netzerdung von einer Elektrofachkraft prüfen lassen; was sie sagt, geht dieser Anleitung vor.',
   'leaflet.number': 'Nr.',
   'leaflet.rings-say':
     'Jeder Schritt hat eine Zeichnung. Neue Verbindungen sind dick. Jedes Ende, das gelötet wird, trägt die Nummer aus der Liste, auf dem Draht oder daneben mit einem dünnen Strich zum Ende; wo ein Beinchen aus seinem Bauteil kommt und an der umgebogenen Lötöse ist nichts zu löten und steht keine Nummer. Buchstaben auf einem Draht sind das Kürzel seiner Farbe. Schwarze Nummer: dieses Ende in diesem Schritt löten. Weiße Nummer: nur einhaken; gelötet wird in einem späteren Schritt, zusammen mit allem, was noch an diese Lötöse kommt. Frühere Verbindungen sind dünn; ein Ende, das erst eingehakt ist, hat einen offenen Ring.',
@@ -380,28 +427,33 @@ export const de: Messages = {
   // ── Leaflet: what each switch position does, loads, fault finding
   'leaflet.positions': 'Was jede Schalterstellung bewirkt',
   'leaflet.position': 'Stellung',
-  'leaflet.sounds': 'Es klingt',
+  'leaflet.sounds': 'Zu hören',
   'leaflet.joined': 'Wie',
+  'leaflet.tone': 'Tonregler',
+  'leaflet.no-tone': 'keiner',
   'leaflet.always': 'immer',
   'leaflet.loads': 'Last an jedem Tonabnehmer',
   'leaflet.loads-say':
-    'Gleichstromlast: Widerstand an den Anschlüssen des Tonabnehmers, alle Tonabnehmer abgeklemmt. Signallast: dasselbe bei {frequency}, mit Tonregler und Kondensator. Alle Regler auf 10. Letzte Spalte: Signallast im Vergleich mit der einfachen Schaltung, für die der Tonabnehmer gebaut ist.',
+    'Gleichstromlast: Widerstand zwischen den Adern des Tonabnehmers, alle Tonabnehmer abgeklemmt. Signallast: dasselbe bei {frequency}{toned, select, yes {, mit Tonregler und Kondensator} other {}}. Alle Regler auf 10. Die letzte Spalte vergleicht die Signallast mit der vorgesehenen.',
+  'leaflet.designed-say':
+    'Vorgesehene Lasten (Gleichstromlast, Signallast): {loads}. Ist ein Tonabnehmer allein zu hören, klingt er wie vorgesehen, wenn seine Lasten etwa so groß sind. Mehr Ohm machen den Klang heller, weniger machen ihn dumpfer.',
+  'leaflet.two-loads': '{dc}, {signal}',
   'leaflet.pickup': 'Tonabnehmer',
   'leaflet.dc-load': 'Gleichstromlast',
   'leaflet.signal-load': 'Signallast',
-  'leaflet.compared': 'Gegenüber Referenz',
+  'leaflet.compared': 'Gegenüber der vorgesehenen Last',
   'leaflet.response': 'Frequenzgang',
   'leaflet.faults': 'Wenn etwas nicht stimmt',
   'leaflet.fault-seen': 'Was auffällt',
   'leaflet.fault-cause': 'Wahrscheinliche Ursache',
   'leaflet.fault-remedy': 'Was zu tun ist',
-  'fault.silent': 'Kein Ton in keiner Stellung',
+  'fault.silent': 'In keiner Stellung ein Ton',
   'fault.silent-cause':
-    'Offene Verbindung zwischen {volume} und {jack}, oder Signal und Masse berühren sich dort',
+    'Eine Verbindung zwischen {volume} und {jack} leitet nicht, oder Signal und Masse berühren sich dort',
   'fault.silent-remedy':
-    'Den letzten Test an der Buchse wiederholen. „Offen“: Drähte an Spitze und Schaft nachlöten. Nahe 0\u00a0Ω mit Lautstärke auf 10: nach einer Litze oder Lotbrücke zur Masse suchen.',
+    'Den letzten Test an der Buchse wiederholen. „Offen“: Drähte an Spitze und Schaft nachlöten. Höchstens wenige Ohm bei Lautstärke auf 10: nach einer Lötbrücke oder einem abstehenden Litzendraht zur Masse suchen.',
   'fault.one': 'Ein Tonabnehmer ist stumm',
-  'fault.one-cause': 'Seine Ader ist nicht durchgelötet. Signaladern: {places}',
+  'fault.one-cause': 'Eine seiner Adern ist nicht richtig verlötet. Signaladern: {places}',
   'fault.one-remedy':
     'Messwert an der Buchse in seiner Stellung mit dem letzten Test vergleichen; beide Adern nachlöten.',
   'fault.thin': 'Dünner, leiser Klang, wo {pickups} zusammen klingen',
@@ -415,29 +467,38 @@ export const de: Messages = {
   'fault.buzz-cause': 'Die Drähte an Spitze und Schaft von {jack} sind vertauscht',
   'fault.buzz-remedy': 'Zuerst Stecker ziehen. Die zwei Drähte tauschen: Masse gehört an den Schaft.',
   'fault.volume': 'Regelt verkehrt herum oder gar nicht: {controls}',
-  'fault.volume-cause': 'Verbindungen zweier Lötösen vertauscht, oder die geerdete Lötöse ist offen',
+  'fault.volume-cause': 'Verbindungen zweier Ösen vertauscht, oder die Verbindung zur Masse leitet nicht',
   'fault.volume-remedy':
     'Die drei Lötösen mit dem Plan vergleichen. Auf die Seite achten, von der er gesehen ist.',
   'fault.tone': 'Ändert nichts am Klang: {controls}',
-  'fault.tone-cause': 'Ein Anschlussdraht des Kondensators oder der Draht zur Lötöse ist offen',
+  'fault.tone-cause': 'Ein Beinchen des Kondensators oder der Draht zu seiner Öse ist nicht richtig verlötet',
   'fault.tone-remedy': 'Die Verbindungen von {components} nachlöten, dann die des Reglers.',
   'fault.order': 'Die Stellungen von {selector} liegen in umgekehrter Reihenfolge',
   'fault.order-cause': 'Der Schalter lag beim Verdrahten verkehrt herum',
   'fault.order-remedy':
     'Im Ausschnitt umdrehen, wenn die Drähte lang genug sind; sonst die Tonabnehmeradern nach Plan umlöten.',
   'fault.bright': '{pickup} klingt zu hell',
-  'fault.bright-cause': 'Ein Anschlussdraht seines Lastwiderstands {pad} ist offen',
-  'fault.bright-remedy': 'Beide Anschlussdrähte von {pad} nachlöten.',
+  'fault.bright-cause': 'Ein Beinchen seines Lastwiderstands {pad} ist nicht richtig verlötet',
+  'fault.bright-remedy': 'Beide Beinchen von {pad} nachlöten.',
   'fault.crackle': 'Kratzt beim Drehen eines Reglers',
   'fault.crackle-cause': 'Flussmittel ist ins Poti gelaufen, oder es wurde zu lange erhitzt',
-  'fault.crackle-remedy': 'Zwanzigmal von Anschlag zu Anschlag drehen. Bleibt es, das Poti ersetzen.',
+  'fault.crackle-remedy': 'Zwanzigmal von Anschlag zu Anschlag drehen. Kratzt es weiter, das Poti ersetzen.',
   'fault.loose': 'Ton kommt und geht, wenn etwas bewegt wird',
-  'fault.loose-cause': 'Eine gerissene oder kugelige Lötstelle, die nie geflossen ist',
+  'fault.loose-cause':
+    'Eine Lötstelle, die gerissen ist oder kugelig, weil das Lot nie auf die Öse geflossen ist',
   'fault.loose-remedy':
-    'Mit einem Holzstäbchen vorsichtig auf jede Lötstelle drücken, bis sie gefunden ist; mit wenig neuem Lot erhitzen, bis es fließt.',
+    'Mit einem Holzstäbchen vorsichtig auf jede Lötstelle drücken, bis die schlechte gefunden ist; sie mit wenig neuem Lot erhitzen, bis es fließt.',
   'leaflet.resonance': 'Resonanz',
-  'leaflet.cutoff': 'Höhengrenze (−3 dB)',
+  'leaflet.cutoff': 'Höhengrenze (−3\u00a0dB)',
   'leaflet.resonance-compared': 'Resonanz gegenüber der Referenz',
+
+  // ── Page of circuits
+  'gallery.title': 'Schaltungen für passive Gitarrenverdrahtung',
+  'gallery.say':
+    'Die Buchstaben nennen die Tonabnehmer vom Hals zum Steg: H Humbucker, S Single-Coil. Eine Zeichnung anklicken, um sie allein und in jeder Größe zu sehen.',
+  'gallery.contents': 'Schaltungen',
+  'gallery.extends': 'In einem Bausatz:',
+  'gallery.alt': 'Verdrahtungsplan: {title}',
 
   // ── Shop page
 };

@@ -111,6 +111,8 @@ export const en = {
   'lug.frame': 'frame',
   'coil.coil A': 'coil A',
   'coil.coil B': 'coil B',
+  'shaft.a': 'inner shaft',
+  'shaft.b': 'outer shaft',
   'position.pushed in': 'pushed in',
   'position.pulled out': 'pulled out',
   'position.in': 'in',
@@ -176,10 +178,11 @@ export const en = {
   'verdict.no-load': 'no load',
   'verdict.as-designed': 'as designed',
   'verdict.duller': '{percent}, duller',
+  'verdict.yet-duller': '{percent}, but duller',
+  'verdict.duller-in-series': '{percent}, duller in series',
   'verdict.heavier': '{percent}, heavier load',
-  'verdict.darker': '{percent}, darker',
   'verdict.brighter': '{percent}, brighter',
-  'level.down': '{level} down',
+  'level.down': '{level} quieter',
   'level.none': 'no output',
   'joined.series': 'in series',
   'joined.parallel': 'in parallel',
@@ -200,11 +203,12 @@ export const en = {
   'cards.undrawn':
     'A card of several positions shows only the switches that stay as they are in all of them.',
   'cards.dc-load': 'DC load: resistance across the pickup’s leads, all pickups disconnected.',
-  'cards.signal-load': 'Signal load: the same at {frequency}, with the tone control and its capacitor.',
+  'cards.signal-load':
+    'Signal load: the same at {frequency}{toned, select, yes {, with the tone control and its capacitor} other {}}.',
   'cards.bar': 'Bar: signal load in this position; tick: the pickup’s reference load.',
   'cards.multimeter': 'Multimeter: pickups connected, all controls on 10.',
   'cards.level':
-    'dB down: level at 1 kHz, equal voltage in each coil, relative to the loudest pickup in this position;',
+    'dB quieter: level at 1 kHz, equal voltage in each coil, relative to the loudest pickup in this position;',
   'cards.level-alone': 'for a single pickup, or all together, relative to the reference harness.',
   'cards.treble':
     'Treble cut: level at the −3 dB point of the pickup’s reference harness, relative to that harness.',
@@ -261,14 +265,14 @@ export const en = {
   'test.short': 'below 1 Ω',
   'test.value': '{nominal}, from {low} to {high}',
   'test.or-hooked': '{expected}; {hooked} is right too, where a leg that is only hooked touches its lug',
-  'test.nearly-zero': 'nearly 0 Ω',
-  'test.nearly-looks': 'Nearly 0 Ω: a pot on 0 leaves some ohms at the end of its track.',
+  'test.nearly-zero': 'a few ohms or less',
+  'test.nearly-looks': 'A few ohms or less: a pot on 0 leaves a little resistance at the end of its track.',
   'test.open-looks': 'Open: the meter shows what it shows with its probes apart, such as OL.',
   'test.short-looks': 'Below 1 Ω: the meter shows nearly what it shows with its probes touching.',
   'test.joint': '{from} – {to}',
   'test.missing':
-    'If it reads {near, select, yes {about } other {}}{reading}, check and solder again: {joints}.',
-  'test.bridged': 'If it reads below 1 Ω, look for solder or a strand between {lugs}.',
+    'If it reads {near, select, yes {about } other {}}{reading}, check these joints and solder them again: {joints}.',
+  'test.bridged': 'If it reads below 1 Ω, look for a solder bridge or a loose wire strand between {lugs}.',
   'test.lugs': '{from} and {to}',
   'test.values': 'If it reads another value, check that these have the right value: {parts}.',
   'test.by-eye': 'No test proves these joints yet, so look at them closely: {joints}.',
@@ -297,9 +301,31 @@ export const en = {
   'leaflet.measures-assumed': 'Assumed: {value} across its leads; measure it and note the value',
   'leaflet.assumed-say':
     'The resistance of these pickups is assumed: {pickups}. Readings with them may differ; compare them with what you measured across each pickup’s leads.',
-  'leaflet.lugs': '{count, plural, one {# lug} other {# lugs}}: {names}',
+  'leaflet.lugs':
+    '{count, plural, one {# lug} other {# lugs}}: {names}{cased, select, yes {, and the metal {case}} other {}}',
+  'leaflet.jack-lugs':
+    'Tip: the contact that touches the end of the plug.{ring, select, yes { Ring: the contact that touches the plug’s middle section.} other {}} Sleeve: the lug that is connected to the threaded body',
+  'leaflet.not-in-kit': 'not in the kit',
+  'leaflet.ground-point':
+    'The place on your instrument that this ground wire goes to, such as the bridge, the tailpiece or the shielding of the cavity',
+  'leaflet.orientation': 'How to tell lugs and positions',
+  'orient.hold':
+    '{side, select, component {The drawings show pots and switches from the side of the shaft or lever, as if you could see the lugs through them.} other {The drawings show pots and switches from the side of their lugs: hold each with its lugs towards you and its shaft or lever away from you.}} Lugs can be arranged differently on the part in your kit: go by the lines below.',
+  'orient.pot':
+    'Pot: hold it with the shaft towards you and the lugs pointing down; its lugs are then 1, 2, 3 from left to right. Seen from behind they are 3, 2, 1.',
+  'orient.full':
+    '{controls}: on 10 when turned fully {end, select, clockwise {clockwise} other {anticlockwise}}, seen from the shaft; on 0 at the other end.',
+  'orient.lever':
+    '{switch}: position 1 is the end of the lever’s travel next to the bridge, position {last} the end next to the neck. If the check that follows does not agree with this, turn the switch round.',
+  'orient.shaft':
+    '{switch}: position 1 is the shaft turned fully anticlockwise, seen from the shaft; count the positions clockwise from there.',
+  'orient.toggle':
+    '{switch}: “up” and “down” are where its {moves, select, slider {slider} other {lever}} is with lug {upper} above lug {lower}, as drawn.',
+  'orient.check': 'Check with the meter before you solder to {switch}: {contacts}.',
+  'orient.contact': '{position}, below 1 Ω between {from} and {to}',
   'leaflet.tools': 'Tools',
   'tool.iron': 'Soldering iron, 30 to 60\u00a0W, with a stand, and a damp sponge or brass wool',
+  'tool.case': 'A broad soldering tip and fine sandpaper, for joints on a metal case',
   'tool.solder': 'Solder for electronics with a flux core, lead-free for preference',
   'tool.cutters': 'Side cutters',
   'tool.strippers': 'Wire strippers',
@@ -322,7 +348,9 @@ export const en = {
     'Follow local rules for electrical work and for waste. Where local codes or a licensed practitioner say otherwise than this leaflet, they are right.',
   'leaflet.steps': 'Soldering',
   'leaflet.steps-say':
-    'Hook each wire and leg through its lug before you solder, so that the joint holds by itself. Keep joints on a pot’s case quick and hot. Tick off each joint when it is made.',
+    'Hook each wire and leg through its lug before you solder, so that the joint holds by itself. Heat the lug and the wire together, then add solder to them, not to the iron. Tick off each joint when it is made.',
+  'leaflet.case-say':
+    'Joints on a metal case ({cases}): before the first one, sand a spot until it is bright and wipe it clean. Heat the spot with a broad tip, longer than a lug needs, until a little solder flows flat onto it. Let it cool. Then press the wire or the leg onto the solder, heat both until the solder flows, and hold the joint still until it is solid. Let a pot cool for a minute between two joints on its case.',
   'leaflet.step': 'Step {number}: {title}',
   'leaflet.joint': 'Joint',
   'leaflet.notes': 'Notes',
@@ -342,6 +370,9 @@ export const en = {
     'Strip {length} at both ends of each wire; lengths include it. Pickup leads are not in this list: trim them to reach.',
   'leaflet.estimated-say':
     '≈ is an estimate: the distance on the instrument and {percent}\u00a0% more, with both stripped ends, rounded up to {length}. Measure on your instrument before you cut.',
+  'leaflet.extend-for': '{component} (about {length})',
+  'leaflet.extend-say':
+    'Legs that may not reach from one lug to the other: {components}. Extend such a leg with a piece of wire, and sleeve the leg and the new joint.',
   'leaflet.probes': 'Probes',
   'leaflet.probes-at': 'Red probe on {from}, black probe on {to}.',
   'leaflet.probe-red': 'red',
@@ -355,7 +386,20 @@ export const en = {
     'Measure resistance at the jack, with nothing plugged in. Do not go on before every reading is right: a fault is easiest to find now. The values stand for parts within their tolerances, from 10 to 30\u00a0°C.',
   'leaflet.test-finished': 'Test when everything is soldered',
   'leaflet.test-finished-say':
-    'The same with the pickups. Where the pickup’s own resistance is read, it changes with temperature; a pickup that was measured alone beforehand shows its own value.',
+    'Measure at the jack again, now with the pickups. Where a pickup’s own resistance is read, it changes with temperature; a pickup that was measured alone beforehand shows its own value.',
+  'leaflet.fitting': 'Fitting in the instrument',
+  'fit.nuts':
+    'Put each pot, switch and jack in its place without pulling at its wires. Hold its body still while you tighten its nut or screws: if it turns, its wires twist and joints break.',
+  'fit.wires':
+    'Lay the wires without tension, away from the moving parts of switches. No bare leg, lug or wire may touch another one, a case or the shielding.',
+  'fit.point':
+    '{point}: take this wire to its place on the instrument and fix its bare end to clean metal there. Between that metal and the jack’s sleeve the meter shows below 1 Ω.',
+  'fit.plug':
+    'Before you close the instrument, turn the amplifier’s volume to 0, plug in, switch the amplifier on, and turn its volume up a little.',
+  'fit.tap':
+    'In each switch position tap each pickup lightly with a small steel screwdriver, and hold it firmly, as the magnet pulls it. You hear the taps clearly on the pickups that sound in this position, and hardly or not at all on the others.',
+  'fit.stop':
+    'If metal parts tingle when you touch them, or the amplifier hums loudly, unplug at once and do not play: have the amplifier and its mains earthing checked by a licensed electrician, whose word comes before this leaflet.',
   'leaflet.number': 'No.',
   'leaflet.rings-say':
     'Each step has a drawing. New joints are thick. Every end to be soldered has the number that the joint has in the list, on the wire or next to it with a thin line to the end; where a component leg leaves its body, and at the lug that is bent, there is nothing to solder and no number. Letters on a wire are the code of its colour. A black number: solder this end in this step. A white one: hook it only; it is soldered in a later step, with what else comes to that lug. Joints made before are thin; an end that is only hooked so far has an open ring.',
@@ -365,61 +409,76 @@ export const en = {
   'leaflet.position': 'Position',
   'leaflet.sounds': 'Sounds',
   'leaflet.joined': 'How',
+  'leaflet.tone': 'Tone control',
+  'leaflet.no-tone': 'none',
   'leaflet.always': 'always',
   'leaflet.loads': 'Load on each pickup',
   'leaflet.loads-say':
-    'DC load: resistance across the pickup’s leads with all pickups disconnected. Signal load: the same at {frequency}, with the tone control and its capacitor. All controls on 10. Last column: signal load compared with the plain harness the pickup was designed for.',
+    'DC load: resistance across the pickup’s leads with all pickups disconnected. Signal load: the same at {frequency}{toned, select, yes {, with the tone control and its capacitor} other {}}. All controls on 10. The last column compares the signal load with the design load.',
+  'leaflet.designed-say':
+    'Design loads (DC load, signal load): {loads}. Where a pickup is heard alone, it sounds as designed if its loads are about these. More ohms make it brighter, fewer make it duller.',
+  'leaflet.two-loads': '{dc}, {signal}',
   'leaflet.pickup': 'Pickup',
   'leaflet.dc-load': 'DC load',
   'leaflet.signal-load': 'Signal load',
-  'leaflet.compared': 'Compared with reference',
+  'leaflet.compared': 'Compared with design load',
   'leaflet.response': 'Frequency response',
   'leaflet.faults': 'If something is wrong',
   'leaflet.fault-seen': 'What you notice',
   'leaflet.fault-cause': 'Likely cause',
   'leaflet.fault-remedy': 'What to do',
   'fault.silent': 'No sound in any position',
-  'fault.silent-cause': 'An open joint between {volume} and {jack}, or signal and ground touch there',
+  'fault.silent-cause':
+    'A joint between {volume} and {jack} does not conduct, or signal and ground touch there',
   'fault.silent-remedy':
-    'Repeat the last test at the jack. “Open”: solder the wires on the tip and the sleeve again. Near 0\u00a0Ω with the volume on 10: look for a strand or a solder bridge to ground.',
+    'Repeat the last test at the jack. “Open”: solder the wires on the tip and the sleeve again. A few ohms or less with the volume on 10: look for a solder bridge or a loose wire strand to ground.',
   'fault.one': 'One pickup is silent',
-  'fault.one-cause': 'One of its leads has no sound joint. Hot leads: {places}',
+  'fault.one-cause': 'One of its leads is not soldered well. Hot leads: {places}',
   'fault.one-remedy':
     'Compare the reading at the jack in its position with the last test; solder both of its leads again.',
   'fault.thin': 'Thin, quiet sound where {pickups} sound together',
   'fault.thin-cause': 'They are out of phase: the two leads of one pickup are exchanged',
   'fault.thin-remedy': 'Compare hot and ground of each with the drawing and exchange the two that are wrong.',
-  'fault.hum': 'Hum does not become less when the strings are touched',
+  'fault.hum': 'The hum does not get quieter when you touch the strings',
   'fault.hum-cause': '{point} is not connected to ground',
   'fault.hum-remedy':
-    'Measure from the strings to the jack’s sleeve: below 1\u00a0Ω is right. Else solder the wire of {point} again.',
+    'Measure from the strings to the jack’s sleeve: below 1 Ω is right. If it is more, solder the wire of {point} again.',
   'fault.buzz': 'Loud hum, louder when metal parts are touched',
   'fault.buzz-cause': 'The wires on tip and sleeve of {jack} are exchanged',
   'fault.buzz-remedy': 'Unplug first. Exchange the two wires: ground belongs on the sleeve.',
   'fault.volume': 'Works the wrong way round, or not at all: {controls}',
-  'fault.volume-cause': 'The joints of two lugs are exchanged, or the grounded lug is open',
+  'fault.volume-cause': 'The joints of two lugs are exchanged, or the joint to ground does not conduct',
   'fault.volume-remedy':
-    'Compare its three lugs with the drawing. Mind the side from which the drawing is seen.',
+    'Compare its three lugs with the drawing. Mind the side that the drawing shows it from.',
   'fault.tone': 'Makes no difference to the sound: {controls}',
-  'fault.tone-cause': 'A leg of the capacitor or the wire to its lug is open',
+  'fault.tone-cause': 'A leg of the capacitor or the wire to its lug is not soldered well',
   'fault.tone-remedy': 'Solder the joints of {components} again, then those of the control.',
   'fault.order': 'The positions of {selector} come in reverse order',
-  'fault.order-cause': 'The switch was turned round when it was wired',
+  'fault.order-cause': 'The switch was the wrong way round when it was wired',
   'fault.order-remedy':
-    'Turn it round in its slot if its wires are long enough; else move the pickup wires as drawn.',
+    'Turn it round in its slot if its wires are long enough; if not, move the pickup wires as drawn.',
   'fault.bright': '{pickup} sounds too bright',
-  'fault.bright-cause': 'Its pad, {pad}, has an open leg',
+  'fault.bright-cause': 'A leg of its padding resistor, {pad}, is not soldered well',
   'fault.bright-remedy': 'Solder both legs of {pad} again.',
   'fault.crackle': 'Crackles when a control is turned',
   'fault.crackle-cause': 'Flux has run into the pot, or it was heated for too long',
-  'fault.crackle-remedy': 'Turn it from end to end twenty times. If it stays, replace the pot.',
+  'fault.crackle-remedy': 'Turn it from end to end twenty times. If it still crackles, replace the pot.',
   'fault.loose': 'Sound comes and goes when something is moved',
-  'fault.loose-cause': 'A cracked or ball-shaped joint that never wetted the lug',
+  'fault.loose-cause':
+    'A joint that is cracked, or round like a ball because the solder never flowed onto the lug',
   'fault.loose-remedy':
     'Press gently on each joint with a wooden stick to find it; heat it again with a little new solder until it flows.',
   'leaflet.resonance': 'Resonance',
   'leaflet.cutoff': 'Treble ends (−3 dB)',
   'leaflet.resonance-compared': 'Resonance compared with the reference',
+
+  // ── Page of circuits
+  'gallery.title': 'Circuits for passive guitar wiring',
+  'gallery.say':
+    'Letters name the pickups from neck to bridge: H humbucker, S single coil. Select a drawing to see it by itself, at any size.',
+  'gallery.contents': 'Circuits',
+  'gallery.extends': 'In a kit:',
+  'gallery.alt': 'Wiring diagram: {title}',
 
   // ── Shop page
 };

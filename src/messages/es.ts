@@ -74,8 +74,8 @@ export const es: Messages = {
   'key.tone': 'control de tono',
   'key.other': 'otro cable de señal',
   'key.ground': 'masa (línea doble)',
-  'key.leg': 'pata de componente desnuda',
-  'key.sleeved': 'pata con funda',
+  'key.leg': 'patilla de componente desnuda',
+  'key.sleeved': 'patilla con funda',
   'key.jumper': 'puente desnudo',
   'key.bend': 'terminal doblado y soldado a la carcasa',
   'key.braid': 'malla desnuda: mantener lejos de los terminales de señal',
@@ -86,14 +86,14 @@ export const es: Messages = {
   'key.half-track':
     'pista del potenciómetro de mezcla: {half, select, hatched {mitad rayada con resistencia, mitad lisa sin ella} other {mitad clara con resistencia, mitad oscura sin ella}}',
   'bare.insulate': 'Aislar el puente de {from} a {to} en {part}: cruza {across}.',
-  'bare.sleeve': 'Enfundar la pata de {part} hacia {to}: cruza {across}.',
+  'bare.sleeve': 'Enfundar la patilla de {part} hacia {to}: cruza {across}.',
   'bare.across':
-    '{what, select, jumper {un puente desnudo} own {su otra pata} other {una pata desnuda de {part}}}',
+    '{what, select, jumper {un puente desnudo} own {su otra patilla} other {una patilla desnuda de {part}}}',
   'stock.replaced': '{part}: {from} se sustituye por {to}',
   'desc.joints': 'Conexiones: {joints}.',
   'desc.joint': '{joint} de {from} a {to}',
   'joint.wire': 'cable',
-  'joint.leg': 'pata',
+  'joint.leg': 'patilla',
   'joint.jumper': 'puente',
   'joint.bend': 'terminal doblado',
   'joint.braid': 'malla',
@@ -115,6 +115,8 @@ export const es: Messages = {
   'lug.frame': 'chasis',
   'coil.coil A': 'bobina A',
   'coil.coil B': 'bobina B',
+  'shaft.a': 'eje interior',
+  'shaft.b': 'eje exterior',
   'position.pushed in': 'metido',
   'position.pulled out': 'sacado',
   'position.in': 'metido',
@@ -180,8 +182,9 @@ export const es: Messages = {
   'verdict.no-load': 'sin carga',
   'verdict.as-designed': 'según diseño',
   'verdict.duller': '{percent}, más apagado',
+  'verdict.yet-duller': '{percent}, pero más apagado',
+  'verdict.duller-in-series': '{percent}, más apagado en serie',
   'verdict.heavier': '{percent}, carga mayor',
-  'verdict.darker': '{percent}, más oscuro',
   'verdict.brighter': '{percent}, más brillante',
   'level.down': '{level} más bajo',
   'level.none': 'sin señal',
@@ -207,7 +210,8 @@ export const es: Messages = {
     'Una tarjeta de varias posiciones muestra solo los selectores que no cambian en ninguna de ellas.',
   'cards.dc-load':
     'Carga continua: resistencia entre los hilos de la pastilla, todas las pastillas desconectadas.',
-  'cards.signal-load': 'Carga de señal: la misma a {frequency}, con el control de tono y su condensador.',
+  'cards.signal-load':
+    'Carga de señal: la misma a {frequency}{toned, select, yes {, con el control de tono y su condensador} other {}}.',
   'cards.bar': 'Barra: carga de señal en esta posición; marca: carga de referencia de la pastilla.',
   'cards.multimeter': 'Multímetro: pastillas conectadas, todos los controles en 10.',
   'cards.level':
@@ -253,7 +257,7 @@ export const es: Messages = {
   'step-joint.wire': 'Cable{cut} de {from} a {to}',
   'step-joint.jumper': 'Puente desnudo{cut} de {from} a {to}',
   'step-joint.braid': 'Malla{cut} de {from} a {to}',
-  'steps.leg': '{component}{cut}: una pata a {to}',
+  'steps.leg': '{component}{cut}: una patilla a {to}',
   'steps.bend': 'Doblar {from} hacia atrás y soldar a {to}',
   'steps.sleeved': 'con funda aislante',
   'steps.marked': 'marcado {print}',
@@ -269,20 +273,23 @@ export const es: Messages = {
   // ── Soldering: tests after a step, and readings
   'test.setting':
     '{switched, select, yes {{switches}, {volume, select, zero {volumen en 0, los demás controles en 10} other {todos los controles en 10}}} other {{volume, select, zero {Volumen en 0, los demás controles en 10} other {Todos los controles en 10}}}}',
-  'test.short': 'menos de 1 Ω',
+  'test.short': 'menos de 1\u00a0Ω',
   'test.value': '{nominal}, de {low} a {high}',
   'test.or-hooked':
     '{expected}; {hooked} también es correcto, si una patilla solo enganchada toca su terminal',
-  'test.nearly-zero': 'casi 0 Ω',
-  'test.nearly-looks': 'Casi 0 Ω: un potenciómetro en 0 conserva unos ohmios al final de su pista.',
-  'test.open-looks': 'Abierto: el medidor muestra lo mismo que con las puntas separadas, por ejemplo OL.',
-  'test.short-looks': 'Menos de 1 Ω: el medidor muestra casi lo mismo que con las puntas en contacto.',
+  'test.nearly-zero': 'unos pocos ohmios como máximo',
+  'test.nearly-looks':
+    'Unos pocos ohmios como máximo: un potenciómetro en 0 conserva una pequeña resistencia al final de su pista.',
+  'test.open-looks':
+    'Abierto: el multímetro muestra lo mismo que con las puntas de prueba separadas, por ejemplo OL.',
+  'test.short-looks':
+    'Menos de 1\u00a0Ω: el multímetro muestra casi lo mismo que con las puntas de prueba en contacto.',
   'test.joint': '{from} – {to}',
   'test.missing':
-    'Si muestra {near, select, yes {unos } other {}}{reading}: revisar y volver a soldar: {joints}.',
-  'test.bridged': 'Si muestra menos de 1 Ω: buscar estaño o un hilo suelto entre {lugs}.',
+    'Si muestra {near, select, yes {unos } other {}}{reading}, revisar y volver a soldar estas uniones: {joints}.',
+  'test.bridged': 'Si muestra menos de 1\u00a0Ω, buscar un puente de estaño o un hilo suelto entre {lugs}.',
   'test.lugs': '{from} y {to}',
-  'test.values': 'Si muestra otro valor: comprobar que estas piezas tienen el valor correcto: {parts}.',
+  'test.values': 'Si muestra otro valor, comprobar que estas piezas tienen el valor correcto: {parts}.',
   'test.by-eye': 'Ninguna medición comprueba todavía estas uniones; mirarlas de cerca: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
@@ -309,9 +316,31 @@ export const es: Messages = {
   'leaflet.measures-assumed': 'Supuesto: {value} entre sus hilos; medir y anotar el valor',
   'leaflet.assumed-say':
     'La resistencia de estas pastillas es supuesta: {pickups}. Las lecturas con ellas pueden diferir; compararlas con lo medido entre sus hilos.',
-  'leaflet.lugs': '{count, plural, one {# terminal} other {# terminales}}: {names}',
+  'leaflet.lugs':
+    '{count, plural, one {# terminal} other {# terminales}}: {names}{cased, select, yes {; además, de metal: {case}} other {}}',
+  'leaflet.jack-lugs':
+    'Punta: el contacto que toca el extremo de la clavija.{ring, select, yes { Anillo: el contacto que toca la parte central de la clavija.} other {}} Manga: el terminal unido a la rosca del jack',
+  'leaflet.not-in-kit': 'no incluido en el kit',
+  'leaflet.ground-point':
+    'El lugar del instrumento al que va este cable de masa, por ejemplo el puente, el cordal o el apantallado de la cavidad',
+  'leaflet.orientation': 'Cómo reconocer terminales y posiciones',
+  'orient.hold':
+    '{side, select, component {Los dibujos muestran potenciómetros y conmutadores desde el lado del eje o de la palanca, como si los terminales se vieran a través de ellos.} other {Los dibujos muestran potenciómetros y conmutadores desde el lado de sus terminales: sujetar cada pieza con los terminales hacia uno mismo y el eje o la palanca hacia atrás.}} En las piezas del kit los terminales pueden estar dispuestos de otra forma: valen las líneas siguientes.',
+  'orient.pot':
+    'Potenciómetro: con el eje hacia uno mismo y los terminales hacia abajo, son 1, 2, 3 de izquierda a derecha. Vistos desde atrás son 3, 2, 1.',
+  'orient.full':
+    '{controls}: en 10 al girar a tope en sentido {end, select, clockwise {horario} other {antihorario}}, visto desde el eje; en 0 en el otro tope.',
+  'orient.lever':
+    '{switch}: la posición 1 es el extremo del recorrido de la palanca junto al puente, la posición {last} el extremo junto al mástil. Si la comprobación que sigue no coincide, dar la vuelta al selector.',
+  'orient.shaft':
+    '{switch}: en la posición 1 el eje está girado a tope en sentido antihorario, visto desde el eje; desde ahí se cuenta en sentido horario.',
+  'orient.toggle':
+    '{switch}: «arriba» y «abajo» indican dónde está {moves, select, slider {el cursor} other {la palanca}} con el terminal {upper} por encima del terminal {lower}, como en el dibujo.',
+  'orient.check': 'Comprobar con el multímetro antes de soldar en {switch}: {contacts}.',
+  'orient.contact': '{position}, menos de 1\u00a0Ω entre {from} y {to}',
   'leaflet.tools': 'Herramientas',
   'tool.iron': 'Soldador de 30 a 60\u00a0W con soporte, y esponja húmeda o lana de latón',
+  'tool.case': 'Punta de soldador ancha y lija fina, para las soldaduras en una carcasa de metal',
   'tool.solder': 'Estaño para electrónica con alma de resina, mejor sin plomo',
   'tool.cutters': 'Alicates de corte',
   'tool.strippers': 'Pelacables',
@@ -336,14 +365,16 @@ export const es: Messages = {
     'Respetar las normas locales sobre trabajos eléctricos y residuos. Si estas, o un profesional autorizado, indican otra cosa que esta hoja, tienen razón.',
   'leaflet.steps': 'Soldadura',
   'leaflet.steps-say':
-    'Enganchar cada hilo y patilla en su terminal antes de soldar, para que la unión se sostenga sola. En la carcasa de un potenciómetro, soldar rápido y caliente. Marcar cada unión terminada.',
+    'Enganchar cada cable y cada patilla en su terminal antes de soldar, para que la unión se sostenga sola. Calentar a la vez el terminal y el cable, y aplicar el estaño sobre ellos, no sobre el soldador. Marcar cada unión terminada.',
+  'leaflet.case-say':
+    'Soldaduras en una carcasa de metal ({cases}): antes de la primera, lijar un punto hasta que brille y limpiarlo. Calentar ese punto con una punta ancha, más tiempo que un terminal, hasta que un poco de estaño se extienda sobre él. Dejar enfriar. Después apretar el cable o la patilla contra el estaño, calentar ambos hasta que el estaño fluya y no mover nada hasta que esté sólido. Dejar enfriar el potenciómetro un minuto entre dos soldaduras en su carcasa.',
   'leaflet.step': 'Paso {number}: {title}',
   'leaflet.joint': 'Unión',
   'leaflet.notes': 'Notas',
   'leaflet.wire-of': 'Cable, {colour}',
   'leaflet.bare-wire': 'Hilo desnudo para puentes',
   'leaflet.no-colour': 'cualquier color',
-  'leaflet.sleeving-of': 'Macarrón aislante',
+  'leaflet.sleeving-of': 'Funda aislante',
   'leaflet.wire': 'Cable',
   'leaflet.cuts': 'Cables que cortar',
   'leaflet.cut': 'Corte',
@@ -356,8 +387,11 @@ export const es: Messages = {
     'Pelar {length} en ambos extremos de cada cable; las longitudes ya lo incluyen. Los hilos de las pastillas no están en la lista: cortarlos a medida.',
   'leaflet.estimated-say':
     '≈ es una estimación: la distancia en el instrumento y un {percent}\u00a0% más, con ambos extremos pelados, redondeada hacia arriba a {length}. Medir en el instrumento antes de cortar.',
-  'leaflet.probes': 'Puntas',
-  'leaflet.probes-at': 'Punta roja en {from}, punta negra en {to}.',
+  'leaflet.extend-for': '{component} (unos {length})',
+  'leaflet.extend-say':
+    'Patillas que quizá no lleguen de un terminal al otro: {components}. Alargar esa patilla con un trozo de cable y enfundar la patilla y la nueva soldadura.',
+  'leaflet.probes': 'Puntas de prueba',
+  'leaflet.probes-at': 'Punta de prueba roja en {from}, negra en {to}.',
   'leaflet.probe-red': 'roja',
   'leaflet.probe-black': 'negra',
   'leaflet.reads': 'El multímetro muestra: {reading}',
@@ -366,10 +400,23 @@ export const es: Messages = {
   'leaflet.volume-zero': 'Volumen en 0',
   'leaflet.test-before': 'Prueba antes de montar las pastillas',
   'leaflet.test-before-say':
-    'Medir la resistencia en el conector, sin nada enchufado. No seguir hasta que todas las lecturas sean correctas: ahora es cuando mejor se encuentra un fallo. Los valores valen para piezas dentro de sus tolerancias, de 10 a 30\u00a0°C.',
+    'Medir la resistencia en el jack, sin nada enchufado. No seguir hasta que todas las lecturas sean correctas: ahora es cuando mejor se encuentra un fallo. Los valores valen para piezas dentro de sus tolerancias, de 10 a 30\u00a0°C.',
   'leaflet.test-finished': 'Prueba con todo soldado',
   'leaflet.test-finished-say':
-    'Lo mismo con las pastillas. Donde se lee la resistencia de una pastilla, cambia con la temperatura; una pastilla medida sola antes muestra su propio valor.',
+    'Medir otra vez en el jack, ahora con las pastillas. La resistencia de una pastilla cambia con la temperatura; una pastilla medida sola antes muestra su propio valor.',
+  'leaflet.fitting': 'Montaje en el instrumento',
+  'fit.nuts':
+    'Colocar potenciómetros, conmutadores y jack en su lugar sin tirar de los cables. Sujetar el cuerpo de la pieza al apretar la tuerca o los tornillos: si gira, los cables se retuercen y las soldaduras se rompen.',
+  'fit.wires':
+    'Colocar los cables sin tensión, lejos de las partes móviles de los conmutadores. Ninguna patilla, terminal o hilo desnudo debe tocar otro, una carcasa o el apantallado.',
+  'fit.point':
+    '{point}: llevar este cable a su lugar en el instrumento y fijar allí el extremo desnudo sobre metal limpio. Entre ese metal y la manga del jack, el multímetro muestra menos de 1\u00a0Ω.',
+  'fit.plug':
+    'Antes de cerrar el instrumento, poner el volumen del amplificador en 0, enchufar, encender el amplificador y subir un poco el volumen.',
+  'fit.tap':
+    'En cada posición, dar un golpecito a cada pastilla con un destornillador pequeño de acero, bien sujeto, pues el imán lo atrae. Se oye con claridad en las pastillas que suenan en esa posición, y apenas o nada en las demás.',
+  'fit.stop':
+    'Si las partes metálicas dan un hormigueo al tocarlas, o el amplificador zumba con fuerza, desenchufar enseguida y no seguir tocando el instrumento: hacer revisar el amplificador y la toma de tierra por un electricista autorizado, cuyo criterio está por encima de esta hoja.',
   'leaflet.number': 'N.º',
   'leaflet.rings-say':
     'Cada paso tiene su dibujo. Las uniones nuevas son gruesas. Cada extremo que se suelda lleva el número de la lista, sobre el cable o al lado con una línea fina hasta el extremo; donde una patilla sale de su componente, y en el terminal doblado, no hay nada que soldar ni número. Las letras sobre un cable son el código de su color. Número negro: soldar ese extremo en este paso. Número blanco: solo engancharlo; se suelda en un paso posterior, junto con lo que aún llega a ese terminal. Las uniones anteriores son finas; un extremo que solo está enganchado lleva un anillo vacío.',
@@ -379,61 +426,74 @@ export const es: Messages = {
   'leaflet.position': 'Posición',
   'leaflet.sounds': 'Suena',
   'leaflet.joined': 'Cómo',
+  'leaflet.tone': 'Control de tono',
+  'leaflet.no-tone': 'ninguno',
   'leaflet.always': 'siempre',
   'leaflet.loads': 'La carga de cada pastilla',
   'leaflet.loads-say':
-    'Carga continua: resistencia entre los hilos de la pastilla con todas desconectadas. Carga de señal: la misma a {frequency}, con el control de tono y su condensador. Todos los controles en 10. Última columna: carga de señal comparada con el cableado sencillo para el que se diseñó la pastilla.',
+    'Carga continua: resistencia entre los hilos de la pastilla, con todas las pastillas desconectadas. Carga de señal: la misma a {frequency}{toned, select, yes {, con el control de tono y su condensador} other {}}. Todos los controles en 10. La última columna compara la carga de señal con la prevista.',
+  'leaflet.designed-say':
+    'Cargas previstas (carga continua, carga de señal): {loads}. Una pastilla que suena sola suena según diseño si sus cargas son aproximadamente estas. Con más ohmios es más brillante, con menos es más apagada.',
+  'leaflet.two-loads': '{dc}, {signal}',
   'leaflet.pickup': 'Pastilla',
   'leaflet.dc-load': 'Carga continua',
   'leaflet.signal-load': 'Carga de señal',
-  'leaflet.compared': 'Respecto a la referencia',
+  'leaflet.compared': 'Respecto a la carga prevista',
   'leaflet.response': 'Respuesta en frecuencia',
   'leaflet.faults': 'Si algo va mal',
   'leaflet.fault-seen': 'Qué se nota',
   'leaflet.fault-cause': 'Causa probable',
   'leaflet.fault-remedy': 'Qué hacer',
   'fault.silent': 'No suena en ninguna posición',
-  'fault.silent-cause': 'Unión abierta entre {volume} y {jack}, o contacto entre señal y masa',
+  'fault.silent-cause': 'Una unión entre {volume} y {jack} no conduce, o la señal toca la masa en ese tramo',
   'fault.silent-remedy':
-    'Repetir la última prueba en el conector. «Abierto»: volver a soldar los cables de la punta y la malla. Cerca de 0\u00a0Ω con el volumen en 10: buscar un hilo suelto o un puente de estaño a masa.',
+    'Repetir la última prueba en el jack. «Abierto»: volver a soldar los cables de la punta y la manga. Unos pocos ohmios como máximo con el volumen en 10: buscar un puente de estaño o un hilo suelto hacia masa.',
   'fault.one': 'Una pastilla no suena',
-  'fault.one-cause': 'Su hilo no está bien soldado. Hilos de señal: {places}',
+  'fault.one-cause': 'Uno de sus hilos no está bien soldado. Hilos vivos: {places}',
   'fault.one-remedy':
-    'Comparar la lectura en el conector en su posición con la última prueba; volver a soldar sus dos hilos.',
+    'Comparar la lectura en el jack en su posición con la última prueba; volver a soldar sus dos hilos.',
   'fault.thin': 'Sonido fino y débil donde suenan juntas {pickups}',
-  'fault.thin-cause': 'Fuera de fase: los dos hilos de una pastilla están cambiados',
+  'fault.thin-cause': 'En contrafase: los dos hilos de una pastilla están cambiados',
   'fault.thin-remedy':
-    'Comparar señal y masa de cada una con el esquema e intercambiar los dos hilos equivocados.',
+    'Comparar vivo y masa de cada una con el esquema e intercambiar los dos hilos equivocados.',
   'fault.hum': 'El zumbido no disminuye al tocar las cuerdas',
   'fault.hum-cause': '{point} no está unido a masa',
   'fault.hum-remedy':
-    'Medir de las cuerdas a la malla del conector: menos de 1\u00a0Ω es correcto. Si no, volver a soldar el cable de {point}.',
+    'Medir de las cuerdas a la manga del jack: menos de 1\u00a0Ω es correcto. Si no, volver a soldar el cable de {point}.',
   'fault.buzz': 'Zumbido fuerte, mayor al tocar metal',
-  'fault.buzz-cause': 'Los cables de punta y malla de {jack} están cambiados',
-  'fault.buzz-remedy': 'Desenchufar primero. Intercambiar los dos cables: la masa va en la malla.',
+  'fault.buzz-cause': 'Los cables de punta y manga de {jack} están cambiados',
+  'fault.buzz-remedy': 'Desenchufar primero. Intercambiar los dos cables: la masa va en la manga.',
   'fault.volume': 'Funciona al revés o no funciona: {controls}',
-  'fault.volume-cause': 'Las uniones de dos terminales están cambiadas, o el terminal de masa está abierto',
+  'fault.volume-cause': 'Las uniones de dos terminales están cambiadas, o la unión a masa no conduce',
   'fault.volume-remedy': 'Comparar sus tres terminales con el esquema. Atención al lado desde el que se ve.',
   'fault.tone': 'No cambia el sonido: {controls}',
-  'fault.tone-cause': 'Una patilla del condensador o el cable a su terminal está abierto',
+  'fault.tone-cause': 'Una patilla del condensador o el cable a su terminal no está bien soldado',
   'fault.tone-remedy': 'Volver a soldar las uniones de {components} y después las del control.',
   'fault.order': 'Las posiciones de {selector} salen en orden inverso',
-  'fault.order-cause': 'El interruptor estaba girado al cablearlo',
+  'fault.order-cause': 'El selector estaba al revés al cablearlo',
   'fault.order-remedy':
     'Darle la vuelta en su ranura si los cables alcanzan; si no, mover los hilos de las pastillas según el esquema.',
   'fault.bright': '{pickup} suena demasiado brillante',
-  'fault.bright-cause': 'Una patilla de su resistencia de carga {pad} está abierta',
+  'fault.bright-cause': 'Una patilla de su resistencia de carga {pad} no está bien soldada',
   'fault.bright-remedy': 'Volver a soldar las dos patillas de {pad}.',
   'fault.crackle': 'Cruje al girar un control',
   'fault.crackle-cause': 'Ha entrado fundente en el potenciómetro, o se calentó demasiado',
   'fault.crackle-remedy': 'Girarlo veinte veces de tope a tope. Si continúa, cambiar el potenciómetro.',
   'fault.loose': 'El sonido va y viene al mover algo',
-  'fault.loose-cause': 'Una soldadura agrietada o en bola que no mojó el terminal',
+  'fault.loose-cause': 'Una soldadura agrietada, o en bola porque el estaño no fluyó sobre el terminal',
   'fault.loose-remedy':
     'Presionar suavemente cada soldadura con un palito de madera; recalentar la mala con un poco de estaño nuevo hasta que fluya.',
   'leaflet.resonance': 'Resonancia',
-  'leaflet.cutoff': 'Fin de agudos (−3 dB)',
+  'leaflet.cutoff': 'Fin de agudos (−3\u00a0dB)',
   'leaflet.resonance-compared': 'Resonancia respecto a la referencia',
+
+  // ── Page of circuits
+  'gallery.title': 'Circuitos para cableado pasivo de guitarra',
+  'gallery.say':
+    'Las letras indican las pastillas del mástil al puente: H humbucker, S bobina simple. Pulsar un dibujo para verlo solo, a cualquier tamaño.',
+  'gallery.contents': 'Circuitos',
+  'gallery.extends': 'En un kit:',
+  'gallery.alt': 'Esquema de cableado: {title}',
 
   // ── Shop page
 };

@@ -116,6 +116,8 @@ export const fr: Messages = {
   'lug.frame': 'châssis',
   'coil.coil A': 'bobine A',
   'coil.coil B': 'bobine B',
+  'shaft.a': 'axe intérieur',
+  'shaft.b': 'axe extérieur',
   'position.pushed in': 'enfoncé',
   'position.pulled out': 'tiré',
   'position.in': 'enfoncé',
@@ -173,16 +175,17 @@ export const fr: Messages = {
   'meter.jack': 'multimètre, pointe–corps',
   'meter.outputs': 'multimètre, vers le corps',
   'meter.short': 'multimètre',
-  'meter.none': 'pas de lecture',
+  'meter.none': 'pas de mesure',
   'meter.assumed': '{reading}, supposé',
   'sounding.none': 'Pas de signal',
   'sounding.head': 'actif',
   'verdict.treble-cut': 'aigus coupés, {level}',
   'verdict.no-load': 'pas de charge',
   'verdict.as-designed': 'comme prévu',
-  'verdict.duller': '{percent}, plus mat',
+  'verdict.duller': '{percent}, plus sourd',
+  'verdict.yet-duller': '{percent}, mais plus sourd',
+  'verdict.duller-in-series': '{percent}, plus sourd en série',
   'verdict.heavier': '{percent}, charge plus forte',
-  'verdict.darker': '{percent}, plus sombre',
   'verdict.brighter': '{percent}, plus brillant',
   'level.down': '{level} plus faible',
   'level.none': 'pas de signal',
@@ -196,7 +199,7 @@ export const fr: Messages = {
   'joined.coils': '{whose, select, own {bobines} each {bobines de chacun} other {bobines de {pickup}}} {how}',
   'joined.together': 'ensemble {level}',
   'joined.cancel': '{words} : ils s’annulent, pas de signal',
-  'joined.hum': 'sans ronflette',
+  'joined.hum': 'sans ronflement',
   'cards.columns': 'Les premières colonnes sont les positions ; 1/2 : identique dans les deux.',
   'cards.number':
     'Numéro de la carte : position de {switch}{faced, select, yes {, comme indiqué dessus} other {}}.',
@@ -206,7 +209,7 @@ export const fr: Messages = {
   'cards.undrawn': 'Une carte pour plusieurs positions ne montre que les sélecteurs qui y restent inchangés.',
   'cards.dc-load': 'Charge continue : résistance entre les fils du micro, tous les micros débranchés.',
   'cards.signal-load':
-    'Charge de signal : la même à {frequency}, avec le réglage de tonalité et son condensateur.',
+    'Charge de signal\u00a0: la même à {frequency}{toned, select, yes {, avec le réglage de tonalité et son condensateur} other {}}.',
   'cards.bar': 'Barre : charge de signal dans cette position ; repère : charge de référence du micro.',
   'cards.multimeter': 'Multimètre : micros branchés, tous les réglages sur 10.',
   'cards.level':
@@ -218,7 +221,7 @@ export const fr: Messages = {
   'cards.split':
     'Une seule bobine : repère et niveau sont ceux du micro entier dans son câblage de référence.',
   'cards.hum':
-    'Sans ronflette : le ronflement de toutes les bobines ensemble est inférieur au quart de celui d’une bobine.',
+    'Sans ronflement\u00a0: le ronflement de toutes les bobines ensemble est inférieur au quart de celui d’une bobine.',
   'desc.position': 'Position {position} : {words}.',
   'desc.load': '{pickup} : charge continue {dc}, charge de signal {signal}',
 
@@ -248,41 +251,46 @@ export const fr: Messages = {
   'step-title.controls': 'Sélecteur et potentiomètres',
   'step-title.output': 'Sortie',
   'step-title.pickups': 'Micros',
-  'step-title.other': 'Autres soudures',
+  'step-title.other': 'Autres liaisons',
   'steps.share': '{title}, partie {part} sur {of}',
   'step-joint.wire': 'Fil{cut} de {from} à {to}',
   'step-joint.jumper': 'Pont nu{cut} de {from} à {to}',
   'step-joint.braid': 'Tresse{cut} de {from} à {to}',
-  'steps.leg': '{component}{cut} : une patte à {to}',
+  'steps.leg': '{component}{cut}\u00a0: une patte à {to}',
   'steps.bend': 'Replier {from} et souder sur {to}',
   'steps.sleeved': 'sous gaine',
   'steps.marked': 'marqué {print}',
   'steps.hook':
-    '{line} ; {ends, select, one {accrocher seulement} other {à {end}, accrocher seulement}}, souder à l’étape {step}',
-  'steps.gather': '{line} ; à {end}, souder tout ce qui est accroché',
-  'steps.why-surface': 'Soudé ici une seconde fois, car rien ne peut s’accrocher à un boîtier : {ends}.',
+    '{line}\u00a0; {ends, select, one {accrocher seulement} other {à {end}, accrocher seulement}}, souder à l’étape {step}',
+  'steps.gather': '{line}\u00a0; à {end}, souder tout ce qui est accroché',
+  'steps.why-surface': 'Soudé ici une seconde fois, car rien ne peut s’accrocher à un boîtier\u00a0: {ends}.',
   'steps.why-test':
-    '{end} : soudé maintenant pour pouvoir tester le câblage, puis à nouveau à l’étape {step} avec le fil du micro.',
+    '{end}\u00a0: soudé maintenant pour pouvoir tester le câblage, puis à nouveau à l’étape {step} avec le fil du micro.',
   'steps.why-waits':
-    'Accroché seulement à la cosse d’un micro, où la soudure se fait avec le fil du micro : {components}.',
+    'Accroché seulement à la cosse d’un micro, où la soudure se fait avec le fil du micro\u00a0: {components}.',
 
   // ── Soldering: tests after a step, and readings
   'test.setting':
     '{switched, select, yes {{switches}, {volume, select, zero {volume sur 0, autres réglages sur 10} other {tous les réglages sur 10}}} other {{volume, select, zero {Volume sur 0, autres réglages sur 10} other {Tous les réglages sur 10}}}}',
-  'test.short': 'moins de 1 Ω',
+  'test.short': 'moins de 1\u00a0Ω',
   'test.value': '{nominal}, de {low} à {high}',
-  'test.or-hooked': '{expected} ; {hooked} convient aussi, si une patte seulement accrochée touche sa cosse',
-  'test.nearly-zero': 'presque 0 Ω',
-  'test.nearly-looks': 'Presque 0 Ω : un potentiomètre sur 0 garde quelques ohms au bout de sa piste.',
-  'test.open-looks': 'Ouvert : l’appareil affiche la même chose que pointes séparées, par exemple OL.',
-  'test.short-looks': 'Moins de 1 Ω : l’appareil affiche presque la même chose que pointes en contact.',
+  'test.or-hooked':
+    '{expected}\u00a0; {hooked} convient aussi, si une patte seulement accrochée touche sa cosse',
+  'test.nearly-zero': 'quelques ohms au plus',
+  'test.nearly-looks':
+    'Quelques ohms au plus\u00a0: un potentiomètre sur 0 garde une faible résistance au bout de sa piste.',
+  'test.open-looks':
+    'Ouvert\u00a0: le multimètre affiche la même chose que pointes de touche séparées, par exemple OL.',
+  'test.short-looks':
+    'Moins de 1\u00a0Ω\u00a0: le multimètre affiche presque la même chose que pointes de touche en contact.',
   'test.joint': '{from} – {to}',
   'test.missing':
-    'S’il affiche {near, select, yes {environ } other {}}{reading} : vérifier et ressouder : {joints}.',
-  'test.bridged': 'S’il affiche moins de 1 Ω : chercher de la soudure ou un brin entre {lugs}.',
+    'S’il affiche {near, select, yes {environ } other {}}{reading}, vérifier et ressouder ces liaisons\u00a0: {joints}.',
+  'test.bridged':
+    'S’il affiche moins de 1\u00a0Ω, chercher un pont de soudure ou un brin de fil entre {lugs}.',
   'test.lugs': '{from} et {to}',
-  'test.values': 'S’il affiche une autre valeur : vérifier que ces pièces ont la bonne valeur : {parts}.',
-  'test.by-eye': 'Aucune mesure ne prouve encore ces liaisons, les examiner de près : {joints}.',
+  'test.values': 'S’il affiche une autre valeur, vérifier que ces pièces ont la bonne valeur\u00a0: {parts}.',
+  'test.by-eye': 'Aucune mesure ne prouve encore ces liaisons\u00a0; les examiner de près\u00a0: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
   'leaflet.kind': 'Kit de câblage\u00a0: notice de montage',
@@ -306,12 +314,34 @@ export const fr: Messages = {
   'leaflet.bands': 'Anneaux\u00a0: {bands}',
   'leaflet.printed': 'Marqué {code}',
   'leaflet.measures': 'Mesure environ {value} entre ses fils',
-  'leaflet.measures-assumed': 'Supposé : {value} entre ses fils ; mesurer et noter la valeur',
+  'leaflet.measures-assumed': 'Supposé\u00a0: {value} entre ses fils\u00a0; mesurer et noter la valeur',
   'leaflet.assumed-say':
-    'La résistance de ces micros est supposée : {pickups}. Les mesures avec eux peuvent différer ; les comparer à ce qui a été mesuré entre leurs fils.',
-  'leaflet.lugs': '{count, plural, one {# cosse} other {# cosses}}\u00a0: {names}',
+    'La résistance de ces micros est supposée\u00a0: {pickups}. Les mesures avec eux peuvent différer\u00a0; les comparer à ce qui a été mesuré entre leurs fils.',
+  'leaflet.lugs':
+    '{count, plural, one {# cosse} other {# cosses}}\u00a0: {names}{cased, select, yes {\u00a0; en plus, en métal\u00a0: {case}} other {}}',
+  'leaflet.jack-lugs':
+    'Pointe\u00a0: le contact qui touche le bout de la fiche.{ring, select, yes { Anneau\u00a0: le contact qui touche la partie médiane de la fiche.} other {}} Corps\u00a0: la cosse reliée au filetage de la prise',
+  'leaflet.not-in-kit': 'pas dans le kit',
+  'leaflet.ground-point':
+    'L’endroit de l’instrument où va ce fil de masse, par exemple le chevalet, le cordier ou le blindage de la cavité',
+  'leaflet.orientation': 'Reconnaître cosses et positions',
+  'orient.hold':
+    '{side, select, component {Les dessins montrent potentiomètres et commutateurs du côté de l’axe ou du levier, comme si les cosses se voyaient à travers.} other {Les dessins montrent potentiomètres et commutateurs du côté de leurs cosses\u00a0: tenir chaque pièce cosses vers soi, axe ou levier vers l’arrière.}} Sur les pièces du kit, les cosses peuvent être disposées autrement\u00a0: se fier aux lignes suivantes.',
+  'orient.pot':
+    'Potentiomètre\u00a0: tenu axe vers soi et cosses vers le bas, ses cosses sont 1, 2, 3 de gauche à droite. Vues de derrière, elles sont 3, 2, 1.',
+  'orient.full':
+    '{controls}\u00a0: sur 10 à fond en sens {end, select, clockwise {horaire} other {antihoraire}}, vu du côté de l’axe\u00a0; sur 0 à l’autre butée.',
+  'orient.lever':
+    '{switch}\u00a0: la position 1 est le bout de course du levier côté chevalet, la position {last} le bout côté manche. Si la vérification qui suit ne correspond pas, retourner le sélecteur.',
+  'orient.shaft':
+    '{switch}\u00a0: en position 1, l’axe est à fond en sens antihoraire, vu du côté de l’axe\u00a0; compter les positions dans le sens horaire à partir de là.',
+  'orient.toggle':
+    '{switch}\u00a0: «\u00a0en haut\u00a0» et «\u00a0en bas\u00a0» disent où est le {moves, select, slider {curseur} other {levier}} quand la cosse {upper} est au-dessus de la cosse {lower}, comme sur le dessin.',
+  'orient.check': 'À vérifier au multimètre avant de souder sur {switch}\u00a0: {contacts}.',
+  'orient.contact': '{position}, moins de 1\u00a0Ω entre {from} et {to}',
   'leaflet.tools': 'Outils',
   'tool.iron': 'Fer à souder de 30 à 60\u00a0W avec support, éponge humide ou laine de laiton',
+  'tool.case': 'Panne large et papier de verre fin, pour les soudures sur un boîtier en métal',
   'tool.solder': 'Soudure pour électronique à âme décapante, de préférence sans plomb',
   'tool.cutters': 'Pince coupante',
   'tool.strippers': 'Pince à dénuder',
@@ -336,7 +366,9 @@ export const fr: Messages = {
     'Respecter les règles locales pour les travaux électriques et les déchets. Là où elles, ou un professionnel agréé, disent autre chose que cette notice, elles priment.',
   'leaflet.steps': 'Soudure',
   'leaflet.steps-say':
-    'Accrocher chaque fil et chaque patte dans sa cosse avant de souder, pour que la liaison tienne seule. Sur le boîtier d’un potentiomètre, souder vite et chaud. Cocher chaque liaison faite.',
+    'Accrocher chaque fil et chaque patte dans sa cosse avant de souder, pour que la liaison tienne seule. Chauffer ensemble la cosse et le fil, puis apporter la soudure sur eux et non sur le fer. Cocher chaque liaison faite.',
+  'leaflet.case-say':
+    'Soudures sur un boîtier en métal ({cases})\u00a0: avant la première, poncer un endroit jusqu’au métal brillant et l’essuyer. Chauffer cet endroit avec une panne large, plus longtemps qu’une cosse, jusqu’à ce qu’un peu de soudure s’y étale. Laisser refroidir. Appuyer ensuite le fil ou la patte sur la soudure, chauffer les deux jusqu’à ce qu’elle fonde, et ne plus bouger avant qu’elle soit solide. Laisser refroidir un potentiomètre une minute entre deux soudures sur son boîtier.',
   'leaflet.step': 'Étape {number}\u00a0: {title}',
   'leaflet.joint': 'Liaison',
   'leaflet.notes': 'Notes',
@@ -351,13 +383,16 @@ export const fr: Messages = {
   'leaflet.for-steps': 'Pour les étapes',
   'leaflet.both-lengths': '{millimetres} ({inches}\u00a0po)',
   'leaflet.strip': 'dénuder {length}',
-  'leaflet.trim': 'couper à la longueur',
+  'leaflet.trim': 'couper à longueur',
   'leaflet.strip-say':
     'Dénuder chaque fil sur {length} aux deux bouts\u00a0; les longueurs en tiennent compte. Les fils des micros ne sont pas dans la liste\u00a0: les couper à la bonne longueur.',
   'leaflet.estimated-say':
     '≈ est une estimation\u00a0: la distance sur l’instrument et {percent}\u00a0% de plus, avec les deux bouts dénudés, arrondie aux {length} supérieurs. Mesurer sur l’instrument avant de couper.',
-  'leaflet.probes': 'Pointes',
-  'leaflet.probes-at': 'Pointe rouge sur {from}, pointe noire sur {to}.',
+  'leaflet.extend-for': '{component} (environ {length})',
+  'leaflet.extend-say':
+    'Pattes peut-être trop courtes pour aller d’une cosse à l’autre\u00a0: {components}. Prolonger une telle patte avec un bout de fil, et gainer la patte et la nouvelle soudure.',
+  'leaflet.probes': 'Pointes de touche',
+  'leaflet.probes-at': 'Pointe de touche rouge sur {from}, noire sur {to}.',
   'leaflet.probe-red': 'rouge',
   'leaflet.probe-black': 'noire',
   'leaflet.reads': 'Le multimètre affiche\u00a0: {reading}',
@@ -369,7 +404,20 @@ export const fr: Messages = {
     'Mesurer la résistance à la prise, rien de branché. Ne pas continuer avant que toutes les mesures soient justes\u00a0: c’est maintenant qu’un défaut est le plus facile à trouver. Les valeurs valent pour des pièces dans leurs tolérances, de 10 à 30\u00a0°C.',
   'leaflet.test-finished': 'Essai une fois tout soudé',
   'leaflet.test-finished-say':
-    'La même chose avec les micros. Là où l’on lit la résistance d’un micro, elle change avec la température\u00a0; un micro mesuré seul auparavant montre sa propre valeur.',
+    'Mesurer encore à la prise, maintenant avec les micros. La résistance d’un micro change avec la température\u00a0; un micro mesuré seul auparavant montre sa propre valeur.',
+  'leaflet.fitting': 'Montage dans l’instrument',
+  'fit.nuts':
+    'Mettre en place potentiomètres, commutateurs et prise sans tirer sur les fils. Tenir le corps de la pièce en serrant l’écrou ou les vis\u00a0: s’il tourne, les fils se tordent et des soudures cassent.',
+  'fit.wires':
+    'Poser les fils sans tension, loin des parties mobiles des commutateurs. Aucune patte nue, aucune cosse ni aucun fil nu ne doit toucher les autres, un boîtier ou le blindage.',
+  'fit.point':
+    '{point}\u00a0: amener ce fil à sa place sur l’instrument et y fixer son bout nu sur du métal propre. Entre ce métal et le corps de la prise, le multimètre affiche moins de 1\u00a0Ω.',
+  'fit.plug':
+    'Avant de refermer l’instrument, mettre le volume de l’amplificateur à 0, brancher, allumer l’amplificateur et monter un peu le volume.',
+  'fit.tap':
+    'Dans chaque position, tapoter chaque micro avec un petit tournevis en acier, tenu fermement car l’aimant l’attire. On l’entend nettement sur les micros actifs dans cette position, à peine ou pas du tout sur les autres.',
+  'fit.stop':
+    'Si les parties métalliques picotent au toucher, ou si l’amplificateur ronfle fort, débrancher aussitôt et ne pas jouer\u00a0: faire vérifier l’amplificateur et la mise à la terre par un électricien agréé, dont l’avis prime sur cette notice.',
   'leaflet.number': 'N°',
   'leaflet.rings-say':
     'Chaque étape a son dessin. Les nouvelles liaisons sont épaisses. Chaque bout à souder porte le numéro de la liste, sur le fil ou à côté avec un trait fin jusqu’au bout\u00a0; là où une patte sort de son composant, et à la cosse pliée, il n’y a rien à souder ni de numéro. Les lettres sur un fil sont le code de sa couleur. Numéro noir\u00a0: souder ce bout à cette étape. Numéro blanc\u00a0: accrocher seulement\u00a0; il est soudé plus tard, avec ce qui vient encore à cette cosse. Les liaisons déjà faites sont fines\u00a0; un bout seulement accroché a un anneau vide.',
@@ -379,29 +427,35 @@ export const fr: Messages = {
   'leaflet.position': 'Position',
   'leaflet.sounds': 'On entend',
   'leaflet.joined': 'Comment',
+  'leaflet.tone': 'Réglage de tonalité',
+  'leaflet.no-tone': 'aucun',
   'leaflet.always': 'toujours',
   'leaflet.loads': 'La charge de chaque micro',
   'leaflet.loads-say':
-    'Charge continue\u00a0: résistance aux bornes du micro, tous les micros débranchés. Charge de signal\u00a0: la même à {frequency}, avec le réglage de tonalité et son condensateur. Tous les réglages sur 10. Dernière colonne\u00a0: charge de signal comparée au câblage simple pour lequel le micro est conçu.',
+    'Charge continue\u00a0: résistance entre les fils du micro, tous les micros débranchés. Charge de signal\u00a0: la même à {frequency}{toned, select, yes {, avec le réglage de tonalité et son condensateur} other {}}. Tous les réglages sur 10. La dernière colonne compare la charge de signal à la charge prévue.',
+  'leaflet.designed-say':
+    'Charges prévues (charge continue, charge de signal)\u00a0: {loads}. Un micro utilisé seul sonne comme prévu si ses charges sont proches de ces valeurs. Plus d’ohms le rendent plus brillant, moins d’ohms le rendent plus sourd.',
+  'leaflet.two-loads': '{dc}, {signal}',
   'leaflet.pickup': 'Micro',
   'leaflet.dc-load': 'Charge continue',
   'leaflet.signal-load': 'Charge de signal',
-  'leaflet.compared': 'Par rapport à la référence',
+  'leaflet.compared': 'Par rapport à la charge prévue',
   'leaflet.response': 'Réponse en fréquence',
   'leaflet.faults': 'En cas de problème',
   'leaflet.fault-seen': 'Ce que l’on constate',
   'leaflet.fault-cause': 'Cause probable',
   'leaflet.fault-remedy': 'Que faire',
   'fault.silent': 'Aucun son dans aucune position',
-  'fault.silent-cause': 'Liaison ouverte entre {volume} et {jack}, ou contact entre signal et masse',
+  'fault.silent-cause':
+    'Une liaison entre {volume} et {jack} ne conduit pas, ou le signal touche la masse à cet endroit',
   'fault.silent-remedy':
-    'Refaire le dernier essai à la prise. «\u00a0Ouvert\u00a0»\u00a0: ressouder les fils de la pointe et du corps. Près de 0\u00a0Ω avec le volume sur 10\u00a0: chercher un brin ou un pont de soudure vers la masse.',
+    'Refaire le dernier essai à la prise. «\u00a0Ouvert\u00a0»\u00a0: ressouder les fils de la pointe et du corps. Quelques ohms au plus avec le volume sur 10\u00a0: chercher un pont de soudure ou un brin de fil vers la masse.',
   'fault.one': 'Un micro est muet',
-  'fault.one-cause': 'Son fil n’est pas bien soudé. Fils chauds\u00a0: {places}',
+  'fault.one-cause': 'Un de ses fils n’est pas bien soudé. Fils chauds\u00a0: {places}',
   'fault.one-remedy':
     'Comparer la mesure à la prise dans sa position avec le dernier essai\u00a0; ressouder ses deux fils.',
   'fault.thin': 'Son mince et faible là où {pickups} sonnent ensemble',
-  'fault.thin-cause': 'Hors phase\u00a0: les deux fils d’un micro sont inversés',
+  'fault.thin-cause': 'En opposition de phase\u00a0: les deux fils d’un micro sont inversés',
   'fault.thin-remedy':
     'Comparer fil chaud et masse de chacun avec le plan et échanger les deux fils inversés.',
   'fault.hum': 'Le ronflement ne diminue pas quand on touche les cordes',
@@ -412,28 +466,36 @@ export const fr: Messages = {
   'fault.buzz-cause': 'Les fils de la pointe et du corps de {jack} sont inversés',
   'fault.buzz-remedy': 'Débrancher d’abord. Échanger les deux fils\u00a0: la masse va sur le corps.',
   'fault.volume': 'Fonctionne à l’envers ou pas du tout\u00a0: {controls}',
-  'fault.volume-cause': 'Les liaisons de deux cosses sont inversées, ou la cosse de masse est ouverte',
+  'fault.volume-cause': 'Les liaisons de deux cosses sont inversées, ou la liaison à la masse ne conduit pas',
   'fault.volume-remedy': 'Comparer ses trois cosses avec le plan. Attention au côté d’où il est vu.',
   'fault.tone': 'Ne change rien au son\u00a0: {controls}',
-  'fault.tone-cause': 'Une patte du condensateur ou le fil vers sa cosse est ouvert',
+  'fault.tone-cause': 'Une patte du condensateur ou le fil vers sa cosse n’est pas bien soudé',
   'fault.tone-remedy': 'Ressouder les liaisons de {components}, puis celles du réglage.',
   'fault.order': 'Les positions de {selector} sont dans l’ordre inverse',
-  'fault.order-cause': 'L’interrupteur était retourné pendant le câblage',
+  'fault.order-cause': 'Le sélecteur était retourné pendant le câblage',
   'fault.order-remedy':
     'Le retourner dans sa fente si les fils sont assez longs\u00a0; sinon déplacer les fils des micros selon le plan.',
   'fault.bright': '{pickup} sonne trop brillant',
-  'fault.bright-cause': 'Une patte de sa résistance de charge {pad} est ouverte',
+  'fault.bright-cause': 'Une patte de sa résistance de charge {pad} n’est pas bien soudée',
   'fault.bright-remedy': 'Ressouder les deux pattes de {pad}.',
-  'fault.crackle': 'Crépite quand on tourne un réglage',
+  'fault.crackle': 'Crachote quand on tourne un réglage',
   'fault.crackle-cause': 'Du flux a coulé dans le potentiomètre, ou il a été chauffé trop longtemps',
   'fault.crackle-remedy': 'Le tourner vingt fois d’une butée à l’autre. Si cela persiste, le remplacer.',
   'fault.loose': 'Le son va et vient quand on bouge quelque chose',
-  'fault.loose-cause': 'Une soudure fissurée ou en boule qui n’a pas mouillé la cosse',
+  'fault.loose-cause': 'Une soudure fissurée, ou en boule parce que la soudure n’a pas coulé sur la cosse',
   'fault.loose-remedy':
     'Appuyer doucement sur chaque soudure avec un bâtonnet de bois\u00a0; réchauffer la mauvaise avec un peu de soudure neuve jusqu’à ce qu’elle coule.',
   'leaflet.resonance': 'Résonance',
-  'leaflet.cutoff': 'Fin des aigus (−3 dB)',
+  'leaflet.cutoff': 'Fin des aigus (−3\u00a0dB)',
   'leaflet.resonance-compared': 'Résonance par rapport à la référence',
+
+  // ── Page of circuits
+  'gallery.title': 'Circuits pour câblages passifs de guitare',
+  'gallery.say':
+    'Les lettres désignent les micros du manche au chevalet\u00a0: H humbucker, S simple bobinage. Cliquer sur un dessin pour le voir seul, à toute taille.',
+  'gallery.contents': 'Circuits',
+  'gallery.extends': 'Dans un kit\u00a0:',
+  'gallery.alt': 'Plan de câblage\u00a0: {title}',
 
   // ── Shop page
 };

@@ -9,6 +9,7 @@ import type {
   ControlRole,
   LugRole,
   LugSpec,
+  Moves,
   PickupPart,
   Seen,
   Terminal,
@@ -49,6 +50,7 @@ interface Answers {
   readonly lugsOf?: (part: Part) => readonly LugSpec[];
   readonly elements: (part: Part) => readonly CircuitElement[];
   readonly contacts?: (part: Part) => readonly Contact[];
+  readonly moves?: Moves;
   readonly component?: (part: Part) => ComponentFacts;
   readonly usual?: (part: Part) => readonly UsualValue[];
   readonly withOhms?: (part: Part, ohms: number, shaft?: string) => Part;
@@ -96,6 +98,8 @@ export function contactAt(part: Part, position: number | undefined): Contact | u
   const contacts = contactsOf(part);
   return contacts.find((contact) => contact.position === position) ?? contacts[0];
 }
+/** What a hand moves to choose a switch's position; absent where its positions' names say it. */
+export const movesOf = (part: Part): Moves | undefined => answers(part).moves;
 /** Absent for a part without component legs. */
 export const componentOf = (part: Part): ComponentFacts | undefined => answers(part).component?.(part);
 export const usualValuesOf = (part: Part): readonly UsualValue[] => answers(part).usual?.(part) ?? [];

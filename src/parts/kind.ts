@@ -148,6 +148,16 @@ export interface Contact {
   readonly joins: readonly (readonly string[])[];
 }
 
+/**
+ * How the positions of a switch are reached, and so how they are counted:
+ *
+ * - **lever**: along a slot, position 1 at the end next to the bridge (a convention of the trade)
+ * - **toggle**: a short lever that points to its position
+ * - **slider**: slides to its position
+ * - **shaft**: turns, position 1 fully anticlockwise seen from the shaft (common practice, no source)
+ */
+export type Moves = 'lever' | 'toggle' | 'slider' | 'shaft';
+
 /** What every part carries, whatever its kind. */
 export interface PartBase<K extends string = string> {
   readonly kind: K;
@@ -274,6 +284,8 @@ export interface PartKind<
   readonly elements: (part: P) => readonly CircuitElement[];
   /** Switches only. */
   readonly contacts?: (part: P) => readonly Contact[];
+  /** Switches only: what a hand moves to choose a position; absent where the positions' names say it, or the kit's own words. */
+  readonly moves?: Moves;
   /** Components only. */
   readonly component?: (part: P) => ComponentFacts;
   readonly usual?: (part: P) => readonly UsualValue[];

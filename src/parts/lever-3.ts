@@ -11,6 +11,7 @@ export const lever3 = definePart({
   kind: 'lever-3',
   what: 'three-way lever switch',
   is: ['switch'],
+  moves: 'lever',
   mirrors: false,
   fields: {},
   build: (base): Lever3 => base,

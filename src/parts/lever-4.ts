@@ -12,6 +12,7 @@ export const lever4 = definePart({
   kind: 'lever-4',
   what: 'four-way lever switch',
   is: ['switch'],
+  moves: 'lever',
   mirrors: false,
   fields: {},
   build: (base): Lever4 => base,

@@ -18,6 +18,7 @@ export const lever5FourPole = definePart({
   kind: 'lever-5-4p',
   what: 'four-pole five-way lever switch',
   is: ['switch'],
+  moves: 'lever',
   mirrors: false,
   fields: {},
   build: (base): Lever54p => base,

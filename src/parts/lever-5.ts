@@ -11,6 +11,7 @@ export const lever5 = definePart({
   kind: 'lever-5',
   what: 'five-way lever switch',
   is: ['switch'],
+  moves: 'lever',
   mirrors: false,
   fields: {},
   build: (base): Lever5 => base,

@@ -42,6 +42,7 @@ export const miniToggle = definePart({
   kind: 'mini-toggle',
   what: 'mini toggle switch',
   is: ['switch'],
+  moves: 'toggle',
   mirrors: false,
   fields: {
     action: z

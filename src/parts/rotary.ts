@@ -58,6 +58,7 @@ export const rotary = definePart({
   kind: 'rotary',
   what: 'rotary switch',
   is: ['switch'],
+  moves: 'shaft',
   mirrors: false,
   fields,
   build: (base, { poles, throws, shorting }): Rotary => ({

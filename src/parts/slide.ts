@@ -27,6 +27,7 @@ export const slide = definePart({
   kind: 'slide',
   what: 'slide switch',
   is: ['switch'],
+  moves: 'slider',
   mirrors: false,
   fields: { poles: polesField },
   build: (base, { poles }): Slide => ({ ...base, poles: poles ?? USUAL_POLES }),

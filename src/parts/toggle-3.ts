@@ -30,6 +30,7 @@ export const toggle3 = definePart({
   kind: 'toggle-3',
   what: 'three-way toggle switch',
   is: ['switch'],
+  moves: 'toggle',
   mirrors: false,
   fields: {},
   build: (base): Toggle3 => base,

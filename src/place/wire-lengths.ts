@@ -111,7 +111,7 @@ interface Centre {
 }
 
 /** By name the middle of each part that has a seat, metres; none where the arrangement does not say how large it is. */
-function seatCentres(
+export function seatCentres(
   { parts }: Placement,
   all: readonly Part[],
   arrangement: Arrangement | undefined,

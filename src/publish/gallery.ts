@@ -3,6 +3,8 @@
  * content security policy that allows no more than the site's own images and styles.
  */
 import type { Kit } from '../describe/kit.ts';
+import type { Language } from '../messages/language.ts';
+import { type Say, sayIn } from '../messages/say.ts';
 
 /** One kit of the page, with its drawing beside it. */
 export interface GalleryEntry {
@@ -30,44 +32,52 @@ code { overflow-wrap: anywhere; }
 /** Width at which a drawing is shown where the stylesheet is not read. */
 const SHOWN = 720;
 
-/** The page, complete; entries in the order given. */
-export function galleryPage(entries: readonly GalleryEntry[]): string {
+/** The page in a language, complete; entries in the order given. What the kits say of themselves stays in the language they are written in. */
+export function galleryPage(entries: readonly GalleryEntry[], language: Language): string {
+  const say = sayIn(language);
   const contents = entries.map(
-    ({ kit }) => `      <li><a href="#${escaped(kit.id)}">${escaped(kit.title)}</a></li>\n`,
+    ({ kit }) =>
+      `      <li><a href="#${escaped(kit.id)}"${langOf(kit, language)}>${escaped(kit.title)}</a></li>\n`,
   );
   return `<!doctype html>
-<html lang="en">
+<html lang="${language}">
 <head>
   <meta charset="utf-8">
   <meta name="viewport" content="width=device-width, initial-scale=1">
   <meta name="generator" content="${GENERATOR}">
-  <title>Circuits for passive guitar wiring</title>
+  <title>${escaped(say('gallery.title'))}</title>
   <link rel="stylesheet" href="index.css">
 </head>
 <body>
 <main>
-  <h1>Circuits for passive guitar wiring</h1>
-  <p>Letters name the pickups from neck to bridge: H humbucker, S single coil. Select a drawing to see it by itself, at any size.</p>
-  <nav aria-label="Circuits">
+  <h1>${escaped(say('gallery.title'))}</h1>
+  <p>${escaped(say('gallery.say'))}</p>
+  <nav aria-label="${escaped(say('gallery.contents'))}">
     <ul>
 ${contents.join('')}    </ul>
   </nav>
-${entries.map(articleOf).join('')}</main>
+${entries.map((entry) => articleOf(entry, say, language)).join('')}</main>
 </body>
 </html>
 `;
 }
 
-function articleOf({ kit, extended, picture }: GalleryEntry): string {
+/** Of words in another language than the page: an attribute that says so, for those who hear the page. */
+const langOf = (kit: Kit, language: Language): string =>
+  kit.language === language ? '' : ` lang="${kit.language}"`;
+
+function articleOf({ kit, extended, picture }: GalleryEntry, say: Say, language: Language): string {
   const { file, width, height } = picture;
   const id = escaped(kit.id);
   const title = escaped(kit.title);
-  const about = kit.about === undefined ? '' : `    <p>${escaped(kit.about)}</p>\n`;
+  const lang = langOf(kit, language);
+  const alt = escaped(say('gallery.alt', { title: kit.title }));
+  const about = kit.about === undefined ? '' : `    <p${lang}>${escaped(kit.about)}</p>\n`;
   const size = `width="${SHOWN}" height="${Math.round((SHOWN * height) / width)}"`;
   return `  <article id="${id}" aria-labelledby="${id}-heading">
-    <h2 id="${id}-heading">${title}</h2>
-${about}    <p>In a kit: <code>extends: ${escaped(extended)}</code></p>
-    <a href="${escaped(file)}"><img src="${escaped(file)}" alt="Wiring diagram: ${title}" ${size} loading="lazy"></a>
+    <h2 id="${id}-heading"${lang}>${title}</h2>
+${about}    <p>${escaped(say('gallery.extends'))} <code>extends: ${escaped(extended)}</code></p>
+    <a href="${escaped(file)}"><img src="${escaped(file)}" alt="${alt}" ${size} loading="lazy"></a>
   </article>
 `;
 }

@@ -55,7 +55,7 @@ describe('a card', () => {
     const judged = width({ verdict: LONG }) - textWidth(LONG, 12) - textWidth('DC load', 12);
     expect(named).toBeCloseTo(judged, 6);
     // A level stands between the name and the load, a little off the name.
-    const level = '5.0 dB down';
+    const level = '5.0 dB quieter';
     expect(width({ label: LONG, level }) - width({ label: LONG })).toBeCloseTo(8 + textWidth(level, 12), 6);
   });
   it('grows with its title, its badge, how pickups are joined, a row and the reading', () => {
@@ -74,11 +74,11 @@ describe('a card', () => {
 
 describe('what the cards say once for all', () => {
   const said = (cards: readonly Card[], word: string): boolean =>
-    cardsSay(cards, 1000, 'en').some((line) => line.startsWith(word));
+    cardsSay(cards, 1000, 'en', true).some((line) => line.startsWith(word));
   it('explains a level where one is given, and series where there is any', () => {
-    expect([said([card({})], 'dB down'), said([card({})], 'In series')]).toEqual([false, false]);
-    expect(said([card({}), card({ rows: [{ ...row, level: '5.0 dB down' }] })], 'dB down')).toBe(true);
-    expect(said([card({ joined: 'in parallel, 5.0 dB down' })], 'dB down')).toBe(true);
+    expect([said([card({})], 'dB quieter'), said([card({})], 'In series')]).toEqual([false, false]);
+    expect(said([card({}), card({ rows: [{ ...row, level: '5.0 dB quieter' }] })], 'dB quieter')).toBe(true);
+    expect(said([card({ joined: 'in parallel, 5.0 dB quieter' })], 'dB quieter')).toBe(true);
     expect(said([card({ joined: 'in series' })], 'In series')).toBe(true);
     expect(said([card({ joined: 'in parallel' })], 'In series')).toBe(false);
   });
@@ -119,7 +119,7 @@ describe('a card of several positions', () => {
     const pressed = silent.find(({ badge }) => badge.startsWith('1'));
     expect(pressed?.where).toBe('with Mute pressed');
     expect(pressed?.switches.map(({ part }) => part.name)).toEqual(['mute']);
-    expect(cardsSay(cards, 1000, 'en')).toContain(LEFT_OUT);
+    expect(cardsSay(cards, 1000, 'en', true)).toContain(LEFT_OUT);
   });
   it('and one of a single position shows all of them without a word', () => {
     const single = cards.filter(({ states }) => states.length === 1);
@@ -128,6 +128,6 @@ describe('a card of several positions', () => {
       expect(switches.map(({ part }) => part.name)).toEqual(['selector', 'mute']);
       expect(where).toBeUndefined();
     }
-    expect(cardsSay(single, 1000, 'en')).not.toContain(LEFT_OUT);
+    expect(cardsSay(single, 1000, 'en', true)).not.toContain(LEFT_OUT);
   });
 });

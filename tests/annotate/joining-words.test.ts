@@ -47,8 +47,8 @@ describe('a level', () => {
   it('is told when it is more than a decibel down', () => {
     expect([levelText({ level: 0 }), levelText({ level: -0.99 })]).toEqual([undefined, undefined]);
     expect([levelText({ level: -1.01 }), levelText({ level: -12.34 })]).toEqual([
-      '1.0 dB down',
-      '12.3 dB down',
+      '1.0 dB quieter',
+      '12.3 dB quieter',
     ]);
   });
 });
@@ -75,10 +75,10 @@ describe('chains', () => {
 
   it('are followed by the phase, by the level of all, and by silence', () => {
     expect(words('ab', { against: ['a b'], reversed: 'b' })).toBe('in parallel, out of phase');
-    expect(words('ab', { output: -5 })).toBe('in parallel, together 5.0 dB down');
+    expect(words('ab', { output: -5 })).toBe('in parallel, together 5.0 dB quieter');
     expect(words('ab', { output: -0.5 })).toBe('in parallel');
     expect(words('ab', { series: ['a b'], against: ['a b'], output: -3.04, silent: true })).toBe(
-      'in series, out of phase, together 3.0 dB down: they cancel, no output',
+      'in series, out of phase, together 3.0 dB quieter: they cancel, no output',
     );
     expect(words('abc', { against: ['a c', 'b c'], reversed: 'c' })).toBe('in parallel, C out of phase');
     expect(words('abcd', { against: ['a c', 'b c', 'a d', 'b d'], reversed: 'cd' })).toBe(

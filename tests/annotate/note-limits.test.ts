@@ -291,7 +291,7 @@ describe('the sheet’s words', () => {
       badge: '2',
       combinations: [['2']],
       title: 'Neck',
-      rows: [row, { ...row, label: 'Two', level: '3.0 dB down' }],
+      rows: [row, { ...row, label: 'Two', level: '3.0 dB quieter' }],
       switches: [],
       meter: '',
     };
@@ -301,7 +301,7 @@ describe('the sheet’s words', () => {
         { ...card, joined: 'in series', rows: [row] },
       ]),
     ).toBe(
-      'Neck. Neck: DC load 250 kΩ, signal load 125 kΩ; Two: DC load 250 kΩ, signal load 125 kΩ, 3.0 dB down. ' +
+      'Neck. Neck: DC load 250 kΩ, signal load 125 kΩ; Two: DC load 250 kΩ, signal load 125 kΩ, 3.0 dB quieter. ' +
         'Position 2: Neck, in series. Neck: DC load 250 kΩ, signal load 125 kΩ.',
     );
     expect(describeJoints(circuit)).toBe(

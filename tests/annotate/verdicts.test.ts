@@ -9,7 +9,9 @@ import {
 } from '../../src/analyse/index.ts';
 import { cardsOf } from '../../src/annotate/cards.ts';
 import type { Circuit } from '../../src/circuit/circuit.ts';
+import { buildCircuit } from '../../src/solve/build.ts';
 import { type Compact, makeCircuit, sampleCircuit } from '../analyse/kits.ts';
+import { circuitKit } from '../circuits/circuits.ts';
 
 /** One single coil in the harness that it was made for, and a capacitor of so many farads across it. */
 const plain = (across?: number): Circuit =>
@@ -71,8 +73,8 @@ describe('per cent of the reference', () => {
     [1.004, '±0 %, duller'],
     [1.1, '+10 %, duller'],
     [0.9, '−10 %, duller'],
-    [2, '+100 %, duller'],
-    [0.5, '−50 %, darker'],
+    [2, '+100 %, but duller'],
+    [0.5, '−50 %, duller'],
   ])('%d times: %s, where a capacitor takes treble', (ratio, said) => {
     expect(trebleOf(duller)[0]?.get('only')).toMatchObject({ lost: false, lower: true });
     expect(verdict(duller, ratio)).toBe(said);
@@ -100,6 +102,30 @@ const lighter = ({ kit }: Circuit): Compact['parts'] =>
       },
     ]),
   );
+
+describe('two pickups in series', () => {
+  // Handbook, circuit 20: two single coils, in series in position 4. Their inductances add up, so that their −3 dB point is lower.
+  it.each([
+    [1, /^±0 %, duller in series$/],
+    [2, /^\+100 %, duller in series$/],
+    [0.5, /^−50 %, duller$/],
+  ])(
+    'with %d times their load are duller since they are in series, unless the load is heavier too',
+    async (ratio, said) => {
+      const series = buildCircuit(await circuitKit('ss-lever-4-1v1t-series'));
+      const loads = solveLoads(series).map((one) => ({
+        ...one,
+        pickups: one.pickups.map((own) => ({ ...own, signalLoad: ratio * own.reference.signalLoad })),
+      }));
+      const cards = cardsOf(series, loads, readJack(series));
+      const [chain, ...more] = cards.filter(({ joined }) => joined?.includes('in series'));
+      expect(more).toEqual([]);
+      expect(chain?.rows.map(({ verdict: words }) => said.test(words))).toEqual([true, true]);
+      const others = cards.filter((card) => card !== chain).flatMap(({ rows }) => rows);
+      for (const { verdict: words } of others) expect(words).not.toContain('series');
+    },
+  );
+});
 
 it('as designed becomes duller where the treble is a decibel down', () => {
   let [low, high] = [1e-12, 250e-12];

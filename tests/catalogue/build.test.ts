@@ -150,7 +150,7 @@ describe('up to date', () => {
     expect(outOf(folder)).toEqual(out);
   });
   it('another value has that kit drawn again where it was placed, as a clean build draws it', async () => {
-    const folder = newWorkshop(kits);
+    const folder = copyOf(newWorkshop(kits));
     await buildHere(folder);
     const before = outOf(folder);
     const placed = cacheOf(folder, 'placed');
@@ -212,7 +212,7 @@ describe('up to date', () => {
     expect(outOf(folder)).toEqual(out);
   });
   it('a check tells what is out of date, and writes nothing', async () => {
-    const folder = newWorkshop(kits);
+    const folder = copyOf(newWorkshop(kits));
     expect(await buildHere(folder, { check: true })).toMatchObject({ stale: 2, fresh: 0 });
     expect(existsSync(join(folder, 'out')) || existsSync(join(folder, '.solderleaf'))).toBe(false);
     await buildHere(folder);

@@ -45,7 +45,7 @@ it('a letter that the font lacks is refused at its place, and other kits are mad
   putKit(folder, 'siskin', `${smallKit('siskin')}about: 音が良い\n`);
   const told = await buildHere(folder);
   expect(told).toMatchObject({ failed: 1, made: 1 });
-  expect(told.errorLines.join('\n')).toMatch(/kits\/siskin\.yaml:12:8 {2}error {2}missing-glyph/);
+  expect(told.errorLines.join('\n')).toMatch(/kits\/siskin\.yaml:13:8 {2}error {2}missing-glyph/);
 });
 
 it('a file of somebody else’s is let be', async () => {

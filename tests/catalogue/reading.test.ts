@@ -234,7 +234,13 @@ it('the made-up workshop of the samples: every kit is sound, and its list is rea
     'hss-warm-500k-22n',
     'hss-warm-500k-47n',
   ]);
-  expect(read?.jobs[2]).toMatchObject({ page: 'a5', outputs: ['drawing', 'png', 'loads'] });
+  const workshop = { name: 'Bramble & Finch Workshop' };
+  expect(read?.jobs[0]).toMatchObject({ page: 'a4', outputs: ['drawing', 'loads', 'leaflet'], workshop });
+  expect(read?.jobs[2]).toMatchObject({
+    page: 'a5',
+    outputs: ['drawing', 'png', 'loads', 'leaflet'],
+    workshop,
+  });
   for (const job of read?.jobs ?? []) {
     const { kit, diagnostics: found } = await loadJob(job);
     expect(found.filter(({ severity }) => severity !== 'note')).toEqual([]);

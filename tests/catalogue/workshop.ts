@@ -3,6 +3,7 @@ import { spawn } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import {
   cpSync,
+  existsSync,
   mkdirSync,
   mkdtempSync,
   readdirSync,
@@ -18,8 +19,9 @@ import type { Listener, Summary } from '../../src/catalogue/build/options.ts';
 import type { Pool } from '../../src/catalogue/build/pool.ts';
 import { Workshop, type WorkshopOptions } from '../../src/catalogue/build/workshop.ts';
 import { readCatalogue } from '../../src/catalogue/read-catalogue.ts';
+import { PLACEMENTS } from '../tools/placements-folder.ts';
 
-/** A single coil with a padding resistor, so small that it is placed at once. */
+/** A single coil with a padding resistor, so small, and with so little left to place, that it is drawn at once. */
 export const smallKit = (id: string, ohms = '470k'): string =>
   `kit: ${id}
 title: S, ${id}
@@ -32,6 +34,7 @@ joints:
   - neck.ground > output.sleeve
   - leg: pad.1 > output.tip
   - leg: pad.2 > output.sleeve
+arrangement: single-control
 `;
 
 const CLI = resolve('dist/cli.js');
@@ -47,7 +50,16 @@ export const newFolder = (): string => {
   return folder;
 };
 
-/** A workshop's folder with its kits by id. */
+/** Where workshops of one run share what was placed in them; nowhere outside of a run. */
+const shared = process.env[PLACEMENTS] && join(process.env[PLACEMENTS], 'workshops');
+const placedIn = (folder: string): string => join(folder, '.solderleaf', 'cache', 'placed');
+
+/** Copies the placements that are not there yet. */
+function carry(from: string | undefined, to: string | undefined): void {
+  if (from && to && existsSync(from)) cpSync(from, to, { recursive: true, force: false });
+}
+
+/** A workshop's folder with its kits by id; kits that other workshops of the run have are placed in its cache already. */
 export function newWorkshop(
   kits: Readonly<Record<string, string>>,
   head = 'outputs: [drawing, loads]\n',
@@ -56,13 +68,14 @@ export function newWorkshop(
   mkdirSync(join(folder, 'kits'), { recursive: true });
   for (const [id, text] of Object.entries(kits)) putKit(folder, id, text);
   writeFileSync(join(folder, 'solderleaf.yaml'), `kits: [kits/*.yaml]\n${head}`);
+  carry(shared, placedIn(folder));
   return folder;
 }
 
 export const putKit = (folder: string, id: string, text: string): void =>
   writeFileSync(join(folder, 'kits', `${id}.yaml`), text);
 
-/** A copy of a workshop's kits and catalogue, without outputs; without the cache as well, unless asked for. */
+/** A copy of a workshop's kits and catalogue, without outputs; without the cache as well, unless asked for, so that it is placed anew. */
 export function copyOf(folder: string, warm = false): string {
   const copy = newFolder();
   for (const name of ['kits', 'solderleaf.yaml', ...(warm ? ['.solderleaf'] : [])])
@@ -136,6 +149,7 @@ export async function buildHere(
     listener,
   );
   if ('refused' in summary) throw new Error(summary.refused);
+  carry(placedIn(folder), shared);
   return { ...summary, lines, errorLines, tasks };
 }
 

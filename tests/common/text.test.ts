@@ -14,7 +14,7 @@ const TEXTS = [
   '7.68 kΩ',
   'SS, three-way lever, volume and tone',
   'Neck alone: DC load 242 kΩ',
-  '−35 %, darker',
+  '−35 %, duller',
   'bare component leg',
 ];
 

@@ -152,7 +152,7 @@ describe('a card', () => {
         dcLoad: '1 MΩ',
         signalLoad: '2 MΩ',
         verdict: 'bright',
-        level: '5.0 dB down',
+        level: '5.0 dB quieter',
       }),
     ];
     const drawing = drawn(card({ rows }));
@@ -178,7 +178,7 @@ describe('a card', () => {
     }
     expect(textOf(drawing, 'Bridge').y - textOf(drawing, 'Neck').y).toBeCloseTo(62, 6);
     // How much quieter it is stands behind its name, where it is.
-    const [level, name] = [textOf(drawing, '5.0 dB down'), textOf(drawing, 'Bridge')];
+    const [level, name] = [textOf(drawing, '5.0 dB quieter'), textOf(drawing, 'Bridge')];
     expect(level.y).toBeCloseTo(name.y, 0);
     expect(level.x).toBeGreaterThan(name.x + name.wide);
   });

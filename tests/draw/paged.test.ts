@@ -12,6 +12,7 @@ import { GOOD_CAPITALS } from '../../src/draw/sheets.ts';
 import { findArrangement, findPage } from '../../src/files/layouts.ts';
 import { inspect, smallestType } from '../../src/inspect/index.ts';
 import { prepare, render } from '../../src/pipeline.ts';
+import { placedOnce } from '../tools/placements.ts';
 
 const kitsIn = (folder: string): readonly string[] =>
   readdirSync(folder)
@@ -22,7 +23,7 @@ async function placed(file: string, steps?: number): Promise<Prepared> {
   const { kit } = readKit(readFileSync(file, 'utf8'), file);
   const arrangement = kit && findArrangement(kit.arrangement);
   if (!kit || !arrangement || typeof arrangement === 'string') throw new Error(`${file} does not read`);
-  return prepare(kit, arrangement, steps === undefined ? {} : { effort: { steps, seed: 1 } });
+  return prepare(kit, arrangement, steps === undefined ? placedOnce : { effort: { steps, seed: 1 } });
 }
 
 const pageOf = (name: string): Page => {

@@ -34,6 +34,9 @@ const run = (...args: string[]) =>
   spawnSync(process.execPath, [cli, ...args], { encoding: 'utf8', timeout: 120_000 });
 const shell = (command: string) => spawnSync('bash', ['-c', command], { encoding: 'utf8', timeout: 120_000 });
 
+/** Without a search for places, which is not what is tried here. */
+const AT_ONCE = ['--effort', '0'];
+
 /** What must hold of any run: no stack trace, and nothing that a terminal would obey. */
 function civil({ stdout, stderr }: Pick<SpawnSyncReturns<string>, 'stdout' | 'stderr'>): void {
   expect(stdout + stderr).not.toMatch(/^\s+at .+:\d+:\d+/m);
@@ -60,8 +63,7 @@ describe('a run that is killed', () => {
           .filter((name) => name.endsWith('.svg'))
           .map((name) => [name, readFileSync(join(out, name), 'utf8')]),
       );
-    // Without a search, which is not what is tried here.
-    const draw = (from: string, out: string): string[] => ['draw', from, '--out', out, '--effort', '0'];
+    const draw = (from: string, out: string): string[] => ['draw', from, '--out', out, ...AT_ONCE];
     const [before, after] = [was, is].map((from, i) => {
       const out = fresh(`whole-${i}`);
       const started = Date.now();
@@ -128,13 +130,16 @@ it('two runs at once into one folder: every file whole, nothing left', async () 
     [0, 1].map(
       () =>
         new Promise<number | null>((done) =>
-          spawn(process.execPath, [cli, 'draw', kits, '--out', out], { stdio: 'ignore' }).on('close', done),
+          spawn(process.execPath, [cli, 'draw', kits, '--out', out, ...AT_ONCE], { stdio: 'ignore' }).on(
+            'close',
+            done,
+          ),
         ),
     ),
   );
   expect(codes).toEqual([0, 0]);
   expect(readdirSync(out).sort()).toEqual(['a.svg', 'b.svg', 'c.svg', 'd.svg']);
-  expect(run('draw', kits, '--out', out, '--check').status).toBe(0);
+  expect(run('draw', kits, '--out', out, ...AT_ONCE, '--check').status).toBe(0);
 });
 
 describe('a disk that is full', () => {
@@ -187,7 +192,7 @@ describe('pipes that close', () => {
   ])('%s: the work is done and the exit code is right (%s)', (to, command) => {
     const out = join(folder, `out-${to.replace(/\W+/g, '_')}-${command}`);
     const { stdout, stderr } = shell(
-      `${node} ${command} "${kits}" ${command === 'draw' ? `--out "${out}"` : ''} ${to}; code=\${PIPESTATUS[0]}; echo "$code" > "${out}.code"`,
+      `${node} ${command} "${kits}" ${command === 'draw' ? `--out "${out}" ${AT_ONCE.join(' ')}` : ''} ${to}; code=\${PIPESTATUS[0]}; echo "$code" > "${out}.code"`,
     );
     expect(readFileSync(`${out}.code`, 'utf8').trim()).toBe('1');
     civil({ stdout, stderr });
@@ -218,7 +223,7 @@ describe('a hostile folder', () => {
   put('package.json', '{ "name": "x" }');
 
   const out = join(folder, 'hostile-out');
-  const done = run('draw', kits, '--out', out);
+  const done = run('draw', kits, '--out', out, ...AT_ONCE);
 
   it('ends, with an error for each that cannot be read and a drawing of the one that can', () => {
     expect(done.signal).toBe(null);
@@ -277,7 +282,7 @@ describe('links in the way of what is written', () => {
     writeFileSync(precious, 'precious');
     symlinkSync(precious, join(out, 'linked.svg'));
     writeFileSync(join(folder, 'linked.yaml'), text('linked'));
-    expect(run('draw', join(folder, 'linked.yaml'), '--out', out).status).toBe(0);
+    expect(run('draw', join(folder, 'linked.yaml'), '--out', out, ...AT_ONCE).status).toBe(0);
     expect(readFileSync(precious, 'utf8')).toBe('precious');
     expect(readFileSync(join(out, 'linked.svg'), 'utf8')).toContain('<svg');
   });
@@ -302,7 +307,7 @@ describe('a hostile script', () => {
     const script = join(folder, `${name.replace(' ', '-')}.ts`);
     writeFileSync(script, `${code}${tail}`);
     const out = join(folder, `script-${name.replace(' ', '-')}`);
-    const done = run('draw', script, good, '--out', out);
+    const done = run('draw', script, good, '--out', out, ...AT_ONCE);
     civil(done);
     expect(done.stdout + done.stderr).not.toContain('PRINTED');
     expect(readdirSync(out)).toContain('beside.svg');
@@ -328,7 +333,7 @@ it('exit 0 only where something was compared or done', () => {
     ['draw', empty, '--check'],
     ['check', empty],
     ['check', 'samples/wren-sh.yaml', '--drawing', 'out/wren-hs.svg'],
-    ['draw', 'samples/wren-sh.yaml', '--check', '--out', empty],
+    ['draw', 'samples/wren-sh.yaml', '--check', '--out', empty, ...AT_ONCE],
   ])
     expect(run(...args).status, args.join(' ')).toBe(1);
   expect(run('check', 'samples/wren-sh.yaml', '--drawing', 'out/wren-sh.svg').status).not.toBe(2);

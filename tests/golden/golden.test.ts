@@ -8,6 +8,7 @@ import { readKit } from '../../src/describe/read.ts';
 import { findArrangement } from '../../src/files/layouts.ts';
 import { draw } from '../../src/pipeline.ts';
 import { svgToPng } from '../../src/publish/png.ts';
+import { placedAnew, placedOnce } from '../tools/placements.ts';
 import { expectPicture } from './picture.ts';
 
 const kits = readdirSync('samples')
@@ -18,14 +19,15 @@ const kits = readdirSync('samples')
     return kit;
   });
 
-function drawn(kit: Kit): Promise<string> {
+function drawn(kit: Kit, placed = placedOnce): Promise<string> {
   const arrangement = findArrangement(kit.arrangement);
   if (typeof arrangement === 'string') throw new Error(arrangement);
-  return draw(kit, arrangement);
+  return draw(kit, arrangement, placed);
 }
 
 describe.each(kits.map((kit) => [kit.id, kit] as const))('%s', (id, kit) => {
-  it('looks as it did when it was looked at', async () => expectPicture(id, await drawn(kit), 1200));
+  it('looks as it did when it was looked at', async () =>
+    expectPicture(id, await drawn(kit, placedAnew), 1200));
 });
 
 it('would see one wire gone', async () => {

@@ -467,9 +467,9 @@ add('meter-digit', "a meter reading's digit", (s) =>
 add('sign', '+ for − of a claim', (s) =>
   edit(s, txt(s, /^[+−]\d+ %/)[0], (t) => inner(t, (c) => (c[0] === '+' ? '−' : '+') + c.slice(1))),
 );
-add('brighter-darker', 'brighter for darker', (s) =>
-  edit(s, txt(s, /brighter|darker/)[0], (t) =>
-    inner(t, (c) => c.replace(/brighter|darker/, (w) => (w === 'darker' ? 'brighter' : 'darker'))),
+add('brighter-duller', 'brighter for duller', (s) =>
+  edit(s, txt(s, /brighter|duller/)[0], (t) =>
+    inner(t, (c) => c.replace(/brighter|duller/, (w) => (w === 'duller' ? 'brighter' : 'duller'))),
   ),
 );
 add('card-number', 'card 1 says 3', (s) => s.replace(/(-position-1">.*?)>1</, '$1>3<'));

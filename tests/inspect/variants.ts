@@ -9,6 +9,7 @@ import { arrangementNames, findArrangement, findPage } from '../../src/files/lay
 import { draw, prepare, render } from '../../src/pipeline.ts';
 import type { Arrangement } from '../../src/place/arrangement.ts';
 import type { PlaceOptions } from '../../src/place/place.ts';
+import { placedOnce } from '../tools/placements.ts';
 
 export interface Variant {
   readonly name: string;
@@ -37,13 +38,13 @@ export const drawnIn = async (
   kit: Kit,
   arrangement: string,
   options: Aspect & PlaceOptions = {},
-): Promise<string> => draw(kit, arrangementOf(arrangement), options);
+): Promise<string> => draw(kit, arrangementOf(arrangement), { ...placedOnce, ...options });
 
 /** Placing takes the time and is the same for every view and theme, every state and every step. */
 export async function* variants(): AsyncGenerator<Variant> {
   for (const kit of sampleKits())
     for (const arrangement of arrangementNames()) {
-      const prepared = await prepare(kit, arrangementOf(arrangement));
+      const prepared = await prepare(kit, arrangementOf(arrangement), placedOnce);
       for (const view of views)
         for (const theme of Object.keys(themes) as ThemeName[])
           yield variant(kit, arrangement, prepared, { view, theme });
@@ -55,7 +56,7 @@ export async function* aspects(): AsyncGenerator<Variant> {
   for (const kit of sampleKits()) {
     const { arrangement } = kit;
     for (const hand of hands) {
-      const prepared = await prepare(kit, arrangementOf(arrangement), { hand });
+      const prepared = await prepare(kit, arrangementOf(arrangement), { ...placedOnce, hand });
       const states = prepared.circuit.states.map((_, state) => ({ state }));
       const steps = stepsOf(prepared.circuit).map(({ number }) => ({ step: number }));
       const pages = [LARGE].flatMap((name) => {

@@ -13,6 +13,7 @@ const POINTS = 72 / 25.4;
 const picturesIn = (blocks: readonly Block[]): readonly Picture[] =>
   blocks.flatMap((block) => {
     const own = 'picture' in block ? [block.picture] : [];
+    if (block.is === 'sheet') return block.key ? [...own, block.key] : own;
     if (block.is === 'table')
       return block.rows.flat().flatMap((cell) => (cell.is === 'picture' ? [cell.picture] : []));
     return 'blocks' in block ? [...own, ...picturesIn(block.blocks)] : own;
@@ -48,14 +49,21 @@ describe.each(samples)('%s', (name) => {
   });
   it.each(PAPERS)('pictures fit on paper of $width by $height millimetres', async (paper) => {
     const prepared = await preparedOf(`samples/${name}`);
-    const { blocks } = leafletOf(prepared, { paper, plot: true });
+    const { blocks: outer, cover } = leafletOf(prepared, { paper, plot: true });
+    const blocks = outer.flatMap((block) => (block.is === 'together' ? block.blocks : [block]));
+    expect(blocks.filter(({ is }) => is === 'figure' || is === 'sheet').length).toBeGreaterThan(1);
     const [across, down] = [paper.width - 2 * paper.margin, paper.height - 2 * paper.margin];
     for (const block of blocks) {
       if (block.is !== 'sheet' && block.is !== 'figure') continue;
       const turned = block.is === 'sheet' && block.turned;
       expect(block.picture.width).toBeLessThan((turned ? down : across) + 0.01);
-      expect(block.picture.height).toBeLessThan(turned ? across : down);
+      const key = block.is === 'sheet' ? block.key : undefined;
+      expect(key?.width ?? 0).toBeLessThan((turned ? down : across) + 0.01);
+      expect(block.picture.height + (key?.height ?? 0)).toBeLessThan(turned ? across : down);
     }
+    // No word of it is printed, so that it may be as small as a title page has room for.
+    expect(cover.svg).not.toContain('<text');
+    expect(cover.width).toBeLessThan(across + 0.01);
   });
 });
 

@@ -22,6 +22,29 @@ describe.each(languages)('%s', (language) => {
     expect(own.filter(([, text]) => missingGlyphs(text).length > 0)).toEqual([]));
 });
 
+describe.each(languages.filter((language) => language !== 'en'))('%s is set as it is there', (language) => {
+  const own = Object.entries(messages[language]);
+  const found = (pattern: RegExp) => own.filter(([, text]) => pattern.test(text));
+  // The International System of Units, 9th edition, 5.4.3: a space between number and unit; a line must not end there.
+  it('a figure and its unit stay on one line', () =>
+    expect(found(/\d (?:[kM]?Ω|k?Hz|dB|V|mm|%|°C)/)).toEqual([]));
+  it('with a decimal comma', () => expect(found(/\d\.\d/)).toEqual([]));
+  // Imprimerie nationale, “Lexique des règles typographiques”: a no-break space before : ; ! ? and inside « ».
+  if (language === 'fr')
+    it('with a no-break space before a colon, a semicolon and inside guillemets', () =>
+      expect(found(/ [:;!?»]|« |[^\u00a0\d\s{[:][;!?»]|\p{L}:/u)).toEqual([]));
+});
+
+// One word for one thing: what a leaflet calls a leg, a lug or the jack is what its drawings call it.
+it.each([
+  ['de', /Anschlussdr|Messgerät|Tonpoti/],
+  ['fr', /l’appareil|L’interrupteur|ronflette/],
+  ['es', /\bpatas?\b|conector|medidor|\bMacarrón|punta y la malla/],
+  ['en', /\b(?:darker|nearly 0|a strand between)\b/],
+] as const)('%s has one word for one thing', (language, others) =>
+  expect(Object.entries(messages[language]).filter(([, text]) => others.test(text))).toEqual([]),
+);
+
 it('all have the same arguments', () => {
   expect(differing()).toEqual([]);
   const say = { 'a.b': '{one} and {n, plural, =1 {one} other {{two}}}', 'c.d': 'word' };

@@ -95,7 +95,7 @@ import { type BaseReader, buildCircuit, defineKit, draw, kitFromValue, formatDia
 
 const { kit } = readKit(readFileSync('kit.yaml', 'utf8'), 'kit.yaml');
 if (!kit) throw new Error('not a kit');
-const svg: string = await draw(kit);
+const svg: string = await draw(kit, undefined, { effort: { steps: 0, seed: 1 } });
 const loads = solveLoads(buildCircuit(kit));
 const own = kitFromValue(defineKit({ kit: 'own', title: 'Own', parts: { a: { kind: 'single-coil' }, j: { kind: 'jack' } }, joints: ['a.hot > j.tip', 'a.ground > j.sleeve'] }), 'own.ts');
 // @ts-expect-error a single coil has no such lug

@@ -7,6 +7,7 @@ import { findArrangement } from '../../src/files/layouts.ts';
 import { prepare } from '../../src/pipeline.ts';
 import { DEFAULT_EFFORT } from '../../src/place/improve.ts';
 import { measure } from '../bench/measure.ts';
+import { placedOnce } from '../tools/placements.ts';
 import { sample } from '../truth/draw.ts';
 
 type Limits = readonly [crossings: number, bends: number, length: number];
@@ -25,6 +26,7 @@ it.each<[string, Limits, Limits, Limits]>([
     if (typeof arrangement === 'string') throw new Error(arrangement);
     for (const [i, steps] of [0, 200, DEFAULT_EFFORT.steps].entries()) {
       const { placement } = await prepare(sample(id), arrangement, {
+        ...placedOnce,
         effort: { steps, seed: steps === DEFAULT_EFFORT.steps ? DEFAULT_EFFORT.seed : 1 },
       });
       const { crossings, bends, length } = measure(placement.wires.map(({ points }) => points));

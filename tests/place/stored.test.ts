@@ -9,6 +9,7 @@ import { prepare } from '../../src/pipeline.ts';
 import { arrangementSchema, freeFlow } from '../../src/place/arrangement.ts';
 import type { PlaceOptions } from '../../src/place/place.ts';
 import type { PlacementStore } from '../../src/place/stored.ts';
+import { anewBeside } from '../tools/placements.ts';
 
 const file = 'samples/wren-hs.yaml';
 const text = readFileSync(file, 'utf8');
@@ -108,5 +109,19 @@ describe('a placement that is kept', () => {
       expect(await place(kit, { store, effort }), `${i}`).toEqual(first);
       expect(count.placed, `${i}`).toBe(i + 2);
     }
+  });
+});
+
+describe('what the tests share of one run', () => {
+  it('a test that places anew takes nothing, and is told of another placement of the same kit', async () => {
+    const { store, kept } = memory();
+    const anew = { store: anewBeside(store) };
+    const kit = kitOf(text);
+    const first = await place(kit, anew);
+    expect(await place(kit, { store })).toEqual(first);
+    expect(await place(kit, anew)).toEqual(first);
+    const [[asked, sound] = ['', '']] = kept;
+    kept.set(asked, sound.replace(/"x":\d+/, '"x":1'));
+    await expect(place(kit, anew)).rejects.toThrow('placed otherwise than before');
   });
 });

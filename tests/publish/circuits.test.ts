@@ -52,7 +52,13 @@ describe('the list', () => {
   });
 
   it('refuses options that do not go together', () => {
-    for (const args of [['--check'], ['--effort', '0'], ['--json', '--pictures', folder]]) {
+    for (const args of [
+      ['--check'],
+      ['--effort', '0'],
+      ['--language', 'de'],
+      ['--pictures', folder, '--language', 'it'],
+      ['--json', '--pictures', folder],
+    ]) {
       const { status, stderr } = run(...args);
       expect(status, args.join(' ')).toBe(2);
       expect(stderr).toContain('error: ');
@@ -151,12 +157,23 @@ describe('the page', () => {
   );
   const page = galleryPage(
     kit ? [{ kit, extended: 'circuit/k', picture: { file: 'k.svg', width: 1440, height: 1001 } }] : [],
+    'en',
   );
 
   it('shows words as they are, and gives each drawing its shape', () => {
     expect(page).toContain('<h2 id="k-heading">&lt;b&gt; &amp; &quot;c&quot;</h2>');
     expect(page).toContain('alt="Wiring diagram: &lt;b&gt; &amp; &quot;c&quot;" width="720" height="501"');
     expect(page).toContain('<p>1 &lt; 2</p>');
+  });
+
+  it('speaks another language, and says of a kit’s own words which they are in', () => {
+    const entry = kit && { kit, extended: 'circuit/k', picture: { file: 'k-de.svg', width: 2, height: 1 } };
+    const german = galleryPage(entry ? [entry] : [], 'de');
+    expect(german).toContain('<html lang="de">');
+    expect(german).toContain('<h2 id="k-heading" lang="en">');
+    expect(german).toContain('alt="Verdrahtungsplan: &lt;b&gt;');
+    expect(german).not.toMatch(/Letters name|In a kit|Wiring diagram/);
+    expect(page).not.toMatch(/<h2[^>]* lang=/);
   });
 
   it('knows itself, and the size of a drawing', () => {

@@ -24,7 +24,7 @@ skip('every circuit is there as its description has it, and the page shows them 
       return { kit, extended: extendedAs(name), picture: { file, ...size } };
     }),
   );
-  expect(read('index.html')).toBe(galleryPage(entries));
+  expect(read('index.html')).toBe(galleryPage(entries, 'en'));
   expect(read('index.css')).toBe(galleryStyle);
   expect(readdirSync('out/circuits').sort()).toEqual(
     [...circuitNames.map((name) => `${name}.svg`), 'index.css', 'index.html'].sort(),

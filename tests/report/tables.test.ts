@@ -295,7 +295,7 @@ it('the table of how pickups are joined leaves out a position of which there is 
   expect(cells([down(first, 0), down(both, 0), down(last, -3)])).toEqual([
     ['position', 'sounding', 'joined', 'level'],
     ['selector 2', 'neck + bridge', 'in parallel'],
-    ['selector 3', 'neck', 'neck 3.0 dB down'],
+    ['selector 3', 'neck', 'neck 3.0 dB quieter'],
   ]);
   expect(cells([down(first, 0), down(both, 0), down(last, 0, true)])).toEqual([
     ['position', 'sounding', 'joined', 'level', 'hum'],

@@ -1,0 +1,94 @@
+/** Which lug is which on the part in the hand, how a switch's positions are counted, and where a control is on 10. */
+import type { Circuit } from '../circuit/circuit.ts';
+import { placeText } from '../circuit/position.ts';
+import type { Prepared } from '../draw/compose.ts';
+import type { Language } from '../messages/language.ts';
+import type { Say } from '../messages/say.ts';
+import { apartIn, lugWords } from '../messages/words.ts';
+import { contactsOf, controlsOf, is, lugsWith, movesOf, type Part } from '../parts/index.ts';
+import type { Contact } from '../parts/kind.ts';
+import type { Block } from './document.ts';
+import { controlName } from './words.ts';
+
+/** Nothing for a kit with neither pots nor switches. */
+export function orientationSection({ circuit }: Pick<Prepared, 'circuit'>, say: Say): readonly Block[] {
+  const { parts, view, language } = circuit.kit;
+  const switches = parts.filter((part) => is(part, 'switch'));
+  const pots = parts.filter((part) => is(part, 'pot'));
+  if (switches.length === 0 && pots.length === 0) return [];
+  const items = [
+    say('orient.hold', { side: view === 'component-side' ? 'component' : 'solder' }),
+    ...(pots.length === 0 ? [] : [say('orient.pot')]),
+    ...fullItems(circuit, say),
+    ...switches.map((part) => switchItem(part, say, language)),
+  ];
+  return [
+    {
+      is: 'together',
+      blocks: [
+        { is: 'heading', level: 2, text: say('leaflet.orientation') },
+        { is: 'list', items },
+      ],
+    },
+  ];
+}
+
+/** The end that each control is on 10 at, as solved: one that is wired for the other hand has it at the other end. */
+function fullItems({ kit, fullAt }: Circuit, say: Say): readonly string[] {
+  const ids = kit.parts.flatMap(controlsOf).map(({ id }) => id);
+  return (['clockwise', 'anticlockwise'] as const).flatMap((end) => {
+    const own = ids.filter((id) => fullAt?.get(id) === end);
+    if (own.length === 0) return [];
+    const controls = [...new Set(own.map((id) => controlName(kit, id, say)))].join(', ');
+    return [say('orient.full', { controls, end })];
+  });
+}
+
+/** How its positions are counted, and by which lugs a meter tells the first and the last of them. */
+function switchItem(part: Part, say: Say, language: Language): string {
+  const contacts = contactsOf(part).filter(({ joins }) => joins.some((lugs) => lugs.length > 1));
+  const [first, last] = [contacts[0], contacts.at(-1)];
+  const told = (first === last ? [first] : [first, last]).flatMap((contact) =>
+    contact ? [contactWords(contact, say, language)] : [],
+  );
+  return [
+    movesWords(part, say, language),
+    say('orient.check', { switch: part.label, contacts: apartIn(language, told) }),
+  ]
+    .filter((words) => words !== '')
+    .join(' ');
+}
+
+/** Empty where the names of the positions say enough. */
+function movesWords(part: Part, say: Say, language: Language): string {
+  const positions = contactsOf(part);
+  const [upper = '', ...others] = lugsWith(part, 'throw');
+  // Of a switch with several poles the throws of the first.
+  const lower = others[0] ?? '';
+  switch (movesOf(part)) {
+    case 'lever':
+      return say('orient.lever', { switch: part.label, last: positions.length });
+    case 'shaft':
+      return say('orient.shaft', { switch: part.label });
+    case 'toggle':
+    case 'slider':
+      return say('orient.toggle', {
+        switch: part.label,
+        moves: movesOf(part) ?? '',
+        upper: lugWords(language, upper),
+        lower: lugWords(language, lower),
+      });
+    case undefined:
+      return '';
+  }
+}
+
+/** `in position 1, below 1 Ω between A0 and A1`: two lugs that touch then. */
+function contactWords({ position, called, joins }: Contact, say: Say, language: Language): string {
+  const [from = '', to = ''] = joins.find((lugs) => lugs.length > 1) ?? [];
+  return say('orient.contact', {
+    position: placeText(position, called, language),
+    from: lugWords(language, from),
+    to: lugWords(language, to),
+  });
+}

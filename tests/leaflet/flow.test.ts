@@ -1,0 +1,182 @@
+/** How a leaflet fills its pages: contents that are right, the key beside the drawing, steps that are whole, no page for nothing. Read by poppler's tools. */
+import { readdirSync } from 'node:fs';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { stepTests } from '../../src/annotate/step-tests.ts';
+import { stepsOf } from '../../src/annotate/steps.ts';
+import { type Language, languages } from '../../src/messages/language.ts';
+import { sayIn } from '../../src/messages/say.ts';
+import type { LeafletWanted } from '../../src/publish/leaflet-plan.ts';
+import { runOn, squeezed } from '../tools/pdf-tools.ts';
+import { htmlOf, pdfOf, preparedOf } from './make.ts';
+
+/** The text of each page, without its running title and its number. */
+const pagesOf = (pdf: Uint8Array): readonly string[] =>
+  runOn(pdf, 'pdftotext', '-raw', '{}', '-')
+    .split('\f')
+    .slice(0, -1)
+    .map((page) => squeezed(page));
+
+interface Line {
+  readonly page: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly words: string;
+}
+
+/** Every line of text with its place, points from the page's upper edge, in the order in which they were set. */
+function linesOf(pdf: Uint8Array): readonly Line[] {
+  let page = 0;
+  return runOn(pdf, 'pdftotext', '-bbox-layout', '{}', '-')
+    .split('\n')
+    .reduce<Line[]>((lines, row) => {
+      if (/<page /.test(row)) page += 1;
+      const [, top, bottom] = /<line .*yMin="([\d.]+)" .*yMax="([\d.]+)"/.exec(row) ?? [];
+      if (top !== undefined && bottom !== undefined)
+        lines.push({ page, top: Number(top), bottom: Number(bottom), words: '' });
+      const [, word] = /<word [^>]*>([^<]*)</.exec(row) ?? [];
+      const last = lines.at(-1);
+      if (word !== undefined && last)
+        lines[lines.length - 1] = { ...last, words: squeezed(`${last.words} ${word}`) };
+      return lines;
+    }, []);
+}
+
+const samples = readdirSync('samples').filter((name) => name.endsWith('.yaml'));
+const PAPERS: readonly Partial<LeafletWanted>[] = [{ page: 'a4' }, { page: 'a5' }];
+const told = samples.flatMap((name, i) =>
+  PAPERS.map((wanted, k) => [name, languages[(i + k) % languages.length] ?? 'en', wanted] as const),
+);
+/** Of A4 and A5 (ISO 216) inside the margins, points. */
+const INNER = { a4: ((297 - 2 * 16) / 25.4) * 72, a5: ((210 - 2 * 12) / 25.4) * 72 };
+
+/** A picture may reach so far below the last of the words beside it, points. */
+const BESIDE = 52;
+
+describe.each(told)('%s in %s on $page', (name, language: Language, wanted) => {
+  const say = sayIn(language);
+  let pdf: Uint8Array;
+  let pages: readonly string[];
+  let headings: readonly string[];
+  let steps: ReturnType<typeof stepsOf>;
+  beforeAll(async () => {
+    const prepared = await preparedOf(`samples/${name}`, language);
+    steps = stepsOf(prepared.circuit);
+    headings = steps.map(({ number, title }) => squeezed(say('leaflet.step', { number, title })));
+    pdf = await pdfOf(prepared, wanted);
+    pages = pagesOf(pdf);
+  });
+  /** Of a heading, from 1: the last page that has it, as the contents stand in front. */
+  const pageOf = (heading: string): number =>
+    pages.findLastIndex((text) => text.includes(squeezed(heading))) + 1;
+
+  it('lists every step, and all else, in the contents with its page', () => {
+    // The contents begin on the first page and may run on.
+    const contents = squeezed(pages.slice(0, 2).join(' ')).replace(/[\s.\u2060]+/g, ' ');
+    for (const heading of [
+      ...headings,
+      ...(['tools', 'steps', 'faults', 'notes'] as const).map((key) => say(`leaflet.${key}`)),
+    ]) {
+      const page = pageOf(heading);
+      expect(page).toBeGreaterThan(1);
+      expect(contents).toContain(`${squeezed(heading)} ${page}`);
+    }
+  });
+
+  it('has the key once, on the page of the drawing or the next', () => {
+    const key = squeezed(say('lines.crossing'));
+    const on = pages.flatMap((text, i) => (text.includes(key) ? [i + 1] : []));
+    const drawing =
+      pages.findIndex((text, i) => i > 0 && text.includes(squeezed(say('leaflet.drawing')))) + 1;
+    expect(drawing).toBeGreaterThan(1);
+    expect(on).toHaveLength(1);
+    expect([drawing, drawing + 1]).toContain(on[0]);
+  });
+
+  it('divides no step that one page has room for, and keeps what no test proves with its last test', async () => {
+    const lines = linesOf(pdf);
+    const inner = INNER[wanted.page === 'a5' ? 'a5' : 'a4'];
+    const begins = headings.map((heading) => lines.findLastIndex(({ words }) => words === heading));
+    expect(begins.every((at) => at > 0)).toBe(true);
+    const { circuit } = await preparedOf(`samples/${name}`, language);
+    stepTests(circuit).forEach(({ tests, byEye }, i) => {
+      const last = [byEye, tests.at(-1)?.wrong.at(-1)].find((words) => words !== undefined);
+      if (last === undefined) return;
+      const begin = pageOf(headings[i] ?? '');
+      const ends = pages.flatMap((text, k) => (text.includes(squeezed(last)) ? [k + 1] : []));
+      const end = ends.find((page) => page >= begin) ?? 0;
+      expect(end).toBeGreaterThanOrEqual(begin);
+      if (end > begin) {
+        // From the heading to the foot of its page, and from the head of the next one to the last word: more than a page.
+        const top = lines[begins[i] ?? 0]?.top ?? 0;
+        const end0 = lines.filter(({ page, words }) => page === end && squeezed(last).endsWith(words)).at(-1);
+        const foot = lines.filter(
+          ({ page, words }) => page === end && words !== '' && !/^\d+ \/ \d+$/.test(words),
+        );
+        const bottom = end0?.bottom ?? foot.at(-1)?.bottom ?? 0;
+        const height = wanted.page === 'a5' ? 595.28 : 841.89;
+        const margin = (height - inner) / 2;
+        expect([headings[i], height - margin - top + bottom - margin + (end - begin - 1) * inner]).toEqual([
+          headings[i],
+          expect.toSatisfy((sum: number) => sum + BESIDE > inner),
+        ]);
+      }
+      const reading = tests.at(-1)?.expected;
+      if (byEye === undefined || reading === undefined) return;
+      const both = pages.filter((text) => text.includes(squeezed(byEye)));
+      expect(both).toHaveLength(1);
+      expect(both[0]).toContain(squeezed(say('leaflet.reads', { reading })));
+    });
+  });
+
+  it('says no caution twice, and has no page with next to nothing on it', () => {
+    const all = pages.join(' ');
+    expect(all.split(squeezed(say('caution.rules')))).toHaveLength(2);
+    pages.forEach((text, i) => {
+      // The running title, the revision and the number come to less; the page of notes has lines to write on.
+      if (i + 1 !== pageOf(say('leaflet.notes')))
+        expect([i + 1, text.length]).toEqual([i + 1, expect.toSatisfy((n: number) => n > 100)]);
+    });
+  });
+
+  it('takes no more pages than steps and what comes before and after them need', () => {
+    const around = wanted.page === 'a5' ? 13 : 8;
+    expect(pages.length).toBeLessThanOrEqual(steps.length + around);
+  });
+});
+
+describe('other shapes of paper', () => {
+  it.each([
+    { page: 'a5', landscape: true },
+    { page: 'letter', landscape: true },
+    { page: 'a4', landscape: true },
+  ])('$page, landscape: no page is left empty', async (wanted) => {
+    const pages = pagesOf(await pdfOf(await preparedOf('samples/wren-hs.yaml', 'de'), wanted));
+    pages.forEach((text, i) => {
+      if (i + 1 < pages.length)
+        expect([i + 1, text.length]).toEqual([i + 1, expect.toSatisfy((n: number) => n > 100)]);
+    });
+  });
+});
+
+describe('the page of the web', () => {
+  it.each(languages)('lists every step in its contents, in %s', async (language) => {
+    const prepared = await preparedOf('samples/heron-ss.yaml', language);
+    const html = await htmlOf(prepared);
+    const [contents = ''] = /<nav class="contents">.*?<\/nav>/s.exec(html) ?? [];
+    const links = new Map(
+      [...contents.matchAll(/<a href="#([^"]*)">([^<]*)<\/a>/g)].map(([, to = '', text = '']) => [
+        squeezed(text),
+        to,
+      ]),
+    );
+    const say = sayIn(language);
+    for (const { number, title } of stepsOf(prepared.circuit)) {
+      const to = links.get(squeezed(say('leaflet.step', { number, title })));
+      expect(html).toContain(`<h3 id="${to}">`);
+    }
+    // Below the heading that the steps stand under, one list within the other.
+    const soldering = contents.indexOf(`>${say('leaflet.steps')}</a>`);
+    expect(contents.slice(soldering)).toMatch(/^[^<]*<\/a>\n<ul>/);
+    expect(links.size).toBeGreaterThan(10);
+  });
+});
