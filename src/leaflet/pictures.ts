@@ -1,7 +1,8 @@
 /** The drawings of a leaflet, each as large as the room it is given, with what it shows in words. */
 import type { Plot } from '../annotate/plot.ts';
 import type { Step } from '../annotate/steps.ts';
-import { endAt, type LugId } from '../circuit/circuit.ts';
+import { endAt, type LugId, lugIdOf } from '../circuit/circuit.ts';
+import { nth } from '../common/must.ts';
 import type { Prepared } from '../draw/compose.ts';
 import { coverFigure } from '../draw/leaflet/cover-figure.ts';
 import type { Box, PrintTheme } from '../draw/leaflet/figure.ts';
@@ -13,7 +14,8 @@ import { wiringFigure } from '../draw/leaflet/wiring-figure.ts';
 import type { Say } from '../messages/say.ts';
 import type { Part } from '../parts/index.ts';
 import { render } from '../pipeline.ts';
-import { planOf } from '../soldering/plan.ts';
+import { unsolderedEnd } from '../soldering/ends.ts';
+import { planOf, solderedIn } from '../soldering/plan.ts';
 import type { Block, Picture } from './document.ts';
 import { textHeight } from './text-height.ts';
 import { kindIn } from './words.ts';
@@ -79,9 +81,14 @@ export class Pictures {
     [from, to]: readonly [LugId, LugId],
     { name, alt, beside }: { readonly name: string; readonly alt: string; readonly beside: readonly Block[] },
   ): Picture {
-    const { placed } = planOf(this.#prepared.circuit);
-    const joints = placed.flatMap((when, i) => (when <= step ? [i] : []));
-    const look = { id: name, alt, theme: this.#theme };
+    const { circuit } = this.#prepared;
+    const plan = planOf(circuit);
+    const joints = plan.placed.flatMap((when, i) => (when <= step ? [i] : []));
+    const hooked = (i: number, end: 'from' | 'to'): boolean => {
+      const joint = nth(circuit.joints, i);
+      return end !== unsolderedEnd(circuit.kit, joint) && solderedIn(plan, i, lugIdOf(joint[end])) > step;
+    };
+    const look = { id: name, alt, theme: this.#theme, hooked };
     const width = this.#inner.width * this.probeShare;
     const words = textHeight(beside, this.#inner.width - width - GUTTER);
     const room = { width, height: Math.min(Math.max(words, PROBES.lowest), PROBES.highest) };

@@ -422,7 +422,7 @@ export const de: Messages = {
     'Kribbelt es beim Berühren von Metallteilen oder brummt der Verstärker laut, sofort den Stecker ziehen und nicht spielen: Verstärker und Netzerdung von einer Elektrofachkraft prüfen lassen; was sie sagt, geht dieser Anleitung vor.',
   'leaflet.number': 'Nr.',
   'leaflet.rings-say':
-    'Jeder Schritt hat eine Zeichnung. Neue Verbindungen sind dick und tragen an beiden Enden die Nummer aus der Liste. Schwarze Nummer: dieses Ende in diesem Schritt löten. Weiße Nummer: nur einhaken; gelötet wird in einem späteren Schritt, zusammen mit allem, was noch an diese Lötöse kommt. Frühere Verbindungen sind dünn.',
+    'Jeder Schritt hat eine Zeichnung. Neue Verbindungen sind dick. Jedes Ende, das gelötet wird, trägt die Nummer aus der Liste, auf dem Draht oder daneben mit einem dünnen Strich zum Ende; wo ein Beinchen aus seinem Bauteil kommt und an der umgebogenen Lötöse ist nichts zu löten und steht keine Nummer. Buchstaben auf einem Draht sind das Kürzel seiner Farbe. Schwarze Nummer: dieses Ende in diesem Schritt löten. Weiße Nummer: nur einhaken; gelötet wird in einem späteren Schritt, zusammen mit allem, was noch an diese Lötöse kommt. Frühere Verbindungen sind dünn; ein Ende, das erst eingehakt ist, hat einen offenen Ring.',
 
   // ── Leaflet: what each switch position does, loads, fault finding
   'leaflet.positions': 'Was jede Schalterstellung bewirkt',

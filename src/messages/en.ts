@@ -402,7 +402,7 @@ export const en = {
     'If metal parts tingle when you touch them, or the amplifier hums loudly, unplug at once and do not play: have the amplifier and its mains earthing checked by a licensed electrician, whose word comes before this leaflet.',
   'leaflet.number': 'No.',
   'leaflet.rings-say':
-    'Each step has a drawing. New joints are thick, with a number at both ends that is also in the list. A black number: solder this end in this step. A white one: hook it only; it is soldered in a later step, with what else comes to that lug. Joints made before are thin.',
+    'Each step has a drawing. New joints are thick. Every end to be soldered has the number that the joint has in the list, on the wire or next to it with a thin line to the end; where a component leg leaves its body, and at the lug that is bent, there is nothing to solder and no number. Letters on a wire are the code of its colour. A black number: solder this end in this step. A white one: hook it only; it is soldered in a later step, with what else comes to that lug. Joints made before are thin; an end that is only hooked so far has an open ring.',
 
   // ── Leaflet: what each switch position does, loads, fault finding
   'leaflet.positions': 'What each switch position does',

@@ -419,7 +419,7 @@ export const es: Messages = {
     'Si las partes metálicas dan un hormigueo al tocarlas, o el amplificador zumba con fuerza, desenchufar enseguida y no seguir tocando el instrumento: hacer revisar el amplificador y la toma de tierra por un electricista autorizado, cuyo criterio está por encima de esta hoja.',
   'leaflet.number': 'N.º',
   'leaflet.rings-say':
-    'Cada paso tiene su dibujo. Las uniones nuevas son gruesas y llevan en cada extremo el número de la lista. Número negro: soldar ese extremo en este paso. Número blanco: solo engancharlo; se suelda en un paso posterior, junto con lo que aún llega a ese terminal. Las uniones anteriores son finas.',
+    'Cada paso tiene su dibujo. Las uniones nuevas son gruesas. Cada extremo que se suelda lleva el número de la lista, sobre el cable o al lado con una línea fina hasta el extremo; donde una patilla sale de su componente, y en el terminal doblado, no hay nada que soldar ni número. Las letras sobre un cable son el código de su color. Número negro: soldar ese extremo en este paso. Número blanco: solo engancharlo; se suelda en un paso posterior, junto con lo que aún llega a ese terminal. Las uniones anteriores son finas; un extremo que solo está enganchado lleva un anillo vacío.',
 
   // ── Leaflet: what each switch position does, loads, fault finding
   'leaflet.positions': 'Qué hace cada posición',

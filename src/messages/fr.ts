@@ -420,7 +420,7 @@ export const fr: Messages = {
     'Si les parties métalliques picotent au toucher, ou si l’amplificateur ronfle fort, débrancher aussitôt et ne pas jouer\u00a0: faire vérifier l’amplificateur et la mise à la terre par un électricien agréé, dont l’avis prime sur cette notice.',
   'leaflet.number': 'N°',
   'leaflet.rings-say':
-    'Chaque étape a son dessin. Les nouvelles liaisons sont épaisses et portent à chaque bout le numéro de la liste. Numéro noir\u00a0: souder ce bout à cette étape. Numéro blanc\u00a0: accrocher seulement\u00a0; il est soudé plus tard, avec ce qui vient encore à cette cosse. Les liaisons déjà faites sont fines.',
+    'Chaque étape a son dessin. Les nouvelles liaisons sont épaisses. Chaque bout à souder porte le numéro de la liste, sur le fil ou à côté avec un trait fin jusqu’au bout\u00a0; là où une patte sort de son composant, et à la cosse pliée, il n’y a rien à souder ni de numéro. Les lettres sur un fil sont le code de sa couleur. Numéro noir\u00a0: souder ce bout à cette étape. Numéro blanc\u00a0: accrocher seulement\u00a0; il est soudé plus tard, avec ce qui vient encore à cette cosse. Les liaisons déjà faites sont fines\u00a0; un bout seulement accroché a un anneau vide.',
 
   // ── Leaflet: what each switch position does, loads, fault finding
   'leaflet.positions': 'Ce que fait chaque position',

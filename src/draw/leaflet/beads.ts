@@ -1,90 +1,115 @@
 /**
- * Where the numbers of new joints stand: like beads on their own lines, close to the ends, where nothing else is hidden; else
- * beside the end, with a leader to it.
+ * Where the number of a new joint's end may stand: like a bead on its own line, close to the end and on a straight stretch of it; or aside in free
+ * space, with a leader to the end.
  */
-import { around, inside, overlaps, type Point, type Rect } from '../../common/geometry.ts';
+import { around, type Point, type Rect } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
-
-/** An end of a line that wants a number. */
-export interface End {
-  /** The line's points from this end on. */
-  readonly points: readonly Point[];
-  /** What must not be hidden besides what all must not hide: the other new lines. */
-  readonly others: readonly Rect[];
-}
-
-export interface Bead {
-  readonly centre: Point;
-  /** Whether it stands beside its line, which then needs a leader from the end. */
-  readonly beside: boolean;
-}
+import type { Spot } from './spots.ts';
 
 /** Between a bead and whatever else there is. */
 const AIR = 2;
 /** Of its line between the end and the bead. */
 const CLEAR = 9;
+/** Between a bead and a corner of its line, so that the corner is seen. */
+const CORNER = 3;
 /** Places along the line, and beside the end. */
 const STEP = 3;
-const FARTHEST = 200;
-const WAYS = 16;
-const RINGS = [6, 14, 24, 36, 50, 66];
-/** What it costs to hide something that must be seen, a line, and to need a leader; a unit of distance costs 1. */
-const PRICE = { hidden: 1000, line: 60, leader: 40 } as const;
+const FARTHEST = 240;
+const WAYS = 24;
+const RINGS = [5, 9, 14, 20, 27, 35, 44, 54, 66] as const;
+const FAR_RINGS = [80, 96, 114, 134, 156, 180, 210, 240] as const;
+/** How far along its line a leader may begin, and what share of the line that is at most. */
+const BEGINS = [16, 28, 40, 56] as const;
+const NEARER = 0.35;
+/** What a leader costs, each unit of its length; along its own line a unit costs 1. And a leader along its own line, for which it could be taken. */
+const PRICE = { leader: 45, reach: 2, begin: 3, along: 300 } as const;
+/** The cosine of the angle at which a leader is told from its line. */
+const APART = Math.cos(Math.PI / 7);
+
+const roomAt = ({ x, y }: Point, radius: number): Rect =>
+  around(x, y, 2 * (radius + AIR), 2 * (radius + AIR));
 
 /**
- * Places for all ends, one after another.
+ * Spots for the number of an end on its own line.
  *
- * @param hidden what no bead may lie on
- * @param within what no bead may reach beyond
+ * @param points the line's, from this end on
  */
-export function beadsOf(
-  ends: readonly End[],
-  radius: number,
-  hidden: readonly Rect[],
-  within: Rect,
-): readonly Bead[] {
-  const placed: Rect[] = [];
-  // Nobody's number stands on the very end of another's line.
-  const tips = ends.map(({ points }) => around(nth(points, 0).x, nth(points, 0).y, 8, 8));
-  return ends.map((end, i) => {
-    let best: Bead | undefined;
-    let least = Number.POSITIVE_INFINITY;
-    const closed = [...hidden, ...placed, ...tips.filter((_, k) => k !== i)];
-    for (const { bead, price } of placesOf(end, radius)) {
-      if (price >= least) continue;
-      const room = around(bead.centre.x, bead.centre.y, 2 * (radius + AIR), 2 * (radius + AIR));
-      const cost =
-        price +
-        (inside(room, within) ? 0 : PRICE.hidden) +
-        PRICE.hidden * closed.filter((rect) => overlaps(rect, room)).length +
-        PRICE.line * end.others.filter((rect) => overlaps(rect, room)).length;
-      if (cost < least) [best, least] = [bead, cost];
-    }
-    const bead = best ?? { centre: nth(end.points, 0), beside: false };
-    placed.push(around(bead.centre.x, bead.centre.y, 2 * radius, 2 * radius));
-    return bead;
-  });
+export function* spotsOnLine(points: readonly Point[], radius: number): Generator<Spot> {
+  const length = lengthOf(points);
+  // Near its own end, so that it is not taken for the other's.
+  for (let along = radius + CLEAR; along <= Math.min(length / 2, FARTHEST); along += STEP) {
+    const centre = pointAt(points, along);
+    if (points.slice(1, -1).some((corner) => far(corner, centre) < radius + CORNER)) continue;
+    yield { centre, room: roomAt(centre, radius), price: along };
+  }
 }
 
-function* placesOf({ points }: End, radius: number): Generator<{ bead: Bead; price: number }> {
-  const length = points.slice(1).reduce((sum, b, i) => sum + far(nth(points, i), b), 0);
-  // Near its own end, so that it is not taken for the other's.
-  for (let along = radius + CLEAR; along <= Math.min(length / 2, FARTHEST); along += STEP)
-    yield { bead: { centre: pointAt(points, along), beside: false }, price: along };
-  const tip = nth(points, 0);
-  for (const ring of RINGS)
+/**
+ * Spots for the number of an end beside its line, not far away.
+ *
+ * @param tip where its solder is, from which a leader leads
+ */
+export const spotsAside = (points: readonly Point[], tip: Point, radius: number): Iterable<Spot> =>
+  spotsAbout(points, tip, 0, radius, RINGS);
+
+/**
+ * Spots for the number of an end that finds no place near: far away, or with a leader that begins a little further along the line.
+ *
+ * @param free whether a leader may begin at a point of the line, where it must not be taken for another's
+ */
+export function* spotsFar(
+  points: readonly Point[],
+  tip: Point,
+  radius: number,
+  free: (start: Point) => boolean,
+): Generator<Spot> {
+  yield* spotsAbout(points, tip, 0, radius, FAR_RINGS);
+  const most = lengthOf(points) * NEARER;
+  for (const begin of BEGINS) {
+    const start = pointAt(points, begin);
+    if (begin <= most && free(start))
+      yield* spotsAbout(points, start, begin, radius, [...RINGS, ...FAR_RINGS]);
+  }
+}
+
+function* spotsAbout(
+  points: readonly Point[],
+  start: Point,
+  begin: number,
+  radius: number,
+  rings: readonly number[],
+): Generator<Spot> {
+  const on = pointAt(points, begin + CLEAR);
+  const from = pointAt(points, begin);
+  const [dx, dy] = [Math.sign(on.x - from.x), Math.sign(on.y - from.y)];
+  for (const ring of rings)
     for (let way = 0; way < WAYS; way++) {
       const angle = (2 * Math.PI * way) / WAYS;
+      const [ux, uy] = [Math.cos(angle), Math.sin(angle)];
       const reach = radius + ring;
-      const centre = {
-        x: Math.round(tip.x + reach * Math.cos(angle)),
-        y: Math.round(tip.y + reach * Math.sin(angle)),
+      const centre = { x: Math.round(start.x + reach * ux), y: Math.round(start.y + reach * uy) };
+      const beside = begin === 0 ? ux * dx + uy * dy : Math.abs(ux * dx + uy * dy);
+      yield {
+        centre,
+        room: roomAt(centre, radius),
+        leader: leaderTo(start, centre, radius),
+        price: PRICE.leader + PRICE.reach * ring + PRICE.begin * begin + (beside > APART ? PRICE.along : 0),
       };
-      yield { bead: { centre, beside: true }, price: PRICE.leader + 2 * reach };
     }
+}
+
+/** From a point to the edge of a circle. */
+function leaderTo(from: Point, centre: Point, radius: number): readonly [Point, Point] {
+  const length = Math.hypot(centre.x - from.x, centre.y - from.y);
+  const share = Math.max(0, 1 - radius / length);
+  return [from, { x: from.x + (centre.x - from.x) * share, y: from.y + (centre.y - from.y) * share }];
 }
 
 const far = (a: Point, b: Point): number => Math.abs(a.x - b.x) + Math.abs(a.y - b.y);
+
+/** Of a line of level and upright stretches. */
+export const lengthOf = (points: readonly Point[]): number =>
+  points.slice(1).reduce((sum, b, i) => sum + far(nth(points, i), b), 0);
 
 /** A point so far along a line, or its end. */
 export function pointAt(points: readonly Point[], along: number): Point {

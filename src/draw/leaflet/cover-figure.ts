@@ -8,7 +8,8 @@ import { drawFace, type Look, tagLook } from '../part.ts';
 import { Pen } from '../pen.ts';
 import { themes } from '../theme.ts';
 import { type Box, cropAbout, type Figure, figureOf, type PrintTheme, scaleIn } from './figure.ts';
-import { drawHarness, harnessOf, type Made, roomsOf } from './harness.ts';
+import { harnessOf, type Made, roomsOf } from './harness.ts';
+import { drawHarness } from './harness-drawing.ts';
 
 const AIR = 8;
 

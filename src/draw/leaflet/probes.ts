@@ -19,7 +19,8 @@ import {
   frameIn,
   type PrintTheme,
 } from './figure.ts';
-import { drawHarness, type Harness, harnessOf, type Made, roomsOf, wordsOf } from './harness.ts';
+import { type Harness, harnessOf, type Made, roomsOf, wordsOf } from './harness.ts';
+import { drawHarness } from './harness-drawing.ts';
 import { drawProbe, type Probe, probeRoom, probesOf } from './probe.ts';
 
 interface ProbeSpot {
@@ -65,7 +66,14 @@ export function probeFigure(
     id: name,
     alt,
     theme: themeName = 'light',
-  }: { readonly id: string; readonly alt: string; readonly theme?: PrintTheme },
+    hooked,
+  }: {
+    readonly id: string;
+    readonly alt: string;
+    readonly theme?: PrintTheme;
+    /** Whether an end of one of the joints is only hooked in by then; none where left out. */
+    readonly hooked?: Harness['hooked'];
+  },
 ): Figure {
   const sheet = sheetOf(prepared);
   const theme = themes[themeName];
@@ -73,7 +81,7 @@ export function probeFigure(
   /** Through one window the lugs of these numbers. */
   const viewOf = (type: number, numbers: readonly number[]): View => {
     const concerned = new Set(numbers.map((number) => nth(spots, number).part));
-    const whole = harnessOf({ sheet, theme, made, concerned, type });
+    const whole = harnessOf({ sheet, theme, made, concerned, type, ...(hooked ? { hooked } : {}) });
     const held = numbers.map((number) => {
       const { part, lug, words } = nth(spots, number);
       return { part, lug: lugId(part, lug), words };

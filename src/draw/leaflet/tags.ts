@@ -8,7 +8,7 @@ import { nth } from '../../common/must.ts';
 import { textWidth } from '../../common/text.ts';
 import type { Language } from '../../messages/language.ts';
 import { lugWords } from '../../messages/words.ts';
-import { is } from '../../parts/index.ts';
+import { componentOf, is } from '../../parts/index.ts';
 import { type LabelSlot, nameLines, TYPE } from '../../parts/outline.ts';
 import { labelsToSheet, rectToSheet } from '../../place/frame.ts';
 import type { PlacedPart } from '../../place/placement.ts';
@@ -61,41 +61,72 @@ const TALLER = 1.5;
 /** From one line to the next, by the size of type. */
 const LEADING = 1.2;
 
+/** Sizes of a name and of what stands below it, where the least is given. */
+const sizesOf = (size: number): { readonly large: number; readonly small: number } => ({
+  large: Math.max(TYPE.name, size),
+  small: size,
+});
+
+const named = (slots: readonly LabelSlot[]): readonly LabelSlot[] =>
+  slots.filter((slot) => slot.size === TYPE.name && slot.weight === 'bold');
+const valued = (slots: readonly LabelSlot[]): readonly LabelSlot[] =>
+  slots.filter((slot) => slot.size === TYPE.value && slot.weight === 'regular');
+
+/** A component's value with the code that is printed on it, below its body and grown away from that; what the annotation says of it is left out. */
+export function valuesOf({ part, frame, outline }: PlacedPart, size: number): readonly LabelSlot[] {
+  const print = componentOf(part)?.print;
+  return valued(labelsToSheet(frame, outline)).map((what, i) => ({
+    ...what,
+    text: print === undefined || i > 0 ? what.text : `${what.text} (${print})`,
+    size: Math.max(TYPE.value, size),
+    centre: { x: what.centre.x, y: what.centre.y + Math.max(0, size - TYPE.value) / 2 },
+  }));
+}
+
+/** A part's name in other lines than it has in the wiring, about the same middle; over a component its last line stays where it is. */
+export function linesOf(
+  { part, frame, outline }: PlacedPart,
+  lines: readonly string[],
+  size: number,
+): readonly LabelSlot[] {
+  const names = named(labelsToSheet(frame, outline));
+  const { large } = sizesOf(size);
+  const [xs, ys] = [names.map(({ centre }) => centre.x), names.map(({ centre }) => centre.y)];
+  const x = nth(xs, 0);
+  const last = is(part, 'component')
+    ? Math.max(...ys) - (large - TYPE.name) / 2
+    : (Math.min(...ys) + Math.max(...ys) + (lines.length - 1) * large * LEADING) / 2;
+  return lines.map((text, i) => ({
+    text,
+    size: large,
+    weight: 'bold',
+    centre: { x, y: last - (lines.length - 1 - i) * large * LEADING },
+  }));
+}
+
 /**
  * A part's name, and if it is asked for what it is, in lines of a size or more, about the middle of where its words stand. What the annotation says of it is left
  * out.
  */
-export function namesOf(
-  { part, frame, outline }: PlacedPart,
-  size: number,
-  values = false,
-): readonly LabelSlot[] {
+export function namesOf(placed: PlacedPart, size: number, values: boolean): readonly LabelSlot[] {
+  const { part, frame, outline } = placed;
   const slots = labelsToSheet(frame, outline);
-  const names = slots.filter((slot) => slot.size === TYPE.name && slot.weight === 'bold');
-  const whats = values ? slots.filter((slot) => slot.size === TYPE.value && slot.weight === 'regular') : [];
+  const names = named(slots);
+  const whats = values ? valued(slots) : [];
   const [first] = names;
   if (!first || size <= TYPE.value) return [...names, ...whats];
-  const [large, small] = [Math.max(TYPE.name, size), size];
-  // A component's name stands over its body and its value below, and neither must grow into it; another's have the room of all its words.
-  if (is(part, 'component')) {
-    const bottom = Math.max(...names.map(({ centre }) => centre.y)) - (large - TYPE.name) / 2;
-    return [
-      ...names.map((name, i) => ({
-        ...name,
-        size: large,
-        centre: { x: name.centre.x, y: bottom - (names.length - 1 - i) * large * LEADING },
-      })),
-      ...whats.map((what) => ({
-        ...what,
-        size: small,
-        centre: { x: what.centre.x, y: what.centre.y + (small - TYPE.value) / 2 },
-      })),
-    ];
-  }
+  const { large, small } = sizesOf(size);
+  // A component's name stands over its body and must not grow into it; another's has the room of all its words.
+  if (is(part, 'component'))
+    return linesOf(
+      placed,
+      names.map(({ text }) => text),
+      size,
+    );
   const beside = whats.filter(({ centre }) => centre.x !== first.centre.x);
   const below = whats.filter((what) => !beside.includes(what));
   const room = WIDER * Math.max(...slots.map((slot) => textWidth(slot.text, slot.size, slot.weight)), ROOM);
-  const named = nameLines(part.label, (room * TYPE.name) / large).map(
+  const lined = nameLines(part.label, (room * TYPE.name) / large).map(
     (text) => ({ text, size: large, weight: 'bold' }) as const,
   );
   const told = below.map(({ text }) => ({ text, size: small, weight: 'regular' }) as const);
@@ -103,9 +134,9 @@ export function namesOf(
     lines.reduce((sum, { size: one }) => sum + one * LEADING, 0);
   // What has no room any more is left out: the parts list tells it.
   const fits =
-    heightOf([...named, ...told]) <= TALLER * heightOf([...names, ...below]) &&
+    heightOf([...lined, ...told]) <= TALLER * heightOf([...names, ...below]) &&
     told.every(({ text }) => textWidth(text, small) <= room);
-  const lines = fits ? [...named, ...told] : named;
+  const lines = fits ? [...lined, ...told] : lined;
   const heights = slots.filter((slot) => !beside.includes(slot)).map(({ centre }) => centre.y);
   let y = (Math.min(...heights) + Math.max(...heights)) / 2 - heightOf(lines) / 2;
   return [

@@ -21,7 +21,8 @@ import {
   scaleIn,
   sizeOf,
 } from './figure.ts';
-import { drawHarness, extentOf, type Harness, harnessOf, type Made, roomsOf } from './harness.ts';
+import { extentOf, type Harness, harnessOf, type Made, roomsOf } from './harness.ts';
+import { drawHarness } from './harness-drawing.ts';
 import { roomOf } from './tags.ts';
 
 const AIR = 6;
@@ -52,7 +53,7 @@ export function wiringFigure(
   const concerned = new Set(sheet.placement.parts.map(({ part }) => part.name));
   const made = sheet.lines.map((): Made => 'plain');
   const harnessAt = (type: number): Harness =>
-    harnessOf({ sheet, theme, made, concerned, type, values: true });
+    harnessOf({ sheet, theme, made, concerned, type, values: 'all' });
   const frame = frameIn(box, (type) => {
     const harness = harnessAt(type);
     return cropAbout([...extentOf(harness), ...codesOf(harness).map(({ rect }) => rect)], AIR);

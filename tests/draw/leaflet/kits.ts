@@ -1,8 +1,9 @@
 /** Kits placed with the shortest of searches, and their steps with a mixture of ends: soldered, hooked, a component's own. */
 import { stepsOf } from '../../../src/annotate/steps.ts';
 import type { Circuit } from '../../../src/circuit/circuit.ts';
+import type { Kit } from '../../../src/describe/kit.ts';
 import type { Prepared } from '../../../src/draw/compose.ts';
-import type { FigureStep, Soldered } from '../../../src/draw/leaflet/step-figure.ts';
+import type { FigureStep, Soldered } from '../../../src/draw/leaflet/step.ts';
 import { circuitFile, circuitNameIn } from '../../../src/files/circuits.ts';
 import { findArrangement } from '../../../src/files/layouts.ts';
 import { loadKit } from '../../../src/files/load.ts';
@@ -25,6 +26,11 @@ async function placedAnew(name: string): Promise<Prepared> {
   const circuit = circuitNameIn(name);
   const kit = circuit === undefined ? sample(name) : (await loadKit(circuitFile(circuit))).kit;
   if (!kit) throw new Error(name);
+  return placedKit(kit);
+}
+
+/** Any kit, placed with the shortest of searches. */
+export function placedKit(kit: Kit): Promise<Prepared> {
   const arrangement = findArrangement(kit.arrangement);
   if (typeof arrangement === 'string') throw new Error(arrangement);
   return prepare(kit, arrangement, { effort: { steps: 0, seed: 1 } });

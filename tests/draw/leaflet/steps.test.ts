@@ -1,7 +1,8 @@
 /** Figures of soldering steps, read back by the reader that knows nothing of what drew them. */
 import { describe, expect, it } from 'vitest';
 import type { Prepared } from '../../../src/draw/compose.ts';
-import { type FigureStep, stepFigures } from '../../../src/draw/leaflet/step-figure.ts';
+import type { FigureStep } from '../../../src/draw/leaflet/step.ts';
+import { stepFigures } from '../../../src/draw/leaflet/step-figure.ts';
 import { samples } from '../../truth/draw.ts';
 import { type Box, inBox, read } from '../../truth/reader.ts';
 import { copied, runsBetween } from '../copier.ts';

@@ -1,0 +1,212 @@
+/**
+ * What is written along the new joints of a step: the number of each at its ends, and the code of its colour. No mark lies on a lug, a solder
+ * joint, another line or another mark; one that finds no place so stands aside with a leader.
+ */
+import { around, inside, type Point, type Rect, round2 } from '../../common/geometry.ts';
+import { nth } from '../../common/must.ts';
+import { is } from '../../parts/index.ts';
+import { rectToSheet } from '../../place/frame.ts';
+import { drawChip } from '../chips.ts';
+import type { Pen } from '../pen.ts';
+import type { Theme } from '../theme.ts';
+import { pointAt, runsOf, spotsAside, spotsFar, spotsOnLine } from './beads.ts';
+import { codeAside, codeOnLine, codeRect } from './codes.ts';
+import type { Frame } from './figure.ts';
+import { DOT, dotAt, type EndName, endNames, type Harness, solderedEnds } from './harness.ts';
+import { choiceOf, NEVER, type Obstacle, type Spot, settled } from './spots.ts';
+import type { FigureStep } from './step.ts';
+
+/** An end that has a number. */
+interface Numbered {
+  readonly joint: number;
+  readonly end: EndName;
+  readonly number: number;
+  readonly hooked: boolean;
+  readonly tip: Point;
+}
+
+/** A number as large as names, in a ring. */
+const radiusOf = (type: number, numbers: readonly number[]): number =>
+  round2(type * (Math.max(...numbers) > 9 ? 0.9 : 0.72));
+
+/** Width of a line with its outline, near enough: a new one, and one made before. */
+const WIDE = { new: 14, before: 7 } as const;
+/** What it costs to lie on the face of a part, to lie on its own line though aside, and to lead across. */
+const PRICE = { face: 60, own: 2000, across: { face: 4, body: 300, new: 90, before: 30, own: 60 } } as const;
+/** Of its own line that a leader may lie beside: where both begin. */
+const BEGINS = 16;
+
+export function drawMarks(pen: Pen, id: string, harness: Harness, step: FigureStep, frame: Frame): void {
+  const { theme, sheet } = harness;
+  const { type } = frame;
+  const ends = numberedEnds(harness, step);
+  const radius = radiusOf(
+    type,
+    ends.map(({ number }) => number),
+  );
+  const codes = step.details.flatMap(({ index }) => {
+    const code = nth(sheet.placement.wires, index).joint.colour;
+    return code === undefined ? [] : { joint: index, code };
+  });
+  const { room, free } = obstaclesOf(harness);
+  const spots = settled([
+    ...ends.map(({ joint, end, tip }) => {
+      const path = nth(harness.paths, joint);
+      const points = end === 'from' ? path : [...path].reverse();
+      return choice(
+        [
+          spotsOnLine(points, radius),
+          spotsAside(points, tip, radius),
+          spotsFar(points, tip, radius, free(joint)),
+        ],
+        room(joint, tip),
+        own(points),
+        frame.crop,
+      );
+    }),
+    ...codes.map(({ joint, code }) => {
+      const path = nth(harness.paths, joint);
+      return choice(
+        [codeOnLine(path, code, type), codeAside(path, code, type, free(joint))],
+        room(joint),
+        [],
+        frame.crop,
+      );
+    }),
+  ]);
+  const codeSpots = spots.slice(ends.length);
+  const colours = pen.group({ id: `${id}-colours` });
+  codes.forEach(({ joint, code }, i) => {
+    const { centre, leader } = nth(codeSpots, i);
+    const group = colours.group({ id: `${id}-colour-${joint + 1}` });
+    if (leader) group.line(leader, { stroke: theme.ink, 'stroke-width': LEADER });
+    drawChip(group, code, codeRect(centre, code, type), theme, type);
+  });
+  const numbers = pen.group({ id: `${id}-numbers` });
+  ends.forEach((one, i) => {
+    drawNumber(numbers, id, one, nth(spots, i), { radius, type, theme });
+  });
+}
+
+const LEADER = 1.5;
+
+/** The ends of a step's joints that have numbers: all but those that need no solder. */
+function numberedEnds(harness: Harness, { details }: FigureStep): readonly Numbered[] {
+  return details.flatMap((detail, i) =>
+    endNames.flatMap((end): Numbered | [] => {
+      const { index: joint } = detail;
+      const { soldered } = detail[end];
+      if (soldered === 'none') return [];
+      return { joint, end, number: i + 1, hooked: soldered !== 'now', tip: dotAt(harness, joint, end) };
+    }),
+  );
+}
+
+/** A spot that costs less hides nothing of importance. */
+const GOOD = 500;
+/** Good spots that are enough to choose from. */
+const ENOUGH = 40;
+
+/** The spots on its line and aside together, the cheapest first; further stages only where there are not enough. */
+function choice(
+  [onLine, ...aside]: readonly [Iterable<Spot>, ...Iterable<Spot>[]],
+  obstacles: readonly Obstacle[],
+  line: readonly Obstacle[],
+  crop: Rect,
+): readonly Spot[] {
+  const within = (spots: Iterable<Spot>): readonly Spot[] =>
+    [...spots].filter(({ room }) => inside(room, crop));
+  const all = [...choiceOf(within(onLine), obstacles)];
+  for (const spots of aside) {
+    if (all.filter(({ price }) => price < GOOD).length >= ENOUGH) break;
+    all.push(...choiceOf(within(spots), [...obstacles, ...line]));
+  }
+  return all.sort((a, b) => a.price - b.price);
+}
+
+/** A mark's own line, on which it does not lie when it is aside, and beyond its beginning is not led across. */
+function own(points: readonly Point[]): readonly Obstacle[] {
+  const start = pointAt(points, BEGINS);
+  const rest = points.slice(1).map((b, i) => [nth(points, i), b] as const);
+  const from = rest.findIndex(
+    ([a, b]) => (start.x - a.x) * (start.x - b.x) <= 0 && (start.y - a.y) * (start.y - b.y) <= 0,
+  );
+  return [
+    ...runsOf(points, WIDE.new).map((rect) => ({ rect, hidden: PRICE.own, crossed: 0 })),
+    ...runsOf([start, ...points.slice(from + 1)], WIDE.new).map((rect) => ({
+      rect,
+      hidden: 0,
+      crossed: PRICE.across.own,
+    })),
+  ];
+}
+
+/** What is in the way of a mark of a joint, or of the number at one of its ends, whose solder is at `tip`. */
+function obstaclesOf(harness: Harness) {
+  const { parts, words, paths, made, sheet } = harness;
+  const { wires } = sheet.placement;
+  const there = wires.flatMap((_, joint) => (made[joint] === 'absent' ? [] : [joint]));
+  const all: readonly Obstacle[] = [
+    ...words.map((rect) => ({ rect, hidden: NEVER, crossed: NEVER })),
+    ...parts.map(({ part, frame, outline }) => {
+      const rect = rectToSheet(frame, outline.body);
+      return is(part, 'component')
+        ? { rect, hidden: NEVER, crossed: PRICE.across.body }
+        : { rect, hidden: PRICE.face, crossed: PRICE.across.face };
+    }),
+  ];
+  const tips = there.flatMap((joint) =>
+    solderedEnds(wires, nth(wires, joint)).map((end) => {
+      const { x, y } = dotAt(harness, joint, end);
+      const size = made[joint] === 'new' ? 2 * DOT + 5 : 2 * DOT;
+      return around(x, y, size, size);
+    }),
+  );
+  const lines = there.flatMap((joint) => {
+    const fresh = made[joint] === 'new';
+    return runsOf(nth(paths, joint), fresh ? WIDE.new : WIDE.before).map((rect) => ({ joint, rect, fresh }));
+  });
+  const holds = ({ x, y }: Point, rect: Rect): boolean => inside({ x, y, width: 0, height: 0 }, rect);
+  const free =
+    (joint: number) =>
+    (start: Point): boolean =>
+      ![...tips, ...lines.flatMap((line) => (line.joint === joint ? [] : line.rect)), ...words].some((rect) =>
+        holds(start, rect),
+      );
+  const room = (joint: number, tip?: Point): readonly Obstacle[] => {
+    const here = (rect: Rect): boolean => tip !== undefined && holds(tip, rect);
+    return [
+      ...all,
+      ...tips.map((rect) => ({ rect, hidden: NEVER, crossed: here(rect) ? 0 : NEVER })),
+      ...lines
+        .filter((line) => line.joint !== joint)
+        .map(({ rect, fresh }) => ({
+          rect,
+          hidden: NEVER,
+          crossed: here(rect) ? 0 : fresh ? PRICE.across.new : PRICE.across.before,
+        })),
+    ];
+  };
+  return { room, free };
+}
+
+function drawNumber(
+  pen: Pen,
+  id: string,
+  { joint, end, number, hooked, tip }: Numbered,
+  { centre, leader }: Spot,
+  { radius, type, theme }: { radius: number; type: number; theme: Theme },
+): void {
+  const group = pen.group({ id: `${id}-end-${joint + 1}-${end}` });
+  const ring = { stroke: theme.ink, 'stroke-width': 2 };
+  if (leader) group.line(leader, { stroke: theme.ink, 'stroke-width': LEADER });
+  // Paper about the dot, so that it is seen on a black wire too.
+  group.circle(tip, DOT + 2.4, { fill: theme.paper });
+  group.circle(tip, DOT, { fill: hooked ? theme.paper : theme.ink, ...ring });
+  group.circle(centre, radius, { fill: hooked ? theme.paper : theme.ink, ...ring });
+  group.text(String(number), centre, {
+    size: type,
+    weight: 'bold',
+    fill: hooked ? theme.ink : theme.paper,
+  });
+}

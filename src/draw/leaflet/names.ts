@@ -1,0 +1,234 @@
+/**
+ * Where the names of parts stand in a figure that is printed small, with the values of components: where they stand in the wiring as long as they have
+ * room there in their larger type; else in other lines, moved, or as a last resort shortened, so that none lies on a lug, a part, a wire or
+ * another name.
+ */
+import { around, centreOf, inside, type Point, type Rect, rectAbout } from '../../common/geometry.ts';
+import { nth } from '../../common/must.ts';
+import { is } from '../../parts/index.ts';
+import { type LabelSlot, nameWays } from '../../parts/outline.ts';
+import { rectToSheet } from '../../place/frame.ts';
+import type { PlacedPart } from '../../place/placement.ts';
+import { choiceOf, NEVER, type Obstacle, type Spot, settled } from './spots.ts';
+import { linesOf, namesOf, roomOf, valuesOf } from './tags.ts';
+
+/** What is written at a part: its name, and what it is. */
+export interface Words {
+  readonly name: readonly LabelSlot[];
+  /** Empty where there is no room for it. */
+  readonly value: readonly LabelSlot[];
+}
+
+/** What names may lie on or not: each of the kit's wires with the parts that it ends at, and all tags. */
+interface Around {
+  readonly wires: readonly {
+    readonly ends: readonly string[];
+    /** What its line takes, and what it takes with its outline and some air. */
+    readonly runs: readonly Rect[];
+    readonly beside: readonly Rect[];
+  }[];
+  readonly tags: readonly Rect[];
+}
+
+interface Written extends Spot {
+  readonly slots: readonly LabelSlot[];
+}
+
+const STEP = 8;
+/** How far a name moves across and down, in steps. */
+const MOVES = { across: 9, down: 6 } as const;
+/** Letters that are left of a name that is shortened. */
+const SHORT = [20, 16, 12, 9, 7, 5, 3] as const;
+/** What it costs: other lines than in the wiring, to stand out of its part, each unit beyond it, on a wire of it, on another wire or too close to it; to be shortened, and each letter less; to leave a value out. */
+const PRICE = {
+  lines: 25,
+  out: 100,
+  beyond: 4,
+  ownWire: 120,
+  wire: 3000,
+  beside: 150,
+  short: 2000,
+  letter: 30,
+  left: 2500,
+} as const;
+/** Between a component's body and its words. */
+const BESIDE = 4;
+
+/** The words of all parts at a size of type. */
+export function wordsIn(
+  parts: readonly PlacedPart[],
+  size: number,
+  { wires, tags }: Around,
+  values: 'all' | 'components',
+): ReadonlyMap<string, Words> {
+  const bodies = parts.map(({ part, frame, outline }) => ({
+    part,
+    rect: rectToSheet(frame, outline.body),
+  }));
+  const obstaclesAt = ({ part }: PlacedPart): readonly Obstacle[] => [
+    ...tags.map((rect) => ({ rect, hidden: NEVER, crossed: 0 })),
+    ...bodies.flatMap(({ part: other, rect }) =>
+      other === part && !is(part, 'component') ? [] : { rect, hidden: NEVER, crossed: 0 },
+    ),
+    ...wires.flatMap(({ ends, runs, beside }) => {
+      const own = ends.includes(part.name) && !is(part, 'component');
+      return [
+        ...runs.map((rect) => ({ rect, hidden: own ? PRICE.ownWire : PRICE.wire, crossed: 0 })),
+        ...beside.map((rect) => ({ rect, hidden: own ? 0 : PRICE.beside, crossed: 0 })),
+      ];
+    }),
+  ];
+  const named = stand(parts, (placed) => {
+    const obstacles = obstaclesAt(placed);
+    const told = values === 'all' && !is(placed.part, 'component');
+    const whole = choiceOf(nameSpots(placed, waysOf(placed, size, told)), obstacles);
+    // Only a name that has no place as it is gets shortened.
+    return whole.some(({ price }) => price < PRICE.short)
+      ? whole
+      : [...whole, ...choiceOf(nameSpots(placed, shortOf(placed, size)), obstacles)].sort(
+          (a, b) => a.price - b.price,
+        );
+  });
+  // A value takes what the names leave.
+  const taken = [...named.values()].map(({ room }) => ({ rect: room, hidden: NEVER, crossed: 0 }));
+  const valued = stand(parts, (placed) =>
+    is(placed.part, 'component')
+      ? choiceOf(valueSpots(placed, size), [...obstaclesAt(placed), ...taken])
+      : [],
+  );
+  return new Map(
+    parts.map(({ part: { name } }): [string, Words] => [
+      name,
+      { name: named.get(name)?.slots ?? [], value: valued.get(name)?.slots ?? [] },
+    ]),
+  );
+}
+
+/** Where the words stand of the parts that have any. */
+function stand(
+  parts: readonly PlacedPart[],
+  choiceAt: (placed: PlacedPart) => readonly Written[],
+): ReadonlyMap<string, Written> {
+  const marks = parts.flatMap((placed) => {
+    const choice = choiceAt(placed);
+    return choice.length === 0 ? [] : { name: placed.part.name, choice };
+  });
+  const spots = settled(marks.map(({ choice }) => choice));
+  return new Map(marks.map(({ name }, i) => [name, nth(spots, i)]));
+}
+
+/** Beside words, so that no line touches a letter. */
+const AIR = 2;
+const airy = (slots: readonly LabelSlot[]): Rect => {
+  const { x, y, width, height } = rectAbout(slots.map(roomOf));
+  return { x: x - AIR, y, width: width + 2 * AIR, height };
+};
+
+const written = (slots: readonly LabelSlot[], price: number): Written => {
+  const room = airy(slots);
+  return { centre: centreOf(room), room, slots, price };
+};
+
+const moved = (slots: readonly LabelSlot[], dx: number, dy: number): readonly LabelSlot[] =>
+  slots.map((slot) => ({ ...slot, centre: { x: slot.centre.x + dx, y: slot.centre.y + dy } }));
+
+/** Lines that a name may be written in. */
+interface Way {
+  readonly slots: readonly LabelSlot[];
+  readonly price: number;
+}
+
+/** A name in the lines of the wiring, and in other lines. */
+function waysOf(placed: PlacedPart, size: number, values: boolean): readonly Way[] {
+  const usual = namesOf(placed, size, values);
+  if (usual.length === 0) return [];
+  const others = nameWays(placed.part.label);
+  return [
+    { slots: usual, price: 0 },
+    ...others.map((lines) => ({ slots: linesOf(placed, lines, size), price: PRICE.lines })),
+  ];
+}
+
+/** The beginnings of a name. */
+function shortOf(placed: PlacedPart, size: number): readonly Way[] {
+  const letters = [...placed.part.label];
+  return SHORT.filter((count) => count < letters.length).flatMap((count) =>
+    nameWays(`${letters.slice(0, count).join('').trimEnd()}…`).map((lines) => ({
+      slots: linesOf(placed, lines, size),
+      price: PRICE.short + PRICE.letter * (SHORT[0] - count),
+    })),
+  );
+}
+
+/** Each way where the name stands in the wiring, and moved from there. */
+function* nameSpots(placed: PlacedPart, ways: readonly Way[]): Generator<Written> {
+  const { part, frame, outline } = placed;
+  const body = rectToSheet(frame, outline.body);
+  const component = is(part, 'component');
+  for (const { slots, price } of ways) {
+    const room = airy(slots);
+    for (const { x, y } of MOVED) {
+      const rect = { ...room, x: room.x + x, y: room.y + y };
+      // A component's name stands at its body, whichever side of it.
+      if (component ? gap(rect, body) > NEAR : !near(rect, body)) continue;
+      const out = component || inside(rect, body) ? 0 : PRICE.out + PRICE.beyond * beyond(rect, body);
+      yield {
+        centre: centreOf(rect),
+        room: rect,
+        slots: moved(slots, x, y),
+        price: price + Math.abs(x) + Math.abs(y) + out,
+      };
+    }
+  }
+}
+
+const MOVED: readonly Point[] = Array.from(
+  { length: (2 * MOVES.across + 1) * (2 * MOVES.down + 1) },
+  (_, i) => ({
+    x: ((i % (2 * MOVES.across + 1)) - MOVES.across) * STEP,
+    y: (Math.floor(i / (2 * MOVES.across + 1)) - MOVES.down) * STEP,
+  }),
+);
+
+/** How far from its body a component's words may stand. */
+const NEAR = 14;
+
+/** How far words stand out of a part, either way together. */
+const beyond = (words: Rect, body: Rect): number =>
+  Math.max(0, words.width - body.width) + Math.max(0, words.height - body.height);
+
+/** Between two rectangles. */
+const gap = (r: Rect, s: Rect): number =>
+  Math.max(0, s.x - r.x - r.width, r.x - s.x - s.width, s.y - r.y - r.height, r.y - s.y - s.height);
+
+/** Whether the middle of words is on a part. */
+const near = (words: Rect, body: Rect): boolean => inside({ ...centreOf(words), width: 0, height: 0 }, body);
+
+/** Far from everything, where nothing is in the way of nothing. */
+const NOWHERE = around(-1e6, -1e6, 0, 0);
+
+/** A component's value on any side of its body, or nowhere. */
+function* valueSpots(placed: PlacedPart, size: number): Generator<Written> {
+  const { frame, outline } = placed;
+  const body = rectToSheet(frame, outline.body);
+  const { x, y } = centreOf(body);
+  const usual = valuesOf(placed, size);
+  if (usual.length === 0) return;
+  yield written(usual, 0);
+  const text = usual.map((slot) => slot.text).join(' ');
+  const { width, height } = roomOf({ ...nth(usual, 0), text });
+  const [across, down] = [(body.width + width) / 2 + BESIDE, (body.height + height) / 2 + BESIDE];
+  const line = (centre: Point, price: number): Written =>
+    written([{ ...nth(usual, 0), text, centre }], price);
+  for (let slide = 0; slide <= MOVES.across; slide++)
+    for (const way of slide === 0 ? [0] : [-1, 1]) {
+      const off = slide * way * STEP;
+      yield line({ x: x + off, y: y + down }, 10 + 2 * Math.abs(off));
+      yield line({ x: x + off, y: y - down }, 20 + 2 * Math.abs(off));
+      if (Math.abs(off) > body.height / 2 + height) continue;
+      yield line({ x: x + across, y: y + off }, 30 + 2 * Math.abs(off));
+      yield line({ x: x - across, y: y + off }, 30 + 2 * Math.abs(off));
+    }
+  // Nowhere: the list of joints tells it too.
+  yield { centre: { x, y }, room: NOWHERE, slots: [], price: PRICE.left };
+}
