@@ -8,13 +8,13 @@ import {
   stepReadings,
   testCards,
 } from '../analyse/index.ts';
-import { type Circuit, endAt, type LugId } from '../circuit/circuit.ts';
+import { type Circuit, endAt, type LugId, lugIdOf } from '../circuit/circuit.ts';
 import { nth } from '../common/must.ts';
 import { inLanguage, labelOf } from '../describe/kit.ts';
 import { DEFAULT_LANGUAGE, type Language } from '../messages/language.ts';
 import { sayIn } from '../messages/say.ts';
 import { controlsOf } from '../parts/index.ts';
-import { isSurface } from '../soldering/ends.ts';
+import { isSurface, unsolderedEnds } from '../soldering/ends.ts';
 import { planOf } from '../soldering/plan.ts';
 import { endName, jointName, ohmsAtLeast, ohmsAtMost, ohmsIn, rowOf } from './step-words.ts';
 import { settingText } from './words.ts';
@@ -78,13 +78,23 @@ function testOf(circuit: Circuit, language: Language, reading: StepReading, sinc
   return {
     from,
     to,
-    fromName: endName(circuit, language, endAt(from)),
-    toName: endName(circuit, language, endAt(to)),
+    fromName: probedName(circuit, language, from),
+    toName: probedName(circuit, language, to),
     setting: everywhere ? '' : settingIn(circuit, language, reading),
     expected: expectedText(language, reading),
     wrong: wrongText(circuit, language, reading, since),
     reading,
   };
+}
+
+/** What a probe is held to: a lug, or the free end of the wire to a ground point, which is on the instrument. */
+function probedName(circuit: Circuit, language: Language, lug: LugId): string {
+  const name = endName(circuit, language, endAt(lug));
+  const free = circuit.kit.joints.some((joint) => {
+    const ends = unsolderedEnds(circuit.kit, joint);
+    return (['from', 'to'] as const).some((end) => ends[end] === 'free' && lugIdOf(joint[end]) === lug);
+  });
+  return free ? sayIn(language)('test.free-end', { point: name }) : name;
 }
 
 /** How the switches stand; empty for a kit without any. */

@@ -258,6 +258,7 @@ export const de: Messages = {
   'step-joint.wire': 'Draht{cut} von {from} nach {to}',
   'step-joint.jumper': 'Blanke Drahtbrücke{cut} von {from} nach {to}',
   'step-joint.braid': 'Schirmgeflecht{cut} von {from} nach {to}',
+  'step-joint.lead': 'Ader{cut} von {from} nach {to}',
   'steps.leg': '{component}{cut}: ein Beinchen an {to}',
   'steps.bend': '{from} zurückbiegen und an {to} löten',
   'steps.sleeved': 'mit Isolierschlauch',
@@ -265,8 +266,15 @@ export const de: Messages = {
   'steps.hook':
     '{line}; {ends, select, one {nur einhaken} other {an {end} nur einhaken}}, in Schritt {step} löten',
   'steps.gather': '{line}; an {end} alles Eingehakte mitlöten',
+  'steps.free': '{line}; das Ende für {point} bleibt frei',
+  'steps.why-free':
+    '{points}: nicht im Bausatz, sondern am Instrument. Dieses Drahtende bleibt frei, bis die Teile im Instrument sind; bei einem Test die Messspitze an das blanke Ende halten.',
+  'steps.why-leads':
+    'Die Adern eines Tonabnehmers sind an ihm schon befestigt: nur ihr anderes Ende löten; nur dieses trägt eine Nummer.',
+  'steps.at-leads':
+    'Hier wird am blanken Ende einer Ader des Tonabnehmers gelötet, nicht im Tonabnehmer; mit Isolierschlauch überziehen: {ends}.',
   'steps.why-surface':
-    'Hier wird noch einmal gelötet, da sich an einem Gehäuse nichts einhaken lässt: {ends}.',
+    'Hier sind schon Lötstellen aus einem früheren Schritt; die neuen daneben setzen: {ends}.',
   'steps.why-test':
     '{end}: jetzt gelötet, damit die Verdrahtung geprüft werden kann, und in Schritt {step} noch einmal mit der Ader des Tonabnehmers.',
   'steps.why-waits':
@@ -286,6 +294,7 @@ export const de: Messages = {
   'test.short-looks':
     'Unter 1\u00a0Ω: Das Multimeter zeigt fast dasselbe wie mit aneinandergehaltenen Messspitzen.',
   'test.joint': '{from} – {to}',
+  'test.free-end': 'dem freien Ende des Drahts für {point}',
   'test.missing':
     'Zeigt es {near, select, yes {etwa } other {}}{reading}, diese Verbindungen prüfen und nachlöten: {joints}.',
   'test.bridged':
@@ -325,7 +334,7 @@ export const de: Messages = {
     'Spitze: der Kontakt, der das Ende des Steckers berührt.{ring, select, yes { Ring: der Kontakt, der den mittleren Abschnitt des Steckers berührt.} other {}} Schaft: die Öse, die mit dem Gewinde der Buchse verbunden ist',
   'leaflet.not-in-kit': 'nicht im Bausatz',
   'leaflet.ground-point':
-    'Die Stelle am Instrument, zu der dieser Massedraht führt, zum Beispiel Steg, Saitenhalter oder Abschirmung des Fachs',
+    'Die Stelle am Instrument, zu der dieser Massedraht führt, zum Beispiel Steg, Saitenhalter oder Abschirmung des Fachs. Die Zeichnungen zeigen sie als eine Öse, 1: eine solche Öse zum Löten gibt es nicht',
   'leaflet.orientation': 'Ösen und Stellungen erkennen',
   'orient.hold':
     '{side, select, component {Die Zeichnungen zeigen Potis und Schalter von der Seite der Achse oder des Hebels, als wären die Ösen durch sie hindurch zu sehen.} other {Die Zeichnungen zeigen Potis und Schalter von der Seite ihrer Ösen: jedes Teil mit den Ösen zu sich halten, die Achse oder den Hebel von sich weg.}} An den Teilen im Bausatz können die Ösen anders angeordnet sein: maßgebend sind die folgenden Zeilen.',
@@ -413,7 +422,7 @@ export const de: Messages = {
   'fit.wires':
     'Die Drähte ohne Zug verlegen, abseits der beweglichen Teile von Schaltern. Kein blankes Beinchen, keine Öse und kein blanker Draht darf ein anderes, ein Gehäuse oder die Abschirmung berühren.',
   'fit.point':
-    '{point}: diesen Draht an seine Stelle am Instrument führen und das blanke Ende dort auf sauberem Metall befestigen. Zwischen diesem Metall und dem Schaft der Buchse zeigt das Multimeter unter 1\u00a0Ω.',
+    '{point}: das freie Ende dieses Drahts an seine Stelle am Instrument führen und dort blank auf sauberem Metall befestigen. Zwischen diesem Metall und dem Schaft der Buchse zeigt das Multimeter unter 1\u00a0Ω.',
   'fit.plug':
     'Vor dem Schließen des Instruments den Verstärker ganz leise stellen, einstecken, den Verstärker einschalten und nur wenig lauter drehen.',
   'fit.tap':
@@ -422,7 +431,7 @@ export const de: Messages = {
     'Kribbelt es beim Berühren von Metallteilen oder brummt der Verstärker laut, sofort den Stecker ziehen und nicht spielen: Verstärker und Netzerdung von einer Elektrofachkraft prüfen lassen; was sie sagt, geht dieser Anleitung vor.',
   'leaflet.number': 'Nr.',
   'leaflet.rings-say':
-    'Jeder Schritt hat eine Zeichnung. Neue Verbindungen sind dick. Jedes Ende, das gelötet wird, trägt die Nummer aus der Liste, auf dem Draht oder daneben mit einem dünnen Strich zum Ende; wo ein Beinchen aus seinem Bauteil kommt und an der umgebogenen Lötöse ist nichts zu löten und steht keine Nummer. Buchstaben auf einem Draht sind das Kürzel seiner Farbe. Schwarze Nummer: dieses Ende in diesem Schritt löten. Weiße Nummer: nur einhaken; gelötet wird in einem späteren Schritt, zusammen mit allem, was noch an diese Lötöse kommt. Frühere Verbindungen sind dünn; ein Ende, das erst eingehakt ist, hat einen offenen Ring.',
+    'Jeder Schritt hat eine Zeichnung. Neue Verbindungen sind dick. Jedes Ende, das gelötet wird, trägt die Nummer aus der Liste, auf dem Draht oder daneben mit einem dünnen Strich zum Ende; keine Nummer steht, wo nichts zu löten ist: wo ein Beinchen aus seinem Bauteil oder eine Ader aus ihrem Tonabnehmer kommt, an einer umgebogenen Lötöse und an einem Ende, das frei bleibt. Buchstaben auf einem Draht sind das Kürzel seiner Farbe. Schwarze Nummer: dieses Ende in diesem Schritt löten. Weiße Nummer: nur einhaken; gelötet wird in einem späteren Schritt, zusammen mit allem, was noch an diese Lötöse kommt. Frühere Verbindungen sind dünn; ein Ende, das erst eingehakt ist, hat einen offenen Ring.',
 
   // ── Leaflet: what each switch position does, loads, fault finding
   'leaflet.positions': 'Was jede Schalterstellung bewirkt',

@@ -248,13 +248,22 @@ export const en = {
   'step-joint.wire': 'Wire{cut} from {from} to {to}',
   'step-joint.jumper': 'Bare jumper{cut} from {from} to {to}',
   'step-joint.braid': 'Braid{cut} from {from} to {to}',
+  'step-joint.lead': 'Lead{cut} from {from} to {to}',
   'steps.leg': '{component}{cut}: one leg to {to}',
   'steps.bend': 'Bend {from} back and solder it to {to}',
   'steps.sleeved': 'sleeved',
   'steps.marked': 'marked {print}',
   'steps.hook': '{line}; {ends, select, one {hook only} other {at {end} hook only}}, solder in step {step}',
   'steps.gather': '{line}; at {end} solder all that is hooked',
-  'steps.why-surface': 'Soldered here a second time, since nothing can be hooked into a case: {ends}.',
+  'steps.free': '{line}; leave the end for {point} free',
+  'steps.why-free':
+    '{points}: not in the kit, but on your instrument. This end of the wire stays free until the parts are in the instrument; in a test, hold the probe to its bare end.',
+  'steps.why-leads':
+    'The leads of a pickup are attached to it already: solder only their other ends, which have the numbers.',
+  'steps.at-leads':
+    'These joints are made at the bare end of a pickup’s lead, not in the pickup; sleeve them: {ends}.',
+  'steps.why-surface':
+    'There are joints on this metal from an earlier step; solder the new ones beside them: {ends}.',
   'steps.why-test':
     '{end}: soldered now so that the harness can be tested, and again in step {step} with the pickup’s lead.',
   'steps.why-waits': 'Only hooked for now, and soldered together with the pickup’s lead: {components}.',
@@ -270,6 +279,7 @@ export const en = {
   'test.open-looks': 'Open: the meter shows what it shows with its probes apart, such as OL.',
   'test.short-looks': 'Below 1 Ω: the meter shows nearly what it shows with its probes touching.',
   'test.joint': '{from} – {to}',
+  'test.free-end': 'the free end of the wire for {point}',
   'test.missing':
     'If it reads {near, select, yes {about } other {}}{reading}, check these joints and solder them again: {joints}.',
   'test.bridged': 'If it reads below 1 Ω, look for a solder bridge or a loose wire strand between {lugs}.',
@@ -307,7 +317,7 @@ export const en = {
     'Tip: the contact that touches the end of the plug.{ring, select, yes { Ring: the contact that touches the plug’s middle section.} other {}} Sleeve: the lug that is connected to the threaded body',
   'leaflet.not-in-kit': 'not in the kit',
   'leaflet.ground-point':
-    'The place on your instrument that this ground wire goes to, such as the bridge, the tailpiece or the shielding of the cavity',
+    'The place on your instrument that this ground wire goes to, such as the bridge, the tailpiece or the shielding of the cavity. The drawings show it as one lug, 1: there is no such lug to solder to',
   'leaflet.orientation': 'How to tell lugs and positions',
   'orient.hold':
     '{side, select, component {The drawings show pots and switches from the side of the shaft or lever, as if you could see the lugs through them.} other {The drawings show pots and switches from the side of their lugs: hold each with its lugs towards you and its shaft or lever away from you.}} Lugs can be arranged differently on the part in your kit: go by the lines below.',
@@ -393,7 +403,7 @@ export const en = {
   'fit.wires':
     'Lay the wires without tension, away from the moving parts of switches. No bare leg, lug or wire may touch another one, a case or the shielding.',
   'fit.point':
-    '{point}: take this wire to its place on the instrument and fix its bare end to clean metal there. Between that metal and the jack’s sleeve the meter shows below 1 Ω.',
+    '{point}: take the free end of this wire to its place on the instrument and fix it, bare, to clean metal there. Between that metal and the jack’s sleeve the meter shows below 1\u00a0Ω.',
   'fit.plug':
     'Before you close the instrument, turn the amplifier’s volume to 0, plug in, switch the amplifier on, and turn its volume up a little.',
   'fit.tap':
@@ -402,7 +412,7 @@ export const en = {
     'If metal parts tingle when you touch them, or the amplifier hums loudly, unplug at once and do not play: have the amplifier and its mains earthing checked by a licensed electrician, whose word comes before this leaflet.',
   'leaflet.number': 'No.',
   'leaflet.rings-say':
-    'Each step has a drawing. New joints are thick. Every end to be soldered has the number that the joint has in the list, on the wire or next to it with a thin line to the end; where a component leg leaves its body, and at the lug that is bent, there is nothing to solder and no number. Letters on a wire are the code of its colour. A black number: solder this end in this step. A white one: hook it only; it is soldered in a later step, with what else comes to that lug. Joints made before are thin; an end that is only hooked so far has an open ring.',
+    'Each step has a drawing. New joints are thick. Every end to be soldered has the number that the joint has in the list, on the wire or next to it with a thin line to the end; there is no number where there is nothing to solder: where a component leg leaves its body, a lead its pickup, at a lug that is bent, and at an end that stays free. Letters on a wire are the code of its colour. A black number: solder this end in this step. A white one: hook it only; it is soldered in a later step, with what else comes to that lug. Joints made before are thin; an end that is only hooked so far has an open ring.',
 
   // ── Leaflet: what each switch position does, loads, fault finding
   'leaflet.positions': 'What each switch position does',

@@ -257,6 +257,7 @@ export const es: Messages = {
   'step-joint.wire': 'Cable{cut} de {from} a {to}',
   'step-joint.jumper': 'Puente desnudo{cut} de {from} a {to}',
   'step-joint.braid': 'Malla{cut} de {from} a {to}',
+  'step-joint.lead': 'Hilo de la pastilla{cut} de {from} a {to}',
   'steps.leg': '{component}{cut}: una patilla a {to}',
   'steps.bend': 'Doblar {from} hacia atrás y soldar a {to}',
   'steps.sleeved': 'con funda aislante',
@@ -264,7 +265,15 @@ export const es: Messages = {
   'steps.hook':
     '{line}; {ends, select, one {solo enganchar} other {en {end}, solo enganchar}}, soldar en el paso {step}',
   'steps.gather': '{line}; en {end}, soldar todo lo enganchado',
-  'steps.why-surface': 'Se suelda aquí otra vez, pues nada puede engancharse a una carcasa: {ends}.',
+  'steps.free': '{line}; dejar libre el extremo para {point}',
+  'steps.why-free':
+    '{points}: no está en el kit, sino en el instrumento. Este extremo del cable queda libre hasta que las piezas estén en el instrumento; en una prueba, apoyar la punta en el extremo desnudo.',
+  'steps.why-leads':
+    'Los hilos de una pastilla ya están unidos a ella: soldar solo el otro extremo, el único que lleva número.',
+  'steps.at-leads':
+    'Estas soldaduras se hacen en el extremo desnudo de un hilo de la pastilla, no dentro de ella; enfundarlas: {ends}.',
+  'steps.why-surface':
+    'Este metal ya tiene soldaduras de un paso anterior; hacer las nuevas al lado: {ends}.',
   'steps.why-test':
     '{end}: se suelda ahora para poder probar el cableado, y otra vez en el paso {step} con el hilo de la pastilla.',
   'steps.why-waits':
@@ -285,6 +294,7 @@ export const es: Messages = {
   'test.short-looks':
     'Menos de 1\u00a0Ω: el multímetro muestra casi lo mismo que con las puntas de prueba en contacto.',
   'test.joint': '{from} – {to}',
+  'test.free-end': 'el extremo libre del cable para {point}',
   'test.missing':
     'Si muestra {near, select, yes {unos } other {}}{reading}, revisar y volver a soldar estas uniones: {joints}.',
   'test.bridged': 'Si muestra menos de 1\u00a0Ω, buscar un puente de estaño o un hilo suelto entre {lugs}.',
@@ -322,7 +332,7 @@ export const es: Messages = {
     'Punta: el contacto que toca el extremo de la clavija.{ring, select, yes { Anillo: el contacto que toca la parte central de la clavija.} other {}} Manga: el terminal unido a la rosca del jack',
   'leaflet.not-in-kit': 'no incluido en el kit',
   'leaflet.ground-point':
-    'El lugar del instrumento al que va este cable de masa, por ejemplo el puente, el cordal o el apantallado de la cavidad',
+    'El lugar del instrumento al que va este cable de masa, por ejemplo el puente, el cordal o el apantallado de la cavidad. Los dibujos lo muestran como un terminal, 1: no hay tal terminal donde soldar',
   'leaflet.orientation': 'Cómo reconocer terminales y posiciones',
   'orient.hold':
     '{side, select, component {Los dibujos muestran potenciómetros y conmutadores desde el lado del eje o de la palanca, como si los terminales se vieran a través de ellos.} other {Los dibujos muestran potenciómetros y conmutadores desde el lado de sus terminales: sujetar cada pieza con los terminales hacia uno mismo y el eje o la palanca hacia atrás.}} En las piezas del kit los terminales pueden estar dispuestos de otra forma: valen las líneas siguientes.',
@@ -410,7 +420,7 @@ export const es: Messages = {
   'fit.wires':
     'Colocar los cables sin tensión, lejos de las partes móviles de los conmutadores. Ninguna patilla, terminal o hilo desnudo debe tocar otro, una carcasa o el apantallado.',
   'fit.point':
-    '{point}: llevar este cable a su lugar en el instrumento y fijar allí el extremo desnudo sobre metal limpio. Entre ese metal y la manga del jack, el multímetro muestra menos de 1\u00a0Ω.',
+    '{point}: llevar el extremo libre de este cable a su lugar en el instrumento y fijarlo allí, desnudo, sobre metal limpio. Entre ese metal y la manga del jack, el multímetro muestra menos de 1\u00a0Ω.',
   'fit.plug':
     'Antes de cerrar el instrumento, poner el volumen del amplificador en 0, enchufar, encender el amplificador y subir un poco el volumen.',
   'fit.tap':
@@ -419,7 +429,7 @@ export const es: Messages = {
     'Si las partes metálicas dan un hormigueo al tocarlas, o el amplificador zumba con fuerza, desenchufar enseguida y no seguir tocando el instrumento: hacer revisar el amplificador y la toma de tierra por un electricista autorizado, cuyo criterio está por encima de esta hoja.',
   'leaflet.number': 'N.º',
   'leaflet.rings-say':
-    'Cada paso tiene su dibujo. Las uniones nuevas son gruesas. Cada extremo que se suelda lleva el número de la lista, sobre el cable o al lado con una línea fina hasta el extremo; donde una patilla sale de su componente, y en el terminal doblado, no hay nada que soldar ni número. Las letras sobre un cable son el código de su color. Número negro: soldar ese extremo en este paso. Número blanco: solo engancharlo; se suelda en un paso posterior, junto con lo que aún llega a ese terminal. Las uniones anteriores son finas; un extremo que solo está enganchado lleva un anillo vacío.',
+    'Cada paso tiene su dibujo. Las uniones nuevas son gruesas. Cada extremo que se suelda lleva el número de la lista, sobre el cable o al lado con una línea fina hasta el extremo; no hay número donde no hay nada que soldar: donde una patilla sale de su componente o un hilo de su pastilla, en un terminal doblado y en un extremo que queda libre. Las letras sobre un cable son el código de su color. Número negro: soldar ese extremo en este paso. Número blanco: solo engancharlo; se suelda en un paso posterior, junto con lo que aún llega a ese terminal. Las uniones anteriores son finas; un extremo que solo está enganchado lleva un anillo vacío.',
 
   // ── Leaflet: what each switch position does, loads, fault finding
   'leaflet.positions': 'Qué hace cada posición',

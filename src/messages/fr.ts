@@ -256,6 +256,7 @@ export const fr: Messages = {
   'step-joint.wire': 'Fil{cut} de {from} à {to}',
   'step-joint.jumper': 'Pont nu{cut} de {from} à {to}',
   'step-joint.braid': 'Tresse{cut} de {from} à {to}',
+  'step-joint.lead': 'Fil du micro{cut} de {from} à {to}',
   'steps.leg': '{component}{cut}\u00a0: une patte à {to}',
   'steps.bend': 'Replier {from} et souder sur {to}',
   'steps.sleeved': 'sous gaine',
@@ -263,7 +264,15 @@ export const fr: Messages = {
   'steps.hook':
     '{line}\u00a0; {ends, select, one {accrocher seulement} other {à {end}, accrocher seulement}}, souder à l’étape {step}',
   'steps.gather': '{line}\u00a0; à {end}, souder tout ce qui est accroché',
-  'steps.why-surface': 'Soudé ici une seconde fois, car rien ne peut s’accrocher à un boîtier\u00a0: {ends}.',
+  'steps.free': '{line}\u00a0; laisser libre le bout pour {point}',
+  'steps.why-free':
+    '{points}\u00a0: pas dans le kit, mais sur l’instrument. Ce bout du fil reste libre jusqu’à ce que les pièces soient dans l’instrument\u00a0; pour un test, tenir la pointe de touche sur le bout nu.',
+  'steps.why-leads':
+    'Les fils d’un micro y sont déjà fixés\u00a0: ne souder que leur autre bout, qui seul porte un numéro.',
+  'steps.at-leads':
+    'Ces soudures se font au bout nu d’un fil du micro, non dans le micro\u00a0; les gainer\u00a0: {ends}.',
+  'steps.why-surface':
+    'Ce métal porte déjà des soudures d’une étape précédente\u00a0; faire les nouvelles à côté\u00a0: {ends}.',
   'steps.why-test':
     '{end}\u00a0: soudé maintenant pour pouvoir tester le câblage, puis à nouveau à l’étape {step} avec le fil du micro.',
   'steps.why-waits':
@@ -284,6 +293,7 @@ export const fr: Messages = {
   'test.short-looks':
     'Moins de 1\u00a0Ω\u00a0: le multimètre affiche presque la même chose que pointes de touche en contact.',
   'test.joint': '{from} – {to}',
+  'test.free-end': 'le bout libre du fil pour {point}',
   'test.missing':
     'S’il affiche {near, select, yes {environ } other {}}{reading}, vérifier et ressouder ces liaisons\u00a0: {joints}.',
   'test.bridged':
@@ -323,7 +333,7 @@ export const fr: Messages = {
     'Pointe\u00a0: le contact qui touche le bout de la fiche.{ring, select, yes { Anneau\u00a0: le contact qui touche la partie médiane de la fiche.} other {}} Corps\u00a0: la cosse reliée au filetage de la prise',
   'leaflet.not-in-kit': 'pas dans le kit',
   'leaflet.ground-point':
-    'L’endroit de l’instrument où va ce fil de masse, par exemple le chevalet, le cordier ou le blindage de la cavité',
+    'L’endroit de l’instrument où va ce fil de masse, par exemple le chevalet, le cordier ou le blindage de la cavité. Les dessins le montrent comme une cosse, 1\u00a0: il n’y a là aucune cosse à souder',
   'leaflet.orientation': 'Reconnaître cosses et positions',
   'orient.hold':
     '{side, select, component {Les dessins montrent potentiomètres et commutateurs du côté de l’axe ou du levier, comme si les cosses se voyaient à travers.} other {Les dessins montrent potentiomètres et commutateurs du côté de leurs cosses\u00a0: tenir chaque pièce cosses vers soi, axe ou levier vers l’arrière.}} Sur les pièces du kit, les cosses peuvent être disposées autrement\u00a0: se fier aux lignes suivantes.',
@@ -411,7 +421,7 @@ export const fr: Messages = {
   'fit.wires':
     'Poser les fils sans tension, loin des parties mobiles des commutateurs. Aucune patte nue, aucune cosse ni aucun fil nu ne doit toucher les autres, un boîtier ou le blindage.',
   'fit.point':
-    '{point}\u00a0: amener ce fil à sa place sur l’instrument et y fixer son bout nu sur du métal propre. Entre ce métal et le corps de la prise, le multimètre affiche moins de 1\u00a0Ω.',
+    '{point}\u00a0: amener le bout libre de ce fil à sa place sur l’instrument et l’y fixer, nu, sur du métal propre. Entre ce métal et le corps de la prise, le multimètre affiche moins de 1\u00a0Ω.',
   'fit.plug':
     'Avant de refermer l’instrument, mettre le volume de l’amplificateur à 0, brancher, allumer l’amplificateur et monter un peu le volume.',
   'fit.tap':
@@ -420,7 +430,7 @@ export const fr: Messages = {
     'Si les parties métalliques picotent au toucher, ou si l’amplificateur ronfle fort, débrancher aussitôt et ne pas jouer\u00a0: faire vérifier l’amplificateur et la mise à la terre par un électricien agréé, dont l’avis prime sur cette notice.',
   'leaflet.number': 'N°',
   'leaflet.rings-say':
-    'Chaque étape a son dessin. Les nouvelles liaisons sont épaisses. Chaque bout à souder porte le numéro de la liste, sur le fil ou à côté avec un trait fin jusqu’au bout\u00a0; là où une patte sort de son composant, et à la cosse pliée, il n’y a rien à souder ni de numéro. Les lettres sur un fil sont le code de sa couleur. Numéro noir\u00a0: souder ce bout à cette étape. Numéro blanc\u00a0: accrocher seulement\u00a0; il est soudé plus tard, avec ce qui vient encore à cette cosse. Les liaisons déjà faites sont fines\u00a0; un bout seulement accroché a un anneau vide.',
+    'Chaque étape a son dessin. Les nouvelles liaisons sont épaisses. Chaque bout à souder porte le numéro de la liste, sur le fil ou à côté avec un trait fin jusqu’au bout\u00a0; pas de numéro là où il n’y a rien à souder\u00a0: là où une patte sort de son composant ou un fil de son micro, à une cosse pliée et à un bout qui reste libre. Les lettres sur un fil sont le code de sa couleur. Numéro noir\u00a0: souder ce bout à cette étape. Numéro blanc\u00a0: accrocher seulement\u00a0; il est soudé plus tard, avec ce qui vient encore à cette cosse. Les liaisons déjà faites sont fines\u00a0; un bout seulement accroché a un anneau vide.',
 
   // ── Leaflet: what each switch position does, loads, fault finding
   'leaflet.positions': 'Ce que fait chaque position',

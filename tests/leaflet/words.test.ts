@@ -208,10 +208,10 @@ describe('what only some kits have', () => {
   it('fitting tells of a ground point, and of a plug, where there is one', async () => {
     const told = (prepared: Analysed) => itemsOf(fittingSection(prepared, say)).join(' ');
     const whole = told(await solved('samples/kestrel-hss.yaml'));
-    expect(whole).toContain('String ground: take this wire');
+    expect(whole).toContain('String ground: take the free end of this wire');
     expect(whole).toContain('licensed electrician');
     const plain = told(analyse(volume('right', ['3', '1'])));
-    expect(plain).not.toContain('take this wire');
+    expect(plain).not.toContain('take the free end');
     expect(plain).toContain('screwdriver');
   });
 
