@@ -187,7 +187,13 @@ export function jackTests(
   const say = sayIn(language);
   const full = ({ volumeFull, hooked }: (typeof cards.before)[number]): string => {
     const expected = expectedText(language, volumeFull);
-    return hooked ? say('test.or-hooked', { expected, hooked: expectedText(language, hooked) }) : expected;
+    if (!hooked) return expected;
+    return hooked.between
+      ? say('test.or-some-hooked', {
+          expected,
+          lowest: hooked.kind === 'short' ? say('test.short') : ohmsAtLeast(language, hooked.low),
+        })
+      : say('test.or-hooked', { expected, hooked: expectedText(language, hooked) });
   };
   // A pot leaves some ohms at the end of its track, so that a meter seldom shows as little as with its probes touching.
   const zero = ({ volumeZero }: (typeof cards.before)[number]): string =>

@@ -287,6 +287,8 @@ export const de: Messages = {
   'test.value': '{nominal}, von {low} bis {high}',
   'test.or-hooked':
     '{expected}; auch {hooked} ist richtig, wo ein nur eingehaktes Beinchen seine Öse schon berührt',
+  'test.or-some-hooked':
+    '{expected}; auch weniger, bis hinab zu {lowest}, ist richtig: es kommt darauf an, welche der eingehakten Beinchen ihre Öse schon berühren',
   'test.nearly-zero': 'höchstens wenige Ohm',
   'test.nearly-looks':
     'Höchstens wenige Ohm: Ein Poti auf 0 behält am Ende seiner Bahn einen kleinen Widerstand.',

@@ -274,6 +274,8 @@ export const en = {
   'test.short': 'below 1 Ω',
   'test.value': '{nominal}, from {low} to {high}',
   'test.or-hooked': '{expected}; {hooked} is right too, where a leg that is only hooked touches its lug',
+  'test.or-some-hooked':
+    '{expected}; anything less, down to {lowest}, is right too: it depends on which of the hooked legs touch their lugs',
   'test.nearly-zero': 'a few ohms or less',
   'test.nearly-looks': 'A few ohms or less: a pot on 0 leaves a little resistance at the end of its track.',
   'test.open-looks': 'Open: the meter shows what it shows with its probes apart, such as OL.',

@@ -286,6 +286,8 @@ export const es: Messages = {
   'test.value': '{nominal}, de {low} a {high}',
   'test.or-hooked':
     '{expected}; {hooked} también es correcto, si una patilla solo enganchada toca su terminal',
+  'test.or-some-hooked':
+    '{expected}; menos, hasta {lowest}, también es correcto: depende de qué patillas enganchadas tocan su terminal',
   'test.nearly-zero': 'unos pocos ohmios como máximo',
   'test.nearly-looks':
     'Unos pocos ohmios como máximo: un potenciómetro en 0 conserva una pequeña resistencia al final de su pista.',

@@ -285,6 +285,8 @@ export const fr: Messages = {
   'test.value': '{nominal}, de {low} à {high}',
   'test.or-hooked':
     '{expected}\u00a0; {hooked} convient aussi, si une patte seulement accrochée touche sa cosse',
+  'test.or-some-hooked':
+    '{expected}\u00a0; moins, jusqu’à {lowest}, convient aussi\u00a0: cela dépend des pattes accrochées qui touchent leur cosse',
   'test.nearly-zero': 'quelques ohms au plus',
   'test.nearly-looks':
     'Quelques ohms au plus\u00a0: un potentiomètre sur 0 garde une faible résistance au bout de sa piste.',

@@ -67,14 +67,20 @@ describe('HSS, five-way lever', () => {
     const { before, finished } = jackTests(kestrel);
     expect(before.map(({ volumeFull, volumeZero }) => [volumeFull, volumeZero])).toEqual(
       // Where the hooked leg of a pad touches its lug: 500 ∥ 470 = 242.3 kΩ, and with both pads 500 ∥ 470 ∥ 470 = 159.9 kΩ.
+      // With both legs in position 4 either may touch alone: all from 400 ∥ 446.5 ∥ 446.5 = 143.2 kΩ on, as pots are ±20 % and pads ±5 %, at any
+      // temperature.
       [undefined, 242, 242, 160, 242].map((kilo) => [
         kilo === undefined
           ? '500 kΩ, from 400 kΩ to 600 kΩ'
-          : expect.stringMatching(
-              new RegExp(
-                `^500 kΩ, from 400 kΩ to 600 kΩ; ${kilo} kΩ, from \\d+ kΩ to \\d+ kΩ is right too, where a leg that is only hooked touches its lug$`,
+          : kilo === 160
+            ? expect.stringMatching(
+                /^500 kΩ, from 400 kΩ to 600 kΩ; anything less, down to 143 kΩ, is right too: it depends on which of the hooked legs touch their lugs$/,
+              )
+            : expect.stringMatching(
+                new RegExp(
+                  `^500 kΩ, from 400 kΩ to 600 kΩ; ${kilo} kΩ, from \\d+ kΩ to \\d+ kΩ is right too, where a leg that is only hooked touches its lug$`,
+                ),
               ),
-            ),
         'a few ohms or less',
       ]),
     );
