@@ -160,6 +160,7 @@ function wrongText(
       ? []
       : [
           say('test.values', {
+            count: values.length,
             parts: rowOf(values.map((name) => labelOf(circuit.kit, name))),
           }),
         ]),
@@ -211,9 +212,8 @@ export function jackTests(
   return { before: cards.before.map(line), finished: cards.finished.map(line) };
 }
 
-/** What an open circuit, a short and a control on 0 look like on a meter, one sentence each. */
+/** What a short and an open circuit look like on a meter, one sentence each. */
 export const meterHints = (language: Language = DEFAULT_LANGUAGE): readonly string[] => [
   sayIn(language)('test.short-looks'),
   sayIn(language)('test.open-looks'),
-  sayIn(language)('test.nearly-looks'),
 ];

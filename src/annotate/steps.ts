@@ -220,6 +220,10 @@ function notesOf(speaking: Speaking, step: PlannedStep): readonly string[] {
     const own = unsolderedEnds(circuit.kit, joint);
     return (['from', 'to'] as const).map((end) => ({ lug: lugIdOf(joint[end]), why: own[end] }));
   });
+  const braided = step.joints.some((index) => {
+    const joint = nth(circuit.joints, index);
+    return joint.kind === 'braid' && Object.values(unsolderedEnds(circuit.kit, joint)).includes('lead');
+  });
   const free = ends.flatMap(({ lug, why }) => (why === 'free' ? [lug] : []));
   const atLeads = step.heats.flatMap(({ lug }) =>
     isPickup(must(findPart(circuit.kit, endAt(lug).part), lug)) ? [lug] : [],
@@ -227,6 +231,7 @@ function notesOf(speaking: Speaking, step: PlannedStep): readonly string[] {
   return [
     ...(free.length === 0 ? [] : [say('steps.why-free', { points: named(free) })]),
     ...(ends.some(({ why }) => why === 'lead') ? [say('steps.why-leads')] : []),
+    ...(braided ? [say('steps.why-braid')] : []),
     ...(atLeads.length === 0 ? [] : [say('steps.at-leads', { ends: named(atLeads) })]),
     ...(waiting.length === 0 ? [] : [say('steps.why-waits', { components: rowOf([...new Set(waiting)]) })]),
     ...early.map(({ lug }) => say('steps.why-test', { end: named([lug]), step: lastHeat(plan, lug) })),

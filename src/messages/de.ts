@@ -273,6 +273,8 @@ export const de: Messages = {
     'Die Adern eines Tonabnehmers sind an ihm schon befestigt: nur ihr anderes Ende löten; nur dieses trägt eine Nummer.',
   'steps.at-leads':
     'Hier wird am blanken Ende einer Ader des Tonabnehmers gelötet, nicht im Tonabnehmer; mit Isolierschlauch überziehen: {ends}.',
+  'steps.why-braid':
+    'Geflecht: nahe am Ende öffnen, die innere Ader durch das Loch herausziehen und das Geflecht zu einem Strang verdrillen. Bis zur Lötstelle mit Isolierschlauch überziehen und von Signalösen fernhalten.',
   'steps.why-surface':
     'Hier sind schon Lötstellen aus einem früheren Schritt; die neuen daneben setzen: {ends}.',
   'steps.why-test':
@@ -302,8 +304,9 @@ export const de: Messages = {
   'test.bridged':
     'Zeigt es unter 1\u00a0Ω, zwischen {lugs} nach einer Lötbrücke oder einem abstehenden Litzendraht suchen.',
   'test.lugs': '{from} und {to}',
-  'test.values': 'Zeigt es einen anderen Wert, prüfen, ob diese Teile den richtigen Wert haben: {parts}.',
-  'test.by-eye': 'Diese Verbindungen prüft noch keine Messung, also genau hinsehen: {joints}.',
+  'test.values':
+    'Zeigt es einen anderen Wert, den Wert {count, plural, one {dieses Teils} other {dieser Teile}} prüfen: {parts}.',
+  'test.by-eye': 'Diese Verbindungen prüft keine Messung, also ihr Lot genau ansehen: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
   'leaflet.kind': 'Verdrahtungssatz: Bauanleitung',
@@ -318,6 +321,8 @@ export const de: Messages = {
   'leaflet.parts': 'Teile',
   'leaflet.parts-say':
     'Vor dem Beginn jedes Teil abhaken. Fehlt eines oder ist es beschädigt, nicht anfangen.',
+  'leaflet.spare-say':
+    'Die Mengen von Draht und Isolierschlauch sind der Bedarf dieses Bausatzes und {percent} % Reserve.',
   'leaflet.quantity': 'Anz.',
   'leaflet.part': 'Teil',
   'leaflet.picture': 'Bild',
@@ -326,6 +331,7 @@ export const de: Messages = {
   'leaflet.done': 'Fertig',
   'leaflet.bands': 'Ringe: {bands}',
   'leaflet.printed': 'Aufdruck {code}',
+  'leaflet.measure-first': 'Vor dem Löten messen: von {low} bis {high}',
   'leaflet.measures': 'Zwischen seinen Adern etwa {value}',
   'leaflet.measures-assumed': 'Angenommen: {value} zwischen seinen Adern; messen und notieren',
   'leaflet.assumed-say':
@@ -351,7 +357,9 @@ export const de: Messages = {
   'orient.toggle':
     '{switch}: „oben“ und „unten“ bezeichnen, wo der {moves, select, slider {Schieber} other {Hebel}} steht, wenn die Öse {upper} über der Öse {lower} liegt, wie gezeichnet.',
   'orient.check': 'Vor dem Löten an {switch} mit dem Multimeter prüfen: {contacts}.',
-  'orient.contact': '{position} unter 1\u00a0Ω zwischen {from} und {to}',
+  'orient.contact': '{position} unter 1\u00a0Ω zwischen {pairs}',
+  'orient.commons':
+    'Gemeinsame Ösen: {lugs}. Eine Messspitze an eine gemeinsame Öse halten und mit der anderen suchen, mit welcher Öse sie verbunden ist.',
   'leaflet.tools': 'Werkzeug',
   'tool.iron': 'Lötkolben, 30 bis 60\u00a0W, mit Ablage, dazu feuchter Schwamm oder Messingwolle',
   'tool.case': 'Breite Lötspitze und feines Schleifpapier, für Lötstellen an einem Metallgehäuse',
@@ -360,6 +368,8 @@ export const de: Messages = {
   'tool.strippers': 'Abisolierzange',
   'tool.pliers': 'Kleine Spitzzange',
   'tool.clamp': 'Klemme oder Klebeband zum Festhalten der Teile',
+  'tool.stick': 'Holzstäbchen und kleiner Schraubendreher',
+  'tool.desolder': 'Entlötpumpe oder Entlötlitze',
   'tool.meter': 'Multimeter mit Widerstandsmessung',
   'tool.goggles': 'Schutzbrille',
   'leaflet.cautions': 'Vor dem Beginn: Sicherheitshinweise',
@@ -376,10 +386,12 @@ export const de: Messages = {
     'Die Saiten sind mit der Erdung des Verstärkers verbunden und damit auch der Spieler. Bei zweifelhafter Erdung vor dem Anschließen eine Elektrofachkraft prüfen lassen.',
   'caution.children': 'Kleinteile, Drahtreste und Lötkolben von Kindern fernhalten.',
   'caution.rules':
-    'Örtliche Vorschriften für Elektroarbeiten und Abfall beachten. Wo sie oder eine Fachkraft etwas anderes sagen als diese Anleitung, gilt das.',
+    'Örtliche Vorschriften für Elektroarbeiten und Abfall beachten. Weichen sie oder der Rat einer Fachkraft von dieser Anleitung ab, ihnen folgen.',
   'leaflet.steps': 'Löten',
   'leaflet.steps-say':
     'Jeden Draht und jedes Beinchen vor dem Löten durch die Lötöse haken, damit die Verbindung von selbst hält. Öse und Draht zusammen erhitzen, dann das Lot an beide halten, nicht an den Lötkolben. Jede fertige Verbindung abhaken.',
+  'leaflet.hold-say':
+    'Potis und Schalter vor der ersten Lötstelle mit ihren wirklichen Abständen befestigen, auf dem Schlagbrett oder auf einem Karton mit Löchern: Die Zeichnungen sind nicht maßstäblich.{bridging, select, none {} other { Das ist am wichtigsten, wo die Beinchen eines Bauteils zwei Teile verbinden: {bridging}.}}',
   'leaflet.case-say':
     'Lötstellen an einem Metallgehäuse ({cases}): vor der ersten eine Stelle blank schleifen und abwischen. Die Stelle mit breiter Lötspitze erhitzen, länger als eine Öse, bis etwas Lot flach darauf verläuft. Abkühlen lassen. Dann den Draht oder das Beinchen auf das Lot drücken, beides erhitzen, bis das Lot fließt, und stillhalten, bis es fest ist. Ein Poti zwischen zwei Lötstellen am Gehäuse eine Minute abkühlen lassen.',
   'leaflet.step': 'Schritt {number}: {title}',
@@ -398,12 +410,13 @@ export const de: Messages = {
   'leaflet.strip': '{length} abisolieren',
   'leaflet.trim': 'passend kürzen',
   'leaflet.strip-say':
-    'Jeden Draht an beiden Enden {length} abisolieren; das ist in der Länge enthalten. Adern der Tonabnehmer stehen nicht in der Liste: passend kürzen.',
+    'Jeden Draht an beiden Enden {length} abisolieren; das ist in der Länge enthalten. Die Zeichnungen sind nicht maßstäblich. Adern der Tonabnehmer stehen nicht in der Liste: passend kürzen.',
   'leaflet.estimated-say':
     '≈ ist geschätzt: Abstand am Instrument und {percent}\u00a0% mehr, mit beiden abisolierten Enden, aufgerundet auf {length}. Vor dem Schneiden am Instrument messen.',
   'leaflet.extend-for': '{component} (etwa {length})',
   'leaflet.extend-say':
     'Beinchen, die vielleicht nicht von Öse zu Öse reichen: {components}. Ein solches Beinchen mit einem Stück Draht verlängern; Beinchen und neue Lötstelle mit Isolierschlauch überziehen.',
+  'leaflet.extending-wire': 'Draht zum Verlängern von Beinchen',
   'leaflet.probes': 'Messspitzen',
   'leaflet.probes-at': 'Rote Messspitze an {from}, schwarze an {to}.',
   'leaflet.probe-red': 'rot',
@@ -417,7 +430,7 @@ export const de: Messages = {
     'Den Widerstand an der Buchse messen, ohne eingestecktes Kabel. Erst weitermachen, wenn jeder Wert stimmt: Jetzt ist ein Fehler am leichtesten zu finden. Die Werte gelten für Teile innerhalb ihrer Toleranzen, von 10 bis 30\u00a0°C.',
   'leaflet.test-finished': 'Test nach dem letzten Schritt',
   'leaflet.test-finished-say':
-    'Noch einmal an der Buchse messen, jetzt mit den Tonabnehmern. Der Widerstand eines Tonabnehmers ändert sich mit der Temperatur; ein vorher einzeln gemessener zeigt seinen eigenen Wert.',
+    'Noch einmal an der Buchse messen, jetzt mit den Tonabnehmern. Der Widerstand eines Tonabnehmers ändert sich mit der Temperatur; die Grenzen berücksichtigen das.',
   'leaflet.fitting': 'Einbau in das Instrument',
   'fit.nuts':
     'Potis, Schalter und Buchse an ihren Platz setzen, ohne an den Drähten zu ziehen. Beim Anziehen von Mutter oder Schrauben das Gehäuse festhalten: Dreht es sich mit, verdrehen sich die Drähte und Lötstellen brechen.',
@@ -429,11 +442,20 @@ export const de: Messages = {
     'Vor dem Schließen des Instruments den Verstärker ganz leise stellen, einstecken, den Verstärker einschalten und nur wenig lauter drehen.',
   'fit.tap':
     'In jeder Schalterstellung jeden Tonabnehmer leicht mit einem kleinen Stahlschraubendreher antippen; den Schraubendreher gut festhalten, denn der Magnet zieht ihn an. Deutlich zu hören ist das bei den Tonabnehmern, die in dieser Stellung klingen, bei den anderen kaum oder gar nicht.',
+  'fit.tone':
+    'In einer Stellung, in der er wirkt, von 10 auf 0 drehen: {controls}. Die Höhen müssen verschwinden; das prüft die Lötstellen von {components}.',
   'fit.stop':
-    'Kribbelt es beim Berühren von Metallteilen oder brummt der Verstärker laut, sofort den Stecker ziehen und nicht spielen: Verstärker und Netzerdung von einer Elektrofachkraft prüfen lassen; was sie sagt, geht dieser Anleitung vor.',
+    'Kribbelt es beim Berühren von Metallteilen oder brummt der Verstärker laut, sofort den Stecker ziehen und nicht spielen: Verstärker und Netzerdung von einer Elektrofachkraft prüfen lassen. Ihrem Rat folgen, auch gegen diese Anleitung.',
   'leaflet.number': 'Nr.',
   'leaflet.rings-say':
-    'Jeder Schritt hat eine Zeichnung. Neue Verbindungen sind dick. Jedes Ende, das gelötet wird, trägt die Nummer aus der Liste, auf dem Draht oder daneben mit einem dünnen Strich zum Ende; keine Nummer steht, wo nichts zu löten ist: wo ein Beinchen aus seinem Bauteil oder eine Ader aus ihrem Tonabnehmer kommt, an einer umgebogenen Lötöse und an einem Ende, das frei bleibt. Buchstaben auf einem Draht sind das Kürzel seiner Farbe. Schwarze Nummer: dieses Ende in diesem Schritt löten. Weiße Nummer: nur einhaken; gelötet wird in einem späteren Schritt, zusammen mit allem, was noch an diese Lötöse kommt. Frühere Verbindungen sind dünn; ein Ende, das erst eingehakt ist, hat einen offenen Ring.',
+    'Jeder Schritt hat eine Zeichnung; neue Verbindungen sind darin dick, frühere dünn. Buchstaben auf einem Draht sind das Kürzel seiner Farbe.',
+  'rings.number':
+    'Die Nummer an einem Ende ist die aus der Liste. Sie steht auf dem Draht oder daneben mit einem dünnen Strich zum Ende.',
+  'rings.black': 'Weiße Nummer auf Schwarz: dieses Ende in diesem Schritt löten.',
+  'rings.white':
+    'Schwarze Nummer auf Weiß: dieses Ende nur einhaken. Gelötet wird es in einem späteren Schritt, zusammen mit allem, was noch an diese Lötöse kommt. Bis dahin hat es einen offenen Ring.',
+  'rings.none':
+    'Keine Nummer: hier ist nichts zu löten, so wo ein Beinchen aus seinem Bauteil und eine Ader aus ihrem Tonabnehmer kommt, an einer umgebogenen Lötöse und an einem Ende, das frei bleibt.',
 
   // ── Leaflet: what each switch position does, loads, fault finding
   'leaflet.positions': 'Was jede Schalterstellung bewirkt',
@@ -448,6 +470,8 @@ export const de: Messages = {
     'Gleichstromlast: Widerstand zwischen den Adern des Tonabnehmers, alle Tonabnehmer abgeklemmt. Signallast: dasselbe bei {frequency}{toned, select, yes {, mit Tonregler und Kondensator} other {}}. Alle Regler auf 10. Die letzte Spalte vergleicht die Signallast mit der vorgesehenen.',
   'leaflet.designed-say':
     'Vorgesehene Lasten (Gleichstromlast, Signallast): {loads}. Ist ein Tonabnehmer allein zu hören, klingt er wie vorgesehen, wenn seine Lasten etwa so groß sind. Mehr Ohm machen den Klang heller, weniger machen ihn dumpfer.',
+  'leaflet.quieter-say':
+    'dB leiser: bei 1 kHz gegenüber dem lautesten Tonabnehmer in derselben Stellung; ein Tonabnehmer allein oder alle zusammen gegenüber der vorgesehenen Verdrahtung.',
   'leaflet.two-loads': '{dc}, {signal}',
   'leaflet.pickup': 'Tonabnehmer',
   'leaflet.dc-load': 'Gleichstromlast',
@@ -467,7 +491,7 @@ export const de: Messages = {
   'fault.one-cause': 'Eine seiner Adern ist nicht richtig verlötet. Signaladern: {places}',
   'fault.one-remedy':
     'Messwert an der Buchse in seiner Stellung mit dem letzten Test vergleichen; beide Adern nachlöten.',
-  'fault.thin': 'Dünner, leiser Klang, wo {pickups} zusammen klingen',
+  'fault.thin': 'Dünner, leiser Klang von Tonabnehmern, die zusammen klingen: {pickups}',
   'fault.thin-cause': 'Gegenphasig: Die zwei Adern eines Tonabnehmers sind vertauscht',
   'fault.thin-remedy': 'Signal und Masse bei jedem mit dem Plan vergleichen und die zwei falschen tauschen.',
   'fault.hum': 'Brummen wird beim Berühren der Saiten nicht leiser',
@@ -477,17 +501,17 @@ export const de: Messages = {
   'fault.buzz': 'Lautes Brummen, beim Berühren von Metall noch lauter',
   'fault.buzz-cause': 'Die Drähte an Spitze und Schaft von {jack} sind vertauscht',
   'fault.buzz-remedy': 'Zuerst Stecker ziehen. Die zwei Drähte tauschen: Masse gehört an den Schaft.',
-  'fault.volume': 'Regelt verkehrt herum oder gar nicht: {controls}',
+  'fault.volume': '{controls}: regelt verkehrt herum oder gar nicht',
   'fault.volume-cause': 'Verbindungen zweier Ösen vertauscht, oder die Verbindung zur Masse leitet nicht',
   'fault.volume-remedy':
     'Die drei Lötösen mit dem Plan vergleichen. Auf die Seite achten, von der er gesehen ist.',
-  'fault.tone': 'Ändert nichts am Klang: {controls}',
+  'fault.tone': '{controls}: ändert nichts am Klang',
   'fault.tone-cause': 'Ein Beinchen des Kondensators oder der Draht zu seiner Öse ist nicht richtig verlötet',
   'fault.tone-remedy': 'Die Verbindungen von {components} nachlöten, dann die des Reglers.',
   'fault.order': 'Die Stellungen von {selector} liegen in umgekehrter Reihenfolge',
-  'fault.order-cause': 'Der Schalter lag beim Verdrahten verkehrt herum',
+  'fault.order-cause': 'Der Schalter sitzt verkehrt herum, oder seine Ösen wurden vom falschen Ende gezählt',
   'fault.order-remedy':
-    'Im Ausschnitt umdrehen, wenn die Drähte lang genug sind; sonst die Tonabnehmeradern nach Plan umlöten.',
+    'Die Ösen noch einmal mit dem Multimeter bestimmen. Sitzt jeder Draht an der Öse, die der Plan zeigt, den Schalter an seinem Platz umdrehen; sonst die Drähte an diese Ösen umlöten.',
   'fault.bright': '{pickup} klingt zu hell',
   'fault.bright-cause': 'Ein Beinchen seines Lastwiderstands {pad} ist nicht richtig verlötet',
   'fault.bright-remedy': 'Beide Beinchen von {pad} nachlöten.',
