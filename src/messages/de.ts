@@ -322,7 +322,7 @@ export const de: Messages = {
   'leaflet.parts-say':
     'Vor dem Beginn jedes Teil abhaken. Fehlt eines oder ist es beschädigt, nicht anfangen.',
   'leaflet.spare-say':
-    'Die Mengen von Draht und Isolierschlauch sind der Bedarf dieses Bausatzes und {percent} % Reserve.',
+    'Die Mengen von Draht und Isolierschlauch sind der Bedarf dieses Bausatzes und {percent}\u00a0% Reserve.',
   'leaflet.quantity': 'Anz.',
   'leaflet.part': 'Teil',
   'leaflet.picture': 'Bild',

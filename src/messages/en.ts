@@ -304,7 +304,7 @@ export const en = {
   'leaflet.key': 'Key to the drawing',
   'leaflet.parts': 'Parts',
   'leaflet.parts-say': 'Tick off every part before you start. Do not start if one is missing or damaged.',
-  'leaflet.spare-say': 'Amounts of wire and sleeving are what this kit takes and {percent} % to spare.',
+  'leaflet.spare-say': 'Amounts of wire and sleeving are what this kit takes and {percent}\u00a0% to spare.',
   'leaflet.quantity': 'Qty',
   'leaflet.part': 'Part',
   'leaflet.picture': 'Picture',
@@ -339,7 +339,7 @@ export const en = {
   'orient.toggle':
     '{switch}: “up” and “down” are where its {moves, select, slider {slider} other {lever}} is with lug {upper} above lug {lower}, as drawn.',
   'orient.check': 'Check with the meter before you solder to {switch}: {contacts}.',
-  'orient.contact': '{position}, below 1\u00a0Ω between {pairs}',
+  'orient.contact': '{position}, below 1 Ω between {pairs}',
   'orient.commons':
     'Common lugs: {lugs}. Hold one probe on a common lug and find with the other which lug it is connected to.',
   'leaflet.tools': 'Tools',

@@ -319,7 +319,8 @@ export const es: Messages = {
   'leaflet.key': 'Leyenda del esquema de cableado',
   'leaflet.parts': 'Piezas',
   'leaflet.parts-say': 'Marcar cada pieza antes de empezar. No empezar si falta alguna o está dañada.',
-  'leaflet.spare-say': 'Las cantidades de cable y funda son las de este kit y un {percent} % de reserva.',
+  'leaflet.spare-say':
+    'Las cantidades de cable y funda son las de este kit y un {percent}\u00a0% de reserva.',
   'leaflet.quantity': 'Cant.',
   'leaflet.part': 'Pieza',
   'leaflet.picture': 'Imagen',

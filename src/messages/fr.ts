@@ -320,7 +320,8 @@ export const fr: Messages = {
   'leaflet.parts': 'Pièces',
   'leaflet.parts-say':
     'Cocher chaque pièce avant de commencer. Ne pas commencer s’il en manque une ou si elle est abîmée.',
-  'leaflet.spare-say': 'Les quantités de fil et de gaine sont celles de ce kit, plus {percent} % de réserve.',
+  'leaflet.spare-say':
+    'Les quantités de fil et de gaine sont celles de ce kit, plus {percent}\u00a0% de réserve.',
   'leaflet.quantity': 'Qté',
   'leaflet.part': 'Pièce',
   'leaflet.picture': 'Image',

@@ -11,7 +11,7 @@ const isComponent = (kit: Pick<Kit, 'parts'>, name: string): boolean => {
 };
 
 /** Why an end of a joint needs no solder, by the end. */
-export type Unsoldered = Partial<Record<'from' | 'to', 'leg' | 'bend' | 'lead' | 'free'>>;
+type Unsoldered = Partial<Record<'from' | 'to', 'leg' | 'bend' | 'lead' | 'free'>>;
 
 /**
  * The ends of a joint that need no solder:
