@@ -145,7 +145,7 @@ export function strokes(line: Line, theme: Theme): readonly Stroke[] {
 export type Emphasis = 'plain' | 'pale' | 'new' | 'absent';
 
 /** A theme in which every line is pale, for what does not count. */
-const paled = (theme: Theme): Theme => ({
+export const paled = (theme: Theme): Theme => ({
   ...theme,
   ink: theme.pale,
   outline: theme.pale,

@@ -142,12 +142,12 @@ describe('an inline drawing on a page with a strict policy and the stylesheet th
     'digits.ts',
   );
   if (!kit) throw new Error('not a kit');
-  const css = inkStyles(themes.light, themes.dark);
+  const css = inkStyles();
 
   async function served(body: string) {
-    const html = `<!doctype html><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'"><title>shop</title><link rel="stylesheet" href="drawing.css">${body}`;
+    const html = `<!doctype html><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'"><title>shop</title><link rel="stylesheet" href="theme.css">${body}`;
     const server = createServer((request, answer) => {
-      const isCss = request.url === '/drawing.css';
+      const isCss = request.url === '/theme.css';
       answer.writeHead(200, { 'content-type': isCss ? 'text/css' : 'text/html' });
       answer.end(isCss ? css : html);
     });
