@@ -31,8 +31,12 @@ const kitOf = (id: string, part: string): Kit =>
     ],
   });
 
-/** Every id as often as it stands in different drawings of a kit: in each mode the whole, each state and step, and pieces. */
-async function idsOf(kit: Kit, languages: readonly Language[]): Promise<readonly string[]> {
+/**
+ * Every id as often as it stands in different drawings of a kit: in each mode the whole, each state and step, and pieces.
+ *
+ * @param inAll whether in every view and theme too
+ */
+async function idsOf(kit: Kit, languages: readonly Language[], inAll: boolean): Promise<readonly string[]> {
   const found = new Set<string>();
   for (const language of languages) {
     const one = await prepare(inLanguage(kit, language), undefined, { effort: LOW });
@@ -54,7 +58,7 @@ async function idsOf(kit: Kit, languages: readonly Language[]): Promise<readonly
       { only: ['key', 'cards'] },
       { width: 400 },
       { width: 400, only: ['key', 'cards'] },
-      ...(language === 'en' ? more : []),
+      ...(inAll && language === 'en' ? more : []),
     ];
     for (const aspect of aspects)
       for (const mode of modes)
@@ -64,13 +68,22 @@ async function idsOf(kit: Kit, languages: readonly Language[]): Promise<readonly
   return [...found].flatMap((svg) => [...svg.matchAll(/ id="([^"]*)"/g)].map(([, id = '']) => id));
 }
 
+/** In English and German; a kit that stands beside several others is drawn once. */
+const known = new Map<string, Promise<readonly string[]>>();
+function pairOf(id: string, part: string): Promise<readonly string[]> {
+  const key = `${id} ${part}`;
+  const ids = known.get(key) ?? idsOf(kitOf(id, part), ['en', 'de'], false);
+  known.set(key, ids);
+  return ids;
+}
+
 const twice = (ids: readonly string[]): readonly string[] => {
   const met = new Set<string>();
   return ids.filter((id) => met.size === met.add(id).size);
 };
 
 it('in no mode, state, step, piece, view, theme, width or language', async () => {
-  const ids = await idsOf(kitOf('hs', 'neck'), languages);
+  const ids = await idsOf(kitOf('hs', 'neck'), languages, true);
   expect(ids.length).toBeGreaterThan(2000);
   expect(twice(ids)).toEqual([]);
 }, 240_000);
@@ -90,11 +103,9 @@ it.each([
 ])(
   'nor in those of the kits %s (with a part %s) and %s (with a part %s)',
   async (...[a, own, b, other]) => {
-    const ids = [
-      ...(await idsOf(kitOf(a, own), ['en', 'de'])),
-      ...(await idsOf(kitOf(b, other), ['en', 'de'])),
-    ];
-    expect(twice(ids)).toEqual([]);
+    const [first, second] = [await pairOf(a, own), await pairOf(b, other)];
+    expect(second.length).toBeGreaterThan(500);
+    expect(twice([...first, ...second])).toEqual([]);
   },
   120_000,
 );
