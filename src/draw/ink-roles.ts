@@ -178,6 +178,10 @@ export function inkStyles(light: Theme = themes.light, dark: Theme = themes.dark
     const ink = forcedInk(role, light);
     return ink === undefined ? [] : [`${property(role)}: ${ink};`];
   });
+  // The mark alone does not stand out enough from paper.
+  const rim = ['1px 0', '-1px 0', '0 1px', '0 -1px']
+    .map((by) => `drop-shadow(${by} 0 ${cssInk('ink', light)})`)
+    .join(' ');
   const pale = [...paleRoles(light)].map(([role, as]) => `${property(role)}: ${cssInk(as, light)};`);
   return [
     '/* Inks of Solderleaf drawings that stand in a page (draw --mode inline). Set --solderleaf-paper and so on to change them. */',
@@ -192,10 +196,14 @@ export function inkStyles(light: Theme = themes.light, dark: Theme = themes.dark
     `.sl-off :is(path, rect, circle) { ${pale.join(' ')} }`,
     '/* A joint whose ends are named, and the lugs that it joins; a wire is pointed at by what lies under it. */',
     '.sl-halo { pointer-events: stroke; }',
-    `.sl-named > .sl-halo { stroke: ${cssInk('mark', light)}; filter: drop-shadow(0 0 1px ${cssInk('ink', light)}) drop-shadow(0 0 1px ${cssInk('ink', light)}); }`,
+    `.sl-named > .sl-halo { stroke: ${cssInk('mark', light)}; filter: ${rim}; }`,
     `.sl-tag.sl-named { stroke: ${cssInk('ink', light)}; stroke-width: ${2 * LINE.outline}; stroke-dasharray: none; }`,
     '/* Colours that the visitor’s system forces. Bands and insulation are true. */',
-    `@media (forced-colors: active) { ${INKED} { forced-color-adjust: none; ${forced.join(' ')} } }`,
+    '@media (forced-colors: active) {',
+    `  ${INKED} { forced-color-adjust: none; ${forced.join(' ')} }`,
+    // There is no pale ink: what is not live is thin and broken, as on a copy.
+    `  [data-joint].sl-off > path:not(.sl-halo) { stroke: GrayText; stroke-width: ${LINE.hairline}; stroke-dasharray: ${LINE.broken}; }`,
+    '}',
     '',
   ].join('\n');
 }

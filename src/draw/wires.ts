@@ -160,7 +160,7 @@ export const paled = (theme: Theme): Theme => ({
 });
 
 /** What does not count, where there is no grey: a thin broken line, whatever it is. */
-const dashed = ({ pale }: Theme): Stroke => ({ stroke: pale, width: LINE.hairline, dash: '3 4' });
+const dashed = ({ pale }: Theme): Stroke => ({ stroke: pale, width: LINE.hairline, dash: LINE.broken });
 
 /** Radius of a solder dot: covers the widest line's end, and no more, for a lug's name stands close by. */
 const SOLDER = 3;
