@@ -74,16 +74,20 @@ function figureElement({ data, narrow, styles, scheme = 'auto', ...wide }: Figur
         ),
         h(
           'div',
-          { className: 'slf-cards', role: 'group', tabIndex: 0, ariaLabel: say('leaflet.positions') },
-          ...data.states.map((state) => card(state, data, say)),
+          { className: 'slf-aside' },
+          h(
+            'div',
+            { className: 'slf-cards', role: 'group', tabIndex: 0, ariaLabel: say('leaflet.positions') },
+            ...data.states.map((state) => card(state, data, say)),
+          ),
+          h(
+            'div',
+            { className: 'slf-key' },
+            ...both.map(({ piece, className }) => h('div', { className }, [drawn(piece.key)])),
+          ),
         ),
       ),
       h('p', { className: 'slf-status', role: 'status', hidden: true }),
-      h(
-        'div',
-        { className: 'slf-key' },
-        ...both.map(({ piece, className }) => h('div', { className }, [drawn(piece.key)])),
-      ),
       h(
         'div',
         { className: 'slf-text' },
@@ -167,8 +171,8 @@ function card(state: KitData['states'][number], { switches }: KitData, say: Say)
                 'div',
                 { className: 'slf-pickup', dataPickup: pickup.name },
                 h('dt', {}, pickup.label),
-                h('dd', {}, h('b', {}, pickup.dcLoadWords), ` ${say('load.dc')}`),
-                h('dd', {}, h('b', {}, pickup.signalLoadWords), ` ${say('load.signal')}`),
+                h('dd', {}, h('b', {}, pickup.dcLoadWords), ' ', h('span', {}, say('load.dc'))),
+                h('dd', {}, h('b', {}, pickup.signalLoadWords), ' ', h('span', {}, say('load.signal'))),
                 h('dd', { className: 'slf-quiet' }, pickup.verdict),
               ),
             ),

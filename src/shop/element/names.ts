@@ -2,8 +2,9 @@
 import { every, type ReadFigure } from './read.ts';
 
 const NAMED = 'sl-named';
-const ITEMS = '[data-joint], [data-lug]';
-const SVG = 'http://www.w3.org/2000/svg';
+/** A component's leg is pointed at by the joint that it is part of. */
+const LUG = '[data-lug]:not(.sl-leg-end)';
+const ITEMS = `[data-joint], ${LUG}`;
 
 /** Called with what the keyboard has moved to, so that it can be brought into view. */
 type Reached = (item: Element) => void;
@@ -57,8 +58,7 @@ function walk(view: HTMLElement, { joints, lugs }: ReadFigure, reached: Reached)
   svg.setAttribute('role', 'group');
   const number = (wire: Element): number => Number(wire.getAttribute('data-joint'));
   const wires = [...every<SVGElement>(svg, '[data-joint]')].sort((a, b) => number(a) - number(b));
-  const items = [...wires, ...every<SVGElement>(svg, '[data-lug]')];
-  for (const wire of wires) widen(wire);
+  const items = [...wires, ...every<SVGElement>(svg, LUG)];
   items.forEach((item, i) => {
     const words =
       joints.get(item.getAttribute('data-joint') ?? '') ??
@@ -109,15 +109,4 @@ function nextOf(key: string, at: number, count: number): number | undefined {
     default:
       return undefined;
   }
-}
-
-/** A line that cannot be seen, wide enough to point at, under a wire's own; it is seen where the wire is named. */
-function widen(wire: SVGElement): void {
-  const d = wire.querySelector('path')?.getAttribute('d');
-  // A copy of an upgraded figure has it already.
-  if (typeof d !== 'string' || wire.querySelector('.slf-reach')) return;
-  const reach = document.createElementNS(SVG, 'path');
-  reach.setAttribute('class', 'slf-reach');
-  reach.setAttribute('d', d);
-  wire.prepend(reach);
 }
