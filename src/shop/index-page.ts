@@ -7,7 +7,6 @@ import { h } from 'hastscript';
 import { must } from '../common/must.ts';
 import { DEFAULT_LANGUAGE, type Language } from '../messages/language.ts';
 import { keyOf, type Say, sayIn } from '../messages/say.ts';
-import { listIn } from '../messages/words.ts';
 import { htmlText, SHOP, signature } from './html.ts';
 import { altOf } from './image-object.ts';
 import type { KitData } from './kit-data.ts';
@@ -60,7 +59,7 @@ export function indexPage(
       h('body', [
         h('header', [...senderOf(kits), h('h1', title)]),
         h('main', [
-          filterForm(kits, speaking),
+          filterForm(kits, say),
           countLine(kits.length, say),
           h(
             'ul',
@@ -95,8 +94,8 @@ function kindWords({ kind, what }: PartData, say: Say): string {
   return key === undefined ? what : say(key);
 }
 
-/** Kinds with how many there are of each, in the order of their names: `1 × humbucker, 2 × single coil pickup`. */
-function counted(parts: readonly PartData[], { language, say }: Speaking): Choice {
+/** Kinds with how many there are of each, in the order of their names: `1 × humbucker pickup + 2 × single coil pickup`. */
+function counted(parts: readonly PartData[], say: Say): Choice {
   const kinds = [...new Set(parts.map(({ kind }) => kind))].sort();
   const some = kinds.map((kind) => {
     const own = parts.filter((part) => part.kind === kind);
@@ -105,10 +104,7 @@ function counted(parts: readonly PartData[], { language, say }: Speaking): Choic
   });
   return {
     value: some.map(({ count, kind }) => `${count}-${kind}`).join('_'),
-    words: listIn(
-      language,
-      some.map(({ words }) => words),
-    ),
+    words: some.map(({ words }) => words).join(' + '),
   };
 }
 
@@ -125,32 +121,33 @@ function distinct(choices: readonly Choice[]): readonly Choice[] {
 const switchesIn = (kit: KitData) => inGroup(kit, 'switch');
 const othersIn = (kit: KitData) => inGroup(kit, 'control', 'component', 'other');
 
-/** Hidden until the script runs, without which it would do nothing. */
-function filterForm(kits: readonly KitData[], speaking: Speaking): Element {
-  const { say } = speaking;
-  const parts = kindsOf(kits.flatMap(othersIn), say);
-  return h(
-    'form',
-    { className: ['filter'], role: 'search', ariaLabel: say('shop.index-filter'), hidden: true },
-    [
-      labelled(say('shop.index-search'), h('input', { type: 'search', name: 'words', autoComplete: 'off' })),
-      choiceOf(
-        'pickups',
-        say('shop.index-pickups'),
-        distinct(kits.map((kit) => counted(inGroup(kit, 'pickup'), speaking))),
-        say,
-      ),
-      choiceOf('switch', say('shop.index-switch'), kindsOf(kits.flatMap(switchesIn), say), say),
-      h('fieldset', [
-        h('legend', say('shop.index-parts')),
-        ...parts.map(({ value, words }) =>
-          h('label', [h('input', { type: 'checkbox', name: 'parts', value }), ' ', words]),
-        ),
-      ]),
-      h('button', { type: 'reset' }, say('shop.index-reset')),
-    ],
+/** Where no scripts run the stylesheet hides it, as it would do nothing; elsewhere it is there from the first, so that nothing moves. */
+function filterForm(kits: readonly KitData[], say: Say): Element {
+  // What every kit has tells none from another.
+  const parts = kindsOf(kits.flatMap(othersIn), say).filter(
+    ({ value }) => !kits.every((kit) => othersIn(kit).some(({ kind }) => kind === value)),
   );
+  return h('form', { className: ['filter'], role: 'search', ariaLabel: say('shop.index-filter') }, [
+    labelled(say('shop.index-search'), h('input', { type: 'search', name: 'words', autoComplete: 'off' })),
+    choiceOf(
+      'pickups',
+      say('shop.index-pickups'),
+      distinct(kits.map((kit) => counted(inGroup(kit, 'pickup'), say))),
+      say,
+    ),
+    choiceOf('switch', say('shop.index-switch'), kindsOf(kits.flatMap(switchesIn), say), say),
+    ...(parts.length === 0 ? [] : [partsOf(parts, say)]),
+    h('button', { type: 'reset' }, say('shop.index-reset')),
+  ]);
 }
+
+const partsOf = (parts: readonly Choice[], say: Say): Element =>
+  h('fieldset', [
+    h('legend', say('shop.index-parts')),
+    ...parts.map(({ value, words }) =>
+      h('label', [h('input', { type: 'checkbox', name: 'parts', value }), ' ', words]),
+    ),
+  ]);
 
 const labelled = (words: string, control: Element): Element => h('label', [h('span', words), control]);
 
@@ -190,7 +187,7 @@ function cardOf(kit: KitData, speaking: Speaking): Element {
     pictures.find((one) => one.file === file),
     file,
   );
-  const pickups = counted(inGroup(kit, 'pickup'), speaking);
+  const pickups = counted(inGroup(kit, 'pickup'), say);
   const switches = kindsOf(switchesIn(kit), say);
   const others = kindsOf(othersIn(kit), say);
   const lang = language === speaking.language ? {} : { lang: language };
@@ -265,5 +262,6 @@ input[type='checkbox'] { width: 1.1rem; height: 1.1rem; accent-color: var(--acce
 .kit p { margin: 0.25rem 0; overflow-wrap: anywhere; }
 dl { display: grid; grid-template-columns: max-content 1fr; gap: 0.15rem 0.75rem; margin: 0.5rem 0 0; }
 dd { margin: 0; }
+@media (scripting: none) { .filter { display: none; } }
 @media print { body { max-width: none; background: #fff; } .filter, .count { display: none; } .kit { break-inside: avoid; } }
 `;

@@ -44,7 +44,6 @@ function start(form: HTMLFormElement, count: HTMLElement): void {
   form.addEventListener('reset', () => setTimeout(show));
   // A page that is come back to may have its fields filled in.
   addEventListener('pageshow', show);
-  form.hidden = false;
   show();
 }
 
