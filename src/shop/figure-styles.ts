@@ -14,7 +14,8 @@ const focus = `outline: 3px solid ${ink('accent')}; outline-offset: 2px;`;
 const WIDE = 640;
 /** From which a card stands beside the drawing, and from which tables stand beside each other. */
 const BESIDE = 1000;
-const MAIN = 'minmax(0, 1fr) 23rem';
+/** Room for the key, which is made for a column of 360 px. */
+const KEY = '360px';
 
 /**
  * Rules of the figure's parts. Where scripts run, a figure that none has reached yet already has the shape that it will have then, so that
@@ -55,6 +56,7 @@ export const figureStyles = `/* Figures of Solderleaf kits. */
 .slf-view svg { margin-inline: auto; touch-action: pan-x pan-y; }
 .slf-view[data-zoomed] svg { touch-action: none; cursor: grab; }
 .slf-wide { display: none; }
+.slf-wide svg { width: 100%; max-width: 75rem; }
 .slf-narrow svg { max-width: none; }
 .slf-name { min-height: 4.25rem; padding: 0.5rem 0.75rem !important; border-top: ${rule}; background: ${ink('plate')}; color: ${ink('ink')}; }
 
@@ -106,19 +108,18 @@ export const figureStyles = `/* Figures of Solderleaf kits. */
 @container (min-width: ${WIDE}px) {
   .slf-wide { display: block; }
   .slf-narrow { display: none; }
+  .slf-aside { grid-template-columns: minmax(0, 1fr) ${KEY}; }
   .slf-name { min-height: 2.5rem; }
 }
 @container (min-width: ${BESIDE}px) {
   .slf-text { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); gap: 2rem; }
-  .slf[data-ready] .slf-main { grid-template-columns: ${MAIN}; }
-  .slf[data-ready] .slf-key .slf-wide { display: none; }
-  .slf[data-ready] .slf-key .slf-narrow { display: block; }
+  .slf[data-ready] .slf-main { grid-template-columns: minmax(0, 1fr) ${KEY}; }
+  .slf[data-ready] .slf-aside { grid-template-columns: minmax(0, 1fr); }
 }
 @media (scripting: enabled) {
   @container (min-width: ${BESIDE}px) {
-    .slf:not([data-ready]) .slf-main { grid-template-columns: ${MAIN}; }
-    .slf:not([data-ready]) .slf-key .slf-wide { display: none; }
-    .slf:not([data-ready]) .slf-key .slf-narrow { display: block; }
+    .slf:not([data-ready]) .slf-main { grid-template-columns: minmax(0, 1fr) ${KEY}; }
+    .slf:not([data-ready]) .slf-aside { grid-template-columns: minmax(0, 1fr); }
   }
 }
 @media (prefers-reduced-motion: no-preference) {
