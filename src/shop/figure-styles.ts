@@ -92,7 +92,6 @@ export const figureStyles = `/* Figures of Solderleaf kits. */
 .slf [data-joint]:focus, .slf [data-lug]:focus { outline: none; }
 .slf svg text { pointer-events: none; }
 .slf .sl-halo { pointer-events: stroke; stroke-linecap: round; }
-.slf rect[data-lug].sl-named { stroke: ${ink('ink')}; stroke-width: 3px; }
 
 @media (scripting: enabled) {
   .slf:not([data-ready]) .slf-bar { display: flex; visibility: hidden; }

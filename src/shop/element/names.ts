@@ -9,7 +9,7 @@ const ITEMS = `[data-joint], ${LUG}`;
 /** Called with what the keyboard has moved to, so that it can be brought into view. */
 type Reached = (item: Element) => void;
 
-export interface Names {
+interface Names {
   readonly clear: () => void;
 }
 
