@@ -6,7 +6,7 @@ import { existsSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import { WriteError } from '../../files/write.ts';
 import type { Catalogue, Job } from '../catalogue.ts';
-import type { KitFigures } from '../changes/figures.ts';
+import { type KitFigures, warningsOf } from '../changes/figures.ts';
 import { forgetOthers, notSaved } from '../changes/store.ts';
 import { keepMark } from '../marks.ts';
 import { Cache } from './cache.ts';
@@ -17,6 +17,7 @@ import { type Entry, joinShards, writeEntries } from './manifest.ts';
 import type { BuildOptions, Listener, Summary } from './options.ts';
 import { inParallel, type Pool } from './pool.ts';
 import { isIn } from './shard.ts';
+import { ALL_KITS, buildShop, NO_SHOP } from './shop.ts';
 import { FileHashes, Outputs } from './write-out.ts';
 
 /** How often the record is written while a build is at work, milliseconds. */
@@ -71,6 +72,7 @@ export class Build {
       this.#tell.progress(++done, due.length, job.id);
       if (!this.#options.check && Date.now() - this.#recorded > RECORD) this.#record(true);
     });
+    this.#shop();
     this.#leftOvers(jobs);
     if (!this.#options.check) this.#finish(jobs);
     return { kits: jobs.length, ...this.#count, warned: this.#warned(jobs) };
@@ -82,7 +84,8 @@ export class Build {
   }
 
   #isMine(id: string): boolean {
-    return this.#options.shard === undefined || isIn(this.#options.shard, id);
+    const { shard } = this.#options;
+    return shard === undefined || (id !== ALL_KITS && isIn(shard, id));
   }
 
   /** Takes what is up to date as it is; the rest is due. Neither solves nor places, and reads no kit that was read before. */
@@ -229,6 +232,20 @@ export class Build {
     return undefined;
   }
 
+  /** In a check with kits out of date nobody knows what they will share. */
+  #shop(): void {
+    if (this.#options.shard) return;
+    const done = buildShop(this.#now, this.#unknown.size > 0, this.#tell, {
+      ...this.#options,
+      catalogue: this.#catalogue,
+      earlier: this.#earlier,
+      hashes: this.#hashes,
+      outputs: this.#outputs,
+    });
+    this.#count.stale += done.stale;
+    this.#count.failed += done.failed;
+  }
+
   #sourceOf({ file }: Job): string {
     return relative(this.#catalogue.folder, file).split(sep).join('/');
   }
@@ -242,7 +259,9 @@ export class Build {
       if (!existsSync(join(out, file))) continue;
       const why = ids.has(entry.kit)
         ? `it is no longer among the outputs of ${entry.kit}`
-        : `its kit ${entry.kit} is no longer in the catalogue`;
+        : entry.kit === ALL_KITS
+          ? NO_SHOP
+          : `its kit ${entry.kit} is no longer in the catalogue`;
       if (!this.#options.prune || this.#options.check) {
         this.#count.leftOver++;
         this.#now.set(file, leftOver(entry));
@@ -300,6 +319,3 @@ export class Build {
     }
   }
 }
-
-const warningsOf = ({ problems }: KitFigures): number | undefined =>
-  problems.filter(({ severity }) => severity === 'warning').length || undefined;
