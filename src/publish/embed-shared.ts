@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { inkStyles } from '../draw/ink-roles.ts';
 import { themes } from '../draw/theme.ts';
 import { packageRoot } from '../files/layouts.ts';
+import { figureStyles } from '../shop/figure-styles.ts';
 import { SCRIPT, type Shared, THEME } from '../shop/fragments.ts';
 import { SHOP } from '../shop/html.ts';
 import { indexStyle } from '../shop/index-page.ts';
@@ -35,7 +36,7 @@ let known: { readonly files: readonly ShopContent[]; readonly version: Omit<Shar
 /** The shared files, which are the same for every kit. */
 export function sharedFiles(): NonNullable<typeof known> {
   if (known) return known;
-  const theme = `/* ${SHOP} theme */\n${inkStyles(themes.light, themes.dark)}`;
+  const theme = `/* ${SHOP} theme */\n${inkStyles(themes.light, themes.dark)}${figureStyles}`;
   const element = script('solderleaf-figure.js', 'element');
   known = {
     files: [
