@@ -10,14 +10,14 @@ import { type KitFigures, warningsOf } from '../changes/figures.ts';
 import { forgetOthers, notSaved } from '../changes/store.ts';
 import { keepMark } from '../marks.ts';
 import { Cache } from './cache.ts';
-import { Earlier, leftOver, notWhole } from './earlier.ts';
+import { Earlier, leftOver, notWhole, whyLeft } from './earlier.ts';
 import { Texts } from './keys.ts';
 import type { Answer, Task } from './make.ts';
-import { type Entry, joinShards, writeEntries } from './manifest.ts';
+import { ALL_KITS, type Entry, joinShards, writeEntries } from './manifest.ts';
 import type { BuildOptions, Listener, Summary } from './options.ts';
 import { inParallel, type Pool } from './pool.ts';
 import { isIn } from './shard.ts';
-import { ALL_KITS, buildShop, NO_SHOP } from './shop.ts';
+import { buildShop } from './shop.ts';
 import { FileHashes, Outputs } from './write-out.ts';
 
 /** How often the record is written while a build is at work, milliseconds. */
@@ -44,6 +44,7 @@ export class Build {
   readonly #unknown = new Set<string>();
   readonly #hashes: FileHashes;
   readonly #count = { made: 0, found: 0, fresh: 0, failed: 0, leftOver: 0, stale: 0 };
+  #shopStale = false;
   #recorded = Date.now();
   #trouble: string | undefined;
 
@@ -75,7 +76,7 @@ export class Build {
     this.#shop();
     this.#leftOvers(jobs);
     if (!this.#options.check) this.#finish(jobs);
-    return { kits: jobs.length, ...this.#count, warned: this.#warned(jobs) };
+    return { kits: jobs.length, ...this.#count, shopStale: this.#shopStale, warned: this.#warned(jobs) };
   }
 
   /** Writes the record of what there is by now, where a build ends early. */
@@ -242,7 +243,7 @@ export class Build {
       hashes: this.#hashes,
       outputs: this.#outputs,
     });
-    this.#count.stale += done.stale;
+    this.#shopStale = done.stale;
     this.#count.failed += done.failed;
   }
 
@@ -257,11 +258,7 @@ export class Build {
     for (const [file, entry] of this.#earlier.entries) {
       if (!this.#isMine(entry.kit) || this.#now.has(file) || this.#unknown.has(entry.kit)) continue;
       if (!existsSync(join(out, file))) continue;
-      const why = ids.has(entry.kit)
-        ? `it is no longer among the outputs of ${entry.kit}`
-        : entry.kit === ALL_KITS
-          ? NO_SHOP
-          : `its kit ${entry.kit} is no longer in the catalogue`;
+      const why = whyLeft(entry, ids);
       if (!this.#options.prune || this.#options.check) {
         this.#count.leftOver++;
         this.#now.set(file, leftOver(entry));

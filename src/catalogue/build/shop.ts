@@ -11,17 +11,12 @@ import { type ShopFile, shopManifestSchema } from '../../shop/manifest.ts';
 import type { Catalogue } from '../catalogue.ts';
 import { hashOf } from './cache.ts';
 import type { Earlier } from './earlier.ts';
-import type { Entry } from './manifest.ts';
+import { ALL_KITS, type Entry } from './manifest.ts';
 import type { BuildOptions, Listener } from './options.ts';
 import type { FileHashes, Outputs } from './write-out.ts';
 
 /** The folder of shop pages among the outputs. */
 export const SHOP_FOLDER = 'shop';
-/** What the record has in place of a kit's id for files of all kits; no kit's id has such a sign. */
-export const ALL_KITS = '*';
-
-/** Why shared files are left over. */
-export const NO_SHOP = 'no kit has shop among its outputs';
 
 /** What the shared files of a build are made from and with. */
 interface Building extends Pick<BuildOptions, 'program' | 'check'> {
@@ -42,7 +37,7 @@ export function buildShop(
   waits: boolean,
   tell: Listener,
   { catalogue, program, check, earlier, hashes, outputs }: Building,
-): { readonly stale: number; readonly failed: number } {
+): { readonly stale: boolean; readonly failed: number } {
   const { out } = catalogue;
   const own = [...now]
     .filter(([file]) => file.startsWith(`${SHOP_FOLDER}/`))
@@ -54,11 +49,11 @@ export function buildShop(
       const entry = earlier.entries.get(file);
       if (entry) now.set(file, entry);
     }
-    if (fresh || waits) return { stale: 0, failed: 0 };
+    if (fresh || waits) return { stale: false, failed: 0 };
     tell.line(`stale     ${join(out, SHOP_FOLDER)}: index and manifest of its kits`);
-    return { stale: 1, failed: 0 };
+    return { stale: true, failed: 0 };
   }
-  if (own.length === 0) return { stale: 0, failed: 0 };
+  if (own.length === 0) return { stale: false, failed: 0 };
   const source = relative(catalogue.folder, catalogue.file).split(sep).join('/');
   let failed = 0;
   const folder = join(out, SHOP_FOLDER);
@@ -92,7 +87,7 @@ export function buildShop(
     if (written === 'written') tell.line(`written   ${join(out, name)}`);
     now.set(name, { kit: ALL_KITS, source, sha256, key, mark: null });
   }
-  return { stale: 0, failed };
+  return { stale: false, failed };
 }
 
 /** Hashes that the last manifest tells, so that no file is read again that is as it was; none where it cannot be read. */
