@@ -92,7 +92,6 @@ export const figureStyles = `/* Figures of Solderleaf kits. */
 .slf [data-joint]:focus, .slf [data-lug]:focus { outline: none; }
 .slf svg text { pointer-events: none; }
 .slf .sl-halo { pointer-events: stroke; stroke-linecap: round; }
-.slf rect[data-lug].sl-named { stroke: ${ink('ink')}; stroke-width: 3px; }
 
 @media (scripting: enabled) {
   .slf:not([data-ready]) .slf-bar { display: flex; visibility: hidden; }
@@ -132,7 +131,7 @@ export const figureStyles = `/* Figures of Solderleaf kits. */
 @media print {
   .slf { padding: 0; border: 0; }
   .slf .slf-bar, .slf .slf-name { display: none !important; }
-  .slf .slf-main { grid-template-columns: minmax(0, 1fr); }
+  .slf .slf-main, .slf .slf-aside { grid-template-columns: minmax(0, 1fr) !important; }
   .slf .slf-cards { display: grid !important; grid-auto-flow: row !important; grid-template-columns: repeat(auto-fill, minmax(14rem, 1fr)) !important; overflow: visible !important; }
   .slf .slf-card { grid-area: auto !important; visibility: visible !important; break-inside: avoid; }
   .slf-view, .slf-scroll, .slf-key { overflow: visible; }

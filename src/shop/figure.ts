@@ -13,7 +13,7 @@ import { jointsTable, statesTable } from './figure-tables.ts';
 import { drawn, htmlText } from './html.ts';
 import type { KitData } from './kit-data.ts';
 
-export interface FigureOptions {
+interface FigureOptions {
   readonly data: KitData;
   /** The wiring by itself, as inline SVG. */
   readonly drawing: string;

@@ -9,7 +9,7 @@ const ITEMS = `[data-joint], ${LUG}`;
 /** Called with what the keyboard has moved to, so that it can be brought into view. */
 type Reached = (item: Element) => void;
 
-export interface Names {
+interface Names {
   readonly clear: () => void;
 }
 
@@ -54,8 +54,9 @@ export function watchNames(read: ReadFigure, reached: Reached): Names {
 function walk(view: HTMLElement, { joints, lugs }: ReadFigure, reached: Reached): void {
   const svg = view.querySelector('svg');
   if (!svg) return;
-  // As a picture it would have no parts; it keeps its name.
+  // As a picture it would have no parts. It keeps its name; what else it is said to show is true of the first state alone.
   svg.setAttribute('role', 'group');
+  svg.setAttribute('aria-labelledby', svg.getAttribute('aria-labelledby')?.split(' ')[0] ?? '');
   const number = (wire: Element): number => Number(wire.getAttribute('data-joint'));
   const wires = [...every<SVGElement>(svg, '[data-joint]')].sort((a, b) => number(a) - number(b));
   const items = [...wires, ...every<SVGElement>(svg, LUG)];
