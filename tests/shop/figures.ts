@@ -78,7 +78,7 @@ export function site(): Site {
       executablePath: chromium(),
       args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
     });
-    server = await serveShop(folder, { pages });
+    server = await serveShop(folder, pages);
   });
   afterAll(async () => {
     await browser?.close();
