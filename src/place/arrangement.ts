@@ -33,6 +33,15 @@ export const arrangementSchema = z.strictObject({
     .max(LARGEST_UNIT)
     .optional()
     .describe('What one grid unit between seats is on the instrument, for estimates of wire lengths'),
+  widest: z
+    .number()
+    .int()
+    .min(1)
+    .max(FARTHEST)
+    .optional()
+    .describe(
+      'The most grid units that parts and wires may take across: then everything is placed within a column so wide, or the least that the kit needs, as high as it comes out; not with seats',
+    ),
   seats: z
     .array(
       z
@@ -81,3 +90,15 @@ export const freeFlow: Arrangement = {
   about: 'Signal from left to right, parts placed for short wires; not based on any instrument.',
   seats: [],
 };
+
+/**
+ * Everything in a narrow column, such as a phone has room for.
+ *
+ * @param widest grid units across that parts and wires may take
+ */
+export const narrowColumn = (widest: number): Arrangement => ({
+  arrangement: 'narrow-column',
+  about: 'Parts one below the other in a column as narrow as a phone; not based on any instrument.',
+  widest,
+  seats: [],
+});

@@ -37,6 +37,7 @@ export const OVERLAPPING = 1_000_000;
 
 export class Estimate {
   readonly #between: number;
+  readonly #widest: number | undefined;
   /** Numbers of the parts at the two ends of each joint, and of the lugs. */
   readonly #from: Int32Array;
   readonly #to: Int32Array;
@@ -69,14 +70,16 @@ export class Estimate {
   /**
    * @param joints those that need a way across the sheet
    * @param between room wanted between parts, grid units
+   * @param widest of a column from 0 that no part may leave, grid units; without it there is none
    */
-  constructor(gridParts: readonly GridPart[], joints: readonly Joint[], between: number) {
+  constructor(gridParts: readonly GridPart[], joints: readonly Joint[], between: number, widest?: number) {
     const number = new Map(gridParts.map(({ part }, i) => [part.name, i]));
     const ends = joints.flatMap(({ from, to }) => [from, to]);
     const ids = [...new Set(ends.map(lugIdOf))];
     const lugNumber = new Map(ids.map((id, i) => [id, i]));
     const numbers = (of: (joint: Joint) => number): Int32Array => Int32Array.from(joints, of);
     this.#between = between;
+    this.#widest = widest;
     this.#from = numbers(({ from }) => number.get(from.part) ?? 0);
     this.#to = numbers(({ to }) => number.get(to.part) ?? 0);
     this.#fromLug = numbers(({ from }) => lugNumber.get(lugIdOf(from)) ?? 0);
@@ -299,6 +302,12 @@ export class Estimate {
       right = Math.max(right, x + (width[turned] ?? 0));
       bottom = Math.max(bottom, y + (height[turned] ?? 0));
     }
-    return SPRAWL_UNLAID * Math.round(right - left + bottom - top) + untidiness(this.#places, this.#pickups);
+    const widest = this.#widest;
+    const across = widest === undefined ? right - left : outside(left, right, widest);
+    return SPRAWL_UNLAID * Math.round(across + bottom - top) + untidiness(this.#places, this.#pickups);
   }
 }
+
+/** What it costs parts to leave a column, in place of the drawing's width: more than anything that they could gain. */
+const outside = (left: number, right: number, widest: number): number =>
+  OVERLAPPING * (Math.max(0, -left) + Math.max(0, right - widest));

@@ -29,6 +29,7 @@ const ROUNDS = [
  *
  * @param between room kept free between parts, grid units
  * @param margin free columns and rows around the parts
+ * @param widest of a column from 0 that neither parts nor wires leave, grid units; without it there is none
  */
 export function search(
   first: readonly GridPart[],
@@ -36,9 +37,10 @@ export function search(
   between: number,
   margin: number,
   effort: Effort,
+  widest?: number,
 ): Wiring | undefined {
   const wired = (gridParts: readonly GridPart[]): readonly Wiring[] => {
-    const wiring = new Wiring(gridParts, joints, margin, false);
+    const wiring = new Wiring(gridParts, joints, margin, false, widest);
     return wiring.routeAll(1) ? [wiring] : [];
   };
   const { work = WORK } = effort;
@@ -53,7 +55,15 @@ export function search(
     const gridParts =
       nth === 0
         ? first
-        : apart(annealed(first, across, between, { moves, seed: effort.seed + nth }), between);
+        : apart(
+            annealed(first, across, between, {
+              moves,
+              seed: effort.seed + nth,
+              ...(widest === undefined ? {} : { widest }),
+            }),
+            between,
+            widest,
+          );
     // Seated parts that were turned may have come to lie on one another, and cannot move apart.
     if (nth === 0 || new Estimate(gridParts, [], between).nearPairs < OVERLAPPING)
       runs = [...runs, ...wired(gridParts)];
