@@ -29,7 +29,7 @@ import { flipped } from '../place/view.ts';
 import { placesIn } from '../solve/rest.ts';
 import { type BareLeg, bareLegs, bareLegText } from './bare-legs.ts';
 import { recordOf } from './canvas.ts';
-import { leastWidth } from './column.ts';
+import { leastWidth, readableAcross } from './column.ts';
 import { drawingName, type Variant } from './drawing-name.ts';
 import type { Page } from './head.ts';
 import { markOfTexts } from './mark.ts';
@@ -193,6 +193,15 @@ export function wantedWidth(prepared: Prepared, aspect: Aspect): number | undefi
   if (width === undefined) return undefined;
   const least = leastWidth(contentsOf(sheetOf(prepared, aspect), themes[aspect.theme ?? 'light']));
   return width < least ? least : undefined;
+}
+
+/** The least width of a column, CSS pixels, in which the wiring's type is readable; absent where a drawing does not show it. */
+export function readableWidth(
+  prepared: Prepared,
+  aspect: Aspect & { readonly width: number },
+): number | undefined {
+  const { drawing } = contentsOf(unmarked(prepared, aspect), themes[aspect.theme ?? 'light']);
+  return drawing && readableAcross(drawing);
 }
 
 /** What a drawing of one position shows; where nothing is heard there is no signal path. */

@@ -143,4 +143,5 @@ function moved(wiring: Wiring, gridParts: readonly GridPart[], worst: number): n
   return score > worst ? undefined : score;
 }
 
-export const scoreOf = (wiring: Wiring): number => wiring.cost + wiring.excess + spread(wiring.gridParts, wiring.widest !== undefined);
+export const scoreOf = (wiring: Wiring): number =>
+  wiring.cost + wiring.excess + spread(wiring.gridParts, wiring.widest !== undefined);

@@ -31,7 +31,9 @@ export function spread(gridParts: readonly GridPart[], inColumn: boolean): numbe
     row: gridParts.map(({ row }) => row),
     way: gridParts.map(wayOf),
   };
-  return SPRAWL * Math.round((inColumn ? 0 : box.width) + box.height) + untidiness(stands, loosePickups(gridParts));
+  return (
+    SPRAWL * Math.round((inColumn ? 0 : box.width) + box.height) + untidiness(stands, loosePickups(gridParts))
+  );
 }
 
 /** By part. */
