@@ -13,7 +13,7 @@ import type { Wiring } from './wiring.ts';
 /** Grid units kept free between parts: two wires side by side. */
 const BETWEEN = 3;
 /** By how much a column is widened where wires find no way in it, grid units: one after the other. */
-const WIDER = [0, 1, 2, 4, 6, 9, 13, 18, 26, 40] as const;
+const WIDER = [0, 2, 4, 7, 11, 16, 24, 40] as const;
 
 /**
  * The wiring of a kit in a column; `undefined` where no width that is tried has a way for every wire.

@@ -8,6 +8,7 @@ import { PITCH } from '../common/geometry.ts';
 import { nth } from '../common/must.ts';
 import type { Joint } from '../describe/kit.ts';
 import { directionToSheet, toSheet } from './frame.ts';
+import { outside, wiresWithoutLane } from './lanes.ts';
 import { Lines } from './lines.ts';
 import { type GridPart, standing } from './placement.ts';
 import { Move, Places, turnedThus, WAYS } from './places.ts';
@@ -24,6 +25,8 @@ const CROSSING = 44;
 /** A pair of parts nearer than is wanted, and every grid step that is missing. */
 const NEAR = 60;
 const NEARER = 12;
+/** A wire without a lane past a part of a column. */
+const JAM = 120;
 
 /** The ways into a lug, from the part's own column and row: column, row, heading outwards and price, one after another. */
 type Ways = Int32Array;
@@ -120,7 +123,7 @@ export class Estimate {
   }
 
   get cost(): number {
-    return this.#wires + CROSSING * this.#crossings + this.#crowding + this.#spread();
+    return this.#wires + CROSSING * this.#crossings + this.#crowding + this.#spread() + this.#jams();
   }
 
   /** How many pairs of parts are nearer than the room wanted between them, those that touch counted far more. */
@@ -156,8 +159,10 @@ export class Estimate {
       this.#crossings += this.#lines.recount(joints, n);
       if (rest() > most) return this.#refuse(joints.length);
     }
+    const cost = rest() + this.#jams();
+    if (cost > most) return this.#refuse(joints.length);
     this.#pending = true;
-    return rest();
+    return cost;
   }
 
   /** Takes the last move back, once. */
@@ -290,6 +295,10 @@ export class Estimate {
     }
   }
 
+  #jams(): number {
+    return this.#widest === undefined ? 0 : JAM * wiresWithoutLane(this.#places, this.#lines, this.#widest);
+  }
+
   #spread(): number {
     const { column, row, way, width, height, count } = this.#places;
     let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
@@ -303,11 +312,7 @@ export class Estimate {
       bottom = Math.max(bottom, y + (height[turned] ?? 0));
     }
     const widest = this.#widest;
-    const across = widest === undefined ? right - left : outside(left, right, widest);
+    const across = widest === undefined ? right - left : OVERLAPPING * outside(left, right, widest);
     return SPRAWL_UNLAID * Math.round(across + bottom - top) + untidiness(this.#places, this.#pickups);
   }
 }
-
-/** What it costs parts to leave a column, in place of the drawing's width: more than anything that they could gain. */
-const outside = (left: number, right: number, widest: number): number =>
-  OVERLAPPING * (Math.max(0, -left) + Math.max(0, right - widest));

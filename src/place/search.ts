@@ -17,6 +17,8 @@ const STEPS_A_START = 150;
 const MOVES = 2000;
 /** What laying wires at all these may take, as a share of the work; where wires stand close it is most of it. */
 const STARTS_SHARE = 0.35;
+/** Starts in a column that may fail before it is taken for too narrow. */
+const IN_VAIN = 6;
 /** How many of the best go on, and what share of the steps each of them gets, and of the rest of the work. */
 const ROUNDS = [
   { keep: 4, share: 0.06 },
@@ -52,16 +54,20 @@ export function search(
   for (const nth of [0, ...starts]) {
     const spent = runs.reduce((sum, { work }) => sum + work, 0);
     if (spent > STARTS_SHARE * work) break;
+    // Where some starts find no way in a column, so do the others.
+    if (widest !== undefined && runs.length === 0 && nth >= IN_VAIN) break;
+    // Every other start of a column has a wider lane between its parts: more wires find a way, on a higher drawing.
+    const room = between + (widest === undefined ? 0 : nth % 2);
     const gridParts =
       nth === 0
         ? first
         : apart(
-            annealed(first, across, between, {
+            annealed(first, across, room, {
               moves,
               seed: effort.seed + nth,
               ...(widest === undefined ? {} : { widest }),
             }),
-            between,
+            room,
             widest,
           );
     // Seated parts that were turned may have come to lie on one another, and cannot move apart.
