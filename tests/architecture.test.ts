@@ -23,6 +23,7 @@ const ROOMS = [
   'pipeline.ts',
   'report',
   'leaflet',
+  'shop',
   'files',
   'publish',
   'catalogue',

@@ -1,6 +1,6 @@
 /** Colour codes of wires (IEC 60757), each on its own wire, or beside it where there is no room. */
 
-import { around, centreOf, overlaps, type Point, type Rect } from '../common/geometry.ts';
+import { around, centreOf, overlaps, PITCH, type Point, type Rect } from '../common/geometry.ts';
 import { nth } from '../common/must.ts';
 import { textWidth } from '../common/text.ts';
 import { labelsToSheet, rectToSheet } from '../place/frame.ts';
@@ -39,10 +39,12 @@ interface Room {
 /** Tried in this order. */
 const AMPLE: Room = { ends: 14, clear: 4, apart: 18 };
 const ROOMS: readonly Room[] = [AMPLE, { ends: 8, clear: 2, apart: 12 }];
-/** How far a chip may stand out at the sides of the drawing, where the sheet's margin is free; a column leaves it none. */
+/** How far a chip may stand out at the sides of the drawing, where the sheet's margin is free. */
 export const BESIDE_DRAWING = 16;
+/** In a column chips keep off the drawing's own margin: it has no width to spare. */
+export const COLUMN_MARGIN = 8;
 export const besideDrawing = ({ width }: { readonly width?: number }): number =>
-  width === undefined ? BESIDE_DRAWING : 0;
+  width === undefined ? BESIDE_DRAWING : COLUMN_MARGIN - PITCH;
 /** Where beside its wire a chip may stand that finds no room on it, the nearest first. */
 const STEP = 8;
 const FARTHEST = 112;

@@ -16,6 +16,7 @@ import {
   stacked,
   workBlock,
 } from './blocks.ts';
+import { COLUMN_MARGIN } from './chips.ts';
 
 /** Between the column's edge and what stands in it, CSS pixels. */
 const SIDE = 12;
@@ -38,7 +39,7 @@ export const readableAcross = (drawing: NonNullable<Contents['drawing']>): numbe
 
 /** Grid units that parts and wires of a drawing may take across to be readable so in a column, CSS pixels. */
 export const unitsAcross = (width: number): number =>
-  Math.max(1, Math.floor((width * (DRAWN.lug / LEAST_TYPE) - 2 * AIR - 2 * PITCH) / PITCH));
+  Math.max(1, Math.floor((width * (DRAWN.lug / LEAST_TYPE) - 2 * AIR - 2 * COLUMN_MARGIN) / PITCH));
 
 function inkOf({ width, ink }: NonNullable<Contents['drawing']>): {
   readonly left: number;

@@ -26,7 +26,7 @@ const CROSSING = 44;
 const NEAR = 60;
 const NEARER = 12;
 /** A wire without a lane past a part of a column. */
-const JAM = 120;
+const JAM = 50;
 
 /** The ways into a lug, from the part's own column and row: column, row, heading outwards and price, one after another. */
 type Ways = Int32Array;

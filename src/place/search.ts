@@ -56,18 +56,16 @@ export function search(
     if (spent > STARTS_SHARE * work) break;
     // Where some starts find no way in a column, so do the others.
     if (widest !== undefined && runs.length === 0 && nth >= IN_VAIN) break;
-    // Every other start of a column has a wider lane between its parts: more wires find a way, on a higher drawing.
-    const room = between + (widest === undefined ? 0 : nth % 2);
     const gridParts =
       nth === 0
         ? first
         : apart(
-            annealed(first, across, room, {
+            annealed(first, across, between, {
               moves,
               seed: effort.seed + nth,
               ...(widest === undefined ? {} : { widest }),
             }),
-            room,
+            between,
             widest,
           );
     // Seated parts that were turned may have come to lie on one another, and cannot move apart.
