@@ -10,6 +10,8 @@ import type { Outlined } from './seating.ts';
 import { boxOf } from './settle.ts';
 import type { Wiring } from './wiring.ts';
 
+/** What is added to the seed of a search in the same width. */
+const AGAIN = [0, 1000] as const;
 /** Grid units kept free between parts: two wires side by side. */
 const BETWEEN = 3;
 /** By how much a column is widened where wires find no way in it, grid units: one after the other. */
@@ -32,11 +34,16 @@ export function wiredInColumn(
   let best: { readonly wiring: Wiring; readonly spoilt: number } | undefined;
   for (const more of WIDER) {
     const width = least + more;
-    const wiring = search(stackedIn(parts, joints, width), joints, BETWEEN, margin, effort, width);
-    if (!wiring) continue;
-    const spoilt = clearCrossings(wiring);
-    if (!best || spoilt < best.spoilt) best = { wiring, spoilt };
-    if (spoilt === 0) break;
+    const first = stackedIn(parts, joints, width);
+    // Where wires have their ways but one hides the end of another, other places in the same width may do.
+    for (const again of AGAIN) {
+      const seed = effort.seed + again;
+      const wiring = search(first, joints, BETWEEN, margin, { ...effort, seed }, width);
+      if (!wiring) break;
+      const spoilt = clearCrossings(wiring);
+      if (spoilt === 0) return wiring;
+      if (!best || spoilt < best.spoilt) best = { wiring, spoilt };
+    }
   }
   return best?.wiring;
 }
