@@ -24,7 +24,8 @@ export function kitOf(text: string, language?: Language, file = 'a.yaml'): Kit {
   return inLanguage(kit, language);
 }
 
-export const kitIn = (file: string, language?: Language): Kit => kitOf(readFileSync(file, 'utf8'), language, file);
+export const kitIn = (file: string, language?: Language): Kit =>
+  kitOf(readFileSync(file, 'utf8'), language, file);
 
 export const quickly = (kit: Kit): Promise<Prepared> =>
   prepare(kit, freeFlow, { effort: { ...DEFAULT_EFFORT, steps: 0 } });
