@@ -28,7 +28,7 @@ import { storedOf } from '../place/stored.ts';
 import { flipped } from '../place/view.ts';
 import { type BareLeg, bareLegs, bareLegText } from './bare-legs.ts';
 import { recordOf } from './canvas.ts';
-import { leastWidth } from './column.ts';
+import { leastWidth, readableAcross } from './column.ts';
 import { drawingId, drawingName, type Variant } from './drawing-name.ts';
 import type { Page } from './head.ts';
 import { hooksOf, settingIn } from './hooks.ts';
@@ -115,6 +115,8 @@ function unmarked(prepared: Prepared, aspect: Aspect = {}): Sheet {
       })
     : '';
   const notes = notesOn(placement, lines, theme);
+  // A key in a page lies beside a drawing that the page's script puts in any position.
+  const anyState = aspect.mode === 'inline' && !state ? { anyState: true as const } : {};
   const replaced = substitutionLines(kit, language).map((line) => `${line}.`);
   const views = [
     viewLine(view, hand, language),
@@ -122,7 +124,7 @@ function unmarked(prepared: Prepared, aspect: Aspect = {}): Sheet {
     // A key by itself tells of crossings whether its drawing has any or not, as it tells of what can be anywhere.
     ...(step
       ? []
-      : [stateLine(circuit, state, shows('drawing') ? notes : { ...notes, crossings: true })]
+      : [stateLine(circuit, state, shows('drawing') ? notes : { ...notes, crossings: true, ...anyState })]
     ).filter((line) => line !== ''),
     ...(state || !shows('drawing') ? [] : bareLegsOf(prepared, step)).map((one) => bareLegText(circuit, one)),
     ...(state ? [shownLine(circuit, state, theme)] : []),
@@ -192,6 +194,15 @@ export function wantedWidth(prepared: Prepared, aspect: Aspect): number | undefi
   if (width === undefined) return undefined;
   const least = leastWidth(contentsOf(sheetOf(prepared, aspect), themes[aspect.theme ?? 'light']));
   return width < least ? least : undefined;
+}
+
+/** The least width of a column, CSS pixels, in which the wiring's type is readable; absent where a drawing does not show it. */
+export function readableWidth(
+  prepared: Prepared,
+  aspect: Aspect & { readonly width: number },
+): number | undefined {
+  const { drawing } = contentsOf(unmarked(prepared, aspect), themes[aspect.theme ?? 'light']);
+  return drawing && readableAcross(drawing);
 }
 
 /** What a drawing of one position shows; where nothing is heard there is no signal path. */

@@ -527,6 +527,19 @@ export const de: Messages = {
   'leaflet.cutoff': 'Höhengrenze (−3\u00a0dB)',
   'leaflet.resonance-compared': 'Resonanz gegenüber der Referenz',
 
+  // ── Shop page: index of kits
+  'shop.index-title': 'Verdrahtungspläne',
+  'shop.index-filter': 'Bausatz finden',
+  'shop.index-search': 'Suche',
+  'shop.index-pickups': 'Tonabnehmer',
+  'shop.index-switch': 'Schalter',
+  'shop.index-parts': 'Mit diesen Teilen',
+  'shop.index-any': 'Alle',
+  'shop.index-none': 'keiner',
+  'shop.index-reset': 'Alle zeigen',
+  'shop.index-count': '{count, plural, =0 {Kein Bausatz gefunden} one {# Bausatz} other {# Bausätze}}',
+  'shop.index-counted': '{count} × {what}',
+
   // ── Page of circuits
   'gallery.title': 'Schaltungen für passive Gitarrenverdrahtung',
   'gallery.say':
@@ -536,4 +549,26 @@ export const de: Messages = {
   'gallery.alt': 'Verdrahtungsplan: {title}',
 
   // ── Shop page
+
+  // ── Shop page: the figure
+  'shop.hint':
+    'Auf einen Draht oder eine Öse zeigen, um zu sehen, was sie verbinden. Mit der Tastatur: mit Tab zur Zeichnung, dann die Pfeiltasten.',
+  'shop.path': 'Signalweg',
+  'shop.zoom-in': 'Vergrößern',
+  'shop.zoom-out': 'Verkleinern',
+  'shop.reset': 'Zurücksetzen',
+  'shop.print': 'Drucken',
+  'shop.rules':
+    'Örtliche Vorschriften für Elektroarbeiten und Abfall beachten. Wo sie oder eine Fachkraft etwas anderes sagen als diese Seite, gilt das.',
+  'shop.joint':
+    'Verbindung {number}, {what}: von {from} nach {to}{coloured, select, yes {, {colour}} other {}}{sleeved, select, yes {, mit Isolierschlauch} other {}}.',
+  'shop.lug': '{lug}: {joined, select, yes {verbunden mit {ends}} other {unbenutzt}}.',
+  'shop.lug-name': '{part} {lug}',
+  'shop.joints': 'Alle Verbindungen',
+  'shop.from': 'Von',
+  'shop.to': 'Nach',
+  'shop.colour': 'Drahtfarbe',
+  'shop.details': 'Einzelheiten',
+  'shop.yes': 'ja',
+  'shop.no': 'nein',
 };

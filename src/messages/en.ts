@@ -508,6 +508,19 @@ export const en = {
   'leaflet.cutoff': 'Treble ends (−3 dB)',
   'leaflet.resonance-compared': 'Resonance compared with the reference',
 
+  // ── Shop page: index of kits
+  'shop.index-title': 'Wiring diagrams',
+  'shop.index-filter': 'Find a kit',
+  'shop.index-search': 'Search',
+  'shop.index-pickups': 'Pickups',
+  'shop.index-switch': 'Switch',
+  'shop.index-parts': 'With these parts',
+  'shop.index-any': 'All',
+  'shop.index-none': 'none',
+  'shop.index-reset': 'Show all',
+  'shop.index-count': '{count, plural, =0 {No kit found} one {# kit} other {# kits}}',
+  'shop.index-counted': '{count} × {what}',
+
   // ── Page of circuits
   'gallery.title': 'Circuits for passive guitar wiring',
   'gallery.say':
@@ -517,6 +530,28 @@ export const en = {
   'gallery.alt': 'Wiring diagram: {title}',
 
   // ── Shop page
+
+  // ── Shop page: the figure
+  'shop.hint':
+    'Point at a wire or a lug to see what it joins. With the keyboard: Tab to the drawing, then the arrow keys.',
+  'shop.path': 'Signal path',
+  'shop.zoom-in': 'Zoom in',
+  'shop.zoom-out': 'Zoom out',
+  'shop.reset': 'Reset',
+  'shop.print': 'Print',
+  'shop.rules':
+    'Follow local rules for electrical work and for waste. Where local codes or a licensed practitioner say otherwise than this page, they are right.',
+  'shop.joint':
+    'Joint {number}, {what}: {from} to {to}{coloured, select, yes {, {colour}} other {}}{sleeved, select, yes {, sleeved} other {}}.',
+  'shop.lug': '{lug}: {joined, select, yes {joined to {ends}} other {unused}}.',
+  'shop.lug-name': '{part} {lug}',
+  'shop.joints': 'All joints',
+  'shop.from': 'From',
+  'shop.to': 'To',
+  'shop.colour': 'Wire colour',
+  'shop.details': 'Details',
+  'shop.yes': 'yes',
+  'shop.no': 'no',
 };
 
 export type MessageKey = keyof typeof en;

@@ -524,6 +524,19 @@ export const es: Messages = {
   'leaflet.cutoff': 'Fin de agudos (−3\u00a0dB)',
   'leaflet.resonance-compared': 'Resonancia respecto a la referencia',
 
+  // ── Shop page: index of kits
+  'shop.index-title': 'Esquemas de cableado',
+  'shop.index-filter': 'Buscar un kit',
+  'shop.index-search': 'Búsqueda',
+  'shop.index-pickups': 'Pastillas',
+  'shop.index-switch': 'Conmutador',
+  'shop.index-parts': 'Con estos componentes',
+  'shop.index-any': 'Todos',
+  'shop.index-none': 'ninguno',
+  'shop.index-reset': 'Mostrar todos',
+  'shop.index-count': '{count, plural, =0 {Ningún kit encontrado} one {# kit} other {# kits}}',
+  'shop.index-counted': '{count} × {what}',
+
   // ── Page of circuits
   'gallery.title': 'Circuitos para cableado pasivo de guitarra',
   'gallery.say':
@@ -533,4 +546,26 @@ export const es: Messages = {
   'gallery.alt': 'Esquema de cableado: {title}',
 
   // ── Shop page
+
+  // ── Shop page: the figure
+  'shop.hint':
+    'Señalar un cable o un terminal para ver qué une. Con el teclado: ir al dibujo con Tab y usar las flechas.',
+  'shop.path': 'Camino de la señal',
+  'shop.zoom-in': 'Ampliar',
+  'shop.zoom-out': 'Reducir',
+  'shop.reset': 'Restablecer',
+  'shop.print': 'Imprimir',
+  'shop.rules':
+    'Respetar las normas locales sobre trabajos eléctricos y residuos. Si estas, o un profesional autorizado, indican otra cosa que esta página, tienen razón.',
+  'shop.joint':
+    'Unión {number}, {what}: de {from} a {to}{coloured, select, yes {, {colour}} other {}}{sleeved, select, yes {, con funda} other {}}.',
+  'shop.lug': '{lug}: {joined, select, yes {unido a {ends}} other {sin usar}}.',
+  'shop.lug-name': '{part} {lug}',
+  'shop.joints': 'Todas las uniones',
+  'shop.from': 'De',
+  'shop.to': 'A',
+  'shop.colour': 'Color del cable',
+  'shop.details': 'Detalles',
+  'shop.yes': 'sí',
+  'shop.no': 'no',
 };
