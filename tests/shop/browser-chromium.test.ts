@@ -1,0 +1,35 @@
+/** The shop folder in Chromium, and what only Chromium can be asked: how far things move, and what is seen without scripts. */
+import { expect, it } from 'vitest';
+import { layoutShifts, upgraded } from './asks.ts';
+import { suite } from './suite.ts';
+import { startChromium } from './view.ts';
+
+const shop = suite(startChromium);
+
+it.each([
+  ['/product.html', 360],
+  ['/product.html', 1600],
+  ['/ten-figure.html', 360],
+  ['/ten-figure.html', 1600],
+  ['/ten-image.html', 360],
+  ['/index.html', 1600],
+] as const)(
+  '%s, %i px wide: nothing moves, not when the script comes a second late either',
+  async (path, width) => {
+    shop.server.delay = (file) => (file.endsWith('.js') ? 1000 : 0);
+    try {
+      await shop.visit(path, { width }, async (view) => {
+        await upgraded(view);
+        expect(await layoutShifts(view)).toEqual([]);
+      });
+    } finally {
+      shop.server.delay = () => 0;
+    }
+  },
+);
+
+it('without scripts the figure shows everything: each position, each joint, the cautions', async () => {
+  await shop.visit('/ten-figure.html', { width: 1600, scripts: false }, async (view) => {
+    expect((await view.evaluate<string>('document.body.innerText')).length).toBeGreaterThan(1000);
+  });
+});

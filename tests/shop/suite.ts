@@ -1,0 +1,175 @@
+/** What must hold in either browser: the shop folder of ten kits and the product page, as visitors of every kind meet them. */
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { textOfPdf } from '../tools/pdf-tools.ts';
+import { type ShopServer, serveShop } from '../tools/shop-server.ts';
+import {
+  blankImages,
+  type Focused,
+  firstPaint,
+  focused,
+  idsTwice,
+  lostReferences,
+  tooWide,
+  upgraded,
+  violations,
+} from './asks.ts';
+import { hostileFolder, pageOf, shopFolder, tenKits, WAYS } from './folder.ts';
+import type { Engine, Look, View } from './view.ts';
+
+const WIDTHS = [360, 1600] as const;
+const SCHEMES = ['light', 'dark', 'forced'] as const;
+
+export interface Open {
+  readonly server: ShopServer;
+  /** Opens a page of the folder, and closes it after; what the browser or the server then has against it is an error. */
+  visit<Result>(path: string, look: Look, act: (view: View) => Promise<Result>): Promise<Result>;
+}
+
+/** Starts a browser and a server before a file's tests. */
+export function opened(
+  start: () => Promise<Engine>,
+  folder: () => Promise<string>,
+  pages: (folder: string) => ReadonlyMap<string, string>,
+): Open {
+  let engine: Engine;
+  let server: ShopServer;
+  beforeAll(async () => {
+    const [there, made] = await Promise.all([start(), folder()]);
+    engine = there;
+    server = await serveShop(made, pages(made));
+  }, 300_000);
+  afterAll(async () => {
+    await engine?.close();
+    server?.close();
+  });
+  return {
+    get server() {
+      return server;
+    },
+    visit: async (path, look, act) => {
+      server.complaints.length = 0;
+      const view = await engine.open(look);
+      try {
+        await view.go(`${server.address}${path}`);
+        const result = await act(view);
+        expect([...view.heard, ...server.complaints], `${path} ${JSON.stringify(look)}`).toEqual([]);
+        return result;
+      } finally {
+        await view.close();
+      }
+    },
+  };
+}
+
+/** Pages that show all ten kits in one way, and one that shows two kits in every way. */
+const pagesOf = (folder: string): ReadonlyMap<string, string> =>
+  new Map([
+    ...WAYS.map((way) => [`/ten-${way}.html`, pageOf(folder, tenKits, [way])] as const),
+    ['/every-way.html', pageOf(folder, tenKits.slice(0, 2), WAYS)],
+  ]);
+
+/** The tests for both browsers. What they opened is there for more tests. */
+export function suite(start: () => Promise<Engine>): Open {
+  const shop = opened(start, shopFolder, pagesOf);
+
+  it.each(WAYS)('ten kits, each as %s: all are seen, no message, no breach, no id twice', async (way) => {
+    await shop.visit(`/ten-${way}.html`, { width: 1600 }, async (view) => {
+      const { all, done } = await upgraded(view);
+      expect(done).toBe(all);
+      expect(all).toBe(way === 'figure' ? tenKits.length : 0);
+      expect(await blankImages(view)).toEqual([]);
+      expect(await idsTwice(view)).toEqual([]);
+      expect(await lostReferences(view)).toEqual([]);
+    });
+  });
+
+  it('two kits, each in every way on one page: no id twice', async () => {
+    await shop.visit('/every-way.html', { width: 1600 }, async (view) => {
+      await upgraded(view);
+      expect(await idsTwice(view)).toEqual([]);
+      expect(await lostReferences(view)).toEqual([]);
+    });
+  });
+
+  describe.each(['/product.html', '/index.html'])('%s', (path) => {
+    it.each(WIDTHS.flatMap((width) => SCHEMES.map((scheme) => [width, scheme] as const)))(
+      '%i px wide, %s: fits its window, axe-core finds nothing',
+      async (width, scheme) => {
+        await shop.visit(path, { width, scheme }, async (view) => {
+          await upgraded(view);
+          expect(await blankImages(view)).toEqual([]);
+          expect(await tooWide(view)).toBe(0);
+          expect(await violations(view)).toEqual([]);
+        });
+      },
+    );
+  });
+
+  it('the product page by keyboard alone: every control once and in order, seen to have the focus', async () => {
+    await shop.visit('/product.html', { width: 1600 }, async (view) => {
+      await upgraded(view);
+      const stops = await tabbedThrough(view);
+      expect(stops.filter(({ seen }) => !seen)).toEqual([]);
+      // One stop for all positions of a switch, as a radio group has.
+      expect(stops.filter(({ element }) => element === 'input:radio')).toHaveLength(1);
+      const at = (words: string): number => stops.findIndex((one) => one.words.includes(words));
+      expect(at('Add to basket')).toBeGreaterThan(at('Skip to the kit'));
+      expect(stops.findIndex(({ element }) => element === 'input:radio')).toBeGreaterThan(
+        at('Add to basket'),
+      );
+    });
+  });
+
+  it('paints before the script has come, three seconds late, and is upgraded then', async () => {
+    shop.server.delay = (path) => (path.endsWith('.js') ? 3000 : 0);
+    try {
+      await shop.visit('/product.html', { width: 360 }, async (view) => {
+        expect(await firstPaint(view)).toBeLessThan(2000);
+        expect((await upgraded(view)).done).toBe(1);
+      });
+    } finally {
+      shop.server.delay = () => 0;
+    }
+  });
+
+  it('the product page printed: the kit with every position, and nothing to click', async () => {
+    await shop.visit('/product.html', { width: 1600 }, async (view) => {
+      await upgraded(view);
+      const text = textOfPdf(await view.pdf());
+      expect(text).toContain('Flip the switch');
+      for (const position of [1, 2, 3, 4, 5]) expect(text).toMatch(new RegExp(`Position ${position}\\b`));
+      expect(text).not.toContain('Add to basket');
+    });
+  });
+  return shop;
+}
+
+/** Hostile kits run nothing, whichever way they stand on a page. */
+export function hostileSuite(start: () => Promise<Engine>): void {
+  const shop = opened(start, async () => (await hostileFolder()).folder, hostilePages);
+  it.each(WAYS)('hostile kits, each as %s: nothing is executed, asked for or complained of', async (way) => {
+    await shop.visit(`/hostile-${way}.html`, { width: 1600 }, async (view) => {
+      await upgraded(view);
+      expect(await view.evaluate('globalThis.pwned === undefined')).toBe(true);
+      expect(await idsTwice(view)).toEqual([]);
+    });
+  });
+  it('the index of hostile kits: nothing is executed, asked for or complained of', async () => {
+    await shop.visit('/index.html', { width: 1600 }, async (view) => {
+      expect(await view.evaluate('globalThis.pwned === undefined')).toBe(true);
+    });
+  });
+}
+const hostilePages = (folder: string): ReadonlyMap<string, string> => new Map(folder ? [] : []);
+
+/** Where the Tab key leads, from the head of the page until it leaves it. */
+async function tabbedThrough(view: View): Promise<readonly Focused[]> {
+  const stops: Focused[] = [];
+  for (let n = 0; n < 200; n++) {
+    await view.press('Tab');
+    const at = await focused(view);
+    if (!at) break;
+    stops.push(at);
+  }
+  return stops;
+}
