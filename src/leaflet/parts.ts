@@ -152,8 +152,12 @@ export function tools(circuit: Circuit, say: Say): readonly string[] {
   ];
 }
 
-/** The handbook's cautions, every one of them on every leaflet. */
-export const cautions = (say: Say): readonly string[] => [
+/**
+ * The handbook's cautions, every one of them on every leaflet.
+ *
+ * @param rules the last of them, which says what it stands on
+ */
+export const cautions = (say: Say, rules = say('caution.rules')): readonly string[] => [
   say('caution.hot'),
   say('caution.eyes'),
   say('caution.fumes'),
@@ -161,5 +165,5 @@ export const cautions = (say: Say): readonly string[] => [
   say('caution.passive'),
   say('caution.earth'),
   say('caution.children'),
-  say('caution.rules'),
+  rules,
 ];

@@ -501,4 +501,26 @@ export const de: Messages = {
   'gallery.alt': 'Verdrahtungsplan: {title}',
 
   // ── Shop page
+
+  // ── Shop page: the figure
+  'shop.hint':
+    'Auf einen Draht oder eine Öse zeigen, um zu sehen, was sie verbinden. Mit der Tastatur: mit Tab zur Zeichnung, dann die Pfeiltasten.',
+  'shop.path': 'Signalweg',
+  'shop.zoom-in': 'Vergrößern',
+  'shop.zoom-out': 'Verkleinern',
+  'shop.reset': 'Zurücksetzen',
+  'shop.print': 'Drucken',
+  'shop.rules':
+    'Örtliche Vorschriften für Elektroarbeiten und Abfall beachten. Wo sie oder eine Fachkraft etwas anderes sagen als diese Seite, gilt das.',
+  'shop.joint':
+    'Verbindung {number}, {what}: von {from} nach {to}{coloured, select, yes {, {colour}} other {}}{sleeved, select, yes {, mit Isolierschlauch} other {}}.',
+  'shop.lug': '{lug}: {joined, select, yes {verbunden mit {ends}} other {unbenutzt}}.',
+  'shop.lug-name': '{part} {lug}',
+  'shop.joints': 'Alle Verbindungen',
+  'shop.from': 'Von',
+  'shop.to': 'Nach',
+  'shop.colour': 'Drahtfarbe',
+  'shop.details': 'Einzelheiten',
+  'shop.yes': 'ja',
+  'shop.no': 'nein',
 };

@@ -481,6 +481,28 @@ export const en = {
   'gallery.alt': 'Wiring diagram: {title}',
 
   // ── Shop page
+
+  // ── Shop page: the figure
+  'shop.hint':
+    'Point at a wire or a lug to see what it joins. With the keyboard: Tab to the drawing, then the arrow keys.',
+  'shop.path': 'Signal path',
+  'shop.zoom-in': 'Zoom in',
+  'shop.zoom-out': 'Zoom out',
+  'shop.reset': 'Reset',
+  'shop.print': 'Print',
+  'shop.rules':
+    'Follow local rules for electrical work and for waste. Where local codes or a licensed practitioner say otherwise than this page, they are right.',
+  'shop.joint':
+    'Joint {number}, {what}: {from} to {to}{coloured, select, yes {, {colour}} other {}}{sleeved, select, yes {, sleeved} other {}}.',
+  'shop.lug': '{lug}: {joined, select, yes {joined to {ends}} other {unused}}.',
+  'shop.lug-name': '{part} {lug}',
+  'shop.joints': 'All joints',
+  'shop.from': 'From',
+  'shop.to': 'To',
+  'shop.colour': 'Wire colour',
+  'shop.details': 'Details',
+  'shop.yes': 'yes',
+  'shop.no': 'no',
 };
 
 export type MessageKey = keyof typeof en;

@@ -496,4 +496,26 @@ export const es: Messages = {
   'gallery.alt': 'Esquema de cableado: {title}',
 
   // ── Shop page
+
+  // ── Shop page: the figure
+  'shop.hint':
+    'Señalar un cable o un terminal para ver qué une. Con el teclado: ir al dibujo con Tab y usar las flechas.',
+  'shop.path': 'Camino de la señal',
+  'shop.zoom-in': 'Ampliar',
+  'shop.zoom-out': 'Reducir',
+  'shop.reset': 'Restablecer',
+  'shop.print': 'Imprimir',
+  'shop.rules':
+    'Respetar las normas locales sobre trabajos eléctricos y residuos. Si estas, o un profesional autorizado, indican otra cosa que esta página, tienen razón.',
+  'shop.joint':
+    'Unión {number}, {what}: de {from} a {to}{coloured, select, yes {, {colour}} other {}}{sleeved, select, yes {, con funda} other {}}.',
+  'shop.lug': '{lug}: {joined, select, yes {unido a {ends}} other {sin usar}}.',
+  'shop.lug-name': '{part} {lug}',
+  'shop.joints': 'Todas las uniones',
+  'shop.from': 'De',
+  'shop.to': 'A',
+  'shop.colour': 'Color del cable',
+  'shop.details': 'Detalles',
+  'shop.yes': 'sí',
+  'shop.no': 'no',
 };

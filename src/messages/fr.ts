@@ -498,4 +498,26 @@ export const fr: Messages = {
   'gallery.alt': 'Plan de câblage\u00a0: {title}',
 
   // ── Shop page
+
+  // ── Shop page: the figure
+  'shop.hint':
+    'Pointer un fil ou une cosse pour voir ce qui y est relié. Au clavier\u00a0: aller au dessin avec Tab, puis utiliser les flèches.',
+  'shop.path': 'Trajet du signal',
+  'shop.zoom-in': 'Agrandir',
+  'shop.zoom-out': 'Réduire',
+  'shop.reset': 'Réinitialiser',
+  'shop.print': 'Imprimer',
+  'shop.rules':
+    'Respecter les règles locales pour les travaux électriques et les déchets. Là où elles, ou un professionnel agréé, disent autre chose que cette page, elles priment.',
+  'shop.joint':
+    'Liaison {number}, {what}\u00a0: de {from} à {to}{coloured, select, yes {, {colour}} other {}}{sleeved, select, yes {, sous gaine} other {}}.',
+  'shop.lug': '{lug}\u00a0: {joined, select, yes {relié à {ends}} other {inutilisé}}.',
+  'shop.lug-name': '{part} {lug}',
+  'shop.joints': 'Toutes les liaisons',
+  'shop.from': 'De',
+  'shop.to': 'À',
+  'shop.colour': 'Couleur du fil',
+  'shop.details': 'Détails',
+  'shop.yes': 'oui',
+  'shop.no': 'non',
 };

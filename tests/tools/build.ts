@@ -58,6 +58,14 @@ const page: BuildOptions = {
   },
 };
 
+/** The element of shop pages: a classic script, so that a page may load it in any way, and as small as can be. */
+const element: BuildOptions = {
+  input: { 'solderleaf-figure': 'src/shop/element/main.ts' },
+  platform: 'browser',
+  logLevel: 'warn',
+  output: { dir: 'dist', format: 'iife', codeSplitting: false, minify: true },
+};
+
 /** Builds; the test runner calls it before the first test. */
 export async function setup(): Promise<void> {
   // A run of tests that need no built program may say so.
@@ -66,6 +74,7 @@ export async function setup(): Promise<void> {
   if (wrong.length > 0) throw new Error(wrong.join('\n'));
   await build(options);
   await build(page);
+  await build(element);
   writeFileSync('dist/drawing.css', inkStyles(themes.light, themes.dark));
   // Linked or run by npx, the file is executed itself; npm sets the bit only when it links.
   chmodSync('dist/cli.js', 0o755);
