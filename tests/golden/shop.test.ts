@@ -3,7 +3,7 @@
  * as browsers and fonts of other versions set words a little otherwise. What the drawings in them look like is the other pictures' matter.
  */
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { upgraded } from '../shop/asks.ts';
+import { blankImages, upgraded } from '../shop/asks.ts';
 import { shopFolder } from '../shop/folder.ts';
 import { type Engine, type Look, startChromium, startFirefox } from '../shop/view.ts';
 import { pageAsPng } from '../tools/pdf-tools.ts';
@@ -40,6 +40,7 @@ it.each([
   const view = await engines[engine].open(look);
   await view.go(`${server.address}/${page}.html`);
   await upgraded(view);
+  expect(await blankImages(view)).toEqual([]);
   expectPng(`shop/${page}-${scheme}-${width}-${engine}`, await view.picture(), SHARE);
   await view.close();
 });

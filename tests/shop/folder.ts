@@ -1,10 +1,13 @@
 /** Stand-in */
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { inkStyles } from '../../src/draw/ink-roles.ts';
 import { themes } from '../../src/draw/theme.ts';
 import { loadKit } from '../../src/files/load.ts';
 import { prepare, render, renderInline } from '../../src/pipeline.ts';
+import { figureHtml } from '../../src/shop/figure.ts';
+import { figureStyles } from '../../src/shop/figure-styles.ts';
+import { kitDataOf } from '../../src/shop/kit-data.ts';
 import { madeOnce } from '../tools/made-once.ts';
 import { putProductPage } from '../tools/product-page.ts';
 
@@ -23,11 +26,8 @@ export const tenKits: readonly string[] = FILES.map((file) => file.replace(/^.*\
 
 export const shopFolder = (): Promise<string> =>
   madeOnce('shop', async (folder) => {
-    writeFileSync(join(folder, 'theme.css'), inkStyles(themes.light, themes.dark));
-    writeFileSync(
-      join(folder, 'solderleaf-figure.js'),
-      'customElements.define("solderleaf-figure-1", class extends HTMLElement { connectedCallback() { const s = this.attachShadow({mode:"open"}); const l = document.createElement("link"); l.rel="stylesheet"; l.href="theme.css"; s.append(l, ...this.childNodes); } })',
-    );
+    writeFileSync(join(folder, 'theme.css'), inkStyles(themes.light, themes.dark) + figureStyles);
+    copyFileSync('dist/solderleaf-figure.js', join(folder, 'solderleaf-figure.js'));
     const all: string[] = [];
     for (const file of FILES) {
       const { kit } = await loadKit(file);
@@ -46,8 +46,9 @@ export const shopFolder = (): Promise<string> =>
       );
       put(
         'figure.html',
-        `<link rel="stylesheet" href="theme.css"><script src="solderleaf-figure.js" defer></script><solderleaf-figure-1><figure>${renderInline(prepared)}<fieldset><legend>Selector</legend>${[1, 2, 3, 4, 5].map((n) => `<label><input type="radio" name="a-${kit.id}" ${n === 1 ? 'checked' : ''}>Position ${n}</label>`).join('')}</fieldset></figure></solderleaf-figure-1>`,
+        `<link rel="stylesheet" href="theme.css">${figureHtml({ data: kitDataOf(prepared), drawing: renderInline(prepared, { only: ['drawing'] }), key: renderInline(prepared, { only: ['key'] }), styles: 'theme.css' })}<script src="solderleaf-figure.js" defer></script>`,
       );
+      put(`${kit.id}-drawing.svg`, render(prepared, { only: ['drawing'] }).svg);
       all.push(`<li><a href="${kit.id}/${kit.id}.svg">${kit.id}</a></li>`);
     }
     writeFileSync(join(folder, 'index.html'), pageWith(`<ul>${all.join('')}</ul>`));

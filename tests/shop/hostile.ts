@@ -13,7 +13,7 @@ const SHORT = [
   'javascript:pwned=1',
   '&lt;img src onerror=pwned=1&gt;'.slice(0, 30),
   '--><script>pwned=1</script>',
-  '${pwned=1}{{pwned=1}}',
+  '{{pwned=1}}`pwned=1`',
 ] as const;
 
 /** For a title: at most 80. */

@@ -137,7 +137,7 @@ export function suite(start: () => Promise<Engine>): Open {
       await upgraded(view);
       const text = textOfPdf(await view.pdf());
       expect(text).toContain('Flip the switch');
-      for (const position of [1, 2, 3, 4, 5]) expect(text).toMatch(new RegExp(`Position ${position}\\b`));
+      for (const position of [1, 2, 3, 4, 5]) expect(text).toMatch(new RegExp(`position ${position}\\b`));
       expect(text).not.toContain('Add to basket');
     });
   });
