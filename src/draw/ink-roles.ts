@@ -1,10 +1,11 @@
 /**
- * Inks by what they are for, so that a page's stylesheet may set them: the paper, and not whatever is white. A drawing is made
- * twice, once in its own inks and once with another for each role; where the second has a role's, the first gets its class.
+ * Inks by what they are for, so that a page's stylesheet may set them: the paper, and not whatever is white. A theme for an inline
+ * drawing has the role of each ink written behind it; where it is drawn the role becomes a class, and the ink is as ever.
  */
+import type { Attributes, Canvas } from './canvas.ts';
 import type { Theme } from './theme.ts';
 
-/** Roles of single inks, by the name they have in a theme; tints have theirs besides. Bands and insulation keep their true colours. */
+/** Roles of single inks, by the name they have in a theme. */
 const SINGLE = [
   'paper',
   'ink',
@@ -27,72 +28,65 @@ const SINGLE = [
   'capacitorInk',
 ] as const satisfies readonly (keyof Theme)[];
 
-/** `accentFill` is `accent-fill`, the tint `tone` is `line-tone`. */
+/** Inks of which a theme has one by name or colour, and what their roles begin with. */
+const SEVERAL = { tints: 'line', bands: 'band', insulation: 'wire', cores: 'core' } as const;
+
+/** `accentFill` is `accent-fill`, the tint `tone` is `line-tone`, red insulation `wire-rd`. */
 const hyphened = (name: string): string => name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+const roleIn = (several: keyof typeof SEVERAL, name: string): string =>
+  `${SEVERAL[several]}-${name.toLowerCase()}`;
+const kinds = Object.keys(SEVERAL) as (keyof typeof SEVERAL)[];
 
 /** Every role of a theme with its ink. */
 export const inkRoles = (theme: Theme): ReadonlyMap<string, string> =>
   new Map([
     ...SINGLE.map((name) => [hyphened(name), theme[name]] as const),
-    ...Object.entries(theme.tints).map(([tint, ink]) => [`line-${tint}`, ink] as const),
+    ...kinds.flatMap((kind) =>
+      Object.entries(theme[kind]).map(([name, ink]) => [roleIn(kind, name), ink] as const),
+    ),
   ]);
 
-interface Marked {
-  /** The theme with an ink of its own for every role, hardly other than the true one. */
-  readonly theme: Theme;
-  readonly roleOf: ReadonlyMap<string, string>;
-}
+/** An ink with its role: `#1d2b36 ink`. */
+const roled = (ink: string, role: string): string => `${ink} ${role}`;
+const ROLED = /^(#[\da-f]{6}) ([a-z\d-]+)$/;
 
-/** A tint in the theme's own ink stays so: it is drawn as such a line is. */
-export function markedTheme(theme: Theme): Marked {
-  const taken = new Set([...Object.values(theme.bands), ...Object.values(theme.insulation)]);
-  const roleOf = new Map<string, string>();
-  const own = (role: string, ink: string): string => {
-    let value = Number.parseInt(ink.slice(1), 16);
-    // Towards the middle, so that none leaves the range.
-    const by = (value & 0xff) < 0x80 ? 1 : -1;
-    const text = (): string => `#${value.toString(16).padStart(6, '0')}`;
-    while (taken.has(text())) value += by;
-    taken.add(text());
-    roleOf.set(text(), role);
-    return text();
-  };
-  const single = Object.fromEntries(SINGLE.map((name) => [name, own(hyphened(name), theme[name])]));
-  const inks = { ...theme, ...single };
-  return {
-    theme: {
-      ...inks,
-      coil: theme.coil === theme.inside ? inks.inside : theme.coil,
-      tints: Object.fromEntries(
-        Object.entries(theme.tints).map(([tint, ink]) => [
-          tint,
-          ink === theme.ink ? inks.ink : own(`line-${tint}`, ink),
+/** The theme with the role of each ink behind it. A tint in the theme's own ink stays so: it is drawn as such a line is. */
+export function roledTheme(theme: Theme): Theme {
+  const single = Object.fromEntries(SINGLE.map((name) => [name, roled(theme[name], hyphened(name))]));
+  const inks: Theme = { ...theme, ...single };
+  const several = Object.fromEntries(
+    kinds.map((kind) => [
+      kind,
+      Object.fromEntries(
+        Object.entries(theme[kind]).map(([name, ink]) => [
+          name,
+          kind === 'tints' && ink === theme.ink ? inks.ink : roled(ink, roleIn(kind, name)),
         ]),
       ),
-    },
-    roleOf,
-  };
+    ]),
+  );
+  return { ...inks, ...several, coil: theme.coil === theme.inside ? inks.inside : inks.paper };
 }
 
-const INKED = /<(\w+)((?: [\w:-]+="[^"]*")*)/g;
-const INK = / (fill|stroke)="(#[\da-f]{6})"/g;
+/** A canvas that draws in such a theme: each ink as it is, and its role as a class: `sl-fill-paper`, `sl-stroke-ink`. */
+export const roledCanvas = (canvas: Canvas): Canvas => ({
+  set: canvas.set,
+  element: (name, attributes, words) => canvas.element(name, withClasses(attributes), words),
+  group: (attributes) => roledCanvas(canvas.group(withClasses(attributes))),
+});
 
-/** A drawing with a class for each ink that has a role: `sl-fill-paper`, `sl-stroke-ink`. */
-export function withRoles(svg: string, marked: string, roleOf: ReadonlyMap<string, string>): string {
-  const tags = [...marked.matchAll(INKED)];
-  let n = 0;
-  return svg.replace(INKED, (whole, name: string, attributes: string) => {
-    const [, , inked = ''] = tags[n++] ?? [];
-    const classes = [...inked.matchAll(INK)].flatMap(([, property, ink = '']) => {
-      const role = roleOf.get(ink);
-      return role === undefined ? [] : [`sl-${property}-${role}`];
-    });
-    if (classes.length === 0) return whole;
-    const list = classes.join(' ');
-    return / class="/.test(attributes)
-      ? `<${name}${attributes.replace(/ class="([^"]*)"/, ` class="$1 ${list}"`)}`
-      : `<${name} class="${list}"${attributes}`;
+function withClasses(attributes: Attributes): Attributes {
+  const classes: string[] = [];
+  const inked = Object.entries(attributes).map(([key, value]) => {
+    const [, ink, role] = ROLED.exec(String(value)) ?? [];
+    if (ink === undefined || (key !== 'fill' && key !== 'stroke')) return [key, value] as const;
+    classes.push(`sl-${key}-${role}`);
+    return [key, ink] as const;
   });
+  if (classes.length === 0) return attributes;
+  const { class: own, ...rest } = Object.fromEntries(inked);
+  const list = [...(own === undefined ? [] : [own]), ...classes].join(' ');
+  return own === undefined ? { class: list, ...rest } : { ...Object.fromEntries(inked), class: list };
 }
 
 /** Whether a class is one of those. */

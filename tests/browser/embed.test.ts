@@ -14,7 +14,7 @@ import { kitFromValue } from '../../src/describe/read.ts';
 import { inkRoles, inkStyles } from '../../src/draw/ink-roles.ts';
 import { themes } from '../../src/draw/theme.ts';
 import { prepare, renderInline } from '../../src/pipeline.ts';
-import { inMode } from '../../src/publish/modes.ts';
+import { withLetters } from '../../src/publish/modes.ts';
 import { chromium } from '../tools/chromium.ts';
 
 const FLAGS = [
@@ -106,13 +106,11 @@ it('a strict policy takes a static drawing, a standalone one has its font', {
   timeout: 120_000,
 }, async () => {
   const svg = readFileSync(`out/${kits[0]}`, 'utf8');
-  const strict = await open(
-    `<meta http-equiv="Content-Security-Policy" content="default-src 'none'">${await inMode(svg, 'static')}`,
-  );
+  const strict = await open(`<meta http-equiv="Content-Security-Policy" content="default-src 'none'">${svg}`);
   const paper = 'getComputedStyle(document.querySelector("svg rect")).fill';
   expect(await strict.page.evaluate(paper)).toBe('rgb(255, 255, 255)');
   expect(strict.heard).toEqual([]);
-  const alone = await open(await inMode(svg, 'standalone'));
+  const alone = await open(await withLetters(svg));
   const faces =
     '(async () => { await document.fonts.ready; return [...document.fonts].map((f) => f.status) })()';
   expect(await alone.page.evaluate(faces)).toEqual(['loaded', 'loaded']);
