@@ -492,6 +492,19 @@ export const de: Messages = {
   'leaflet.cutoff': 'Höhengrenze (−3\u00a0dB)',
   'leaflet.resonance-compared': 'Resonanz gegenüber der Referenz',
 
+  // ── Shop page: index of kits
+  'shop.index-title': 'Verdrahtungspläne',
+  'shop.index-filter': 'Bausatz finden',
+  'shop.index-search': 'Suche',
+  'shop.index-pickups': 'Tonabnehmer',
+  'shop.index-switch': 'Schalter',
+  'shop.index-parts': 'Mit diesen Teilen',
+  'shop.index-any': 'Alle',
+  'shop.index-none': 'keiner',
+  'shop.index-reset': 'Alle zeigen',
+  'shop.index-count': '{count, plural, =0 {Kein Bausatz gefunden} one {# Bausatz} other {# Bausätze}}',
+  'shop.index-counted': '{count} × {what}',
+
   // ── Page of circuits
   'gallery.title': 'Schaltungen für passive Gitarrenverdrahtung',
   'gallery.say':

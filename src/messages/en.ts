@@ -472,6 +472,19 @@ export const en = {
   'leaflet.cutoff': 'Treble ends (−3 dB)',
   'leaflet.resonance-compared': 'Resonance compared with the reference',
 
+  // ── Shop page: index of kits
+  'shop.index-title': 'Wiring diagrams',
+  'shop.index-filter': 'Find a kit',
+  'shop.index-search': 'Search',
+  'shop.index-pickups': 'Pickups',
+  'shop.index-switch': 'Switch',
+  'shop.index-parts': 'With these parts',
+  'shop.index-any': 'All',
+  'shop.index-none': 'none',
+  'shop.index-reset': 'Show all',
+  'shop.index-count': '{count, plural, =0 {No kit found} one {# kit} other {# kits}}',
+  'shop.index-counted': '{count} × {what}',
+
   // ── Page of circuits
   'gallery.title': 'Circuits for passive guitar wiring',
   'gallery.say':

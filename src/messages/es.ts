@@ -487,6 +487,19 @@ export const es: Messages = {
   'leaflet.cutoff': 'Fin de agudos (−3\u00a0dB)',
   'leaflet.resonance-compared': 'Resonancia respecto a la referencia',
 
+  // ── Shop page: index of kits
+  'shop.index-title': 'Esquemas de cableado',
+  'shop.index-filter': 'Buscar un kit',
+  'shop.index-search': 'Búsqueda',
+  'shop.index-pickups': 'Pastillas',
+  'shop.index-switch': 'Conmutador',
+  'shop.index-parts': 'Con estos componentes',
+  'shop.index-any': 'Todos',
+  'shop.index-none': 'ninguno',
+  'shop.index-reset': 'Mostrar todos',
+  'shop.index-count': '{count, plural, =0 {Ningún kit encontrado} one {# kit} other {# kits}}',
+  'shop.index-counted': '{count} × {what}',
+
   // ── Page of circuits
   'gallery.title': 'Circuitos para cableado pasivo de guitarra',
   'gallery.say':

@@ -489,6 +489,19 @@ export const fr: Messages = {
   'leaflet.cutoff': 'Fin des aigus (−3\u00a0dB)',
   'leaflet.resonance-compared': 'Résonance par rapport à la référence',
 
+  // ── Shop page: index of kits
+  'shop.index-title': 'Plans de câblage',
+  'shop.index-filter': 'Trouver un kit',
+  'shop.index-search': 'Recherche',
+  'shop.index-pickups': 'Micros',
+  'shop.index-switch': 'Commutateur',
+  'shop.index-parts': 'Avec ces composants',
+  'shop.index-any': 'Tous',
+  'shop.index-none': 'aucun',
+  'shop.index-reset': 'Tout afficher',
+  'shop.index-count': '{count, plural, =0 {Aucun kit trouvé} one {# kit} other {# kits}}',
+  'shop.index-counted': '{count} × {what}',
+
   // ── Page of circuits
   'gallery.title': 'Circuits pour câblages passifs de guitare',
   'gallery.say':

@@ -16,6 +16,7 @@ import { must, nth } from '../common/must.ts';
 import { ID, ID_LONGEST } from '../common/names.ts';
 import { formatted, jsonSchema } from '../describe/json-schema.ts';
 import { jointKinds } from '../describe/kit.ts';
+import type { Workshop } from '../describe/workshop.ts';
 import { markOf, type Prepared } from '../draw/compose.ts';
 import { languages } from '../messages/language.ts';
 import { keyOf, sayIn } from '../messages/say.ts';
@@ -43,6 +44,25 @@ export const kitDataSchema = z
     about: words.nullable().describe('What the circuit is for'),
     language: z.enum(languages).describe('Of all words in this file'),
     revision: z.string().describe('The mark that is printed on the drawing'),
+    workshop: z
+      .strictObject({
+        name: words,
+        website: z
+          .string()
+          .regex(/^https?:/)
+          .nullable(),
+      })
+      .nullable()
+      .describe('Who the kit is from; null where nobody says'),
+    pictures: z
+      .array(
+        z.strictObject({
+          file: z.string().describe('In the folder of this file'),
+          width: z.number().positive().describe('CSS pixels'),
+          height: z.number().positive(),
+        }),
+      )
+      .describe('Drawings beside this file, each with the size that it is shown at'),
     switches: z
       .array(
         z.strictObject({
@@ -126,8 +146,14 @@ export type KitData = z.output<typeof kitDataSchema>;
 /** JSON Schema, draft 2020-12, of a kit's data, as the text of its file. */
 export const formatShopJsonSchema = (): string => formatted(jsonSchema(kitDataSchema, 'Solderleaf kit data'));
 
+/** What a kit’s data says of more than the kit: who it is from, and which drawings lie beside it. */
+export interface KitSurroundings {
+  readonly workshop?: Pick<Workshop, 'name' | 'website'>;
+  readonly pictures?: KitData['pictures'];
+}
+
 /** A placed kit as data; of its placement only the revision mark tells. */
-export function kitDataOf(prepared: Prepared): KitData {
+export function kitDataOf(prepared: Prepared, { workshop, pictures = [] }: KitSurroundings = {}): KitData {
   const { circuit, loads } = prepared;
   const { kit } = circuit;
   const { language } = kit;
@@ -139,6 +165,8 @@ export function kitDataOf(prepared: Prepared): KitData {
     about: kit.about ?? null,
     language,
     revision: markOf(prepared),
+    workshop: workshop ? { name: workshop.name, website: workshop.website ?? null } : null,
+    pictures: [...pictures],
     switches: switchesOf(circuit),
     parts: kit.parts.map((part) => partData(part, circuit)),
     joints: jointsOf(circuit),

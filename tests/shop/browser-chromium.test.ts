@@ -1,10 +1,11 @@
 /** The shop folder in Chromium, and what only Chromium can be asked: how far things move, and what is seen without scripts. */
 import { expect, it } from 'vitest';
 import { layoutShifts, upgraded } from './asks.ts';
-import { suite } from './suite.ts';
+import { hostileSuite, suite } from './suite.ts';
 import { startChromium } from './view.ts';
 
 const shop = suite(startChromium);
+hostileSuite(startChromium);
 
 it.each([
   ['/product.html', 360],

@@ -1,72 +1,75 @@
-/** Stand-in */
-import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+/** Folders as `embed` writes them, for the browsers: of ten kits, and of kits whose words are hostile. */
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { inkStyles } from '../../src/draw/ink-roles.ts';
-import { themes } from '../../src/draw/theme.ts';
-import { loadKit } from '../../src/files/load.ts';
-import { prepare, render, renderInline } from '../../src/pipeline.ts';
-import { figureHtml } from '../../src/shop/figure.ts';
-import { figureStyles } from '../../src/shop/figure-styles.ts';
-import { kitDataOf } from '../../src/shop/kit-data.ts';
+import { prepare, render, renderInline, sheetsOf } from '../../src/pipeline.ts';
+import { embedKits } from '../../src/publish/embed.ts';
 import { madeOnce } from '../tools/made-once.ts';
+import { placedOnce } from '../tools/placements.ts';
 import { putProductPage } from '../tools/product-page.ts';
+import { hostileKits } from './hostile.ts';
 
+/** The fragments to paste, by their files' names. */
 export const WAYS = ['image', 'inline', 'figure'] as const;
 export type Way = (typeof WAYS)[number];
 
-const FILES = [
-  ...['kestrel-hss', 'wren-hs', 'osprey-hsh', 'plover-sss', 'heron-ss', 'wren-sh'].map(
-    (id) => `samples/${id}.yaml`,
-  ),
+/** The kit of the product page, placed as usual, as pictures of it are kept; and nine more of other switches and controls, placed quickly. */
+const SHOWN = ['samples/kestrel-hss.yaml'];
+const MORE = [
+  ...['wren-hs', 'osprey-hsh', 'plover-sss', 'heron-ss', 'wren-sh'].map((id) => `samples/${id}.yaml`),
   ...['hh-toggle-3-1v1t-split', 'h-1v1t-rotary-caps', 'bass-ss-blend-1v1t', 'bass-ss-2v2t-stereo'].map(
     (id) => `samples/circuits/${id}.yaml`,
   ),
 ];
-export const tenKits: readonly string[] = FILES.map((file) => file.replace(/^.*\/|\.yaml$/g, ''));
+export const tenKits: readonly string[] = [...SHOWN, ...MORE].map((file) =>
+  file.replace(/^.*\/|\.yaml$/g, ''),
+);
 
+const drawer = {
+  prepare: ((kit, arrangement, options) =>
+    prepare(kit, arrangement, { ...options, ...placedOnce })) as typeof prepare,
+  sheetsOf,
+  render,
+  renderInline,
+};
+
+async function embed(files: readonly string[], out: string, effort?: number): Promise<void> {
+  const options = { out, ...(effort === undefined ? {} : { effort }) };
+  for await (const { failed, errorLines, diagnostics } of embedKits(files, options, drawer))
+    if (failed) throw new Error([...errorLines, ...diagnostics.map((one) => JSON.stringify(one))].join('\n'));
+}
+
+/** The folder of the ten kits, with the product page in it. */
 export const shopFolder = (): Promise<string> =>
   madeOnce('shop', async (folder) => {
-    writeFileSync(join(folder, 'theme.css'), inkStyles(themes.light, themes.dark) + figureStyles);
-    copyFileSync('dist/solderleaf-figure.js', join(folder, 'solderleaf-figure.js'));
-    const all: string[] = [];
-    for (const file of FILES) {
-      const { kit } = await loadKit(file);
-      if (!kit) throw new Error(file);
-      const prepared = await prepare(kit, undefined, { effort: { steps: 0, seed: 1 } });
-      mkdirSync(join(folder, kit.id));
-      const put = (name: string, text: string) => writeFileSync(join(folder, kit.id, name), text);
-      put(`${kit.id}.svg`, render(prepared).svg);
-      put(
-        'image.html',
-        `<figure><img src="${kit.id}/${kit.id}.svg" alt="x" width="800" height="600"></figure>`,
-      );
-      put(
-        'inline.html',
-        `<link rel="stylesheet" href="theme.css">${renderInline(prepared, { only: ['drawing'] })}`,
-      );
-      put(
-        'figure.html',
-        `<link rel="stylesheet" href="theme.css">${figureHtml({ data: kitDataOf(prepared), drawing: renderInline(prepared, { only: ['drawing'] }), key: renderInline(prepared, { only: ['key'] }), styles: 'theme.css' })}<script src="solderleaf-figure.js" defer></script>`,
-      );
-      put(`${kit.id}-drawing.svg`, render(prepared, { only: ['drawing'] }).svg);
-      all.push(`<li><a href="${kit.id}/${kit.id}.svg">${kit.id}</a></li>`);
-    }
-    writeFileSync(join(folder, 'index.html'), pageWith(`<ul>${all.join('')}</ul>`));
+    await embed(SHOWN, folder);
+    await embed(MORE, folder, 0);
     putProductPage(folder);
   });
 
-const pageWith = (body: string): string => `<!doctype html>
+/** The folder of the hostile kits, which are written to files first. */
+export const hostileFolder = (): Promise<string> =>
+  madeOnce('hostile', async (folder) => {
+    const sources = join(folder, 'sources');
+    mkdirSync(sources);
+    const files = [...hostileKits].map(([id, kit]) => {
+      const file = join(sources, `${id}.json`);
+      writeFileSync(file, JSON.stringify(kit));
+      return file;
+    });
+    await embed(files, folder, 0);
+    rmSync(sources, { recursive: true });
+  });
+
+/** A page with the fragments of some kits pasted, each kit in some ways. */
+export const pageOf = (
+  folder: string,
+  kits: readonly string[],
+  ways: readonly Way[],
+): string => `<!doctype html>
 <html lang="en">
 <head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>Kits</title></head>
 <body><main><h1>Kits</h1>
-${body}
+${kits.flatMap((id) => ways.map((way) => readFileSync(join(folder, id, `${way}.html`), 'utf8'))).join('\n')}
 </main></body>
 </html>
 `;
-
-/** A page with fragments of some kits pasted, each in some ways. */
-export const pageOf = (folder: string, kits: readonly string[], ways: readonly Way[]): string =>
-  pageWith(
-    kits.flatMap((id) => ways.map((way) => readFileSync(join(folder, id, `${way}.html`), 'utf8'))).join('\n'),
-  );
-export const hostileFolder = async () => ({ folder: await shopFolder(), ids: [] as readonly string[] });

@@ -66,6 +66,14 @@ const element: BuildOptions = {
   output: { dir: 'dist', format: 'iife', codeSplitting: false, minify: true },
 };
 
+/** What the page of all kits runs, a classic script, so that the page also works from a disk. */
+const indexScript: BuildOptions = {
+  input: { 'solderleaf-index': 'src/shop/index-script.ts' },
+  platform: 'browser',
+  logLevel: 'warn',
+  output: { dir: 'dist', format: 'iife', codeSplitting: false, minify: true },
+};
+
 /** Builds; the test runner calls it before the first test. */
 export async function setup(): Promise<void> {
   // A run of tests that need no built program may say so.
@@ -75,6 +83,7 @@ export async function setup(): Promise<void> {
   await build(options);
   await build(page);
   await build(element);
+  await build(indexScript);
   writeFileSync('dist/drawing.css', inkStyles(themes.light, themes.dark));
   // Linked or run by npx, the file is executed itself; npm sets the bit only when it links.
   chmodSync('dist/cli.js', 0o755);

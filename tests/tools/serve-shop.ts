@@ -2,5 +2,5 @@
 import { serveShop } from './shop-server.ts';
 
 const [folder = 'out/shop', port = '8080'] = process.argv.slice(2);
-const { address } = await serveShop(folder, new Map(), Number(port));
+const { address } = await serveShop(folder, { port: Number(port) });
 console.log(`${address}/product.html (Ctrl+C ends it)`);
