@@ -115,6 +115,8 @@ function unmarked(prepared: Prepared, aspect: Aspect = {}): Sheet {
       })
     : '';
   const notes = notesOn(placement, lines, theme);
+  // A key in a page lies beside a drawing that the page's script puts in any position.
+  const anyState = aspect.mode === 'inline' && !state ? { anyState: true as const } : {};
   const replaced = substitutionLines(kit, language).map((line) => `${line}.`);
   const views = [
     viewLine(view, hand, language),
@@ -122,7 +124,7 @@ function unmarked(prepared: Prepared, aspect: Aspect = {}): Sheet {
     // A key by itself tells of crossings whether its drawing has any or not, as it tells of what can be anywhere.
     ...(step
       ? []
-      : [stateLine(circuit, state, shows('drawing') ? notes : { ...notes, crossings: true })]
+      : [stateLine(circuit, state, shows('drawing') ? notes : { ...notes, crossings: true, ...anyState })]
     ).filter((line) => line !== ''),
     ...(state || !shows('drawing') ? [] : bareLegsOf(prepared, step)).map((one) => bareLegText(circuit, one)),
     ...(state ? [shownLine(circuit, state, theme)] : []),

@@ -151,8 +151,8 @@ function fragmentsOf(
   const figure = figureHtml({
     data,
     drawing: renderInline(prepared, { ...dated, only: ['drawing'] }),
-    key: renderInline(prepared, { ...dated, only: ['key'] }),
-    narrow: { drawing: narrow.drawing.inline, key: narrow.key.inline },
+    narrow: narrow.drawing.inline,
+    key: narrow.key.inline,
     styles: `${base}${THEME}?v=${shared.theme}`,
   });
   return [

@@ -14,6 +14,8 @@ const focus = `outline: 3px solid ${ink('accent')}; outline-offset: 2px;`;
 const WIDE = 640;
 /** From which a card stands beside the drawing, and from which tables stand beside each other. */
 const BESIDE = 1000;
+/** Room for the key, which is made for a column of 360 px. */
+const KEY = '360px';
 
 /**
  * Rules of the figure's parts. Where scripts run, a figure that none has reached yet already has the shape that it will have then, so that
@@ -54,6 +56,7 @@ export const figureStyles = `/* Figures of Solderleaf kits. */
 .slf-view svg { margin-inline: auto; touch-action: pan-x pan-y; }
 .slf-view[data-zoomed] svg { touch-action: none; cursor: grab; }
 .slf-wide { display: none; }
+.slf-wide svg { width: 100%; max-width: 75rem; }
 .slf-narrow svg { max-width: none; }
 .slf-name { min-height: 4.25rem; padding: 0.5rem 0.75rem !important; border-top: ${rule}; background: ${ink('plate')}; color: ${ink('ink')}; }
 
@@ -62,29 +65,33 @@ export const figureStyles = `/* Figures of Solderleaf kits. */
 .slf-sounds { font-size: 1.125rem; font-weight: 700; }
 .slf-pickup { display: grid; grid-template-columns: 1fr 1fr; gap: 0 0.75rem; margin-top: 0.625rem; padding-top: 0.625rem; border-top: ${rule}; font-size: 0.875rem; font-variant-numeric: tabular-nums; }
 .slf-pickup dt, .slf-pickup .slf-quiet { grid-column: 1 / -1; }
+.slf-pickup b, .slf-pickup span { display: block; }
+.slf-pickup b { font-size: 1.125rem; }
+.slf-pickup span { color: ${ink('quiet')}; font-size: 0.8125rem; }
 .slf-pickup dt { font-weight: 650; }
 .slf-note { margin-top: 0.625rem !important; }
 .slf-status { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
 
-.slf-key { margin-top: 1rem; overflow-x: auto; }
+.slf-aside { display: grid; grid-template-columns: minmax(0, 1fr); gap: 1rem; min-width: 0; }
+.slf-key { overflow-x: auto; }
 .slf-text { display: grid; grid-template-columns: minmax(0, 1fr); gap: 1.5rem; margin-top: 1.5rem; }
 .slf-text > div { display: grid; gap: 1.5rem; align-content: start; min-width: 0; }
 .slf-scroll { position: relative; overflow-x: auto; border-radius: 4px; }
-.slf table { border-collapse: collapse; width: 100%; font-size: 0.875rem; }
+.slf table { border-collapse: collapse; width: 100%; min-width: 34rem; font-size: 0.875rem; }
 .slf caption, .slf-heading { padding: 0 0 0.5rem; font-size: 1rem; font-weight: 700; text-align: start; }
 .slf th, .slf td { padding: 0.375rem 0.75rem 0.375rem 0; border-bottom: ${rule}; text-align: start; vertical-align: top; font-weight: 400; }
 .slf thead th { color: ${ink('quiet')}; border-bottom-color: ${ink('outline')}; }
 .slf tbody th { font-weight: 650; }
 .slf tr.slf-named > * { background: ${ink('accent-fill')}; }
 .slf-cautions { padding: 1rem; border: 2px solid ${ink('ink')}; border-radius: 10px; font-size: 0.875rem; }
-.slf-cautions ul { padding-inline-start: 1.25rem; }
+.slf-cautions .slf-heading { padding-bottom: 0.5rem !important; }
+.slf-cautions ul { padding-inline-start: 1.25rem !important; }
 .slf-cautions li + li { margin-top: 0.375rem; }
 
 .slf [data-joint], .slf [data-lug] { cursor: pointer; }
 .slf [data-joint]:focus, .slf [data-lug]:focus { outline: none; }
-.slf-reach { fill: none; stroke: transparent; stroke-width: 18px; stroke-linejoin: round; stroke-linecap: round; pointer-events: stroke; }
-.slf [data-joint].sl-named > .slf-reach { stroke: ${ink('mark')}; }
-.slf [data-lug].sl-named > rect { stroke: ${ink('ink')}; stroke-width: 3px; }
+.slf svg text { pointer-events: none; }
+.slf .sl-halo { pointer-events: stroke; stroke-linecap: round; }
 
 @media (scripting: enabled) {
   .slf:not([data-ready]) .slf-bar { display: flex; visibility: hidden; }
@@ -100,25 +107,31 @@ export const figureStyles = `/* Figures of Solderleaf kits. */
 @container (min-width: ${WIDE}px) {
   .slf-wide { display: block; }
   .slf-narrow { display: none; }
+  .slf-aside { grid-template-columns: minmax(0, 1fr) ${KEY}; }
   .slf-name { min-height: 2.5rem; }
 }
 @container (min-width: ${BESIDE}px) {
-  .slf-main { grid-template-columns: minmax(0, 1fr) 20rem; }
-  .slf-main > .slf-cards { grid-template-columns: minmax(0, 1fr); }
   .slf-text { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); gap: 2rem; }
+  .slf[data-ready] .slf-main { grid-template-columns: minmax(0, 1fr) ${KEY}; }
+  .slf[data-ready] .slf-aside { grid-template-columns: minmax(0, 1fr); }
+}
+@media (scripting: enabled) {
+  @container (min-width: ${BESIDE}px) {
+    .slf:not([data-ready]) .slf-main { grid-template-columns: minmax(0, 1fr) ${KEY}; }
+    .slf:not([data-ready]) .slf-aside { grid-template-columns: minmax(0, 1fr); }
+  }
 }
 @media (prefers-reduced-motion: no-preference) {
   .slf [data-joint], .slf [data-part], .slf [data-chip] { transition: opacity 0.15s; }
 }
 @media (forced-colors: active) {
   .slf-options input:checked + span, .slf button[aria-pressed="true"] { forced-color-adjust: none; background: Highlight; border-color: Highlight; color: HighlightText; }
-  .slf [data-joint].sl-named > .slf-reach { stroke: Highlight; }
   .slf-options input:focus-visible + span, .slf button:focus-visible, .slf-view:focus-visible, .slf-scroll:focus-visible { outline-color: Highlight; }
 }
 @media print {
   .slf { padding: 0; border: 0; }
   .slf .slf-bar, .slf .slf-name { display: none !important; }
-  .slf .slf-main { grid-template-columns: minmax(0, 1fr); }
+  .slf .slf-main, .slf .slf-aside { grid-template-columns: minmax(0, 1fr) !important; }
   .slf .slf-cards { display: grid !important; grid-auto-flow: row !important; grid-template-columns: repeat(auto-fill, minmax(14rem, 1fr)) !important; overflow: visible !important; }
   .slf .slf-card { grid-area: auto !important; visibility: visible !important; break-inside: avoid; }
   .slf-view, .slf-scroll, .slf-key { overflow: visible; }

@@ -13,16 +13,14 @@ import { jointsTable, statesTable } from './figure-tables.ts';
 import { drawn, htmlText } from './html.ts';
 import type { KitData } from './kit-data.ts';
 
-/** The pieces of one width, as inline SVG. */
-interface Pieces {
-  readonly drawing: string;
-  readonly key: string;
-}
-
-export interface FigureOptions extends Pieces {
+interface FigureOptions {
   readonly data: KitData;
-  /** For a column that is narrower than 640 px; without it the wide pieces are scaled down. */
-  readonly narrow?: Pieces;
+  /** The wiring by itself, as inline SVG. */
+  readonly drawing: string;
+  /** The same for a column that is narrower than 640 px; without it the other is scaled down there. */
+  readonly narrow?: string;
+  /** The key, for a column of 360 px. */
+  readonly key: string;
   /** Address of the stylesheet, as the page writes it. */
   readonly styles: string;
   /** `auto` follows the visitor's system. */
@@ -32,12 +30,15 @@ export interface FigureOptions extends Pieces {
 /** The element with the figure in it. The page links the stylesheet and the script; it needs neither to be complete. */
 export const figureHtml = (options: FigureOptions): string => htmlText(figureElement(options));
 
-function figureElement({ data, narrow, styles, scheme = 'auto', ...wide }: FigureOptions): Element {
+function figureElement({ data, drawing, narrow, key, styles, scheme = 'auto' }: FigureOptions): Element {
   const say = sayIn(data.language);
-  const both = [
-    { piece: wide, className: narrow ? 'slf-wide' : 'slf-any' },
-    ...(narrow ? [{ piece: narrow, className: 'slf-narrow' }] : []),
-  ];
+  const drawings =
+    narrow === undefined
+      ? [{ svg: drawing, className: 'slf-any' }]
+      : [
+          { svg: drawing, className: 'slf-wide' },
+          { svg: narrow, className: 'slf-narrow' },
+        ];
   const classes = ['solderleaf-figure', ...(scheme === 'light' ? [] : [`solderleaf-${scheme}`])];
   return h(
     FIGURE_TAG,
@@ -58,7 +59,7 @@ function figureElement({ data, narrow, styles, scheme = 'auto', ...wide }: Figur
         h(
           'div',
           { className: 'slf-stage' },
-          ...both.map(({ piece, className }) =>
+          ...drawings.map(({ svg, className }) =>
             h(
               'div',
               {
@@ -67,23 +68,23 @@ function figureElement({ data, narrow, styles, scheme = 'auto', ...wide }: Figur
                 tabIndex: 0,
                 ariaLabel: say('leaflet.drawing'),
               },
-              [drawn(piece.drawing)],
+              [drawn(svg)],
             ),
           ),
           h('p', { className: ['slf-name', 'slf-quiet'], hidden: true, dataHint: say('shop.hint') }),
         ),
         h(
           'div',
-          { className: 'slf-cards', role: 'group', tabIndex: 0, ariaLabel: say('leaflet.positions') },
-          ...data.states.map((state) => card(state, data, say)),
+          { className: 'slf-aside' },
+          h(
+            'div',
+            { className: 'slf-cards', role: 'group', tabIndex: 0, ariaLabel: say('leaflet.positions') },
+            ...data.states.map((state) => card(state, data, say)),
+          ),
+          h('div', { className: 'slf-key' }, [drawn(key)]),
         ),
       ),
       h('p', { className: 'slf-status', role: 'status', hidden: true }),
-      h(
-        'div',
-        { className: 'slf-key' },
-        ...both.map(({ piece, className }) => h('div', { className }, [drawn(piece.key)])),
-      ),
       h(
         'div',
         { className: 'slf-text' },
@@ -167,8 +168,8 @@ function card(state: KitData['states'][number], { switches }: KitData, say: Say)
                 'div',
                 { className: 'slf-pickup', dataPickup: pickup.name },
                 h('dt', {}, pickup.label),
-                h('dd', {}, h('b', {}, pickup.dcLoadWords), ` ${say('load.dc')}`),
-                h('dd', {}, h('b', {}, pickup.signalLoadWords), ` ${say('load.signal')}`),
+                h('dd', {}, h('b', {}, pickup.dcLoadWords), ' ', h('span', {}, say('load.dc'))),
+                h('dd', {}, h('b', {}, pickup.signalLoadWords), ' ', h('span', {}, say('load.signal'))),
                 h('dd', { className: 'slf-quiet' }, pickup.verdict),
               ),
             ),

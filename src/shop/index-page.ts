@@ -251,13 +251,14 @@ a { color: var(--accent); }
 input[type='search'], select, button { width: 100%; min-height: 2.75rem; padding: 0.4rem 0.6rem; font: inherit; color: inherit; background: var(--ground); border: 1px solid var(--quiet); border-radius: 0.375rem; }
 button { width: auto; padding-inline: 1rem; cursor: pointer; }
 fieldset { display: flex; flex: 1 1 100%; flex-wrap: wrap; gap: 0 1.25rem; margin: 0; padding: 0; border: 0; min-width: 0; }
+legend { padding: 0; }
 fieldset label { display: inline-flex; align-items: center; gap: 0.25rem; min-height: 2rem; }
-input[type='checkbox'] { width: 1.1rem; height: 1.1rem; accent-color: var(--accent); }
+input[type='checkbox'] { margin: 0; width: 1.1rem; height: 1.1rem; accent-color: var(--accent); }
 .count { margin: 1rem 0; color: var(--quiet); }
 .kits { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(20rem, 100%), 1fr)); gap: 1.25rem; margin: 0; padding: 0; list-style: none; }
 .kit { padding: 1rem; border: 1px solid var(--rule); border-radius: 0.5rem; background: var(--card); }
 .kit a { display: block; }
-.kit img { display: block; width: 100%; height: auto; aspect-ratio: 4 / 3; object-fit: contain; background: #fff; border: 1px solid var(--rule); border-radius: 0.25rem; }
+.kit img { display: block; width: 100%; height: auto; aspect-ratio: 3 / 2; object-fit: contain; background: #fff; border: 1px solid var(--rule); border-radius: 0.25rem; }
 .kit h2 { margin: 0.75rem 0 0.25rem; font-size: 1.125rem; line-height: 1.3; overflow-wrap: anywhere; }
 .kit p { margin: 0.25rem 0; overflow-wrap: anywhere; }
 dl { display: grid; grid-template-columns: max-content 1fr; gap: 0.15rem 0.75rem; margin: 0.5rem 0 0; }

@@ -248,6 +248,7 @@ describe('the sheet’s words', () => {
       makeCircuit({ parts: { ...parts, c: { kind: 'jack' } }, joints: [] });
     const [bare, knob] = [of({}), of({ v: { kind: 'pot', value: '500k' } })];
     const nothing = { crossings: false, letters: false };
+    expect(stateLine(circuit, undefined, { ...nothing, anyState: true })).toBe('');
     expect(stateLine(bare, undefined, nothing)).toBe('');
     expect(stateLine(knob, undefined, nothing)).toBe('All controls on 10.');
     expect(stateLine(bare, undefined, { ...nothing, crossings: true })).toBe(

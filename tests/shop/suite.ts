@@ -1,7 +1,7 @@
 /** What must hold in either browser: the shop folder of ten kits and the product page, as visitors of every kind meet them. */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { textOfPdf } from '../tools/pdf-tools.ts';
-import { type ShopServer, serveShop } from '../tools/shop-server.ts';
+import { type ShopServer, serveShop } from '../tools/strict-server.ts';
 import {
   blankImages,
   type Focused,

@@ -58,21 +58,17 @@ const page: BuildOptions = {
   },
 };
 
-/** The element of shop pages: a classic script, so that a page may load it in any way, and as small as can be. */
-const element: BuildOptions = {
-  input: { 'solderleaf-figure': 'src/shop/element/main.ts' },
+/** Scripts of shop pages, each by itself: classic ones, so that they also work from a disk, and as small as can be. */
+const shopScripts = {
+  'solderleaf-figure': 'src/shop/element/main.ts',
+  'solderleaf-index': 'src/shop/index-script.ts',
+};
+const shopScript = (name: keyof typeof shopScripts): BuildOptions => ({
+  input: { [name]: shopScripts[name] },
   platform: 'browser',
   logLevel: 'warn',
   output: { dir: 'dist', format: 'iife', codeSplitting: false, minify: true },
-};
-
-/** What the page of all kits runs, a classic script, so that the page also works from a disk. */
-const indexScript: BuildOptions = {
-  input: { 'solderleaf-index': 'src/shop/index-script.ts' },
-  platform: 'browser',
-  logLevel: 'warn',
-  output: { dir: 'dist', format: 'iife', codeSplitting: false, minify: true },
-};
+});
 
 /** Builds; the test runner calls it before the first test. */
 export async function setup(): Promise<void> {
@@ -82,8 +78,8 @@ export async function setup(): Promise<void> {
   if (wrong.length > 0) throw new Error(wrong.join('\n'));
   await build(options);
   await build(page);
-  await build(element);
-  await build(indexScript);
+  await build(shopScript('solderleaf-figure'));
+  await build(shopScript('solderleaf-index'));
   writeFileSync('dist/drawing.css', inkStyles(themes.light, themes.dark));
   // Linked or run by npx, the file is executed itself; npm sets the bit only when it links.
   chmodSync('dist/cli.js', 0o755);

@@ -1,5 +1,5 @@
 /** `npm run shop`: the samples' shop folder, or another, on this machine, under the policy that it must work under. */
-import { serveShop } from './shop-server.ts';
+import { serveShop } from './strict-server.ts';
 
 const [folder = 'out/shop', port = '8080'] = process.argv.slice(2);
 const { address } = await serveShop(folder, { port: Number(port) });

@@ -2,13 +2,14 @@
 import { every, type ReadFigure } from './read.ts';
 
 const NAMED = 'sl-named';
-const ITEMS = '[data-joint], [data-lug]';
-const SVG = 'http://www.w3.org/2000/svg';
+/** A component's leg is pointed at by the joint that it is part of. */
+const LUG = '[data-lug]:not(.sl-leg-end)';
+const ITEMS = `[data-joint], ${LUG}`;
 
 /** Called with what the keyboard has moved to, so that it can be brought into view. */
 type Reached = (item: Element) => void;
 
-export interface Names {
+interface Names {
   readonly clear: () => void;
 }
 
@@ -53,12 +54,12 @@ export function watchNames(read: ReadFigure, reached: Reached): Names {
 function walk(view: HTMLElement, { joints, lugs }: ReadFigure, reached: Reached): void {
   const svg = view.querySelector('svg');
   if (!svg) return;
-  // As a picture it would have no parts; it keeps its name.
+  // As a picture it would have no parts. It keeps its name; what else it is said to show is true of the first state alone.
   svg.setAttribute('role', 'group');
+  svg.setAttribute('aria-labelledby', svg.getAttribute('aria-labelledby')?.split(' ')[0] ?? '');
   const number = (wire: Element): number => Number(wire.getAttribute('data-joint'));
   const wires = [...every<SVGElement>(svg, '[data-joint]')].sort((a, b) => number(a) - number(b));
-  const items = [...wires, ...every<SVGElement>(svg, '[data-lug]')];
-  for (const wire of wires) widen(wire);
+  const items = [...wires, ...every<SVGElement>(svg, LUG)];
   items.forEach((item, i) => {
     const words =
       joints.get(item.getAttribute('data-joint') ?? '') ??
@@ -109,15 +110,4 @@ function nextOf(key: string, at: number, count: number): number | undefined {
     default:
       return undefined;
   }
-}
-
-/** A line that cannot be seen, wide enough to point at, under a wire's own; it is seen where the wire is named. */
-function widen(wire: SVGElement): void {
-  const d = wire.querySelector('path')?.getAttribute('d');
-  // A copy of an upgraded figure has it already.
-  if (typeof d !== 'string' || wire.querySelector('.slf-reach')) return;
-  const reach = document.createElementNS(SVG, 'path');
-  reach.setAttribute('class', 'slf-reach');
-  reach.setAttribute('d', d);
-  wire.prepend(reach);
 }

@@ -1,7 +1,7 @@
 /** The state that the switches are in: its card, its contacts and what it makes live. */
 import { every, type ReadFigure, type ShownState, wordsIn } from './read.ts';
 
-export interface States {
+interface States {
   /** Back to the first state, with its signal path shown. */
   readonly reset: () => void;
   /** Shows the signal path alone, or everything alike. */

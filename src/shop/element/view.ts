@@ -1,6 +1,6 @@
 /** Zooming and moving one drawing by its view box, so that it stays sharp and the page keeps its shape. */
 
-export interface View {
+interface View {
   readonly zoom: (factor: number) => void;
   readonly reset: () => void;
   /** Moves the drawing until an element of it is in view. */
