@@ -125,7 +125,7 @@ export const figureStyles = `/* Figures of Solderleaf kits. */
   .slf [data-joint], .slf [data-part], .slf [data-chip] { transition: opacity 0.15s; }
 }
 @media (forced-colors: active) {
-  .slf-options input:checked + span, .slf button[aria-pressed="true"] { forced-color-adjust: none; background: Highlight; border-color: Highlight; color: HighlightText; }
+  .slf-options input:checked + span, .slf button[aria-pressed="true"] { forced-color-adjust: none; background: CanvasText; border-color: CanvasText; color: Canvas; }
   .slf-options input:focus-visible + span, .slf button:focus-visible, .slf-view:focus-visible, .slf-scroll:focus-visible { outline-color: Highlight; }
 }
 @media print {

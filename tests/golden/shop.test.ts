@@ -7,7 +7,7 @@ import { blankImages, upgraded } from '../shop/asks.ts';
 import { shopFolder } from '../shop/folder.ts';
 import { type Engine, type Look, startChromium, startFirefox } from '../shop/view.ts';
 import { pageAsPng } from '../tools/pdf-tools.ts';
-import { type ShopServer, serveShop } from '../tools/strict-server.ts';
+import { type ShopServer, serveShop } from '../tools/shop-server.ts';
 import { expectPng } from './picture.ts';
 
 const SHARE = 0.03;

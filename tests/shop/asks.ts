@@ -107,6 +107,17 @@ export const focused = (view: View): Promise<Focused | null> =>
     };`,
   );
 
+/** Takes the keyboard from the element that has it, or gives it back. */
+export const blurred = (view: View, away: boolean): Promise<void> =>
+  asked(
+    view,
+    `if (!${away}) return globalThis.hadFocus.focus({ preventScroll: true });
+    let one = document.activeElement;
+    while (one?.shadowRoot?.activeElement) one = one.shadowRoot.activeElement;
+    globalThis.hadFocus = one;
+    one.blur();`,
+  );
+
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 /**

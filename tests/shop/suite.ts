@@ -1,9 +1,10 @@
 /** What must hold in either browser: the shop folder of ten kits and the product page, as visitors of every kind meet them. */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { textOfPdf } from '../tools/pdf-tools.ts';
-import { type ShopServer, serveShop } from '../tools/strict-server.ts';
+import { type ShopServer, serveShop } from '../tools/shop-server.ts';
 import {
   blankImages,
+  blurred,
   type Focused,
   firstPaint,
   focused,
@@ -38,7 +39,7 @@ export function opened(
   beforeAll(async () => {
     const [there, made] = await Promise.all([start(), folder()]);
     engine = there;
-    server = await serveShop(made, { pages: pages(made), strict });
+    server = await serveShop(made, pages(made), { strict });
   }, 300_000);
   afterAll(async () => {
     await engine?.close();
@@ -175,7 +176,16 @@ async function tabbedThrough(view: View): Promise<readonly Focused[]> {
     await view.press('Tab');
     const at = await focused(view);
     if (!at) break;
-    stops.push(at);
+    stops.push(at.seen ? at : { ...at, seen: await looksOtherwise(view) });
   }
   return stops;
+}
+
+/** Whether the window shows in another way than by an outline which element has the keyboard. */
+async function looksOtherwise(view: View): Promise<boolean> {
+  const before = await view.picture();
+  await blurred(view, true);
+  const without = await view.picture();
+  await blurred(view, false);
+  return !Buffer.from(before).equals(Buffer.from(without));
 }

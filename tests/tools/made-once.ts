@@ -10,10 +10,10 @@ const WAIT_LONGEST_MS = 280_000;
 export async function madeOnce(name: string, make: (folder: string) => Promise<void>): Promise<string> {
   const run = process.env[PLACEMENTS];
   if (run === undefined) throw new Error('only a run of the tests has a folder to share');
-  const folder = join(run, name);
-  const begun = `${folder}-begun`;
+  const [folder, begun] = [join(run, name), join(run, `${name}-begun`)];
   try {
-    mkdirSync(begun);
+    // It stays when the folder is made: whoever cannot make it is not the first.
+    mkdirSync(join(run, `${name}-taken`));
   } catch {
     for (let waited = 0; waited < WAIT_LONGEST_MS; waited += WAIT_MS) {
       if (existsSync(folder)) return folder;
@@ -21,6 +21,7 @@ export async function madeOnce(name: string, make: (folder: string) => Promise<v
     }
     throw new Error(`${name} was begun by another file of tests and not finished: see what that one says`);
   }
+  mkdirSync(begun);
   await make(begun);
   renameSync(begun, folder);
   return folder;

@@ -27,16 +27,22 @@ export interface ShopServer {
   close(): void;
 }
 
+export interface Served {
+  /** 0 for any that is free. */
+  readonly port?: number;
+  /** False for a server that allows everything, under which whatever can run does. */
+  readonly strict?: boolean;
+}
+
 /**
- * Serves on this machine alone.
+ * Serves a folder on this machine alone.
  *
  * @param pages pages that are no files, by their path
- * @param port 0 for any that is free
  */
 export async function serveShop(
   folder: string,
   pages: ReadonlyMap<string, string> = new Map(),
-  port = 0,
+  { port = 0, strict = true }: Served = {},
 ): Promise<ShopServer> {
   const root = resolve(folder);
   const complaints: string[] = [];
@@ -71,7 +77,7 @@ export async function serveShop(
     setTimeout(() => {
       answer.writeHead(body === undefined ? 404 : 200, {
         'content-type': TYPES[extname(pathname)] ?? 'text/html; charset=utf-8',
-        'content-security-policy': `${POLICY}; report-uri /breaches`,
+        ...(strict ? { 'content-security-policy': `${POLICY}; report-uri /breaches` } : {}),
         'x-content-type-options': 'nosniff',
         'cache-control': 'no-store',
       });
