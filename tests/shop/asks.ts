@@ -83,6 +83,16 @@ export const layoutShifts = (view: View): Promise<readonly string[]> =>
     });`,
   );
 
+/** Words of the elements in a custom element's shadow that a selector finds and that are seen. */
+export const shownIn = (view: View, element: string, selector: string): Promise<readonly string[]> =>
+  asked(
+    view,
+    `return [...document.querySelectorAll(${JSON.stringify(element)})]
+      .flatMap((one) => [...(one.shadowRoot ?? one).querySelectorAll(${JSON.stringify(selector)})])
+      .filter((one) => one.checkVisibility({ visibilityProperty: true }))
+      .map((one) => one.textContent);`,
+  );
+
 /** The element that has the keyboard, through shadow trees: its name, its accessible words, and whether one sees that it has it. */
 export interface Focused {
   readonly element: string;

@@ -1,6 +1,8 @@
 /** The shop folder in Chromium, and what only Chromium can be asked: how far things move, and what is seen without scripts. */
 import { expect, it } from 'vitest';
+import { squeezed } from '../tools/pdf-tools.ts';
 import { layoutShifts, upgraded } from './asks.ts';
+import { kitData, tenKits } from './folder.ts';
 import { hostileSuite, suite } from './suite.ts';
 import { startChromium } from './view.ts';
 
@@ -29,8 +31,15 @@ it.each([
   },
 );
 
-it('without scripts the figure shows everything: each position, each joint, the cautions', async () => {
+it('without scripts the figures show everything: each state and what sounds, each joint, the cautions', async () => {
   await shop.visit('/ten-figure.html', { width: 1600, scripts: false }, async (view) => {
-    expect((await view.evaluate<string>('document.body.innerText')).length).toBeGreaterThan(1000);
+    const seen = squeezed(await view.evaluate<string>('document.body.innerText'));
+    for (const id of tenKits) {
+      const { states, joints } = kitData(shop.folder, id);
+      for (const { words, sounds } of states) for (const one of [words, sounds]) expect(seen).toContain(one);
+      for (const { from, to } of joints) expect(seen).toContain(`${from.words} ${to.words}`);
+    }
+    expect(seen).toContain('cautions');
+    expect(seen).not.toContain('Signal path');
   });
 });

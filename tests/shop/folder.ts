@@ -3,6 +3,7 @@ import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { prepare, render, renderInline, sheetsOf } from '../../src/pipeline.ts';
 import { embedKits } from '../../src/publish/embed.ts';
+import { type KitData, kitDataSchema } from '../../src/shop/kit-data.ts';
 import { madeOnce } from '../tools/made-once.ts';
 import { placedOnce } from '../tools/placements.ts';
 import { putProductPage } from '../tools/product-page.ts';
@@ -59,6 +60,10 @@ export const hostileFolder = (): Promise<string> =>
     await embed(files, folder, 0);
     rmSync(sources, { recursive: true });
   });
+
+/** What a shop's script reads of a kit. */
+export const kitData = (folder: string, id: string): KitData =>
+  kitDataSchema.parse(JSON.parse(readFileSync(join(folder, id, `${id}.json`), 'utf8')));
 
 /** A page with the fragments of some kits pasted, each kit in some ways. */
 export const pageOf = (

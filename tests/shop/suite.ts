@@ -10,11 +10,12 @@ import {
   focused,
   idsTwice,
   lostReferences,
+  shownIn,
   tooWide,
   upgraded,
   violations,
 } from './asks.ts';
-import { hostileFolder, pageOf, shopFolder, tenKits, WAYS } from './folder.ts';
+import { hostileFolder, kitData, pageOf, shopFolder, tenKits, WAYS } from './folder.ts';
 import { hostileKits } from './hostile.ts';
 import type { Engine, Look, View } from './view.ts';
 
@@ -23,8 +24,16 @@ const SCHEMES = ['light', 'dark', 'forced'] as const;
 
 export interface Open {
   readonly server: ShopServer;
+  /** The folder that is served. */
+  readonly folder: string;
   /** Opens a page of the folder, and closes it after; what the browser or the server then has against it is an error. */
   visit<Result>(path: string, look: Look, act: (view: View) => Promise<Result>): Promise<Result>;
+  /** The same of a page that is meant to be complained of: what is found, and then all complaints. */
+  spoilt(
+    path: string,
+    look: Look,
+    act: (view: View) => Promise<readonly string[]>,
+  ): Promise<readonly string[]>;
 }
 
 /** Starts a browser and a server before a file's tests. */
@@ -36,38 +45,58 @@ export function opened(
 ): Open {
   let engine: Engine;
   let server: ShopServer;
+  let served: string;
   beforeAll(async () => {
     const [there, made] = await Promise.all([start(), folder()]);
     engine = there;
+    served = made;
     server = await serveShop(made, pages(made), { strict });
   }, 300_000);
   afterAll(async () => {
     await engine?.close();
     server?.close();
   });
+  async function looked<Result>(path: string, look: Look, act: (view: View) => Promise<Result>) {
+    server.complaints.length = 0;
+    const view = await engine.open(look);
+    try {
+      await view.go(`${server.address}${path}`);
+      const result = await act(view);
+      return { result, complaints: [...view.heard, ...server.complaints] };
+    } finally {
+      await view.close();
+    }
+  }
   return {
     get server() {
       return server;
     },
+    get folder() {
+      return served;
+    },
     visit: async (path, look, act) => {
-      server.complaints.length = 0;
-      const view = await engine.open(look);
-      try {
-        await view.go(`${server.address}${path}`);
-        const result = await act(view);
-        expect([...view.heard, ...server.complaints], `${path} ${JSON.stringify(look)}`).toEqual([]);
-        return result;
-      } finally {
-        await view.close();
-      }
+      const { result, complaints } = await looked(path, look, act);
+      expect(complaints, `${path} ${JSON.stringify(look)}`).toEqual([]);
+      return result;
+    },
+    spoilt: async (path, look, act) => {
+      const { result, complaints } = await looked(path, look, act);
+      return [...result, ...complaints];
     },
   };
 }
+
+/** A page with everything that must not be. */
+const SPOILT = `<!doctype html>
+<html lang="en"><head><title>Spoilt</title><link rel="stylesheet" href="/theme.css"></head>
+<body><main><h1 id="twice">Kits</h1><p id="twice" style="color:red">a</p><img alt="" src="missing.png">
+<p class="sl-fill-pale"><font color="#dddddd">pale</font></p><script>console.log(1)</script></main></body></html>`;
 
 /** Pages that show all ten kits in one way, and one that shows two kits in every way. */
 const pagesOf = (folder: string): ReadonlyMap<string, string> =>
   new Map([
     ...WAYS.map((way) => [`/ten-${way}.html`, pageOf(folder, tenKits, [way])] as const),
+    ['/spoilt.html', SPOILT],
     ['/every-way.html', pageOf(folder, tenKits.slice(0, 2), WAYS)],
   ]);
 
@@ -121,6 +150,40 @@ export function suite(start: () => Promise<Engine>): Open {
         at('Add to basket'),
       );
     });
+  });
+
+  it('the switch of the figure by keyboard alone: each arrow shows what the kit’s data say of that state', async () => {
+    const { states } = kitData(shop.folder, 'kestrel-hss');
+    await shop.visit('/product.html', { width: 1600 }, async (view) => {
+      await upgraded(view);
+      while ((await focused(view))?.element !== 'input:radio') await view.press('Tab');
+      for (const { words, sounds } of [...states.slice(1), ...states.slice(0, 1)]) {
+        await view.press('ArrowRight');
+        const shown = await shownIn(view, 'solderleaf-figure-1', '.slf-card');
+        expect(shown).toHaveLength(1);
+        expect(shown[0]).toContain(words);
+        expect(shown[0]).toContain(sounds);
+      }
+    });
+  });
+
+  it('would notice script and style in the page, a file that is missing, an id used twice, text too pale', async () => {
+    const complaints = await shop.spoilt('/spoilt.html', { width: 1600 }, async (view) => [
+      ...(await idsTwice(view)),
+      ...(await violations(view)),
+      ...(await blankImages(view)),
+    ]);
+    const said = complaints.join('\n');
+    for (const one of [
+      /inline script/,
+      /inline style/,
+      /not found: \/missing.png/,
+      /^twice$/m,
+      /color-contrast/,
+      /missing\.png$/m,
+      /^breach/m,
+    ])
+      expect(said).toMatch(one);
   });
 
   it('paints before the script has come, three seconds late, and is upgraded then', async () => {
