@@ -2,8 +2,10 @@
  * Inks by what they are for, so that a page's stylesheet may set them: the paper, and not whatever is white. A theme for an inline
  * drawing has the role of each ink written behind it; where it is drawn the role becomes a class, and the ink is as ever.
  */
+import { contrast } from '../common/contrast.ts';
 import type { Attributes, Canvas } from './canvas.ts';
-import type { Theme } from './theme.ts';
+import { LINE, type Theme, themes } from './theme.ts';
+import { paled } from './wires.ts';
 
 /** Roles of single inks, by the name they have in a theme. */
 const SINGLE = [
@@ -92,22 +94,119 @@ function withClasses(attributes: Attributes): Attributes {
 /** Whether a class is one of those. */
 export const isRoleClass = (name: string): boolean => /^sl-(fill|stroke)-/.test(name);
 
+/** The custom property of a role. */
+const property = (role: string): string => `--solderleaf-${role}`;
+
+/** What a role is where the page does not set it: of a core the paper or the ink that it is, else an ink. */
+function inkOf(role: string, ink: string, theme: Theme): string {
+  if (!role.startsWith('core-')) return ink;
+  const own = ink === theme.paper ? 'paper' : 'ink';
+  return `var(${property(own)}, ${theme[own]})`;
+}
+
+const cssInk = (role: string, theme: Theme): string =>
+  `var(${property(role)}, ${inkOf(role, inkRoles(theme).get(role) ?? theme.ink, theme)})`;
+
+/** All inks of a theme that differ from those that hold without it. */
+const inksOf = (theme: Theme, usual: Theme): string => {
+  const known = inkRoles(usual);
+  return [...inkRoles(theme)]
+    .filter(([role, ink]) => inkOf(role, ink, theme) !== inkOf(role, known.get(role) ?? '', usual))
+    .map(([role, ink]) => `${property(role)}: ${inkOf(role, ink, theme)};`)
+    .join(' ');
+};
+
+/** CSS Color 4, 6.2: each that stands on another is meant to be read on it. */
+const SYSTEM: Readonly<Record<string, string>> = {
+  paper: 'Canvas',
+  ink: 'CanvasText',
+  quiet: 'CanvasText',
+  plate: 'Canvas',
+  inside: 'GrayText',
+  outline: 'CanvasText',
+  lug: 'ButtonFace',
+  'lug-ink': 'ButtonText',
+  solder: 'Canvas',
+  jumper: 'GrayText',
+  accent: 'CanvasText',
+  'accent-fill': 'Canvas',
+  mark: 'Highlight',
+  pale: 'GrayText',
+  leg: 'CanvasText',
+  sleeving: 'Canvas',
+  resistor: 'Canvas',
+  capacitor: 'Canvas',
+  'capacitor-ink': 'CanvasText',
+};
+
 /**
- * The stylesheet of a page that sets the inks of drawings in it: each by a custom property, `--solderleaf-ink` and so on, which
- * falls back to the light theme's; and a class with all of the dark theme's.
+ * Where the system forces its colours, bands and insulation stay true, since they are what is looked for, and have edges in the
+ * system's; between rails of insulation lies black or white, as the system's paper may be either.
  */
-export function inkStyles(light: Theme, dark: Theme): string {
-  const rules = [...inkRoles(light)].flatMap(([role, ink]) =>
-    (['fill', 'stroke'] as const).map(
-      (property) => `.sl-${property}-${role} { ${property}: var(--solderleaf-${role}, ${ink}); }`,
-    ),
+function forcedInk(role: string, theme: Theme): string | undefined {
+  if (role.startsWith('line-')) return 'LinkText';
+  if (!role.startsWith('core-')) return SYSTEM[role];
+  const rail = inkRoles(theme).get(role.replace('core-', 'wire-')) ?? theme.ink;
+  const [black, white] = ['#000000', '#ffffff'];
+  return contrast(black, rail) > contrast(white, rail) ? black : white;
+}
+
+const INKED = '[class*="sl-fill-"], [class*="sl-stroke-"], .sl-halo';
+
+/** By role the role whose ink it has where it does not count, as in a drawing of one state. */
+function paleRoles(theme: Theme): ReadonlyMap<string, string> {
+  const pale = inkRoles(paled(roledTheme(theme)));
+  return new Map(
+    [...inkRoles(theme).keys()].flatMap((role) => {
+      const as = pale.get(role)?.split(' ')[1] ?? (role.startsWith('core-') ? 'paper' : 'pale');
+      return as === role || role.startsWith('band-') ? [] : [[role, as] as const];
+    }),
   );
-  const inks = [...inkRoles(dark)].map(([role, ink]) => `--solderleaf-${role}: ${ink};`).join(' ');
+}
+
+/**
+ * The stylesheet. Each ink is a custom property, `--solderleaf-ink` and so on, and the light theme's where the page does not set it.
+ * On a screen drawings are dark in an element of class `solderleaf-dark`, and in one of class `solderleaf-auto` where the visitor's system is.
+ * A joint or a part of class `sl-off` is pale, one of class `sl-named` stands out.
+ */
+export function inkStyles(light: Theme = themes.light, dark: Theme = themes.dark): string {
+  const roles = [...inkRoles(light).keys()];
+  const rule = (kind: 'fill' | 'stroke', role: string): string =>
+    `.sl-${kind}-${role} { ${kind}: ${cssInk(role, light)}; }`;
+  const inks = inksOf(dark, light);
+  const forced = roles.flatMap((role) => {
+    const ink = forcedInk(role, light);
+    return ink === undefined ? [] : [`${property(role)}: ${ink};`];
+  });
+  // The mark alone does not stand out enough from paper.
+  const rim = ['1px 0', '-1px 0', '0 1px', '0 -1px']
+    .map((by) => `drop-shadow(${by} 0 ${cssInk('ink', light)})`)
+    .join(' ');
+  const pale = [...paleRoles(light)].map(([role, as]) => `${property(role)}: ${cssInk(as, light)};`);
   return [
     '/* Inks of Solderleaf drawings that stand in a page (draw --mode inline). Set --solderleaf-paper and so on to change them. */',
-    ...rules,
-    `.solderleaf-dark { ${inks} }`,
-    `@media (prefers-color-scheme: dark) { .solderleaf-auto { ${inks} } }`,
+    ...roles.flatMap((role) => [
+      ...(isOnlyDrawn(role) ? [] : [rule('fill', role)]),
+      ...(role.startsWith('band-') ? [] : [rule('stroke', role)]),
+    ]),
+    '/* The dark scheme; a page is printed in the light one. */',
+    `@media screen { .solderleaf-dark { ${inks} } }`,
+    `@media screen and (prefers-color-scheme: dark) { .solderleaf-auto { ${inks} } }`,
+    '/* Joints and parts that are not live in the state that is shown. Words stay readable. */',
+    `.sl-off :is(path, rect, circle) { ${pale.join(' ')} }`,
+    '/* A joint whose ends are named, and the lugs that it joins; a wire is pointed at by what lies under it. */',
+    '.sl-halo { pointer-events: stroke; }',
+    `.sl-named > .sl-halo { stroke: ${cssInk('mark', light)}; filter: ${rim}; }`,
+    `.sl-tag.sl-named { stroke: ${cssInk('ink', light)}; stroke-width: ${2 * LINE.outline}; stroke-dasharray: none; }`,
+    '/* Colours that the visitor’s system forces. Bands and insulation are true. */',
+    '@media (forced-colors: active) {',
+    `  ${INKED} { forced-color-adjust: none; ${forced.join(' ')} }`,
+    // There is no pale ink: what is not live is thin and broken, as on a copy.
+    `  [data-joint].sl-off > path:not(.sl-halo) { stroke: GrayText; stroke-width: ${LINE.hairline}; stroke-dasharray: ${LINE.broken}; }`,
+    '}',
     '',
   ].join('\n');
 }
+
+/** Wires and their cores are lines, and nothing is filled with them. */
+const isOnlyDrawn = (role: string): boolean => /^(wire|core)-/.test(role);

@@ -239,6 +239,8 @@ export const LINE = {
   bendRadius: 10,
   /** The least that a copier keeps. */
   hairline: 1.5,
+  /** What does not count, where there is no grey. */
+  broken: '3 4',
 } as const;
 
 /** A line's width where nothing may be thinner than a copier keeps. */

@@ -145,7 +145,7 @@ export function strokes(line: Line, theme: Theme): readonly Stroke[] {
 export type Emphasis = 'plain' | 'pale' | 'new' | 'absent';
 
 /** A theme in which every line is pale, for what does not count. */
-const paled = (theme: Theme): Theme => ({
+export const paled = (theme: Theme): Theme => ({
   ...theme,
   ink: theme.pale,
   outline: theme.pale,
@@ -160,7 +160,7 @@ const paled = (theme: Theme): Theme => ({
 });
 
 /** What does not count, where there is no grey: a thin broken line, whatever it is. */
-const dashed = ({ pale }: Theme): Stroke => ({ stroke: pale, width: LINE.hairline, dash: '3 4' });
+const dashed = ({ pale }: Theme): Stroke => ({ stroke: pale, width: LINE.hairline, dash: LINE.broken });
 
 /** Radius of a solder dot: covers the widest line's end, and no more, for a lug's name stands close by. */
 const SOLDER = 3;

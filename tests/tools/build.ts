@@ -6,7 +6,6 @@ import { chmodSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type BuildOptions, build } from 'rolldown';
 import { inkStyles } from '../../src/draw/ink-roles.ts';
-import { themes } from '../../src/draw/theme.ts';
 import { differing, unsaid } from './messages.ts';
 
 const options: BuildOptions = {
@@ -80,7 +79,7 @@ export async function setup(): Promise<void> {
   await build(page);
   await build(shopScript('solderleaf-figure'));
   await build(shopScript('solderleaf-index'));
-  writeFileSync('dist/drawing.css', inkStyles(themes.light, themes.dark));
+  writeFileSync('dist/theme.css', inkStyles());
   // Linked or run by npx, the file is executed itself; npm sets the bit only when it links.
   chmodSync('dist/cli.js', 0o755);
 }
