@@ -127,7 +127,7 @@ export function addDraw(program: Command): void {
     .addOption(
       new Option(
         '--width <pixels>',
-        'sheet for a column of a web page so many CSS pixels wide, such as 360 for a phone: pieces one below the other',
+        'sheet for a column of a web page so many CSS pixels wide, such as 360 for a phone: pieces one below the other, parts too unless --arrangement is given',
       )
         .argParser(columnWidth)
         .conflicts('page'),

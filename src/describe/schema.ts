@@ -106,7 +106,7 @@ export const headFields = {
     .min(1)
     .optional()
     .describe(
-      'How the parts are laid out: free-flow (by default), bass-row, cavity-2x2, pickguard, plate-row or single-control; or the path of an arrangement file',
+      'How the parts are laid out: free-flow (by default), bass-row, cavity-2x2, narrow-column, pickguard, plate-row or single-control; or the path of an arrangement file',
     ),
   view: z.enum(views).optional().describe('Which side the drawing is seen from; the solder side by default'),
   hand: z.enum(hands).optional().describe('Right- or left-handed build; right by default'),

@@ -21,7 +21,14 @@ export interface Contents {
   /** Small under the title. */
   readonly views: readonly string[];
   readonly key: readonly KeyEntry[];
-  readonly drawing?: { readonly width: number; readonly height: number; readonly type: number };
+  readonly drawing?: {
+    readonly width: number;
+    readonly height: number;
+    /** Size of its smallest type. */
+    readonly type: number;
+    /** From where to where across it there is something, for a column, which leaves its own margin out. */
+    readonly ink?: { readonly left: number; readonly right: number };
+  };
   readonly cards: readonly Card[];
   /** Columns of a table that the cards stand in as rows, where there are many. */
   readonly table?: Table;

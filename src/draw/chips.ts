@@ -1,6 +1,6 @@
 /** Colour codes of wires (IEC 60757), each on its own wire, or beside it where there is no room. */
 
-import { around, centreOf, overlaps, type Point, type Rect } from '../common/geometry.ts';
+import { around, centreOf, overlaps, PITCH, type Point, type Rect } from '../common/geometry.ts';
 import { nth } from '../common/must.ts';
 import { textWidth } from '../common/text.ts';
 import { labelsToSheet, rectToSheet } from '../place/frame.ts';
@@ -41,6 +41,10 @@ const AMPLE: Room = { ends: 14, clear: 4, apart: 18 };
 const ROOMS: readonly Room[] = [AMPLE, { ends: 8, clear: 2, apart: 12 }];
 /** How far a chip may stand out at the sides of the drawing, where the sheet's margin is free. */
 export const BESIDE_DRAWING = 16;
+/** In a column chips keep off the drawing's own margin: it has no width to spare. */
+export const COLUMN_MARGIN = 8;
+export const besideDrawing = ({ width }: { readonly width?: number }): number =>
+  width === undefined ? BESIDE_DRAWING : COLUMN_MARGIN - PITCH;
 /** Where beside its wire a chip may stand that finds no room on it, the nearest first. */
 const STEP = 8;
 const FARTHEST = 112;
@@ -53,12 +57,20 @@ const OFFSETS: readonly Point[] = Array.from({ length: 29 * 29 }, (_, i) => ({
 
 const known = new WeakMap<Placement, Map<string, readonly Chip[]>>();
 
-/** The chips of a placement, which all its sheets share but those that highlight parts. */
-export function chipsOf(placement: Placement, highlighted: ReadonlySet<string>): readonly Chip[] {
+/**
+ * The chips of a placement, which all its sheets share but those that highlight parts.
+ *
+ * @param beside how far a chip may stand out at the sides of the drawing
+ */
+export function chipsOf(
+  placement: Placement,
+  highlighted: ReadonlySet<string>,
+  beside = BESIDE_DRAWING,
+): readonly Chip[] {
   const ofPlacement = known.get(placement) ?? new Map<string, readonly Chip[]>();
   known.set(placement, ofPlacement);
-  const key = JSON.stringify([...highlighted]);
-  const chips = ofPlacement.get(key) ?? findChips(placement, highlighted);
+  const key = JSON.stringify([beside, ...highlighted]);
+  const chips = ofPlacement.get(key) ?? findChips(placement, highlighted, beside);
   ofPlacement.set(key, chips);
   return chips;
 }
@@ -67,6 +79,7 @@ export function chipsOf(placement: Placement, highlighted: ReadonlySet<string>):
 function findChips(
   { wires, parts, width: across, height: down }: Placement,
   highlighted: ReadonlySet<string>,
+  beside: number,
 ): readonly Chip[] {
   const chips: Chip[] = [];
   // Beyond the drawing's own margin there is the key, the cards or the edge of the page.
@@ -74,18 +87,10 @@ function findChips(
   const walls: readonly Rect[] = [
     { x: -far, y: -far, width: 2 * far, height: far },
     { x: -far, y: down, width: 2 * far, height: far },
-    { x: -far, y: -far, width: far - BESIDE_DRAWING, height: 2 * far },
-    { x: across + BESIDE_DRAWING, y: -far, width: far, height: 2 * far },
+    { x: -far, y: -far, width: far - beside, height: 2 * far },
+    { x: across + beside, y: -far, width: far, height: 2 * far },
   ];
-  const bodies = parts.flatMap(({ part, frame, outline }) => [
-    ...(highlighted.has(part.name) ? [rectToSheet(frame, highlightBox(outline))] : []),
-    ...[outline.body, ...outline.blocked, ...outline.lugs.map((lug) => lug.tag)].map((rect) =>
-      rectToSheet(frame, rect),
-    ),
-    ...labelsToSheet(frame, outline).map(({ text, centre, size, weight }) =>
-      around(centre.x, centre.y, textWidth(text, size, weight), size),
-    ),
-  ]);
+  const bodies = bodiesOf(parts, highlighted);
   const runs = wires.map(runOf);
   for (const [index, wire] of wires.entries()) {
     const code = wire.joint.colour;
@@ -108,6 +113,35 @@ function findChips(
     chips.push(...all.map((spot) => ({ wire: index, code, ...spot })));
   }
   return chips;
+}
+
+/** What parts take up, with their words and the boxes of those that are highlighted. */
+const bodiesOf = (parts: Placement['parts'], highlighted: ReadonlySet<string>): readonly Rect[] =>
+  parts.flatMap(({ part, frame, outline }) => [
+    ...(highlighted.has(part.name) ? [rectToSheet(frame, highlightBox(outline))] : []),
+    ...[outline.body, ...outline.blocked, ...outline.lugs.map((lug) => lug.tag)].map((rect) =>
+      rectToSheet(frame, rect),
+    ),
+    ...labelsToSheet(frame, outline).map(({ text, centre, size, weight }) =>
+      around(centre.x, centre.y, textWidth(text, size, weight), size),
+    ),
+  ]);
+
+/** From where to where across a drawing there is something: parts, wires, and chips that stand out no further than `beside`. */
+export function inkAcross(
+  placement: Placement,
+  highlighted: ReadonlySet<string>,
+  beside: number,
+): { readonly left: number; readonly right: number } {
+  const rects = [
+    ...bodiesOf(placement.parts, highlighted),
+    ...placement.wires.flatMap((wire) => runOf(wire).rects),
+    ...chipsOf(placement, highlighted, beside).map(({ rect }) => rect),
+  ];
+  return {
+    left: Math.min(...rects.map(({ x }) => x)),
+    right: Math.max(...rects.map(({ x, width }) => x + width)),
+  };
 }
 
 /** A wire longer than this has its code near both ends: whoever follows one from a lug meets it soon. */
@@ -264,8 +298,9 @@ export function drawChips(
   placement: Placement,
   { theme, highlighted, hooks }: Pick<Look, 'theme' | 'highlighted' | 'hooks'>,
   emphasis: readonly Emphasis[] = [],
+  beside = BESIDE_DRAWING,
 ): void {
-  for (const { code, rect, leader, wire } of chipsOf(placement, highlighted)) {
+  for (const { code, rect, leader, wire } of chipsOf(placement, highlighted, beside)) {
     if (emphasis[wire] === 'absent') continue;
     const own = hooks ? pen.group({ 'data-chip': wire + 1 }) : pen;
     if (leader) own.line(leader, { stroke: theme.quiet, 'stroke-width': kept(theme, 1.4) });

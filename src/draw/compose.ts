@@ -28,7 +28,7 @@ import { storedOf } from '../place/stored.ts';
 import { flipped } from '../place/view.ts';
 import { type BareLeg, bareLegs, bareLegText } from './bare-legs.ts';
 import { recordOf } from './canvas.ts';
-import { leastWidth } from './column.ts';
+import { leastWidth, readableAcross } from './column.ts';
 import { drawingId, drawingName, type Variant } from './drawing-name.ts';
 import type { Page } from './head.ts';
 import { hooksOf, settingIn } from './hooks.ts';
@@ -194,6 +194,15 @@ export function wantedWidth(prepared: Prepared, aspect: Aspect): number | undefi
   if (width === undefined) return undefined;
   const least = leastWidth(contentsOf(sheetOf(prepared, aspect), themes[aspect.theme ?? 'light']));
   return width < least ? least : undefined;
+}
+
+/** The least width of a column, CSS pixels, in which the wiring's type is readable; absent where a drawing does not show it. */
+export function readableWidth(
+  prepared: Prepared,
+  aspect: Aspect & { readonly width: number },
+): number | undefined {
+  const { drawing } = contentsOf(unmarked(prepared, aspect), themes[aspect.theme ?? 'light']);
+  return drawing && readableAcross(drawing);
 }
 
 /** What a drawing of one position shows; where nothing is heard there is no signal path. */

@@ -15,7 +15,7 @@ import { endsOf } from '../place/wiring.ts';
 import type { Contents } from './blocks.ts';
 import type { Attributes, Canvas } from './canvas.ts';
 import { drawCard } from './cards.ts';
-import { drawChips } from './chips.ts';
+import { besideDrawing, drawChips, inkAcross } from './chips.ts';
 import { openSheet, type Page } from './head.ts';
 import { type Hooks, numbered } from './hooks.ts';
 import { drawKey, type KeyEntry, keyOf } from './key.ts';
@@ -95,6 +95,10 @@ export function contentsOf(sheet: Sheet, theme: Theme): Contents {
     width: placement.width - 2 * trim.x,
     height: placement.height - 2 * trim.y,
     type: Math.min(TYPE.lug, ...labels.map(({ size }) => size)),
+    // Only a column has no margin to spare.
+    ...(sheet.width === undefined
+      ? {}
+      : { ink: inkAcross(placement, sheet.highlighted, besideDrawing(sheet)) }),
   };
   return {
     language,
@@ -201,5 +205,5 @@ export function drawWiring(pen: Pen, sheet: Sheet, place: Point, theme: Theme): 
     drawPart(group, placed, look);
   }
   drawWires(drawing.group({ id: `${id}-wires` }), id, placement.wires, lines, theme, emphasis, hooks);
-  drawChips(drawing.group({ id: `${id}-colours` }), placement, look, emphasis);
+  drawChips(drawing.group({ id: `${id}-colours` }), placement, look, emphasis, besideDrawing(sheet));
 }

@@ -22,17 +22,18 @@ const CHANCES = Int32Array.from({ length: 1024 }, (_, i) => Math.round(-256 * Ma
  *
  * @param between room wanted between parts, grid units
  * @param moves tried
+ * @param widest of a column that no part may leave, grid units
  */
 export function annealed(
   gridParts: readonly GridPart[],
   joints: readonly Joint[],
   between: number,
-  { moves, seed }: { readonly moves: number; readonly seed: number },
+  { moves, seed, widest }: { readonly moves: number; readonly seed: number; readonly widest?: number },
 ): readonly GridPart[] {
   const random = seeded(seed);
   const steps = new Moves(gridParts, joints);
   if (steps.loose.length === 0) return gridParts;
-  const estimate = new Estimate(gridParts, joints, between);
+  const estimate = new Estimate(gridParts, joints, between, widest);
   const move = new Move();
   let now = estimate.cost;
   let best = { gridParts, cost: now };

@@ -8,6 +8,7 @@ import { PITCH } from '../common/geometry.ts';
 import { nth } from '../common/must.ts';
 import type { Joint } from '../describe/kit.ts';
 import { directionToSheet, toSheet } from './frame.ts';
+import { outside, wiresWithoutLane } from './lanes.ts';
 import { Lines } from './lines.ts';
 import { type GridPart, standing } from './placement.ts';
 import { Move, Places, turnedThus, WAYS } from './places.ts';
@@ -24,6 +25,8 @@ const CROSSING = 44;
 /** A pair of parts nearer than is wanted, and every grid step that is missing. */
 const NEAR = 60;
 const NEARER = 12;
+/** A wire without a lane past a part of a column. */
+const JAM = 50;
 
 /** The ways into a lug, from the part's own column and row: column, row, heading outwards and price, one after another. */
 type Ways = Int32Array;
@@ -37,6 +40,7 @@ export const OVERLAPPING = 1_000_000;
 
 export class Estimate {
   readonly #between: number;
+  readonly #widest: number | undefined;
   /** Numbers of the parts at the two ends of each joint, and of the lugs. */
   readonly #from: Int32Array;
   readonly #to: Int32Array;
@@ -69,14 +73,16 @@ export class Estimate {
   /**
    * @param joints those that need a way across the sheet
    * @param between room wanted between parts, grid units
+   * @param widest of a column from 0 that no part may leave, grid units; without it there is none
    */
-  constructor(gridParts: readonly GridPart[], joints: readonly Joint[], between: number) {
+  constructor(gridParts: readonly GridPart[], joints: readonly Joint[], between: number, widest?: number) {
     const number = new Map(gridParts.map(({ part }, i) => [part.name, i]));
     const ends = joints.flatMap(({ from, to }) => [from, to]);
     const ids = [...new Set(ends.map(lugIdOf))];
     const lugNumber = new Map(ids.map((id, i) => [id, i]));
     const numbers = (of: (joint: Joint) => number): Int32Array => Int32Array.from(joints, of);
     this.#between = between;
+    this.#widest = widest;
     this.#from = numbers(({ from }) => number.get(from.part) ?? 0);
     this.#to = numbers(({ to }) => number.get(to.part) ?? 0);
     this.#fromLug = numbers(({ from }) => lugNumber.get(lugIdOf(from)) ?? 0);
@@ -117,7 +123,7 @@ export class Estimate {
   }
 
   get cost(): number {
-    return this.#wires + CROSSING * this.#crossings + this.#crowding + this.#spread();
+    return this.#wires + CROSSING * this.#crossings + this.#crowding + this.#spread() + this.#jams();
   }
 
   /** How many pairs of parts are nearer than the room wanted between them, those that touch counted far more. */
@@ -153,8 +159,10 @@ export class Estimate {
       this.#crossings += this.#lines.recount(joints, n);
       if (rest() > most) return this.#refuse(joints.length);
     }
+    const cost = rest() + this.#jams();
+    if (cost > most) return this.#refuse(joints.length);
     this.#pending = true;
-    return rest();
+    return cost;
   }
 
   /** Takes the last move back, once. */
@@ -287,6 +295,10 @@ export class Estimate {
     }
   }
 
+  #jams(): number {
+    return this.#widest === undefined ? 0 : JAM * wiresWithoutLane(this.#places, this.#lines, this.#widest);
+  }
+
   #spread(): number {
     const { column, row, way, width, height, count } = this.#places;
     let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
@@ -299,6 +311,8 @@ export class Estimate {
       right = Math.max(right, x + (width[turned] ?? 0));
       bottom = Math.max(bottom, y + (height[turned] ?? 0));
     }
-    return SPRAWL_UNLAID * Math.round(right - left + bottom - top) + untidiness(this.#places, this.#pickups);
+    const widest = this.#widest;
+    const across = widest === undefined ? right - left : OVERLAPPING * outside(left, right, widest);
+    return SPRAWL_UNLAID * Math.round(across + bottom - top) + untidiness(this.#places, this.#pickups);
   }
 }

@@ -66,7 +66,7 @@ export function improve(
   const { loose } = moves;
   if (loose.length === 0 || steps === 0) return;
   const move = new Move();
-  const estimate = new Estimate(wiring.gridParts, across, between);
+  const estimate = new Estimate(wiring.gridParts, across, between, wiring.widest);
   let now = { before: wiring.remember(), score: scoreOf(wiring), estimated: estimate.cost };
   let best = now;
   // The first places may already be nearer than is wanted; the search never makes that worse.
@@ -138,9 +138,10 @@ export function polish(wiring: Wiring, between: number): void {
 
 /** Moves parts, and answers the score then, or `undefined` when it would be above `worst`. */
 function moved(wiring: Wiring, gridParts: readonly GridPart[], worst: number): number | undefined {
-  if (!wiring.move(gridParts, worst - spread(gridParts))) return undefined;
+  if (!wiring.move(gridParts, worst - spread(gridParts, wiring.widest !== undefined))) return undefined;
   const score = scoreOf(wiring);
   return score > worst ? undefined : score;
 }
 
-export const scoreOf = (wiring: Wiring): number => wiring.cost + wiring.excess + spread(wiring.gridParts);
+export const scoreOf = (wiring: Wiring): number =>
+  wiring.cost + wiring.excess + spread(wiring.gridParts, wiring.widest !== undefined);

@@ -107,6 +107,15 @@ export class Lines {
     return (r > 0 && t < 0) || (r < 0 && t > 0);
   }
 
+  /** How many of the lines go across a height, their ends left out. */
+  passing(y: number): number {
+    const lines = this.#figures;
+    let count = 0;
+    for (let at = 0; at < lines.length; at += LINE)
+      if ((lines[at + TOP] ?? 0) < y && (lines[at + BOTTOM] ?? 0) > y) count++;
+    return count;
+  }
+
   /** What was counted anew about some lines counts from now on. */
   settle(moved: readonly number[]): void {
     const count = this.#others.length;

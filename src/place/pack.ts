@@ -100,7 +100,7 @@ function shortened(
 }
 
 /** Breadth first from the first part, through joints; what nothing leads to comes last. */
-function byNeighbourhood(parts: readonly Outlined[], joints: readonly Joint[]): readonly string[] {
+export function byNeighbourhood(parts: readonly Outlined[], joints: readonly Joint[]): readonly string[] {
   const beside = new Map<string, string[]>();
   for (const { from, to } of joints) {
     beside.set(from.part, [...(beside.get(from.part) ?? []), to.part]);

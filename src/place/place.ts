@@ -10,6 +10,7 @@ import type { Hand, Joint } from '../describe/kit.ts';
 import { outlineOf } from '../parts/index.ts';
 import type { Arrangement } from './arrangement.ts';
 import { clearCrossings } from './clear.ts';
+import { wiredInColumn } from './column.ts';
 import { elkGraph, layOut } from './elk.ts';
 import { DEFAULT_EFFORT, type Effort } from './improve.ts';
 import { packed } from './pack.ts';
@@ -84,6 +85,12 @@ async function placedAnew(
 ): Promise<Placement> {
   progress('placing parts');
   const many = parts.length > MANY;
+  const { widest } = arrangement;
+  // Hundreds of parts fit in no column; what is wide enough for them scrolls.
+  if (widest !== undefined && !many) {
+    const wiring = wiredInColumn(parts, kit.joints, widest, MARGIN, effort);
+    if (wiring) return finish(wiring.gridParts, wiring.result());
+  }
   const seeds = many
     ? undefined
     : await layOut(

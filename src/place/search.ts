@@ -17,6 +17,8 @@ const STEPS_A_START = 150;
 const MOVES = 2000;
 /** What laying wires at all these may take, as a share of the work; where wires stand close it is most of it. */
 const STARTS_SHARE = 0.35;
+/** Starts in a column that may fail before it is taken for too narrow. */
+const IN_VAIN = 6;
 /** How many of the best go on, and what share of the steps each of them gets, and of the rest of the work. */
 const ROUNDS = [
   { keep: 4, share: 0.06 },
@@ -29,6 +31,7 @@ const ROUNDS = [
  *
  * @param between room kept free between parts, grid units
  * @param margin free columns and rows around the parts
+ * @param widest of a column from 0 that neither parts nor wires leave, grid units; without it there is none
  */
 export function search(
   first: readonly GridPart[],
@@ -36,9 +39,10 @@ export function search(
   between: number,
   margin: number,
   effort: Effort,
+  widest?: number,
 ): Wiring | undefined {
   const wired = (gridParts: readonly GridPart[]): readonly Wiring[] => {
-    const wiring = new Wiring(gridParts, joints, margin, false);
+    const wiring = new Wiring(gridParts, joints, margin, false, widest);
     return wiring.routeAll(1) ? [wiring] : [];
   };
   const { work = WORK } = effort;
@@ -50,10 +54,20 @@ export function search(
   for (const nth of [0, ...starts]) {
     const spent = runs.reduce((sum, { work }) => sum + work, 0);
     if (spent > STARTS_SHARE * work) break;
+    // Where some starts find no way in a column, so do the others.
+    if (widest !== undefined && runs.length === 0 && nth >= IN_VAIN) break;
     const gridParts =
       nth === 0
         ? first
-        : apart(annealed(first, across, between, { moves, seed: effort.seed + nth }), between);
+        : apart(
+            annealed(first, across, between, {
+              moves,
+              seed: effort.seed + nth,
+              ...(widest === undefined ? {} : { widest }),
+            }),
+            between,
+            widest,
+          );
     // Seated parts that were turned may have come to lie on one another, and cannot move apart.
     if (nth === 0 || new Estimate(gridParts, [], between).nearPairs < OVERLAPPING)
       runs = [...runs, ...wired(gridParts)];

@@ -62,13 +62,15 @@ export function settle(
 /**
  * The parts with none on or too near another: those that are fixed stay, each of the others in its turn goes to the
  * nearest place that is free, however far that is.
+ *
+ * @param widest of a column from 0 that no part may leave, grid units; without it there is none
  */
-export function apart(gridParts: readonly GridPart[], gap: number): readonly GridPart[] {
+export function apart(gridParts: readonly GridPart[], gap: number, widest?: number): readonly GridPart[] {
   const taken: Box[] = gridParts.filter(({ fixed }) => fixed).map(boxOf);
   return gridParts.map((gridPart) => {
     if (gridPart.fixed) return gridPart;
     const box = boxOf(gridPart);
-    const { dx, dy } = nearestFree(box, taken, gap);
+    const { dx, dy } = nearestFree(box, taken, gap, widest);
     taken.push(shifted(box, dx, dy));
     return dx === 0 && dy === 0
       ? gridPart
@@ -88,9 +90,13 @@ function nearestFree(
   box: Box,
   taken: readonly Box[],
   gap: number,
+  widest: number | undefined,
 ): { readonly dx: number; readonly dy: number } {
+  // A part wider than the column has its place at the edge.
+  const within = (dx: number): boolean =>
+    widest === undefined || (box.x0 + dx >= 0 && box.x0 + dx <= Math.max(0, widest - box.x1 + box.x0));
   const free = (dx: number, dy: number): boolean =>
-    !taken.some((other) => clash(shifted(box, dx, dy), other, gap));
+    within(dx) && !taken.some((other) => clash(shifted(box, dx, dy), other, gap));
   for (let reach = 0; ; reach++)
     for (let across = 0; across <= reach; across++) {
       const down = reach - across;

@@ -45,6 +45,7 @@ export const askedText = ({ parts, joints, arrangement, hand, effort }: Asked): 
     })),
     joints: joints.map(({ kind, from, to }) => [kind, from.part, from.lug, to.part, to.lug]),
     seats: arrangement.seats,
+    widest: arrangement.widest,
     hand,
     effort,
   });

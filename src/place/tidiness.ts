@@ -19,15 +19,21 @@ const UPSIDE_DOWN = 20;
 export const loosePickups = (gridParts: readonly GridPart[]): readonly number[] =>
   looseOnes(gridParts).filter((i) => isPickup(nth(gridParts, i).part));
 
-/** Half grid steps, as everything that a search weighs. */
-export function spread(gridParts: readonly GridPart[]): number {
+/**
+ * Half grid steps, as everything that a search weighs.
+ *
+ * @param inColumn whether the drawing's width is given, so that only its height has a price
+ */
+export function spread(gridParts: readonly GridPart[], inColumn: boolean): number {
   const box = bounds(gridParts);
   const stands = {
     column: gridParts.map(({ column }) => column),
     row: gridParts.map(({ row }) => row),
     way: gridParts.map(wayOf),
   };
-  return SPRAWL * Math.round(box.width + box.height) + untidiness(stands, loosePickups(gridParts));
+  return (
+    SPRAWL * Math.round((inColumn ? 0 : box.width) + box.height) + untidiness(stands, loosePickups(gridParts))
+  );
 }
 
 /** By part. */

@@ -64,6 +64,7 @@ export class Wiring {
   readonly #joints: readonly Joint[];
   /** Indices of the joints that have a way across the sheet: all but straps. */
   readonly #ways: readonly number[];
+  readonly #widest: number | undefined;
   readonly #left: number;
   readonly #top: number;
   readonly #grid: Grid;
@@ -78,14 +79,24 @@ export class Wiring {
   /**
    * @param margin kept free around the parts, grid units, for wires that go round the outside and for parts to move to
    * @param many whether there are too many parts for wires to keep clear of one another
+   * @param widest of a column from 0 that neither parts nor wires leave, grid units; without it there is none
    */
-  constructor(gridParts: readonly GridPart[], joints: readonly Joint[], margin: number, many: boolean) {
+  constructor(
+    gridParts: readonly GridPart[],
+    joints: readonly Joint[],
+    margin: number,
+    many: boolean,
+    widest?: number,
+  ) {
     const box = bounds(gridParts);
     this.#joints = joints;
+    this.#widest = widest;
     // One more on every side for the grid's closed edge.
-    this.#left = box.x - margin - 1;
+    this.#left = (widest === undefined ? box.x : 0) - margin - 1;
     this.#top = box.y - margin - 1;
-    this.#grid = new Grid(Math.ceil(box.width) + 2 * margin + 3, Math.ceil(box.height) + 2 * margin + 3);
+    const across = widest ?? Math.ceil(box.width);
+    this.#grid = new Grid(across + 2 * margin + 3, Math.ceil(box.height) + 2 * margin + 3);
+    if (widest !== undefined) this.#closeBeside(widest);
     this.#ends = endsOf(joints);
     this.#needed = new Set(this.#ends.keys());
     for (const gridPart of gridParts) this.#gridPart(gridPart, 1);
@@ -94,6 +105,11 @@ export class Wiring {
     this.#ways = joints.flatMap((joint, i) => (this.#strapOf(joint) ? [] : [i]));
     this.#tasks = this.#ways.map((i) => this.#taskOf(i));
     this.#router = new Router(this.#grid, this.#tasks, many);
+  }
+
+  /** Of the column that nothing leaves, grid units, where there is one. */
+  get widest(): number | undefined {
+    return this.#widest;
   }
 
   get gridParts(): readonly GridPart[] {
@@ -151,6 +167,7 @@ export class Wiring {
       box.y + box.height > this.#top + this.#grid.rows - room
     )
       return false;
+    if (this.#widest !== undefined && (box.x < 0 || box.x + box.width > this.#widest)) return false;
     const moved = this.#replace(gridParts);
     const tasks = this.#tasks.map((task, k) => {
       const joint = this.#joints[this.#ways[k] ?? -1];
@@ -216,6 +233,14 @@ export class Wiring {
     this.#gridParts = gridParts;
     if (resized) this.#chargeOutside(1);
     return moved;
+  }
+
+  #closeBeside(widest: number): void {
+    for (let x = 0; x < this.#grid.columns; x++) {
+      const column = x + this.#left;
+      if (column >= 0 && column <= widest) continue;
+      for (let y = 0; y < this.#grid.rows; y++) this.#grid.close(this.#grid.node(x, y), 1);
+    }
   }
 
   #chargeOutside(by: 1 | -1): void {

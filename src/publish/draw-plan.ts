@@ -6,13 +6,14 @@ import { type Diagnostic, type Problem, problem } from '../common/problem.ts';
 import { toDiagnostics } from '../describe/diagnostics.ts';
 import { type Hand, inLanguage, type Kit } from '../describe/kit.ts';
 import { bareLegNotes } from '../draw/bare-legs.ts';
-import { type Aspect, type Prepared, wantedWidth } from '../draw/compose.ts';
+import { unitsAcross } from '../draw/column.ts';
+import { type Aspect, type Prepared, readableWidth, wantedWidth } from '../draw/compose.ts';
 import { drawingName, type Mode } from '../draw/drawing-name.ts';
 import { arrangementErrors, findArrangement, findPage, pageErrors } from '../files/layouts.ts';
 import type { Loaded } from '../files/load.ts';
 import { formatFinding, proofread, type Weight } from '../inspect/index.ts';
 import type { Language } from '../messages/language.ts';
-import type { Arrangement } from '../place/arrangement.ts';
+import { type Arrangement, narrowColumn } from '../place/arrangement.ts';
 import { DEFAULT_EFFORT } from '../place/improve.ts';
 import { NoRouteError, type PlaceOptions } from '../place/place.ts';
 import type { PlacementStore } from '../place/stored.ts';
@@ -134,25 +135,43 @@ export const isPlan = (one: Plan | Outcome): one is Plan => 'kit' in one;
 
 /** Solves and places the kit of a plan; `store` is where placements are kept. */
 export async function preparePlan(
-  { file, loaded, kit, arrangement }: Plan,
+  { file, loaded, kit, arrangement, drawings }: Plan,
   options: PlanOptions,
   drawer: Drawer,
   store?: PlacementStore,
 ): Promise<Prepared | Outcome> {
-  const prepared = await drawer
-    .prepare(kit, arrangement, {
-      ...(options.hand ? { hand: options.hand } : {}),
-      ...(options.effort === undefined ? {} : { effort: { ...DEFAULT_EFFORT, steps: options.effort } }),
-      ...(kit.parts.length < LARGE
-        ? {}
-        : { progress: (stage) => options.progress?.(`${file}: ${kit.parts.length} parts, ${stage}`) }),
-      ...(store ? { store } : {}),
-    })
-    .catch((thrown: unknown) => {
+  const placeOptions: PlaceOptions = {
+    ...(options.hand ? { hand: options.hand } : {}),
+    ...(options.effort === undefined ? {} : { effort: { ...DEFAULT_EFFORT, steps: options.effort } }),
+    ...(kit.parts.length < LARGE
+      ? {}
+      : { progress: (stage) => options.progress?.(`${file}: ${kit.parts.length} parts, ${stage}`) }),
+    ...(store ? { store } : {}),
+  };
+  const placed = async (by: Arrangement): Promise<Prepared | undefined> =>
+    drawer.prepare(kit, by, placeOptions).catch((thrown: unknown) => {
       if (thrown instanceof NoRouteError) return undefined;
       throw thrown;
     });
+  const usual = await placed(arrangement);
+  const prepared = options.arrangement === undefined ? await readable(usual, drawings, placed) : usual;
   return prepared ?? refused(file, loaded, toDiagnostics([problem('no-route', ['kit'], {})], loaded.source));
+}
+
+/** A kit placed anew for a column, where its type would be too small as it is placed and becomes larger so. */
+async function readable(
+  usual: Prepared | undefined,
+  drawings: Plan['drawings'],
+  placed: (by: Arrangement) => Promise<Prepared | undefined>,
+): Promise<Prepared | undefined> {
+  const { width, ...rest } = drawings[0]?.aspect ?? {};
+  if (!usual || width === undefined) return usual;
+  const aspect = { ...rest, width };
+  const wanted = readableWidth(usual, aspect);
+  if (wanted === undefined || wanted <= width) return usual;
+  const narrow = await placed(narrowColumn(unitsAcross(width)));
+  const reached = narrow && readableWidth(narrow, aspect);
+  return reached !== undefined && reached < wanted ? narrow : usual;
 }
 
 /** A file to be written; what it holds is worked out when it is asked for, so that not all of a kit's are held at once. */

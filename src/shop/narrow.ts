@@ -1,50 +1,77 @@
-/** Stand-in. */
+/** A kit for a column as narrow as a phone: placed anew for it, its wiring, key and cards as pieces of their own. */
 import type { Kit } from '../describe/kit.ts';
-import type { Aspect, Prepared } from '../draw/compose.ts';
-import { wantedWidth } from '../draw/compose.ts';
+import { unitsAcross } from '../draw/column.ts';
+import { type Aspect, type Prepared, readableWidth, wantedWidth } from '../draw/compose.ts';
+import type { Piece } from '../draw/pieces.ts';
+import { smallestType } from '../inspect/index.ts';
 import { render, renderInline } from '../pipeline.ts';
+import { narrowColumn } from '../place/arrangement.ts';
 import type { PlaceOptions } from '../place/place.ts';
 import { prepare } from '../prepare.ts';
+
+/** CSS pixels: what a phone shows across. */
+const COLUMN = 360;
+
 export interface NarrowOptions
   extends Omit<Aspect, 'only' | 'page' | 'sheet' | 'step' | 'width'>,
     PlaceOptions {
+  /** Of the column, CSS pixels. */
   readonly width?: number;
 }
+
+/** One of the pieces: a drawing by itself. */
 export interface NarrowPiece {
+  /** Of its file, and the prefix of its ids. */
   readonly name: string;
+  /** For an `<img>`. */
   readonly svg: string;
+  /** To stand in a page: the same with classes for its inks. */
   readonly inline: string;
+  /** CSS pixels at which its type is as large as `leastType` says; more than the column's where a kit needs it. */
   readonly width: number;
   readonly height: number;
 }
+
 export interface Narrow {
   readonly prepared: Prepared;
   readonly drawing: NarrowPiece;
   readonly key: NarrowPiece;
   readonly cards: NarrowPiece;
+  /** The smallest type of all pieces, CSS pixels. */
   readonly leastType: number;
 }
+
+/**
+ * The pieces of a kit for a narrow column, no type in them under 11 pixels. A piece that does not fit is wider than the column,
+ * and to be scrolled sideways.
+ *
+ * @throws NoRouteError when the wires of a kit find no way at any spacing
+ */
 export async function narrowOf(
   kit: Kit,
-  { width = 360, hand, effort, progress, store, ...aspect }: NarrowOptions = {},
+  { width = COLUMN, hand, effort, progress, store, ...aspect }: NarrowOptions = {},
 ): Promise<Narrow> {
-  const prepared = await prepare(kit, undefined, {
+  const prepared = await prepare(kit, narrowColumn(unitsAcross(width)), {
     ...(hand ? { hand } : {}),
     ...(effort ? { effort } : {}),
     ...(progress ? { progress } : {}),
     ...(store ? { store } : {}),
   });
-  const piece = (only: 'drawing' | 'key' | 'cards'): NarrowPiece => {
-    const asked = { ...aspect, only: [only], width } as const;
-    const a = { ...asked, width: Math.max(width, wantedWidth(prepared, asked) ?? 0) };
-    const { name, svg } = render(prepared, a);
-    return {
-      name,
-      svg,
-      inline: renderInline(prepared, a),
-      width: a.width,
-      height: Number(/ height="(\d+)/.exec(svg)?.[1]),
-    };
+  const piece = (only: Piece): NarrowPiece => pieceOf(prepared, { ...aspect, only: [only], width });
+  const [drawing, key, cards] = [piece('drawing'), piece('key'), piece('cards')];
+  const types = [drawing, key, cards].flatMap(({ svg }) => smallestType(svg) ?? []);
+  return { prepared, drawing, key, cards, leastType: Math.min(...types) };
+}
+
+function pieceOf(prepared: Prepared, asked: Aspect & { readonly width: number }): NarrowPiece {
+  const least = Math.max(readableWidth(prepared, asked) ?? 0, wantedWidth(prepared, asked) ?? 0);
+  const aspect = { ...asked, width: Math.max(asked.width, least) };
+  const { name, svg } = render(prepared, aspect);
+  return {
+    name,
+    svg,
+    inline: renderInline(prepared, aspect),
+    width: aspect.width,
+    height: Number(/ height="(\d+)"/.exec(svg)?.[1]),
   };
-  return { prepared, drawing: piece('drawing'), key: piece('key'), cards: piece('cards'), leastType: 11 };
 }

@@ -22,6 +22,7 @@ it('are the YAML files of layouts/, and nothing else that lies there', () => {
     'bass-row',
     'cavity-2x2',
     'free-flow',
+    'narrow-column',
     'pickguard',
     'plate-row',
     'single-control',

@@ -1,0 +1,124 @@
+/** Kits for a phone: no type under 11 pixels, true to the kit, and as narrow as its wires allow. */
+import { describe, expect, it } from 'vitest';
+import type { Kit } from '../../src/describe/kit.ts';
+import { formatFinding, inspect, proofread } from '../../src/inspect/index.ts';
+import { narrowOf } from '../../src/shop/narrow.ts';
+import { circuitKit, circuitNames } from '../circuits/circuits.ts';
+import { expectPicture } from '../golden/picture.ts';
+import { placedOnce } from '../tools/placements.ts';
+import { described, sample, samples } from '../truth/draw.ts';
+import { jointErrors, read } from '../truth/reader.ts';
+
+/** CSS pixels. Common practice for text on a phone, no source. */
+const LEAST = 11;
+/** A short search, which finds a place in the same width as a long one nearly always. */
+const SHORT = { steps: 600, seed: 3 };
+const PHONE = 360;
+
+/** The smallest type of an SVG in CSS pixels, from its text: every `font-size` by the scales around it. */
+function leastType(svg: string): number {
+  const unit = Number(/ width="([\d.]+)"/.exec(svg)?.[1]) / Number(/viewBox="\S+ \S+ (\S+)/.exec(svg)?.[1]);
+  const scales = [1];
+  let least = Number.POSITIVE_INFINITY;
+  for (const [tag, closes, name] of svg.matchAll(/<(\/?)([a-z]+)[^>]*>/g)) {
+    if (closes) scales.pop();
+    else {
+      const scale = (scales.at(-1) ?? 1) * Number(/ transform="[^"]*scale\(([\d.]+)/.exec(tag)?.[1] ?? 1);
+      const size = / font-size="([\d.]+)"/.exec(tag)?.[1];
+      if (name === 'text' && size !== undefined) least = Math.min(least, Number(size) * scale * unit);
+      if (!tag.endsWith('/>')) scales.push(scale);
+    }
+  }
+  return least;
+}
+
+/** What is wrong with the pieces of a kit, and how wide each is. */
+async function checked(kit: Kit, options: Parameters<typeof narrowOf>[1] = { effort: SHORT }) {
+  const narrow = await narrowOf(kit, options);
+  const { prepared, drawing, key, cards } = narrow;
+  const pieces = [drawing, key, cards];
+  for (const { name, svg, width, height } of pieces) {
+    expect(proofread(svg, prepared).map(formatFinding), name).toEqual([]);
+    expect(leastType(svg), name).toBeGreaterThanOrEqual(LEAST - 0.005);
+    expect(svg, name).toContain(` width="${width}" height="${height}"`);
+  }
+  expect(Math.min(...pieces.map(({ svg }) => leastType(svg)))).toBeCloseTo(narrow.leastType, 2);
+  expect(jointErrors(read(drawing.svg), kit)).toEqual([]);
+  return narrow;
+}
+
+/** Lugs and switches that no phone has room for beside their wires, and pixels that these take. */
+const WIDER: Readonly<Record<string, number>> = {};
+
+describe('every sample and every circuit that ships', { timeout: 120_000 }, () => {
+  const all = [
+    ...samples.map((name) => [name, async () => sample(name)] as const),
+    ...circuitNames.map((name) => [name, () => circuitKit(name)] as const),
+  ];
+  it.each(all)('%s: readable, true to the kit, and no wider than it must be', async (name, kit) => {
+    const { drawing } = await checked(await kit());
+    expect(drawing.width).toBeLessThanOrEqual(WIDER[name] ?? PHONE);
+  });
+});
+
+it('the check reads the pieces back and draws them again', { timeout: 60_000 }, async () => {
+  const kit = sample('heron-ss');
+  const { drawing, key, cards } = await checked(kit);
+  for (const { svg, inline } of [drawing, key, cards])
+    for (const text of [svg, inline]) expect(inspect(text, kit).map(formatFinding)).toEqual([]);
+});
+
+it('a wide column takes the same kit less high', { timeout: 60_000 }, async () => {
+  const kit = sample('heron-ss');
+  const [phone, tablet] = [await checked(kit), await checked(kit, { effort: SHORT, width: 600 })];
+  expect(tablet.drawing.width).toBe(600);
+  expect(tablet.prepared.placement.height).toBeLessThan(phone.prepared.placement.height);
+});
+
+/** Names of thirty letters, with blanks and without. */
+const LONG = ['Neck pickup of the older guitar', 'Bridgepickupwithoutanyblanks30'];
+
+it('names of thirty letters', { timeout: 60_000 }, async () => {
+  const kit = sample('heron-ss');
+  const parts = kit.parts.map((part, i) => ({ ...part, label: LONG[i % LONG.length] ?? part.label }));
+  const { drawing } = await checked({ ...kit, parts });
+  expect(drawing.width).toBeLessThanOrEqual(420);
+});
+
+it('four pickups, all soldered to one volume', { timeout: 60_000 }, async () => {
+  const names = ['one', 'two', 'three', 'four'];
+  const kit = described({
+    kit: 'four-pickups',
+    title: 'Four pickups',
+    parts: {
+      ...Object.fromEntries(
+        names.map((name) => [name, { kind: 'single-coil', label: name, resistance: '6k' }]),
+      ),
+      volume: { kind: 'pot', label: 'Volume', value: '250k', taper: 'log' },
+      output: { kind: 'jack', label: 'Output' },
+      strings: { kind: 'ground-point', label: 'String ground' },
+    },
+    joints: [
+      { bend: 'volume.1 > volume.case' },
+      { wire: 'strings.1 > volume.case', colour: 'BK' },
+      { wire: 'output.sleeve > volume.case', colour: 'BK' },
+      { wire: 'volume.2 > output.tip', colour: 'WH' },
+      { wire: 'one.hot > volume.3', colour: 'RD' },
+      ...names.slice(1).map((name, i) => ({ wire: `${name}.hot > ${names[i]}.hot`, colour: 'BU' })),
+      ...names.map((name) => ({ wire: `${name}.ground > volume.case`, colour: 'BK' })),
+    ],
+  });
+  const { drawing } = await checked(kit);
+  expect(drawing.width).toBe(PHONE);
+});
+
+it('without a search it is as readable, though perhaps wider', { timeout: 60_000 }, async () => {
+  await checked(sample('kestrel-hss'), { effort: { steps: 0, seed: 1 } });
+});
+
+describe('looks as it did when it was looked at', { timeout: 120_000 }, () => {
+  it.each(['heron-ss', 'kestrel-hss'])('%s', async (name) => {
+    const { drawing } = await narrowOf(sample(name), placedOnce);
+    await expectPicture(`narrow-${name}`, drawing.svg, 2 * PHONE);
+  });
+});
