@@ -15,7 +15,6 @@ import { ALL_KITS, type Entry } from './manifest.ts';
 import type { BuildOptions, Listener } from './options.ts';
 import type { FileHashes, Outputs } from './write-out.ts';
 
-
 /** What the shared files of a build are made from and with. */
 interface Building extends Pick<BuildOptions, 'program' | 'check'> {
   readonly catalogue: Catalogue;
