@@ -20,7 +20,7 @@ export interface NarrowOptions
 }
 
 /** One of the pieces: a drawing by itself. */
-export interface NarrowPiece {
+interface NarrowPiece {
   /** Of its file, and the prefix of its ids. */
   readonly name: string;
   /** For an `<img>`. */
@@ -32,7 +32,7 @@ export interface NarrowPiece {
   readonly height: number;
 }
 
-export interface Narrow {
+interface Narrow {
   readonly prepared: Prepared;
   readonly drawing: NarrowPiece;
   readonly key: NarrowPiece;
