@@ -12,9 +12,7 @@ import { prepare } from '../prepare.ts';
 /** CSS pixels: what a phone shows across. */
 const COLUMN = 360;
 
-export interface NarrowOptions
-  extends Omit<Aspect, 'only' | 'page' | 'sheet' | 'step' | 'width'>,
-    PlaceOptions {
+interface NarrowOptions extends Omit<Aspect, 'only' | 'page' | 'sheet' | 'step' | 'width'>, PlaceOptions {
   /** Of the column, CSS pixels. */
   readonly width?: number;
 }
