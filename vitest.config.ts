@@ -4,7 +4,7 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 /** Files that take minutes; begun last, they would keep one processor busy while the others have nothing to do. */
 const LONG =
-  /random\/(kits|usual)|catalogue\/processes|files\/hostile|inspect\/(samples|tamperings)|draw\/paged|publish\/(gallery|commands|samples-out)|leaflet\/(leaflet|type)|golden\/golden|package\/pack|fuzz\/fuzz/;
+  /random\/(kits|usual)|catalogue\/processes|files\/hostile|inspect\/(samples|tamperings)|draw\/paged|publish\/(gallery|commands|samples-out)|leaflet\/(leaflet|type)|golden\/(golden|shop)|shop\/browser|package\/pack|fuzz\/fuzz/;
 
 class LongestFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {

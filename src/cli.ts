@@ -8,6 +8,7 @@ import { addCheck } from './commands/check.ts';
 import { addCircuits } from './commands/circuits.ts';
 import { printError, refuseTwice, shown } from './commands/console.ts';
 import { addDraw } from './commands/draw.ts';
+import { addEmbed } from './commands/embed.ts';
 import { addLeaflet } from './commands/leaflet.ts';
 import { addLoads } from './commands/loads.ts';
 import { addNew } from './commands/new.ts';
@@ -33,6 +34,7 @@ const program = new Command('solderleaf')
 for (const add of [
   addDraw,
   addLeaflet,
+  addEmbed,
   addLoads,
   addResponse,
   addPad,

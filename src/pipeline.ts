@@ -24,9 +24,9 @@ export const render = (prepared: Prepared, aspect: Aspect = {}) => ({
   svg: sheetToSvg(sheetOf(prepared, aspect), themes[aspect.theme ?? 'light']),
 });
 
-/** The same with a class for each ink that the stylesheet of a page it stands in may set. */
+/** The same to stand in a page, whose stylesheet may set its inks and whose script may find what is in it. */
 export const renderInline = (prepared: Prepared, aspect: Aspect = {}): string =>
-  sheetToInlineSvg(sheetOf(prepared, aspect), themes[aspect.theme ?? 'light']);
+  sheetToInlineSvg(sheetOf(prepared, { ...aspect, mode: 'inline' }), themes[aspect.theme ?? 'light']);
 
 /** From the kit to the text of its SVG file; in free flow unless an arrangement is given. */
 export const draw = async (

@@ -13,6 +13,7 @@ import { type Plot, plotOf } from './annotate/plot.ts';
 import type { Circuit } from './circuit/circuit.ts';
 import type { Kit } from './describe/kit.ts';
 import type { Prepared } from './draw/compose.ts';
+import { drawingId } from './draw/drawing-name.ts';
 import { type Arrangement, freeFlow } from './place/arrangement.ts';
 import { type PlaceOptions, place } from './place/place.ts';
 import { buildCircuit } from './solve/build.ts';
@@ -54,5 +55,6 @@ const PLOTTED = 301;
 /** From the kit to all that its response plot shows, at one setting of the knobs. */
 export function composeResponse(kit: Kit, knobs: Knobs = knobsAtFull): Plot {
   const circuit = buildCircuit(kit);
-  return plotOf(circuit, solveResponse(circuit, { knobs, points: PLOTTED }), knobs);
+  const id = `${drawingId(circuit, kit.hand, {})}-response`;
+  return plotOf(circuit, solveResponse(circuit, { knobs, points: PLOTTED }), knobs, id);
 }

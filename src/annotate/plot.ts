@@ -70,7 +70,7 @@ export interface PlotState {
 export interface Plot {
   /** That it is worded in. */
   readonly language: Language;
-  /** Prefix of every id: the kit's own with `-response`, so that plot and diagram can stand on one page. */
+  /** Prefix of every id: other than that of any of the kit's drawings, so that plot and diagram can stand on one page. */
   readonly id: string;
   readonly title: string;
   /** Small under the title. */
@@ -92,8 +92,13 @@ const UNSEEN = 0.1;
 /** Lower than this nobody hears it: a volume at 0. Decibels. */
 const SILENT = -150;
 
-/** The plot of a solved response; `knobs` is the setting it was solved at. */
-export function plotOf(circuit: Circuit, response: FrequencyResponse, knobs: Knobs): Plot {
+/** The plot of a solved response; `knobs` is the setting it was solved at, `id` what its ids begin with. */
+export function plotOf(
+  circuit: Circuit,
+  response: FrequencyResponse,
+  knobs: Knobs,
+  id = `${circuit.kit.id}-response`,
+): Plot {
   const { kit } = circuit;
   const { language } = kit;
   const all = response.states.map((solved): Solved => {
@@ -126,7 +131,7 @@ export function plotOf(circuit: Circuit, response: FrequencyResponse, knobs: Kno
   });
   const plot = {
     language,
-    id: `${kit.id}-response`,
+    id,
     title: kit.title,
     lines: [
       ...linesUnderTitle(circuit, knobs),

@@ -25,6 +25,8 @@ export interface LineNotes {
   readonly colours?: LineColour | 'both';
   /** Some line has letters. */
   readonly letters: boolean;
+  /** The drawing that it is read beside may be in any position, so none is named. */
+  readonly anyState?: true;
 }
 
 const COLOURS = {
@@ -46,7 +48,7 @@ export const settingText = ({ kit }: Circuit, { positions, positionNames }: Stat
 export function stateLine(
   { kit, states }: Circuit,
   state: State | undefined,
-  { crossings, colours, letters }: LineNotes,
+  { crossings, colours, letters, anyState }: LineNotes,
 ): string {
   const { language } = kit;
   const say = sayIn(language);
@@ -55,8 +57,8 @@ export function stateLine(
     return contact ? [`${part.label} ${placeText(contact.position, contact.called, language)}`] : [];
   });
   return [
-    ...(drawn.length === 0 ? [] : [`${drawn.join(', ')}.`]),
-    ...controlsLine(kit, state ?? states[0]),
+    ...(drawn.length === 0 || anyState ? [] : [`${drawn.join(', ')}.`]),
+    ...controlsLine(kit, anyState ? undefined : (state ?? states[0])),
     ...(crossings ? [say('lines.crossing')] : []),
     ...(colours === undefined ? [] : [say(COLOURS[colours])]),
     ...(letters && (colours === undefined || colours === 'signal') ? [say('lines.letters')] : []),

@@ -15,6 +15,7 @@ export const outputs = [
   'loads',
   'leaflet',
   'booklet',
+  'shop',
 ] as const;
 export type Output = (typeof outputs)[number];
 
@@ -44,8 +45,10 @@ export interface Job {
   readonly language?: Language;
   /** Printed beside the revision mark: `2026-11-30`. */
   readonly date?: string;
-  /** Who its leaflet is from. */
+  /** Who its leaflet and its shop pages are from. */
   readonly workshop?: Workshop;
+  /** Address of the folder of its shop pages once it is uploaded, ending in a slash. */
+  readonly base?: string;
   readonly outputs: readonly Output[];
 }
 

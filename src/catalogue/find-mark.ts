@@ -2,6 +2,7 @@
 import { readdirSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import { editDistance } from '../common/nearest.ts';
+import { idOfKit } from '../draw/drawing-name.ts';
 import { isMark, tidyMark } from '../draw/mark.ts';
 import { isBytes, LARGEST_DRAWING, readBytes } from '../files/read-file.ts';
 import { readEntries } from './build/manifest.ts';
@@ -112,7 +113,7 @@ function markedIn(out: string, kits: readonly Described[]): readonly Marked[] {
 /** A drawing is called as its kit, or that and what makes it other than the usual one. */
 const kitOf = (drawing: string, kits: readonly Described[]): Described | undefined =>
   kits
-    .filter(({ id }) => drawing === id || drawing.startsWith(`${id}-`))
+    .filter(({ id }) => `${drawing}-`.startsWith(`${idOfKit(id)}-`))
     .sort((a, b) => b.id.length - a.id.length)[0];
 
 function svgFiles(out: string): readonly string[] {

@@ -2,6 +2,7 @@
 import { existsSync } from 'node:fs';
 import { basename, dirname, isAbsolute, join, relative, resolve, sep } from 'node:path';
 import { type Diagnostic, type KeyPath, type Problem, problem } from '../common/problem.ts';
+import { webFolder } from '../common/web-address.ts';
 import { isMap, type Written } from '../describe/chain.ts';
 import { decode } from '../describe/decode.ts';
 import { toDiagnostics } from '../describe/diagnostics.ts';
@@ -78,10 +79,12 @@ async function readValue(value: unknown, file: string) {
   const own = workshopIn(value, folder);
   problems.push(...own.problems, ...all.problems, ...entries.problems, ...families.problems);
   if (problems.length + own.diagnostics.length > 0) return { problems, ofLogo: own.diagnostics };
+  const base = head.base === undefined ? undefined : webFolder(head.base);
   const workshop = { folder, file, out, own: [basename(file), ...partsNames(head.parts)] };
   const found = await jobsOf(entries.entries, families.families, workshop, {
     ...all.settings,
     ...(own.workshop ? { workshop: own.workshop } : {}),
+    ...(typeof base === 'string' ? { base } : {}),
   });
   const parts = [...partsNames(head.parts)]
     .map((name) => join(folder, name))

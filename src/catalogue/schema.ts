@@ -2,6 +2,7 @@
 
 import { z } from 'zod';
 import { isDay } from '../common/day.ts';
+import { webFolder } from '../common/web-address.ts';
 import { currencyField } from '../describe/stock-schema.ts';
 import { languages } from '../messages/language.ts';
 import { type Job, outputs } from './catalogue.ts';
@@ -67,6 +68,16 @@ export const catalogueSchema = z.strictObject({
   currency: currencyField.optional(),
   parts: text.optional().describe('The parts list, a .yaml or .csv file; parts.yaml or parts.csv by default'),
   workshop: z.unknown().optional(),
+  base: text
+    .superRefine((written, context) => {
+      const read = webFolder(written);
+      if (typeof read !== 'string')
+        context.addIssue({ code: 'custom', message: read.wrong, params: { remedy: read.remedy } });
+    })
+    .optional()
+    .describe(
+      'Address of the folder shop of the outputs once it is uploaded, such as https://www.example.com/drawings/',
+    ),
   ...settingFields,
   kits: z.array(z.unknown()).optional().describe('The kits: files, folders and patterns'),
   families: z.array(z.unknown()).optional().describe('Families of kits that a matrix makes from one kit'),
@@ -74,5 +85,5 @@ export const catalogueSchema = z.strictObject({
 
 /** What is to be made of kits, where anything of it is said. */
 export type Settings = Partial<
-  Pick<Job, 'outputs' | 'arrangement' | 'page' | 'language' | 'date' | 'workshop'>
+  Pick<Job, 'outputs' | 'arrangement' | 'page' | 'language' | 'date' | 'workshop' | 'base'>
 >;

@@ -172,6 +172,10 @@ export const SIGNAL_ROLES: ReadonlySet<LugRole> = new Set([
   'clockwise',
 ]);
 
+/** By lug the number of its net, counted from 1: how nets are called outside the program. */
+export const netNumbers = ({ lugs }: Pick<Graph, 'lugs'>): ReadonlyMap<LugId, number> =>
+  new Map([...lugs.values()].map(({ id, net }) => [id, net + 1]));
+
 /** Indices of the nets that lugs are on; a node inside a part is on none. */
 export const netsOf = ({ lugs }: Pick<Graph, 'lugs'>, ids: readonly LugId[]): readonly number[] =>
   ids.flatMap((id) => lugs.get(id)?.net ?? []);

@@ -114,7 +114,7 @@ async function buildOnce(path: string, workshop: Workshop, check: boolean): Prom
       return fail();
     }
     print(`${summaryOf(summary, check)}${warnedWords(summary.warned, path)}`);
-    if (summary.failed > 0 || (check && summary.stale + summary.leftOver > 0)) fail();
+    if (summary.failed > 0 || (check && (summary.shopStale || summary.stale + summary.leftOver > 0))) fail();
   } catch (thrown) {
     printError(`solderleaf: ${whyNotWritten(thrown)}`);
     fail();
@@ -156,7 +156,8 @@ function warnedWords(warned: readonly string[], path: string): string {
   return `; warnings for ${names}${more > 0 ? ` and ${more} more` : ''}: run solderleaf check ${path}`;
 }
 
-function summaryOf({ kits, made, found, fresh, failed, leftOver, stale }: Summary, check: boolean): string {
+function summaryOf(summary: Summary, check: boolean): string {
+  const { kits, made, found, fresh, failed, leftOver, stale, shopStale } = summary;
   const parts: readonly (readonly [number, string])[] = [
     ...(check
       ? [[stale, 'out of date'] as const]
@@ -168,6 +169,7 @@ function summaryOf({ kits, made, found, fresh, failed, leftOver, stale }: Summar
     [failed, 'with problems'],
   ];
   const files = leftOver === 0 ? '' : `; ${leftOver} ${leftOver === 1 ? 'file' : 'files'} left over`;
+  const shop = shopStale ? '; index of the shop pages out of date' : '';
   const said = parts.flatMap(([count, what]) => (count === 0 ? [] : [`${count} ${what}`]));
-  return `${kits} ${kits === 1 ? 'kit' : 'kits'}${said.length === 0 ? '' : `: ${said.join(', ')}`}${files}`;
+  return `${kits} ${kits === 1 ? 'kit' : 'kits'}${said.length === 0 ? '' : `: ${said.join(', ')}`}${shop}${files}`;
 }

@@ -4,6 +4,7 @@ import { lineColours } from '../annotate/lines.ts';
 import { isDay } from '../common/day.ts';
 import { hands, views } from '../describe/kit.ts';
 import { LEAST_WIDTH, MOST_WIDTH } from '../draw/column.ts';
+import { modes } from '../draw/drawing-name.ts';
 import { inOrder, type Piece, pieces } from '../draw/pieces.ts';
 import { themes } from '../draw/theme.ts';
 import { arrangementErrors, pageErrors } from '../files/layouts.ts';
@@ -11,7 +12,6 @@ import { prepare, render, renderInline, sheetsOf } from '../pipeline.ts';
 import { DEFAULT_EFFORT } from '../place/improve.ts';
 import { type DrawOptions, drawKits } from '../publish/draw-kits.ts';
 import type { Format } from '../publish/draw-plan.ts';
-import { modes } from '../publish/modes.ts';
 import { fail, languageOption, print, printDiagnostics, printError, refuse } from './console.ts';
 import { manyKits } from './many-kits.ts';
 

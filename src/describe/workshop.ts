@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { contrast } from '../common/contrast.ts';
 import { type Problem, problem } from '../common/problem.ts';
 import { missingGlyphs } from '../common/text.ts';
+import { webAddress } from '../common/web-address.ts';
 
 /** A workshop's own drawing, checked: it holds shapes and nothing that acts or is fetched. */
 export interface Logo {
@@ -17,6 +18,8 @@ export interface Workshop {
   readonly name: string;
   /** May have several lines. */
   readonly address?: string;
+  /** Address of its page: `https://…`. */
+  readonly website?: string;
   /** Of headings: `#0b5e80`, dark enough to be read on white. */
   readonly colour?: string;
   readonly logo?: Logo;
@@ -48,6 +51,12 @@ const colour = z.string().superRefine((ink, context) => {
     );
 });
 
+const website = z.string().superRefine((written, context) => {
+  const read = webAddress(written);
+  if (typeof read !== 'string')
+    context.addIssue({ code: 'custom', message: read.wrong, params: { remedy: read.remedy } });
+});
+
 /** The same hue as dark as it has to be. */
 function darkened(ink: string): string {
   const parts = [1, 3, 5].map((i) => Number.parseInt(ink.slice(i, i + 2), 16));
@@ -73,6 +82,9 @@ export const workshopSchema = z
       })
       .optional()
       .describe('Address, in several lines where it has them'),
+    website: website
+      .optional()
+      .describe('Address of its page, such as https://www.example.com/; only http and https'),
     colour: colour
       .optional()
       .describe('Colour of headings, such as "#0b5e80"; dark enough to be read on white'),

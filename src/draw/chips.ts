@@ -279,14 +279,15 @@ const touches = ({ rects }: Run, rect: Rect): boolean => rects.some((one) => ove
 export function drawChips(
   pen: Pen,
   placement: Placement,
-  { theme, highlighted }: Pick<Look, 'theme' | 'highlighted'>,
+  { theme, highlighted, hooks }: Pick<Look, 'theme' | 'highlighted' | 'hooks'>,
   emphasis: readonly Emphasis[] = [],
   beside = BESIDE_DRAWING,
 ): void {
   for (const { code, rect, leader, wire } of chipsOf(placement, highlighted, beside)) {
     if (emphasis[wire] === 'absent') continue;
-    if (leader) pen.line(leader, { stroke: theme.quiet, 'stroke-width': kept(theme, 1.4) });
-    drawChip(pen, code, rect, theme);
+    const own = hooks ? pen.group({ 'data-chip': wire + 1 }) : pen;
+    if (leader) own.line(leader, { stroke: theme.quiet, 'stroke-width': kept(theme, 1.4) });
+    drawChip(own, code, rect, theme);
   }
 }
 

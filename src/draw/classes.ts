@@ -10,4 +10,6 @@ export const CLASS = {
   chip: 'sl-chip',
   card: 'sl-card',
   mark: 'sl-mark',
+  /** Unseen under a wire of an inline drawing, for a page's stylesheet to show; as wide as a finger can point at. */
+  halo: 'sl-halo',
 } as const;

@@ -20,18 +20,18 @@ import { remembered } from '../common/remembered.ts';
 import { type Hand, labelOf } from '../describe/kit.ts';
 import type { Language } from '../messages/language.ts';
 import { sayIn } from '../messages/say.ts';
-import { contactAt, isPickup, partOfControl } from '../parts/index.ts';
+import { isPickup, partOfControl } from '../parts/index.ts';
 import type { Arrangement } from '../place/arrangement.ts';
 import { crossingsIn } from '../place/openings.ts';
 import type { Placement } from '../place/placement.ts';
 import { storedOf } from '../place/stored.ts';
 import { flipped } from '../place/view.ts';
-import { placesIn } from '../solve/rest.ts';
 import { type BareLeg, bareLegs, bareLegText } from './bare-legs.ts';
 import { recordOf } from './canvas.ts';
 import { leastWidth, readableAcross } from './column.ts';
-import { drawingName, type Variant } from './drawing-name.ts';
+import { drawingId, drawingName, type Variant } from './drawing-name.ts';
 import type { Page } from './head.ts';
+import { hooksOf, settingIn } from './hooks.ts';
 import { markOfTexts } from './mark.ts';
 import { inOrder, type Piece, titleOf } from './pieces.ts';
 import { contentsOf, drawSheet, type Sheet } from './sheet.ts';
@@ -85,7 +85,10 @@ const marksOf = remembered((_: Circuit) => new Map<string, string>());
 
 const newMark = (prepared: Prepared): string =>
   markOfTexts([
-    recordOf((root) => drawSheet(root, unmarked(prepared))),
+    // What ids begin with is of no matter to whoever reads the sheet.
+    recordOf((root) =>
+      drawSheet(root, { ...unmarked(prepared), id: drawingName(prepared.circuit, prepared.hand, {}) }),
+    ),
     ...stepsOf(prepared.circuit).flatMap(({ title, lines }) => [title, ...lines]),
   ]);
 
@@ -112,6 +115,8 @@ function unmarked(prepared: Prepared, aspect: Aspect = {}): Sheet {
       })
     : '';
   const notes = notesOn(placement, lines, theme);
+  // A key in a page lies beside a drawing that the page's script puts in any position.
+  const anyState = aspect.mode === 'inline' && !state ? { anyState: true as const } : {};
   const replaced = substitutionLines(kit, language).map((line) => `${line}.`);
   const views = [
     viewLine(view, hand, language),
@@ -119,16 +124,18 @@ function unmarked(prepared: Prepared, aspect: Aspect = {}): Sheet {
     // A key by itself tells of crossings whether its drawing has any or not, as it tells of what can be anywhere.
     ...(step
       ? []
-      : [stateLine(circuit, state, shows('drawing') ? notes : { ...notes, crossings: true })]
+      : [stateLine(circuit, state, shows('drawing') ? notes : { ...notes, crossings: true, ...anyState })]
     ).filter((line) => line !== ''),
     ...(state || !shows('drawing') ? [] : bareLegsOf(prepared, step)).map((one) => bareLegText(circuit, one)),
     ...(state ? [shownLine(circuit, state, theme)] : []),
     ...replaced,
   ];
   const pickups = kit.parts.filter(isPickup);
-  const shownSettings = (state ?? circuit.states[0])?.positions ?? {};
+  const settings = kit.parts.map(
+    (part) => [part.name, settingIn(circuit, state ?? circuit.states[0], part)] as const,
+  );
   return {
-    id: drawingName(circuit, hand, aspect),
+    id: drawingId(circuit, hand, aspect),
     language,
     title: only ? titleOf(kit.title, only, language) : kit.title,
     ...(state && Object.keys(state.positions).length > 0 ? { setting: settingText(circuit, state) } : {}),
@@ -151,17 +158,11 @@ function unmarked(prepared: Prepared, aspect: Aspect = {}): Sheet {
       pickups.map((part) => [tintOfPickup(circuit, part.name), say('key.hot', { pickup: part.label })]),
     ),
     highlighted: new Set(padsOf(circuit, loads).map((pad) => pad.part)),
-    turned: new Map(
-      kit.parts.map(
-        (part) => [part.name, placesIn(circuit, state ?? circuit.states[0] ?? {}, part)] as const,
-      ),
-    ),
-    closed: new Map(
-      kit.parts.flatMap((part) => {
-        const shown = contactAt(part, shownSettings[part.name]);
-        return shown ? [[part.name, shown.joins] as const] : [];
-      }),
-    ),
+    turned: new Map(settings.map(([name, { turned }]) => [name, turned])),
+    closed: new Map(settings.flatMap(([name, { closed }]) => (closed ? [[name, closed]] : []))),
+    ...(aspect.mode === 'inline'
+      ? { hooks: hooksOf(circuit, state !== undefined || aspect.step !== undefined) }
+      : {}),
     ...(state ? { emphasis: emphasisOfState(circuit, state) } : {}),
     ...(state && aspect.state !== undefined ? { shownState: aspect.state } : {}),
     ...(step

@@ -3,7 +3,7 @@ import { registerWindow, SVG, type Svg } from '@svgdotjs/svg.js';
 import { createSVGWindow } from 'svgdom';
 import type { Plot } from '../annotate/plot.ts';
 import { type Canvas, canvasIn } from './canvas.ts';
-import { markedTheme, withRoles } from './ink-roles.ts';
+import { roledCanvas, roledTheme } from './ink-roles.ts';
 import { drawPlot } from './plot/plot.ts';
 import { drawSheet, type Sheet } from './sheet.ts';
 import { type Theme, themes } from './theme.ts';
@@ -13,10 +13,8 @@ export const sheetToSvg = (sheet: Sheet, theme?: Theme): string =>
   textOf((root) => drawSheet(root, sheet, theme));
 
 /** The same with a class for each ink that a page's stylesheet may set. */
-export function sheetToInlineSvg(sheet: Sheet, theme: Theme = themes.light): string {
-  const { theme: marked, roleOf } = markedTheme(theme);
-  return withRoles(sheetToSvg(sheet, theme), sheetToSvg(sheet, marked), roleOf);
-}
+export const sheetToInlineSvg = (sheet: Sheet, theme: Theme = themes.light): string =>
+  textOf((root) => drawSheet(roledCanvas(root), sheet, roledTheme(theme)));
 
 /** The response plot, likewise. */
 export const plotToSvg = (plot: Plot, theme?: Theme): string => textOf((root) => drawPlot(root, plot, theme));

@@ -5,14 +5,16 @@ import { at, type Point } from '../common/geometry.ts';
 import { nth } from '../common/must.ts';
 import type { Language } from '../messages/language.ts';
 import { lugWords } from '../messages/words.ts';
-import { componentOf, contactsOf, faceOf, is } from '../parts/index.ts';
+import { componentOf, contactsOf, faceOf, is, type Part } from '../parts/index.ts';
 import { TYPE } from '../parts/outline.ts';
 import { labelsToSheet } from '../place/frame.ts';
 import type { PlacedPart } from '../place/placement.ts';
 import { CLASS } from './classes.ts';
 import { highlightBox } from './highlight.ts';
+import type { Hooks, Setting, Variant } from './hooks.ts';
 import { paintShape } from './paint.ts';
 import type { Pen } from './pen.ts';
+import { drawVersions } from './runs.ts';
 import { kept, type Theme } from './theme.ts';
 import { legWidth, strokeAttributes, strokes } from './wires.ts';
 
@@ -35,13 +37,15 @@ export interface Look {
   readonly least?: number;
   /** Tint by pickup name: its coils have it, as the bars of its loads do. */
   readonly tints: ReadonlyMap<string, string>;
+  /** Of an inline drawing. */
+  readonly hooks?: Hooks;
 }
 
 export function drawPart(pen: Pen, placed: PlacedPart, look: Look): void {
   const component = is(placed.part, 'component');
   drawFace(pen, placed, look);
   labels(pen.still(), placed, look.theme, component ? look.theme.accent : look.theme.ink);
-  marks(pen, placed, look.closed.get(placed.part.name) ?? [], look.theme);
+  marks(pen, placed, look);
   if (!component) tags(pen, placed, look);
 }
 
@@ -53,23 +57,41 @@ export function drawFace(pen: Pen, placed: PlacedPart, look: Look): void {
     highlight(pen, placed, look);
     legs(pen, placed, look);
   }
-  const closed = look.closed.get(part.name) ?? [];
   const coil = look.theme.tints[look.tints.get(part.name) ?? ''];
   const theme = !look.theme.monochrome && coil !== undefined ? { ...look.theme, coil } : look.theme;
   // A component is the same either way round, but its bands are read from the left, or from the top.
   const face = component ? pen.reading() : pen;
-  const turned = look.turned?.get(part.name) ?? {};
-  for (const shape of faceOf(part, { outline, language: look.language, closed, turned }))
-    if (shape.shape !== 'text' || shape.size >= (look.least ?? 0)) paintShape(face, shape, theme);
+  const shapesIn = ({ closed = [], turned }: Setting) =>
+    faceOf(part, { outline, language: look.language, closed, turned })
+      .filter((shape) => shape.shape !== 'text' || shape.size >= (look.least ?? 0))
+      .map((shape) => ({
+        key: JSON.stringify(shape),
+        draw: (into: Pen) => paintShape(into, shape, theme),
+      }));
+  drawVersions(
+    face,
+    settingsOf(part, look).map(({ setting, states }) => ({ things: shapesIn(setting), states })),
+  );
 }
 
+/** The settings that a part is drawn in: the one that is shown, or in an inline drawing all of them, that one first. */
+const settingsOf = ({ name }: Part, { hooks, closed, turned }: Look): readonly Variant[] => {
+  const own = closed.get(name);
+  return (
+    hooks?.variants.get(name) ?? [
+      { setting: { ...(own ? { closed: own } : {}), turned: turned?.get(name) ?? {} }, states: [] },
+    ]
+  );
+};
+
 /** The tags to solder to, with their names. Names longer than the tag has room for are not made: outlines size them. */
-function tags(pen: Pen, { part, outline }: PlacedPart, { theme, language, joined }: Look): void {
+function tags(pen: Pen, { part, outline }: PlacedPart, { theme, language, joined, hooks }: Look): void {
   for (const { lug, tag, surface } of outline.lugs) {
     if (surface) continue;
     const words = lugWords(language, lug);
-    const used = joined.has(lugId(part.name, lug));
-    pen.rect(tag, { class: CLASS.tag, ...tagLook(theme, used) });
+    const id = lugId(part.name, lug);
+    const used = joined.has(id);
+    pen.rect(tag, { class: CLASS.tag, ...hooks?.lugs.get(id), ...tagLook(theme, used) });
     pen.text(
       words,
       { x: tag.x + tag.width / 2, y: tag.y + tag.height / 2 },
@@ -105,18 +127,22 @@ function labels(pen: Pen, { outline, frame }: PlacedPart, theme: Theme, annotati
 }
 
 /** Where a switch's positions are, the one that is drawn in bold. */
-function marks(
-  pen: Pen,
-  { part, outline }: PlacedPart,
-  closed: readonly (readonly string[])[],
-  theme: Theme,
-): void {
-  const shown = contactsOf(part).find(({ joins }) => joins === closed)?.position;
-  for (const { text, centre, positions } of outline.marks ?? []) {
-    const now = positions.some((position) => position === shown);
-    const ink = now ? { fill: theme.ink, weight: 'bold' as const } : { fill: theme.quiet };
-    pen.text(text, centre, { size: TYPE.lug, ...ink });
-  }
+function marks(pen: Pen, { part, outline }: PlacedPart, look: Look): void {
+  const { theme } = look;
+  const settings = settingsOf(part, look);
+  for (const { text, centre, positions } of outline.marks ?? [])
+    drawVersions(
+      pen,
+      settings.map(({ setting, states }) => {
+        const shown = contactsOf(part).find(({ joins }) => joins === setting.closed)?.position;
+        const now = positions.some((position) => position === shown);
+        const ink = now ? { fill: theme.ink, weight: 'bold' as const } : { fill: theme.quiet };
+        return {
+          things: [{ key: `${now}`, draw: (into) => into.text(text, centre, { size: TYPE.lug, ...ink }) }],
+          states,
+        };
+      }),
+    );
 }
 
 /** How much of a sleeved leg stays bare beside the body. */
@@ -131,7 +157,7 @@ function sleeving(pen: Pen, { outline }: PlacedPart, end: Point, theme: Theme): 
 }
 
 /** The stretch of each leg between the body and the point where wires meet it; where several meet, the whole leg. */
-function legs(pen: Pen, placed: PlacedPart, { theme, meeting }: Look): void {
+function legs(pen: Pen, placed: PlacedPart, { theme, meeting, hooks }: Look): void {
   const { part, outline } = placed;
   const y = outline.body.y + outline.body.height / 2;
   const ends = outline.lugs.map(({ lug, tag, ports }) => {
@@ -147,7 +173,13 @@ function legs(pen: Pen, placed: PlacedPart, { theme, meeting }: Look): void {
     if (sleeved.includes(lug)) sleeving(pen, placed, nth(ends, i), theme);
   });
   // The leg goes on as a line of its own: nothing is soldered here, and nothing must look so.
-  for (const end of ends) pen.circle(end, legWidth(theme) / 2, { class: CLASS.legEnd, fill: theme.leg });
+  outline.lugs.forEach(({ lug }, i) => {
+    pen.circle(nth(ends, i), legWidth(theme) / 2, {
+      class: CLASS.legEnd,
+      ...hooks?.lugs.get(lugId(part.name, lug)),
+      fill: theme.leg,
+    });
+  });
 }
 
 /** A pale box behind a padding resistor: it is what the kit is about. */

@@ -17,6 +17,7 @@ import type { Attributes, Canvas } from './canvas.ts';
 import { drawCard } from './cards.ts';
 import { besideDrawing, drawChips } from './chips.ts';
 import { openSheet, type Page } from './head.ts';
+import { type Hooks, numbered } from './hooks.ts';
 import { inkAcross } from './ink-across.ts';
 import { drawKey, type KeyEntry, keyOf } from './key.ts';
 import { writeLines } from './lines.ts';
@@ -76,6 +77,8 @@ export interface Sheet {
   readonly revision?: Revision;
   /** Which of the sheets that a page takes, counted from 1. */
   readonly number?: number;
+  /** Of an inline drawing. */
+  readonly hooks?: Hooks;
 }
 
 /** How much of its own margin a drawing leaves away on a page, which has one. */
@@ -161,7 +164,8 @@ export function drawSheet(root: Canvas, sheet: Sheet, theme: Theme = themes.ligh
   if (caption.length > 0) writeLines(layout.scale === 1 ? pen : group('caption'), caption, theme);
   contents.cards.forEach((card, i) => {
     const shown = sheet.shownState !== undefined && card.states.includes(sheet.shownState);
-    const [own, box] = [group(`position-${i + 1}`), nth(cards, i)];
+    const states = sheet.hooks ? { 'data-card': numbered(card.states.map((state) => state + 1)) } : {};
+    const [own, box] = [group(`position-${i + 1}`, states), nth(cards, i)];
     if (contents.table) drawTableRow(own, contents.table, card, box, sheet.tints, theme, shown);
     else drawCard(own, card, box, sheet.tints, theme, shown);
   });
@@ -180,7 +184,7 @@ export function drawSheet(root: Canvas, sheet: Sheet, theme: Theme = themes.ligh
 
 /** Parts and wires, the drawing's upper left corner where it is told. */
 export function drawWiring(pen: Pen, sheet: Sheet, place: Point, theme: Theme): void {
-  const { id, language, placement, lines, emphasis = [], closed, turned, highlighted, tints } = sheet;
+  const { id, placement, lines, emphasis = [], hooks } = sheet;
   const trim = trimOf(sheet);
   const ends = endsOf(placement.wires.map(({ joint }) => joint));
   const drawing = pen.group({
@@ -192,11 +196,15 @@ export function drawWiring(pen: Pen, sheet: Sheet, place: Point, theme: Theme): 
   if (emphasis.includes('new'))
     drawMarks(drawing.group({ id: `${id}-marks` }), placement.wires, theme, emphasis);
   const meeting = new Set([...ends].filter(([, count]) => count > 1).map(([lug]) => lug));
-  const look = { theme, language, closed, turned, highlighted, tints, joined: new Set(ends.keys()), meeting };
+  const look = { ...sheet, theme, joined: new Set(ends.keys()), meeting };
   for (const placed of placement.parts) {
-    const group = new Pen(drawing.into.group({ id: `${id}-part-${placed.part.name}` }), placed.frame);
+    const { name } = placed.part;
+    const group = new Pen(
+      drawing.into.group({ id: `${id}-part-${name}`, ...hooks?.parts.get(name) }),
+      placed.frame,
+    );
     drawPart(group, placed, look);
   }
-  drawWires(drawing.group({ id: `${id}-wires` }), id, placement.wires, lines, theme, emphasis);
+  drawWires(drawing.group({ id: `${id}-wires` }), id, placement.wires, lines, theme, emphasis, hooks);
   drawChips(drawing.group({ id: `${id}-colours` }), placement, look, emphasis, besideDrawing(sheet));
 }

@@ -2,6 +2,7 @@
  * Inks and line weights, in one place. What a line is coloured by where the kit does not say which wire it is comes from the
  * published Okabe–Ito palette, safe for colour-blind readers.
  */
+import { contrast } from '../common/contrast.ts';
 
 export interface Theme {
   readonly paper: string;
@@ -34,6 +35,8 @@ export interface Theme {
   readonly tints: Readonly<Record<string, string>>;
   /** Of a wire's insulation, by IEC 60757 code; a theme without colour has none. */
   readonly insulation: Readonly<Record<string, string>>;
+  /** Of a ground wire of that colour what lies between its rails: paper or ink, whichever stands out from them. */
+  readonly cores: Readonly<Record<string, string>>;
   /**
    * Black on white alone, as a copier leaves it: where another theme tells things apart by a fill, a tint or a grey, this one does by
    * their form, in lines no thinner than a copier keeps. Else a pickup's coils have its tint, as the bars of its loads do.
@@ -79,7 +82,17 @@ const BANDS: Readonly<Record<string, string>> = {
   PK: '#f4a6b8',
 };
 
-const LIGHT: Theme = {
+const withCores = (theme: Omit<Theme, 'cores'>): Theme => ({
+  ...theme,
+  cores: Object.fromEntries(
+    Object.entries(theme.insulation).map(([code, rail]) => [
+      code,
+      contrast(theme.paper, rail) < contrast(theme.ink, rail) ? theme.ink : theme.paper,
+    ]),
+  ),
+});
+
+const LIGHT = withCores({
   paper: '#ffffff',
   ink: '#1d2b36',
   quiet: '#56636d',
@@ -114,9 +127,9 @@ const LIGHT: Theme = {
   },
   insulation: INSULATION,
   monochrome: false,
-};
+});
 
-const DARK: Theme = {
+const DARK = withCores({
   paper: '#12191f',
   ink: '#edf1f3',
   quiet: '#aab6be',
@@ -151,10 +164,10 @@ const DARK: Theme = {
   },
   insulation: INSULATION,
   monochrome: false,
-};
+});
 
 /** For a printer without colour, and a copier after it: no fills, black alone; a plot's grid is grey, since nothing hangs on it. */
-const PRINT: Theme = {
+const PRINT = withCores({
   paper: '#ffffff',
   ink: '#000000',
   quiet: '#000000',
@@ -189,7 +202,7 @@ const PRINT: Theme = {
   },
   insulation: {},
   monochrome: true,
-};
+});
 
 export const themes = { light: LIGHT, dark: DARK, print: PRINT } as const satisfies Readonly<
   Record<string, Theme>
@@ -226,6 +239,8 @@ export const LINE = {
   bendRadius: 10,
   /** The least that a copier keeps. */
   hairline: 1.5,
+  /** What does not count, where there is no grey. */
+  broken: '3 4',
 } as const;
 
 /** A line's width where nothing may be thinner than a copier keeps. */

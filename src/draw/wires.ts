@@ -1,13 +1,13 @@
 /** Wires: rounded bends, a real opening in the wire that runs below at every crossing, and a look for every kind of joint. */
 
 import type { Line } from '../annotate/lines.ts';
-import { contrast } from '../common/contrast.ts';
 import { type Point, round2 } from '../common/geometry.ts';
 import { nth } from '../common/must.ts';
 import type { Joint } from '../describe/kit.ts';
 import { between, OPENING, openingsOf } from '../place/openings.ts';
 import type { PlacedWire } from '../place/placement.ts';
 import { CLASS } from './classes.ts';
+import type { Hooks } from './hooks.ts';
 import type { Pen } from './pen.ts';
 import { kept, LINE, type Theme } from './theme.ts';
 
@@ -104,8 +104,7 @@ export function strokes(line: Line, theme: Theme): readonly Stroke[] {
           { stroke: theme.paper, width: LINE.copiedCore },
         ];
       // Two rails with what lies between them standing out from both.
-      const [rail = theme.ink] = colours;
-      const core = contrast(theme.paper, rail) < contrast(theme.ink, rail) ? theme.ink : theme.paper;
+      const core = theme.cores[line.colour?.slice(0, 2) ?? ''] ?? theme.paper;
       const width = colours.length > 0 ? LINE.insulatedCore : LINE.groundCore;
       return [...insulated(colours, LINE.ground, theme), { stroke: core, width }];
     }
@@ -146,7 +145,7 @@ export function strokes(line: Line, theme: Theme): readonly Stroke[] {
 export type Emphasis = 'plain' | 'pale' | 'new' | 'absent';
 
 /** A theme in which every line is pale, for what does not count. */
-const paled = (theme: Theme): Theme => ({
+export const paled = (theme: Theme): Theme => ({
   ...theme,
   ink: theme.pale,
   outline: theme.pale,
@@ -157,10 +156,11 @@ const paled = (theme: Theme): Theme => ({
   sleeving: theme.paper,
   tints: {},
   insulation: {},
+  cores: {},
 });
 
 /** What does not count, where there is no grey: a thin broken line, whatever it is. */
-const dashed = ({ pale }: Theme): Stroke => ({ stroke: pale, width: LINE.hairline, dash: '3 4' });
+const dashed = ({ pale }: Theme): Stroke => ({ stroke: pale, width: LINE.hairline, dash: LINE.broken });
 
 /** Radius of a solder dot: covers the widest line's end, and no more, for a lug's name stands close by. */
 const SOLDER = 3;
@@ -213,6 +213,7 @@ export function drawWires(
   lines: readonly Line[],
   theme: Theme,
   emphasis: readonly Emphasis[] = [],
+  hooks?: Hooks,
 ): void {
   const there = wires.map((_, i) => i).filter((i) => emphasis[i] !== 'absent');
   const { of: gaps } = openingsOf(wires, (wire) => heightOf(lines, wire), new Set(there));
@@ -221,7 +222,13 @@ export function drawWires(
     const [wire, line] = [wires[i], lines[i]];
     if (!wire || !line) continue;
     const d = wirePath(wire.points, nth(gaps, i));
-    const group = pen.group({ id: `${prefix}-joint-${i + 1}`, fill: 'none', 'stroke-linejoin': 'round' });
+    const group = pen.group({
+      id: `${prefix}-joint-${i + 1}`,
+      ...hooks?.joints[i],
+      fill: 'none',
+      'stroke-linejoin': 'round',
+    });
+    if (hooks) group.stroke(d, { class: CLASS.halo, stroke: 'none', 'stroke-width': LINE.mark });
     const pale = emphasis[i] === 'pale';
     const inks = pale ? paled(theme) : theme;
     const look = pale && theme.monochrome ? [dashed(theme)] : strokes(line, inks);

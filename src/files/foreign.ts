@@ -9,8 +9,14 @@ const kitIn = (json: string): string | undefined => /^\{\s*"kit": *"([^"]*)"/.ex
 /** Of a leaflet what it says of itself, in its page or in its PDF's own information. */
 const leafletIn = (text: string): string | undefined => /Solderleaf leaflet [\w-]+/.exec(text)?.[0];
 const isPdf = (text: string): boolean => text.startsWith('%PDF-');
+/** Of a file for a shop's page what it says at its head: which file it is, and of which kit. */
+const shopIn = (text: string): string | undefined =>
+  /^(?:<!doctype html>)?(?:<!--|\/\*) (Solderleaf shop [\w -]+?) (?:-->|\*\/)/.exec(text)?.[1] ??
+  /^\{\s*"form": 1,\s*("id": "[^"]*")/.exec(text)?.[1] ??
+  /^\{\s*(?:"\$schema": "[^"]*",\s*"title"|"what"): "(Solderleaf [\w ]+)"/.exec(text)?.[1];
 /** What two versions of a text have in common: a drawing its id, a leaflet and figures their kit, a table its head. */
-const kept = (text: string): string | undefined =>
+const kept = (text: string): string | undefined => shopIn(text) ?? keptOfOther(text);
+const keptOfOther = (text: string): string | undefined =>
   isPdf(text) || text.startsWith('<!doctype')
     ? leafletIn(text)
     : text.startsWith('<')

@@ -2,6 +2,7 @@
 import { existsSync } from 'node:fs';
 import { dirname, isAbsolute, join, resolve, sep } from 'node:path';
 import { type Diagnostic, type Problem, problem } from '../common/problem.ts';
+import { webAddress } from '../common/web-address.ts';
 import { isMap } from '../describe/chain.ts';
 import { decode } from '../describe/decode.ts';
 import { toDiagnostics } from '../describe/diagnostics.ts';
@@ -37,14 +38,16 @@ export function workshopIn(value: unknown, folder: string): Read {
   const path = ['workshop'];
   const read = workshopSchema.safeParse(written);
   if (!isMap(written) || !read.success) {
-    const expected = 'a map, such as { name: …, address: …, colour: …, logo: logo.svg, closing: … }';
+    const expected =
+      'a map, such as { name: …, address: …, website: …, colour: …, logo: logo.svg, closing: … }';
     const problems =
       isMap(written) && read.error
         ? problemsOf(read.error.issues, { schema: workshopSchema, value: written, path, what: '“workshop”' })
         : [problem('wrong-type', path, { expected, got: typeName(written) })];
     return { problems, diagnostics: [] };
   }
-  const { logo: named, name, address, closing, colour } = read.data;
+  const { logo: named, name, address, website, closing, colour } = read.data;
+  const page = website === undefined ? undefined : webAddress(website);
   const glyphs = glyphProblems(read.data);
   const logo = named === undefined ? undefined : logoFrom(named, folder);
   const problems = [...glyphs, ...(logo?.problems ?? [])];
@@ -53,6 +56,7 @@ export function workshopIn(value: unknown, folder: string): Read {
   const workshop: Workshop = {
     name: name.trim(),
     ...(address === undefined ? {} : { address: address.trim() }),
+    ...(typeof page === 'string' ? { website: page } : {}),
     ...(colour === undefined ? {} : { colour: colour.toLowerCase() }),
     ...(logo?.logo ? { logo: logo.logo } : {}),
     ...(closing === undefined ? {} : { closing: closing.trim() }),

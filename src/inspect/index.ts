@@ -3,7 +3,7 @@
  * not what the program meant to draw.
  */
 import { inLanguage, type Kit } from '../describe/kit.ts';
-import { parseDrawingName, showsWiring } from '../draw/drawing-name.ts';
+import { idOfKit, parseDrawingId, showsWiring } from '../draw/drawing-name.ts';
 import { type Drawing, readDrawing } from './drawing.ts';
 import { type Finding, finding } from './finding.ts';
 import { redrawFindings } from './redraw.ts';
@@ -70,14 +70,14 @@ function inspectWith(svg: string, kits: readonly Kit[], redraw: boolean, known?:
 
 /** What is not called a piece without wiring is to show all that the kit joins. */
 function isWiring(id: string, { circuit }: Solved): boolean {
-  const shown = parseDrawingName(id, circuit);
+  const shown = parseDrawingId(id, circuit);
   return shown === undefined || showsWiring(shown);
 }
 
 /** A drawing's id is its kit's, or that and what makes it other than the usual one: its view, state, step or theme. */
 const kitOf = (id: string, kits: readonly Kit[]): Kit | undefined =>
   kits
-    .filter((kit) => id === kit.id || id.startsWith(`${kit.id}-`))
+    .filter((kit) => `${id}-`.startsWith(`${idOfKit(kit.id)}-`))
     .reduce<Kit | undefined>(
       (best, kit) => (best && best.id.length >= kit.id.length ? best : kit),
       undefined,

@@ -117,6 +117,8 @@ export function paint(root: XmlElement): Painting {
     if (element.name === 'style' && KEEPS_INKS.test(element.text)) return;
     if (element.name !== 'text' && element.text.trim() !== '') unread('text outside a text element');
     if (element.name === 'g' || element === root) {
+      // How a part looks in another state: what is not displayed is not painted.
+      if (element.name === 'g' && element.attributes.get('display') === 'none') return;
       for (const child of element.children) visit(child, here);
       return;
     }
@@ -137,7 +139,9 @@ function enter(
 ): Context {
   let { inherited, offset, scale } = context;
   for (const [key, value] of attributes) {
-    if (!READ.has(key) && !HARMLESS.test(key)) unread(`the attribute ${key} of <${name}>`, context.offset);
+    const hides = key === 'display' && value === 'none' && name === 'g';
+    if (!READ.has(key) && !HARMLESS.test(key) && !hides)
+      unread(`the attribute ${key} of <${name}>`, context.offset);
     if (INHERITED.has(key)) inherited = new Map(inherited).set(key, value);
   }
   const transform = attributes.get('transform');

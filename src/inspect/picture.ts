@@ -4,7 +4,7 @@ import type { Circuit } from '../circuit/circuit.ts';
 import type { Point } from '../common/geometry.ts';
 import type { Kit } from '../describe/kit.ts';
 import { CLASS } from '../draw/classes.ts';
-import { parseDrawingName } from '../draw/drawing-name.ts';
+import { parseDrawingId } from '../draw/drawing-name.ts';
 import type { Drawing } from './drawing.ts';
 import { type Finding, finding } from './finding.ts';
 import type { XmlElement } from './xml.ts';
@@ -62,7 +62,7 @@ function wholeFindings(drawing: Drawing, expected: XmlElement, circuit: Circuit)
   const { page, millimetres } = drawing;
   const size = ['width', 'height'].map((key) => root.attributes.get(key) ?? 'nothing').join(' by ');
   // In a column a sheet has another size than the units it is drawn in.
-  const inColumn = parseDrawingName(id, circuit)?.width !== undefined;
+  const inColumn = parseDrawingId(id, circuit)?.width !== undefined;
   const given = ({ attributes }: XmlElement): string =>
     [...SIZE].map((key) => attributes.get(key) ?? 'nothing').join(', ');
   const own = `${page.width} by ${page.height}`;
@@ -95,7 +95,7 @@ function leavesOf(root: XmlElement, { id }: Drawing, circuit: Circuit): Leaves {
   const leaves = new Map<string, Leaf[]>();
   const order: string[] = [];
   // In a drawing of a step the codes stand as they do in the whole, which is not to be told from it.
-  const skipped = parseDrawingName(id, circuit)?.step !== undefined ? `${id}-colours` : undefined;
+  const skipped = parseDrawingId(id, circuit)?.step !== undefined ? `${id}-colours` : undefined;
   const put = (group: string, leaf: Leaf): void => {
     // What is only spoken is painted nowhere.
     if (group !== order.at(-1) && !/^(title|desc)$/.test(leaf.element.name)) order.push(group);

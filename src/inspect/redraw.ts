@@ -10,10 +10,9 @@ import type { Circuit } from '../circuit/circuit.ts';
 import { centreOf, PITCH, type Point, round2 } from '../common/geometry.ts';
 import type { Kit } from '../describe/kit.ts';
 import { type Prepared, sheetOf } from '../draw/compose.ts';
-import { parseDrawingName, showsWiring } from '../draw/drawing-name.ts';
+import { parseDrawingId, showsWiring } from '../draw/drawing-name.ts';
 import type { Page } from '../draw/head.ts';
 import { sheetToInlineSvg, sheetToSvg } from '../draw/headless.ts';
-import { isRoleClass } from '../draw/ink-roles.ts';
 import { missingPiece } from '../draw/pieces.ts';
 import { themes } from '../draw/theme.ts';
 import { is, outlineOf } from '../parts/index.ts';
@@ -28,12 +27,12 @@ import { revisionIn } from './rules/revision.ts';
 import type { Solved } from './solved.ts';
 import { parseXml } from './xml.ts';
 
-type Shown = NonNullable<ReturnType<typeof parseDrawingName>>;
+type Shown = NonNullable<ReturnType<typeof parseDrawingId>>;
 
 /** Findings where a drawing is not what its kit gives in the same places. */
 export function redrawFindings(drawing: Drawing, { circuit, loads }: Solved): readonly Finding[] {
   const { kit } = circuit;
-  const shown = parseDrawingName(drawing.id, circuit);
+  const shown = parseDrawingId(drawing.id, circuit);
   if (!shown || !isThere(shown, circuit)) return [finding('unknown-aspect', undefined, { id: drawing.id })];
   const captions = padCaptions(circuit, loads);
   if (!showsWiring(shown)) {
@@ -137,8 +136,9 @@ function drawAgain(
     { ...aspect, ...(page ? { page } : {}), ...(date === undefined ? {} : { date }) },
     mark,
   );
-  const inline = drawing.marks.some((mark) => mark.is.some(isRoleClass));
-  return parseXml((inline ? sheetToInlineSvg : sheetToSvg)(sheet, themes[shown.theme ?? 'light']));
+  return parseXml(
+    (shown.mode === 'inline' ? sheetToInlineSvg : sheetToSvg)(sheet, themes[shown.theme ?? 'light']),
+  );
 }
 
 const moved = (p: Point, by: Point): Point => ({ x: round2(p.x - by.x), y: round2(p.y - by.y) });

@@ -8,7 +8,7 @@ import { type Hand, inLanguage, type Kit } from '../describe/kit.ts';
 import { bareLegNotes } from '../draw/bare-legs.ts';
 import { unitsAcross } from '../draw/column.ts';
 import { type Aspect, type Prepared, readableWidth, wantedWidth } from '../draw/compose.ts';
-import { drawingName } from '../draw/drawing-name.ts';
+import { drawingName, type Mode } from '../draw/drawing-name.ts';
 import { arrangementErrors, findArrangement, findPage, pageErrors } from '../files/layouts.ts';
 import type { Loaded } from '../files/load.ts';
 import { formatFinding, proofread, type Weight } from '../inspect/index.ts';
@@ -19,7 +19,7 @@ import { NoRouteError, type PlaceOptions } from '../place/place.ts';
 import type { PlacementStore } from '../place/stored.ts';
 import { buildCircuit } from '../solve/build.ts';
 import { aspectsOf, type Wanted } from './aspects.ts';
-import { inMode, type Mode } from './modes.ts';
+import { withLetters } from './modes.ts';
 import { pixelsAcross, svgToPng } from './png.ts';
 import { typeNotes } from './type-notes.ts';
 
@@ -233,7 +233,9 @@ export function drawPlan(
             ? svgToPng(svg, pixelsAcross(svg, dpi))
             : mode === 'inline'
               ? drawer.renderInline(prepared, aspect)
-              : inMode(svg, mode),
+              : mode === 'standalone'
+                ? withLetters(drawer.render(prepared, { ...aspect, mode }).svg)
+                : svg,
       })),
       notes: typeNotes(name, svg, plan.page, aspect),
     })),

@@ -1,17 +1,9 @@
-/**
- * Three ways to hand out a drawing. **static**: presentation attributes alone, which every renderer and the strictest
- * page take. **inline**: besides, a class for each ink, by which the stylesheet of the page it stands in may set it. **standalone**:
- * the attributes and the letters it needs as an embedded font, so that it looks the same where Inter is not installed.
- */
+/** The letters that a standalone drawing, or a leaflet as a page of the web, brings along. */
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 
-export const modes = ['static', 'inline', 'standalone'] as const;
-export type Mode = (typeof modes)[number];
-
-/** A drawing in one of the modes that add to what is drawn; for `inline` it is drawn otherwise. */
-export const inMode = async (svg: string, mode: Exclude<Mode, 'inline'>): Promise<string> =>
-  mode === 'static' ? svg : withStyle(svg, await fontStyle(svg));
+/** A drawing with its letters as an embedded font. */
+export const withLetters = async (svg: string): Promise<string> => withStyle(svg, await fontStyle(svg));
 
 /** The style goes behind title and description, which must come first. */
 const withStyle = (svg: string, style: string): string =>

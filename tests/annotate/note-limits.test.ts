@@ -242,6 +242,7 @@ describe('the sheet’s words', () => {
     const state = circuit.states.find(({ positions }) => positions.a === 3 && positions.b === 2);
     expect(stateLine(circuit, state, nothing)).toBe('Selector in position 3, Mode in position 2.');
     expect(stateLine(circuit, undefined, nothing)).toBe('Selector in position 1, Mode in position 1.');
+    expect(stateLine(circuit, undefined, { ...nothing, anyState: true })).toBe('');
   });
   it('say of knobs, crossings, colours and letters what a drawing has, and nothing that it has not', () => {
     const of = (parts: Readonly<Record<string, { kind: string; value?: string }>>) =>

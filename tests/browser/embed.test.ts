@@ -14,7 +14,7 @@ import { kitFromValue } from '../../src/describe/read.ts';
 import { inkRoles, inkStyles } from '../../src/draw/ink-roles.ts';
 import { themes } from '../../src/draw/theme.ts';
 import { prepare, renderInline } from '../../src/pipeline.ts';
-import { inMode } from '../../src/publish/modes.ts';
+import { withLetters } from '../../src/publish/modes.ts';
 import { chromium } from '../tools/chromium.ts';
 
 const FLAGS = [
@@ -106,13 +106,11 @@ it('a strict policy takes a static drawing, a standalone one has its font', {
   timeout: 120_000,
 }, async () => {
   const svg = readFileSync(`out/${kits[0]}`, 'utf8');
-  const strict = await open(
-    `<meta http-equiv="Content-Security-Policy" content="default-src 'none'">${await inMode(svg, 'static')}`,
-  );
+  const strict = await open(`<meta http-equiv="Content-Security-Policy" content="default-src 'none'">${svg}`);
   const paper = 'getComputedStyle(document.querySelector("svg rect")).fill';
   expect(await strict.page.evaluate(paper)).toBe('rgb(255, 255, 255)');
   expect(strict.heard).toEqual([]);
-  const alone = await open(await inMode(svg, 'standalone'));
+  const alone = await open(await withLetters(svg));
   const faces =
     '(async () => { await document.fonts.ready; return [...document.fonts].map((f) => f.status) })()';
   expect(await alone.page.evaluate(faces)).toEqual(['loaded', 'loaded']);
@@ -144,12 +142,12 @@ describe('an inline drawing on a page with a strict policy and the stylesheet th
     'digits.ts',
   );
   if (!kit) throw new Error('not a kit');
-  const css = inkStyles(themes.light, themes.dark);
+  const css = inkStyles();
 
   async function served(body: string) {
-    const html = `<!doctype html><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'"><title>shop</title><link rel="stylesheet" href="drawing.css">${body}`;
+    const html = `<!doctype html><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'"><title>shop</title><link rel="stylesheet" href="theme.css">${body}`;
     const server = createServer((request, answer) => {
-      const isCss = request.url === '/drawing.css';
+      const isCss = request.url === '/theme.css';
       answer.writeHead(200, { 'content-type': isCss ? 'text/css' : 'text/html' });
       answer.end(isCss ? css : html);
     });
@@ -168,13 +166,18 @@ describe('an inline drawing on a page with a strict policy and the stylesheet th
     `rgb(${[1, 3, 5].map((i) => Number.parseInt(ink.slice(i, i + 2), 16)).join(', ')})`;
 
   it.each([
-    ['light', ''],
-    ['dark', 'solderleaf-dark'],
+    ['light', '', {}],
+    ['dark', 'solderleaf-dark', {}],
+    ['dark', 'solderleaf-auto', { colorScheme: 'dark' }],
+    ['light', 'solderleaf-auto', { colorScheme: 'light' }],
+    ['light', 'solderleaf-dark', { media: 'print' }],
+    ['light', 'solderleaf-auto', { media: 'print', colorScheme: 'dark' }],
   ] as const)(
-    '%s: every role in its ink, bands and insulation in their true colours, no message',
-    async (name, of) => {
+    '%s in “%s” for %o: every role in its ink, bands and insulation in their true colours, no message',
+    async (name, of, media) => {
       const inline = renderInline(await prepare(kit, undefined, { effort: { steps: 0, seed: 1 } }));
       const { page, heard, close } = await served(`<div class="${of}">${inline}</div>`);
+      await page.emulateMedia(media);
       const seen = (await page.evaluate(INKS)) as readonly (readonly [string, string, string])[];
       close();
       const theme = themes[name];

@@ -6,7 +6,7 @@ import { chmodSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type BuildOptions, build } from 'rolldown';
 import { inkStyles } from '../../src/draw/ink-roles.ts';
-import { themes } from '../../src/draw/theme.ts';
+import { figureStyles } from '../../src/shop/figure-styles.ts';
 import { differing, unsaid } from './messages.ts';
 
 const options: BuildOptions = {
@@ -58,6 +58,18 @@ const page: BuildOptions = {
   },
 };
 
+/** Scripts of shop pages, each by itself: classic ones, so that they also work from a disk, and as small as can be. */
+const shopScripts = {
+  'solderleaf-figure': 'src/shop/element/main.ts',
+  'solderleaf-index': 'src/shop/index-script.ts',
+};
+const shopScript = (name: keyof typeof shopScripts): BuildOptions => ({
+  input: { [name]: shopScripts[name] },
+  platform: 'browser',
+  logLevel: 'warn',
+  output: { dir: 'dist', format: 'iife', codeSplitting: false, minify: true },
+});
+
 /** Builds; the test runner calls it before the first test. */
 export async function setup(): Promise<void> {
   // A run of tests that need no built program may say so.
@@ -66,7 +78,9 @@ export async function setup(): Promise<void> {
   if (wrong.length > 0) throw new Error(wrong.join('\n'));
   await build(options);
   await build(page);
-  writeFileSync('dist/drawing.css', inkStyles(themes.light, themes.dark));
+  await build(shopScript('solderleaf-figure'));
+  await build(shopScript('solderleaf-index'));
+  writeFileSync('dist/theme.css', inkStyles() + figureStyles);
   // Linked or run by npx, the file is executed itself; npm sets the bit only when it links.
   chmodSync('dist/cli.js', 0o755);
 }

@@ -1,6 +1,7 @@
 /** `npm run setup`: what the tests need of the machine. Tests themselves install nothing. */
 import { spawnSync } from 'node:child_process';
 import { hasChromium } from './chromium.ts';
+import { hasFirefox } from './firefox.ts';
 import { hasPdfTools } from './pdf-tools.ts';
 
 const install = (...args: readonly string[]): void => {
@@ -14,6 +15,7 @@ const install = (...args: readonly string[]): void => {
 /** Debian's packages, by what is missing where they are not installed. */
 const NEEDED = [
   { packages: ['chromium'], there: hasChromium, otherwise: 'Chromium, or CHROMIUM set to its path' },
+  { packages: ['firefox-esr'], there: hasFirefox, otherwise: 'Firefox, or FIREFOX set to its path' },
   {
     packages: ['poppler-utils', 'qpdf'],
     there: hasPdfTools,

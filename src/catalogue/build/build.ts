@@ -6,17 +6,18 @@ import { existsSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import { WriteError } from '../../files/write.ts';
 import type { Catalogue, Job } from '../catalogue.ts';
-import type { KitFigures } from '../changes/figures.ts';
+import { type KitFigures, warningsOf } from '../changes/figures.ts';
 import { forgetOthers, notSaved } from '../changes/store.ts';
 import { keepMark } from '../marks.ts';
 import { Cache } from './cache.ts';
-import { Earlier, leftOver, notWhole } from './earlier.ts';
+import { Earlier, leftOver, notWhole, whyLeft } from './earlier.ts';
 import { Texts } from './keys.ts';
 import type { Answer, Task } from './make.ts';
-import { type Entry, joinShards, writeEntries } from './manifest.ts';
+import { ALL_KITS, type Entry, joinShards, writeEntries } from './manifest.ts';
 import type { BuildOptions, Listener, Summary } from './options.ts';
 import { inParallel, type Pool } from './pool.ts';
 import { isIn } from './shard.ts';
+import { buildShop } from './shop.ts';
 import { FileHashes, Outputs } from './write-out.ts';
 
 /** How often the record is written while a build is at work, milliseconds. */
@@ -43,6 +44,7 @@ export class Build {
   readonly #unknown = new Set<string>();
   readonly #hashes: FileHashes;
   readonly #count = { made: 0, found: 0, fresh: 0, failed: 0, leftOver: 0, stale: 0 };
+  #shopStale = false;
   #recorded = Date.now();
   #trouble: string | undefined;
 
@@ -71,9 +73,10 @@ export class Build {
       this.#tell.progress(++done, due.length, job.id);
       if (!this.#options.check && Date.now() - this.#recorded > RECORD) this.#record(true);
     });
+    this.#shop();
     this.#leftOvers(jobs);
     if (!this.#options.check) this.#finish(jobs);
-    return { kits: jobs.length, ...this.#count, warned: this.#warned(jobs) };
+    return { kits: jobs.length, ...this.#count, shopStale: this.#shopStale, warned: this.#warned(jobs) };
   }
 
   /** Writes the record of what there is by now, where a build ends early. */
@@ -82,7 +85,8 @@ export class Build {
   }
 
   #isMine(id: string): boolean {
-    return this.#options.shard === undefined || isIn(this.#options.shard, id);
+    const { shard } = this.#options;
+    return shard === undefined || (id !== ALL_KITS && isIn(shard, id));
   }
 
   /** Takes what is up to date as it is; the rest is due. Neither solves nor places, and reads no kit that was read before. */
@@ -229,6 +233,20 @@ export class Build {
     return undefined;
   }
 
+  /** In a check with kits out of date nobody knows what they will share. */
+  #shop(): void {
+    if (this.#options.shard) return;
+    const done = buildShop(this.#now, this.#unknown.size > 0, this.#tell, {
+      ...this.#options,
+      catalogue: this.#catalogue,
+      earlier: this.#earlier,
+      hashes: this.#hashes,
+      outputs: this.#outputs,
+    });
+    this.#shopStale = done.stale;
+    this.#count.failed += done.failed;
+  }
+
   #sourceOf({ file }: Job): string {
     return relative(this.#catalogue.folder, file).split(sep).join('/');
   }
@@ -240,9 +258,7 @@ export class Build {
     for (const [file, entry] of this.#earlier.entries) {
       if (!this.#isMine(entry.kit) || this.#now.has(file) || this.#unknown.has(entry.kit)) continue;
       if (!existsSync(join(out, file))) continue;
-      const why = ids.has(entry.kit)
-        ? `it is no longer among the outputs of ${entry.kit}`
-        : `its kit ${entry.kit} is no longer in the catalogue`;
+      const why = whyLeft(entry, ids);
       if (!this.#options.prune || this.#options.check) {
         this.#count.leftOver++;
         this.#now.set(file, leftOver(entry));
@@ -300,6 +316,3 @@ export class Build {
     }
   }
 }
-
-const warningsOf = ({ problems }: KitFigures): number | undefined =>
-  problems.filter(({ severity }) => severity === 'warning').length || undefined;

@@ -1,7 +1,7 @@
 /** What earlier builds wrote, by kit: from their record. */
 import { join } from 'node:path';
 import { hashOf } from './cache.ts';
-import { type Entry, readEntries } from './manifest.ts';
+import { ALL_KITS, type Entry, readEntries } from './manifest.ts';
 import type { FileHashes } from './write-out.ts';
 
 /** The key of a file that is asked for no more, and of one of a kit whose files could not all be written: no kit's outputs have these. */
@@ -10,6 +10,14 @@ const NOT_WHOLE = hashOf('not all written');
 
 export const leftOver = (entry: Entry): Entry => ({ ...entry, key: LEFT_OVER });
 export const notWhole = (entry: Entry): Entry => ({ ...entry, key: NOT_WHOLE });
+
+/** Why a file is left over, in words. */
+export const whyLeft = ({ kit }: Entry, ids: ReadonlySet<string>): string =>
+  kit === ALL_KITS
+    ? 'no kit has shop among its outputs'
+    : ids.has(kit)
+      ? `it is no longer among the outputs of ${kit}`
+      : `its kit ${kit} is no longer in the catalogue`;
 
 export class Earlier {
   readonly entries: ReadonlyMap<string, Entry>;

@@ -72,7 +72,7 @@ export class Texts {
    */
   keyOf(job: Job): string | undefined {
     const { id, description, arrangement, page, language, date, outputs } = job;
-    const said = JSON.stringify([id, description, page, language, date, outputs, senderOf(job)]);
+    const said = JSON.stringify([id, description, page, language, date, outputs, senderOf(job), baseOf(job)]);
     const parts = [this.#program, this.#listFor(job.file), said];
     const arrangements = [arrangement];
     let extended: string | undefined;
@@ -173,14 +173,27 @@ const nameIn = (value: unknown, key: string): string | undefined =>
 const SIGNED: ReadonlySet<string> = new Set(['leaflet', 'booklet']);
 
 /** The workshop where an output names it: of the others none is made again for a new address. */
-const senderOf = ({ outputs, workshop }: Pick<Job, 'outputs' | 'workshop'>): Workshop | undefined =>
-  outputs.some((output) => SIGNED.has(output)) ? workshop : undefined;
+function senderOf({ outputs, workshop }: Pick<Job, 'outputs' | 'workshop'>): Partial<Workshop> | undefined {
+  if (outputs.some((output) => SIGNED.has(output))) return workshop;
+  // A shop page has no more of it.
+  return outputs.includes('shop') && workshop
+    ? { name: workshop.name, ...(workshop.website === undefined ? {} : { website: workshop.website }) }
+    : undefined;
+}
+
+/** Where shop pages will be, which is in their fragments alone. */
+const baseOf = ({ outputs, base }: Pick<Job, 'outputs' | 'base'>): string | undefined =>
+  outputs.includes('shop') ? base : undefined;
 
 /**
  * A hash of all that the outputs of a kit show: the kit as it was read, its arrangement and page, and what is made. The parts list counts by
  * what the kit has of it, its values and substitutions: prices are on no drawing, nor is what other kits use.
  */
-export function madeKey(program: string, kit: Kit, job: Pick<Job, 'outputs' | 'date' | 'workshop'>): string {
+export function madeKey(
+  program: string,
+  kit: Kit,
+  job: Pick<Job, 'outputs' | 'date' | 'workshop' | 'base'>,
+): string {
   const { outputs, date } = job;
   const file = arrangementFile(kit.arrangement);
   const bytes = file === undefined ? undefined : readBytes(file, LARGEST_KIT);
@@ -191,7 +204,7 @@ export function madeKey(program: string, kit: Kit, job: Pick<Job, 'outputs' | 'd
     bytes && isBytes(bytes) ? bytes : MISSING,
     JSON.stringify((kit.page === undefined ? undefined : findPage(kit.page)) ?? null),
     JSON.stringify([date, ...[...new Set(outputs)].sort()]),
-    JSON.stringify(senderOf(job) ?? null),
+    JSON.stringify([senderOf(job), baseOf(job)]),
   );
 }
 

@@ -15,6 +15,7 @@ import {
   preparePlan,
   refused,
 } from '../../publish/draw-plan.ts';
+import { embedKit } from '../../publish/embed-kit.ts';
 import {
   type LeafletWanted,
   leafletContent,
@@ -28,6 +29,7 @@ import { type KitFigures, figuresOf as kitFigures } from '../changes/figures.ts'
 import { loadJob } from '../load-job.ts';
 import { Cache, placementsIn } from './cache.ts';
 import { madeKey } from './keys.ts';
+import { SHOP_FOLDER } from './shop.ts';
 
 /** What a worker is told; plain data. */
 export interface Task {
@@ -155,8 +157,8 @@ function plansOf({ outputs: wanted, date }: Job): readonly PlanOptions[] {
   const plain: PlanOptions = { ...PLAIN, ...(date === undefined ? {} : { date }) };
   const has = (output: Output): boolean => wanted.includes(output);
   const formats = [...(has('drawing') ? ['svg' as const] : []), ...(has('png') ? ['png' as const] : [])];
-  // A leaflet has the drawing in it, which is read back for it too.
-  const drawn = formats.length > 0 || signed({ outputs: wanted });
+  // A leaflet and a shop page have the drawing in them, which is read back for them too.
+  const drawn = formats.length > 0 || signed({ outputs: wanted }) || has('shop');
   return [
     ...(drawn ? [{ ...plain, formats }] : []),
     ...(has('positions') ? [{ ...plain, position: 'all' }] : []),
@@ -206,6 +208,13 @@ async function drawAll(loaded: Read, job: Job, cache: Cache, program: string): P
   if (job.outputs.includes('response')) files.set(`${id}-response.svg`, bytesOf(drawResponse(loaded.kit)));
   if (job.outputs.includes('loads'))
     files.set(`${id}-loads.json`, bytesOf(`${toJson(loadsData(figuresOf(loaded.kit)))}\n`));
+  if (prepared && job.outputs.includes('shop')) {
+    const plan = planOf(job.file, loaded, PLAIN);
+    const made = isPlan(plan) ? await embedKit(plan, prepared, job, DRAWER, store) : plan;
+    if ('failed' in made) return made;
+    say(made.diagnostics);
+    for (const { path, content } of made.files) files.set(`${SHOP_FOLDER}/${path}`, bytesOf(content));
+  }
   if (prepared) for (const { name, content } of await leafletsOf(prepared, job)) files.set(name, content);
   return {
     files: [...files].map(([name, content]) => ({ name, content })),

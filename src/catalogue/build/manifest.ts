@@ -24,6 +24,9 @@ const entrySchema = z.object({
 
 const manifestSchema = z.object({ version: z.literal(1), outputs: z.record(z.string(), entrySchema) });
 
+/** What the record has in place of a kit's id for a file that all kits share; no kit's id has such a sign. */
+export const ALL_KITS = '*';
+
 /** One file that was written. */
 export type Entry = z.output<typeof entrySchema>;
 

@@ -30,6 +30,8 @@ export interface Summary {
   /** Files of kits that are gone, or that are no longer asked for. */
   readonly leftOver: number;
   readonly stale: number;
+  /** What all kits share on shop pages is out of date though they are not; told by a check. */
+  readonly shopStale: boolean;
   /** Ids of the kits that have warnings, in the order of the catalogue. */
   readonly warned: readonly string[];
 }

@@ -221,3 +221,7 @@ const problemsOf = (diagnostics: readonly Diagnostic[]): KitFigures['problems'] 
   diagnostics
     .filter(({ severity }) => severity !== 'note')
     .map(({ severity, code, message }) => ({ severity, code, message }));
+
+/** How many warnings a kit has; absent where it has none, as a record keeps it. */
+export const warningsOf = ({ problems }: KitFigures): number | undefined =>
+  problems.filter(({ severity }) => severity === 'warning').length || undefined;

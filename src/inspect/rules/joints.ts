@@ -5,7 +5,7 @@ import { stepsOf } from '../../annotate/steps.ts';
 import { lugIdOf } from '../../circuit/circuit.ts';
 import { centreOf } from '../../common/geometry.ts';
 import type { Kit } from '../../describe/kit.ts';
-import { parseDrawingName } from '../../draw/drawing-name.ts';
+import { parseDrawingId } from '../../draw/drawing-name.ts';
 import type { Language } from '../../messages/language.ts';
 import { componentOf, lugsOf, lugsWith, outlineOf, type Part } from '../../parts/index.ts';
 import { type Drawing, type DrawnLug, type DrawnPart, wireText } from '../drawing.ts';
@@ -45,7 +45,7 @@ export function jointFindings(drawing: Drawing, solved: Solved): readonly Findin
 
 /** A drawing of a step shows the joints made up to then, any other all of them. */
 function shownJoints(id: string, { circuit }: Solved): Kit['joints'] {
-  const step = parseDrawingName(id, circuit)?.step;
+  const step = parseDrawingId(id, circuit)?.step;
   if (step === undefined) return circuit.joints;
   const made = new Set(stepsOf(circuit).flatMap(({ number, joints }) => (number <= step ? joints : [])));
   return circuit.joints.filter((_, i) => made.has(i));

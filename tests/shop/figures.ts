@@ -1,0 +1,125 @@
+/** Figures on pages under the strict policy, in Chromium, with everything that a browser has against them kept. */
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { type Browser, chromium as driver, type Locator, type Page } from 'playwright-core';
+import { afterAll, beforeAll, expect } from 'vitest';
+import type { Kit } from '../../src/describe/kit.ts';
+import type { Prepared } from '../../src/draw/compose.ts';
+import { inkStyles } from '../../src/draw/ink-roles.ts';
+import { loadKit } from '../../src/files/load.ts';
+import type { Language } from '../../src/messages/language.ts';
+import { prepare, renderInline } from '../../src/pipeline.ts';
+import { figureHtml } from '../../src/shop/figure.ts';
+import { figureStyles } from '../../src/shop/figure-styles.ts';
+import { kitDataOf } from '../../src/shop/kit-data.ts';
+import { chromium } from '../tools/chromium.ts';
+import { placedOnce } from '../tools/placements.ts';
+import { type ShopServer, serveShop } from '../tools/shop-server.ts';
+
+export const SCRIPT = readFileSync('dist/solderleaf-figure.js');
+
+export const sampleFiles: readonly string[] = readdirSync('samples')
+  .filter((name) => name.endsWith('.yaml'))
+  .map((name) => join('samples', name));
+
+export async function kitIn(file: string, language?: Language): Promise<Kit> {
+  const { kit } = await loadKit(file);
+  if (!kit) throw new Error(`${file} is not a kit`);
+  return language === undefined ? kit : { ...kit, language };
+}
+
+/** Where parts stand is no matter: without a search, unless another test has placed the kit already. */
+export const placed = (kit: Kit): Promise<Prepared> =>
+  prepare(kit, undefined, { effort: { steps: 0, seed: 1 }, ...placedOnce });
+
+export const figureOf = (prepared: Prepared, styles = 'theme.css'): string =>
+  figureHtml({
+    data: kitDataOf(prepared),
+    drawing: renderInline(prepared, { only: ['drawing'] }),
+    narrow: renderInline(prepared, { only: ['drawing'], width: 360 }),
+    key: renderInline(prepared, { only: ['key'], width: 360 }),
+    styles,
+  });
+
+export const LINK = '<link rel="stylesheet" href="theme.css">';
+export const SCRIPT_TAG = '<script defer src="solderleaf-figure.js"></script>';
+
+interface Visit {
+  readonly width?: number;
+  readonly scripts?: boolean;
+  /** More files of the site by name. */
+  readonly files?: Readonly<Record<string, string>>;
+  /** Complaints that are meant. */
+  readonly meant?: RegExp;
+}
+
+export interface Site {
+  /** Opens a page with that in its head and its body; what is said against it is an error. */
+  visit(
+    head: string,
+    body: string,
+    act: (page: Page, figure: Locator) => Promise<void>,
+    visit?: Visit,
+  ): Promise<void>;
+  readonly server: ShopServer;
+}
+
+export function site(): Site {
+  let browser: Browser;
+  let server: ShopServer;
+  const pages = new Map<string, string>();
+  const folder = mkdtempSync(join(tmpdir(), 'solderleaf-'));
+  beforeAll(async () => {
+    writeFileSync(join(folder, 'theme.css'), inkStyles() + figureStyles);
+    writeFileSync(join(folder, 'solderleaf-figure.js'), SCRIPT);
+    browser = await driver.launch({
+      executablePath: chromium(),
+      args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
+    });
+    server = await serveShop(folder, pages);
+  });
+  afterAll(async () => {
+    await browser?.close();
+    server?.close();
+    rmSync(folder, { recursive: true, force: true });
+  });
+  return {
+    get server() {
+      return server;
+    },
+    async visit(head, body, act, { width = 1280, scripts = true, files = {}, meant } = {}) {
+      pages.clear();
+      for (const [name, text] of Object.entries(files)) pages.set(`/${name}`, text);
+      pages.set(
+        '/page.html',
+        `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>Shop</title>${head}</head><body>${body}</body></html>`,
+      );
+      server.complaints.length = 0;
+      const context = await browser.newContext({
+        viewport: { width, height: 900 },
+        javaScriptEnabled: scripts,
+      });
+      try {
+        const page = await context.newPage();
+        const heard: string[] = [];
+        page.on('console', (message) => heard.push(message.text()));
+        page.on('pageerror', (error) => heard.push(error.message));
+        await page.goto(`${server.address}/page.html`);
+        await act(page, page.locator('.slf').first());
+        const said = [...heard, ...server.complaints].filter((one) => !meant?.test(one));
+        expect(said).toEqual([]);
+      } finally {
+        await context.close();
+      }
+    },
+  };
+}
+
+/** Waits until the first so many figures answer. */
+export async function ready(page: Page, count = 1): Promise<void> {
+  await page
+    .locator('.slf[data-ready]')
+    .nth(count - 1)
+    .waitFor({ timeout: 10_000 });
+}

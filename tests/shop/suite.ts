@@ -1,0 +1,254 @@
+/** What must hold in either browser: the shop folder of ten kits and the product page, as visitors of every kind meet them. */
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { textOfPdf } from '../tools/pdf-tools.ts';
+import { type ShopServer, serveShop } from '../tools/shop-server.ts';
+import {
+  blankImages,
+  blurred,
+  type Focused,
+  firstPaint,
+  focused,
+  idsTwice,
+  lostReferences,
+  shownIn,
+  tooWide,
+  upgraded,
+  violations,
+} from './asks.ts';
+import { hostileFolder, kitData, pageOf, shopFolder, tenKits, WAYS } from './folder.ts';
+import { hostileKits } from './hostile.ts';
+import type { Engine, Look, View } from './view.ts';
+
+const WIDTHS = [360, 1600] as const;
+const SCHEMES = ['light', 'dark', 'forced'] as const;
+
+export interface Open {
+  readonly server: ShopServer;
+  /** The folder that is served. */
+  readonly folder: string;
+  /** Opens a page of the folder, and closes it after; what the browser or the server then has against it is an error. */
+  visit<Result>(path: string, look: Look, act: (view: View) => Promise<Result>): Promise<Result>;
+  /** The same of a page that is meant to be complained of: what is found, and then all complaints. */
+  spoilt(
+    path: string,
+    look: Look,
+    act: (view: View) => Promise<readonly string[]>,
+  ): Promise<readonly string[]>;
+}
+
+/** Starts a browser and a server before a file's tests. */
+export function opened(
+  start: () => Promise<Engine>,
+  folder: () => Promise<string>,
+  pages: (folder: string) => ReadonlyMap<string, string>,
+  strict = true,
+): Open {
+  let engine: Engine;
+  let server: ShopServer;
+  let served: string;
+  beforeAll(async () => {
+    const [there, made] = await Promise.all([start(), folder()]);
+    engine = there;
+    served = made;
+    server = await serveShop(made, pages(made), { strict });
+  }, 300_000);
+  afterAll(async () => {
+    await engine?.close();
+    server?.close();
+  });
+  async function looked<Result>(path: string, look: Look, act: (view: View) => Promise<Result>) {
+    server.complaints.length = 0;
+    const view = await engine.open(look);
+    try {
+      await view.go(`${server.address}${path}`);
+      const result = await act(view);
+      return { result, complaints: [...view.heard, ...server.complaints] };
+    } finally {
+      await view.close();
+    }
+  }
+  return {
+    get server() {
+      return server;
+    },
+    get folder() {
+      return served;
+    },
+    visit: async (path, look, act) => {
+      const { result, complaints } = await looked(path, look, act);
+      expect(complaints, `${path} ${JSON.stringify(look)}`).toEqual([]);
+      return result;
+    },
+    spoilt: async (path, look, act) => {
+      const { result, complaints } = await looked(path, look, act);
+      return [...result, ...complaints];
+    },
+  };
+}
+
+/** A page with everything that must not be. */
+const SPOILT = `<!doctype html>
+<html lang="en"><head><title>Spoilt</title><link rel="stylesheet" href="/theme.css"></head>
+<body><main><h1 id="twice">Kits</h1><p id="twice" style="color:red">a</p><img alt="" src="missing.png">
+<p class="sl-fill-pale"><font color="#dddddd">pale</font></p><script>console.log(1)</script></main></body></html>`;
+
+/** Pages that show all ten kits in one way, and one that shows two kits in every way. */
+const pagesOf = (folder: string): ReadonlyMap<string, string> =>
+  new Map([
+    ...WAYS.map((way) => [`/ten-${way}.html`, pageOf(folder, tenKits, [way])] as const),
+    ['/spoilt.html', SPOILT],
+    ['/every-way.html', pageOf(folder, tenKits.slice(0, 2), WAYS)],
+  ]);
+
+/** The tests for both browsers. What they opened is there for more tests. */
+export function suite(start: () => Promise<Engine>): Open {
+  const shop = opened(start, shopFolder, pagesOf);
+
+  it.each(WAYS)('ten kits, each as %s: all are seen, no message, no breach, no id twice', async (way) => {
+    await shop.visit(`/ten-${way}.html`, { width: 1600 }, async (view) => {
+      const { all, done } = await upgraded(view);
+      expect(done).toBe(all);
+      expect(all).toBe(way === 'figure' ? tenKits.length : 0);
+      expect(await blankImages(view)).toEqual([]);
+      expect(await idsTwice(view)).toEqual([]);
+      expect(await lostReferences(view)).toEqual([]);
+    });
+  });
+
+  it('two kits, each in every way on one page: no id twice', async () => {
+    await shop.visit('/every-way.html', { width: 1600 }, async (view) => {
+      await upgraded(view);
+      expect(await idsTwice(view)).toEqual([]);
+      expect(await lostReferences(view)).toEqual([]);
+    });
+  });
+
+  describe.each(['/product.html', '/index.html'])('%s', (path) => {
+    it.each(WIDTHS.flatMap((width) => SCHEMES.map((scheme) => [width, scheme] as const)))(
+      '%i px wide, %s: fits its window, axe-core finds nothing',
+      async (width, scheme) => {
+        await shop.visit(path, { width, scheme }, async (view) => {
+          await upgraded(view);
+          expect(await blankImages(view)).toEqual([]);
+          expect(await tooWide(view)).toBe(0);
+          expect(await violations(view)).toEqual([]);
+        });
+      },
+    );
+  });
+
+  it('the product page by keyboard alone: every control once and in order, seen to have the focus', async () => {
+    await shop.visit('/product.html', { width: 1600 }, async (view) => {
+      await upgraded(view);
+      const stops = await tabbedThrough(view);
+      expect(stops.filter(({ seen }) => !seen)).toEqual([]);
+      // One stop for all positions of a switch, as a radio group has.
+      expect(stops.filter(({ element }) => element === 'input:radio')).toHaveLength(1);
+      const at = (words: string): number => stops.findIndex((one) => one.words.includes(words));
+      expect(at('Add to basket')).toBeGreaterThan(at('Skip to the kit'));
+      expect(stops.findIndex(({ element }) => element === 'input:radio')).toBeGreaterThan(
+        at('Add to basket'),
+      );
+    });
+  });
+
+  it('the switch of the figure by keyboard alone: each arrow shows what the kit’s data say of that state', async () => {
+    const { states } = kitData(shop.folder, 'kestrel-hss');
+    await shop.visit('/product.html', { width: 1600 }, async (view) => {
+      await upgraded(view);
+      while ((await focused(view))?.element !== 'input:radio') await view.press('Tab');
+      for (const { words, sounds } of [...states.slice(1), ...states.slice(0, 1)]) {
+        await view.press('ArrowRight');
+        const shown = await shownIn(view, 'solderleaf-figure-1', '.slf-card');
+        expect(shown).toHaveLength(1);
+        expect(shown[0]).toContain(words);
+        expect(shown[0]).toContain(sounds);
+      }
+    });
+  });
+
+  it('would notice script and style in the page, a file that is missing, an id used twice, text too pale', async () => {
+    const complaints = await shop.spoilt('/spoilt.html', { width: 1600 }, async (view) => [
+      ...(await idsTwice(view)),
+      ...(await violations(view)),
+      ...(await blankImages(view)),
+    ]);
+    const said = complaints.join('\n');
+    for (const one of [
+      /inline script/,
+      /inline style/,
+      /not found: \/missing.png/,
+      /^twice$/m,
+      /color-contrast/,
+      /missing\.png$/m,
+      /^breach/m,
+    ])
+      expect(said).toMatch(one);
+  });
+
+  it('paints before the script has come, three seconds late, and is upgraded then', async () => {
+    shop.server.delay = (path) => (path.endsWith('.js') ? 3000 : 0);
+    try {
+      await shop.visit('/product.html', { width: 360 }, async (view) => {
+        expect(await firstPaint(view)).toBeLessThan(2000);
+        expect((await upgraded(view)).done).toBe(1);
+      });
+    } finally {
+      shop.server.delay = () => 0;
+    }
+  });
+
+  it('the product page printed: the kit with every position, and nothing to click', async () => {
+    await shop.visit('/product.html', { width: 1600 }, async (view) => {
+      await upgraded(view);
+      const text = textOfPdf(await view.pdf());
+      expect(text).toContain('Flip the switch');
+      for (const position of [1, 2, 3, 4, 5]) expect(text).toMatch(new RegExp(`position ${position}\\b`));
+      expect(text).not.toContain('Add to basket');
+    });
+  });
+  return shop;
+}
+
+/** Pages with the hostile kits in each way. */
+const hostilePages = (folder: string): ReadonlyMap<string, string> =>
+  new Map(WAYS.map((way) => [`/hostile-${way}.html`, pageOf(folder, [...hostileKits.keys()], [way])]));
+
+/** Hostile kits run nothing, whichever way they stand on a page. */
+export function hostileSuite(start: () => Promise<Engine>): void {
+  describe.each([true, false])('hostile kits, under the strict policy: %s', (strict) => {
+    const shop = opened(start, hostileFolder, hostilePages, strict);
+    it.each([...WAYS.map((way) => `/hostile-${way}.html`), '/index.html'])(
+      '%s: nothing is executed, asked for or complained of',
+      async (path) => {
+        await shop.visit(path, { width: 1600 }, async (view) => {
+          const { all, done } = await upgraded(view);
+          expect(done).toBe(all);
+          expect(await blankImages(view)).toEqual([]);
+          expect(await view.evaluate('globalThis.pwned === undefined')).toBe(true);
+        });
+      },
+    );
+  });
+}
+
+/** Where the Tab key leads, from the head of the page until it leaves it. */
+async function tabbedThrough(view: View): Promise<readonly Focused[]> {
+  const stops: Focused[] = [];
+  for (let n = 0; n < 200; n++) {
+    await view.press('Tab');
+    const at = await focused(view);
+    if (!at) break;
+    stops.push(at.seen ? at : { ...at, seen: await looksOtherwise(view) });
+  }
+  return stops;
+}
+
+/** Whether the window shows in another way than by an outline which element has the keyboard. */
+async function looksOtherwise(view: View): Promise<boolean> {
+  const before = await view.picture();
+  await blurred(view, true);
+  const without = await view.picture();
+  await blurred(view, false);
+  return !Buffer.from(before).equals(Buffer.from(without));
+}

@@ -1,0 +1,153 @@
+/**
+ * One small interface over two browsers. Chromium is driven by playwright-core, Debian's Firefox by puppeteer-core over WebDriver
+ * BiDi: playwright-core starts Debian's Firefox as well, but opens no page in it, as it asks for a command that this Firefox does not know.
+ */
+import { chromium as playwright } from 'playwright-core';
+import puppeteer, { type Browser as Fox, type KeyInput } from 'puppeteer-core';
+import { chromium } from '../tools/chromium.ts';
+import { firefox } from '../tools/firefox.ts';
+
+export interface Look {
+  readonly width: number;
+  readonly height?: number;
+  /** `forced` is forced colours, as a system with high contrast has. */
+  readonly scheme?: 'light' | 'dark' | 'forced';
+  /** False for a visitor without scripts; only Chromium can be such a visitor. */
+  readonly scripts?: boolean;
+  /** Device pixels to a CSS pixel. */
+  readonly scale?: number;
+}
+
+export interface View {
+  /** Console messages, errors, dialogs, and requests that left the server's address. */
+  readonly heard: string[];
+  /** @param until `commit` to go on as soon as the page has begun to arrive */
+  go(address: string, until?: 'load' | 'commit'): Promise<void>;
+  evaluate<Result>(script: string): Promise<Result>;
+  press(key: KeyInput): Promise<void>;
+  /** Goes with the pointer to a place, in CSS pixels of the window, and clicks. */
+  click(x: number, y: number): Promise<void>;
+  hover(x: number, y: number): Promise<void>;
+  /** The window, or the whole page, as PNG. */
+  picture(whole?: boolean): Promise<Uint8Array>;
+  pdf(): Promise<Uint8Array>;
+  close(): Promise<void>;
+}
+
+export interface Engine {
+  readonly name: 'Chromium' | 'Firefox';
+  open(look: Look): Promise<View>;
+  close(): Promise<void>;
+}
+
+const FLAGS = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+  '--hide-scrollbars',
+];
+
+const isOutside = (address: string): boolean => !/^(?:http:\/\/127\.0\.0\.1:|about:|data:)/.test(address);
+
+export async function startChromium(): Promise<Engine> {
+  const browser = await playwright.launch({ executablePath: chromium(), args: FLAGS });
+  const open = async ({ width, height = 900, scheme = 'light', scripts = true, scale = 1 }: Look) => {
+    const context = await browser.newContext({
+      viewport: { width, height },
+      deviceScaleFactor: scale,
+      javaScriptEnabled: scripts,
+      ...(scheme === 'forced' ? { forcedColors: 'active' } : { colorScheme: scheme }),
+    });
+    const page = await context.newPage();
+    const heard: string[] = [];
+    page.on('console', (message) => heard.push(`${message.type()}: ${message.text()}`));
+    page.on('pageerror', (error) => heard.push(`error: ${error.message}`));
+    page.on('dialog', (dialog) => {
+      heard.push(`dialog: ${dialog.message()}`);
+      void dialog.dismiss();
+    });
+    page.on('request', (request) => {
+      if (isOutside(request.url())) heard.push(`outside: ${request.url()}`);
+    });
+    return {
+      heard,
+      go: async (address: string, until: 'load' | 'commit' = 'load') =>
+        void (await page.goto(address, { waitUntil: until })),
+      evaluate: <Result>(script: string) => page.evaluate(script) as Promise<Result>,
+      press: (key: string) => page.keyboard.press(key),
+      click: (x: number, y: number) => page.mouse.click(x, y),
+      hover: (x: number, y: number) => page.mouse.move(x, y),
+      picture: (whole = false) => page.screenshot({ fullPage: whole, animations: 'disabled' }),
+      pdf: () => page.pdf({ format: 'A4' }),
+      close: () => context.close(),
+    };
+  };
+  return { name: 'Chromium', open, close: () => browser.close() };
+}
+
+/** What this Firefox lets no client set for a page is set for a whole browser: one for each scheme, started when it is first asked for. */
+const PREFERENCES = {
+  light: { 'ui.systemUsesDarkTheme': 0 },
+  dark: { 'ui.systemUsesDarkTheme': 1 },
+  forced: { 'browser.display.document_color_use': 2 },
+} as const;
+
+export async function startFirefox(): Promise<Engine> {
+  const started = new Map<string, Promise<Fox>>();
+  const browserFor = (scheme: keyof typeof PREFERENCES): Promise<Fox> => {
+    const there =
+      started.get(scheme) ??
+      puppeteer.launch({
+        browser: 'firefox',
+        executablePath: firefox(),
+        headless: true,
+        extraPrefsFirefox: PREFERENCES[scheme],
+      });
+    started.set(scheme, there);
+    return there;
+  };
+  const open = async ({ width, height = 900, scheme = 'light', scripts = true, scale = 1 }: Look) => {
+    if (!scripts) throw new Error('Firefox is not driven without scripts here');
+    const page = await (await browserFor(scheme)).newPage();
+    await page.setViewport({ width, height, deviceScaleFactor: scale });
+    const heard: string[] = [];
+    page.on('console', (message) => heard.push(`${message.type()}: ${message.text()}`));
+    page.on('pageerror', (error) => heard.push(`error: ${error instanceof Error ? error.message : error}`));
+    page.on('dialog', (dialog) => {
+      heard.push(`dialog: ${dialog.message()}`);
+      void dialog.dismiss();
+    });
+    page.on('request', (request) => {
+      if (isOutside(request.url())) heard.push(`outside: ${request.url()}`);
+    });
+    const go = async (address: string, until: 'load' | 'commit' = 'load'): Promise<void> => {
+      if (until === 'load') return void (await page.goto(address));
+      // Going nowhere first, so that what is asked next is asked of the new page.
+      await page.goto('about:blank');
+      void page.goto(address).catch(() => undefined);
+      while (page.url() === 'about:blank') await new Promise((done) => setTimeout(done, 20));
+    };
+    return {
+      heard,
+      go,
+      evaluate: <Result>(script: string) => page.evaluate(script) as Promise<Result>,
+      press: (key: KeyInput) => page.keyboard.press(key),
+      click: (x: number, y: number) => page.mouse.click(x, y),
+      hover: (x: number, y: number) => page.mouse.move(x, y),
+      picture: (whole = false) => page.screenshot({ fullPage: whole }),
+      pdf: () => page.pdf({ format: 'A4' }),
+      close: () => page.close(),
+    };
+  };
+  await browserFor('light');
+  return {
+    name: 'Firefox',
+    open,
+    close: async () =>
+      void (await Promise.all([...started.values()].map(async (one) => (await one).close()))),
+  };
+}
