@@ -30,7 +30,7 @@ interface NarrowPiece {
   readonly height: number;
 }
 
-interface Narrow {
+export interface Narrow {
   readonly prepared: Prepared;
   readonly drawing: NarrowPiece;
   readonly key: NarrowPiece;
