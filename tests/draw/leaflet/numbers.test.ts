@@ -66,9 +66,7 @@ const ODD: Readonly<Record<Paper, Readonly<Record<string, number>>>> = {
 };
 
 // On one paper each, by turns, so that all tests stay within their time.
-const odd = Object.entries(oddKits).map(
-  ([name, kit], i) => [name, i % 2 === 0 ? 'A5' : 'A4', kit] as const,
-);
+const odd = Object.entries(oddKits).map(([name, kit], i) => [name, i % 2 === 0 ? 'A5' : 'A4', kit] as const);
 it.each(odd)('%s on %s has no more in the way than is known', async (name, paper, kit) => {
   expect(errorsOf(await placedKit(kit), paper).length).toBeLessThanOrEqual(ODD[paper][name] ?? 0);
 });
