@@ -44,6 +44,23 @@ export const hookedBeforePickups = remembered((circuit: Circuit): Circuit => {
 });
 
 /**
+ * The same where one alone of what is hooked touches its lug, and where all but one do: each once, and none where only one is hooked.
+ *
+ * @see hookedBeforePickups
+ */
+export const partlyHooked = remembered((circuit: Circuit): readonly Circuit[] => {
+  const { pickups = 0, placed, made } = planOf(circuit);
+  const waiting = placed.flatMap((step, i) => (step < pickups && nth(made, i) >= pickups ? [i] : []));
+  if (waiting.length < 2) return [];
+  const touching = (some: (joint: number) => boolean): Circuit =>
+    withJoints(circuit, (i) => nth(placed, i) < pickups && (nth(made, i) < pickups || some(i)));
+  return waiting.flatMap((one) => [
+    touching((i) => i === one),
+    ...(waiting.length > 2 ? [touching((i) => i !== one)] : []),
+  ]);
+});
+
+/**
  * The lug of a net that a probe reaches before the pickups are connected: one that does not belong to a pickup, nor to a
  * component whose leg may only be hooked by then, where there is such a lug.
  *

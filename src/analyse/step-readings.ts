@@ -5,7 +5,7 @@
 import { type Circuit, type LugId, lugIdOf } from '../circuit/circuit.ts';
 import { must, nth } from '../common/must.ts';
 import { lugsWith } from '../parts/index.ts';
-import { unsolderedEnd } from '../soldering/ends.ts';
+import { legEnd, unsolderedEnds } from '../soldering/ends.ts';
 import { planOf } from '../soldering/plan.ts';
 import { type Misread, misreadings } from './misreadings.ts';
 import {
@@ -139,8 +139,11 @@ function candidatesAt(moment: Moment, setting: MeterSetting): readonly Candidate
 function probedLugs({ circuit, fresh }: Moment): readonly LugId[] {
   const ends = fresh.flatMap((i) => {
     const joint = nth(circuit.joints, i);
-    const own = joint.kind === 'bend' ? undefined : unsolderedEnd(circuit.kit, joint);
-    return (['from', 'to'] as const).filter((end) => end !== own).map((end) => lugIdOf(joint[end]));
+    // A bent lug is as good as any, and so is the free end of a wire; a leg's body and the inside of a pickup are not.
+    const own = unsolderedEnds(circuit.kit, joint);
+    return (['from', 'to'] as const)
+      .filter((end) => own[end] !== 'leg' && own[end] !== 'lead')
+      .map((end) => lugIdOf(joint[end]));
   });
   const sleeves = jackLugs(circuit, 'sleeve');
   return [
@@ -156,7 +159,7 @@ const jackLugs = ({ kit }: Circuit, role: 'output' | 'sleeve'): readonly LugId[]
 function legPairs({ circuit, fresh }: Moment): readonly Probes[] {
   const legs = fresh.flatMap((i) => {
     const joint = nth(circuit.joints, i);
-    const own = joint.kind === 'leg' ? unsolderedEnd(circuit.kit, joint) : undefined;
+    const own = legEnd(circuit.kit, joint);
     return own ? [{ part: joint[own].part, lug: lugIdOf(joint[own === 'from' ? 'to' : 'from']) }] : [];
   });
   return legs.flatMap((one, k) =>

@@ -8,13 +8,13 @@ import {
   stepReadings,
   testCards,
 } from '../analyse/index.ts';
-import { type Circuit, endAt, type LugId } from '../circuit/circuit.ts';
+import { type Circuit, endAt, type LugId, lugIdOf } from '../circuit/circuit.ts';
 import { nth } from '../common/must.ts';
 import { inLanguage, labelOf } from '../describe/kit.ts';
 import { DEFAULT_LANGUAGE, type Language } from '../messages/language.ts';
 import { sayIn } from '../messages/say.ts';
 import { controlsOf } from '../parts/index.ts';
-import { isSurface } from '../soldering/ends.ts';
+import { isSurface, unsolderedEnds } from '../soldering/ends.ts';
 import { planOf } from '../soldering/plan.ts';
 import { endName, jointName, ohmsAtLeast, ohmsAtMost, ohmsIn, rowOf } from './step-words.ts';
 import { settingText } from './words.ts';
@@ -78,13 +78,23 @@ function testOf(circuit: Circuit, language: Language, reading: StepReading, sinc
   return {
     from,
     to,
-    fromName: endName(circuit, language, endAt(from)),
-    toName: endName(circuit, language, endAt(to)),
+    fromName: probedName(circuit, language, from),
+    toName: probedName(circuit, language, to),
     setting: everywhere ? '' : settingIn(circuit, language, reading),
     expected: expectedText(language, reading),
     wrong: wrongText(circuit, language, reading, since),
     reading,
   };
+}
+
+/** What a probe is held to: a lug, or the free end of the wire to a ground point, which is on the instrument. */
+function probedName(circuit: Circuit, language: Language, lug: LugId): string {
+  const name = endName(circuit, language, endAt(lug));
+  const free = circuit.kit.joints.some((joint) => {
+    const ends = unsolderedEnds(circuit.kit, joint);
+    return (['from', 'to'] as const).some((end) => ends[end] === 'free' && lugIdOf(joint[end]) === lug);
+  });
+  return free ? sayIn(language)('test.free-end', { point: name }) : name;
 }
 
 /** How the switches stand; empty for a kit without any. */
@@ -150,6 +160,7 @@ function wrongText(
       ? []
       : [
           say('test.values', {
+            count: values.length,
             parts: rowOf(values.map((name) => labelOf(circuit.kit, name))),
           }),
         ]),
@@ -177,7 +188,13 @@ export function jackTests(
   const say = sayIn(language);
   const full = ({ volumeFull, hooked }: (typeof cards.before)[number]): string => {
     const expected = expectedText(language, volumeFull);
-    return hooked ? say('test.or-hooked', { expected, hooked: expectedText(language, hooked) }) : expected;
+    if (!hooked) return expected;
+    return hooked.between
+      ? say('test.or-some-hooked', {
+          expected,
+          lowest: hooked.kind === 'short' ? say('test.short') : ohmsAtLeast(language, hooked.low),
+        })
+      : say('test.or-hooked', { expected, hooked: expectedText(language, hooked) });
   };
   // A pot leaves some ohms at the end of its track, so that a meter seldom shows as little as with its probes touching.
   const zero = ({ volumeZero }: (typeof cards.before)[number]): string =>
@@ -195,9 +212,8 @@ export function jackTests(
   return { before: cards.before.map(line), finished: cards.finished.map(line) };
 }
 
-/** What an open circuit, a short and a control on 0 look like on a meter, one sentence each. */
+/** What a short and an open circuit look like on a meter, one sentence each. */
 export const meterHints = (language: Language = DEFAULT_LANGUAGE): readonly string[] => [
   sayIn(language)('test.short-looks'),
   sayIn(language)('test.open-looks'),
-  sayIn(language)('test.nearly-looks'),
 ];

@@ -6,8 +6,8 @@ import { figuresIn } from '../messages/figures.ts';
 import type { Language } from '../messages/language.ts';
 import { keyOf, type Say, sayIn } from '../messages/say.ts';
 import { colourName } from '../messages/words.ts';
-import { componentOf, type Part } from '../parts/index.ts';
-import { componentsOf, unsolderedEnd } from '../soldering/ends.ts';
+import { componentOf, isPickup, type Part } from '../parts/index.ts';
+import { componentsOf, legEnd, unsolderedEnds } from '../soldering/ends.ts';
 import { type Heat, type Plan, type PlannedStep, planOf, solderedIn } from '../soldering/plan.ts';
 import { endName, rowOf } from './step-words.ts';
 
@@ -18,7 +18,7 @@ interface StepEnd {
   readonly name: string;
   /**
    * Whether the joint is soldered to the lug in this step, or only hooked through it and soldered in a later one; `none` where there is
-   * nothing to solder: where a component leg leaves its body, or a lug that is bent.
+   * nothing to solder: where a component leg leaves its body, a lead its pickup, at a lug that is bent, and at the free end of a wire to a ground point.
    */
   readonly soldered: 'now' | 'none' | { readonly later: number };
 }
@@ -104,16 +104,17 @@ function detailsOf(speaking: Speaking, step: PlannedStep): readonly StepJoint[] 
   );
   return step.joints.map((index): StepJoint => {
     const joint = nth(circuit.joints, index);
-    const own = unsolderedEnd(circuit.kit, joint);
+    const own = unsolderedEnds(circuit.kit, joint);
     const endOf = (which: 'from' | 'to'): StepEnd => {
       const lug = lugIdOf(joint[which]);
-      const when = which === own ? undefined : solderedIn(plan, index, lug);
+      const when = own[which] === undefined ? solderedIn(plan, index, lug) : undefined;
       const soldered = when === undefined ? 'none' : when > step.number ? { later: when } : 'now';
       return { lug, name: endName(circuit, language, joint[which]), soldered };
     };
     const [from, to] = [endOf('from'), endOf('to')];
     const { kind, colour, length } = joint;
-    const component = own && kind === 'leg' ? joint[own].part : undefined;
+    const leg = legEnd(circuit.kit, joint);
+    const component = leg && joint[leg].part;
     const gathers = [from, to].filter(({ lug, soldered }) => soldered === 'now' && gathered.delete(lug));
     return {
       index,
@@ -145,13 +146,21 @@ function lineOf(
 ): string {
   const { circuit, say } = speaking;
   const cut = cutOf(speaking, joint);
-  const [own, other] = unsolderedEnd(circuit.kit, joint) === 'to' ? [to, from] : [from, to];
-  const plain =
+  const ends = unsolderedEnds(circuit.kit, joint);
+  // A leg and a lead are told of from the part that they belong to.
+  const [own, other] = ends.to === 'leg' || ends.to === 'lead' ? [to, from] : [from, to];
+  const what = joint.kind === 'wire' && Object.values(ends).includes('lead') ? 'lead' : joint.kind;
+  const whole =
     joint.kind === 'leg'
       ? say('steps.leg', { component: own.name, cut, to: other.name })
       : joint.kind === 'bend'
-        ? say('steps.bend', { from: from.name, to: to.name })
-        : say(must(keyOf('step-joint', joint.kind), joint.kind), { cut, from: from.name, to: to.name });
+        ? say('steps.bend', { from: own.name, to: other.name })
+        : say(must(keyOf('step-joint', what), what), { cut, from: own.name, to: other.name });
+  const plain = (['from', 'to'] as const).reduce(
+    (line, end) =>
+      ends[end] === 'free' ? say('steps.free', { line, point: (end === 'from' ? from : to).name }) : line,
+    whole,
+  );
   const solderable = [from, to].filter(({ soldered }) => soldered !== 'none');
   const hooked = solderable.reduce(
     (line, { name, soldered }) =>
@@ -159,7 +168,7 @@ function lineOf(
         ? say('steps.hook', {
             line,
             end: name,
-            ends: solderable.length === 1 ? 'one' : 'two',
+            ends: joint.kind === 'leg' ? 'one' : 'two',
             step: soldered.later,
           })
         : line,
@@ -206,7 +215,24 @@ function notesOf(speaking: Speaking, step: PlannedStep): readonly string[] {
     const waits = nth(plan.made, index) > step.number && nth(plan.made, index) >= (plan.pickups ?? Infinity);
     return waits ? componentsOf(circuit, joint).map((name) => labelOf(circuit.kit, name)) : [];
   });
+  const ends = step.joints.flatMap((index) => {
+    const joint = nth(circuit.joints, index);
+    const own = unsolderedEnds(circuit.kit, joint);
+    return (['from', 'to'] as const).map((end) => ({ lug: lugIdOf(joint[end]), why: own[end] }));
+  });
+  const braided = step.joints.some((index) => {
+    const joint = nth(circuit.joints, index);
+    return joint.kind === 'braid' && Object.values(unsolderedEnds(circuit.kit, joint)).includes('lead');
+  });
+  const free = ends.flatMap(({ lug, why }) => (why === 'free' ? [lug] : []));
+  const atLeads = step.heats.flatMap(({ lug }) =>
+    isPickup(must(findPart(circuit.kit, endAt(lug).part), lug)) ? [lug] : [],
+  );
   return [
+    ...(free.length === 0 ? [] : [say('steps.why-free', { points: named(free) })]),
+    ...(ends.some(({ why }) => why === 'lead') ? [say('steps.why-leads')] : []),
+    ...(braided ? [say('steps.why-braid')] : []),
+    ...(atLeads.length === 0 ? [] : [say('steps.at-leads', { ends: named(atLeads) })]),
     ...(waiting.length === 0 ? [] : [say('steps.why-waits', { components: rowOf([...new Set(waiting)]) })]),
     ...early.map(({ lug }) => say('steps.why-test', { end: named([lug]), step: lastHeat(plan, lug) })),
     ...(surfaces.length === 0

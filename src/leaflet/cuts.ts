@@ -10,6 +10,8 @@ import { CUTTING, cutList, inches, wireLengths } from '../place/wire-lengths.ts'
 import { type Block, type Cell, strong, TICK, text } from './document.ts';
 
 const MILLI = 1000;
+/** Of wire and sleeving so much more is in the kit than it takes. Common practice, no source. */
+const SPARE = 0.1;
 /** Rows that any page has room for. */
 const MOST_TOGETHER = 12;
 
@@ -49,7 +51,8 @@ export class Cuts {
   /** The list of all pieces of wire; nothing where there is no wire to cut. */
   list(): readonly Block[] {
     const groups = cutList(this.#lengths);
-    if (groups.length === 0) return this.#extending();
+    const { sleevings } = this.#lengths;
+    if (groups.length === 0 && sleevings.length === 0) return this.#extending();
     const estimated = groups.some(({ rows }) => rows.some((row) => row.estimated));
     const list: readonly Block[] = [
       { is: 'heading', level: 1, text: this.#say('leaflet.cuts') },
@@ -62,15 +65,24 @@ export class Cuts {
           { head: this.#say('leaflet.length'), share: 3 },
           { head: this.#say('leaflet.for-steps'), share: 2 },
         ],
-        rows: groups.flatMap(({ kind, colour, rows }) =>
-          rows.map(({ length, joints, estimated: own }): readonly Cell[] => [
+        rows: [
+          ...groups.flatMap(({ kind, colour, rows }) =>
+            rows.map(({ length, joints, estimated: own }): readonly Cell[] => [
+              TICK,
+              text(String(joints.length)),
+              strong(this.#wire(kind, colour)),
+              text(this.#length(length, own)),
+              text(this.#stepsOf(joints)),
+            ]),
+          ),
+          ...lengthsOf(sleevings).map(([length, joints]): readonly Cell[] => [
             TICK,
             text(String(joints.length)),
-            strong(this.#wire(kind, colour)),
-            text(this.#length(length, own)),
+            strong(this.#say('leaflet.sleeving-of')),
+            text(this.#length(length, false)),
             text(this.#stepsOf(joints)),
           ]),
-        ),
+        ],
       },
       {
         is: 'paragraph',
@@ -92,7 +104,7 @@ export class Cuts {
       ...this.#extending(),
     ];
     // A long list may run on to the next page.
-    const pieces = groups.reduce((sum, { rows }) => sum + rows.length, 0);
+    const pieces = groups.reduce((sum, { rows }) => sum + rows.length, lengthsOf(sleevings).length);
     return pieces > MOST_TOGETHER ? list : [{ is: 'together', blocks: list }];
   }
 
@@ -113,16 +125,24 @@ export class Cuts {
 
   /** Rows of a parts list: the wire of each colour, and the sleeving, with how much of it there must be. */
   stock(): readonly { readonly name: string; readonly amount: string }[] {
-    const sleeving = this.#lengths.sleevings.reduce((sum, { length }) => sum + length, 0);
+    const extended = this.#extended.reduce((sum, { metres }) => sum + metres, 0);
+    const sleeving = this.#lengths.sleevings.reduce((sum, { length }) => sum + length, extended);
+    const withSpare = (metres: number): string => this.#length(upTo5(metres * (1 + SPARE)), false);
     return [
       ...cutList(this.#lengths).map(({ kind, colour, total }) => ({
         name: this.#wire(kind, colour),
-        amount: this.#length(total, false),
+        amount: withSpare(total),
       })),
-      ...(sleeving === 0
-        ? []
-        : [{ name: this.#say('leaflet.sleeving-of'), amount: this.#length(sleeving, false) }]),
+      ...(extended === 0 ? [] : [{ name: this.#say('leaflet.extending-wire'), amount: withSpare(extended) }]),
+      ...(sleeving === 0 ? [] : [{ name: this.#say('leaflet.sleeving-of'), amount: withSpare(sleeving) }]),
     ];
+  }
+
+  /** How much more of wire and sleeving than is needed; nothing for a kit without either. */
+  spare(): readonly Block[] {
+    if (this.stock().length === 0) return [];
+    const percent = numberIn(this.#language, SPARE * 100, { most: 0 });
+    return [{ is: 'paragraph', text: this.#say('leaflet.spare-say', { percent }), small: true }];
   }
 
   #wire(kind: 'wire' | 'jumper', colour: string | undefined): string {
@@ -152,5 +172,16 @@ export class Cuts {
   }
 }
 
-/** Metres rounded up to 5 mm: a span is an estimate. */
-const upTo5 = (metres: number): number => Math.ceil(metres / 0.005) * 0.005;
+/** Metres rounded up to 5 mm, without the rounding errors of binary fractions: a span is an estimate. */
+const upTo5 = (metres: number): number => Math.ceil(metres / 0.005 - 1e-9) * 0.005;
+
+/** Pieces by length with their joints, the longest first. */
+function lengthsOf(
+  pieces: readonly { readonly joint: number; readonly length: number }[],
+): readonly (readonly [number, readonly number[]])[] {
+  const lengths = [...new Set(pieces.map(({ length }) => length))].sort((a, b) => b - a);
+  return lengths.map((length) => [
+    length,
+    pieces.filter((one) => one.length === length).map(({ joint }) => joint),
+  ]);
+}

@@ -73,7 +73,14 @@ function pickupRows({ circuit, loads }: Prepared, say: Say): readonly Row[] {
       ),
     ),
   );
-  const pairs = loads.find(({ pickups: some }) => some.some(({ parallel }) => parallel.length > 0));
+  // Every set of pickups that sound together, however many positions select it.
+  const together = new Set(
+    loads.flatMap(({ state, pickups: some }) =>
+      some.some(({ parallel }) => parallel.length > 0)
+        ? [state.sounding.map((name) => labelOf(kit, name)).join(' + ')]
+        : [],
+    ),
+  );
   // A lead in a screen has its ground outside: its two must not be exchanged.
   const exchangeable = !circuit.joints.some(({ kind }) => kind === 'braid');
   const selector = kit.parts.find((part) => is(part, 'switch') && contactsOf(part).length > 2);
@@ -86,10 +93,10 @@ function pickupRows({ circuit, loads }: Prepared, say: Say): readonly Row[] {
           }),
         ]
       : []),
-    ...(pairs && exchangeable
+    ...(together.size > 0 && exchangeable
       ? [
           row(say, ['fault.thin', 'fault.thin-cause', 'fault.thin-remedy'], {
-            pickups: pairs.state.sounding.map((name) => labelOf(kit, name)).join(', '),
+            pickups: [...together].join(', '),
           }),
         ]
       : []),

@@ -12,10 +12,11 @@ import type { Block, Leaflet, Paper, Picture, Sender } from './document.ts';
 import { faultsTable } from './faults.ts';
 import { fittingSection } from './fitting.ts';
 import { orientationSection } from './orientation.ts';
-import { caseWords, cautions, partsTable, tools } from './parts.ts';
+import { caseWords, cautions, holdWords, partsTable, tools } from './parts.ts';
 import { Pictures } from './pictures.ts';
 import { loadsSection, positionsTable, responseSection } from './sound.ts';
 import { stepsSection } from './steps.ts';
+import { unbroken } from './unbroken.ts';
 
 interface LeafletOptions {
   readonly paper: Paper;
@@ -66,11 +67,11 @@ export function leafletOf(prepared: Prepared, options: LeafletOptions): Leaflet 
     running: kit.title,
     revision,
     ...(workshop ? { sender: senderOf(workshop) } : {}),
-    blocks: [
+    blocks: unbroken([
       ...beginning(prepared, pictures, say, steps, cuts, options),
       ...stepsSection({ prepared, steps, pictures, cuts, say, language }, innerOf(paper)),
       ...ending(prepared, pictures, say, options),
-    ],
+    ]),
   };
 }
 
@@ -165,6 +166,7 @@ function beginning(
     }),
     { is: 'heading', level: 1, text: say('leaflet.parts') },
     { is: 'paragraph', text: say('leaflet.parts-say') },
+    ...cuts.spare(),
     partsTable(kit, say, (part) => pictures.part(part), cuts),
     ...orientationSection(prepared, say),
     {
@@ -181,7 +183,12 @@ function beginning(
         { is: 'heading', level: 1, text: say('leaflet.steps') },
         { is: 'paragraph', text: say('leaflet.steps-say') },
         ...caseWords(circuit, say).map((text) => ({ is: 'paragraph', text }) as const),
+        ...holdWords(circuit, say).map((text) => ({ is: 'paragraph', text }) as const),
         { is: 'paragraph', text: say('leaflet.rings-say') },
+        {
+          is: 'list',
+          items: [say('rings.number'), say('rings.black'), say('rings.white'), say('rings.none')],
+        },
       ],
     },
   ];

@@ -47,12 +47,16 @@ function fullItems({ kit, fullAt }: Circuit, say: Say): readonly string[] {
 /** How its positions are counted, and by which lugs a meter tells the first and the last of them. */
 function switchItem(part: Part, say: Say, language: Language): string {
   const contacts = contactsOf(part).filter(({ joins }) => joins.some((lugs) => lugs.length > 1));
+  const commons = lugsWith(part, 'common');
   const [first, last] = [contacts[0], contacts.at(-1)];
   const told = (first === last ? [first] : [first, last]).flatMap((contact) =>
     contact ? [contactWords(contact, say, language)] : [],
   );
   return [
     movesWords(part, say, language),
+    ...(commons.length === 0
+      ? []
+      : [say('orient.commons', { lugs: commons.map((lug) => lugWords(language, lug)).join(', ') })]),
     say('orient.check', { switch: part.label, contacts: apartIn(language, told) }),
   ]
     .filter((words) => words !== '')
@@ -83,12 +87,15 @@ function movesWords(part: Part, say: Say, language: Language): string {
   }
 }
 
-/** `in position 1, below 1 Ω between A0 and A1`: two lugs that touch then. */
+/** `in position 1, below 1 Ω between A0 and A1, B0 and B1`: lugs that touch then, two of each pole. */
 function contactWords({ position, called, joins }: Contact, say: Say, language: Language): string {
-  const [from = '', to = ''] = joins.find((lugs) => lugs.length > 1) ?? [];
+  const pairs = joins.flatMap(([from, to]) =>
+    from === undefined || to === undefined
+      ? []
+      : [say('test.lugs', { from: lugWords(language, from), to: lugWords(language, to) })],
+  );
   return say('orient.contact', {
     position: placeText(position, called, language),
-    from: lugWords(language, from),
-    to: lugWords(language, to),
+    pairs: pairs.join(', '),
   });
 }

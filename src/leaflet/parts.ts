@@ -1,11 +1,12 @@
 /** The parts to tick off, and the tools that this kit takes. */
+import { ohmsAtLeast, ohmsAtMost } from '../annotate/step-words.ts';
 import { type Circuit, lugIdOf } from '../circuit/circuit.ts';
 import type { Kit } from '../describe/kit.ts';
 import { figuresIn } from '../messages/figures.ts';
 import type { Language } from '../messages/language.ts';
 import type { Say } from '../messages/say.ts';
 import { colourName, lugWords } from '../messages/words.ts';
-import { componentOf, is, isPickup, lugsOf, lugsWith, type Part } from '../parts/index.ts';
+import { componentOf, is, isPickup, lugsOf, lugsWith, type Part, resistorOf } from '../parts/index.ts';
 import { valueWords } from '../parts/value-words.ts';
 import { isSurface } from '../soldering/ends.ts';
 import type { Cuts } from './cuts.ts';
@@ -88,10 +89,13 @@ function alike(
 /** A resistor by its bands in words, a capacitor by its code, a pickup by a meter, anything else by its lugs. */
 function recogniseBy(part: Part, say: Say, language: Language): string {
   const component = componentOf(part);
-  if (component?.bands)
-    return say('leaflet.bands', {
+  if (component?.bands) {
+    const bands = say('leaflet.bands', {
       bands: component.bands.map((code) => colourName(language, code)).join(', '),
     });
+    const body = resistorOf(part);
+    return body ? `${bands}. ${measureWords(body, say, language)}` : bands;
+  }
   if (component?.print !== undefined) return say('leaflet.printed', { code: component.print });
   if (isPickup(part)) {
     const value = figuresIn(language).quantity(part.resistance.value, 'ohm');
@@ -115,6 +119,18 @@ function recogniseBy(part: Part, say: Say, language: Language): string {
     : words;
 }
 
+/** What a meter shows of a resistor before it is soldered: its value within the tolerance. */
+function measureWords(
+  { ohms, tolerance }: NonNullable<ReturnType<typeof resistorOf>>,
+  say: Say,
+  language: Language,
+): string {
+  return say('leaflet.measure-first', {
+    low: ohmsAtLeast(language, ohms.value * (1 - tolerance.value)),
+    high: ohmsAtMost(language, ohms.value * (1 + tolerance.value)),
+  });
+}
+
 /** Labels of the parts with a case that joints are soldered to, in the order written. */
 function casesOf(circuit: Circuit): readonly string[] {
   const names = new Set(
@@ -136,6 +152,29 @@ export function caseWords(circuit: Circuit, say: Say): readonly string[] {
   return cases.length === 0 ? [] : [say('leaflet.case-say', { cases: cases.join(', ') })];
 }
 
+/**
+ * How pots and switches are held while wires are cut and joints made; nothing where there is no more than one. Components whose legs go
+ * to two of them are named. Common practice, no source.
+ */
+export function holdWords({ kit }: Circuit, say: Say): readonly string[] {
+  const held = kit.parts.filter((part) => is(part, 'pot') || is(part, 'switch')).map(({ name }) => name);
+  if (held.length < 2) return [];
+  const bridging = kit.parts.filter((part) => {
+    if (!is(part, 'component')) return false;
+    const ends = kit.joints.flatMap(({ kind, from, to }) =>
+      kind === 'leg' && (from.part === part.name || to.part === part.name)
+        ? [from.part === part.name ? to.part : from.part]
+        : [],
+    );
+    return new Set(ends.filter((end) => held.includes(end))).size > 1;
+  });
+  return [
+    say('leaflet.hold-say', {
+      bridging: bridging.length === 0 ? 'none' : bridging.map(({ label }) => label).join(', '),
+    }),
+  ];
+}
+
 /** What is needed on the bench: strippers only where there is wire, what a case needs only where joints are soldered to one. */
 export function tools(circuit: Circuit, say: Say): readonly string[] {
   const { joints } = circuit.kit;
@@ -148,6 +187,8 @@ export function tools(circuit: Circuit, say: Say): readonly string[] {
     ...(joints.some(({ kind }) => kind === 'wire') ? [say('tool.strippers')] : []),
     say('tool.pliers'),
     say('tool.clamp'),
+    say('tool.stick'),
+    say('tool.desolder'),
     say('tool.meter'),
   ];
 }

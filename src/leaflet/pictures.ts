@@ -14,7 +14,7 @@ import { wiringFigure } from '../draw/leaflet/wiring-figure.ts';
 import type { Say } from '../messages/say.ts';
 import type { Part } from '../parts/index.ts';
 import { render } from '../pipeline.ts';
-import { unsolderedEnd } from '../soldering/ends.ts';
+import { unsolderedEnds } from '../soldering/ends.ts';
 import { planOf, solderedIn } from '../soldering/plan.ts';
 import type { Block, Picture } from './document.ts';
 import { textHeight } from './text-height.ts';
@@ -86,7 +86,10 @@ export class Pictures {
     const joints = plan.placed.flatMap((when, i) => (when <= step ? [i] : []));
     const hooked = (i: number, end: 'from' | 'to'): boolean => {
       const joint = nth(circuit.joints, i);
-      return end !== unsolderedEnd(circuit.kit, joint) && solderedIn(plan, i, lugIdOf(joint[end])) > step;
+      return (
+        unsolderedEnds(circuit.kit, joint)[end] === undefined &&
+        solderedIn(plan, i, lugIdOf(joint[end])) > step
+      );
     };
     const look = { id: name, alt, theme: this.#theme, hooked };
     const width = this.#inner.width * this.probeShare;

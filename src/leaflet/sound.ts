@@ -115,6 +115,9 @@ export function loadsSection(prepared: Solved, say: Say): readonly Block[] {
       text: say('leaflet.designed-say', { loads: designLoads(prepared, say) }),
       small: true,
     },
+    ...(shown.some(({ rows: some }) => some.some(({ level }) => level !== undefined))
+      ? [{ is: 'paragraph', text: say('leaflet.quieter-say'), small: true } as const]
+      : []),
   ];
   // A long table may run on to the next page.
   const rows = shown.reduce((sum, card) => sum + card.rows.length, 0);

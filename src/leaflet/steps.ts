@@ -6,10 +6,11 @@ import type { Prepared } from '../draw/compose.ts';
 import type { Box } from '../draw/leaflet/figure.ts';
 import type { Language } from '../messages/language.ts';
 import type { Say } from '../messages/say.ts';
+import { is } from '../parts/index.ts';
 import type { Cuts } from './cuts.ts';
 import { type Block, strong, TICK, text } from './document.ts';
 import type { Pictures } from './pictures.ts';
-import { assumedValues, jackTest, pickupStep, stepTest } from './tests.ts';
+import { assumedValues, jackTest, meterBlocks, pickupStep, stepTest } from './tests.ts';
 
 /** Of a page's height the share that a step's drawing may take: below it stand its joints and its test. */
 const ABOVE = 0.45;
@@ -37,9 +38,17 @@ export function stepsSection(
       ? { width: inner.width * BESIDE.width, height: inner.height * BESIDE.height }
       : { ...inner, height: inner.height * ABOVE },
   );
-  const tests = stepTests(prepared.circuit, language);
+  const { circuit } = prepared;
+  const tests = stepTests(circuit, language);
   const pickups = pickupStep(prepared, steps);
-  const jack = (when: 'before' | 'finished') => jackTest(prepared, when, pictures, steps, say, language);
+  // What a meter looks like is said before the first test, wherever that is.
+  const first = tests.find((one) => one.tests.length > 0)?.step ?? Infinity;
+  const before = pickups > 1 && pickups <= steps.length && circuit.kit.parts.some((part) => is(part, 'jack'));
+  const explained = before && first >= pickups ? 'before' : Number.isFinite(first) ? first : 'finished';
+  const hintsAt = (place: number | 'before' | 'finished') =>
+    place === explained ? meterBlocks(language) : [];
+  const jack = (when: 'before' | 'finished') =>
+    jackTest(prepared, when, pictures, steps, say, language, hintsAt(when));
   const joints = ({ details, notes }: Step): readonly Block[] => [
     {
       is: 'table',
@@ -68,11 +77,11 @@ export function stepsSection(
           ? [{ is: 'beside', picture, share: BESIDE.width, blocks: joints(step) } as const]
           : [{ is: 'figure', picture, held: true } as const, ...joints(step)]),
         ...(number === pickups ? assumedValues(prepared, say) : []),
-        ...stepTest(nth(tests, i), pictures, say),
+        ...stepTest(nth(tests, i), pictures, say, hintsAt(number)),
       ];
       return [
         // Of a kit that begins with its pickups there is nothing to measure yet.
-        ...(number === pickups && i > 0 ? jack('before') : []),
+        ...(number === pickups && before ? jack('before') : []),
         { is: 'together', blocks },
       ];
     }),

@@ -10,14 +10,27 @@ import { planOf } from '../soldering/plan.ts';
 import { type Block, strong, TICK, text } from './document.ts';
 import type { Pictures } from './pictures.ts';
 
-/** What stands below a step's joints; nothing where no reading proves anything and nothing is to be looked at. */
-export function stepTest({ step, tests, byEye }: StepTests, pictures: Pictures, say: Say): readonly Block[] {
+/**
+ * What stands below a step's joints; nothing where no reading proves anything and nothing is to be looked at.
+ *
+ * @param hints what a meter looks like, before the first test
+ */
+export function stepTest(
+  { step, tests, byEye }: StepTests,
+  pictures: Pictures,
+  say: Say,
+  hints: readonly Block[],
+): readonly Block[] {
   const looked: readonly Block[] = byEye === undefined ? [] : [{ is: 'paragraph', text: byEye, small: true }];
   if (tests.length === 0) return looked;
   const shown = tests.map(({ from, to, fromName, toName, setting, expected, wrong }, i): Block => {
     const held = probesIn(fromName, toName, say);
     const blocks: readonly Block[] = [
-      { is: 'paragraph', text: say('leaflet.test-number', { number: i + 1, probes: held }), tick: true },
+      {
+        is: 'paragraph',
+        text: say('leaflet.test-number', { number: `${step}.${i + 1}`, probes: held }),
+        tick: true,
+      },
       ...(setting === '' ? [] : [{ is: 'paragraph', text: `${setting}.` } as const]),
       { is: 'paragraph', text: say('leaflet.reads', { reading: expected }), strong: true },
       ...wrong.map((words): Block => ({ is: 'paragraph', text: words, small: true })),
@@ -31,8 +44,12 @@ export function stepTest({ step, tests, byEye }: StepTests, pictures: Pictures, 
     };
   });
   // What no test proves stays with the last one, wherever a page ends.
-  return [...shown.slice(0, -1), { is: 'together', blocks: [...shown.slice(-1), ...looked] }];
+  return [...hints, ...shown.slice(0, -1), { is: 'together', blocks: [...shown.slice(-1), ...looked] }];
 }
+
+/** What a short and an open circuit look like on a meter, as small print. */
+export const meterBlocks = (language: Language): readonly Block[] =>
+  meterHints(language).map((hint): Block => ({ is: 'paragraph', text: hint, small: true }));
 
 type StepTests = ReturnType<typeof stepTests>[number];
 
@@ -46,6 +63,7 @@ export function jackTest(
   steps: readonly Step[],
   say: Say,
   language: Language,
+  hints: readonly Block[],
 ): readonly Block[] {
   const tests = jackTests(prepared.circuit, language)[when];
   const [first] = tests;
@@ -54,11 +72,12 @@ export function jackTest(
   const step = when === 'finished' ? steps.length : pickupStep(prepared, steps) - 1;
   const together = places.size === 1;
   const held = probesIn(first.fromName, first.toName, say);
-  const hints: readonly Block[] = [
+  const beside: readonly Block[] = [
     ...(together ? [{ is: 'paragraph', text: held } as const] : []),
-    ...meterHints(language).map((hint): Block => ({ is: 'paragraph', text: hint, small: true })),
+    ...hints,
+    { is: 'paragraph', text: say('test.nearly-looks'), small: true },
   ];
-  const look = { name: `test-${when}`, alt: held, beside: hints };
+  const look = { name: `test-${when}`, alt: held, beside };
   const test: readonly Block[] = [
     {
       is: 'heading',
@@ -75,7 +94,7 @@ export function jackTest(
       is: 'beside',
       share: pictures.probeShare,
       picture: pictures.probes(step, [first.from, first.to], look),
-      blocks: hints,
+      blocks: beside,
     },
     {
       is: 'table',

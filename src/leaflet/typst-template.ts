@@ -20,7 +20,6 @@ export const TEMPLATE = `
   lang: leaflet.language,
   size: if small-page { 8.5pt } else { 9.5pt },
   fill: ink,
-  number-width: "tabular",
 )
 #set par(leading: 0.62em, spacing: 0.9em)
 #set list(marker: text(fill: quiet)[•], indent: 0pt, body-indent: 0.6em, spacing: 0.75em)
@@ -106,7 +105,11 @@ export const TEMPLATE = `
     inset: (x: 1.6mm, y: 1.5mm),
     stroke: (x, y) => (bottom: if y == 0 { 0.8pt + ink } else { 0.4pt + rule }),
     table.header(repeat: true, ..b.columns.map(c => text(size: 8pt, fill: quiet, weight: "bold", c.head))),
-    ..b.rows.map(row => row.map(c => table.cell(breakable: false, cell(c)))).flatten(),
+    ..b.rows.map(row => row.zip(b.columns).map(((c, column)) => table.cell(breakable: false, {
+      // Figures of one width stand below each other; in running text they would leave gaps beside hyphens.
+      set text(number-width: if column.at("align", default: "") == "right" { "tabular" } else { "proportional" })
+      cell(c)
+    }))).flatten(),
   )
 }
 

@@ -258,6 +258,7 @@ export const de: Messages = {
   'step-joint.wire': 'Draht{cut} von {from} nach {to}',
   'step-joint.jumper': 'Blanke Drahtbrücke{cut} von {from} nach {to}',
   'step-joint.braid': 'Schirmgeflecht{cut} von {from} nach {to}',
+  'step-joint.lead': 'Ader{cut} von {from} nach {to}',
   'steps.leg': '{component}{cut}: ein Beinchen an {to}',
   'steps.bend': '{from} zurückbiegen und an {to} löten',
   'steps.sleeved': 'mit Isolierschlauch',
@@ -265,8 +266,17 @@ export const de: Messages = {
   'steps.hook':
     '{line}; {ends, select, one {nur einhaken} other {an {end} nur einhaken}}, in Schritt {step} löten',
   'steps.gather': '{line}; an {end} alles Eingehakte mitlöten',
+  'steps.free': '{line}; das Ende für {point} bleibt frei',
+  'steps.why-free':
+    '{points}: nicht im Bausatz, sondern am Instrument. Dieses Drahtende bleibt frei, bis die Teile im Instrument sind; bei einem Test die Messspitze an das blanke Ende halten.',
+  'steps.why-leads':
+    'Die Adern eines Tonabnehmers sind an ihm schon befestigt: nur ihr anderes Ende löten; nur dieses trägt eine Nummer.',
+  'steps.at-leads':
+    'Hier wird am blanken Ende einer Ader des Tonabnehmers gelötet, nicht im Tonabnehmer; mit Isolierschlauch überziehen: {ends}.',
+  'steps.why-braid':
+    'Geflecht: nahe am Ende öffnen, die innere Ader durch das Loch herausziehen und das Geflecht zu einem Strang verdrillen. Bis zur Lötstelle mit Isolierschlauch überziehen und von Signalösen fernhalten.',
   'steps.why-surface':
-    'Hier wird noch einmal gelötet, da sich an einem Gehäuse nichts einhaken lässt: {ends}.',
+    'Hier sind schon Lötstellen aus einem früheren Schritt; die neuen daneben setzen: {ends}.',
   'steps.why-test':
     '{end}: jetzt gelötet, damit die Verdrahtung geprüft werden kann, und in Schritt {step} noch einmal mit der Ader des Tonabnehmers.',
   'steps.why-waits':
@@ -279,6 +289,8 @@ export const de: Messages = {
   'test.value': '{nominal}, von {low} bis {high}',
   'test.or-hooked':
     '{expected}; auch {hooked} ist richtig, wo ein nur eingehaktes Beinchen seine Öse schon berührt',
+  'test.or-some-hooked':
+    '{expected}; auch weniger, bis hinab zu {lowest}, ist richtig: es kommt darauf an, welche der eingehakten Beinchen ihre Öse schon berühren',
   'test.nearly-zero': 'höchstens wenige Ohm',
   'test.nearly-looks':
     'Höchstens wenige Ohm: Ein Poti auf 0 behält am Ende seiner Bahn einen kleinen Widerstand.',
@@ -286,13 +298,15 @@ export const de: Messages = {
   'test.short-looks':
     'Unter 1\u00a0Ω: Das Multimeter zeigt fast dasselbe wie mit aneinandergehaltenen Messspitzen.',
   'test.joint': '{from} – {to}',
+  'test.free-end': 'dem freien Ende des Drahts für {point}',
   'test.missing':
     'Zeigt es {near, select, yes {etwa } other {}}{reading}, diese Verbindungen prüfen und nachlöten: {joints}.',
   'test.bridged':
     'Zeigt es unter 1\u00a0Ω, zwischen {lugs} nach einer Lötbrücke oder einem abstehenden Litzendraht suchen.',
   'test.lugs': '{from} und {to}',
-  'test.values': 'Zeigt es einen anderen Wert, prüfen, ob diese Teile den richtigen Wert haben: {parts}.',
-  'test.by-eye': 'Diese Verbindungen prüft noch keine Messung, also genau hinsehen: {joints}.',
+  'test.values':
+    'Zeigt es einen anderen Wert, den Wert {count, plural, one {dieses Teils} other {dieser Teile}} prüfen: {parts}.',
+  'test.by-eye': 'Diese Verbindungen prüft keine Messung, also ihr Lot genau ansehen: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
   'leaflet.kind': 'Verdrahtungssatz: Bauanleitung',
@@ -307,6 +321,8 @@ export const de: Messages = {
   'leaflet.parts': 'Teile',
   'leaflet.parts-say':
     'Vor dem Beginn jedes Teil abhaken. Fehlt eines oder ist es beschädigt, nicht anfangen.',
+  'leaflet.spare-say':
+    'Die Mengen von Draht und Isolierschlauch sind der Bedarf dieses Bausatzes und {percent}\u00a0% Reserve.',
   'leaflet.quantity': 'Anz.',
   'leaflet.part': 'Teil',
   'leaflet.picture': 'Bild',
@@ -315,6 +331,7 @@ export const de: Messages = {
   'leaflet.done': 'Fertig',
   'leaflet.bands': 'Ringe: {bands}',
   'leaflet.printed': 'Aufdruck {code}',
+  'leaflet.measure-first': 'Vor dem Löten messen: von {low} bis {high}',
   'leaflet.measures': 'Zwischen seinen Adern etwa {value}',
   'leaflet.measures-assumed': 'Angenommen: {value} zwischen seinen Adern; messen und notieren',
   'leaflet.assumed-say':
@@ -325,7 +342,7 @@ export const de: Messages = {
     'Spitze: der Kontakt, der das Ende des Steckers berührt.{ring, select, yes { Ring: der Kontakt, der den mittleren Abschnitt des Steckers berührt.} other {}} Schaft: die Öse, die mit dem Gewinde der Buchse verbunden ist',
   'leaflet.not-in-kit': 'nicht im Bausatz',
   'leaflet.ground-point':
-    'Die Stelle am Instrument, zu der dieser Massedraht führt, zum Beispiel Steg, Saitenhalter oder Abschirmung des Fachs',
+    'Die Stelle am Instrument, zu der dieser Massedraht führt, zum Beispiel Steg, Saitenhalter oder Abschirmung des Fachs. Die Zeichnungen zeigen sie als eine Öse, 1: eine solche Öse zum Löten gibt es nicht',
   'leaflet.orientation': 'Ösen und Stellungen erkennen',
   'orient.hold':
     '{side, select, component {Die Zeichnungen zeigen Potis und Schalter von der Seite der Achse oder des Hebels, als wären die Ösen durch sie hindurch zu sehen.} other {Die Zeichnungen zeigen Potis und Schalter von der Seite ihrer Ösen: jedes Teil mit den Ösen zu sich halten, die Achse oder den Hebel von sich weg.}} An den Teilen im Bausatz können die Ösen anders angeordnet sein: maßgebend sind die folgenden Zeilen.',
@@ -340,7 +357,9 @@ export const de: Messages = {
   'orient.toggle':
     '{switch}: „oben“ und „unten“ bezeichnen, wo der {moves, select, slider {Schieber} other {Hebel}} steht, wenn die Öse {upper} über der Öse {lower} liegt, wie gezeichnet.',
   'orient.check': 'Vor dem Löten an {switch} mit dem Multimeter prüfen: {contacts}.',
-  'orient.contact': '{position} unter 1\u00a0Ω zwischen {from} und {to}',
+  'orient.contact': '{position} unter 1\u00a0Ω zwischen {pairs}',
+  'orient.commons':
+    'Gemeinsame Ösen: {lugs}. Eine Messspitze an eine gemeinsame Öse halten und mit der anderen suchen, mit welcher Öse sie verbunden ist.',
   'leaflet.tools': 'Werkzeug',
   'tool.iron': 'Lötkolben, 30 bis 60\u00a0W, mit Ablage, dazu feuchter Schwamm oder Messingwolle',
   'tool.case': 'Breite Lötspitze und feines Schleifpapier, für Lötstellen an einem Metallgehäuse',
@@ -349,6 +368,8 @@ export const de: Messages = {
   'tool.strippers': 'Abisolierzange',
   'tool.pliers': 'Kleine Spitzzange',
   'tool.clamp': 'Klemme oder Klebeband zum Festhalten der Teile',
+  'tool.stick': 'Holzstäbchen und kleiner Schraubendreher',
+  'tool.desolder': 'Entlötpumpe oder Entlötlitze',
   'tool.meter': 'Multimeter mit Widerstandsmessung',
   'tool.goggles': 'Schutzbrille',
   'leaflet.cautions': 'Vor dem Beginn: Sicherheitshinweise',
@@ -365,10 +386,12 @@ export const de: Messages = {
     'Die Saiten sind mit der Erdung des Verstärkers verbunden und damit auch der Spieler. Bei zweifelhafter Erdung vor dem Anschließen eine Elektrofachkraft prüfen lassen.',
   'caution.children': 'Kleinteile, Drahtreste und Lötkolben von Kindern fernhalten.',
   'caution.rules':
-    'Örtliche Vorschriften für Elektroarbeiten und Abfall beachten. Wo sie oder eine Fachkraft etwas anderes sagen als diese Anleitung, gilt das.',
+    'Örtliche Vorschriften für Elektroarbeiten und Abfall beachten. Weichen sie oder der Rat einer Fachkraft von dieser Anleitung ab, ihnen folgen.',
   'leaflet.steps': 'Löten',
   'leaflet.steps-say':
     'Jeden Draht und jedes Beinchen vor dem Löten durch die Lötöse haken, damit die Verbindung von selbst hält. Öse und Draht zusammen erhitzen, dann das Lot an beide halten, nicht an den Lötkolben. Jede fertige Verbindung abhaken.',
+  'leaflet.hold-say':
+    'Potis und Schalter vor der ersten Lötstelle mit ihren wirklichen Abständen befestigen, auf dem Schlagbrett oder auf einem Karton mit Löchern: Die Zeichnungen sind nicht maßstäblich.{bridging, select, none {} other { Das ist am wichtigsten, wo die Beinchen eines Bauteils zwei Teile verbinden: {bridging}.}}',
   'leaflet.case-say':
     'Lötstellen an einem Metallgehäuse ({cases}): vor der ersten eine Stelle blank schleifen und abwischen. Die Stelle mit breiter Lötspitze erhitzen, länger als eine Öse, bis etwas Lot flach darauf verläuft. Abkühlen lassen. Dann den Draht oder das Beinchen auf das Lot drücken, beides erhitzen, bis das Lot fließt, und stillhalten, bis es fest ist. Ein Poti zwischen zwei Lötstellen am Gehäuse eine Minute abkühlen lassen.',
   'leaflet.step': 'Schritt {number}: {title}',
@@ -387,12 +410,13 @@ export const de: Messages = {
   'leaflet.strip': '{length} abisolieren',
   'leaflet.trim': 'passend kürzen',
   'leaflet.strip-say':
-    'Jeden Draht an beiden Enden {length} abisolieren; das ist in der Länge enthalten. Adern der Tonabnehmer stehen nicht in der Liste: passend kürzen.',
+    'Jeden Draht an beiden Enden {length} abisolieren; das ist in der Länge enthalten. Die Zeichnungen sind nicht maßstäblich. Adern der Tonabnehmer stehen nicht in der Liste: passend kürzen.',
   'leaflet.estimated-say':
     '≈ ist geschätzt: Abstand am Instrument und {percent}\u00a0% mehr, mit beiden abisolierten Enden, aufgerundet auf {length}. Vor dem Schneiden am Instrument messen.',
   'leaflet.extend-for': '{component} (etwa {length})',
   'leaflet.extend-say':
     'Beinchen, die vielleicht nicht von Öse zu Öse reichen: {components}. Ein solches Beinchen mit einem Stück Draht verlängern; Beinchen und neue Lötstelle mit Isolierschlauch überziehen.',
+  'leaflet.extending-wire': 'Draht zum Verlängern von Beinchen',
   'leaflet.probes': 'Messspitzen',
   'leaflet.probes-at': 'Rote Messspitze an {from}, schwarze an {to}.',
   'leaflet.probe-red': 'rot',
@@ -406,23 +430,32 @@ export const de: Messages = {
     'Den Widerstand an der Buchse messen, ohne eingestecktes Kabel. Erst weitermachen, wenn jeder Wert stimmt: Jetzt ist ein Fehler am leichtesten zu finden. Die Werte gelten für Teile innerhalb ihrer Toleranzen, von 10 bis 30\u00a0°C.',
   'leaflet.test-finished': 'Test nach dem letzten Schritt',
   'leaflet.test-finished-say':
-    'Noch einmal an der Buchse messen, jetzt mit den Tonabnehmern. Der Widerstand eines Tonabnehmers ändert sich mit der Temperatur; ein vorher einzeln gemessener zeigt seinen eigenen Wert.',
+    'Noch einmal an der Buchse messen, jetzt mit den Tonabnehmern. Der Widerstand eines Tonabnehmers ändert sich mit der Temperatur; die Grenzen berücksichtigen das.',
   'leaflet.fitting': 'Einbau in das Instrument',
   'fit.nuts':
     'Potis, Schalter und Buchse an ihren Platz setzen, ohne an den Drähten zu ziehen. Beim Anziehen von Mutter oder Schrauben das Gehäuse festhalten: Dreht es sich mit, verdrehen sich die Drähte und Lötstellen brechen.',
   'fit.wires':
     'Die Drähte ohne Zug verlegen, abseits der beweglichen Teile von Schaltern. Kein blankes Beinchen, keine Öse und kein blanker Draht darf ein anderes, ein Gehäuse oder die Abschirmung berühren.',
   'fit.point':
-    '{point}: diesen Draht an seine Stelle am Instrument führen und das blanke Ende dort auf sauberem Metall befestigen. Zwischen diesem Metall und dem Schaft der Buchse zeigt das Multimeter unter 1\u00a0Ω.',
+    '{point}: das freie Ende dieses Drahts an seine Stelle am Instrument führen und dort blank auf sauberem Metall befestigen. Zwischen diesem Metall und dem Schaft der Buchse zeigt das Multimeter unter 1\u00a0Ω.',
   'fit.plug':
     'Vor dem Schließen des Instruments den Verstärker ganz leise stellen, einstecken, den Verstärker einschalten und nur wenig lauter drehen.',
   'fit.tap':
     'In jeder Schalterstellung jeden Tonabnehmer leicht mit einem kleinen Stahlschraubendreher antippen; den Schraubendreher gut festhalten, denn der Magnet zieht ihn an. Deutlich zu hören ist das bei den Tonabnehmern, die in dieser Stellung klingen, bei den anderen kaum oder gar nicht.',
+  'fit.tone':
+    'In einer Stellung, in der er wirkt, von 10 auf 0 drehen: {controls}. Die Höhen müssen verschwinden; das prüft die Lötstellen von {components}.',
   'fit.stop':
-    'Kribbelt es beim Berühren von Metallteilen oder brummt der Verstärker laut, sofort den Stecker ziehen und nicht spielen: Verstärker und Netzerdung von einer Elektrofachkraft prüfen lassen; was sie sagt, geht dieser Anleitung vor.',
+    'Kribbelt es beim Berühren von Metallteilen oder brummt der Verstärker laut, sofort den Stecker ziehen und nicht spielen: Verstärker und Netzerdung von einer Elektrofachkraft prüfen lassen. Ihrem Rat folgen, auch gegen diese Anleitung.',
   'leaflet.number': 'Nr.',
   'leaflet.rings-say':
-    'Jeder Schritt hat eine Zeichnung. Neue Verbindungen sind dick. Jedes Ende, das gelötet wird, trägt die Nummer aus der Liste, auf dem Draht oder daneben mit einem dünnen Strich zum Ende; wo ein Beinchen aus seinem Bauteil kommt und an der umgebogenen Lötöse ist nichts zu löten und steht keine Nummer. Buchstaben auf einem Draht sind das Kürzel seiner Farbe. Schwarze Nummer: dieses Ende in diesem Schritt löten. Weiße Nummer: nur einhaken; gelötet wird in einem späteren Schritt, zusammen mit allem, was noch an diese Lötöse kommt. Frühere Verbindungen sind dünn; ein Ende, das erst eingehakt ist, hat einen offenen Ring.',
+    'Jeder Schritt hat eine Zeichnung; neue Verbindungen sind darin dick, frühere dünn. Buchstaben auf einem Draht sind das Kürzel seiner Farbe.',
+  'rings.number':
+    'Die Nummer an einem Ende ist die aus der Liste. Sie steht auf dem Draht oder daneben mit einem dünnen Strich zum Ende.',
+  'rings.black': 'Weiße Nummer auf Schwarz: dieses Ende in diesem Schritt löten.',
+  'rings.white':
+    'Schwarze Nummer auf Weiß: dieses Ende nur einhaken. Gelötet wird es in einem späteren Schritt, zusammen mit allem, was noch an diese Lötöse kommt. Bis dahin hat es einen offenen Ring.',
+  'rings.none':
+    'Keine Nummer: hier ist nichts zu löten, so wo ein Beinchen aus seinem Bauteil und eine Ader aus ihrem Tonabnehmer kommt, an einer umgebogenen Lötöse und an einem Ende, das frei bleibt.',
 
   // ── Leaflet: what each switch position does, loads, fault finding
   'leaflet.positions': 'Was jede Schalterstellung bewirkt',
@@ -437,6 +470,8 @@ export const de: Messages = {
     'Gleichstromlast: Widerstand zwischen den Adern des Tonabnehmers, alle Tonabnehmer abgeklemmt. Signallast: dasselbe bei {frequency}{toned, select, yes {, mit Tonregler und Kondensator} other {}}. Alle Regler auf 10. Die letzte Spalte vergleicht die Signallast mit der vorgesehenen.',
   'leaflet.designed-say':
     'Vorgesehene Lasten (Gleichstromlast, Signallast): {loads}. Ist ein Tonabnehmer allein zu hören, klingt er wie vorgesehen, wenn seine Lasten etwa so groß sind. Mehr Ohm machen den Klang heller, weniger machen ihn dumpfer.',
+  'leaflet.quieter-say':
+    'dB leiser: bei 1 kHz gegenüber dem lautesten Tonabnehmer in derselben Stellung; ein Tonabnehmer allein oder alle zusammen gegenüber der vorgesehenen Verdrahtung.',
   'leaflet.two-loads': '{dc}, {signal}',
   'leaflet.pickup': 'Tonabnehmer',
   'leaflet.dc-load': 'Gleichstromlast',
@@ -456,7 +491,7 @@ export const de: Messages = {
   'fault.one-cause': 'Eine seiner Adern ist nicht richtig verlötet. Signaladern: {places}',
   'fault.one-remedy':
     'Messwert an der Buchse in seiner Stellung mit dem letzten Test vergleichen; beide Adern nachlöten.',
-  'fault.thin': 'Dünner, leiser Klang, wo {pickups} zusammen klingen',
+  'fault.thin': 'Dünner, leiser Klang von Tonabnehmern, die zusammen klingen: {pickups}',
   'fault.thin-cause': 'Gegenphasig: Die zwei Adern eines Tonabnehmers sind vertauscht',
   'fault.thin-remedy': 'Signal und Masse bei jedem mit dem Plan vergleichen und die zwei falschen tauschen.',
   'fault.hum': 'Brummen wird beim Berühren der Saiten nicht leiser',
@@ -466,17 +501,17 @@ export const de: Messages = {
   'fault.buzz': 'Lautes Brummen, beim Berühren von Metall noch lauter',
   'fault.buzz-cause': 'Die Drähte an Spitze und Schaft von {jack} sind vertauscht',
   'fault.buzz-remedy': 'Zuerst Stecker ziehen. Die zwei Drähte tauschen: Masse gehört an den Schaft.',
-  'fault.volume': 'Regelt verkehrt herum oder gar nicht: {controls}',
+  'fault.volume': '{controls}: regelt verkehrt herum oder gar nicht',
   'fault.volume-cause': 'Verbindungen zweier Ösen vertauscht, oder die Verbindung zur Masse leitet nicht',
   'fault.volume-remedy':
     'Die drei Lötösen mit dem Plan vergleichen. Auf die Seite achten, von der er gesehen ist.',
-  'fault.tone': 'Ändert nichts am Klang: {controls}',
+  'fault.tone': '{controls}: ändert nichts am Klang',
   'fault.tone-cause': 'Ein Beinchen des Kondensators oder der Draht zu seiner Öse ist nicht richtig verlötet',
   'fault.tone-remedy': 'Die Verbindungen von {components} nachlöten, dann die des Reglers.',
   'fault.order': 'Die Stellungen von {selector} liegen in umgekehrter Reihenfolge',
-  'fault.order-cause': 'Der Schalter lag beim Verdrahten verkehrt herum',
+  'fault.order-cause': 'Der Schalter sitzt verkehrt herum, oder seine Ösen wurden vom falschen Ende gezählt',
   'fault.order-remedy':
-    'Im Ausschnitt umdrehen, wenn die Drähte lang genug sind; sonst die Tonabnehmeradern nach Plan umlöten.',
+    'Die Ösen noch einmal mit dem Multimeter bestimmen. Sitzt jeder Draht an der Öse, die der Plan zeigt, den Schalter an seinem Platz umdrehen; sonst die Drähte an diese Ösen umlöten.',
   'fault.bright': '{pickup} klingt zu hell',
   'fault.bright-cause': 'Ein Beinchen seines Lastwiderstands {pad} ist nicht richtig verlötet',
   'fault.bright-remedy': 'Beide Beinchen von {pad} nachlöten.',

@@ -248,13 +248,24 @@ export const en = {
   'step-joint.wire': 'Wire{cut} from {from} to {to}',
   'step-joint.jumper': 'Bare jumper{cut} from {from} to {to}',
   'step-joint.braid': 'Braid{cut} from {from} to {to}',
+  'step-joint.lead': 'Lead{cut} from {from} to {to}',
   'steps.leg': '{component}{cut}: one leg to {to}',
   'steps.bend': 'Bend {from} back and solder it to {to}',
   'steps.sleeved': 'sleeved',
   'steps.marked': 'marked {print}',
   'steps.hook': '{line}; {ends, select, one {hook only} other {at {end} hook only}}, solder in step {step}',
   'steps.gather': '{line}; at {end} solder all that is hooked',
-  'steps.why-surface': 'Soldered here a second time, since nothing can be hooked into a case: {ends}.',
+  'steps.free': '{line}; leave the end for {point} free',
+  'steps.why-free':
+    '{points}: not in the kit, but on your instrument. This end of the wire stays free until the parts are in the instrument; in a test, hold the probe to its bare end.',
+  'steps.why-leads':
+    'The leads of a pickup are attached to it already: solder only their other ends, which have the numbers.',
+  'steps.at-leads':
+    'These joints are made at the bare end of a pickup’s lead, not in the pickup; sleeve them: {ends}.',
+  'steps.why-braid':
+    'Braid: open it near its end, pull the inner wire out through the hole, and twist the braid into one strand. Sleeve it up to the joint, and keep it clear of signal lugs.',
+  'steps.why-surface':
+    'There are joints on this metal from an earlier step; solder the new ones beside them: {ends}.',
   'steps.why-test':
     '{end}: soldered now so that the harness can be tested, and again in step {step} with the pickup’s lead.',
   'steps.why-waits': 'Only hooked for now, and soldered together with the pickup’s lead: {components}.',
@@ -265,17 +276,21 @@ export const en = {
   'test.short': 'below 1 Ω',
   'test.value': '{nominal}, from {low} to {high}',
   'test.or-hooked': '{expected}; {hooked} is right too, where a leg that is only hooked touches its lug',
+  'test.or-some-hooked':
+    '{expected}; anything less, down to {lowest}, is right too: it depends on which of the hooked legs touch their lugs',
   'test.nearly-zero': 'a few ohms or less',
   'test.nearly-looks': 'A few ohms or less: a pot on 0 leaves a little resistance at the end of its track.',
   'test.open-looks': 'Open: the meter shows what it shows with its probes apart, such as OL.',
   'test.short-looks': 'Below 1 Ω: the meter shows nearly what it shows with its probes touching.',
   'test.joint': '{from} – {to}',
+  'test.free-end': 'the free end of the wire for {point}',
   'test.missing':
-    'If it reads {near, select, yes {about } other {}}{reading}, check these joints and solder them again: {joints}.',
+    'If it reads {near, select, yes {about } other {}}{reading}, check these connections and solder them again: {joints}.',
   'test.bridged': 'If it reads below 1 Ω, look for a solder bridge or a loose wire strand between {lugs}.',
   'test.lugs': '{from} and {to}',
-  'test.values': 'If it reads another value, check that these have the right value: {parts}.',
-  'test.by-eye': 'No test proves these joints yet, so look at them closely: {joints}.',
+  'test.values':
+    'If it reads another value, check the value of {count, plural, one {this part} other {these parts}}: {parts}.',
+  'test.by-eye': 'No reading proves these connections, so look at their solder closely: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
   'leaflet.kind': 'Wiring kit: assembly instructions',
@@ -283,12 +298,13 @@ export const en = {
   'leaflet.kit': 'Kit {id}',
   'leaflet.revision': 'Revision {mark}',
   'leaflet.extent':
-    '{parts, plural, one {# part} other {# parts}}, {joints, plural, one {# joint} other {# joints}}, {steps, plural, one {# step} other {# steps}}',
+    '{parts, plural, one {# part} other {# parts}}, {joints, plural, one {# connection} other {# connections}}, {steps, plural, one {# step} other {# steps}}',
   'leaflet.contents': 'Contents',
   'leaflet.drawing': 'Wiring drawing',
   'leaflet.key': 'Key to the drawing',
   'leaflet.parts': 'Parts',
   'leaflet.parts-say': 'Tick off every part before you start. Do not start if one is missing or damaged.',
+  'leaflet.spare-say': 'Amounts of wire and sleeving are what this kit takes and {percent}\u00a0% to spare.',
   'leaflet.quantity': 'Qty',
   'leaflet.part': 'Part',
   'leaflet.picture': 'Picture',
@@ -297,6 +313,7 @@ export const en = {
   'leaflet.done': 'Done',
   'leaflet.bands': 'Bands: {bands}',
   'leaflet.printed': 'Marked {code}',
+  'leaflet.measure-first': 'Before soldering it, measure it: from {low} to {high}',
   'leaflet.measures': 'Measures about {value} across its leads',
   'leaflet.measures-assumed': 'Assumed: {value} across its leads; measure it and note the value',
   'leaflet.assumed-say':
@@ -307,7 +324,7 @@ export const en = {
     'Tip: the contact that touches the end of the plug.{ring, select, yes { Ring: the contact that touches the plug’s middle section.} other {}} Sleeve: the lug that is connected to the threaded body',
   'leaflet.not-in-kit': 'not in the kit',
   'leaflet.ground-point':
-    'The place on your instrument that this ground wire goes to, such as the bridge, the tailpiece or the shielding of the cavity',
+    'The place on your instrument that this ground wire goes to, such as the bridge, the tailpiece or the shielding of the cavity. The drawings show it as one lug, 1: there is no such lug to solder to',
   'leaflet.orientation': 'How to tell lugs and positions',
   'orient.hold':
     '{side, select, component {The drawings show pots and switches from the side of the shaft or lever, as if you could see the lugs through them.} other {The drawings show pots and switches from the side of their lugs: hold each with its lugs towards you and its shaft or lever away from you.}} Lugs can be arranged differently on the part in your kit: go by the lines below.',
@@ -322,7 +339,9 @@ export const en = {
   'orient.toggle':
     '{switch}: “up” and “down” are where its {moves, select, slider {slider} other {lever}} is with lug {upper} above lug {lower}, as drawn.',
   'orient.check': 'Check with the meter before you solder to {switch}: {contacts}.',
-  'orient.contact': '{position}, below 1 Ω between {from} and {to}',
+  'orient.contact': '{position}, below 1 Ω between {pairs}',
+  'orient.commons':
+    'Common lugs: {lugs}. Hold one probe on a common lug and find with the other which lug it is connected to.',
   'leaflet.tools': 'Tools',
   'tool.iron': 'Soldering iron, 30 to 60\u00a0W, with a stand, and a damp sponge or brass wool',
   'tool.case': 'A broad soldering tip and fine sandpaper, for joints on a metal case',
@@ -331,6 +350,8 @@ export const en = {
   'tool.strippers': 'Wire strippers',
   'tool.pliers': 'Small long-nose pliers',
   'tool.clamp': 'A clamp or tape to hold parts still',
+  'tool.stick': 'A wooden stick and a small screwdriver',
+  'tool.desolder': 'Desoldering pump or desoldering braid',
   'tool.meter': 'Multimeter that measures resistance',
   'tool.goggles': 'Eye protection',
   'leaflet.cautions': 'Before you start: cautions',
@@ -345,14 +366,16 @@ export const en = {
     'The strings are joined to the amplifier’s earth, and so is the player. Have doubtful mains earthing checked by a licensed electrician before you plug in.',
   'caution.children': 'Keep small parts, offcuts and the iron away from children.',
   'caution.rules':
-    'Follow local rules for electrical work and for waste. Where local codes or a licensed practitioner say otherwise than this leaflet, they are right.',
+    'Follow local rules for electrical work and for waste. Where local codes or a licensed practitioner disagree with this leaflet, follow them.',
   'leaflet.steps': 'Soldering',
   'leaflet.steps-say':
-    'Hook each wire and leg through its lug before you solder, so that the joint holds by itself. Heat the lug and the wire together, then add solder to them, not to the iron. Tick off each joint when it is made.',
+    'Hook each wire and leg through its lug before you solder, so that the joint holds by itself. Heat the lug and the wire together, then add solder to them, not to the iron. Tick off each connection when it is made.',
+  'leaflet.hold-say':
+    'Fix pots and switches before the first joint as far from each other as they are in the instrument, on the pickguard or on a piece of card with holes: the drawings are not to scale.{bridging, select, none {} other { This matters most where the legs of a component join two parts: {bridging}.}}',
   'leaflet.case-say':
     'Joints on a metal case ({cases}): before the first one, sand a spot until it is bright and wipe it clean. Heat the spot with a broad tip, longer than a lug needs, until a little solder flows flat onto it. Let it cool. Then press the wire or the leg onto the solder, heat both until the solder flows, and hold the joint still until it is solid. Let a pot cool for a minute between two joints on its case.',
   'leaflet.step': 'Step {number}: {title}',
-  'leaflet.joint': 'Joint',
+  'leaflet.joint': 'Connection',
   'leaflet.notes': 'Notes',
   'leaflet.wire-of': 'Wire, {colour}',
   'leaflet.bare-wire': 'Bare wire for jumpers',
@@ -367,12 +390,13 @@ export const en = {
   'leaflet.strip': 'strip {length}',
   'leaflet.trim': 'trim to reach',
   'leaflet.strip-say':
-    'Strip {length} at both ends of each wire; lengths include it. Pickup leads are not in this list: trim them to reach.',
+    'Strip {length} at both ends of each wire; lengths include it. The drawings are not to scale. Pickup leads are not in this list: trim them to reach.',
   'leaflet.estimated-say':
     '≈ is an estimate: the distance on the instrument and {percent}\u00a0% more, with both stripped ends, rounded up to {length}. Measure on your instrument before you cut.',
   'leaflet.extend-for': '{component} (about {length})',
   'leaflet.extend-say':
     'Legs that may not reach from one lug to the other: {components}. Extend such a leg with a piece of wire, and sleeve the leg and the new joint.',
+  'leaflet.extending-wire': 'Wire to extend legs',
   'leaflet.probes': 'Probes',
   'leaflet.probes-at': 'Red probe on {from}, black probe on {to}.',
   'leaflet.probe-red': 'red',
@@ -386,23 +410,32 @@ export const en = {
     'Measure resistance at the jack, with nothing plugged in. Do not go on before every reading is right: a fault is easiest to find now. The values stand for parts within their tolerances, from 10 to 30\u00a0°C.',
   'leaflet.test-finished': 'Test when everything is soldered',
   'leaflet.test-finished-say':
-    'Measure at the jack again, now with the pickups. Where a pickup’s own resistance is read, it changes with temperature; a pickup that was measured alone beforehand shows its own value.',
+    'Measure at the jack again, now with the pickups. A pickup’s own resistance changes with temperature; the limits allow for that.',
   'leaflet.fitting': 'Fitting in the instrument',
   'fit.nuts':
     'Put each pot, switch and jack in its place without pulling at its wires. Hold its body still while you tighten its nut or screws: if it turns, its wires twist and joints break.',
   'fit.wires':
     'Lay the wires without tension, away from the moving parts of switches. No bare leg, lug or wire may touch another one, a case or the shielding.',
   'fit.point':
-    '{point}: take this wire to its place on the instrument and fix its bare end to clean metal there. Between that metal and the jack’s sleeve the meter shows below 1 Ω.',
+    '{point}: take the free end of this wire to its place on the instrument and fix it, bare, to clean metal there. Between that metal and the jack’s sleeve the meter shows below 1\u00a0Ω.',
   'fit.plug':
     'Before you close the instrument, turn the amplifier’s volume to 0, plug in, switch the amplifier on, and turn its volume up a little.',
   'fit.tap':
     'In each switch position tap each pickup lightly with a small steel screwdriver, and hold it firmly, as the magnet pulls it. You hear the taps clearly on the pickups that sound in this position, and hardly or not at all on the others.',
+  'fit.tone':
+    'Turn from 10 to 0 in a position in which it acts: {controls}. The treble must go; this proves the soldering of {components}.',
   'fit.stop':
-    'If metal parts tingle when you touch them, or the amplifier hums loudly, unplug at once and do not play: have the amplifier and its mains earthing checked by a licensed electrician, whose word comes before this leaflet.',
+    'If metal parts tingle when you touch them, or the amplifier hums loudly, unplug at once and do not play: have the amplifier and its mains earthing checked by a licensed electrician. Follow the electrician’s advice, even against this leaflet.',
   'leaflet.number': 'No.',
   'leaflet.rings-say':
-    'Each step has a drawing. New joints are thick. Every end to be soldered has the number that the joint has in the list, on the wire or next to it with a thin line to the end; where a component leg leaves its body, and at the lug that is bent, there is nothing to solder and no number. Letters on a wire are the code of its colour. A black number: solder this end in this step. A white one: hook it only; it is soldered in a later step, with what else comes to that lug. Joints made before are thin; an end that is only hooked so far has an open ring.',
+    'Each step has a drawing; it shows new connections thick and earlier ones thin. Letters on a wire are the code of its colour.',
+  'rings.number':
+    'A number at an end is the one in the list. It stands on the wire, or beside it with a thin line to the end.',
+  'rings.black': 'White number on black: solder this end in this step.',
+  'rings.white':
+    'Black number on white: hook this end only. It is soldered in a later step, with what else comes to that lug. Until then it has an open ring.',
+  'rings.none':
+    'No number: nothing to solder there. So it is where a component leg leaves its body and a lead its pickup, at a bent lug, and at an end that stays free.',
 
   // ── Leaflet: what each switch position does, loads, fault finding
   'leaflet.positions': 'What each switch position does',
@@ -417,6 +450,8 @@ export const en = {
     'DC load: resistance across the pickup’s leads with all pickups disconnected. Signal load: the same at {frequency}{toned, select, yes {, with the tone control and its capacitor} other {}}. All controls on 10. The last column compares the signal load with the design load.',
   'leaflet.designed-say':
     'Design loads (DC load, signal load): {loads}. Where a pickup is heard alone, it sounds as designed if its loads are about these. More ohms make it brighter, fewer make it duller.',
+  'leaflet.quieter-say':
+    'dB quieter: compared at 1 kHz with the loudest pickup in the same position; a pickup alone, or all together, with the harness that it was designed for.',
   'leaflet.two-loads': '{dc}, {signal}',
   'leaflet.pickup': 'Pickup',
   'leaflet.dc-load': 'DC load',
@@ -436,27 +471,28 @@ export const en = {
   'fault.one-cause': 'One of its leads is not soldered well. Hot leads: {places}',
   'fault.one-remedy':
     'Compare the reading at the jack in its position with the last test; solder both of its leads again.',
-  'fault.thin': 'Thin, quiet sound where {pickups} sound together',
-  'fault.thin-cause': 'They are out of phase: the two leads of one pickup are exchanged',
-  'fault.thin-remedy': 'Compare hot and ground of each with the drawing and exchange the two that are wrong.',
+  'fault.thin': 'Thin, quiet sound of pickups that sound together: {pickups}',
+  'fault.thin-cause': 'They are out of phase: the two leads of one pickup are swapped',
+  'fault.thin-remedy': 'Compare hot and ground of each with the drawing and swap the two that are wrong.',
   'fault.hum': 'The hum does not get quieter when you touch the strings',
   'fault.hum-cause': '{point} is not connected to ground',
   'fault.hum-remedy':
     'Measure from the strings to the jack’s sleeve: below 1 Ω is right. If it is more, solder the wire of {point} again.',
   'fault.buzz': 'Loud hum, louder when metal parts are touched',
-  'fault.buzz-cause': 'The wires on tip and sleeve of {jack} are exchanged',
-  'fault.buzz-remedy': 'Unplug first. Exchange the two wires: ground belongs on the sleeve.',
-  'fault.volume': 'Works the wrong way round, or not at all: {controls}',
-  'fault.volume-cause': 'The joints of two lugs are exchanged, or the joint to ground does not conduct',
+  'fault.buzz-cause': 'The wires on tip and sleeve of {jack} are swapped',
+  'fault.buzz-remedy': 'Unplug first. Swap the two wires: ground belongs on the sleeve.',
+  'fault.volume': '{controls}: works the wrong way round, or not at all',
+  'fault.volume-cause': 'The wires of two lugs are swapped, or the joint to ground does not conduct',
   'fault.volume-remedy':
     'Compare its three lugs with the drawing. Mind the side that the drawing shows it from.',
-  'fault.tone': 'Makes no difference to the sound: {controls}',
+  'fault.tone': '{controls}: no effect on the sound',
   'fault.tone-cause': 'A leg of the capacitor or the wire to its lug is not soldered well',
   'fault.tone-remedy': 'Solder the joints of {components} again, then those of the control.',
   'fault.order': 'The positions of {selector} come in reverse order',
-  'fault.order-cause': 'The switch was the wrong way round when it was wired',
+  'fault.order-cause':
+    'The switch stands the wrong way round in its place, or its lugs were counted from the wrong end',
   'fault.order-remedy':
-    'Turn it round in its slot if its wires are long enough; if not, move the pickup wires as drawn.',
+    'Find its lugs with the meter again. If every wire is at the lug that the drawing shows, turn the switch round in its place. If not, move the wires to the lugs that the drawing shows.',
   'fault.bright': '{pickup} sounds too bright',
   'fault.bright-cause': 'A leg of its padding resistor, {pad}, is not soldered well',
   'fault.bright-remedy': 'Solder both legs of {pad} again.',

@@ -257,6 +257,7 @@ export const es: Messages = {
   'step-joint.wire': 'Cable{cut} de {from} a {to}',
   'step-joint.jumper': 'Puente desnudo{cut} de {from} a {to}',
   'step-joint.braid': 'Malla{cut} de {from} a {to}',
+  'step-joint.lead': 'Hilo de la pastilla{cut} de {from} a {to}',
   'steps.leg': '{component}{cut}: una patilla a {to}',
   'steps.bend': 'Doblar {from} hacia atrás y soldar a {to}',
   'steps.sleeved': 'con funda aislante',
@@ -264,7 +265,17 @@ export const es: Messages = {
   'steps.hook':
     '{line}; {ends, select, one {solo enganchar} other {en {end}, solo enganchar}}, soldar en el paso {step}',
   'steps.gather': '{line}; en {end}, soldar todo lo enganchado',
-  'steps.why-surface': 'Se suelda aquí otra vez, pues nada puede engancharse a una carcasa: {ends}.',
+  'steps.free': '{line}; dejar libre el extremo para {point}',
+  'steps.why-free':
+    '{points}: no está en el kit, sino en el instrumento. Este extremo del cable queda libre hasta que las piezas estén en el instrumento; en una prueba, apoyar la punta en el extremo desnudo.',
+  'steps.why-leads':
+    'Los hilos de una pastilla ya están unidos a ella: soldar solo el otro extremo, el único que lleva número.',
+  'steps.at-leads':
+    'Estas soldaduras se hacen en el extremo desnudo de un hilo de la pastilla, no dentro de ella; enfundarlas: {ends}.',
+  'steps.why-braid':
+    'Malla: abrirla cerca del extremo, sacar el hilo interior por el hueco y retorcer la malla en un solo cordón. Enfundarla hasta la soldadura y mantenerla lejos de los terminales de señal.',
+  'steps.why-surface':
+    'Este metal ya tiene soldaduras de un paso anterior; hacer las nuevas al lado: {ends}.',
   'steps.why-test':
     '{end}: se suelda ahora para poder probar el cableado, y otra vez en el paso {step} con el hilo de la pastilla.',
   'steps.why-waits':
@@ -277,6 +288,8 @@ export const es: Messages = {
   'test.value': '{nominal}, de {low} a {high}',
   'test.or-hooked':
     '{expected}; {hooked} también es correcto, si una patilla solo enganchada toca su terminal',
+  'test.or-some-hooked':
+    '{expected}; menos, hasta {lowest}, también es correcto: depende de qué patillas enganchadas tocan su terminal',
   'test.nearly-zero': 'unos pocos ohmios como máximo',
   'test.nearly-looks':
     'Unos pocos ohmios como máximo: un potenciómetro en 0 conserva una pequeña resistencia al final de su pista.',
@@ -285,12 +298,14 @@ export const es: Messages = {
   'test.short-looks':
     'Menos de 1\u00a0Ω: el multímetro muestra casi lo mismo que con las puntas de prueba en contacto.',
   'test.joint': '{from} – {to}',
+  'test.free-end': 'el extremo libre del cable para {point}',
   'test.missing':
     'Si muestra {near, select, yes {unos } other {}}{reading}, revisar y volver a soldar estas uniones: {joints}.',
   'test.bridged': 'Si muestra menos de 1\u00a0Ω, buscar un puente de estaño o un hilo suelto entre {lugs}.',
   'test.lugs': '{from} y {to}',
-  'test.values': 'Si muestra otro valor, comprobar que estas piezas tienen el valor correcto: {parts}.',
-  'test.by-eye': 'Ninguna medición comprueba todavía estas uniones; mirarlas de cerca: {joints}.',
+  'test.values':
+    'Si muestra otro valor, comprobar el valor de {count, plural, one {esta pieza} other {estas piezas}}: {parts}.',
+  'test.by-eye': 'Ninguna medición comprueba estas uniones; mirar de cerca su soldadura: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
   'leaflet.kind': 'Kit de cableado: instrucciones de montaje',
@@ -304,6 +319,8 @@ export const es: Messages = {
   'leaflet.key': 'Leyenda del esquema de cableado',
   'leaflet.parts': 'Piezas',
   'leaflet.parts-say': 'Marcar cada pieza antes de empezar. No empezar si falta alguna o está dañada.',
+  'leaflet.spare-say':
+    'Las cantidades de cable y funda son las de este kit y un {percent}\u00a0% de reserva.',
   'leaflet.quantity': 'Cant.',
   'leaflet.part': 'Pieza',
   'leaflet.picture': 'Imagen',
@@ -312,6 +329,7 @@ export const es: Messages = {
   'leaflet.done': 'Hecho',
   'leaflet.bands': 'Bandas: {bands}',
   'leaflet.printed': 'Marcado {code}',
+  'leaflet.measure-first': 'Medirla antes de soldarla: de {low} a {high}',
   'leaflet.measures': 'Mide unos {value} entre sus hilos',
   'leaflet.measures-assumed': 'Supuesto: {value} entre sus hilos; medir y anotar el valor',
   'leaflet.assumed-say':
@@ -322,7 +340,7 @@ export const es: Messages = {
     'Punta: el contacto que toca el extremo de la clavija.{ring, select, yes { Anillo: el contacto que toca la parte central de la clavija.} other {}} Manga: el terminal unido a la rosca del jack',
   'leaflet.not-in-kit': 'no incluido en el kit',
   'leaflet.ground-point':
-    'El lugar del instrumento al que va este cable de masa, por ejemplo el puente, el cordal o el apantallado de la cavidad',
+    'El lugar del instrumento al que va este cable de masa, por ejemplo el puente, el cordal o el apantallado de la cavidad. Los dibujos lo muestran como un terminal, 1: no hay tal terminal donde soldar',
   'leaflet.orientation': 'Cómo reconocer terminales y posiciones',
   'orient.hold':
     '{side, select, component {Los dibujos muestran potenciómetros y conmutadores desde el lado del eje o de la palanca, como si los terminales se vieran a través de ellos.} other {Los dibujos muestran potenciómetros y conmutadores desde el lado de sus terminales: sujetar cada pieza con los terminales hacia uno mismo y el eje o la palanca hacia atrás.}} En las piezas del kit los terminales pueden estar dispuestos de otra forma: valen las líneas siguientes.',
@@ -337,7 +355,9 @@ export const es: Messages = {
   'orient.toggle':
     '{switch}: «arriba» y «abajo» indican dónde está {moves, select, slider {el cursor} other {la palanca}} con el terminal {upper} por encima del terminal {lower}, como en el dibujo.',
   'orient.check': 'Comprobar con el multímetro antes de soldar en {switch}: {contacts}.',
-  'orient.contact': '{position}, menos de 1\u00a0Ω entre {from} y {to}',
+  'orient.contact': '{position}, menos de 1\u00a0Ω entre {pairs}',
+  'orient.commons':
+    'Terminales comunes: {lugs}. Apoyar una punta en un terminal común y buscar con la otra a qué terminal está unido.',
   'leaflet.tools': 'Herramientas',
   'tool.iron': 'Soldador de 30 a 60\u00a0W con soporte, y esponja húmeda o lana de latón',
   'tool.case': 'Punta de soldador ancha y lija fina, para las soldaduras en una carcasa de metal',
@@ -346,6 +366,8 @@ export const es: Messages = {
   'tool.strippers': 'Pelacables',
   'tool.pliers': 'Alicates pequeños de punta fina',
   'tool.clamp': 'Una pinza o cinta para sujetar las piezas',
+  'tool.stick': 'Un palito de madera y un destornillador pequeño',
+  'tool.desolder': 'Bomba o malla de desoldar',
   'tool.meter': 'Multímetro que mida resistencias',
   'tool.goggles': 'Gafas de protección',
   'leaflet.cautions': 'Antes de empezar: precauciones',
@@ -362,10 +384,12 @@ export const es: Messages = {
     'Las cuerdas están unidas a la tierra del amplificador, y con ellas el músico. Si hay dudas sobre la toma de tierra, hacerla revisar por un electricista autorizado antes de enchufar.',
   'caution.children': 'Mantener piezas pequeñas, recortes y soldador lejos de los niños.',
   'caution.rules':
-    'Respetar las normas locales sobre trabajos eléctricos y residuos. Si estas, o un profesional autorizado, indican otra cosa que esta hoja, tienen razón.',
+    'Respetar las normas locales sobre trabajos eléctricos y residuos. Si estas, o un profesional autorizado, contradicen esta hoja, seguirlas.',
   'leaflet.steps': 'Soldadura',
   'leaflet.steps-say':
     'Enganchar cada cable y cada patilla en su terminal antes de soldar, para que la unión se sostenga sola. Calentar a la vez el terminal y el cable, y aplicar el estaño sobre ellos, no sobre el soldador. Marcar cada unión terminada.',
+  'leaflet.hold-say':
+    'Antes de la primera soldadura, fijar potenciómetros y conmutadores a sus distancias reales, en el golpeador o en un cartón con agujeros: los dibujos no están a escala.{bridging, select, none {} other { Es lo más importante donde las patillas de un componente unen dos piezas: {bridging}.}}',
   'leaflet.case-say':
     'Soldaduras en una carcasa de metal ({cases}): antes de la primera, lijar un punto hasta que brille y limpiarlo. Calentar ese punto con una punta ancha, más tiempo que un terminal, hasta que un poco de estaño se extienda sobre él. Dejar enfriar. Después apretar el cable o la patilla contra el estaño, calentar ambos hasta que el estaño fluya y no mover nada hasta que esté sólido. Dejar enfriar el potenciómetro un minuto entre dos soldaduras en su carcasa.',
   'leaflet.step': 'Paso {number}: {title}',
@@ -384,12 +408,13 @@ export const es: Messages = {
   'leaflet.strip': 'pelar {length}',
   'leaflet.trim': 'cortar a medida',
   'leaflet.strip-say':
-    'Pelar {length} en ambos extremos de cada cable; las longitudes ya lo incluyen. Los hilos de las pastillas no están en la lista: cortarlos a medida.',
+    'Pelar {length} en ambos extremos de cada cable; las longitudes ya lo incluyen. Los dibujos no están a escala. Los hilos de las pastillas no están en la lista: cortarlos a medida.',
   'leaflet.estimated-say':
     '≈ es una estimación: la distancia en el instrumento y un {percent}\u00a0% más, con ambos extremos pelados, redondeada hacia arriba a {length}. Medir en el instrumento antes de cortar.',
   'leaflet.extend-for': '{component} (unos {length})',
   'leaflet.extend-say':
     'Patillas que quizá no lleguen de un terminal al otro: {components}. Alargar esa patilla con un trozo de cable y enfundar la patilla y la nueva soldadura.',
+  'leaflet.extending-wire': 'Cable para alargar patillas',
   'leaflet.probes': 'Puntas de prueba',
   'leaflet.probes-at': 'Punta de prueba roja en {from}, negra en {to}.',
   'leaflet.probe-red': 'roja',
@@ -403,23 +428,32 @@ export const es: Messages = {
     'Medir la resistencia en el jack, sin nada enchufado. No seguir hasta que todas las lecturas sean correctas: ahora es cuando mejor se encuentra un fallo. Los valores valen para piezas dentro de sus tolerancias, de 10 a 30\u00a0°C.',
   'leaflet.test-finished': 'Prueba con todo soldado',
   'leaflet.test-finished-say':
-    'Medir otra vez en el jack, ahora con las pastillas. La resistencia de una pastilla cambia con la temperatura; una pastilla medida sola antes muestra su propio valor.',
+    'Medir otra vez en el jack, ahora con las pastillas. La resistencia de una pastilla cambia con la temperatura; los límites lo tienen en cuenta.',
   'leaflet.fitting': 'Montaje en el instrumento',
   'fit.nuts':
     'Colocar potenciómetros, conmutadores y jack en su lugar sin tirar de los cables. Sujetar el cuerpo de la pieza al apretar la tuerca o los tornillos: si gira, los cables se retuercen y las soldaduras se rompen.',
   'fit.wires':
     'Colocar los cables sin tensión, lejos de las partes móviles de los conmutadores. Ninguna patilla, terminal o hilo desnudo debe tocar otro, una carcasa o el apantallado.',
   'fit.point':
-    '{point}: llevar este cable a su lugar en el instrumento y fijar allí el extremo desnudo sobre metal limpio. Entre ese metal y la manga del jack, el multímetro muestra menos de 1\u00a0Ω.',
+    '{point}: llevar el extremo libre de este cable a su lugar en el instrumento y fijarlo allí, desnudo, sobre metal limpio. Entre ese metal y la manga del jack, el multímetro muestra menos de 1\u00a0Ω.',
   'fit.plug':
     'Antes de cerrar el instrumento, poner el volumen del amplificador en 0, enchufar, encender el amplificador y subir un poco el volumen.',
   'fit.tap':
     'En cada posición, dar un golpecito a cada pastilla con un destornillador pequeño de acero, bien sujeto, pues el imán lo atrae. Se oye con claridad en las pastillas que suenan en esa posición, y apenas o nada en las demás.',
+  'fit.tone':
+    'Girar de 10 a 0 en una posición en la que actúa: {controls}. Los agudos deben desaparecer; así se comprueban las soldaduras de {components}.',
   'fit.stop':
-    'Si las partes metálicas dan un hormigueo al tocarlas, o el amplificador zumba con fuerza, desenchufar enseguida y no seguir tocando el instrumento: hacer revisar el amplificador y la toma de tierra por un electricista autorizado, cuyo criterio está por encima de esta hoja.',
+    'Si las partes metálicas dan un hormigueo al tocarlas, o el amplificador zumba con fuerza, desenchufar enseguida y no seguir tocando el instrumento: hacer revisar el amplificador y la toma de tierra por un electricista autorizado. Seguir su consejo, aun en contra de esta hoja.',
   'leaflet.number': 'N.º',
   'leaflet.rings-say':
-    'Cada paso tiene su dibujo. Las uniones nuevas son gruesas. Cada extremo que se suelda lleva el número de la lista, sobre el cable o al lado con una línea fina hasta el extremo; donde una patilla sale de su componente, y en el terminal doblado, no hay nada que soldar ni número. Las letras sobre un cable son el código de su color. Número negro: soldar ese extremo en este paso. Número blanco: solo engancharlo; se suelda en un paso posterior, junto con lo que aún llega a ese terminal. Las uniones anteriores son finas; un extremo que solo está enganchado lleva un anillo vacío.',
+    'Cada paso tiene su dibujo: las uniones nuevas son gruesas, las anteriores finas. Las letras sobre un cable son el código de su color.',
+  'rings.number':
+    'El número en un extremo es el de la lista. Está sobre el cable, o al lado con una línea fina hasta el extremo.',
+  'rings.black': 'Número blanco sobre negro: soldar ese extremo en este paso.',
+  'rings.white':
+    'Número negro sobre blanco: solo enganchar ese extremo. Se suelda en un paso posterior, junto con lo que aún llega a ese terminal. Hasta entonces lleva un anillo vacío.',
+  'rings.none':
+    'Sin número: ahí no hay nada que soldar, como donde una patilla sale de su componente y un hilo de su pastilla, en un terminal doblado y en un extremo que queda libre.',
 
   // ── Leaflet: what each switch position does, loads, fault finding
   'leaflet.positions': 'Qué hace cada posición',
@@ -434,6 +468,8 @@ export const es: Messages = {
     'Carga continua: resistencia entre los hilos de la pastilla, con todas las pastillas desconectadas. Carga de señal: la misma a {frequency}{toned, select, yes {, con el control de tono y su condensador} other {}}. Todos los controles en 10. La última columna compara la carga de señal con la prevista.',
   'leaflet.designed-say':
     'Cargas previstas (carga continua, carga de señal): {loads}. Una pastilla que suena sola suena según diseño si sus cargas son aproximadamente estas. Con más ohmios es más brillante, con menos es más apagada.',
+  'leaflet.quieter-say':
+    'dB menos: a 1 kHz, respecto a la pastilla más fuerte en la misma posición; una pastilla sola, o todas juntas, respecto al cableado previsto.',
   'leaflet.two-loads': '{dc}, {signal}',
   'leaflet.pickup': 'Pastilla',
   'leaflet.dc-load': 'Carga continua',
@@ -452,7 +488,7 @@ export const es: Messages = {
   'fault.one-cause': 'Uno de sus hilos no está bien soldado. Hilos vivos: {places}',
   'fault.one-remedy':
     'Comparar la lectura en el jack en su posición con la última prueba; volver a soldar sus dos hilos.',
-  'fault.thin': 'Sonido fino y débil donde suenan juntas {pickups}',
+  'fault.thin': 'Sonido fino y débil de pastillas que suenan juntas: {pickups}',
   'fault.thin-cause': 'En contrafase: los dos hilos de una pastilla están cambiados',
   'fault.thin-remedy':
     'Comparar vivo y masa de cada una con el esquema e intercambiar los dos hilos equivocados.',
@@ -463,16 +499,17 @@ export const es: Messages = {
   'fault.buzz': 'Zumbido fuerte, mayor al tocar metal',
   'fault.buzz-cause': 'Los cables de punta y manga de {jack} están cambiados',
   'fault.buzz-remedy': 'Desenchufar primero. Intercambiar los dos cables: la masa va en la manga.',
-  'fault.volume': 'Funciona al revés o no funciona: {controls}',
+  'fault.volume': '{controls}: funciona al revés o no funciona',
   'fault.volume-cause': 'Las uniones de dos terminales están cambiadas, o la unión a masa no conduce',
   'fault.volume-remedy': 'Comparar sus tres terminales con el esquema. Atención al lado desde el que se ve.',
-  'fault.tone': 'No cambia el sonido: {controls}',
+  'fault.tone': '{controls}: sin efecto en el sonido',
   'fault.tone-cause': 'Una patilla del condensador o el cable a su terminal no está bien soldado',
   'fault.tone-remedy': 'Volver a soldar las uniones de {components} y después las del control.',
   'fault.order': 'Las posiciones de {selector} salen en orden inverso',
-  'fault.order-cause': 'El selector estaba al revés al cablearlo',
+  'fault.order-cause':
+    'El selector está montado al revés, o sus terminales se contaron desde el extremo equivocado',
   'fault.order-remedy':
-    'Darle la vuelta en su ranura si los cables alcanzan; si no, mover los hilos de las pastillas según el esquema.',
+    'Volver a identificar sus terminales con el multímetro. Si cada cable está en el terminal que muestra el esquema, dar la vuelta al selector en su lugar; si no, pasar los cables a esos terminales.',
   'fault.bright': '{pickup} suena demasiado brillante',
   'fault.bright-cause': 'Una patilla de su resistencia de carga {pad} no está bien soldada',
   'fault.bright-remedy': 'Volver a soldar las dos patillas de {pad}.',

@@ -256,6 +256,7 @@ export const fr: Messages = {
   'step-joint.wire': 'Fil{cut} de {from} à {to}',
   'step-joint.jumper': 'Pont nu{cut} de {from} à {to}',
   'step-joint.braid': 'Tresse{cut} de {from} à {to}',
+  'step-joint.lead': 'Fil du micro{cut} de {from} à {to}',
   'steps.leg': '{component}{cut}\u00a0: une patte à {to}',
   'steps.bend': 'Replier {from} et souder sur {to}',
   'steps.sleeved': 'sous gaine',
@@ -263,7 +264,17 @@ export const fr: Messages = {
   'steps.hook':
     '{line}\u00a0; {ends, select, one {accrocher seulement} other {à {end}, accrocher seulement}}, souder à l’étape {step}',
   'steps.gather': '{line}\u00a0; à {end}, souder tout ce qui est accroché',
-  'steps.why-surface': 'Soudé ici une seconde fois, car rien ne peut s’accrocher à un boîtier\u00a0: {ends}.',
+  'steps.free': '{line}\u00a0; laisser libre le bout pour {point}',
+  'steps.why-free':
+    '{points}\u00a0: pas dans le kit, mais sur l’instrument. Ce bout du fil reste libre jusqu’à ce que les pièces soient dans l’instrument\u00a0; pour un test, tenir la pointe de touche sur le bout nu.',
+  'steps.why-leads':
+    'Les fils d’un micro y sont déjà fixés\u00a0: ne souder que leur autre bout, qui seul porte un numéro.',
+  'steps.at-leads':
+    'Ces soudures se font au bout nu d’un fil du micro, non dans le micro\u00a0; les gainer\u00a0: {ends}.',
+  'steps.why-braid':
+    'Tresse\u00a0: l’ouvrir près du bout, sortir le fil intérieur par le trou et torsader la tresse en un brin. La gainer jusqu’à la soudure et la tenir loin des cosses de signal.',
+  'steps.why-surface':
+    'Ce métal porte déjà des soudures d’une étape précédente\u00a0; faire les nouvelles à côté\u00a0: {ends}.',
   'steps.why-test':
     '{end}\u00a0: soudé maintenant pour pouvoir tester le câblage, puis à nouveau à l’étape {step} avec le fil du micro.',
   'steps.why-waits':
@@ -276,6 +287,8 @@ export const fr: Messages = {
   'test.value': '{nominal}, de {low} à {high}',
   'test.or-hooked':
     '{expected}\u00a0; {hooked} convient aussi, si une patte seulement accrochée touche sa cosse',
+  'test.or-some-hooked':
+    '{expected}\u00a0; moins, jusqu’à {lowest}, convient aussi\u00a0: cela dépend des pattes accrochées qui touchent leur cosse',
   'test.nearly-zero': 'quelques ohms au plus',
   'test.nearly-looks':
     'Quelques ohms au plus\u00a0: un potentiomètre sur 0 garde une faible résistance au bout de sa piste.',
@@ -284,13 +297,15 @@ export const fr: Messages = {
   'test.short-looks':
     'Moins de 1\u00a0Ω\u00a0: le multimètre affiche presque la même chose que pointes de touche en contact.',
   'test.joint': '{from} – {to}',
+  'test.free-end': 'le bout libre du fil pour {point}',
   'test.missing':
     'S’il affiche {near, select, yes {environ } other {}}{reading}, vérifier et ressouder ces liaisons\u00a0: {joints}.',
   'test.bridged':
     'S’il affiche moins de 1\u00a0Ω, chercher un pont de soudure ou un brin de fil entre {lugs}.',
   'test.lugs': '{from} et {to}',
-  'test.values': 'S’il affiche une autre valeur, vérifier que ces pièces ont la bonne valeur\u00a0: {parts}.',
-  'test.by-eye': 'Aucune mesure ne prouve encore ces liaisons\u00a0; les examiner de près\u00a0: {joints}.',
+  'test.values':
+    'S’il affiche une autre valeur, vérifier la valeur {count, plural, one {de cette pièce} other {de ces pièces}}\u00a0: {parts}.',
+  'test.by-eye': 'Aucune mesure ne prouve ces liaisons\u00a0; examiner leur soudure de près\u00a0: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
   'leaflet.kind': 'Kit de câblage\u00a0: notice de montage',
@@ -305,6 +320,8 @@ export const fr: Messages = {
   'leaflet.parts': 'Pièces',
   'leaflet.parts-say':
     'Cocher chaque pièce avant de commencer. Ne pas commencer s’il en manque une ou si elle est abîmée.',
+  'leaflet.spare-say':
+    'Les quantités de fil et de gaine sont celles de ce kit, plus {percent}\u00a0% de réserve.',
   'leaflet.quantity': 'Qté',
   'leaflet.part': 'Pièce',
   'leaflet.picture': 'Image',
@@ -313,6 +330,7 @@ export const fr: Messages = {
   'leaflet.done': 'Fait',
   'leaflet.bands': 'Anneaux\u00a0: {bands}',
   'leaflet.printed': 'Marqué {code}',
+  'leaflet.measure-first': 'Le mesurer avant de le souder\u00a0: de {low} à {high}',
   'leaflet.measures': 'Mesure environ {value} entre ses fils',
   'leaflet.measures-assumed': 'Supposé\u00a0: {value} entre ses fils\u00a0; mesurer et noter la valeur',
   'leaflet.assumed-say':
@@ -323,7 +341,7 @@ export const fr: Messages = {
     'Pointe\u00a0: le contact qui touche le bout de la fiche.{ring, select, yes { Anneau\u00a0: le contact qui touche la partie médiane de la fiche.} other {}} Corps\u00a0: la cosse reliée au filetage de la prise',
   'leaflet.not-in-kit': 'pas dans le kit',
   'leaflet.ground-point':
-    'L’endroit de l’instrument où va ce fil de masse, par exemple le chevalet, le cordier ou le blindage de la cavité',
+    'L’endroit de l’instrument où va ce fil de masse, par exemple le chevalet, le cordier ou le blindage de la cavité. Les dessins le montrent comme une cosse, 1\u00a0: il n’y a là aucune cosse à souder',
   'leaflet.orientation': 'Reconnaître cosses et positions',
   'orient.hold':
     '{side, select, component {Les dessins montrent potentiomètres et commutateurs du côté de l’axe ou du levier, comme si les cosses se voyaient à travers.} other {Les dessins montrent potentiomètres et commutateurs du côté de leurs cosses\u00a0: tenir chaque pièce cosses vers soi, axe ou levier vers l’arrière.}} Sur les pièces du kit, les cosses peuvent être disposées autrement\u00a0: se fier aux lignes suivantes.',
@@ -338,7 +356,9 @@ export const fr: Messages = {
   'orient.toggle':
     '{switch}\u00a0: «\u00a0en haut\u00a0» et «\u00a0en bas\u00a0» disent où est le {moves, select, slider {curseur} other {levier}} quand la cosse {upper} est au-dessus de la cosse {lower}, comme sur le dessin.',
   'orient.check': 'À vérifier au multimètre avant de souder sur {switch}\u00a0: {contacts}.',
-  'orient.contact': '{position}, moins de 1\u00a0Ω entre {from} et {to}',
+  'orient.contact': '{position}, moins de 1\u00a0Ω entre {pairs}',
+  'orient.commons':
+    'Cosses communes\u00a0: {lugs}. Tenir une pointe sur une cosse commune et chercher avec l’autre à quelle cosse elle est reliée.',
   'leaflet.tools': 'Outils',
   'tool.iron': 'Fer à souder de 30 à 60\u00a0W avec support, éponge humide ou laine de laiton',
   'tool.case': 'Panne large et papier de verre fin, pour les soudures sur un boîtier en métal',
@@ -347,6 +367,8 @@ export const fr: Messages = {
   'tool.strippers': 'Pince à dénuder',
   'tool.pliers': 'Petite pince à becs fins',
   'tool.clamp': 'Un étau ou du ruban adhésif pour tenir les pièces',
+  'tool.stick': 'Un bâtonnet de bois et un petit tournevis',
+  'tool.desolder': 'Pompe ou tresse à dessouder',
   'tool.meter': 'Multimètre mesurant les résistances',
   'tool.goggles': 'Lunettes de protection',
   'leaflet.cautions': 'Avant de commencer\u00a0: précautions',
@@ -363,10 +385,12 @@ export const fr: Messages = {
     'Les cordes sont reliées à la terre de l’amplificateur, et le musicien avec elles. En cas de doute sur la mise à la terre, la faire vérifier par un électricien agréé avant de brancher.',
   'caution.children': 'Tenir les petites pièces, les chutes et le fer hors de portée des enfants.',
   'caution.rules':
-    'Respecter les règles locales pour les travaux électriques et les déchets. Là où elles, ou un professionnel agréé, disent autre chose que cette notice, elles priment.',
+    'Respecter les règles locales pour les travaux électriques et les déchets. Si elles, ou un professionnel agréé, contredisent cette notice, les suivre.',
   'leaflet.steps': 'Soudure',
   'leaflet.steps-say':
     'Accrocher chaque fil et chaque patte dans sa cosse avant de souder, pour que la liaison tienne seule. Chauffer ensemble la cosse et le fil, puis apporter la soudure sur eux et non sur le fer. Cocher chaque liaison faite.',
+  'leaflet.hold-say':
+    'Avant la première soudure, fixer potentiomètres et commutateurs à leurs distances réelles, sur la plaque ou sur un carton percé\u00a0: les dessins ne sont pas à l’échelle.{bridging, select, none {} other { C’est le plus important là où les pattes d’un composant relient deux pièces\u00a0: {bridging}.}}',
   'leaflet.case-say':
     'Soudures sur un boîtier en métal ({cases})\u00a0: avant la première, poncer un endroit jusqu’au métal brillant et l’essuyer. Chauffer cet endroit avec une panne large, plus longtemps qu’une cosse, jusqu’à ce qu’un peu de soudure s’y étale. Laisser refroidir. Appuyer ensuite le fil ou la patte sur la soudure, chauffer les deux jusqu’à ce qu’elle fonde, et ne plus bouger avant qu’elle soit solide. Laisser refroidir un potentiomètre une minute entre deux soudures sur son boîtier.',
   'leaflet.step': 'Étape {number}\u00a0: {title}',
@@ -385,12 +409,13 @@ export const fr: Messages = {
   'leaflet.strip': 'dénuder {length}',
   'leaflet.trim': 'couper à longueur',
   'leaflet.strip-say':
-    'Dénuder chaque fil sur {length} aux deux bouts\u00a0; les longueurs en tiennent compte. Les fils des micros ne sont pas dans la liste\u00a0: les couper à la bonne longueur.',
+    'Dénuder chaque fil sur {length} aux deux bouts\u00a0; les longueurs en tiennent compte. Les dessins ne sont pas à l’échelle. Les fils des micros ne sont pas dans la liste\u00a0: les couper à la bonne longueur.',
   'leaflet.estimated-say':
     '≈ est une estimation\u00a0: la distance sur l’instrument et {percent}\u00a0% de plus, avec les deux bouts dénudés, arrondie aux {length} supérieurs. Mesurer sur l’instrument avant de couper.',
   'leaflet.extend-for': '{component} (environ {length})',
   'leaflet.extend-say':
     'Pattes peut-être trop courtes pour aller d’une cosse à l’autre\u00a0: {components}. Prolonger une telle patte avec un bout de fil, et gainer la patte et la nouvelle soudure.',
+  'leaflet.extending-wire': 'Fil pour prolonger des pattes',
   'leaflet.probes': 'Pointes de touche',
   'leaflet.probes-at': 'Pointe de touche rouge sur {from}, noire sur {to}.',
   'leaflet.probe-red': 'rouge',
@@ -404,23 +429,32 @@ export const fr: Messages = {
     'Mesurer la résistance à la prise, rien de branché. Ne pas continuer avant que toutes les mesures soient justes\u00a0: c’est maintenant qu’un défaut est le plus facile à trouver. Les valeurs valent pour des pièces dans leurs tolérances, de 10 à 30\u00a0°C.',
   'leaflet.test-finished': 'Essai une fois tout soudé',
   'leaflet.test-finished-say':
-    'Mesurer encore à la prise, maintenant avec les micros. La résistance d’un micro change avec la température\u00a0; un micro mesuré seul auparavant montre sa propre valeur.',
+    'Mesurer encore à la prise, maintenant avec les micros. La résistance d’un micro change avec la température\u00a0; les limites en tiennent compte.',
   'leaflet.fitting': 'Montage dans l’instrument',
   'fit.nuts':
     'Mettre en place potentiomètres, commutateurs et prise sans tirer sur les fils. Tenir le corps de la pièce en serrant l’écrou ou les vis\u00a0: s’il tourne, les fils se tordent et des soudures cassent.',
   'fit.wires':
     'Poser les fils sans tension, loin des parties mobiles des commutateurs. Aucune patte nue, aucune cosse ni aucun fil nu ne doit toucher les autres, un boîtier ou le blindage.',
   'fit.point':
-    '{point}\u00a0: amener ce fil à sa place sur l’instrument et y fixer son bout nu sur du métal propre. Entre ce métal et le corps de la prise, le multimètre affiche moins de 1\u00a0Ω.',
+    '{point}\u00a0: amener le bout libre de ce fil à sa place sur l’instrument et l’y fixer, nu, sur du métal propre. Entre ce métal et le corps de la prise, le multimètre affiche moins de 1\u00a0Ω.',
   'fit.plug':
     'Avant de refermer l’instrument, mettre le volume de l’amplificateur à 0, brancher, allumer l’amplificateur et monter un peu le volume.',
   'fit.tap':
     'Dans chaque position, tapoter chaque micro avec un petit tournevis en acier, tenu fermement car l’aimant l’attire. On l’entend nettement sur les micros actifs dans cette position, à peine ou pas du tout sur les autres.',
+  'fit.tone':
+    'Tourner de 10 à 0, dans une position où il agit\u00a0: {controls}. Les aigus doivent disparaître\u00a0; cela prouve les soudures de {components}.',
   'fit.stop':
-    'Si les parties métalliques picotent au toucher, ou si l’amplificateur ronfle fort, débrancher aussitôt et ne pas jouer\u00a0: faire vérifier l’amplificateur et la mise à la terre par un électricien agréé, dont l’avis prime sur cette notice.',
+    'Si les parties métalliques picotent au toucher, ou si l’amplificateur ronfle fort, débrancher aussitôt et ne pas jouer\u00a0: faire vérifier l’amplificateur et la mise à la terre par un électricien agréé. Suivre son avis, même contre cette notice.',
   'leaflet.number': 'N°',
   'leaflet.rings-say':
-    'Chaque étape a son dessin. Les nouvelles liaisons sont épaisses. Chaque bout à souder porte le numéro de la liste, sur le fil ou à côté avec un trait fin jusqu’au bout\u00a0; là où une patte sort de son composant, et à la cosse pliée, il n’y a rien à souder ni de numéro. Les lettres sur un fil sont le code de sa couleur. Numéro noir\u00a0: souder ce bout à cette étape. Numéro blanc\u00a0: accrocher seulement\u00a0; il est soudé plus tard, avec ce qui vient encore à cette cosse. Les liaisons déjà faites sont fines\u00a0; un bout seulement accroché a un anneau vide.',
+    'Chaque étape a son dessin\u00a0: les nouvelles liaisons y sont épaisses, celles déjà faites fines. Les lettres sur un fil sont le code de sa couleur.',
+  'rings.number':
+    'Le numéro à un bout est celui de la liste. Il est sur le fil, ou à côté avec un trait fin jusqu’au bout.',
+  'rings.black': 'Numéro blanc sur noir\u00a0: souder ce bout à cette étape.',
+  'rings.white':
+    'Numéro noir sur blanc\u00a0: accrocher ce bout seulement. Il est soudé plus tard, avec ce qui vient encore à cette cosse. Jusque-là, il a un anneau vide.',
+  'rings.none':
+    'Pas de numéro\u00a0: rien à souder là, comme où une patte sort de son composant et un fil de son micro, à une cosse pliée et à un bout qui reste libre.',
 
   // ── Leaflet: what each switch position does, loads, fault finding
   'leaflet.positions': 'Ce que fait chaque position',
@@ -435,6 +469,8 @@ export const fr: Messages = {
     'Charge continue\u00a0: résistance entre les fils du micro, tous les micros débranchés. Charge de signal\u00a0: la même à {frequency}{toned, select, yes {, avec le réglage de tonalité et son condensateur} other {}}. Tous les réglages sur 10. La dernière colonne compare la charge de signal à la charge prévue.',
   'leaflet.designed-say':
     'Charges prévues (charge continue, charge de signal)\u00a0: {loads}. Un micro utilisé seul sonne comme prévu si ses charges sont proches de ces valeurs. Plus d’ohms le rendent plus brillant, moins d’ohms le rendent plus sourd.',
+  'leaflet.quieter-say':
+    'dB plus faible\u00a0: à 1 kHz, par rapport au micro le plus fort dans la même position\u00a0; un micro seul, ou tous ensemble, par rapport au câblage prévu.',
   'leaflet.two-loads': '{dc}, {signal}',
   'leaflet.pickup': 'Micro',
   'leaflet.dc-load': 'Charge continue',
@@ -454,7 +490,7 @@ export const fr: Messages = {
   'fault.one-cause': 'Un de ses fils n’est pas bien soudé. Fils chauds\u00a0: {places}',
   'fault.one-remedy':
     'Comparer la mesure à la prise dans sa position avec le dernier essai\u00a0; ressouder ses deux fils.',
-  'fault.thin': 'Son mince et faible là où {pickups} sonnent ensemble',
+  'fault.thin': 'Son mince et faible de micros qui sonnent ensemble\u00a0: {pickups}',
   'fault.thin-cause': 'En opposition de phase\u00a0: les deux fils d’un micro sont inversés',
   'fault.thin-remedy':
     'Comparer fil chaud et masse de chacun avec le plan et échanger les deux fils inversés.',
@@ -465,16 +501,17 @@ export const fr: Messages = {
   'fault.buzz': 'Fort ronflement, plus fort quand on touche du métal',
   'fault.buzz-cause': 'Les fils de la pointe et du corps de {jack} sont inversés',
   'fault.buzz-remedy': 'Débrancher d’abord. Échanger les deux fils\u00a0: la masse va sur le corps.',
-  'fault.volume': 'Fonctionne à l’envers ou pas du tout\u00a0: {controls}',
+  'fault.volume': '{controls}\u00a0: fonctionne à l’envers ou pas du tout',
   'fault.volume-cause': 'Les liaisons de deux cosses sont inversées, ou la liaison à la masse ne conduit pas',
   'fault.volume-remedy': 'Comparer ses trois cosses avec le plan. Attention au côté d’où il est vu.',
-  'fault.tone': 'Ne change rien au son\u00a0: {controls}',
+  'fault.tone': '{controls}\u00a0: sans effet sur le son',
   'fault.tone-cause': 'Une patte du condensateur ou le fil vers sa cosse n’est pas bien soudé',
   'fault.tone-remedy': 'Ressouder les liaisons de {components}, puis celles du réglage.',
   'fault.order': 'Les positions de {selector} sont dans l’ordre inverse',
-  'fault.order-cause': 'Le sélecteur était retourné pendant le câblage',
+  'fault.order-cause':
+    'Le sélecteur est monté à l’envers, ou ses cosses ont été comptées depuis le mauvais bout',
   'fault.order-remedy':
-    'Le retourner dans sa fente si les fils sont assez longs\u00a0; sinon déplacer les fils des micros selon le plan.',
+    'Retrouver ses cosses au multimètre. Si chaque fil est à la cosse que montre le plan, retourner le sélecteur à sa place\u00a0; sinon déplacer les fils vers ces cosses.',
   'fault.bright': '{pickup} sonne trop brillant',
   'fault.bright-cause': 'Une patte de sa résistance de charge {pad} n’est pas bien soudée',
   'fault.bright-remedy': 'Ressouder les deux pattes de {pad}.',

@@ -152,7 +152,8 @@ function fragmentsOf(
     data,
     drawing: renderInline(prepared, { ...dated, only: ['drawing'] }),
     narrow: narrow.drawing.inline,
-    key: narrow.key.inline,
+    // Made for the narrow column too, yet with the revision mark that the figure bears.
+    key: renderInline(prepared, { ...dated, only: ['key'], width: narrow.key.width }),
     styles: `${base}${THEME}?v=${shared.theme}`,
   });
   return [

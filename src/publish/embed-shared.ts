@@ -3,7 +3,6 @@ import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { inkStyles } from '../draw/ink-roles.ts';
-import { themes } from '../draw/theme.ts';
 import { packageRoot } from '../files/layouts.ts';
 import { figureStyles } from '../shop/figure-styles.ts';
 import { SCRIPT, type Shared, THEME } from '../shop/fragments.ts';
@@ -36,7 +35,7 @@ let known: { readonly files: readonly ShopContent[]; readonly version: Omit<Shar
 /** The shared files, which are the same for every kit. */
 export function sharedFiles(): NonNullable<typeof known> {
   if (known) return known;
-  const theme = `/* ${SHOP} theme */\n${inkStyles(themes.light, themes.dark)}${figureStyles}`;
+  const theme = `/* ${SHOP} theme */\n${inkStyles()}${figureStyles}`;
   const element = script('solderleaf-figure.js', 'element');
   known = {
     files: [

@@ -14,6 +14,9 @@ const focus = `outline: 3px solid ${ink('accent')}; outline-offset: 2px;`;
 const WIDE = 640;
 /** From which a card stands beside the drawing, and from which tables stand beside each other. */
 const BESIDE = 1000;
+const TABLES = 1200;
+/** Width of a window that a figure goes across, so that a drawing made for a phone has all of its width. */
+const PHONE = 480;
 /** Room for the key, which is made for a column of 360 px. */
 const KEY = '360px';
 
@@ -114,7 +117,6 @@ export const figureStyles = `/* Figures of Solderleaf kits. */
   .slf-name { min-height: 2.5rem; }
 }
 @container (min-width: ${BESIDE}px) {
-  .slf-text { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); gap: 2rem; }
   .slf[data-ready] .slf-main { grid-template-columns: minmax(0, 1fr) ${KEY}; }
   .slf[data-ready] .slf-aside { grid-template-columns: minmax(0, 1fr); }
 }
@@ -123,6 +125,16 @@ export const figureStyles = `/* Figures of Solderleaf kits. */
     .slf:not([data-ready]) .slf-main { grid-template-columns: minmax(0, 1fr) ${KEY}; }
     .slf:not([data-ready]) .slf-aside { grid-template-columns: minmax(0, 1fr); }
   }
+}
+@container (min-width: ${TABLES}px) {
+  .slf-text { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); gap: 2rem; }
+}
+@media screen and (max-width: ${PHONE}px) {
+  .slf { padding: 1rem 0; border-width: 1px 0; border-radius: 0; }
+  .slf > :not(.slf-main, .slf-status), .slf-cards { margin-inline: 0.75rem; }
+  .slf-stage { border-inline: 0; border-radius: 0; }
+  .slf-tools { flex-wrap: nowrap; gap: 0.25rem; margin-inline: 0; }
+  .slf .slf-tools button { padding: 0.25rem 0.5rem; font-size: 0.875rem; }
 }
 @media (prefers-reduced-motion: no-preference) {
   .slf [data-joint], .slf [data-part], .slf [data-chip] { transition: opacity 0.15s; }

@@ -7,12 +7,14 @@ import { type Compact, makeKit } from '../analyse/kits.ts';
 
 const parts: Compact['parts'] = {
   neck: { kind: 'single-coil', label: 'Neck' },
+  coil: { kind: 'single-coil', label: 'Coil' },
   volume: { kind: 'pot', value: '250k', label: 'Volume' },
   tone: { kind: 'pot', value: '250k', label: 'Tone' },
   lever: { kind: 'lever-3', label: 'Lever' },
   cap: { kind: 'capacitor', value: '22n', label: 'Cap', sleeving: 2 },
   pad: { kind: 'resistor', value: '470k', tolerance: '5%', label: 'Pad', sleeving: 1 },
   out: { kind: 'jack', label: 'Out' },
+  strings: { kind: 'ground-point', label: 'Strings' },
 };
 
 type Written = Pick<Joint, 'kind'> & Partial<Pick<Joint, 'colour' | 'length' | 'step'>>;
@@ -25,14 +27,21 @@ function step(joint: string, written: Written): readonly string[] {
 }
 
 it.each([
-  ['neck.hot > lever.A1', { kind: 'wire' }, 'Pickups', 'Wire from Neck hot to Lever A1'],
-  ['volume.case > neck.ground', { kind: 'braid' }, 'Pickups', 'Braid from Volume case to Neck ground'],
+  ['neck.hot > lever.A1', { kind: 'wire' }, 'Pickups', 'Lead from Neck hot to Lever A1'],
+  ['lever.A1 > neck.hot', { kind: 'wire', colour: 'RD' }, 'Pickups', 'Lead (red) from Neck hot to Lever A1'],
+  ['volume.case > neck.ground', { kind: 'braid' }, 'Pickups', 'Braid from Neck ground to Volume case'],
   ['lever.A0 > lever.B0', { kind: 'jumper' }, 'Jumpers', 'Bare jumper from Lever A0 to Lever B0'],
   [
     'volume.1 > volume.case',
     { kind: 'bend' },
     'Ground',
     'Bend Volume lug 1 back and solder it to Volume case',
+  ],
+  [
+    'strings.1 > volume.case',
+    { kind: 'wire' },
+    'Ground',
+    'Wire from Strings to Volume case; leave the end for Strings free',
   ],
   ['volume.case > tone.case', { kind: 'wire' }, 'Ground', 'Wire from Volume case to Tone case'],
   ['lever.A0 > volume.3', { kind: 'wire' }, 'Switch and pots', 'Wire from Lever A0 to Volume lug 3'],
@@ -100,5 +109,59 @@ describe('the steps of a kit', () => {
       [3, 'Output', [1]],
       [4, 'Pickups', [0]],
     ]);
+  });
+});
+
+/** An end that is fixed in the pickup, or whose place is on the instrument, cannot be soldered on the bench. Common practice, no source. */
+describe('ends without solder', () => {
+  const notesAndEnds = (joints: readonly string[]) => {
+    const steps = stepsOf(buildCircuit(makeKit({ parts, joints })));
+    const ends = new Map(
+      steps.flatMap(({ details }) =>
+        details.flatMap(({ from, to }) => [from, to].map(({ lug, soldered }) => [lug, soldered] as const)),
+      ),
+    );
+    return { ends, notes: steps.flatMap(({ notes }) => notes) };
+  };
+
+  it('of a pickup’s leads, and of a wire to a ground point', () => {
+    const { ends, notes } = notesAndEnds([
+      'strings.1 > out.sleeve',
+      'out.tip > neck.hot',
+      'neck.ground > out.sleeve',
+    ]);
+    expect([ends.get('strings.1'), ends.get('neck.hot'), ends.get('neck.ground')]).toEqual([
+      'none',
+      'none',
+      'none',
+    ]);
+    expect(notes.some((note) => note.startsWith('Strings: not in the kit'))).toBe(true);
+    expect(notes.some((note) => note.startsWith('The leads of a pickup are attached'))).toBe(true);
+  });
+
+  it('but where several joints come together there, all are soldered', () => {
+    const { ends, notes } = notesAndEnds([
+      'strings.1 > out.sleeve',
+      'strings.1 > volume.case',
+      'neck.hot > out.tip',
+      'neck.hot > volume.3',
+      'neck.ground > out.sleeve',
+    ]);
+    expect([ends.get('strings.1'), ends.get('neck.hot'), ends.get('neck.ground')]).toEqual([
+      'now',
+      'now',
+      'none',
+    ]);
+    expect(notes.some((note) => note.endsWith('sleeve them: Neck hot.'))).toBe(true);
+    expect(notes.some((note) => note.startsWith('Strings: not in the kit'))).toBe(false);
+  });
+
+  it('nor of the second of two leads that are joined', () => {
+    const { ends } = notesAndEnds([
+      'coil.hot > out.tip',
+      'coil.ground > neck.hot',
+      'neck.ground > out.sleeve',
+    ]);
+    expect([ends.get('coil.ground'), ends.get('neck.hot')]).toEqual(['none', 'now']);
   });
 });

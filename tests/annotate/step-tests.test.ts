@@ -40,9 +40,9 @@ describe('HSS, five-way lever', () => {
       expected: '500 kΩ, from 400 kΩ to 600 kΩ',
     });
     expect(test?.wrong).toEqual([
-      'If it reads open, check these joints and solder them again: Volume lug 2 – Output tip.',
+      'If it reads open, check these connections and solder them again: Volume lug 2 – Output tip.',
       'If it reads below 1 Ω, look for a solder bridge or a loose wire strand between Volume lug 2 and Volume lug 1, Volume lug 2 and Volume case, Output tip and Output sleeve.',
-      'If it reads another value, check that these have the right value: Volume.',
+      'If it reads another value, check the value of this part: Volume.',
     ]);
   });
 
@@ -67,14 +67,20 @@ describe('HSS, five-way lever', () => {
     const { before, finished } = jackTests(kestrel);
     expect(before.map(({ volumeFull, volumeZero }) => [volumeFull, volumeZero])).toEqual(
       // Where the hooked leg of a pad touches its lug: 500 ∥ 470 = 242.3 kΩ, and with both pads 500 ∥ 470 ∥ 470 = 159.9 kΩ.
+      // With both legs in position 4 either may touch alone: all from 400 ∥ 446.5 ∥ 446.5 = 143.2 kΩ on, as pots are ±20 % and pads ±5 %, at any
+      // temperature.
       [undefined, 242, 242, 160, 242].map((kilo) => [
         kilo === undefined
           ? '500 kΩ, from 400 kΩ to 600 kΩ'
-          : expect.stringMatching(
-              new RegExp(
-                `^500 kΩ, from 400 kΩ to 600 kΩ; ${kilo} kΩ, from \\d+ kΩ to \\d+ kΩ is right too, where a leg that is only hooked touches its lug$`,
+          : kilo === 160
+            ? expect.stringMatching(
+                /^500 kΩ, from 400 kΩ to 600 kΩ; anything less, down to 143 kΩ, is right too: it depends on which of the hooked legs touch their lugs$/,
+              )
+            : expect.stringMatching(
+                new RegExp(
+                  `^500 kΩ, from 400 kΩ to 600 kΩ; ${kilo} kΩ, from \\d+ kΩ to \\d+ kΩ is right too, where a leg that is only hooked touches its lug$`,
+                ),
               ),
-            ),
         'a few ohms or less',
       ]),
     );
@@ -102,6 +108,6 @@ describe.each(languages)('in %s', (language) => {
     expect(said.filter((one) => /\d\.\d/.test(one)).length > 0).toBe(language === 'en');
     const sentences = said.filter((one) => one.length > 30);
     expect(sentences.filter((one) => words(english).includes(one)).length > 0).toBe(language === 'en');
-    expect(meterHints(language)).toHaveLength(3);
+    expect(meterHints(language)).toHaveLength(2);
   });
 });

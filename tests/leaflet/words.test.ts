@@ -7,11 +7,13 @@ import type { Prepared } from '../../src/draw/compose.ts';
 import { loadKit } from '../../src/files/load.ts';
 import { Cuts } from '../../src/leaflet/cuts.ts';
 import type { Block, Table } from '../../src/leaflet/document.ts';
+import { faultsTable } from '../../src/leaflet/faults.ts';
 import { fittingSection } from '../../src/leaflet/fitting.ts';
 import { leafletOf } from '../../src/leaflet/leaflet.ts';
 import { orientationSection } from '../../src/leaflet/orientation.ts';
-import { caseWords, partsTable, tools } from '../../src/leaflet/parts.ts';
+import { caseWords, holdWords, partsTable, tools } from '../../src/leaflet/parts.ts';
 import { loadsSection, positionsTable } from '../../src/leaflet/sound.ts';
+import { unbroken } from '../../src/leaflet/unbroken.ts';
 import { type Language, languages } from '../../src/messages/language.ts';
 import { sayIn } from '../../src/messages/say.ts';
 import { type Arrangement, arrangementSchema } from '../../src/place/arrangement.ts';
@@ -19,6 +21,7 @@ import { DEFAULT_EFFORT } from '../../src/place/improve.ts';
 import { longSpans } from '../../src/place/leg-spans.ts';
 import { type Analysed, analyse, prepare } from '../../src/prepare.ts';
 import { type Compact, makeKit } from '../analyse/kits.ts';
+import { squeezed } from '../tools/pdf-tools.ts';
 import { placed, preparedOf } from './make.ts';
 
 const say = sayIn('en');
@@ -131,7 +134,7 @@ describe('how to tell lugs and positions', () => {
       'Way: position 1 is the end of the lever’s travel next to the bridge, position 5',
     );
     expect(lever).toContain(
-      'in position 1, below 1 Ω between A0 and A1; in position 5, below 1 Ω between A0 and A3.',
+      'in position 1, below 1 Ω between A0 and A1, B0 and B1; in position 5, below 1 Ω between A0 and A3, B0 and B3.',
     );
     const rotary = (await linesFor(selector({ kind: 'rotary', throws: 7 }, ['sw.A0 > volume.3']))).join(' ');
     expect(rotary).toContain('fully anticlockwise');
@@ -143,7 +146,9 @@ describe('how to tell lugs and positions', () => {
       await linesFor(selector({ kind: 'mini-toggle', action: 'on-off-on' }, ['sw.A0 > volume.3']))
     ).join(' ');
     expect(toggle).toContain('with lug A1 above lug A2');
-    expect(toggle).toContain('down, below 1 Ω between A0 and A1; up, below 1 Ω between A0 and A2.');
+    expect(toggle).toContain(
+      'down, below 1 Ω between A0 and A1, B0 and B1; up, below 1 Ω between A0 and A2, B0 and B2.',
+    );
     expect(toggle).not.toContain('centre');
     const button = (await linesFor(selector({ kind: 'kill-button' }, ['sw.1 > volume.3']))).at(-1);
     expect(button).toBe('Check with the meter before you solder to Way: pressed, below 1 Ω between 1 and 2.');
@@ -196,6 +201,53 @@ describe('the parts list', () => {
   });
 });
 
+describe('what is measured, held and cut before the first joint', () => {
+  it('a resistor is measured, within its tolerance', async () => {
+    const rows = cellsOf(
+      partsTable(
+        (await preparedOf('samples/kestrel-hss.yaml')).circuit.kit,
+        say,
+        () => ({ svg: '', width: 1, height: 1, alt: '' }),
+        new Cuts(await preparedOf('samples/kestrel-hss.yaml'), [], say, 'en'),
+      ),
+    );
+    // 470 kΩ ± 5 %: 446.5 to 493.5 kΩ, rounded outwards.
+    expect(rows.find((row) => row[3]?.startsWith('Neck pad'))?.at(-1)).toBe(
+      'Bands: yellow, violet, yellow, gold. Before soldering it, measure it: from 446 kΩ to 494 kΩ',
+    );
+  });
+
+  it('wire and sleeving have a tenth to spare, and sleeving is cut too', async () => {
+    const prepared = await preparedOf('samples/kestrel-hss.yaml');
+    const cuts = new Cuts(prepared, stepsOf(prepared.circuit), say, 'en');
+    // As described: 250 + 140 + 60 + 60 = 510 mm of black wire, and 561 mm with the spare tenth, rounded up to 5 mm.
+    expect(cuts.stock().find(({ name }) => name === 'Wire, black')?.amount).toMatch(/^565\u00a0mm /);
+    expect(JSON.stringify(cuts.list())).toContain('"Sleeving"');
+    expect(JSON.stringify(cuts.spare())).toContain('10\u00a0%');
+  });
+
+  it('pots and switches are held, above all where a component joins two of them', async () => {
+    const kestrel = await solved('samples/kestrel-hss.yaml');
+    expect(holdWords(kestrel.circuit, say).join()).toContain('join two parts: Neck pad, Middle pad.');
+    expect(holdWords(analyse(volume('right', ['3', '1'])).circuit, say)).toEqual([]);
+  });
+
+  it('no line of a leaflet ends between a number and its unit', () => {
+    const text = (words: string) => unbroken([{ is: 'paragraph', text: words }]);
+    expect(text('below 1 Ω, 242 kΩ, 5.0 dB, 30 %')).toEqual(
+      text('below 1\u00a0Ω, 242\u00a0kΩ, 5.0\u00a0dB, 30\u00a0%'),
+    );
+    expect(text('2 Volumes, 1 of 2')).toEqual([{ is: 'paragraph', text: '2 Volumes, 1 of 2' }]);
+  });
+
+  it('the fault of two pickups out of phase names all that sound together', async () => {
+    const rows = cellsOf(faultsTable(await preparedOf('samples/kestrel-hss.yaml'), say));
+    const [thin = ''] = rows.map(([seen]) => seen).filter((seen) => seen?.startsWith('Thin'));
+    expect(thin).toContain('Middle + Bridge');
+    expect(thin).toContain('Neck + Middle');
+  });
+});
+
 describe('what only some kits have', () => {
   it('a case is made ready where a joint is soldered to one', async () => {
     const bare = analyse(volume('right', ['3', '1']));
@@ -208,28 +260,33 @@ describe('what only some kits have', () => {
   it('fitting tells of a ground point, and of a plug, where there is one', async () => {
     const told = (prepared: Analysed) => itemsOf(fittingSection(prepared, say)).join(' ');
     const whole = told(await solved('samples/kestrel-hss.yaml'));
-    expect(whole).toContain('String ground: take this wire');
+    expect(whole).toContain('String ground: take the free end of this wire');
     expect(whole).toContain('licensed electrician');
     const plain = told(analyse(volume('right', ['3', '1'])));
-    expect(plain).not.toContain('take this wire');
+    expect(plain).not.toContain('take the free end');
     expect(plain).toContain('screwdriver');
+    // What no meter proves is heard: only where there is a tone control.
+    expect(whole).toContain(
+      'in which it acts: Tone 1, Tone 2. The treble must go; this proves the soldering of Tone cap.',
+    );
+    expect(plain).not.toContain('treble');
   });
 
   it('all of it stands in the leaflet', async () => {
-    // Two languages: what is made for each takes seconds.
-    for (const language of ['en', 'fr'] as const) {
+    // One language: what is made for each takes seconds.
+    for (const language of ['fr'] as const) {
       const prepared = await preparedOf('samples/heron-ss.yaml', language);
       const spoken = sayIn(language);
       const paper = { width: 210, height: 297, margin: 16 };
       const { blocks } = leafletOf(prepared, { paper });
-      const text = JSON.stringify(blocks);
+      const text = squeezed(JSON.stringify(blocks));
       for (const words of [
         ...itemsOf(orientationSection(prepared, spoken)),
         ...itemsOf(fittingSection(prepared, spoken)),
         ...caseWords(prepared.circuit, spoken),
         spoken('leaflet.ground-point'),
       ])
-        expect(text).toContain(JSON.stringify(words).slice(1, -1));
+        expect(text).toContain(squeezed(JSON.stringify(words).slice(1, -1)));
     }
   });
 });

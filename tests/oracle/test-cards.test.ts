@@ -26,6 +26,8 @@ const files = ['samples', 'samples/circuits'].flatMap((folder) =>
 
 /** Positions compared of each kit; a kit with three switches has more than a hundred, much alike. */
 const MOST_STATES = 4;
+/** Of what is hooked so many joints are tried in every choice. */
+const MOST_HOOKED = 4;
 
 const fewer = (circuit: Circuit): Circuit => {
   const step = Math.ceil(circuit.states.length / MOST_STATES);
@@ -50,6 +52,17 @@ interface Compared {
   readonly count: number;
   /** Rows that have another reading where something hooked touches. */
   readonly hooked: number;
+}
+
+/** The harness made by then with every choice of what is only hooked: none of it, all of it, and whatever lies between. */
+function someTouching(circuit: Circuit): readonly Circuit[] {
+  const [least, most] = [solderedBeforePickups(circuit), placedBeforePickups(circuit)];
+  const waiting = most.joints.filter((joint) => !least.joints.includes(joint)).slice(0, MOST_HOOKED);
+  return Array.from({ length: 2 ** waiting.length }, (_, mask) => {
+    const left = new Set(waiting.filter((_joint, k) => ((mask >> k) & 1) === 0));
+    const joints = most.joints.filter((joint) => !left.has(joint));
+    return { ...circuit, joints, kit: { ...circuit.kit, joints } };
+  });
 }
 
 /** A row and what it is compared on: the harness made by then, and the same with what is hooked. */
@@ -176,4 +189,34 @@ it('ngspice finds another reading where nothing that is hooked touches, and wher
     const all = await compare(kit, placedBeforePickups, placedBeforePickups);
     expect(all.wrongs.join(), kit.id).toMatch(/direct before the pickups in/);
   }
+}, 240_000);
+
+it('whatever of the hooked legs touches, ngspice reads what is printed', async () => {
+  let between = 0;
+  const samples = ['samples/kestrel-hss.yaml', 'samples/circuits/hss-lever-5-1v2t-pads.yaml'];
+  for (const kit of [...(await Promise.all(samples.map(kitOf))), ...withPads.slice(0, 12)]) {
+    const circuit = fewer(buildCircuit(kit));
+    const rows = testCards(circuit).before.filter(({ hooked }) => hooked?.kind === 'value');
+    const checks = rows.flatMap(({ hooked, volumeFull, ...row }): readonly Check[] => {
+      if (!hooked) return [];
+      if (hooked.between) between++;
+      // By conductance, in which an open circuit is zero; the ties of a network to ground are far less than the slack.
+      const [least, most] = [1 / volumeFull.nominal, 1 / hooked.nominal];
+      const slack = 1e-6 * most;
+      return someTouching(circuit).map((harness, i): Check => {
+        const one = check(`choice ${i} in state ${row.state}`, circuit, harness, { ...row, volume: 10 }, 1);
+        const error: Check['error'] = (_, [z]) => {
+          if (!z) return Infinity;
+          const conductance = 1 / z.re;
+          const printed = hooked.between
+            ? conductance > least - slack && conductance < most + slack
+            : [least, most].some((end) => Math.abs(conductance - end) < 2e-3 * most);
+          return printed ? 0 : Infinity;
+        };
+        return { ...one, error };
+      });
+    });
+    expect(await failures(checks), kit.id).toEqual([]);
+  }
+  expect(between).toBeGreaterThan(2);
 }, 240_000);

@@ -7,7 +7,6 @@ import { afterAll, beforeAll, expect } from 'vitest';
 import type { Kit } from '../../src/describe/kit.ts';
 import type { Prepared } from '../../src/draw/compose.ts';
 import { inkStyles } from '../../src/draw/ink-roles.ts';
-import { themes } from '../../src/draw/theme.ts';
 import { loadKit } from '../../src/files/load.ts';
 import type { Language } from '../../src/messages/language.ts';
 import { prepare, renderInline } from '../../src/pipeline.ts';
@@ -72,7 +71,7 @@ export function site(): Site {
   const pages = new Map<string, string>();
   const folder = mkdtempSync(join(tmpdir(), 'solderleaf-'));
   beforeAll(async () => {
-    writeFileSync(join(folder, 'theme.css'), inkStyles(themes.light, themes.dark) + figureStyles);
+    writeFileSync(join(folder, 'theme.css'), inkStyles() + figureStyles);
     writeFileSync(join(folder, 'solderleaf-figure.js'), SCRIPT);
     browser = await driver.launch({
       executablePath: chromium(),

@@ -23,6 +23,21 @@ export interface Done {
 export const isSurface = (circuit: Circuit, lug: string): boolean =>
   ['case', 'point'].includes(circuit.lugs.get(lug)?.role ?? '');
 
+/** A lead is part of its pickup, and what a ground point stands for is on the instrument: where nothing else comes there, there is nothing to solder. */
+export function needsNoSolder({ kit, joints }: Circuit, joint: Joint, lug: string): boolean {
+  if (joint.kind !== 'wire' && joint.kind !== 'braid') return false;
+  const alone = (one: string): boolean =>
+    joints.filter(({ from, to }) => lugIdOf(from) === one || lugIdOf(to) === one).length === 1;
+  const partAt = (end: Joint['from']) => findPart(kit, end.part);
+  const end = lugIdOf(joint.from) === lug ? joint.from : joint.to;
+  const part = partAt(end);
+  if (!part || !alone(lug)) return false;
+  if (part.kind === 'ground-point') return true;
+  // Of two leads that are joined one is soldered to the other.
+  const first = partAt(joint.from);
+  return isPickup(part) && (end === joint.from || !first || !isPickup(first) || !alone(lugIdOf(joint.from)));
+}
+
 const text = ({ from, to }: Joint): string => `${lugIdOf(from)} > ${lugIdOf(to)}`;
 
 /** Follows all steps. */
@@ -45,7 +60,8 @@ export function follow(circuit: Circuit): Done {
       for (const { lug, soldered: how } of [from, to]) {
         if (how === 'none') {
           if (kind === 'bend') bends.push(lug);
-          else if (kind !== 'leg') faults.push(`${lug} needs solder: joint ${index} is a ${kind}`);
+          else if (kind !== 'leg' && !(joint && needsNoSolder(circuit, joint, lug)))
+            faults.push(`${lug} needs solder: joint ${index} is a ${kind}`);
           soldered.set(`${index} ${lug}`, number);
           continue;
         }

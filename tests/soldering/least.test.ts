@@ -8,7 +8,7 @@ import { kitFromValue } from '../../src/describe/read.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
 import { directResistance } from '../../src/solve/measure.ts';
 import { makeNetlist } from '../../src/solve/netlist.ts';
-import { follow, isLead, isSurface } from './bench.ts';
+import { follow, isLead, isSurface, needsNoSolder } from './bench.ts';
 
 const single = { kind: 'single-coil' };
 const volume = { kind: 'pot', value: '250k' };
@@ -90,12 +90,14 @@ function divisions(list: readonly number[]): readonly (readonly (readonly number
   return found;
 }
 
-/** Lugs that need solder for a joint: not where a leg begins, nor the lug that is bent. */
-function solderedLugs({ joints }: Circuit, i: number): readonly string[] {
-  const joint = joints[i];
+/** Lugs that need solder for a joint: not where a leg or a pickup’s lead begins, nor the lug that is bent, nor a ground point. */
+function solderedLugs(circuit: Circuit, i: number): readonly string[] {
+  const joint = circuit.joints[i];
   if (!joint) return [];
   const ends = [joint.from, joint.to].map(lugIdOf);
-  return joint.kind === 'bend' || joint.kind === 'leg' ? ends.slice(1) : ends;
+  return joint.kind === 'bend' || joint.kind === 'leg'
+    ? ends.slice(1)
+    : ends.filter((lug) => !needsNoSolder(circuit, joint, lug));
 }
 
 /** The least number of heatings of all lugs together, for steps as they are given; infinite where they break a rule. */

@@ -289,13 +289,13 @@ describe('what is said', () => {
     );
     expect(components?.notes).toEqual([
       'Only hooked for now, and soldered together with the pickup’s lead: Pad.',
-      'Soldered here a second time, since nothing can be hooked into a case: Volume case.',
+      'There are joints on this metal from an earlier step; solder the new ones beside them: Volume case.',
     ]);
     expect(steps[4]?.lines[0]).toBe(
-      'Wire from Bridge hot to Lever A1; at Lever A1 solder all that is hooked',
+      'Lead from Bridge hot to Lever A1; at Lever A1 solder all that is hooked',
     );
     expect(stepsOf(circuit, 'de')[4]?.lines[0]).toMatch(
-      /^Draht von .* nach .*; an .* alles Eingehakte mitlöten$/,
+      /^Ader von .* nach .*; an .* alles Eingehakte mitlöten$/,
     );
   });
   it('of a lug that is soldered before the pickups for the test', () => {

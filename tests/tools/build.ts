@@ -6,6 +6,7 @@ import { chmodSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type BuildOptions, build } from 'rolldown';
 import { inkStyles } from '../../src/draw/ink-roles.ts';
+import { figureStyles } from '../../src/shop/figure-styles.ts';
 import { differing, unsaid } from './messages.ts';
 
 const options: BuildOptions = {
@@ -79,7 +80,7 @@ export async function setup(): Promise<void> {
   await build(page);
   await build(shopScript('solderleaf-figure'));
   await build(shopScript('solderleaf-index'));
-  writeFileSync('dist/theme.css', inkStyles());
+  writeFileSync('dist/theme.css', inkStyles() + figureStyles);
   // Linked or run by npx, the file is executed itself; npm sets the bit only when it links.
   chmodSync('dist/cli.js', 0o755);
 }

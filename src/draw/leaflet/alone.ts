@@ -4,11 +4,11 @@ import type { Point, Rect } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
 import { type EndName, type Harness, wordsOf } from './harness.ts';
 
-/** One part by itself, with the beginnings of its joints as far as a window shows them. */
-export function alone(harness: Harness, name: string, window: Rect): Harness {
+/** Parts by themselves, with the beginnings of their joints as far as a window shows them. */
+export function alone(harness: Harness, names: ReadonlySet<string>, window: Rect): Harness {
   const wires = harness.sheet.placement.wires.map(({ joint }) => joint);
-  const at = (i: number, end: EndName): boolean => nth(wires, i)[end].part === name;
-  const parts = harness.parts.filter(({ part }) => part.name === name);
+  const at = (i: number, end: EndName): boolean => names.has(nth(wires, i)[end].part);
+  const parts = harness.parts.filter(({ part }) => names.has(part.name));
   return {
     ...harness,
     parts,
@@ -20,6 +20,16 @@ export function alone(harness: Harness, name: string, window: Rect): Harness {
     }),
   };
 }
+
+/** The lines from one of the parts to one of them, which are shown whole. */
+export const pathsBetween = (
+  { sheet, made, paths }: Harness,
+  names: ReadonlySet<string>,
+): readonly (readonly Point[])[] =>
+  paths.filter((_, i) => {
+    const { from, to } = nth(sheet.placement.wires, i).joint;
+    return made[i] !== 'absent' && names.has(from.part) && names.has(to.part);
+  });
 
 /** The lines that end at a lug, as far as they are made. */
 export const pathsAt = ({ sheet, made, paths }: Harness, lug: string): readonly (readonly Point[])[] =>

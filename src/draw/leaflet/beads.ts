@@ -16,13 +16,10 @@ const CORNER = 3;
 const STEP = 3;
 const FARTHEST = 240;
 const WAYS = 24;
-const RINGS = [5, 9, 14, 20, 27, 35, 44, 54, 66] as const;
+const RINGS = [6.5, 10, 14, 20, 27, 35, 44, 54, 66] as const;
 const FAR_RINGS = [80, 96, 114, 134, 156, 180, 210, 240] as const;
-/** How far along its line a leader may begin, and what share of the line that is at most. */
-const BEGINS = [16, 28, 40, 56] as const;
-const NEARER = 0.35;
-/** What a leader costs, each unit of its length; along its own line a unit costs 1. And a leader along its own line, for which it could be taken. */
-const PRICE = { leader: 45, reach: 2, begin: 3, along: 300 } as const;
+/** What a leader costs, each unit of its length; along its own line a unit costs 1, and past the middle more. And a leader along its own line, for which it could be taken. */
+const PRICE = { leader: 45, reach: 2, past: 3, along: 300 } as const;
 /** The cosine of the angle at which a leader is told from its line. */
 const APART = Math.cos(Math.PI / 7);
 
@@ -33,14 +30,16 @@ const roomAt = ({ x, y }: Point, radius: number): Rect =>
  * Spots for the number of an end on its own line.
  *
  * @param points the line's, from this end on
+ * @param alike whether the other end's number is the same and looks the same, so that one may be taken for the other
  */
-export function* spotsOnLine(points: readonly Point[], radius: number): Generator<Spot> {
+export function* spotsOnLine(points: readonly Point[], radius: number, alike: boolean): Generator<Spot> {
   const length = lengthOf(points);
-  // Near its own end, so that it is not taken for the other's.
-  for (let along = radius + CLEAR; along <= Math.min(length / 2, FARTHEST); along += STEP) {
+  const most = alike ? length - radius - CLEAR : length / 2;
+  for (let along = radius + CLEAR; along <= Math.min(most, FARTHEST); along += STEP) {
     const centre = pointAt(points, along);
     if (points.slice(1, -1).some((corner) => far(corner, centre) < radius + CORNER)) continue;
-    yield { centre, room: roomAt(centre, radius), price: along };
+    const past = Math.max(0, along - length / 2);
+    yield { centre, room: roomAt(centre, radius), price: along + PRICE.past * past };
   }
 }
 
@@ -50,37 +49,20 @@ export function* spotsOnLine(points: readonly Point[], radius: number): Generato
  * @param tip where its solder is, from which a leader leads
  */
 export const spotsAside = (points: readonly Point[], tip: Point, radius: number): Iterable<Spot> =>
-  spotsAbout(points, tip, 0, radius, RINGS);
+  spotsAbout(points, tip, radius, RINGS);
 
-/**
- * Spots for the number of an end that finds no place near: far away, or with a leader that begins a little further along the line.
- *
- * @param free whether a leader may begin at a point of the line, where it must not be taken for another's
- */
-export function* spotsFar(
-  points: readonly Point[],
-  tip: Point,
-  radius: number,
-  free: (start: Point) => boolean,
-): Generator<Spot> {
-  yield* spotsAbout(points, tip, 0, radius, FAR_RINGS);
-  const most = lengthOf(points) * NEARER;
-  for (const begin of BEGINS) {
-    const start = pointAt(points, begin);
-    if (begin <= most && free(start))
-      yield* spotsAbout(points, start, begin, radius, [...RINGS, ...FAR_RINGS]);
-  }
-}
+/** Spots for the number of an end that finds no place near. */
+export const spotsFar = (points: readonly Point[], tip: Point, radius: number): Iterable<Spot> =>
+  spotsAbout(points, tip, radius, FAR_RINGS);
 
 function* spotsAbout(
   points: readonly Point[],
   start: Point,
-  begin: number,
   radius: number,
   rings: readonly number[],
 ): Generator<Spot> {
-  const on = pointAt(points, begin + CLEAR);
-  const from = pointAt(points, begin);
+  const on = pointAt(points, CLEAR);
+  const from = nth(points, 0);
   const [dx, dy] = [Math.sign(on.x - from.x), Math.sign(on.y - from.y)];
   for (const ring of rings)
     for (let way = 0; way < WAYS; way++) {
@@ -88,12 +70,11 @@ function* spotsAbout(
       const [ux, uy] = [Math.cos(angle), Math.sin(angle)];
       const reach = radius + ring;
       const centre = { x: Math.round(start.x + reach * ux), y: Math.round(start.y + reach * uy) };
-      const beside = begin === 0 ? ux * dx + uy * dy : Math.abs(ux * dx + uy * dy);
       yield {
         centre,
         room: roomAt(centre, radius),
         leader: leaderTo(start, centre, radius),
-        price: PRICE.leader + PRICE.reach * ring + PRICE.begin * begin + (beside > APART ? PRICE.along : 0),
+        price: PRICE.leader + PRICE.reach * ring + (ux * dx + uy * dy > APART ? PRICE.along : 0),
       };
     }
 }

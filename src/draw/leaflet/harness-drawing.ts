@@ -20,7 +20,8 @@ import { Pen } from '../pen.ts';
 import { kept, LINE, type Theme } from '../theme.ts';
 import { drawSolder, heightOf, strokeAttributes, strokes, wirePath } from '../wires.ts';
 import { inkBeside, paperBeside } from './contour.ts';
-import { DOT, dotAt, type EndName, type Harness, roomsOf, slotsOf, solderedEnds } from './harness.ts';
+import { drawEnd } from './ends.ts';
+import { type EndName, type Harness, roomsOf, slotsOf, solderedEnds } from './harness.ts';
 import { roomOf } from './tags.ts';
 
 /** Ink of what was made before, and of parts that are not concerned: dark enough to be left by a copier in black and white. */
@@ -79,18 +80,6 @@ export function drawHarness(pen: Pen, id: string, harness: Harness, window: Rect
     if (made[i] === 'before') {
       const group = groupOf(i);
       group.stroke(pathOf(i), strokeAttributes(before));
-      for (const end of solderedEnds(wires, nth(wires, i))) {
-        const at = endAt(harness, i, end);
-        // A line that leaves the window ends there without being joined to anything.
-        if (!inside(around(at.x, at.y, 1, 1), window)) continue;
-        if (harness.hooked?.(i, end))
-          group.circle(dotAt(harness, i, end), DOT, {
-            fill: theme.paper,
-            stroke: theme.ink,
-            'stroke-width': 2,
-          });
-        else group.circle(at, 2.6, { fill: before.stroke });
-      }
     }
   const fresh = order.filter((i) => made[i] === 'new');
   const marks = fresh.length === 0 ? pen : pen.group({ id: `${id}-marks`, fill: 'none' });
@@ -114,6 +103,25 @@ export function drawHarness(pen: Pen, id: string, harness: Harness, window: Rect
     if (made[i] === 'plain')
       for (const end of solderedEnds(wires, nth(wires, i))) drawSolder(group, endAt(harness, i, end), theme);
   }
+  // On top of what is new, so that two lines that meet at a lug are not taken for one that leads past it.
+  for (const i of order) if (made[i] === 'before') drawEndsBefore(pen, again, harness, i, window);
+}
+
+/** The ends of a joint that was made before. */
+function drawEndsBefore(pen: Pen, id: string, harness: Harness, joint: number, window: Rect): void {
+  const { wires } = harness.sheet.placement;
+  const wire = nth(wires, joint);
+  const shown = new Set(harness.parts.map(({ part }) => part.name));
+  const ends = solderedEnds(wires, wire).filter((end) => {
+    if (!shown.has(wire.joint[end].part)) return false;
+    const { x, y } = endAt(harness, joint, end);
+    // A line that leaves the window ends there without being joined to anything.
+    return inside(around(x, y, 1, 1), window);
+  });
+  if (ends.length === 0) return;
+  const group = pen.group({ id: `${id}-made-${joint + 1}` });
+  for (const end of ends)
+    drawEnd(group, harness, { joint, end, hooked: harness.hooked?.(joint, end) ?? false, id });
 }
 
 function drawPart(pen: Pen, id: string, placed: PlacedPart, harness: Harness, window: Rect): void {
@@ -156,8 +164,7 @@ function drawPart(pen: Pen, id: string, placed: PlacedPart, harness: Harness, wi
   for (const { lug, surface } of outline.lugs) {
     const tag = surface ? undefined : tags.get(lugId(part.name, lug));
     if (!tag) continue;
-    // Only where all joints are told alike is an unused lug one that stays free.
-    const free = harness.made.includes('plain') && !used.has(tag.id);
+    const free = !used.has(tag.id);
     const solid = { ...tagLook(theme, true), fill: full && !free ? theme.lug : theme.paper };
     still.rect(tag.rect, {
       class: CLASS.tag,

@@ -12,7 +12,7 @@ import type { PlacedPart, PlacedWire } from '../../place/placement.ts';
 import type { Sheet } from '../sheet.ts';
 import type { Theme } from '../theme.ts';
 import { leavesBody } from '../wires.ts';
-import { pointAt, runsOf } from './beads.ts';
+import { lengthOf, pointAt, runsOf } from './beads.ts';
 import { type Words, wordsIn } from './names.ts';
 import { outside, roomOf, type Tag, tagsOf } from './tags.ts';
 
@@ -156,15 +156,25 @@ export const roomsOf = ({ frame, outline }: PlacedPart): readonly Rect[] =>
 export const solderedEnds = (wires: readonly PlacedWire[], wire: PlacedWire): readonly EndName[] =>
   endNames.filter((end) => !leavesBody(wires, wire, wire.joint[end]));
 
-/** Radius of the dot at the end of a new joint, and of one that is only hooked. */
-export const DOT = 4.4;
+/** Radius of the dot at the end of a new joint, and of one that is only hooked; on a short line dots are smaller, so that two are told apart. */
+const DOT = { new: 4.4, before: 2.4, hooked: 4.4 } as const;
+/** Between the dots of a line, with what is drawn about them. */
+const BETWEEN_DOTS = 5;
 
-/** How far along its line an end's dot stands before a tag, so that it touches the tag and hides nothing of the lug's name. */
-const BEFORE_TAG = 4.5;
+/** How much farther along its line than its radius an end's dot stands before a tag, so that it touches the tag and hides nothing of the lug's name. */
+const BEFORE_TAG = 0.1;
+
+interface Dot extends Point {
+  readonly radius: number;
+}
 
 /** Where the solder of a joint's end is drawn: before the lug's tag, or on the surface that it is soldered to. */
-export function dotAt({ sheet, tags, paths }: Harness, joint: number, end: EndName): Point {
+export function dotAt({ sheet, tags, paths, made, hooked }: Harness, joint: number, end: EndName): Dot {
   const path = nth(paths, joint);
+  const spare = lengthOf(path) - BETWEEN_DOTS;
+  const size = made[joint] !== 'before' ? DOT.new : hooked?.(joint, end) ? DOT.hooked : DOT.before;
+  const radius = Math.min(size, spare / 2);
+  const before = Math.min(radius + BEFORE_TAG, spare / 2 - radius);
   const lug = lugIdOf(nth(sheet.placement.wires, joint).joint[end]);
-  return pointAt(end === 'from' ? path : [...path].reverse(), tags.has(lug) ? BEFORE_TAG : 0);
+  return { ...pointAt(end === 'from' ? path : [...path].reverse(), tags.has(lug) ? before : 0), radius };
 }

@@ -8,13 +8,15 @@ import { is } from '../../parts/index.ts';
 import { rectToSheet } from '../../place/frame.ts';
 import { drawChip } from '../chips.ts';
 import type { Pen } from '../pen.ts';
-import type { Theme } from '../theme.ts';
 import { pointAt, runsOf, spotsAside, spotsFar, spotsOnLine } from './beads.ts';
 import { codeAside, codeOnLine, codeRect } from './codes.ts';
+import { drawEnd } from './ends.ts';
 import type { Frame } from './figure.ts';
-import { DOT, dotAt, type EndName, endNames, type Harness, solderedEnds } from './harness.ts';
+import { dotAt, type EndName, endNames, type Harness, slotsOf, solderedEnds } from './harness.ts';
+import { nearnessIn } from './nearness.ts';
 import { choiceOf, NEVER, type Obstacle, type Spot, settled } from './spots.ts';
 import type { FigureStep } from './step.ts';
+import { roomOf } from './tags.ts';
 
 /** An end that has a number. */
 interface Numbered {
@@ -22,7 +24,7 @@ interface Numbered {
   readonly end: EndName;
   readonly number: number;
   readonly hooked: boolean;
-  readonly tip: Point;
+  readonly tip: ReturnType<typeof dotAt>;
 }
 
 /** A number as large as names, in a ring. */
@@ -32,7 +34,12 @@ const radiusOf = (type: number, numbers: readonly number[]): number =>
 /** Width of a line with its outline, near enough: a new one, and one made before. */
 const WIDE = { new: 14, before: 7 } as const;
 /** What it costs to lie on the face of a part, to lie on its own line though aside, and to lead across. */
-const PRICE = { face: 60, own: 2000, across: { face: 4, body: 300, new: 90, before: 30, own: 60 } } as const;
+const PRICE = {
+  face: 60,
+  beside: 600,
+  own: 2000,
+  across: { face: 150, body: 400, new: 250, before: 120, own: 60 },
+} as const;
 /** Of its own line that a leader may lie beside: where both begin. */
 const BEGINS = 16;
 
@@ -49,15 +56,18 @@ export function drawMarks(pen: Pen, id: string, harness: Harness, step: FigureSt
     return code === undefined ? [] : { joint: index, code };
   });
   const { room, free } = obstaclesOf(harness);
+  const nearness = nearnessIn(harness);
   const spots = settled([
-    ...ends.map(({ joint, end, tip }) => {
+    ...ends.map(({ joint, end, tip, hooked }) => {
+      const alike = ends.filter((one) => one.joint === joint).every((one) => one.hooked === hooked);
+      const near = nearness(joint, end);
       const path = nth(harness.paths, joint);
       const points = end === 'from' ? path : [...path].reverse();
       return choice(
         [
-          spotsOnLine(points, radius),
-          spotsAside(points, tip, radius),
-          spotsFar(points, tip, radius, free(joint)),
+          near(spotsOnLine(points, radius, alike)),
+          near(spotsAside(points, tip, radius)),
+          near(spotsFar(points, tip, radius)),
         ],
         room(joint, tip),
         own(points),
@@ -68,7 +78,7 @@ export function drawMarks(pen: Pen, id: string, harness: Harness, step: FigureSt
       const path = nth(harness.paths, joint);
       return choice(
         [codeOnLine(path, code, type), codeAside(path, code, type, free(joint))],
-        room(joint),
+        [...room(joint), ...besideNames(harness)],
         [],
         frame.crop,
       );
@@ -84,11 +94,23 @@ export function drawMarks(pen: Pen, id: string, harness: Harness, step: FigureSt
   });
   const numbers = pen.group({ id: `${id}-numbers` });
   ends.forEach((one, i) => {
-    drawNumber(numbers, id, one, nth(spots, i), { radius, type, theme });
+    drawNumber(numbers, id, one, nth(spots, i), { radius, type, harness });
   });
 }
 
 const LEADER = 1.5;
+
+/** Beside a name, by the size of type, where a code would be read as a part of it. */
+const BESIDE = 1.5;
+
+const besideNames = (harness: Harness): readonly Obstacle[] =>
+  harness.parts
+    .flatMap((placed) => slotsOf(harness, placed).map(roomOf))
+    .map(({ x, y, width, height }) => ({
+      rect: { x: x - BESIDE * harness.type, y, width: width + 2 * BESIDE * harness.type, height },
+      hidden: PRICE.beside,
+      crossed: 0,
+    }));
 
 /** The ends of a step's joints that have numbers: all but those that need no solder. */
 function numberedEnds(harness: Harness, { details }: FigureStep): readonly Numbered[] {
@@ -143,22 +165,20 @@ function own(points: readonly Point[]): readonly Obstacle[] {
 
 /** What is in the way of a mark of a joint, or of the number at one of its ends, whose solder is at `tip`. */
 function obstaclesOf(harness: Harness) {
-  const { parts, words, paths, made, sheet } = harness;
+  const { parts, paths, made, sheet } = harness;
   const { wires } = sheet.placement;
   const there = wires.flatMap((_, joint) => (made[joint] === 'absent' ? [] : [joint]));
-  const all: readonly Obstacle[] = [
-    ...words.map((rect) => ({ rect, hidden: NEVER, crossed: NEVER })),
-    ...parts.map(({ part, frame, outline }) => {
-      const rect = rectToSheet(frame, outline.body);
-      return is(part, 'component')
-        ? { rect, hidden: NEVER, crossed: PRICE.across.body }
-        : { rect, hidden: PRICE.face, crossed: PRICE.across.face };
-    }),
-  ];
+  const words = harness.words.map((rect) => ({ rect, hidden: NEVER, crossed: NEVER }));
+  const faces: readonly Obstacle[] = parts.map(({ part, frame, outline }) => {
+    const rect = rectToSheet(frame, outline.body);
+    return is(part, 'component')
+      ? { rect, hidden: NEVER, crossed: PRICE.across.body }
+      : { rect, hidden: PRICE.face, crossed: PRICE.across.face };
+  });
   const tips = there.flatMap((joint) =>
     solderedEnds(wires, nth(wires, joint)).map((end) => {
-      const { x, y } = dotAt(harness, joint, end);
-      const size = made[joint] === 'new' ? 2 * DOT + 5 : 2 * DOT;
+      const { x, y, radius } = dotAt(harness, joint, end);
+      const size = 2 * radius + (made[joint] === 'new' ? 5 : 0);
       return around(x, y, size, size);
     }),
   );
@@ -170,13 +190,15 @@ function obstaclesOf(harness: Harness) {
   const free =
     (joint: number) =>
     (start: Point): boolean =>
-      ![...tips, ...lines.flatMap((line) => (line.joint === joint ? [] : line.rect)), ...words].some((rect) =>
-        holds(start, rect),
+      ![...tips, ...lines.flatMap((line) => (line.joint === joint ? [] : line.rect)), ...harness.words].some(
+        (rect) => holds(start, rect),
       );
   const room = (joint: number, tip?: Point): readonly Obstacle[] => {
     const here = (rect: Rect): boolean => tip !== undefined && holds(tip, rect);
     return [
-      ...all,
+      ...words,
+      // From a case a leader has to lead across it.
+      ...faces.map((face) => (here(face.rect) ? { ...face, crossed: PRICE.across.own } : face)),
       ...tips.map((rect) => ({ rect, hidden: NEVER, crossed: here(rect) ? 0 : NEVER })),
       ...lines
         .filter((line) => line.joint !== joint)
@@ -193,17 +215,19 @@ function obstaclesOf(harness: Harness) {
 function drawNumber(
   pen: Pen,
   id: string,
-  { joint, end, number, hooked, tip }: Numbered,
+  { joint, end, number, hooked }: Numbered,
   { centre, leader }: Spot,
-  { radius, type, theme }: { radius: number; type: number; theme: Theme },
+  { radius, type, harness }: { radius: number; type: number; harness: Harness },
 ): void {
   const group = pen.group({ id: `${id}-end-${joint + 1}-${end}` });
-  const ring = { stroke: theme.ink, 'stroke-width': 2 };
+  const { theme } = harness;
   if (leader) group.line(leader, { stroke: theme.ink, 'stroke-width': LEADER });
-  // Paper about the dot, so that it is seen on a black wire too.
-  group.circle(tip, DOT + 2.4, { fill: theme.paper });
-  group.circle(tip, DOT, { fill: hooked ? theme.paper : theme.ink, ...ring });
-  group.circle(centre, radius, { fill: hooked ? theme.paper : theme.ink, ...ring });
+  drawEnd(group, harness, { joint, end, hooked, id });
+  group.circle(centre, radius, {
+    fill: hooked ? theme.paper : theme.ink,
+    stroke: theme.ink,
+    'stroke-width': 2,
+  });
   group.text(String(number), centre, {
     size: type,
     weight: 'bold',

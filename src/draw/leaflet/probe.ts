@@ -34,7 +34,7 @@ const SIZE = { needles: [1.3, 2, 3, 4.2, 5.6], handle: 1.9, thick: 0.8, tall: 1.
  * What it costs to hide a word, a lug or another probe, and with the flag a wire of the very lug; with the flag the face of a part or another
  * wire; with the needle and the handle those; and each unit of a longer needle.
  */
-const PRICE = { word: 1000, own: 600, flag: 150, face: 40, line: 30, length: 1.2 } as const;
+const PRICE = { word: 1000, own: 600, flag: 150, face: 40, line: 250, length: 1.2 } as const;
 const WAYS = 32;
 /** How far from the middle of a case to its edge the tip stands. */
 const ON_CASE = 0.82;

@@ -5,11 +5,13 @@
 import { lugId } from '../../circuit/circuit.ts';
 import { type Point, type Rect, round2 } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
+import { TYPE } from '../../parts/outline.ts';
 import type { Prepared } from '../compose.ts';
 import { sheetOf } from '../compose.ts';
 import type { Pen } from '../pen.ts';
 import { ruled, type Theme, themes } from '../theme.ts';
-import { alone } from './alone.ts';
+import { alone, pathsBetween } from './alone.ts';
+import { runsOf } from './beads.ts';
 import {
   type Box,
   cropAbout,
@@ -17,6 +19,8 @@ import {
   type Frame,
   figureOf,
   frameIn,
+  LEAST,
+  POINT,
   type PrintTheme,
 } from './figure.ts';
 import { type Harness, harnessOf, type Made, roomsOf, wordsOf } from './harness.ts';
@@ -31,10 +35,15 @@ interface ProbeSpot {
 }
 
 const MARGIN = 10;
+/** Of a line. */
+const WIDE = 6;
 /** Between two windows. */
 const GUTTER = 12;
 /** Two windows are drawn where they are so much larger than one. */
 const WORTH = 1.25;
+
+/** Millimetres of a drawing unit at most, where names are as small as they may be: larger, the same part would differ from picture to picture. */
+const MOST = ((LEAST + 0.1) * POINT) / TYPE.lug;
 
 /** A window in which nothing is cut off. */
 const EVERYWHERE: Rect = { x: -1e6, y: -1e6, width: 2e6, height: 2e6 };
@@ -86,30 +95,27 @@ export function probeFigure(
       const { part, lug, words } = nth(spots, number);
       return { part, lug: lugId(part, lug), words };
     });
-    const [first] = held;
-    const harness = first && held.length === 1 ? alone(whole, first.part, EVERYWHERE) : whole;
+    const harness = alone(whole, concerned, EVERYWHERE);
     const probes = probesOf(harness, held).map((probe, i) => ({ number: nth(numbers, i), probe }));
     const parts = harness.parts.filter(({ part }) => concerned.has(part.name));
     const window = cropAbout(
       [
         ...parts.flatMap((placed) => [...roomsOf(placed), ...wordsOf(harness, placed)]),
         ...probes.flatMap(({ probe }) => probeRoom(probe, type)),
+        ...pathsBetween(harness, concerned).flatMap((path) => runsOf(path, WIDE)),
       ],
       MARGIN,
     );
-    return { harness, window, probes };
+    return { harness: alone(harness, concerned, window), window, probes };
   };
   const one = (type: number): Layout => {
     const view = viewOf(type, [0, 1]);
-    return { views: [view], places: [view.window], crop: view.window };
+    return { views: [view], places: [view.window], crop: cropAbout([view.window], 1) };
   };
   const two =
     (aside: boolean) =>
     (type: number): Layout => {
-      const views = [0, 1].map((number): View => {
-        const { harness, window, probes } = viewOf(type, [number]);
-        return { harness: alone(harness, nth(spots, number).part, window), window, probes };
-      });
+      const views = [0, 1].map((number) => viewOf(type, [number]));
       const [{ window: a }, { window: b }] = [nth(views, 0), nth(views, 1)];
       const second = aside ? { x: a.width + GUTTER, y: 0 } : { x: 0, y: a.height + GUTTER };
       const crop = aside
@@ -132,7 +138,8 @@ export function probeFigure(
 }
 
 const framed = (box: Box, layoutAt: (type: number) => Layout) => {
-  const frame: Frame = frameIn(box, (type) => layoutAt(type).crop);
+  const whole: Frame = frameIn(box, (type) => layoutAt(type).crop);
+  const frame = { ...whole, scale: Math.min(whole.scale, MOST) };
   return { frame, layout: layoutAt(frame.type) };
 };
 
@@ -149,7 +156,7 @@ function drawView(
   const group = apart
     ? pen.group({ transform: `translate(${round2(place.x - window.x)} ${round2(place.y - window.y)})` })
     : pen;
-  if (apart) group.rect(window, { rx: 6, fill: 'none', ...ruled(theme) });
+  group.rect(window, { rx: 6, fill: 'none', ...ruled(theme) });
   drawHarness(group, id, harness, window, again);
   for (const { number, probe } of probes)
     drawProbe(group.group({ id: `${id}-probe-${number + 1}` }), probe, number, type, theme);

@@ -34,6 +34,8 @@ const CROSSED_LEADERS = 400;
 const HOPELESS = 4 * NEVER;
 /** Spots that a mark chooses from: the cheapest by themselves. */
 const CHOICE = 120;
+/** A mark that stands so badly tries to make others move. */
+const BADLY = 400;
 /** Others that a mark may make move at once. */
 const PUSHED = 2;
 /** Rounds in which every mark chooses again, knowing where the others stand. */
@@ -133,7 +135,7 @@ function pushAway<S extends Spot>(
   i: number,
 ): boolean {
   const now = chosen[i];
-  if (now === undefined || costOf(chosen, now, i) < NEVER) return false;
+  if (now === undefined || costOf(chosen, now, i) < BADLY) return false;
   const total = (of: Chosen): number =>
     of.reduce((sum, spot, k) => (spot === undefined ? sum : sum + costOf(of.slice(0, k), spot, k)), 0);
   const least = total(chosen);

@@ -169,6 +169,38 @@ function cut(points: readonly Point[], rect: Rect | undefined): readonly Point[]
   if (!rect) return points;
   const first = points.findIndex((p) => !holds(rect, p));
   if (first <= 0) return points;
+  const whole = cutAt(points, first, rect);
+  const [tip, corner] = whole;
+  const turns =
+    first > 1 || (tip && corner && Math.abs(tip.x - corner.x) + Math.abs(tip.y - corner.y) < TURN);
+  return (turns ? movedOut(points, rect) : undefined) ?? whole;
+}
+
+/** How far before a tag a line turns that turned where the tag has grown. */
+const TURN = 7;
+
+/** A line whose first corner lies in the grown tag, with the corner moved out, so that it still ends at the middle of the edge that it came to. */
+function movedOut(points: readonly Point[], { x, y, width, height }: Rect): readonly Point[] | undefined {
+  const [tip, corner, next, after] = points;
+  if (!tip || !corner || !next || !after) return undefined;
+  const [dx, dy] = [Math.sign(corner.x - tip.x), Math.sign(corner.y - tip.y)];
+  const edge = {
+    x: dx === 0 ? tip.x : dx > 0 ? x + width : x,
+    y: dy === 0 ? tip.y : dy > 0 ? y + height : y,
+  };
+  const out = ({ x: px, y: py }: Point): Point => ({
+    x: dx === 0 ? px : edge.x + dx * TURN,
+    y: dy === 0 ? py : edge.y + dy * TURN,
+  });
+  const [turned, then] = [out(corner), out(next)];
+  // The stretch after the next one must not turn back.
+  const before = (after.x - next.x) * dx + (after.y - next.y) * dy;
+  const now = (after.x - then.x) * dx + (after.y - then.y) * dy;
+  if (before * now <= 0) return undefined;
+  return [edge, turned, then, ...points.slice(3)];
+}
+
+function cutAt(points: readonly Point[], first: number, rect: Rect): readonly Point[] {
   const [a, b] = [nth(points, first - 1), nth(points, first)];
   const edge: Point =
     a.x === b.x

@@ -156,3 +156,30 @@ export function crowdedNamesIn(svg: string): readonly string[] {
   }
   return errors;
 }
+
+/** Numbers that stand nearer to another joint's new end than to their own, and ends whose paper lies on another's solder. */
+export function strayedNumbersIn(svg: string): readonly string[] {
+  const { circles } = read(svg);
+  const groups = [...new Set(circles.map(({ group }) => group))].flatMap((group) => {
+    const joint = /-end-(\d+)-(?:from|to)$/.exec(group)?.[1];
+    if (joint === undefined) return [];
+    const mine = circles.filter((one) => one.group === group).sort((a, b) => a.r - b.r);
+    // A dot in ink with paper about it, or paper alone with a hook on it; and the number's disc.
+    const [least, next] = mine;
+    const [tip, disc] = [mine.length > 2 ? next : least, mine.at(-1)];
+    if (!least || !tip || !disc) throw new Error(group);
+    return { group: group.slice(group.lastIndexOf('-end-') + 5), joint, tip, disc, dot: least };
+  });
+  const errors: string[] = [];
+  for (const { group, joint, tip, disc } of groups) {
+    const own = Math.hypot(tip.x - disc.x, tip.y - disc.y);
+    for (const other of groups) {
+      if (other.group === group) continue;
+      if (other.joint !== joint && Math.hypot(other.tip.x - disc.x, other.tip.y - disc.y) < own)
+        errors.push(`number of ${group} is nearer to the end ${other.group}`);
+      if (Math.hypot(other.dot.x - tip.x, other.dot.y - tip.y) < tip.r + other.dot.r)
+        errors.push(`paper of ${group} on the solder of ${other.group}`);
+    }
+  }
+  return errors;
+}

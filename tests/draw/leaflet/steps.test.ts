@@ -87,7 +87,11 @@ describe.each(samples)('%s', (name) => {
       for (const { index, end, number, soldered } of wanted) {
         const own = <T extends { group: string }>(marks: readonly T[]): readonly T[] =>
           marks.filter(({ group }) => group.endsWith(`-end-${index + 1}-${end}`));
-        const [, dot, bead] = own(drawing.circles);
+        // Paper, then a dot; or paper alone with a hook on it.
+        const [paper, solder] = own(drawing.circles);
+        const [dot, bead] = [soldered === 'now' ? solder : paper, own(drawing.circles).at(-1)];
+        const hook = drawing.paths.filter(({ group }) => group.endsWith(`-hook-${index + 1}-${end}`));
+        expect(hook.length).toBe(soldered === 'now' ? 0 : 1);
         expect(own(drawing.texts).map(({ words }) => words)).toEqual([String(number)]);
         expect(new Set([dot?.fill, bead?.fill])).toEqual(
           new Set([soldered === 'now' ? '#1d2b36' : '#ffffff']),

@@ -1,0 +1,35 @@
+/** A leaflet in which no line ends between a number and its unit. */
+import type { Block, Cell } from './document.ts';
+
+/** The units that a leaflet has; a letter behind one makes it another word. */
+const UNIT = /(\d) (?=(?:[kM]?Ω|[pnµ]F|mm|V|W|k?Hz|dB|°C|%)(?!\p{L}))/gu;
+
+const unbrokenText = (text: string): string => text.replace(UNIT, '$1\u00a0');
+
+const unbrokenCell = (cell: Cell): Cell =>
+  cell.is === 'text' ? { ...cell, text: unbrokenText(cell.text) } : cell;
+
+/** The same blocks with spaces that do not break before units; pictures stay as they are. */
+export const unbroken = (blocks: readonly Block[]): readonly Block[] => blocks.map(unbrokenBlock);
+
+function unbrokenBlock(block: Block): Block {
+  switch (block.is) {
+    case 'heading':
+    case 'paragraph':
+      return { ...block, text: unbrokenText(block.text) };
+    case 'list':
+      return { ...block, items: block.items.map(unbrokenText) };
+    case 'table':
+      return { ...block, rows: block.rows.map((row) => row.map(unbrokenCell)) };
+    case 'sheet':
+      return block.caption === undefined ? block : { ...block, caption: unbrokenText(block.caption) };
+    case 'box':
+    case 'beside':
+    case 'together':
+      return { ...block, blocks: unbroken(block.blocks) };
+    case 'figure':
+    case 'contents':
+    case 'lines':
+      return block;
+  }
+}
