@@ -107,9 +107,6 @@ export const figureStyles = `/* Figures of Solderleaf kits. */
 .slf[data-ready] .slf-card { grid-area: 1 / 1; }
 .slf[data-ready] .slf-card[data-off] { visibility: hidden; }
 
-@container (max-width: ${WIDE - 0.02}px) {
-  .slf-stage { margin-inline: calc(-1.25rem - 1px); border-radius: 0; border-inline: 0; }
-}
 @container (min-width: ${WIDE}px) {
   .slf-wide { display: block; }
   .slf-narrow { display: none; }
