@@ -53,7 +53,7 @@ export const figureStyles = `/* Figures of Solderleaf kits. */
 .slf-options input:focus-visible + span, .slf button:focus-visible, .slf-view:focus-visible, .slf-scroll:focus-visible, .slf-cards:focus-visible { ${focus} }
 
 .slf-main { display: grid; grid-template-columns: minmax(0, 1fr); gap: 1rem; align-items: start; }
-.slf-stage { min-width: 0; border: ${rule}; border-radius: 10px; overflow: hidden; }
+.slf-stage { min-width: 0; border: ${rule}; border-radius: 10px; overflow: clip; }
 .slf-view { overflow: auto; }
 .slf-view:focus-visible { outline-offset: -3px; }
 .slf-view svg { margin-inline: auto; touch-action: pan-x pan-y; }
@@ -61,7 +61,7 @@ export const figureStyles = `/* Figures of Solderleaf kits. */
 .slf-wide { display: none; }
 .slf-wide svg { width: 100%; max-width: 75rem; }
 .slf-narrow svg { max-width: none; }
-.slf-name { min-height: 4.25rem; padding: 0.5rem 0.75rem !important; border-top: ${rule}; background: ${ink('plate')}; color: ${ink('ink')}; }
+.slf-name { position: sticky; bottom: 0; min-height: 4.25rem; padding: 0.5rem 0.75rem !important; border-top: ${rule}; background: ${ink('plate')}; color: ${ink('ink')}; }
 
 .slf-cards { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 17rem), 1fr)); gap: 0.75rem; }
 .slf-card { padding: 0.875rem 1rem; border: ${rule}; border-radius: 10px; background: ${ink('plate')}; }
