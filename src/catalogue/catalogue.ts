@@ -17,6 +17,8 @@ export const outputs = [
   'booklet',
   'shop',
 ] as const;
+/** The folder of shop pages among the outputs. */
+export const SHOP_FOLDER = 'shop';
 export type Output = (typeof outputs)[number];
 
 /** A member of a family: the family by its place in the catalogue's file, counted from 0, and by axis the value it has. */

@@ -49,3 +49,6 @@ export function rectAbout(rects: readonly Rect[]): Rect {
 export const fine = (n: number): number => Math.round(n * 1e6) / 1e6;
 
 export const round2 = (n: number): number => Math.round(n * 100) / 100 + 0;
+
+export const sameBox = (a: Rect, b: Rect): boolean =>
+  a.x === b.x && a.y === b.y && a.width === b.width && a.height === b.height;

@@ -4,7 +4,7 @@
 const LONGEST = 500;
 
 /** What is wrong with an address, in words, and what to write. */
-export interface WrongAddress {
+interface WrongAddress {
   readonly wrong: string;
   readonly remedy: string;
 }

@@ -116,7 +116,7 @@ function findChips(
 }
 
 /** What parts take up, with their words and the boxes of those that are highlighted. */
-const bodiesOf = (parts: Placement['parts'], highlighted: ReadonlySet<string>): readonly Rect[] =>
+export const bodiesOf = (parts: Placement['parts'], highlighted: ReadonlySet<string>): readonly Rect[] =>
   parts.flatMap(({ part, frame, outline }) => [
     ...(highlighted.has(part.name) ? [rectToSheet(frame, highlightBox(outline))] : []),
     ...[outline.body, ...outline.blocked, ...outline.lugs.map((lug) => lug.tag)].map((rect) =>
@@ -126,23 +126,6 @@ const bodiesOf = (parts: Placement['parts'], highlighted: ReadonlySet<string>): 
       around(centre.x, centre.y, textWidth(text, size, weight), size),
     ),
   ]);
-
-/** From where to where across a drawing there is something: parts, wires, and chips that stand out no further than `beside`. */
-export function inkAcross(
-  placement: Placement,
-  highlighted: ReadonlySet<string>,
-  beside: number,
-): { readonly left: number; readonly right: number } {
-  const rects = [
-    ...bodiesOf(placement.parts, highlighted),
-    ...placement.wires.flatMap((wire) => runOf(wire).rects),
-    ...chipsOf(placement, highlighted, beside).map(({ rect }) => rect),
-  ];
-  return {
-    left: Math.min(...rects.map(({ x }) => x)),
-    right: Math.max(...rects.map(({ x, width }) => x + width)),
-  };
-}
 
 /** A wire longer than this has its code near both ends: whoever follows one from a lug meets it soon. */
 const LONG = 560;
@@ -265,7 +248,7 @@ interface Run {
   readonly rects: readonly Rect[];
 }
 
-const runOf = (wire: PlacedWire): Run => ({
+export const runOf = (wire: PlacedWire): Run => ({
   wire,
   rects: wire.points.slice(1).map((b, i) => {
     const a = wire.points[i] ?? b;

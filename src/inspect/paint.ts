@@ -117,9 +117,10 @@ export function paint(root: XmlElement): Painting {
     if (element.name === 'style' && KEEPS_INKS.test(element.text)) return;
     if (element.name !== 'text' && element.text.trim() !== '') unread('text outside a text element');
     if (element.name === 'g' || element === root) {
-      // How a part looks in another state: what is not displayed is not painted.
-      if (element.name === 'g' && element.attributes.get('display') === 'none') return;
+      const before = marks.length;
       for (const child of element.children) visit(child, here);
+      // How a part looks in another state: what is not displayed is not painted, but must be such as could be.
+      if (element.name === 'g' && element.attributes.get('display') === 'none') marks.length = before;
       return;
     }
     for (const child of element.children)

@@ -10,15 +10,17 @@ import type { Outlined } from './seating.ts';
 import { boxOf } from './settle.ts';
 import type { Wiring } from './wiring.ts';
 
-/** What is added to the seed of a search in the same width. */
-const AGAIN = [0, 1000] as const;
 /** Grid units kept free between parts: two wires side by side. */
 const BETWEEN = 3;
+/** More of it, where a crossing hides the end of a wire: tried in the same width, before it is widened; without a search only room helps. */
+const SEARCHED = [0, 1] as const;
+const UNSEARCHED = [0, 2, 5] as const;
+const SEEDS = 1000;
 /** By how much a column is widened where wires find no way in it, grid units: one after the other. */
 const WIDER = [0, 2, 4, 7, 11, 16, 24, 40] as const;
 
 /**
- * The wiring of a kit in a column; `undefined` where no width that is tried has a way for every wire.
+ * The wiring of a kit in a column; `undefined` where no width that is tried has a way for every wire that shows all its crossings and ends.
  *
  * @param widest grid units across that parts and wires are to take
  * @param margin free rows above and below the parts
@@ -31,21 +33,19 @@ export function wiredInColumn(
   effort: Effort,
 ): Wiring | undefined {
   const least = Math.max(widest, ...parts.map(leastAcross));
-  let best: { readonly wiring: Wiring; readonly spoilt: number } | undefined;
   for (const more of WIDER) {
     const width = least + more;
-    const first = stackedIn(parts, joints, width);
-    // Where wires have their ways but one hides the end of another, other places in the same width may do.
-    for (const again of AGAIN) {
-      const seed = effort.seed + again;
-      const wiring = search(first, joints, BETWEEN, margin, { ...effort, seed }, width);
-      if (!wiring) break;
-      const spoilt = clearCrossings(wiring);
-      if (spoilt === 0) return wiring;
-      if (!best || spoilt < best.spoilt) best = { wiring, spoilt };
+    for (const roomier of effort.steps > 0 ? SEARCHED : UNSEARCHED) {
+      const between = BETWEEN + roomier;
+      // Another seed as well: what hid a wire's end the first time is not met again.
+      const again = { ...effort, seed: effort.seed + SEEDS * roomier };
+      const first = stackedIn(parts, joints, width, between);
+      const wiring = search(first, joints, between, margin, again, width);
+      if (wiring && clearCrossings(wiring) === 0) return wiring;
+      if (!wiring && effort.steps > 0) break;
     }
   }
-  return best?.wiring;
+  return undefined;
 }
 
 const standingAs = (
@@ -71,6 +71,7 @@ function stackedIn(
   parts: readonly Outlined[],
   joints: readonly Joint[],
   widest: number,
+  between: number,
 ): readonly GridPart[] {
   const byName = new Map(parts.map((one) => [one.part.name, one]));
   const near = byNeighbourhood(parts, joints).flatMap((name) => byName.get(name) ?? []);
@@ -83,10 +84,10 @@ function stackedIn(
     const { x1, y1 } = boxOf(upright);
     if (column > 0 && column + x1 > widest) {
       column = 0;
-      row = below + BETWEEN;
+      row = below + between;
     }
     places.set(one.part.name, { ...upright, column, row });
-    column += Math.ceil(x1) + BETWEEN;
+    column += Math.ceil(x1) + between;
     below = Math.max(below, row + Math.ceil(y1));
   }
   return parts.flatMap(({ part }) => places.get(part.name) ?? []);

@@ -22,6 +22,12 @@ export function chargeOutside(grid: Grid, box: Rect, by: 1 | -1): void {
   }
 }
 
+/** Closes what lies beside a column: no wire leaves it. */
+export function closeBeside(grid: Grid, first: number, widest: number): void {
+  for (let x = 0; x < grid.columns; x++)
+    if (x < first || x > first + widest) for (let y = 0; y < grid.rows; y++) grid.close(grid.node(x, y), 1);
+}
+
 /** Added to the score for wires that run round more than one side of a box. */
 export function ringsPrice({ columns }: Grid, paths: readonly (RoutedPath | undefined)[], box: Rect): number {
   const [right, bottom] = [box.x + box.width, box.y + box.height];

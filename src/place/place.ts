@@ -86,7 +86,7 @@ async function placedAnew(
   progress('placing parts');
   const many = parts.length > MANY;
   const { widest } = arrangement;
-  // Hundreds of parts fit in no column; what is wide enough for them scrolls.
+  // What fits in no column, as hundreds of parts do not, is placed as wide as it comes.
   if (widest !== undefined && !many) {
     const wiring = wiredInColumn(parts, kit.joints, widest, MARGIN, effort);
     if (wiring) return finish(wiring.gridParts, wiring.result());

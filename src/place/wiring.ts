@@ -3,12 +3,12 @@
  * can be moved afterwards; only the wires concerned are then laid again, which is what makes a search affordable.
  */
 import { lugIdOf } from '../circuit/circuit.ts';
-import { PITCH, type Point, type Rect } from '../common/geometry.ts';
+import { PITCH, type Point, type Rect, sameBox } from '../common/geometry.ts';
 import type { Joint } from '../describe/kit.ts';
 import { is } from '../parts/index.ts';
 import type { Port } from '../parts/outline.ts';
 import { directionToSheet, extent, type Frame, rectToSheet, toSheet } from './frame.ts';
-import { chargeOutside, ringsPrice } from './outside.ts';
+import { chargeOutside, closeBeside, ringsPrice } from './outside.ts';
 import { type GridPart, type PlacedWire, standing } from './placement.ts';
 import { type AccessPoint, type Direction, Grid, type RoutedPath, type RouteRequest } from './route/grid.ts';
 import { Router } from './route/route.ts';
@@ -45,9 +45,6 @@ export function bounds(gridParts: readonly GridPart[]): Rect {
   return { x: left, y: top, width: right - left, height: bottom - top };
 }
 
-const sameBox = (a: Rect, b: Rect): boolean =>
-  a.x === b.x && a.y === b.y && a.width === b.width && a.height === b.height;
-
 export interface Wired {
   readonly frames: ReadonlyMap<string, Frame>;
   readonly wires: readonly PlacedWire[];
@@ -64,7 +61,8 @@ export class Wiring {
   readonly #joints: readonly Joint[];
   /** Indices of the joints that have a way across the sheet: all but straps. */
   readonly #ways: readonly number[];
-  readonly #widest: number | undefined;
+  /** Of the column that nothing leaves, grid units, where there is one. */
+  readonly widest: number | undefined;
   readonly #left: number;
   readonly #top: number;
   readonly #grid: Grid;
@@ -90,13 +88,13 @@ export class Wiring {
   ) {
     const box = bounds(gridParts);
     this.#joints = joints;
-    this.#widest = widest;
+    this.widest = widest;
     // One more on every side for the grid's closed edge.
     this.#left = (widest === undefined ? box.x : 0) - margin - 1;
     this.#top = box.y - margin - 1;
     const across = widest ?? Math.ceil(box.width);
     this.#grid = new Grid(across + 2 * margin + 3, Math.ceil(box.height) + 2 * margin + 3);
-    if (widest !== undefined) this.#closeBeside(widest);
+    if (widest !== undefined) closeBeside(this.#grid, margin + 1, widest);
     this.#ends = endsOf(joints);
     this.#needed = new Set(this.#ends.keys());
     for (const gridPart of gridParts) this.#gridPart(gridPart, 1);
@@ -105,11 +103,6 @@ export class Wiring {
     this.#ways = joints.flatMap((joint, i) => (this.#strapOf(joint) ? [] : [i]));
     this.#tasks = this.#ways.map((i) => this.#taskOf(i));
     this.#router = new Router(this.#grid, this.#tasks, many);
-  }
-
-  /** Of the column that nothing leaves, grid units, where there is one. */
-  get widest(): number | undefined {
-    return this.#widest;
   }
 
   get gridParts(): readonly GridPart[] {
@@ -167,7 +160,7 @@ export class Wiring {
       box.y + box.height > this.#top + this.#grid.rows - room
     )
       return false;
-    if (this.#widest !== undefined && (box.x < 0 || box.x + box.width > this.#widest)) return false;
+    if (this.widest !== undefined && (box.x < 0 || box.x + box.width > this.widest)) return false;
     const moved = this.#replace(gridParts);
     const tasks = this.#tasks.map((task, k) => {
       const joint = this.#joints[this.#ways[k] ?? -1];
@@ -233,14 +226,6 @@ export class Wiring {
     this.#gridParts = gridParts;
     if (resized) this.#chargeOutside(1);
     return moved;
-  }
-
-  #closeBeside(widest: number): void {
-    for (let x = 0; x < this.#grid.columns; x++) {
-      const column = x + this.#left;
-      if (column >= 0 && column <= widest) continue;
-      for (let y = 0; y < this.#grid.rows; y++) this.#grid.close(this.#grid.node(x, y), 1);
-    }
   }
 
   #chargeOutside(by: 1 | -1): void {

@@ -69,7 +69,7 @@ export function commonFiles(kits: readonly KitData[]): readonly ShopContent[] {
   return [{ path: 'index.html', content: page }, ...files];
 }
 
-export const shopFileOf = (path: string, content: string | Uint8Array): ShopFile => ({
+const shopFileOf = (path: string, content: string | Uint8Array): ShopFile => ({
   path,
   bytes: Buffer.byteLength(content),
   sha256: sha256Of(content),

@@ -12,7 +12,7 @@ const MOST_STATES = 8;
 export const altOf = ({ title, language }: KitData): string => sayIn(language)('gallery.alt', { title });
 
 /** What the circuit is for; where the kit does not say, what sounds in each position. */
-export function descriptionOf(data: KitData): string {
+function descriptionOf(data: KitData): string {
   const { about, states, language } = data;
   if (about !== null) return about;
   if (states.length > MOST_STATES) return altOf(data);

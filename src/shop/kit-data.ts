@@ -26,7 +26,7 @@ import { valueWords } from '../parts/value-words.ts';
 
 /** What a shop may look for in a kit. */
 const groups = ['pickup', 'switch', 'control', 'component', 'other'] as const;
-export type PartGroup = (typeof groups)[number];
+type PartGroup = (typeof groups)[number];
 
 const words = z.string();
 const lug = z
@@ -147,7 +147,7 @@ export type KitData = z.output<typeof kitDataSchema>;
 export const formatShopJsonSchema = (): string => formatted(jsonSchema(kitDataSchema, 'Solderleaf kit data'));
 
 /** What a kit’s data says of more than the kit: who it is from, and which drawings lie beside it. */
-export interface KitSurroundings {
+interface KitSurroundings {
   readonly workshop?: Pick<Workshop, 'name' | 'website'>;
   readonly pictures?: KitData['pictures'];
 }

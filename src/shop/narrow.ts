@@ -12,15 +12,13 @@ import { prepare } from '../prepare.ts';
 /** CSS pixels: what a phone shows across. */
 const COLUMN = 360;
 
-export interface NarrowOptions
-  extends Omit<Aspect, 'only' | 'page' | 'sheet' | 'step' | 'width'>,
-    PlaceOptions {
+interface NarrowOptions extends Omit<Aspect, 'only' | 'page' | 'sheet' | 'step' | 'width'>, PlaceOptions {
   /** Of the column, CSS pixels. */
   readonly width?: number;
 }
 
 /** One of the pieces: a drawing by itself. */
-export interface NarrowPiece {
+interface NarrowPiece {
   /** Of its file, and the prefix of its ids. */
   readonly name: string;
   /** For an `<img>`. */

@@ -1,15 +1,21 @@
 /**
  * How time grows with the size of a kit: `check`, `draw` and `loads` of the built program on kits made here, far larger
  * than any guitar's. Each is also given as a ratio to an empty run of the program on this machine. Then how the time for what
- * sounds and for the loads grows with the number of settings of the switches, all else alike: it should double as they do.
+ * sounds and for the loads grows with the number of settings of the switches, all else alike: it should double as they do. Last
+ * what a shop page loads of the HSS kit: `size.ts page` prints that alone.
  */
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import { solveLoads } from '../../src/analyse/index.ts';
 import { kitFromValue } from '../../src/checked.ts';
 import { seeded } from '../../src/common/random.ts';
+import { inkStyles } from '../../src/draw/ink-roles.ts';
+import { findArrangement } from '../../src/files/layouts.ts';
+import { loadKit } from '../../src/files/load.ts';
+import { prepare, render, renderInline } from '../../src/pipeline.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
 import { manySettings } from './settings.ts';
 
@@ -133,6 +139,23 @@ function growth(): void {
   }
 }
 
+/** Bytes of what a page loads, as it is and compressed. */
+async function onPage(): Promise<void> {
+  const { kit } = await loadKit('samples/kestrel-hss.yaml');
+  const arrangement = findArrangement(kit?.arrangement ?? '');
+  if (!kit || typeof arrangement === 'string') throw new Error('the HSS kit has an error');
+  const one = await prepare(kit, arrangement);
+  for (const [name, text] of [
+    ['static, whole sheet', render(one).svg],
+    ['inline, whole sheet', renderInline(one)],
+    ['inline, wiring', renderInline(one, { only: ['drawing'] })],
+    ['inks of theme.css', inkStyles()],
+  ] as const)
+    console.log(
+      `${name.padEnd(24)}${`${text.length} bytes`.padStart(16)}${`${gzipSync(text, { level: 9 }).length} compressed`.padStart(22)}`,
+    );
+}
+
 const folder = mkdtempSync(join(tmpdir(), 'size-'));
 const run = (
   ...args: string[]
@@ -167,6 +190,7 @@ try {
     }
   }
   if (!only || only === 'settings') growth();
+  if (!only || only === 'page') await onPage();
 } finally {
   rmSync(folder, { recursive: true });
 }

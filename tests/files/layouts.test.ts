@@ -134,7 +134,10 @@ describe('of a file of one’s own', () => {
     [SOUND.replace('[6, 0]', '[0, -401]'), ':6:15: -401 is too small. Write at least -400.'],
     [SOUND.replace('[6, 0]', '[1.5, 0]'), /^:6:12: expected a whole number/],
     [`${SOUND}    trun: 1\n`, /^:7:5: unknown key “trun”\. Did you mean turn\?/],
-    [`${SOUND}rows: 2\n`, /^:7:1: unknown key “rows”\. Allowed: arrangement, about, millimetres, seats/],
+    [
+      `${SOUND}rows: 2\n`,
+      /^:7:1: unknown key “rows”\. Allowed: arrangement, about, millimetres, widest, seats/,
+    ],
     ['kit: a\nparts: {}\njoints: []\n', /^:1:1: it is a kit, not an arrangement/],
     [
       'shopping: list\n',

@@ -24,12 +24,11 @@ import {
 } from '../../publish/leaflet-plan.ts';
 import { figuresOf } from '../../report/figures.ts';
 import { loadsData } from '../../report/loads-data.ts';
-import type { Job, Output } from '../catalogue.ts';
+import { type Job, type Output, SHOP_FOLDER } from '../catalogue.ts';
 import { type KitFigures, figuresOf as kitFigures } from '../changes/figures.ts';
 import { loadJob } from '../load-job.ts';
 import { Cache, placementsIn } from './cache.ts';
 import { madeKey } from './keys.ts';
-import { SHOP_FOLDER } from './shop.ts';
 
 /** What a worker is told; plain data. */
 export interface Task {

@@ -8,15 +8,12 @@ import { commonFiles, dataIn, MANIFEST, manifestOf } from '../../publish/embed-f
 import { dataPath } from '../../publish/embed-kit.ts';
 import type { KitData } from '../../shop/kit-data.ts';
 import { type ShopFile, shopManifestSchema } from '../../shop/manifest.ts';
-import type { Catalogue } from '../catalogue.ts';
+import { type Catalogue, SHOP_FOLDER } from '../catalogue.ts';
 import { hashOf } from './cache.ts';
 import type { Earlier } from './earlier.ts';
 import { ALL_KITS, type Entry } from './manifest.ts';
 import type { BuildOptions, Listener } from './options.ts';
 import type { FileHashes, Outputs } from './write-out.ts';
-
-/** The folder of shop pages among the outputs. */
-export const SHOP_FOLDER = 'shop';
 
 /** What the shared files of a build are made from and with. */
 interface Building extends Pick<BuildOptions, 'program' | 'check'> {
