@@ -32,6 +32,8 @@ interface Scene {
   readonly values?: 'all' | ReadonlySet<string>;
   /** Where names and values stand, which is found anew where it is left out. */
   readonly told?: ReadonlyMap<string, Words>;
+  /** The parts whose names and values are found then; all where left out. */
+  readonly named?: ReadonlySet<string>;
   /** Whether an end of a joint that was made before is only hooked in as yet; none where left out. */
   readonly hooked?: (joint: number, end: EndName) => boolean;
 }
@@ -100,7 +102,7 @@ const WIDE = { line: 5, airy: 13 } as const;
 
 /** The words of the parts, clear of the joints that there are. */
 function toldIn(
-  { sheet, made, type, values }: Scene,
+  { sheet, made, type, values, named }: Scene,
   parts: readonly PlacedPart[],
   tags: ReadonlyMap<string, Tag>,
   paths: readonly (readonly Point[])[],
@@ -115,6 +117,7 @@ function toldIn(
         },
   );
   return wordsIn(
+    named ? parts.filter(({ part }) => named.has(part.name)) : parts,
     parts,
     type,
     { wires, tags: [...tags.values()].map(({ rect }) => rect) },

@@ -32,6 +32,8 @@ interface Around {
 
 interface Written extends Spot {
   readonly slots: readonly LabelSlot[];
+  /** How far from there they stand. */
+  readonly by: Point;
 }
 
 const STEP = 8;
@@ -54,8 +56,14 @@ const PRICE = {
 /** Between a component's body and its words. */
 const BESIDE = 4;
 
-/** The words of all parts at a size of type. */
+/**
+ * The words of parts at a size of type.
+ *
+ * @param written those whose words are found
+ * @param parts all that are drawn
+ */
 export function wordsIn(
+  written: readonly PlacedPart[],
   parts: readonly PlacedPart[],
   size: number,
   { wires, tags }: Around,
@@ -78,7 +86,7 @@ export function wordsIn(
       ];
     }),
   ];
-  const named = stand(parts, (placed) => {
+  const named = stand(written, (placed) => {
     const obstacles = obstaclesAt(placed);
     const told = values === 'all' && !is(placed.part, 'component');
     const whole = choiceOf(nameSpots(placed, waysOf(placed, size, told)), obstacles);
@@ -91,15 +99,15 @@ export function wordsIn(
   });
   // A value takes what the names leave.
   const taken = [...named.values()].map(({ room }) => ({ rect: room, hidden: NEVER, crossed: 0 }));
-  const valued = stand(parts, (placed) =>
+  const valued = stand(written, (placed) =>
     is(placed.part, 'component')
       ? choiceOf(valueSpots(placed, size), [...obstaclesAt(placed), ...taken])
       : [],
   );
   return new Map(
-    parts.map(({ part: { name } }): [string, Words] => [
+    written.map(({ part: { name } }): [string, Words] => [
       name,
-      { name: named.get(name)?.slots ?? [], value: valued.get(name)?.slots ?? [] },
+      { name: slotsAt(named.get(name)), value: slotsAt(valued.get(name)) },
     ]),
   );
 }
@@ -124,13 +132,18 @@ const airy = (slots: readonly LabelSlot[]): Rect => {
   return { x: x - AIR, y, width: width + 2 * AIR, height };
 };
 
-const written = (slots: readonly LabelSlot[], price: number): Written => {
+const UNMOVED: Point = { x: 0, y: 0 };
+const standing = (slots: readonly LabelSlot[], price: number): Written => {
   const room = airy(slots);
-  return { centre: centreOf(room), room, slots, price };
+  return { centre: centreOf(room), room, slots, by: UNMOVED, price };
 };
 
-const moved = (slots: readonly LabelSlot[], dx: number, dy: number): readonly LabelSlot[] =>
-  slots.map((slot) => ({ ...slot, centre: { x: slot.centre.x + dx, y: slot.centre.y + dy } }));
+/** Lines where they stand at last; none where nothing is written. */
+const slotsAt = (at: Written | undefined): readonly LabelSlot[] =>
+  at?.slots.map((slot) => ({
+    ...slot,
+    centre: { x: slot.centre.x + at.by.x, y: slot.centre.y + at.by.y },
+  })) ?? [];
 
 /** Lines that a name may be written in. */
 interface Way {
@@ -167,7 +180,8 @@ function* nameSpots(placed: PlacedPart, ways: readonly Way[]): Generator<Written
   const component = is(part, 'component');
   for (const { slots, price } of ways) {
     const room = airy(slots);
-    for (const { x, y } of MOVED) {
+    for (const by of MOVED) {
+      const { x, y } = by;
       const rect = { ...room, x: room.x + x, y: room.y + y };
       // A component's name stands at its body, whichever side of it.
       if (component ? gap(rect, body) > NEAR : !near(rect, body)) continue;
@@ -175,7 +189,8 @@ function* nameSpots(placed: PlacedPart, ways: readonly Way[]): Generator<Written
       yield {
         centre: centreOf(rect),
         room: rect,
-        slots: moved(slots, x, y),
+        slots,
+        by,
         price: price + Math.abs(x) + Math.abs(y) + out,
       };
     }
@@ -214,12 +229,12 @@ function* valueSpots(placed: PlacedPart, size: number): Generator<Written> {
   const { x, y } = centreOf(body);
   const usual = valuesOf(placed, size);
   if (usual.length === 0) return;
-  yield written(usual, 0);
+  yield standing(usual, 0);
   const text = usual.map((slot) => slot.text).join(' ');
   const { width, height } = roomOf({ ...nth(usual, 0), text });
   const [across, down] = [(body.width + width) / 2 + BESIDE, (body.height + height) / 2 + BESIDE];
   const line = (centre: Point, price: number): Written =>
-    written([{ ...nth(usual, 0), text, centre }], price);
+    standing([{ ...nth(usual, 0), text, centre }], price);
   for (let slide = 0; slide <= MOVES.across; slide++)
     for (const way of slide === 0 ? [0] : [-1, 1]) {
       const off = slide * way * STEP;
@@ -230,5 +245,5 @@ function* valueSpots(placed: PlacedPart, size: number): Generator<Written> {
       yield line({ x: x - across, y: y + off }, 30 + 2 * Math.abs(off));
     }
   // Nowhere: the list of joints tells it too.
-  yield { centre: { x, y }, room: NOWHERE, slots: [], price: PRICE.left };
+  yield { centre: { x, y }, room: NOWHERE, slots: [], by: UNMOVED, price: PRICE.left };
 }

@@ -87,10 +87,25 @@ export function probeFigure(
   const sheet = sheetOf(prepared);
   const theme = themes[themeName];
   const made = sheet.lines.map((_, i): Made => (joints.includes(i) ? 'before' : 'absent'));
-  /** Through one window the lugs of these numbers. */
+  const known = new Map<string, View>();
+  /** Through one window the lugs of these numbers; the same one is asked for beside and below the other. */
   const viewOf = (type: number, numbers: readonly number[]): View => {
+    const key = `${type} ${numbers}`;
+    const view = known.get(key) ?? newView(type, numbers);
+    known.set(key, view);
+    return view;
+  };
+  const newView = (type: number, numbers: readonly number[]): View => {
     const concerned = new Set(numbers.map((number) => nth(spots, number).part));
-    const whole = harnessOf({ sheet, theme, made, concerned, type, ...(hooked ? { hooked } : {}) });
+    const whole = harnessOf({
+      sheet,
+      theme,
+      made,
+      concerned,
+      named: concerned,
+      type,
+      ...(hooked ? { hooked } : {}),
+    });
     const held = numbers.map((number) => {
       const { part, lug, words } = nth(spots, number);
       return { part, lug: lugId(part, lug), words };
