@@ -8,7 +8,7 @@ it('a random kit is drawn in every second arrangement at the usual effort withou
 }, async () => {
   const kit = kitOfSeed(5005);
   if (!('parts' in kit)) throw new Error('no kit');
-  const seated = arrangementNames().filter((name, i) => name !== 'free-flow' && i % 2 === 0);
+  const seated = arrangementNames().filter((name, i) => !/free-flow|narrow-column/.test(name) && i % 2 === 0);
   expect(seated.length).toBeGreaterThan(1);
   expect(await drawingErrors(kit, 5005, DEFAULT_EFFORT, seated)).toEqual([]);
 });
