@@ -51,7 +51,7 @@ describe('seen from the other side', () => {
 });
 
 describe('a left-handed build', () => {
-  it.each(arrangementNames().filter((name) => name !== 'free-flow'))(
+  it.each(arrangementNames().filter((name) => !['free-flow', 'narrow-column'].includes(name)))(
     '%s: seats the other way round, pots and switches with their lugs as they are',
     async (name) => {
       const [right, left] = [await placed(name, 'right'), await placed(name, 'left')];

@@ -161,11 +161,14 @@ it.each([
 ])('%d mm are %s inches', (length, words) => expect(inches(length / 1000)).toBe(words));
 
 describe('an arrangement', () => {
-  it('of the program says how large it is, but for free flow, which is of no instrument', () => {
+  it('of the program says how large it is, but for free flow and the narrow column, which are of no instrument', () => {
     const names = readdirSync('layouts')
       .filter((name) => name.endsWith('.yaml'))
       .map((name) => name.slice(0, -5));
-    expect(names.filter((name) => arrangementOf(name).millimetres === undefined)).toEqual(['free-flow']);
+    expect(names.filter((name) => arrangementOf(name).millimetres === undefined)).toEqual([
+      'free-flow',
+      'narrow-column',
+    ]);
     expect(freeFlow.millimetres).toBeUndefined();
   });
   it.each(['0', '-1', '51', 'wide'])('of %s mm a unit is refused at its place', (millimetres) => {
