@@ -96,8 +96,8 @@ export function contentsOf(sheet: Sheet, theme: Theme): Contents {
     width: placement.width - 2 * trim.x,
     height: placement.height - 2 * trim.y,
     type: Math.min(TYPE.lug, ...labels.map(({ size }) => size)),
-    // Only a column has no margin to spare.
-    ...(sheet.width === undefined
+    // Only a column has no margin to spare. A step keeps it: what is not soldered yet is not drawn, and the drawing must not move.
+    ...(sheet.width === undefined || sheet.emphasis?.includes('absent')
       ? {}
       : { ink: inkAcross(placement, sheet.highlighted, besideDrawing(sheet)) }),
   };

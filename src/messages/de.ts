@@ -471,7 +471,7 @@ export const de: Messages = {
   'leaflet.designed-say':
     'Vorgesehene Lasten (Gleichstromlast, Signallast): {loads}. Ist ein Tonabnehmer allein zu hören, klingt er wie vorgesehen, wenn seine Lasten etwa so groß sind. Mehr Ohm machen den Klang heller, weniger machen ihn dumpfer.',
   'leaflet.quieter-say':
-    'dB leiser: bei 1 kHz gegenüber dem lautesten Tonabnehmer in derselben Stellung; ein Tonabnehmer allein oder alle zusammen gegenüber der vorgesehenen Verdrahtung.',
+    'dB leiser: bei 1 kHz gegenüber dem lautesten Tonabnehmer in derselben Stellung; ein Tonabnehmer allein oder alle zusammen gegenüber der vorgesehenen Verdrahtung.',
   'leaflet.two-loads': '{dc}, {signal}',
   'leaflet.pickup': 'Tonabnehmer',
   'leaflet.dc-load': 'Gleichstromlast',

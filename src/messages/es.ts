@@ -469,7 +469,7 @@ export const es: Messages = {
   'leaflet.designed-say':
     'Cargas previstas (carga continua, carga de señal): {loads}. Una pastilla que suena sola suena según diseño si sus cargas son aproximadamente estas. Con más ohmios es más brillante, con menos es más apagada.',
   'leaflet.quieter-say':
-    'dB menos: a 1 kHz, respecto a la pastilla más fuerte en la misma posición; una pastilla sola, o todas juntas, respecto al cableado previsto.',
+    'dB menos: a 1 kHz, respecto a la pastilla más fuerte en la misma posición; una pastilla sola, o todas juntas, respecto al cableado previsto.',
   'leaflet.two-loads': '{dc}, {signal}',
   'leaflet.pickup': 'Pastilla',
   'leaflet.dc-load': 'Carga continua',

@@ -470,7 +470,7 @@ export const fr: Messages = {
   'leaflet.designed-say':
     'Charges prévues (charge continue, charge de signal)\u00a0: {loads}. Un micro utilisé seul sonne comme prévu si ses charges sont proches de ces valeurs. Plus d’ohms le rendent plus brillant, moins d’ohms le rendent plus sourd.',
   'leaflet.quieter-say':
-    'dB plus faible\u00a0: à 1 kHz, par rapport au micro le plus fort dans la même position\u00a0; un micro seul, ou tous ensemble, par rapport au câblage prévu.',
+    'dB plus faible\u00a0: à 1 kHz, par rapport au micro le plus fort dans la même position\u00a0; un micro seul, ou tous ensemble, par rapport au câblage prévu.',
   'leaflet.two-loads': '{dc}, {signal}',
   'leaflet.pickup': 'Micro',
   'leaflet.dc-load': 'Charge continue',
