@@ -1,4 +1,4 @@
-/** Components whose own legs may be too short: how far apart the two lugs are on the instrument that such a part is soldered between. */
+/** Components whose legs may be too short: how far apart the two lugs are on the instrument that such a part is soldered between. */
 import { type Circuit, lugIdOf } from '../circuit/circuit.ts';
 import { PITCH, type Point } from '../common/geometry.ts';
 import { findPart, type Hand } from '../describe/kit.ts';
@@ -12,7 +12,7 @@ import { seatCentres } from './wire-lengths.ts';
 /** Metres: a component's body, a leg as it is sold, and what of it goes round a lug. Common practice, no source. */
 const BODY = 0.006;
 const LEG = { long: 0.025, hooked: 0.003 } as const;
-/** Metres from lug to lug that a component reaches with its own legs. */
+/** Metres from lug to lug that a component reaches with its legs. */
 const REACH = BODY + 2 * (LEG.long - LEG.hooked);
 
 interface LongSpan {

@@ -50,7 +50,7 @@ const jointsAt = remembered(({ joints }: Pick<Kit, 'parts' | 'joints'>) => {
   return count;
 });
 
-/** The end of a component's own leg; absent for other joints. */
+/** The end of a joint at which a component's leg leaves its body; absent for other joints. */
 export function legEnd(kit: Pick<Kit, 'parts' | 'joints'>, joint: Joint): 'from' | 'to' | undefined {
   const ends = unsolderedEnds(kit, joint);
   return (['from', 'to'] as const).find((end) => ends[end] === 'leg');
