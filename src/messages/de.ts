@@ -453,7 +453,7 @@ export const de: Messages = {
     'Die Nummer an einem Ende ist die aus der Liste. Sie steht auf dem Draht oder daneben mit einem dünnen Strich zum Ende.',
   'rings.black': 'Weiße Nummer auf Schwarz: dieses Ende in diesem Schritt löten.',
   'rings.white':
-    'Schwarze Nummer auf Weiß: dieses Ende nur einhaken. Gelötet wird es in einem späteren Schritt, zusammen mit allem, was noch an diese Lötöse kommt. Bis dahin hat es einen offenen Ring.',
+    'Schwarze Nummer auf Weiß: dieses Ende nur einhaken. Gelötet wird es in einem späteren Schritt, zusammen mit allem, was noch an diese Lötöse kommt. Bis dahin hat es einen Ring mit einer Lücke.',
   'rings.none':
     'Keine Nummer: hier ist nichts zu löten, so wo ein Beinchen aus seinem Bauteil und eine Ader aus ihrem Tonabnehmer kommt, an einer umgebogenen Lötöse und an einem Ende, das frei bleibt.',
 
@@ -559,7 +559,7 @@ export const de: Messages = {
   'shop.reset': 'Zurücksetzen',
   'shop.print': 'Drucken',
   'shop.rules':
-    'Örtliche Vorschriften für Elektroarbeiten und Abfall beachten. Wo sie oder eine Fachkraft etwas anderes sagen als diese Seite, gilt das.',
+    'Örtliche Vorschriften für Elektroarbeiten und Abfall beachten. Weichen sie oder der Rat einer Fachkraft von dieser Seite ab, ihnen folgen.',
   'shop.joint':
     'Verbindung {number}, {what}: von {from} nach {to}{coloured, select, yes {, {colour}} other {}}{sleeved, select, yes {, mit Isolierschlauch} other {}}.',
   'shop.lug': '{lug}: {joined, select, yes {verbunden mit {ends}} other {unbenutzt}}.',

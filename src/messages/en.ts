@@ -423,7 +423,7 @@ export const en = {
   'fit.tap':
     'In each switch position tap each pickup lightly with a small steel screwdriver, and hold it firmly, as the magnet pulls it. You hear the taps clearly on the pickups that sound in this position, and hardly or not at all on the others.',
   'fit.tone':
-    'Turn from 10 to 0 in a position in which it acts: {controls}. The treble must go; this proves the soldering of {components}.',
+    'Turn from 10 to 0 in a position in which it acts: {controls}. The treble must disappear; this proves the soldering of {components}.',
   'fit.stop':
     'If metal parts tingle when you touch them, or the amplifier hums loudly, unplug at once and do not play: have the amplifier and its mains earthing checked by a licensed electrician. Follow the electrician’s advice, even against this leaflet.',
   'leaflet.number': 'No.',
@@ -433,9 +433,9 @@ export const en = {
     'A number at an end is the one in the list. It stands on the wire, or beside it with a thin line to the end.',
   'rings.black': 'White number on black: solder this end in this step.',
   'rings.white':
-    'Black number on white: hook this end only. It is soldered in a later step, with what else comes to that lug. Until then it has an open ring.',
+    'Black number on white: hook this end only. It is soldered in a later step, with what else comes to that lug. Until then it has a ring with a gap.',
   'rings.none':
-    'No number: nothing to solder there. So it is where a component leg leaves its body and a lead its pickup, at a bent lug, and at an end that stays free.',
+    'No number: there is nothing to solder where a component leg leaves its body, where a lead leaves its pickup, at a bent lug, and at an end that stays free.',
 
   // ── Leaflet: what each switch position does, loads, fault finding
   'leaflet.positions': 'What each switch position does',
@@ -540,12 +540,12 @@ export const en = {
   'shop.reset': 'Reset',
   'shop.print': 'Print',
   'shop.rules':
-    'Follow local rules for electrical work and for waste. Where local codes or a licensed practitioner say otherwise than this page, they are right.',
+    'Follow local rules for electrical work and for waste. Where local codes or a licensed practitioner disagree with this page, follow them.',
   'shop.joint':
-    'Joint {number}, {what}: {from} to {to}{coloured, select, yes {, {colour}} other {}}{sleeved, select, yes {, sleeved} other {}}.',
+    'Connection {number}, {what}: {from} to {to}{coloured, select, yes {, {colour}} other {}}{sleeved, select, yes {, sleeved} other {}}.',
   'shop.lug': '{lug}: {joined, select, yes {joined to {ends}} other {unused}}.',
   'shop.lug-name': '{part} {lug}',
-  'shop.joints': 'All joints',
+  'shop.joints': 'All connections',
   'shop.from': 'From',
   'shop.to': 'To',
   'shop.colour': 'Wire colour',

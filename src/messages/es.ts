@@ -451,7 +451,7 @@ export const es: Messages = {
     'El número en un extremo es el de la lista. Está sobre el cable, o al lado con una línea fina hasta el extremo.',
   'rings.black': 'Número blanco sobre negro: soldar ese extremo en este paso.',
   'rings.white':
-    'Número negro sobre blanco: solo enganchar ese extremo. Se suelda en un paso posterior, junto con lo que aún llega a ese terminal. Hasta entonces lleva un anillo vacío.',
+    'Número negro sobre blanco: solo enganchar ese extremo. Se suelda en un paso posterior, junto con lo que aún llega a ese terminal. Hasta entonces lleva un anillo con un hueco.',
   'rings.none':
     'Sin número: ahí no hay nada que soldar, como donde una patilla sale de su componente y un hilo de su pastilla, en un terminal doblado y en un extremo que queda libre.',
 
@@ -556,7 +556,7 @@ export const es: Messages = {
   'shop.reset': 'Restablecer',
   'shop.print': 'Imprimir',
   'shop.rules':
-    'Respetar las normas locales sobre trabajos eléctricos y residuos. Si estas, o un profesional autorizado, indican otra cosa que esta página, tienen razón.',
+    'Respetar las normas locales sobre trabajos eléctricos y residuos. Si estas, o un profesional autorizado, contradicen esta página, seguirlas.',
   'shop.joint':
     'Unión {number}, {what}: de {from} a {to}{coloured, select, yes {, {colour}} other {}}{sleeved, select, yes {, con funda} other {}}.',
   'shop.lug': '{lug}: {joined, select, yes {unido a {ends}} other {sin usar}}.',

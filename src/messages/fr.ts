@@ -452,7 +452,7 @@ export const fr: Messages = {
     'Le numéro à un bout est celui de la liste. Il est sur le fil, ou à côté avec un trait fin jusqu’au bout.',
   'rings.black': 'Numéro blanc sur noir\u00a0: souder ce bout à cette étape.',
   'rings.white':
-    'Numéro noir sur blanc\u00a0: accrocher ce bout seulement. Il est soudé plus tard, avec ce qui vient encore à cette cosse. Jusque-là, il a un anneau vide.',
+    'Numéro noir sur blanc\u00a0: accrocher ce bout seulement. Il est soudé plus tard, avec ce qui vient encore à cette cosse. Jusque-là, il a un anneau ouvert d’un côté.',
   'rings.none':
     'Pas de numéro\u00a0: rien à souder là, comme où une patte sort de son composant et un fil de son micro, à une cosse pliée et à un bout qui reste libre.',
 
@@ -558,7 +558,7 @@ export const fr: Messages = {
   'shop.reset': 'Réinitialiser',
   'shop.print': 'Imprimer',
   'shop.rules':
-    'Respecter les règles locales pour les travaux électriques et les déchets. Là où elles, ou un professionnel agréé, disent autre chose que cette page, elles priment.',
+    'Respecter les règles locales pour les travaux électriques et les déchets. Si elles, ou un professionnel agréé, contredisent cette page, les suivre.',
   'shop.joint':
     'Liaison {number}, {what}\u00a0: de {from} à {to}{coloured, select, yes {, {colour}} other {}}{sleeved, select, yes {, sous gaine} other {}}.',
   'shop.lug': '{lug}\u00a0: {joined, select, yes {relié à {ends}} other {inutilisé}}.',
