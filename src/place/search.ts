@@ -19,6 +19,8 @@ const MOVES = 2000;
 const STARTS_SHARE = 0.35;
 /** Starts in a column that may fail before it is taken for too narrow. */
 const IN_VAIN = 6;
+/** Work after which wires that still clash are too many for a column, as those that fit come to terms with far less. */
+const PATIENCE = 150_000;
 /** How many of the best go on, and what share of the steps each of them gets, and of the rest of the work. */
 const ROUNDS = [
   { keep: 4, share: 0.06 },
@@ -43,7 +45,7 @@ export function search(
 ): Wiring | undefined {
   const wired = (gridParts: readonly GridPart[]): readonly Wiring[] => {
     const wiring = new Wiring(gridParts, joints, margin, false, widest);
-    return wiring.routeAll(1) ? [wiring] : [];
+    return wiring.routeAll(1, widest === undefined ? undefined : PATIENCE) ? [wiring] : [];
   };
   const { work = WORK } = effort;
   const moves = MOVES * looseOnes(first).length;

@@ -125,8 +125,8 @@ export class Wiring {
   }
 
   /** Lays every wire; false when the parts stand too close for that. */
-  routeAll(polish: number): boolean {
-    if (!this.#router.routeAll()) return false;
+  routeAll(polish: number, patience?: number): boolean {
+    if (!this.#router.routeAll(patience)) return false;
     this.#router.refine(polish);
     return true;
   }

@@ -79,7 +79,7 @@ it('colour codes are looked at in a whole drawing whatever the kit is called, an
   const effort = { steps: 0, seed: 1 };
   const whole = await drawnIn(kit, 'plate-row', { effort });
   expect(inspect(whole, kit)).toEqual([]);
-  const group = /<g id="wren-step-2-colours".*?>PK<\/text>/s.exec(whole)?.[0] ?? '';
+  const group = /<g id="wren-+step-2-colours".*?>PK<\/text>/s.exec(whole)?.[0] ?? '';
   expect(group).not.toBe('');
   const changed = whole.replace(group, group.replace('>PK<', '>GY<'));
   expect(inspect(changed, kit).map(({ rule }) => rule)).toContain('differs-from-kit');

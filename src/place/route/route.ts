@@ -70,10 +70,15 @@ export class Router {
     return this.#search.work;
   }
 
-  /** Lays every wire; false when they do not fit. */
-  routeAll(): boolean {
+  /**
+   * Lays every wire; false when they do not fit.
+   *
+   * @param patience work after which wires that still clash are given up, each time that they are laid
+   */
+  routeAll(patience = Number.POSITIVE_INFINITY): boolean {
     const all = this.#requests.map((_, i) => i);
-    const lay = (): boolean => this.#routeThese(all, Number.POSITIVE_INFINITY, this.#costs.overestimate);
+    const lay = (): boolean =>
+      this.#routeThese(all, Number.POSITIVE_INFINITY, this.#costs.overestimate, this.work + patience);
     if (this.#requests.length <= CROWDED && lay()) return true;
     // Where it is narrow, wires that would rather go round than cross keep one another from their lugs; and where there are very many,
     // the search for ways round takes three times as long, for ways that are laid once more afterwards.
@@ -96,7 +101,12 @@ export class Router {
   }
 
   /** Lays wires that are lifted; see `relay`, and `overestimate` in `search.ts`. */
-  #routeThese(which: readonly number[], most: number, overestimate: number): boolean {
+  #routeThese(
+    which: readonly number[],
+    most: number,
+    overestimate: number,
+    mostWork = Number.POSITIVE_INFINITY,
+  ): boolean {
     const order = this.#shortFirst(which);
     // Those that follow will cost something too.
     let left = order.reduce(
@@ -109,7 +119,7 @@ export class Router {
       if (cost === undefined) return false;
       left -= cost;
     }
-    return this.#negotiate(overestimate, Number.isFinite(most) ? FEW_ROUNDS : ROUNDS);
+    return this.#negotiate(overestimate, Number.isFinite(most) ? FEW_ROUNDS : ROUNDS, mostWork);
   }
 
   /** Lifts and lays every wire `passes` times among the others, long ones first. */
@@ -224,13 +234,13 @@ export class Router {
     return path === found.path ? found : { path, cost: this.#search.costOf(task, path, costs) };
   }
 
-  #negotiate(overestimate: number, rounds: number): boolean {
+  #negotiate(overestimate: number, rounds: number, mostWork: number): boolean {
     const { used, history } = this.#grid;
     let conflict = FIRST_CONFLICT;
     for (let round = 0; ; round++) {
       const clashing = this.#requests.flatMap((_, i) => (this.#shares(i) ? [i] : []));
       if (clashing.length === 0) break;
-      if (round === rounds) {
+      if (round === rounds || this.work > mostWork) {
         history.fill(0);
         return false;
       }
