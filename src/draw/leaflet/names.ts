@@ -9,7 +9,7 @@ import { is } from '../../parts/index.ts';
 import { type LabelSlot, nameWays } from '../../parts/outline.ts';
 import { rectToSheet } from '../../place/frame.ts';
 import type { PlacedPart } from '../../place/placement.ts';
-import { choiceOf, NEVER, type Obstacle, type Spot, settled } from './spots.ts';
+import { allClear, choiceOf, NEVER, type Obstacle, type Spot, settled } from './spots.ts';
 import { linesOf, namesOf, roomOf, valuesOf } from './tags.ts';
 
 /** What is written at a part: its name, and what it is. */
@@ -86,17 +86,27 @@ export function wordsIn(
       ];
     }),
   ];
-  const named = stand(written, (placed) => {
-    const obstacles = obstaclesAt(placed);
-    const told = values === 'all' && !is(placed.part, 'component');
-    const whole = choiceOf(nameSpots(placed, waysOf(placed, size, told)), obstacles);
-    // Only a name that has no place as it is gets shortened.
-    return whole.some(({ price }) => price < PRICE.short)
-      ? whole
-      : [...whole, ...choiceOf(nameSpots(placed, shortOf(placed, size)), obstacles)].sort(
-          (a, b) => a.price - b.price,
-        );
+  const told = ({ part }: PlacedPart): boolean => values === 'all' && !is(part, 'component');
+  const usual = written.flatMap((placed) => {
+    const [way] = waysOf(placed, size, told(placed));
+    return way ? [{ name: placed.part.name, placed, spot: standing(way.slots, 0) }] : [];
   });
+  // Mostly every name has room where it stands in the wiring, and nothing is better.
+  const stays =
+    usual.every(({ placed, spot }) => isFree(placed, spot.room)) &&
+    allClear(usual.map(({ placed, spot }) => ({ spot, obstacles: obstaclesAt(placed) })));
+  const named = stays
+    ? new Map(usual.map(({ name, spot }) => [name, spot]))
+    : stand(written, (placed) => {
+        const obstacles = obstaclesAt(placed);
+        const whole = choiceOf(nameSpots(placed, waysOf(placed, size, told(placed))), obstacles);
+        // Only a name that has no place as it is gets shortened.
+        return whole.some(({ price }) => price < PRICE.short)
+          ? whole
+          : [...whole, ...choiceOf(nameSpots(placed, shortOf(placed, size)), obstacles)].sort(
+              (a, b) => a.price - b.price,
+            );
+      });
   // A value takes what the names leave.
   const taken = [...named.values()].map(({ room }) => ({ rect: room, hidden: NEVER, crossed: 0 }));
   const valued = stand(written, (placed) =>
@@ -171,6 +181,12 @@ function shortOf(placed: PlacedPart, size: number): readonly Way[] {
       price: PRICE.short + PRICE.letter * (SHORT[0] - count),
     })),
   );
+}
+
+/** Whether a name may stand so at no price. */
+function isFree({ part, frame, outline }: PlacedPart, room: Rect): boolean {
+  const body = rectToSheet(frame, outline.body);
+  return is(part, 'component') ? gap(room, body) <= NEAR : near(room, body) && inside(room, body);
 }
 
 /** Each way where the name stands in the wiring, and moved from there. */

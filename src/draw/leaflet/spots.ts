@@ -70,6 +70,15 @@ function insert<S extends Spot>(spots: S[], spot: S): void {
   spots.splice(low, 0, spot);
 }
 
+/** Whether spots have nothing in their way, and none of them another. */
+export const allClear = (
+  spots: readonly { readonly spot: Spot; readonly obstacles: readonly Obstacle[] }[],
+): boolean =>
+  spots.every(
+    ({ spot, obstacles }, i) =>
+      inTheWay(spot, obstacles) === 0 && spots.slice(0, i).every((other) => between(other.spot, spot) === 0),
+  );
+
 function inTheWay({ room, leader }: Spot, obstacles: readonly Obstacle[]): number {
   let sum = 0;
   for (const { rect, hidden, crossed } of obstacles) {
