@@ -5,23 +5,26 @@ import { formatted, jsonSchema } from '../describe/json-schema.ts';
 import { workshopSchema } from '../describe/workshop.ts';
 import { catalogueSchema, familySchema, kitEntrySchema } from './schema.ts';
 
-const written = catalogueSchema.extend({
-  workshop: workshopSchema.optional(),
-  kits: z
-    .array(z.union([kitEntrySchema.shape.files, kitEntrySchema]))
-    .optional()
-    .describe(catalogueSchema.shape.kits.description ?? ''),
-  families: z
-    .array(
-      familySchema.extend({
-        matrix: z
-          .record(z.string(), z.record(z.string(), z.union([pieceSchema, z.null()])))
-          .describe(familySchema.shape.matrix.description ?? ''),
-      }),
-    )
-    .optional()
-    .describe(catalogueSchema.shape.families.description ?? ''),
-});
+/** A catalogue as it may be written. */
+const written = (): z.ZodType =>
+  catalogueSchema.extend({
+    workshop: workshopSchema.optional(),
+    kits: z
+      .array(z.union([kitEntrySchema.shape.files, kitEntrySchema]))
+      .optional()
+      .describe(catalogueSchema.shape.kits.description ?? ''),
+    families: z
+      .array(
+        familySchema.extend({
+          matrix: z
+            .record(z.string(), z.record(z.string(), z.union([pieceSchema(), z.null()])))
+            .describe(familySchema.shape.matrix.description ?? ''),
+        }),
+      )
+      .optional()
+      .describe(catalogueSchema.shape.families.description ?? ''),
+  });
 
 /** JSON Schema, draft 2020-12, of a catalogue, as the text of its file. */
-export const formatCatalogueJsonSchema = (): string => formatted(jsonSchema(written, 'Solderleaf catalogue'));
+export const formatCatalogueJsonSchema = (): string =>
+  formatted(jsonSchema(written(), 'Solderleaf catalogue'));

@@ -4,7 +4,7 @@ import { descriptionSchema } from './extending-schema.ts';
 import { listSchema } from './stock-schema.ts';
 
 /** JSON Schema, draft 2020-12, of what a person writes: before defaults and before units are read. */
-export const kitJsonSchema = (): object => jsonSchema(descriptionSchema, 'Solderleaf kit');
+export const kitJsonSchema = (): object => jsonSchema(descriptionSchema(), 'Solderleaf kit');
 
 /** The same of a parts list. */
 export const listJsonSchema = (): object => jsonSchema(listSchema, 'Solderleaf parts list');
