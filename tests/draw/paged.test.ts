@@ -4,6 +4,7 @@
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { remembered } from '../../src/common/remembered.ts';
 import { CAP_HEIGHT } from '../../src/common/text.ts';
 import { readKit } from '../../src/describe/read.ts';
 import { type Prepared, sheetsOf } from '../../src/draw/compose.ts';
@@ -32,15 +33,24 @@ const pageOf = (name: string): Page => {
   return page;
 };
 
-/** Every sheet of a kit on a page, with the height of its smallest capitals, millimetres. */
-const sheetsOn = (prepared: Prepared, page: Page) =>
+/** The sheets of a kit on pages by their names, each drawn once. */
+const drawnOn = remembered((_: Prepared) => new Map<string, ReturnType<typeof drawOn>>());
+const drawOn = (prepared: Prepared, page: Page) =>
   sheetsOf(prepared, { page }).map((aspect) => {
     const { svg, name } = render(prepared, aspect);
     return { svg, name, aspect, capitals: (smallestType(svg) ?? 0) * CAP_HEIGHT };
   });
 
+/** Every sheet of a kit on a page, with the height of its smallest capitals, millimetres. */
+function sheetsOn(prepared: Prepared, page: string): ReturnType<typeof drawOn> {
+  const drawn = drawnOn(prepared);
+  const sheets = drawn.get(page) ?? drawOn(prepared, pageOf(page));
+  drawn.set(page, sheets);
+  return sheets;
+}
+
 const least = (prepared: Prepared, page: string): number =>
-  Math.min(...sheetsOn(prepared, pageOf(page)).map(({ capitals }) => capitals));
+  Math.min(...sheetsOn(prepared, page).map(({ capitals }) => capitals));
 
 /**
  * What a kit reaches on a page, millimetres, where its drawing is too large for good type: with the drawing alone on the page no more
@@ -70,7 +80,7 @@ describe('samples', () => {
         expect(least(prepared, name), name).toBeGreaterThan(1.35);
       }
       for (const name of ['a4', 'a5'])
-        for (const { svg, aspect } of sheetsOn(prepared, pageOf(name))) {
+        for (const { svg, aspect } of sheetsOn(prepared, name)) {
           const found = inspect(svg, prepared.circuit.kit).filter(({ rule }) => rule !== 'small-type');
           expect(found, `${name} ${aspect.sheet ?? 1}`).toEqual([]);
         }
@@ -84,7 +94,7 @@ describe('kits of the bench on A4', () => {
     '%s',
     async (file) => {
       const prepared = await placed(file, 0);
-      const sheets = sheetsOn(prepared, pageOf('a4'));
+      const sheets = sheetsOn(prepared, 'a4');
       const reached = Math.min(...sheets.map(({ capitals }) => capitals));
       expect(reached).toBeGreaterThanOrEqual(hopedFor(prepared, 'a4', GOOD_CAPITALS));
       // Cards by themselves have good type always.
