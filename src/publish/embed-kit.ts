@@ -84,7 +84,7 @@ export async function embedKit(
   const { id } = plan.kit;
   const dated: Aspect = wanted.date === undefined ? {} : { date: wanted.date };
   const themed: Aspect = { ...dated, ...(wanted.theme === undefined ? {} : { theme: wanted.theme }) };
-  const narrow = await narrowed(plan, wanted, dated, store);
+  const narrow = await narrowed(plan, wanted, dated, drawer, store);
   if ('failed' in narrow) return narrow;
   const wide = [themed, { ...themed, only: ['drawing'] as const }];
   const slim = PIECES.map((piece): Aspect => ({ ...themed, only: [piece], width: narrow[piece].width }));
@@ -168,14 +168,16 @@ async function narrowed(
   { file, loaded, kit }: Plan,
   { effort }: EmbedWanted,
   dated: Aspect,
+  { prepare }: Drawer,
   store: PlacementStore | undefined,
 ): Promise<Narrow | Outcome> {
+  const options = {
+    ...dated,
+    ...(effort === undefined ? {} : { effort: { ...DEFAULT_EFFORT, steps: effort } }),
+    ...(store ? { store } : {}),
+  };
   try {
-    return await narrowOf(kit, {
-      ...dated,
-      ...(effort === undefined ? {} : { effort: { ...DEFAULT_EFFORT, steps: effort } }),
-      ...(store ? { store } : {}),
-    });
+    return await narrowOf(kit, options, prepare);
   } catch (thrown) {
     if (!(thrown instanceof NoRouteError)) throw thrown;
     return refused(file, loaded, toDiagnostics([problem('no-route', ['kit'], {})], loaded.source));

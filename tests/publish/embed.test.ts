@@ -75,9 +75,9 @@ it('puts the address of the folder before every address', async () => {
   for (const name of ['image', 'inline', 'figure']) {
     const html = textIn('based', `robin/${name}.html`);
     const outside = html.replace(/<svg\b.*?<\/svg>/gs, '');
-    const addresses = [...outside.matchAll(/(?:src|href|data-styles)="([^"]*)"|"contentUrl":"([^"]*)"/g)].map(
-      ([, a, b]) => a ?? b,
-    );
+    const addresses = [
+      ...outside.matchAll(/(?:src|srcset|href|data-styles)="([^"]*)"|"contentUrl":"([^"]*)"/g),
+    ].map(([, a, b]) => a ?? b);
     expect(addresses.length).toBeGreaterThan(1);
     for (const one of addresses) expect(one).toMatch(/^https:\/\/www\.example\.com\/drawings\/[\w@.-]/);
   }

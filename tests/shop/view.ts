@@ -14,6 +14,8 @@ export interface Look {
   readonly scheme?: 'light' | 'dark' | 'forced';
   /** False for a visitor without scripts; only Chromium can be such a visitor. */
   readonly scripts?: boolean;
+  /** A phone, with a finger in place of a pointer; only Chromium can be one. */
+  readonly touch?: boolean;
   /** Device pixels to a CSS pixel. */
   readonly scale?: number;
 }
@@ -55,8 +57,9 @@ const isOutside = (address: string): boolean => !/^(?:http:\/\/127\.0\.0\.1:|abo
 
 export async function startChromium(): Promise<Engine> {
   const browser = await playwright.launch({ executablePath: chromium(), args: FLAGS });
-  const open = async ({ width, height = 900, scheme = 'light', scripts = true, scale = 1 }: Look) => {
+  const open = async ({ width, height = 900, scheme = 'light', touch, scripts = true, scale = 1 }: Look) => {
     const context = await browser.newContext({
+      ...(touch ? { hasTouch: true, isMobile: true } : {}),
       viewport: { width, height },
       deviceScaleFactor: scale,
       javaScriptEnabled: scripts,
@@ -110,8 +113,8 @@ export async function startFirefox(): Promise<Engine> {
     started.set(scheme, there);
     return there;
   };
-  const open = async ({ width, height = 900, scheme = 'light', scripts = true, scale = 1 }: Look) => {
-    if (!scripts) throw new Error('Firefox is not driven without scripts here');
+  const open = async ({ width, height = 900, scheme = 'light', scripts = true, touch, scale = 1 }: Look) => {
+    if (!scripts || touch) throw new Error('Firefox is not driven without scripts or as a phone here');
     const page = await (await browserFor(scheme)).newPage();
     await page.setViewport({ width, height, deviceScaleFactor: scale });
     const heard: string[] = [];

@@ -1,0 +1,11 @@
+import { startChromium } from './tests/shop/view.ts';
+import { serveShop } from './tests/tools/shop-server.ts';
+const server = await serveShop('/tmp/h-shop-out');
+const engine = await startChromium();
+const view = await engine.open({ width: 360, height: 740 });
+await view.go(`${server.address}/product.html`);
+await new Promise((d) => setTimeout(d, 600));
+await view.evaluate('scrollTo(0,3100)');
+await new Promise((d) => setTimeout(d, 600));
+console.log(await view.evaluate(`new Promise(d=>{const r=document.querySelector('solderleaf-figure-1').shadowRoot; new IntersectionObserver((es)=>d(es.map(e=>[e.isIntersecting,e.boundingClientRect.toJSON(),e.rootBounds&&e.rootBounds.toJSON(), e.intersectionRect.toJSON()])),{rootMargin:'-90px 0px 0px'}).observe(r.querySelector('.slf-cards'))})`), await view.evaluate(`[...document.querySelector('solderleaf-figure-1').shadowRoot.querySelector('.slf').attributes].map(a=>a.name)`));
+await engine.close(); server.close(); process.exit(0);
