@@ -15,6 +15,8 @@ const COLUMN = 360;
 interface NarrowOptions extends Omit<Aspect, 'only' | 'page' | 'sheet' | 'step' | 'width'>, PlaceOptions {
   /** Of the column, CSS pixels. */
   readonly width?: number;
+  /** The revision mark that all else of the kit bears; without it that of the column's own places. */
+  readonly mark?: string;
 }
 
 /** One of the pieces: a drawing by itself. */
@@ -48,15 +50,16 @@ export interface Narrow {
  */
 export async function narrowOf(
   kit: Kit,
-  { width = COLUMN, hand, effort, progress, store, ...aspect }: NarrowOptions = {},
+  { width = COLUMN, mark, hand, effort, progress, store, ...aspect }: NarrowOptions = {},
   placed: (kit: Kit, arrangement: Arrangement, options: PlaceOptions) => Promise<Prepared> = prepare,
 ): Promise<Narrow> {
-  const prepared = await placed(kit, narrowColumn(unitsAcross(width)), {
+  const anew = await placed(kit, narrowColumn(unitsAcross(width)), {
     ...(hand ? { hand } : {}),
     ...(effort ? { effort } : {}),
     ...(progress ? { progress } : {}),
     ...(store ? { store } : {}),
   });
+  const prepared = mark === undefined ? anew : { ...anew, mark };
   const piece = (only: Piece): NarrowPiece => pieceOf(prepared, { ...aspect, only: [only], width });
   const [drawing, key, cards] = [piece('drawing'), piece('key'), piece('cards')];
   const types = [drawing, key, cards].flatMap(({ svg }) => smallestType(svg) ?? []);
