@@ -152,6 +152,7 @@ ${answering(`@container (max-width: ${BESIDE - 0.02}px) {
   @container (max-width: ${WIDE - 0.02}px) {
     .slf[data-ready] .slf-held { position: sticky; top: var(--solderleaf-top, 0px); z-index: 1; padding-block: 0.5rem; background: ${ink('paper')}; }
     .slf[data-past] .slf-now { position: absolute; inset: 100% 0 auto; display: grid; padding: 0 0.75rem 0.5rem; border-bottom: ${rule}; background: ${ink('paper')}; color: ${ink('ink')}; }
+    .slf[data-ready] .slf-bar:has(.slf-held) ~ * [tabindex] { scroll-margin-block: 9rem 5rem; }
     .slf-now > p { grid-area: 1 / 1; display: flex; flex-wrap: wrap; gap: 0 1rem; }
   }
 }
@@ -170,6 +171,9 @@ ${answering(`@container (max-width: ${BESIDE - 0.02}px) {
   .slf [data-joint], .slf [data-part], .slf [data-chip] { transition: opacity 0.15s; }
 }
 @media (forced-colors: active) {
+  .slf-load rect { vector-effect: non-scaling-stroke; }
+  .slf-load .sl-fill-inside { fill: Canvas; stroke: CanvasText; }
+  .slf-load .sl-fill-accent { fill: Highlight; }
   .slf-options input:checked + span, .slf button[aria-pressed="true"] { forced-color-adjust: none; background: CanvasText; border-color: CanvasText; color: Canvas; }
   .slf-options input:focus-visible + span, .slf button:focus-visible, .slf-view:focus-visible, .slf-scroll:focus-visible { outline-color: Highlight; }
 }

@@ -122,6 +122,26 @@ it('on a phone: whoever flips the switch sees its loads with it and the drawing,
   });
 });
 
+it('on a phone with keys: no wire or lug that is reached lies below the switch that stays, or below its own words', async () => {
+  await shop.visit('/product.html', { width: 360, height: 740 }, async (view) => {
+    await upgraded(view);
+    const root = `document.querySelector('solderleaf-figure-1').shadowRoot`;
+    await view.evaluate(`${root}.querySelector('.slf-narrow').focus()`);
+    await view.press('Tab');
+    const hidden: string[] = [];
+    for (let i = 0; i < 40; i++) {
+      await view.press('ArrowRight');
+      const one = await view.evaluate<string>(`(() => { const box = (one) => one.getBoundingClientRect();
+        const reached = ${root}.activeElement;
+        const { top, bottom } = box(reached);
+        const [above, below] = [box(${root}.querySelector('.slf-held')).bottom, box(${root}.querySelector('.slf-name')).top];
+        return bottom > above && top < below ? '' : reached.getAttribute('aria-label'); })()`);
+      if (one !== '') hidden.push(one);
+    }
+    expect(hidden).toEqual([]);
+  });
+});
+
 it('with a pointer the hint is about it and the keys', async () => {
   await shop.visit('/product.html', { width: 1600 }, async (view) => {
     await upgraded(view);

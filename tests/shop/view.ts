@@ -33,6 +33,8 @@ export interface View {
   /** The window, or the whole page, as PNG. */
   picture(whole?: boolean): Promise<Uint8Array>;
   pdf(): Promise<Uint8Array>;
+  /** Changes the visitor’s scheme on the page as it is; what cannot do so opens the page anew. */
+  rescheme?(scheme: NonNullable<Look['scheme']>): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -86,6 +88,12 @@ export async function startChromium(): Promise<Engine> {
       hover: (x: number, y: number) => page.mouse.move(x, y),
       picture: (whole = false) => page.screenshot({ fullPage: whole, animations: 'disabled' }),
       pdf: () => page.pdf({ format: 'A4' }),
+      rescheme: (to: NonNullable<Look['scheme']>) =>
+        page.emulateMedia(
+          to === 'forced'
+            ? { forcedColors: 'active', colorScheme: 'light' }
+            : { forcedColors: 'none', colorScheme: to },
+        ),
       close: () => context.close(),
     };
   };
