@@ -162,9 +162,9 @@ ${answering(`@container (max-width: ${BESIDE - 0.02}px) {
 @media screen and (max-width: ${PHONE}px) {
   .slf { padding: 1rem 0; border-width: 1px 0; border-radius: 0; }
   .slf > :not(.slf-main, .slf-status), .slf-loads, .slf-tools { margin-inline: 0.75rem !important; }
-  .slf-switches { padding-inline: 0.75rem; }
+  .slf-switches { gap: 0.5rem 1rem; padding-inline: 0.75rem; }
   .slf-stage { border-inline: 0; border-radius: 0; }
-  .slf-tools { flex-wrap: nowrap; gap: 0.25rem; }
+  .slf-tools { gap: 0.25rem; }
   .slf .slf-tools button { padding: 0.25rem 0.5rem; font-size: 0.875rem; }
 }
 @media (prefers-reduced-motion: no-preference) {
