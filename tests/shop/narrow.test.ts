@@ -17,7 +17,7 @@ const SHORT = { steps: 150, seed: 3 };
 const PHONE = 360;
 
 /** What is wrong with the pieces of a kit, and how wide each is. */
-async function checked(kit: Kit, options: Parameters<typeof narrowOf>[1] = { effort: SHORT }) {
+async function checked(kit: Kit, options: Parameters<typeof narrowOf>[1] = { effort: SHORT, ...placedOnce }) {
   const narrow = await narrowOf(kit, options);
   const { prepared, drawing, key, cards } = narrow;
   const pieces = [drawing, key, cards];
