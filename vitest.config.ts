@@ -4,13 +4,20 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 /** Files that take minutes; begun last, they would keep one processor busy while the others have nothing to do. */
 const LONG =
-  /random\/(kits|usual)|catalogue\/processes|files\/hostile|inspect\/(samples|tamperings)|draw\/paged|publish\/(gallery|commands|samples-out)|leaflet\/(leaflet|type)|golden\/(golden|shop)|shop\/browser|package\/pack|fuzz\/fuzz/;
+  /random\/(kits|usual)|catalogue\/processes|files\/hostile|inspect\/(samples|tamperings)|draw\/paged|publish\/(gallery|commands|samples-out)|leaflet\/(leaflet|type)|golden\/golden|shop\/(browser-chromium|element-states|narrow)|package\/pack|fuzz\/fuzz/;
+/** These look at what one of those makes: begun beside it, they would wait for it. */
+const AFTER = /golden\/shop|shop\/browser-firefox/;
 
 class LongestFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
     const sorted = await super.sort(files);
     const long = ({ moduleId }: TestSpecification): boolean => LONG.test(moduleId);
-    return [...sorted.filter(long), ...sorted.filter((file) => !long(file))];
+    const after = ({ moduleId }: TestSpecification): boolean => AFTER.test(moduleId);
+    return [
+      ...sorted.filter(long),
+      ...sorted.filter(after),
+      ...sorted.filter((file) => !long(file) && !after(file)),
+    ];
   }
 }
 

@@ -47,6 +47,8 @@ export interface Prepared {
   readonly placement: Placement;
   /** What it was placed by, where that is known: it tells what distances are on the instrument. */
   readonly arrangement?: Arrangement;
+  /** Of the kit as it is placed usually, where this is the kit placed anew for a column: both show one revision. */
+  readonly mark?: string;
 }
 
 /** Which of a kit's drawings is wanted, and the page it is fitted to. */
@@ -68,9 +70,10 @@ export const sheetOf = (prepared: Prepared, aspect: Aspect = {}, mark = markOf(p
 
 /**
  * The revision mark of all drawings of a placed circuit: its main sheet's, and what its steps say. View, theme, page and date do
- * not count, since they show the same joints and figures another way; places of parts and wires do.
+ * not count, since they show the same joints and figures another way; places of parts and wires do, save those in a column.
  */
 export const markOf = remembered((prepared: Prepared): string => {
+  if (prepared.mark !== undefined) return prepared.mark;
   const { circuit, hand, placement } = prepared;
   // One that is read from a drawing is another object each time, and mostly the same placement.
   const known = marksOf(circuit);

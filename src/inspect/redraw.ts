@@ -129,8 +129,9 @@ function drawAgain(
   const page = pageOf(drawing);
   const revision = revisionIn(drawing);
   const { date } = revision ?? {};
-  // What does not show every wire does not tell which mark it should bear.
-  const mark = showsWiring(shown) && shown.step === undefined && !asMarked ? undefined : revision?.mark;
+  // What does not show every wire does not tell which mark it should bear, nor does what may have been placed anew for a column.
+  const isTold = showsWiring(shown) && shown.step === undefined && shown.width === undefined;
+  const mark = isTold && !asMarked ? undefined : revision?.mark;
   const sheet = sheetOf(
     { ...prepared, placement: view === 'component-side' ? flipped(placement) : placement },
     { ...aspect, ...(page ? { page } : {}), ...(date === undefined ? {} : { date }) },

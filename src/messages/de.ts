@@ -553,6 +553,7 @@ export const de: Messages = {
   // ── Shop page: the figure
   'shop.hint':
     'Auf einen Draht oder eine Öse zeigen, um zu sehen, was sie verbinden. Mit der Tastatur: mit Tab zur Zeichnung, dann die Pfeiltasten.',
+  'shop.hint-touch': 'Auf einen Draht oder eine Öse tippen, um zu sehen, was sie verbinden.',
   'shop.path': 'Signalweg',
   'shop.zoom-in': 'Vergrößern',
   'shop.zoom-out': 'Verkleinern',

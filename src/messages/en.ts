@@ -534,6 +534,7 @@ export const en = {
   // ── Shop page: the figure
   'shop.hint':
     'Point at a wire or a lug to see what it joins. With the keyboard: Tab to the drawing, then the arrow keys.',
+  'shop.hint-touch': 'Tap a wire or a lug to see what it joins.',
   'shop.path': 'Signal path',
   'shop.zoom-in': 'Zoom in',
   'shop.zoom-out': 'Zoom out',

@@ -550,6 +550,7 @@ export const es: Messages = {
   // ── Shop page: the figure
   'shop.hint':
     'Señalar un cable o un terminal para ver qué une. Con el teclado: ir al dibujo con Tab y usar las flechas.',
+  'shop.hint-touch': 'Tocar un cable o un terminal para ver qué une.',
   'shop.path': 'Camino de la señal',
   'shop.zoom-in': 'Ampliar',
   'shop.zoom-out': 'Reducir',

@@ -552,6 +552,7 @@ export const fr: Messages = {
   // ── Shop page: the figure
   'shop.hint':
     'Pointer un fil ou une cosse pour voir ce qui y est relié. Au clavier\u00a0: aller au dessin avec Tab, puis utiliser les flèches.',
+  'shop.hint-touch': 'Toucher un fil ou une cosse pour voir ce qui y est relié.',
   'shop.path': 'Trajet du signal',
   'shop.zoom-in': 'Agrandir',
   'shop.zoom-out': 'Réduire',

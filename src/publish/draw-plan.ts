@@ -7,7 +7,7 @@ import { toDiagnostics } from '../describe/diagnostics.ts';
 import { type Hand, inLanguage, type Kit } from '../describe/kit.ts';
 import { bareLegNotes } from '../draw/bare-legs.ts';
 import { unitsAcross } from '../draw/column.ts';
-import { type Aspect, type Prepared, readableWidth, wantedWidth } from '../draw/compose.ts';
+import { type Aspect, markOf, type Prepared, readableWidth, wantedWidth } from '../draw/compose.ts';
 import { drawingName, type Mode } from '../draw/drawing-name.ts';
 import { arrangementErrors, findArrangement, findPage, pageErrors } from '../files/layouts.ts';
 import type { Loaded } from '../files/load.ts';
@@ -171,7 +171,8 @@ async function readable(
   if (wanted === undefined || wanted <= width) return usual;
   const narrow = await placed(narrowColumn(unitsAcross(width)));
   const reached = narrow && readableWidth(narrow, aspect);
-  return reached !== undefined && reached < wanted ? narrow : usual;
+  // It is the same revision, whichever way its parts stand.
+  return narrow && reached !== undefined && reached < wanted ? { ...narrow, mark: markOf(usual) } : usual;
 }
 
 /** A file to be written; what it holds is worked out when it is asked for, so that not all of a kit's are held at once. */

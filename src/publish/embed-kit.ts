@@ -4,7 +4,7 @@ import { must, nth } from '../common/must.ts';
 import { problem } from '../common/problem.ts';
 import { formatDiagnostics, toDiagnostics } from '../describe/diagnostics.ts';
 import type { Workshop } from '../describe/workshop.ts';
-import type { Aspect, Prepared } from '../draw/compose.ts';
+import { type Aspect, markOf, type Prepared } from '../draw/compose.ts';
 import type { ThemeName } from '../draw/theme.ts';
 import { DEFAULT_EFFORT } from '../place/improve.ts';
 import { NoRouteError } from '../place/place.ts';
@@ -84,7 +84,7 @@ export async function embedKit(
   const { id } = plan.kit;
   const dated: Aspect = wanted.date === undefined ? {} : { date: wanted.date };
   const themed: Aspect = { ...dated, ...(wanted.theme === undefined ? {} : { theme: wanted.theme }) };
-  const narrow = await narrowed(plan, wanted, dated, store);
+  const narrow = await narrowed(plan, wanted, { ...dated, mark: markOf(prepared) }, drawer, store);
   if ('failed' in narrow) return narrow;
   const wide = [themed, { ...themed, only: ['drawing'] as const }];
   const slim = PIECES.map((piece): Aspect => ({ ...themed, only: [piece], width: narrow[piece].width }));
@@ -167,15 +167,17 @@ function fragmentsOf(
 async function narrowed(
   { file, loaded, kit }: Plan,
   { effort }: EmbedWanted,
-  dated: Aspect,
+  marked: Pick<Aspect, 'date'> & { readonly mark: string },
+  { prepare }: Drawer,
   store: PlacementStore | undefined,
 ): Promise<Narrow | Outcome> {
+  const options = {
+    ...marked,
+    ...(effort === undefined ? {} : { effort: { ...DEFAULT_EFFORT, steps: effort } }),
+    ...(store ? { store } : {}),
+  };
   try {
-    return await narrowOf(kit, {
-      ...dated,
-      ...(effort === undefined ? {} : { effort: { ...DEFAULT_EFFORT, steps: effort } }),
-      ...(store ? { store } : {}),
-    });
+    return await narrowOf(kit, options, prepare);
   } catch (thrown) {
     if (!(thrown instanceof NoRouteError)) throw thrown;
     return refused(file, loaded, toDiagnostics([problem('no-route', ['kit'], {})], loaded.source));

@@ -4,7 +4,7 @@
  * can become markup.
  */
 import type { Element } from 'hast';
-import { h, type Properties } from 'hastscript';
+import { h, type Properties, s } from 'hastscript';
 import { cautions } from '../leaflet/parts.ts';
 import { type Say, sayIn } from '../messages/say.ts';
 import { listIn } from '../messages/words.ts';
@@ -26,6 +26,9 @@ interface FigureOptions {
   /** `auto` follows the visitor's system. */
   readonly scheme?: 'auto' | 'light' | 'dark';
 }
+
+/** As many switches stay in view while a phone scrolls along the drawing: more would take up too much of it. */
+const MOST_HELD = 2;
 
 /** The element with the figure in it. The page links the stylesheet and the script; it needs neither to be complete. */
 export const figureHtml = (options: FigureOptions): string => htmlText(figureElement(options));
@@ -52,10 +55,19 @@ function figureElement({ data, drawing, narrow, key, styles, scheme = 'auto' }: 
         h('span', { className: 'slf-title' }, data.title),
         h('span', { className: 'slf-quiet' }, say('leaflet.revision', { mark: data.revision })),
       ),
-      controls(data, say),
       h(
         'div',
         { className: 'slf-main' },
+        controls(data, say),
+        h(
+          'div',
+          { className: 'slf-loads' },
+          h(
+            'div',
+            { className: 'slf-cards', role: 'group', tabIndex: 0, ariaLabel: say('leaflet.positions') },
+            ...data.states.map((state) => card(state, data, say)),
+          ),
+        ),
         h(
           'div',
           { className: 'slf-stage' },
@@ -71,17 +83,20 @@ function figureElement({ data, drawing, narrow, key, styles, scheme = 'auto' }: 
               [drawn(svg)],
             ),
           ),
-          h('p', { className: ['slf-name', 'slf-quiet'], hidden: true, dataHint: say('shop.hint') }),
+          h('p', {
+            className: ['slf-name', 'slf-quiet'],
+            hidden: true,
+            dataHint: say('shop.hint'),
+            dataTouchHint: say('shop.hint-touch'),
+          }),
         ),
         h(
           'div',
-          { className: 'slf-aside' },
-          h(
-            'div',
-            { className: 'slf-cards', role: 'group', tabIndex: 0, ariaLabel: say('leaflet.positions') },
-            ...data.states.map((state) => card(state, data, say)),
-          ),
-          h('div', { className: 'slf-key' }, [drawn(key)]),
+          { className: 'slf-key' },
+          ...(data.states.some(({ pickups }) => pickups.length > 0)
+            ? [h('p', { className: ['slf-legend', 'slf-quiet'] }, say('cards.bar'))]
+            : []),
+          drawn(key),
         ),
       ),
       h('p', { className: 'slf-status', role: 'status', hidden: true }),
@@ -137,7 +152,16 @@ function controls({ id, switches, states }: KitData, say: Say): Element {
   return h(
     'div',
     { className: 'slf-bar', hidden: true },
-    ...groups,
+    ...(groups.length === 0
+      ? []
+      : [
+          h(
+            'div',
+            { className: ['slf-switches', ...(groups.length <= MOST_HELD ? ['slf-held'] : [])] },
+            ...groups,
+            now(states),
+          ),
+        ]),
     h(
       'div',
       { className: 'slf-tools', role: 'group', ariaLabel: say('leaflet.drawing') },
@@ -150,12 +174,30 @@ function controls({ id, switches, states }: KitData, say: Say): Element {
   );
 }
 
+/** In short what the card says, to stand below the switches while the card is out of sight; a screen reader is told by the status. */
+const now = (states: KitData['states']): Element =>
+  h(
+    'div',
+    { className: ['slf-now', 'slf-quiet'], ariaHidden: 'true' },
+    ...states.map(({ number, sounds, pickups }) =>
+      h(
+        'p',
+        { dataNow: String(number) },
+        ...(pickups.length === 0
+          ? [h('b', {}, sounds)]
+          : pickups.map(({ label, dcLoadWords, signalLoadWords }) =>
+              h('span', {}, h('b', {}, label), ` ${dcLoadWords} / ${signalLoadWords}`),
+            )),
+      ),
+    ),
+  );
+
 function card(state: KitData['states'][number], { switches }: KitData, say: Say): Element {
   const at = switches.map(({ name }) => `${name}=${state.positions[name] ?? 1}`).join(' ');
   return h(
     'section',
     { className: 'slf-card', ariaLabel: state.words, dataState: String(state.number), dataAt: at },
-    h('p', { className: 'slf-quiet' }, state.words),
+    h('p', { className: ['slf-where', 'slf-quiet'] }, state.words),
     h('p', { className: 'slf-sounds' }, state.sounds),
     ...(state.pickups.length === 0
       ? []
@@ -170,14 +212,32 @@ function card(state: KitData['states'][number], { switches }: KitData, say: Say)
                 h('dt', {}, pickup.label),
                 h('dd', {}, h('b', {}, pickup.dcLoadWords), ' ', h('span', {}, say('load.dc'))),
                 h('dd', {}, h('b', {}, pickup.signalLoadWords), ' ', h('span', {}, say('load.signal'))),
-                h('dd', { className: 'slf-quiet' }, pickup.verdict),
+                h('dd', { className: 'slf-quiet' }, bar(pickup.ofReference), pickup.verdict),
               ),
             ),
           ),
         ]),
-    ...state.notes.map((note) => h('p', { className: ['slf-note', 'slf-quiet'] }, note)),
+    ...state.notes.map((note) => h('p', { className: ['slf-note', 'slf-quiet'] }, unbroken(note))),
   );
 }
+
+/** With its figures on one line with their units. */
+const unbroken = (words: string): string => words.replace(/(\d) (?=\S*Ω)/g, '$1\u00a0');
+
+/** As on the drawing's cards: the middle is what the pickup was made for. The verdict says the same in words. */
+const bar = (ratio: number | null): Element =>
+  s(
+    'svg',
+    { className: ['slf-load'], viewBox: '0 0 200 12', preserveAspectRatio: 'none', ariaHidden: 'true' },
+    s('rect', { className: ['sl-fill-inside'], y: 3, width: 200, height: 6 }),
+    s('rect', {
+      className: ['sl-fill-accent'],
+      y: 3,
+      width: Math.round(100 * Math.min(2, Math.max(0.03, ratio ?? 2))),
+      height: 6,
+    }),
+    s('rect', { className: ['sl-fill-ink'], x: 99, width: 2, height: 12 }),
+  );
 
 const cautionsOf = (say: Say): Element =>
   h(

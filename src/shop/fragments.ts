@@ -41,15 +41,27 @@ const pictureOf = ({ pictures }: KitData, file: string): KitData['pictures'][num
 
 const whole = (data: KitData): KitData['pictures'][number] => pictureOf(data, `${data.id}.svg`);
 
-/** The whole drawing as a picture, with its size, that leads to itself in full. */
+/** Windows that get the drawing for a phone, as it would be too small to read otherwise. */
+const PHONE = '(max-width: 639.98px)';
+
+/** The whole drawing as a picture that leads to itself in full; on a phone the wiring alone, in a column. Each has its size, so that nothing moves. */
 export function imageFragment(data: KitData, { base }: Shared): string {
   const { id, language } = data;
   const { file, width, height } = whole(data);
-  const src = `${base}${id}/${file}`;
+  const narrow = pictureOf(data, `${id}-360-drawing.svg`);
+  const at = (name: string): string => `${base}${id}/${name}`;
   return htmlText(
     signature(`${id} image`),
-    h('a', { href: src, lang: language }, [
-      h('img', { src, width, height, alt: altOf(data), decoding: 'async' }),
+    h('a', { href: at(file), lang: language }, [
+      h('picture', {}, [
+        h('source', {
+          media: PHONE,
+          srcSet: at(narrow.file),
+          width: narrow.width,
+          height: narrow.height,
+        }),
+        h('img', { src: at(file), width, height, alt: altOf(data), decoding: 'async' }),
+      ]),
     ]),
     imageObject(data, whole(data), base),
   );

@@ -125,6 +125,13 @@ export const kitDataSchema = z
                 signalLoad: ohms.describe(
                   'Ohms at the frequency that the drawing names; null for an open circuit',
                 ),
+                ofReference: z
+                  .number()
+                  .nonnegative()
+                  .nullable()
+                  .describe(
+                    'The signal load as a share of that in the harness the pickup was made for; null for an open circuit',
+                  ),
                 dcLoadWords: words,
                 signalLoadWords: words,
                 verdict: words.describe(
@@ -274,6 +281,7 @@ function stateData(
         label: row.label,
         dcLoad: finite(dcLoad),
         signalLoad: finite(signalLoad),
+        ofReference: finite(row.ratio),
         dcLoadWords: row.dcLoad,
         signalLoadWords: row.signalLoad,
         verdict,

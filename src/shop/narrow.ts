@@ -5,7 +5,7 @@ import { type Aspect, type Prepared, readableWidth, wantedWidth } from '../draw/
 import type { Piece } from '../draw/pieces.ts';
 import { smallestType } from '../inspect/index.ts';
 import { render, renderInline } from '../pipeline.ts';
-import { narrowColumn } from '../place/arrangement.ts';
+import { type Arrangement, narrowColumn } from '../place/arrangement.ts';
 import type { PlaceOptions } from '../place/place.ts';
 import { prepare } from '../prepare.ts';
 
@@ -15,6 +15,8 @@ const COLUMN = 360;
 interface NarrowOptions extends Omit<Aspect, 'only' | 'page' | 'sheet' | 'step' | 'width'>, PlaceOptions {
   /** Of the column, CSS pixels. */
   readonly width?: number;
+  /** The revision mark that all else of the kit bears; without it that of the column's own places. */
+  readonly mark?: string;
 }
 
 /** One of the pieces: a drawing by itself. */
@@ -43,18 +45,21 @@ export interface Narrow {
  * The pieces of a kit for a narrow column, no type in them under 11 pixels. A piece that does not fit is wider than the column,
  * and to be scrolled sideways.
  *
+ * @param placed what places it
  * @throws NoRouteError when the wires of a kit find no way at any spacing
  */
 export async function narrowOf(
   kit: Kit,
-  { width = COLUMN, hand, effort, progress, store, ...aspect }: NarrowOptions = {},
+  { width = COLUMN, mark, hand, effort, progress, store, ...aspect }: NarrowOptions = {},
+  placed: (kit: Kit, arrangement: Arrangement, options: PlaceOptions) => Promise<Prepared> = prepare,
 ): Promise<Narrow> {
-  const prepared = await prepare(kit, narrowColumn(unitsAcross(width)), {
+  const anew = await placed(kit, narrowColumn(unitsAcross(width)), {
     ...(hand ? { hand } : {}),
     ...(effort ? { effort } : {}),
     ...(progress ? { progress } : {}),
     ...(store ? { store } : {}),
   });
+  const prepared = mark === undefined ? anew : { ...anew, mark };
   const piece = (only: Piece): NarrowPiece => pieceOf(prepared, { ...aspect, only: [only], width });
   const [drawing, key, cards] = [piece('drawing'), piece('key'), piece('cards')];
   const types = [drawing, key, cards].flatMap(({ svg }) => smallestType(svg) ?? []);

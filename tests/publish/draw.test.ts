@@ -242,7 +242,13 @@ describe('draw', () => {
 
   it('says how large the type of a drawing is in a narrow column', async () => {
     // Placed anew for the column, unless an arrangement is asked for.
-    expect((await drawn({ width: 360 })).lines.join('\n')).not.toContain('px high');
+    const { lines, texts } = await drawn({ width: 360 });
+    expect(lines.join('\n')).not.toContain('px high');
+    // Where its parts stand then is no matter to its mark.
+    const markOf = (of: ReadonlyMap<string, string>) =>
+      / data-revision="(.*?)"/.exec([...of.values()].join());
+    expect(markOf(texts)?.[1]).toMatch(/^\w{4}-\w{4}$/);
+    expect(markOf(texts)?.[1]).toBe(markOf((await drawn({})).texts)?.[1]);
     expect((await drawn({ width: 360, arrangement: 'plate-row' })).lines.join('\n')).toMatch(
       /^note {6}wren-sh-360px: type in the drawing is \d\.\d px high at this width; at least 11 px/m,
     );

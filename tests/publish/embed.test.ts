@@ -14,6 +14,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, it } from 'vitest';
 import { addEmbed } from '../../src/commands/embed.ts';
+import { loadKit } from '../../src/files/load.ts';
+import { formatFinding, inspect } from '../../src/inspect/index.ts';
 import { shopManifestSchema } from '../../src/shop/manifest.ts';
 import { smallKit } from '../catalogue/workshop.ts';
 import { run } from '../commands/run.ts';
@@ -70,14 +72,31 @@ it('lists every file but the manifest itself with its true hashes, and pages nam
   expect(figure).toContain(`theme.css?v=${there['theme.css']?.slice(0, 8)}"`);
 });
 
+it('one revision mark on everything that is made of a kit, also where its parts stand otherwise for a phone; each drawing is true to it', async () => {
+  const { kit } = await loadKit(robin);
+  if (!kit) throw new Error('not a kit');
+  const { revision } = JSON.parse(textIn('one', 'robin/robin.json'));
+  const names = Object.keys(hashesIn('one')).filter((name) => /^robin\/.*\.(svg|html)$/.test(name));
+  const drawings = names.filter((name) => name.endsWith('.svg'));
+  expect(drawings).toContain('robin/robin-360-drawing.svg');
+  for (const name of names) {
+    const marks = [...textIn('one', name).matchAll(/Rev(?:ision)? (\w{4}-\w{4})/g)].map(([, mark]) => mark);
+    expect(new Set(marks), name).toEqual(new Set(name.endsWith('image.html') ? [] : [revision]));
+  }
+  for (const name of drawings) expect(inspect(textIn('one', name), kit).map(formatFinding), name).toEqual([]);
+  const wires = (name: string) => textIn('one', name).match(/ d="[^"]*"/g) ?? [];
+  expect(wires('robin/robin-drawing.svg').length).toBeGreaterThan(5);
+  expect(wires('robin/robin-drawing.svg')).not.toEqual(wires('robin/robin-360-drawing.svg'));
+});
+
 it('puts the address of the folder before every address', async () => {
   expect((await embed('based', robin, '--base', 'https://www.example.com/drawings')).status).toBe(0);
   for (const name of ['image', 'inline', 'figure']) {
     const html = textIn('based', `robin/${name}.html`);
     const outside = html.replace(/<svg\b.*?<\/svg>/gs, '');
-    const addresses = [...outside.matchAll(/(?:src|href|data-styles)="([^"]*)"|"contentUrl":"([^"]*)"/g)].map(
-      ([, a, b]) => a ?? b,
-    );
+    const addresses = [
+      ...outside.matchAll(/(?:src|srcset|href|data-styles)="([^"]*)"|"contentUrl":"([^"]*)"/g),
+    ].map(([, a, b]) => a ?? b);
     expect(addresses.length).toBeGreaterThan(1);
     for (const one of addresses) expect(one).toMatch(/^https:\/\/www\.example\.com\/drawings\/[\w@.-]/);
   }

@@ -1,11 +1,12 @@
 /** Flipping the switches of a figure shows what `loads --json` says, in every state; by mouse and by keyboard. */
-import { execFileSync } from 'node:child_process';
 import { join } from 'node:path';
 import type { Locator } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { liveJoints } from '../../src/annotate/live.ts';
+import { addLoads } from '../../src/commands/loads.ts';
 import { labelOf } from '../../src/describe/kit.ts';
 import { figuresIn } from '../../src/messages/figures.ts';
+import { run } from '../commands/run.ts';
 import { figureOf, kitIn, LINK, placed, ready, SCRIPT_TAG, sampleFiles, site } from './figures.ts';
 
 interface Loads {
@@ -18,8 +19,8 @@ interface Loads {
   }[];
 }
 
-const loadsOf = (file: string): Loads =>
-  JSON.parse(execFileSync('node', ['dist/cli.js', 'loads', file, '--json'], { encoding: 'utf8' }));
+const loadsOf = async (file: string): Promise<Loads> =>
+  JSON.parse((await run(addLoads, 'loads', file, '--json')).stdout);
 
 /** Several switches, a blend, a kill button, a rotary, two outputs, coils alone, and none to choose. */
 const circuits = [
@@ -65,7 +66,7 @@ describe.each([...sampleFiles, ...circuits])('%s', (file) => {
     const prepared = await placed(await kitIn(file));
     const { circuit } = prepared;
     const { kit } = circuit;
-    const loads = loadsOf(file);
+    const loads = await loadsOf(file);
     const figures = figuresIn(kit.language);
     const ohms = (value: number | 'open'): string =>
       figures.figure(value === 'open' ? Number.POSITIVE_INFINITY : value, 'ohm');

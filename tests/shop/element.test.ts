@@ -256,6 +256,24 @@ describe('on its page', () => {
     );
   });
 
+  it('on a phone in German: no words of a control are wider than the control', async () => {
+    await visit(
+      LINK,
+      wren + SCRIPT_TAG,
+      async (page, figure) => {
+        await ready(page);
+        const tight = await figure
+          .locator('button, .slf-options span')
+          .evaluateAll((all) =>
+            all.filter((one) => one.scrollWidth > one.clientWidth + 1).map((one) => one.textContent),
+          );
+        expect(tight).toEqual([]);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
+      },
+      { width: 360 },
+    );
+  });
+
   it('several, one in German: each answers by itself', async () => {
     await visit(LINK, kestrel + wren + kestrel + SCRIPT_TAG, async (page) => {
       await ready(page, 3);

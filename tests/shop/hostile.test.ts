@@ -63,7 +63,11 @@ const pagesOf = (data: KitData): readonly Node[] => [
 ];
 
 const data = kitDataOf(await quickly(kitIn('samples/heron-ss.yaml')), {
-  pictures: ['', '-drawing'].map((end) => ({ file: `heron-ss${end}.svg`, width: 100, height: 50 })),
+  pictures: ['', '-drawing', '-360-drawing'].map((end) => ({
+    file: `heron-ss${end}.svg`,
+    width: 100,
+    height: 50,
+  })),
 });
 
 it.each(HOSTILE)('%j', (words) => {

@@ -8,6 +8,7 @@ import { expectPicture } from '../golden/picture.ts';
 import { placedOnce } from '../tools/placements.ts';
 import { described, sample, samples } from '../truth/draw.ts';
 import { jointErrors, read } from '../truth/reader.ts';
+import { leastType } from './least-type.ts';
 
 /** CSS pixels. Common practice for text on a phone, no source. */
 const LEAST = 11;
@@ -15,25 +16,8 @@ const LEAST = 11;
 const SHORT = { steps: 150, seed: 3 };
 const PHONE = 360;
 
-/** The smallest type of an SVG in CSS pixels, from its text: every `font-size` by the scales around it. */
-function leastType(svg: string): number {
-  const unit = Number(/ width="([\d.]+)"/.exec(svg)?.[1]) / Number(/viewBox="\S+ \S+ (\S+)/.exec(svg)?.[1]);
-  const scales = [1];
-  let least = Number.POSITIVE_INFINITY;
-  for (const [tag, closes, name] of svg.matchAll(/<(\/?)([a-z]+)[^>]*>/g)) {
-    if (closes) scales.pop();
-    else {
-      const scale = (scales.at(-1) ?? 1) * Number(/ transform="[^"]*scale\(([\d.]+)/.exec(tag)?.[1] ?? 1);
-      const size = / font-size="([\d.]+)"/.exec(tag)?.[1];
-      if (name === 'text' && size !== undefined) least = Math.min(least, Number(size) * scale * unit);
-      if (!tag.endsWith('/>')) scales.push(scale);
-    }
-  }
-  return least;
-}
-
 /** What is wrong with the pieces of a kit, and how wide each is. */
-async function checked(kit: Kit, options: Parameters<typeof narrowOf>[1] = { effort: SHORT }) {
+async function checked(kit: Kit, options: Parameters<typeof narrowOf>[1] = { effort: SHORT, ...placedOnce }) {
   const narrow = await narrowOf(kit, options);
   const { prepared, drawing, key, cards } = narrow;
   const pieces = [drawing, key, cards];

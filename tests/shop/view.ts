@@ -14,6 +14,8 @@ export interface Look {
   readonly scheme?: 'light' | 'dark' | 'forced';
   /** False for a visitor without scripts; only Chromium can be such a visitor. */
   readonly scripts?: boolean;
+  /** A phone, with a finger in place of a pointer; only Chromium can be one. */
+  readonly touch?: boolean;
   /** Device pixels to a CSS pixel. */
   readonly scale?: number;
 }
@@ -31,6 +33,8 @@ export interface View {
   /** The window, or the whole page, as PNG. */
   picture(whole?: boolean): Promise<Uint8Array>;
   pdf(): Promise<Uint8Array>;
+  /** Changes the visitor’s scheme on the page as it is; what cannot do so opens the page anew. */
+  rescheme?(scheme: NonNullable<Look['scheme']>): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -55,8 +59,9 @@ const isOutside = (address: string): boolean => !/^(?:http:\/\/127\.0\.0\.1:|abo
 
 export async function startChromium(): Promise<Engine> {
   const browser = await playwright.launch({ executablePath: chromium(), args: FLAGS });
-  const open = async ({ width, height = 900, scheme = 'light', scripts = true, scale = 1 }: Look) => {
+  const open = async ({ width, height = 900, scheme = 'light', touch, scripts = true, scale = 1 }: Look) => {
     const context = await browser.newContext({
+      ...(touch ? { hasTouch: true, isMobile: true } : {}),
       viewport: { width, height },
       deviceScaleFactor: scale,
       javaScriptEnabled: scripts,
@@ -83,6 +88,12 @@ export async function startChromium(): Promise<Engine> {
       hover: (x: number, y: number) => page.mouse.move(x, y),
       picture: (whole = false) => page.screenshot({ fullPage: whole, animations: 'disabled' }),
       pdf: () => page.pdf({ format: 'A4' }),
+      rescheme: (to: NonNullable<Look['scheme']>) =>
+        page.emulateMedia(
+          to === 'forced'
+            ? { forcedColors: 'active', colorScheme: 'light' }
+            : { forcedColors: 'none', colorScheme: to },
+        ),
       close: () => context.close(),
     };
   };
@@ -110,8 +121,8 @@ export async function startFirefox(): Promise<Engine> {
     started.set(scheme, there);
     return there;
   };
-  const open = async ({ width, height = 900, scheme = 'light', scripts = true, scale = 1 }: Look) => {
-    if (!scripts) throw new Error('Firefox is not driven without scripts here');
+  const open = async ({ width, height = 900, scheme = 'light', scripts = true, touch, scale = 1 }: Look) => {
+    if (!scripts || touch) throw new Error('Firefox is not driven without scripts or as a phone here');
     const page = await (await browserFor(scheme)).newPage();
     await page.setViewport({ width, height, deviceScaleFactor: scale });
     const heard: string[] = [];

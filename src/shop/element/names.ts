@@ -15,7 +15,9 @@ interface Names {
 
 export function watchNames(read: ReadFigure, reached: Reached): Names {
   const { figure, name, views, joints, lugs } = read;
-  const hint = name.dataset.hint ?? '';
+  // By what the visitor has at hand; a figure of an earlier version has one hint for all.
+  const { hint: forAll = '', touchHint = forAll } = name.dataset;
+  const hint = matchMedia('(any-hover: hover)').matches ? forAll : touchHint;
   name.textContent = hint;
 
   function show(item: Element | null | undefined): void {

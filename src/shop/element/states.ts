@@ -8,9 +8,14 @@ interface States {
   readonly turnPath: () => void;
 }
 
+/** About what switches that stay in view take up of it, CSS pixels. */
+const HELD = 90;
+/** More than a page is high, CSS pixels. */
+const FAR = 1e6;
+
 /** @param button says by `aria-pressed` whether the signal path is shown */
 export function watchStates(read: ReadFigure, button: Element | null): States {
-  const { states, switches, status, cards, views, bar } = read;
+  const { figure, states, switches, status, cards, views, bar } = read;
   let path = true;
   let shown: ShownState | undefined;
 
@@ -34,6 +39,8 @@ export function watchStates(read: ReadFigure, button: Element | null): States {
   function show(state: ShownState | undefined): void {
     if (!state) return;
     for (const { card } of states) card.toggleAttribute('data-off', card !== state.card);
+    for (const line of every(bar, '[data-now]'))
+      line.toggleAttribute('data-off', line.dataset.now !== state.number);
     for (const [name, radios] of switches) {
       const radio = radios.get(state.at.get(name) ?? '');
       if (radio) radio.checked = true;
@@ -69,6 +76,15 @@ export function watchStates(read: ReadFigure, button: Element | null): States {
     path = on;
     button?.setAttribute('aria-pressed', String(on));
   };
+  // What the card says is said in short below the switches while it is scrolled past. What is still to come counts as in view, or a jump
+  // from above it to below would not be told.
+  new IntersectionObserver(
+    (entries) => {
+      const now = entries.at(-1);
+      figure.toggleAttribute('data-past', now?.isIntersecting === false && now.boundingClientRect.top < 0);
+    },
+    { rootMargin: `-${HELD}px 0px ${FAR}px` },
+  ).observe(cards);
   // Cards lie upon one another now, so there is nothing to scroll.
   cards.removeAttribute('tabindex');
   show(states[0]);
