@@ -7,7 +7,7 @@ import type { Prepared } from '../draw/compose.ts';
 import { coverFigure } from '../draw/leaflet/cover-figure.ts';
 import type { Box, PrintTheme } from '../draw/leaflet/figure.ts';
 import { partPicture } from '../draw/leaflet/part-picture.ts';
-import { probeFigure } from '../draw/leaflet/probes.ts';
+import { probeFigures } from '../draw/leaflet/probes.ts';
 import { responseFigure } from '../draw/leaflet/response-figure.ts';
 import { stepFigures } from '../draw/leaflet/step-figure.ts';
 import { wiringFigure } from '../draw/leaflet/wiring-figure.ts';
@@ -16,18 +16,26 @@ import type { Part } from '../parts/index.ts';
 import { render } from '../pipeline.ts';
 import { unsolderedEnds } from '../soldering/ends.ts';
 import { planOf, solderedIn } from '../soldering/plan.ts';
-import type { Block, Picture } from './document.ts';
-import { textHeight } from './text-height.ts';
+import type { Picture } from './document.ts';
 import { kindIn } from './words.ts';
 
 /** Millimetres of a CSS pixel, 96 to an inch. */
 const PIXEL = 25.4 / 96;
-/** Of a test's picture: the share of the page's width, and millimetres; it is as high as what is said of it, within bounds. */
-const PROBES = { share: 0.44, widest: 90, lowest: 36, highest: 64 } as const;
-/** Between a picture and the words beside it, millimetres. */
-const GUTTER = 5;
+/** Of a test's picture: the share of the page's width, and millimetres at most. */
+const PROBES = { share: 0.44, widest: 90, highest: 64 } as const;
 /** A part's picture, millimetres. */
 const PART: Box = { width: 20, height: 14 };
+
+/** A test whose probes are to be shown. */
+interface Asked {
+  /** Of the picture, unique in the leaflet. */
+  readonly name: string;
+  /** After which it is made. */
+  readonly step: number;
+  readonly from: LugId;
+  readonly to: LugId;
+  readonly alt: string;
+}
 
 export class Pictures {
   readonly #prepared: Prepared;
@@ -70,36 +78,29 @@ export class Pictures {
     return Math.min(PROBES.share, PROBES.widest / this.#inner.width);
   }
 
-  /**
-   * Where the probes of a multimeter are held after a step.
-   *
-   * @param name of the picture, unique in the leaflet
-   * @param beside what is said of it
-   */
-  probes(
-    step: number,
-    [from, to]: readonly [LugId, LugId],
-    { name, alt, beside }: { readonly name: string; readonly alt: string; readonly beside: readonly Block[] },
-  ): Picture {
+  /** Where the probes of a multimeter are held in each test, by the names of the tests: all at one scale. */
+  probes(tests: readonly Asked[]): ReadonlyMap<string, Picture> {
     const { circuit } = this.#prepared;
     const plan = planOf(circuit);
-    const joints = plan.placed.flatMap((when, i) => (when <= step ? [i] : []));
-    const hooked = (i: number, end: 'from' | 'to'): boolean => {
-      const joint = nth(circuit.joints, i);
-      return (
-        unsolderedEnds(circuit.kit, joint)[end] === undefined &&
-        solderedIn(plan, i, lugIdOf(joint[end])) > step
-      );
-    };
-    const look = { id: name, alt, theme: this.#theme, hooked };
-    const width = this.#inner.width * this.probeShare;
-    const words = textHeight(beside, this.#inner.width - width - GUTTER);
-    const room = { width, height: Math.min(Math.max(words, PROBES.lowest), PROBES.highest) };
-    const spots = [
-      { ...endAt(from), words: this.#say('leaflet.probe-red') },
-      { ...endAt(to), words: this.#say('leaflet.probe-black') },
-    ] as const;
-    return probeFigure(this.#prepared, joints, spots, room, look);
+    const probings = tests.map(({ name, step, from, to, alt }) => ({
+      id: name,
+      alt,
+      joints: plan.placed.flatMap((when, i) => (when <= step ? [i] : [])),
+      hooked: (i: number, end: 'from' | 'to'): boolean => {
+        const joint = nth(circuit.joints, i);
+        return (
+          unsolderedEnds(circuit.kit, joint)[end] === undefined &&
+          solderedIn(plan, i, lugIdOf(joint[end])) > step
+        );
+      },
+      spots: [
+        { ...endAt(from), words: this.#say('leaflet.probe-red') },
+        { ...endAt(to), words: this.#say('leaflet.probe-black') },
+      ] as const,
+    }));
+    const room = { width: this.#inner.width * this.probeShare, height: PROBES.highest };
+    const figures = probeFigures(this.#prepared, probings, room, { theme: this.#theme });
+    return new Map(tests.map(({ name }, i) => [name, nth(figures, i)]));
   }
 
   part(part: Part): Picture {

@@ -10,7 +10,7 @@ import { is } from '../parts/index.ts';
 import type { Cuts } from './cuts.ts';
 import { type Block, strong, TICK, text } from './document.ts';
 import type { Pictures } from './pictures.ts';
-import { assumedValues, jackTest, meterBlocks, pickupStep, stepTest } from './tests.ts';
+import { assumedValues, jackTest, meterBlocks, pickupStep, stepTest, testPictures } from './tests.ts';
 
 /** Of a page's height the share that a step's drawing may take: below it stand its joints and its test. */
 const ABOVE = 0.45;
@@ -40,6 +40,7 @@ export function stepsSection(
   );
   const { circuit } = prepared;
   const tests = stepTests(circuit, language);
+  const shown = testPictures(prepared, steps, pictures, say, language);
   const pickups = pickupStep(prepared, steps);
   // What a meter looks like is said before the first test, wherever that is.
   const first = tests.find((one) => one.tests.length > 0)?.step ?? Infinity;
@@ -47,8 +48,7 @@ export function stepsSection(
   const explained = before && first >= pickups ? 'before' : Number.isFinite(first) ? first : 'finished';
   const hintsAt = (place: number | 'before' | 'finished') =>
     place === explained ? meterBlocks(language) : [];
-  const jack = (when: 'before' | 'finished') =>
-    jackTest(prepared, when, pictures, steps, say, language, hintsAt(when));
+  const jack = (when: 'before' | 'finished') => jackTest(prepared, when, shown, say, language, hintsAt(when));
   const joints = ({ details, notes }: Step): readonly Block[] => [
     {
       is: 'table',
@@ -77,7 +77,7 @@ export function stepsSection(
           ? [{ is: 'beside', picture, share: BESIDE.width, blocks: joints(step) } as const]
           : [{ is: 'figure', picture, held: true } as const, ...joints(step)]),
         ...(number === pickups ? assumedValues(prepared, say) : []),
-        ...stepTest(nth(tests, i), pictures, say, hintsAt(number)),
+        ...stepTest(nth(tests, i), shown, say, hintsAt(number)),
       ];
       return [
         // Of a kit that begins with its pickups there is nothing to measure yet.
