@@ -8,7 +8,7 @@ import type { Box, PrintTheme } from '../draw/leaflet/figure.ts';
 import { type Say, sayIn } from '../messages/say.ts';
 import { is } from '../parts/index.ts';
 import { Cuts } from './cuts.ts';
-import type { Block, Leaflet, Paper, Picture, Sender } from './document.ts';
+import { type Block, isNarrow, type Leaflet, type Paper, type Picture, type Sender } from './document.ts';
 import { faultsTable } from './faults.ts';
 import { fittingSection } from './fitting.ts';
 import { orientationSection } from './orientation.ts';
@@ -48,6 +48,7 @@ export function leafletOf(prepared: Prepared, options: LeafletOptions): Leaflet 
   const revision = `${say('leaflet.revision', { mark })}${date === undefined ? '' : `, ${date}`}`;
   return {
     paper,
+    narrow: isNarrow(paper),
     bound: options.bound ?? false,
     generator: `Solderleaf leaflet ${kit.id}`,
     language,
@@ -167,7 +168,7 @@ function beginning(
     { is: 'heading', level: 1, text: say('leaflet.parts') },
     { is: 'paragraph', text: say('leaflet.parts-say') },
     ...cuts.spare(),
-    partsTable(kit, say, (part) => pictures.part(part), cuts),
+    partsTable(kit, say, (part) => pictures.part(part), cuts, isNarrow(options.paper)),
     ...orientationSection(prepared, say),
     {
       is: 'together',

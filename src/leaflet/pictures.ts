@@ -21,8 +21,8 @@ import { kindIn } from './words.ts';
 
 /** Millimetres of a CSS pixel, 96 to an inch. */
 const PIXEL = 25.4 / 96;
-/** Of a test's picture: the share of the page's width, and millimetres at most. */
-const PROBES = { share: 0.44, widest: 90, highest: 64 } as const;
+/** Of a test's picture: the share of the page's width, and millimetres at most; in less width than the last, its words stand below it. */
+const PROBES = { share: 0.44, widest: 90, highest: 64, lone: 100 } as const;
 /** A part's picture, millimetres. */
 const PART: Box = { width: 20, height: 14 };
 
@@ -75,7 +75,7 @@ export class Pictures {
 
   /** Of the page's width what a picture of probes takes, as a fraction. */
   get probeShare(): number {
-    return Math.min(PROBES.share, PROBES.widest / this.#inner.width);
+    return this.#inner.width < PROBES.lone ? 1 : Math.min(PROBES.share, PROBES.widest / this.#inner.width);
   }
 
   /** Where the probes of a multimeter are held in each test, by the names of the tests: all at one scale. */

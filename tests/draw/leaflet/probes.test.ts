@@ -129,7 +129,7 @@ describe.each(kits.map((name, i) => [name, nth(ROOMS, i % ROOMS.length)] as cons
       [
         ...hiddenIn(svg),
         ...(smallest < 6.98 ? ['type under 7 points'] : []),
-        ...(width < 25 ? ['narrower than 25 mm'] : []),
+        ...(width < 20 ? ['narrower than 20 mm'] : []),
         ...(width > room.width || height > room.height ? ['larger than its room'] : []),
       ].map((fault) => `step ${anew[i]?.step}, ${anew[i]?.from} and ${anew[i]?.to}: ${fault}`),
     );
