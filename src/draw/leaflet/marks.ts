@@ -8,13 +8,13 @@ import { is } from '../../parts/index.ts';
 import { rectToSheet } from '../../place/frame.ts';
 import { drawChip } from '../chips.ts';
 import type { Pen } from '../pen.ts';
-import { pointAt, runsOf, spotsAside, spotsFar, spotsOnLine } from './beads.ts';
+import { type Care, pointAt, runsOf, spotsAside, spotsFar, spotsOnLine } from './beads.ts';
 import { codeAside, codeOnLine, codeRect } from './codes.ts';
 import { drawEnd } from './ends.ts';
 import type { Frame } from './figure.ts';
 import { dotAt, type EndName, endNames, type Harness, slotsOf, solderedEnds } from './harness.ts';
 import { nearnessIn } from './nearness.ts';
-import { choiceOf, NEVER, type Obstacle, type Spot, settled } from './spots.ts';
+import { choiceOf, costTogether, NEVER, type Obstacle, type Spot, settled } from './spots.ts';
 import type { FigureStep } from './step.ts';
 import { roomOf } from './tags.ts';
 
@@ -29,7 +29,7 @@ interface Numbered {
 
 /** A number as large as names, in a ring. */
 const radiusOf = (type: number, numbers: readonly number[]): number =>
-  round2(type * (Math.max(...numbers) > 9 ? 0.9 : 0.72));
+  round2(type * (Math.max(...numbers) > 9 ? 0.84 : 0.66));
 
 /** Width of a line with its outline, near enough: a new one, and one made before. */
 const WIDE = { new: 14, before: 7 } as const;
@@ -57,7 +57,7 @@ export function drawMarks(pen: Pen, id: string, harness: Harness, step: FigureSt
   });
   const { room, free } = obstaclesOf(harness);
   const nearness = nearnessIn(harness);
-  const spots = settled([
+  const choicesWith = (search: Search): readonly (readonly Spot[])[] => [
     ...ends.map(({ joint, end, tip, hooked }) => {
       const alike = ends.filter((one) => one.joint === joint).every((one) => one.hooked === hooked);
       const near = nearness(joint, end);
@@ -65,13 +65,14 @@ export function drawMarks(pen: Pen, id: string, harness: Harness, step: FigureSt
       const points = end === 'from' ? path : [...path].reverse();
       return choice(
         [
-          near(spotsOnLine(points, radius, alike)),
-          near(spotsAside(points, tip, radius)),
-          near(spotsFar(points, tip, radius)),
+          near(spotsOnLine(points, radius, alike, search)),
+          near(spotsAside(points, tip, radius, search)),
+          near(spotsFar(points, tip, radius, search)),
         ],
         room(joint, tip),
         own(points),
         frame.crop,
+        search,
       );
     }),
     ...codes.map(({ joint, code }) => {
@@ -81,9 +82,15 @@ export function drawMarks(pen: Pen, id: string, harness: Harness, step: FigureSt
         [...room(joint), ...besideNames(harness)],
         [],
         frame.crop,
+        search,
       );
     }),
-  ]);
+  ];
+  const usual = settled(choicesWith(USUAL));
+  const cost = costTogether(usual);
+  // In a crowd a place may lie between those that are looked at else.
+  const closely = cost < NEVER ? usual : settled(choicesWith(CLOSE));
+  const spots = closely !== usual && costTogether(closely) < cost ? closely : usual;
   const codeSpots = spots.slice(ends.length);
   const colours = pen.group({ id: `${id}-colours` });
   codes.forEach(({ joint, code }, i) => {
@@ -126,8 +133,15 @@ function numberedEnds(harness: Harness, { details }: FigureStep): readonly Numbe
 
 /** A spot that costs less hides nothing of importance. */
 const GOOD = 500;
-/** Good spots that are enough to choose from. */
-const ENOUGH = 40;
+
+/** How places are searched for, and how many a mark then chooses from. */
+interface Search extends Care {
+  readonly choice: number;
+  /** Good spots that are enough to choose from. */
+  readonly enough: number;
+}
+const USUAL: Search = { step: 3, ways: 24, choice: 120, enough: 40 };
+const CLOSE: Search = { step: 1, ways: 96, choice: 900, enough: 400 };
 
 /** The spots on its line and aside together, the cheapest first; further stages only where there are not enough. */
 function choice(
@@ -135,13 +149,14 @@ function choice(
   obstacles: readonly Obstacle[],
   line: readonly Obstacle[],
   crop: Rect,
+  { choice: most, enough }: Search,
 ): readonly Spot[] {
   const within = (spots: Iterable<Spot>): readonly Spot[] =>
     [...spots].filter(({ room }) => inside(room, crop));
-  const all = [...choiceOf(within(onLine), obstacles)];
+  const all = [...choiceOf(within(onLine), obstacles, most)];
   for (const spots of aside) {
-    if (all.filter(({ price }) => price < GOOD).length >= ENOUGH) break;
-    all.push(...choiceOf(within(spots), [...obstacles, ...line]));
+    if (all.filter(({ price }) => price < GOOD).length >= enough) break;
+    all.push(...choiceOf(within(spots), [...obstacles, ...line], most));
   }
   return all.sort((a, b) => a.price - b.price);
 }

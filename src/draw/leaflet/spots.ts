@@ -32,7 +32,7 @@ export const NEVER = 10_000;
 const CROSSED_LEADERS = 400;
 /** A spot in the way of so much is counted no further. */
 const HOPELESS = 4 * NEVER;
-/** Spots that a mark chooses from: the cheapest by themselves. */
+/** Spots that a mark chooses from, where it is not said: the cheapest by themselves. */
 const CHOICE = 120;
 /** A mark that stands so badly tries to make others move. */
 const BADLY = 400;
@@ -42,7 +42,11 @@ const PUSHED = 2;
 const ROUNDS = 24;
 
 /** The spots that a mark may choose from, with what is in their way counted in, the cheapest first. */
-export function choiceOf<S extends Spot>(spots: Iterable<S>, obstacles: readonly Obstacle[]): readonly S[] {
+export function choiceOf<S extends Spot>(
+  spots: Iterable<S>,
+  obstacles: readonly Obstacle[],
+  most = CHOICE,
+): readonly S[] {
   const sorted = [...spots].sort((a, b) => a.price - b.price);
   if (sorted.length === 0) return [];
   const reach = reachOf(sorted);
@@ -50,12 +54,12 @@ export function choiceOf<S extends Spot>(spots: Iterable<S>, obstacles: readonly
   const found: S[] = [];
   // What is in the way only adds to a price, so that what is dearer than enough others without it need not be looked at.
   for (const spot of sorted) {
-    const enough = found[CHOICE - 1]?.price ?? Number.POSITIVE_INFINITY;
+    const enough = found[most - 1]?.price ?? Number.POSITIVE_INFINITY;
     if (enough <= spot.price) break;
     const price = spot.price + inTheWay(spot, within, enough - spot.price);
     if (price >= enough) continue;
     insert(found, { ...spot, price });
-    if (found.length > CHOICE) found.pop();
+    if (found.length > most) found.pop();
   }
   return found;
 }
@@ -126,6 +130,10 @@ export function settled<S extends Spot>(choices: readonly (readonly S[])[]): rea
   }
   return choices.map((choice, i) => chosen[i] ?? nth(choice, 0));
 }
+
+/** What all spots cost together, with what they have of each other in their way. */
+export const costTogether = (spots: readonly Spot[]): number =>
+  spots.reduce((sum, spot, k) => sum + costOf(spots.slice(0, k), spot, k), 0);
 
 type Chosen = readonly (Spot | undefined)[];
 
