@@ -65,9 +65,10 @@ export class Pictures {
   }
 
   /** A drawing a step, all at the same place and scale. */
-  steps(steps: readonly Step[], room: Box): readonly Picture[] {
+  steps(steps: readonly Step[], room: Box, tallest: number): readonly Picture[] {
     return stepFigures(this.#prepared, steps, room, {
       theme: this.#theme,
+      tallest,
       altOf: ({ number, title, lines }) =>
         `${this.#say('leaflet.step', { number, title })}. ${lines.join('. ')}.`,
     });

@@ -14,6 +14,8 @@ import { assumedValues, jackTest, meterBlocks, pickupStep, stepTest, testPicture
 
 /** Of a page's height the share that a step's drawing may take: below it stand its joints and its test. */
 const ABOVE = 0.45;
+/** And where it is crowded, so that its joints may stand on the next page. */
+const TALLEST = 0.62;
 /** On a page that lies on its side the joints stand beside the drawing: of its width and height the shares of that. */
 const BESIDE = { width: 0.55, height: 0.62 } as const;
 
@@ -37,6 +39,7 @@ export function stepsSection(
     wide
       ? { width: inner.width * BESIDE.width, height: inner.height * BESIDE.height }
       : { ...inner, height: inner.height * ABOVE },
+    inner.height * TALLEST,
   );
   const { circuit } = prepared;
   const tests = stepTests(circuit, language);

@@ -16,8 +16,9 @@ const CORNER = 3;
 export interface Care {
   readonly step: number;
   readonly ways: number;
+  /** Of a place on a line from its end. */
+  readonly farthest: number;
 }
-const FARTHEST = 240;
 const RINGS = [6.5, 10, 14, 20, 27, 35, 44, 54, 66] as const;
 const FAR_RINGS = [80, 96, 114, 134, 156, 180, 210, 240] as const;
 /** What a leader costs, each unit of its length; along its own line a unit costs 1, and past the middle more. And a leader along its own line, for which it could be taken. */
@@ -38,11 +39,11 @@ export function* spotsOnLine(
   points: readonly Point[],
   radius: number,
   alike: boolean,
-  { step }: Care,
+  { step, farthest }: Care,
 ): Generator<Spot> {
   const length = lengthOf(points);
   const most = alike ? length - radius - CLEAR : length / 2;
-  for (let along = radius + CLEAR; along <= Math.min(most, FARTHEST); along += step) {
+  for (let along = radius + CLEAR; along <= Math.min(most, farthest); along += step) {
     const centre = pointAt(points, along);
     if (points.slice(1, -1).some((corner) => far(corner, centre) < radius + CORNER)) continue;
     const past = Math.max(0, along - length / 2);

@@ -140,8 +140,8 @@ interface Search extends Care {
   /** Good spots that are enough to choose from. */
   readonly enough: number;
 }
-const USUAL: Search = { step: 3, ways: 24, choice: 120, enough: 40 };
-const CLOSE: Search = { step: 1, ways: 96, choice: 900, enough: 400 };
+const USUAL: Search = { step: 3, ways: 24, farthest: 240, choice: 120, enough: 40 };
+const CLOSE: Search = { step: 1, ways: 96, farthest: 600, choice: 900, enough: 400 };
 
 /** The spots on its line and aside together, the cheapest first; further stages only where there are not enough. */
 function choice(

@@ -46,7 +46,7 @@ const PRICE = {
   lines: 25,
   out: 100,
   beyond: 4,
-  ownWire: 120,
+  ownWire: 400,
   wire: 3000,
   beside: 150,
   short: 2000,

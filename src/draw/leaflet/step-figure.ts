@@ -4,11 +4,20 @@
  */
 import { nth } from '../../common/must.ts';
 import { is } from '../../parts/index.ts';
+import { TYPE } from '../../parts/outline.ts';
 import type { Prepared } from '../compose.ts';
 import { sheetOf } from '../compose.ts';
 import type { Sheet } from '../sheet.ts';
 import { type Theme, themes } from '../theme.ts';
-import { type Box, cropAbout, type Figure, figureOf, frameIn, type PrintTheme } from './figure.ts';
+import {
+  type Box,
+  cropAbout,
+  type Figure,
+  type Frame,
+  figureOf,
+  frameIn,
+  type PrintTheme,
+} from './figure.ts';
 import { type EndName, extentOf, type Harness, harnessOf, type Made } from './harness.ts';
 import { drawHarness } from './harness-drawing.ts';
 import { drawMarks } from './marks.ts';
@@ -16,12 +25,17 @@ import type { FigureStep } from './step.ts';
 
 interface StepLook<S extends FigureStep = FigureStep> {
   readonly theme?: PrintTheme;
+  /** How high figures may be where they are crowded and become larger by it, millimetres; as high as the box where it is left out. */
+  readonly tallest?: number;
   /** What each figure shows, in words. */
   readonly altOf: (step: S) => string;
 }
 
 /** Around everything, so that numbers beside the outermost lugs have room. */
 const MARGIN = 20;
+
+/** By how much larger figures are higher than usual. */
+const WORTH = 1.08;
 
 /** The harness of a kit with all of its parts, joints and words. */
 function wholeOf(sheet: Sheet, theme: Theme, type: number): Harness {
@@ -45,11 +59,15 @@ export function stepFigures<S extends FigureStep>(
   prepared: Prepared,
   steps: readonly S[],
   box: Box,
-  { theme: name = 'light', altOf }: StepLook<S>,
+  { theme: name = 'light', tallest = box.height, altOf }: StepLook<S>,
 ): readonly Figure[] {
   const sheet = sheetOf(prepared);
   const theme = themes[name];
-  const frame = frameIn(box, (type) => cropAbout(extentOf(wholeOf(sheet, theme, type)), MARGIN));
+  const frameFor = (room: Box): Frame =>
+    frameIn(room, (type) => cropAbout(extentOf(wholeOf(sheet, theme, type)), MARGIN));
+  const usual = frameFor(box);
+  const high = usual.type > TYPE.lug && tallest > box.height ? frameFor({ ...box, height: tallest }) : usual;
+  const frame = high.scale > WORTH * usual.scale ? high : usual;
   // Every step has every word at the same place.
   const { told } = wholeOf(sheet, theme, frame.type);
   return steps.map((step, i) => {

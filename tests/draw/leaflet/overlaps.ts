@@ -86,6 +86,13 @@ export function overlapsIn(svg: string): readonly string[] {
   const tags = drawing.rects.filter(({ group, corner, h }) => /-part-/.test(group) && corner === 5 && h < 60);
   const dots = drawing.circles.filter(({ group }) => /-(joint-\d+|end-\d+-(from|to))$/.test(group));
   const solder = dots.filter(({ r }) => r < 5);
+  const lines = drawing.wires.map(({ joint, pieces, strokes }) => ({
+    joint,
+    half: Math.max(...strokes.map(({ width }) => width)) / 2,
+    points: piecesOf(pieces).flatMap(along),
+    // Of its own line a mark hides neither a corner nor an opening.
+    corners: pieces.flatMap(turns),
+  }));
   const errors: string[] = [];
   for (const [i, one] of marks.entries()) {
     const { what, joint, box, leader } = one;
@@ -115,14 +122,10 @@ export function overlapsIn(svg: string): readonly string[] {
     for (const dot of solder)
       if (covers(one, dot, dot.r))
         errors.push(`${what} on a solder joint of ${dot.group.replace(/.*-(joint|end)-/, '')}`);
-    for (const wire of drawing.wires) {
-      const half = Math.max(...wire.strokes.map(({ width }) => width)) / 2;
-      const points = piecesOf(wire.pieces).flatMap(along);
-      if (wire.joint !== joint && points.some((p) => covers(one, p, half)))
+    for (const wire of lines) {
+      if (wire.joint !== joint && wire.points.some((p) => covers(one, p, wire.half)))
         errors.push(`${what} on the wire ${wire.joint}`);
-      // Of its own line it hides neither a corner nor an opening.
-      const corners = wire.pieces.flatMap(turns);
-      if (wire.joint === joint && one.disc && corners.some((p) => covers(one, p)))
+      if (wire.joint === joint && one.disc && wire.corners.some((p) => covers(one, p)))
         errors.push(`${what} on a corner of its wire`);
     }
   }
@@ -138,6 +141,7 @@ export function crowdedNamesIn(svg: string): readonly string[] {
   const names = texts.filter(
     (text) => /-part-/.test(text.group) && !inTag(text) && !/^\d{2,4}$/.test(text.words),
   );
+  const lines = wires.map(({ joint, pieces }) => ({ joint, points: piecesOf(pieces).flatMap(along) }));
   const errors: string[] = [];
   for (const [i, name] of names.entries()) {
     const box = boxOf(name);
@@ -146,13 +150,8 @@ export function crowdedNamesIn(svg: string): readonly string[] {
     for (const tag of tags) if (meet(box, tag)) errors.push(`${name.words} on a lug of ${tag.group}`);
     const own = parts.find(({ name: part }) => name.group.endsWith(`-part-${part}`));
     if (own?.legs.length !== 2) continue;
-    for (const { joint, pieces } of wires)
-      if (
-        piecesOf(pieces)
-          .flatMap(along)
-          .some((p) => holds(box, p))
-      )
-        errors.push(`${name.words} on the wire ${joint}`);
+    for (const { joint, points } of lines)
+      if (points.some((p) => holds(box, p))) errors.push(`${name.words} on the wire ${joint}`);
   }
   return errors;
 }
