@@ -13,7 +13,7 @@ import { faultsTable } from './faults.ts';
 import { fittingSection } from './fitting.ts';
 import { orientationSection } from './orientation.ts';
 import { caseWords, cautions, holdWords, partsTable, tools } from './parts.ts';
-import { Pictures } from './pictures.ts';
+import { type Pictures, picturesOf } from './pictures.ts';
 import { loadsSection, positionsTable, responseSection } from './sound.ts';
 import { stepsSection } from './steps.ts';
 import { unbroken } from './unbroken.ts';
@@ -41,7 +41,7 @@ export function leafletOf(prepared: Prepared, options: LeafletOptions): Leaflet 
   const { kit } = prepared.circuit;
   const { language } = kit;
   const say = sayIn(language);
-  const pictures = new Pictures(prepared, theme, say, innerOf(paper));
+  const pictures = picturesOf(prepared, theme, say, innerOf(paper));
   const steps = stepsOf(prepared.circuit, language);
   const cuts = new Cuts(prepared, steps, say, language);
   const mark = markOf(prepared);

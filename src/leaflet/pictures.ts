@@ -37,7 +37,23 @@ interface Asked {
   readonly alt: string;
 }
 
-export class Pictures {
+/** A kit's leaflet is often made in several formats, or for several senders: of one paper all have the same pictures. */
+const made = new WeakMap<Prepared, Map<string, Pictures>>();
+
+/** The pictures of a kit for pages with so much inside their margins. */
+export function picturesOf(prepared: Prepared, theme: PrintTheme, say: Say, inner: Box): Pictures {
+  const ofKit = made.get(prepared) ?? new Map<string, Pictures>();
+  made.set(prepared, ofKit);
+  const key = JSON.stringify([theme, inner.width, inner.height]);
+  const pictures = ofKit.get(key) ?? new Pictures(prepared, theme, say, inner);
+  ofKit.set(key, pictures);
+  return pictures;
+}
+
+export type { Pictures };
+
+class Pictures {
+  readonly #drawn = new Map<string, unknown>();
   readonly #prepared: Prepared;
   readonly #theme: PrintTheme;
   readonly #say: Say;
@@ -50,28 +66,39 @@ export class Pictures {
     this.#say = say;
   }
 
+  /** What is drawn for these arguments, which are plain data, drawn once. */
+  #once<T>(what: string, given: readonly unknown[], draw: () => T): T {
+    const key = JSON.stringify([what, ...given]);
+    if (!this.#drawn.has(key)) this.#drawn.set(key, draw());
+    return this.#drawn.get(key) as T;
+  }
+
   /** The wiring for the title page, for the whole page as its room: it is printed smaller there. */
   cover(title: string): Picture {
-    return coverFigure(this.#prepared, this.#inner, { alt: title, theme: this.#theme });
+    return this.#once('cover', [title], () =>
+      coverFigure(this.#prepared, this.#inner, { alt: title, theme: this.#theme }),
+    );
   }
 
   /** The wiring by itself. */
   wiring(room: Box, steps: readonly Step[]): Picture {
     const lines = steps.flatMap(({ lines }) => lines).join('. ');
-    return wiringFigure(this.#prepared, room, {
-      alt: `${this.#say('leaflet.drawing')}: ${lines}.`,
-      theme: this.#theme,
-    });
+    const alt = `${this.#say('leaflet.drawing')}: ${lines}.`;
+    return this.#once('wiring', [room, alt], () =>
+      wiringFigure(this.#prepared, room, { alt, theme: this.#theme }),
+    );
   }
 
   /** A drawing a step, all at the same place and scale. */
   steps(steps: readonly Step[], room: Box, tallest: number): readonly Picture[] {
-    return stepFigures(this.#prepared, steps, room, {
-      theme: this.#theme,
-      tallest,
-      altOf: ({ number, title, lines }) =>
-        `${this.#say('leaflet.step', { number, title })}. ${lines.join('. ')}.`,
-    });
+    return this.#once('steps', [room, tallest, steps.map(({ lines }) => lines)], () =>
+      stepFigures(this.#prepared, steps, room, {
+        theme: this.#theme,
+        tallest,
+        altOf: ({ number, title, lines }) =>
+          `${this.#say('leaflet.step', { number, title })}. ${lines.join('. ')}.`,
+      }),
+    );
   }
 
   /** Of the page's width what a picture of probes takes, as a fraction. */
@@ -100,19 +127,25 @@ export class Pictures {
       ] as const,
     }));
     const room = { width: this.#inner.width * this.probeShare, height: PROBES.highest };
-    const figures = probeFigures(this.#prepared, probings, room, { theme: this.#theme });
+    const figures = this.#once('probes', [tests], () =>
+      probeFigures(this.#prepared, probings, room, { theme: this.#theme }),
+    );
     return new Map(tests.map(({ name }, i) => [name, nth(figures, i)]));
   }
 
   part(part: Part): Picture {
     const alt = `${part.label}: ${kindIn(part, this.#say)}`;
-    return partPicture(this.#prepared, part, PART, { alt, theme: this.#theme });
+    return this.#once('part', [part.name, alt], () =>
+      partPicture(this.#prepared, part, PART, { alt, theme: this.#theme }),
+    );
   }
 
   /** What lines and signs mean, composed for a column so wide, so that its type is as large on any paper. */
   key({ width }: Pick<Box, 'width'>): Picture {
     const pixels = Math.floor(width / PIXEL);
-    return atScale(render(this.#prepared, { theme: this.#theme, only: ['key'], width: pixels }).svg, PIXEL);
+    return this.#once('key', [pixels], () =>
+      atScale(render(this.#prepared, { theme: this.#theme, only: ['key'], width: pixels }).svg, PIXEL),
+    );
   }
 
   /** The response of all positions together. */
