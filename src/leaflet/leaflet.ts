@@ -15,7 +15,7 @@ import { orientationSection } from './orientation.ts';
 import { caseWords, cautions, holdWords, partsTable, tools } from './parts.ts';
 import { type Pictures, picturesOf } from './pictures.ts';
 import { loadsSection, positionsTable, responseSection } from './sound.ts';
-import { stepsSection } from './steps.ts';
+import { marksWords, stepsSection } from './steps.ts';
 import { unbroken } from './unbroken.ts';
 
 interface LeafletOptions {
@@ -70,7 +70,7 @@ export function leafletOf(prepared: Prepared, options: LeafletOptions): Leaflet 
     ...(workshop ? { sender: senderOf(workshop) } : {}),
     blocks: unbroken([
       ...beginning(prepared, pictures, say, steps, cuts, options),
-      ...stepsSection({ prepared, steps, pictures, cuts, say, language }, innerOf(paper)),
+      ...stepsSection({ prepared, steps, pictures, cuts, say, language }),
       ...ending(prepared, pictures, say, options),
     ]),
   };
@@ -185,11 +185,7 @@ function beginning(
         { is: 'paragraph', text: say('leaflet.steps-say') },
         ...caseWords(circuit, say).map((text) => ({ is: 'paragraph', text }) as const),
         ...holdWords(circuit, say).map((text) => ({ is: 'paragraph', text }) as const),
-        { is: 'paragraph', text: say('leaflet.rings-say') },
-        {
-          is: 'list',
-          items: [say('rings.number'), say('rings.black'), say('rings.white'), say('rings.none')],
-        },
+        ...marksWords(steps, pictures, say),
       ],
     },
   ];

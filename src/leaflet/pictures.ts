@@ -23,6 +23,14 @@ import { kindIn } from './words.ts';
 const PIXEL = 25.4 / 96;
 /** Of a test's picture: the share of the page's width, and millimetres at most; in less width than the last, its words stand below it. */
 const PROBES = { share: 0.44, widest: 90, highest: 64, lone: 100 } as const;
+/** Of a page's height the share that a step's drawing may take: below it stand its joints and its test. */
+const ABOVE = 0.45;
+/** And where it is crowded, so that its joints may stand on the next page. */
+const TALLEST = 0.62;
+/** On a page that lies on its side the joints stand beside the drawing: of its width and height the shares of that. */
+const BESIDE = { width: 0.55, height: 0.62 } as const;
+/** A sample of a mark: the share of the page's width, and millimetres at most. */
+const SAMPLE = { share: 0.36, width: 46, height: 24 } as const;
 /** A part's picture, millimetres. */
 const PART: Box = { width: 20, height: 14 };
 
@@ -89,16 +97,41 @@ class Pictures {
     );
   }
 
-  /** A drawing a step, all at the same place and scale. */
-  steps(steps: readonly Step[], room: Box, tallest: number): readonly Picture[] {
-    return this.#once('steps', [room, tallest, steps.map(({ lines }) => lines)], () =>
+  /** A drawing a step, all at the same place and scale, and samples of their marks. */
+  steps(steps: readonly Step[]): ReturnType<typeof stepFigures> {
+    const { width, height } = this.#inner;
+    const wide = width > height;
+    const room = wide
+      ? { width: width * BESIDE.width, height: height * BESIDE.height }
+      : { width, height: height * ABOVE };
+    const words = {
+      lines: 'leaflet.rings-say',
+      aside: 'rings.number',
+      soldered: 'rings.black',
+      hooked: 'rings.white',
+    } as const;
+    return this.#once('steps', [steps.map(({ lines }) => lines)], () =>
       stepFigures(this.#prepared, steps, room, {
         theme: this.#theme,
-        tallest,
+        tallest: height * TALLEST,
         altOf: ({ number, title, lines }) =>
           `${this.#say('leaflet.step', { number, title })}. ${lines.join('. ')}.`,
+        sample: {
+          box: { width: Math.min(SAMPLE.width, width * this.sampleShare), height: SAMPLE.height },
+          alt: (name) => this.#say(words[name]),
+        },
       }),
     );
+  }
+
+  /** Of the page's width what a sample of a mark takes, as a fraction. */
+  get sampleShare(): number {
+    return Math.min(SAMPLE.share, SAMPLE.width / this.#inner.width);
+  }
+
+  /** Of the page's width what a step's drawing takes where its joints stand beside it, as a fraction. */
+  get stepShare(): number | undefined {
+    return this.#inner.width > this.#inner.height ? BESIDE.width : undefined;
   }
 
   /** Of the page's width what a picture of probes takes, as a fraction. */

@@ -3,7 +3,6 @@ import { stepTests } from '../annotate/step-tests.ts';
 import type { Step } from '../annotate/steps.ts';
 import { nth } from '../common/must.ts';
 import type { Prepared } from '../draw/compose.ts';
-import type { Box } from '../draw/leaflet/figure.ts';
 import type { Language } from '../messages/language.ts';
 import type { Say } from '../messages/say.ts';
 import { is } from '../parts/index.ts';
@@ -11,13 +10,6 @@ import type { Cuts } from './cuts.ts';
 import { type Block, strong, TICK, text } from './document.ts';
 import type { Pictures } from './pictures.ts';
 import { assumedValues, jackTest, meterBlocks, pickupStep, stepTest, testPictures } from './tests.ts';
-
-/** Of a page's height the share that a step's drawing may take: below it stand its joints and its test. */
-const ABOVE = 0.45;
-/** And where it is crowded, so that its joints may stand on the next page. */
-const TALLEST = 0.62;
-/** On a page that lies on its side the joints stand beside the drawing: of its width and height the shares of that. */
-const BESIDE = { width: 0.55, height: 0.62 } as const;
 
 interface Told {
   readonly prepared: Prepared;
@@ -28,19 +20,26 @@ interface Told {
   readonly language: Language;
 }
 
+/** What the marks of a step's drawing mean, each beside a piece of a drawing that shows it. */
+export function marksWords(steps: readonly Step[], pictures: Pictures, say: Say): readonly Block[] {
+  const { samples } = pictures.steps(steps);
+  const told = [
+    { text: say('leaflet.rings-say'), picture: samples.lines },
+    { text: say('rings.number'), picture: samples.aside },
+    { text: say('rings.black'), picture: samples.soldered },
+    { text: say('rings.white'), picture: samples.hooked },
+    { text: say('rings.none'), picture: undefined },
+  ];
+  return told.map(({ text: words, picture }): Block => {
+    const block: Block = { is: 'paragraph', text: words };
+    return picture ? { is: 'beside', picture, share: pictures.sampleShare, blocks: [block] } : block;
+  });
+}
+
 /** All steps, with the test before the first lead of a pickup where that comes, and the last test behind them. */
-export function stepsSection(
-  { prepared, steps, pictures, cuts, say, language }: Told,
-  inner: Box,
-): readonly Block[] {
-  const wide = inner.width > inner.height;
-  const drawings = pictures.steps(
-    steps,
-    wide
-      ? { width: inner.width * BESIDE.width, height: inner.height * BESIDE.height }
-      : { ...inner, height: inner.height * ABOVE },
-    inner.height * TALLEST,
-  );
+export function stepsSection({ prepared, steps, pictures, cuts, say, language }: Told): readonly Block[] {
+  const { figures: drawings } = pictures.steps(steps);
+  const share = pictures.stepShare;
   const { circuit } = prepared;
   const tests = stepTests(circuit, language);
   const shown = testPictures(prepared, steps, pictures, say, language);
@@ -76,8 +75,8 @@ export function stepsSection(
       const picture = nth(drawings, i);
       const blocks: readonly Block[] = [
         { is: 'heading', level: 2, text: say('leaflet.step', { number, title }) },
-        ...(wide
-          ? [{ is: 'beside', picture, share: BESIDE.width, blocks: joints(step) } as const]
+        ...(share !== undefined
+          ? [{ is: 'beside', picture, share, blocks: joints(step) } as const]
           : [{ is: 'figure', picture, held: true } as const, ...joints(step)]),
         ...(number === pickups ? assumedValues(prepared, say) : []),
         ...stepTest(nth(tests, i), shown, say, hintsAt(number)),

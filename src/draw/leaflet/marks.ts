@@ -2,7 +2,7 @@
  * What is written along the new joints of a step: the number of each at its ends, and the code of its colour. No mark lies on a lug, a solder
  * joint, another line or another mark; one that finds no place so stands aside with a leader.
  */
-import { around, inside, type Point, type Rect, round2 } from '../../common/geometry.ts';
+import { around, inside, overlaps, type Point, type Rect, round2 } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
 import { is } from '../../parts/index.ts';
 import { rectToSheet } from '../../place/frame.ts';
@@ -43,8 +43,15 @@ const PRICE = {
 /** Of its own line that a leader may lie beside: where both begin. */
 const BEGINS = 16;
 
-export function drawMarks(pen: Pen, id: string, harness: Harness, step: FigureStep, frame: Frame): void {
-  const { theme, sheet } = harness;
+/** The marks of a step where they stand. */
+export interface Marks {
+  readonly radius: number;
+  readonly numbers: readonly { readonly of: Numbered; readonly spot: Spot }[];
+  readonly codes: readonly { readonly joint: number; readonly code: string; readonly spot: Spot }[];
+}
+
+export function marksOf(harness: Harness, step: FigureStep, frame: Frame): Marks {
+  const { sheet } = harness;
   const { type } = frame;
   const ends = numberedEnds(harness, step);
   const radius = radiusOf(
@@ -91,18 +98,33 @@ export function drawMarks(pen: Pen, id: string, harness: Harness, step: FigureSt
   // In a crowd a place may lie between those that are looked at else.
   const closely = cost < NEVER ? usual : settled(choicesWith(CLOSE));
   const spots = closely !== usual && costTogether(closely) < cost ? closely : usual;
-  const codeSpots = spots.slice(ends.length);
+  return {
+    radius,
+    numbers: ends.map((of, i) => ({ of, spot: nth(spots, i) })),
+    codes: codes.map((one, i) => ({ ...one, spot: nth(spots, ends.length + i) })),
+  };
+}
+
+/** @param window outside of which no mark is drawn */
+export function drawMarks(
+  pen: Pen,
+  id: string,
+  harness: Harness,
+  { radius, numbers, codes }: Marks,
+  { type }: Frame,
+  window: Rect,
+): void {
+  const { theme } = harness;
+  const seen = <T extends { readonly spot: Spot }>(marks: readonly T[]): readonly T[] =>
+    marks.filter(({ spot }) => overlaps(spot.room, window));
   const colours = pen.group({ id: `${id}-colours` });
-  codes.forEach(({ joint, code }, i) => {
-    const { centre, leader } = nth(codeSpots, i);
+  for (const { joint, code, spot } of seen(codes)) {
     const group = colours.group({ id: `${id}-colour-${joint + 1}` });
-    if (leader) group.line(leader, { stroke: theme.ink, 'stroke-width': LEADER });
-    drawChip(group, code, codeRect(centre, code, type), theme, type);
-  });
-  const numbers = pen.group({ id: `${id}-numbers` });
-  ends.forEach((one, i) => {
-    drawNumber(numbers, id, one, nth(spots, i), { radius, type, harness });
-  });
+    if (spot.leader) group.line(spot.leader, { stroke: theme.ink, 'stroke-width': LEADER });
+    drawChip(group, code, codeRect(spot.centre, code, type), theme, type);
+  }
+  const group = pen.group({ id: `${id}-numbers` });
+  for (const { of, spot } of seen(numbers)) drawNumber(group, id, of, spot, { radius, type, harness });
 }
 
 const LEADER = 1.5;

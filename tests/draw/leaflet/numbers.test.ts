@@ -19,7 +19,7 @@ type Paper = keyof typeof ROOMS;
 
 const figures = (prepared: Prepared, paper: Paper) => {
   const { tallest, ...room } = ROOMS[paper];
-  return stepFigures(prepared, stepsOf(prepared.circuit), room, { altOf: () => 'a step', tallest });
+  return stepFigures(prepared, stepsOf(prepared.circuit), room, { altOf: () => 'a step', tallest }).figures;
 };
 
 /** The pictures of a kit, drawn once for all that is asked of them. */
