@@ -20,7 +20,7 @@ interface Sample extends Drawn {
   readonly crop: Rect;
 }
 
-/** Of a part's tags and lines what a sample of a mark shows of it is enough at this width, drawing units. */
+/** Of an earlier line, drawing units. */
 const WIDE = 6;
 
 /**
