@@ -14,9 +14,10 @@ export interface Picture {
   readonly alt: string;
 }
 
-/** What stands in a table's cell: text, a box to tick, or a picture. */
+/** What stands in a table's cell: text, a name with what is said of it below, a box to tick, or a picture. */
 export type Cell =
   | { readonly is: 'text'; readonly text: string; readonly strong?: true }
+  | { readonly is: 'said'; readonly name: string; readonly text: string }
   | { readonly is: 'tick' }
   | { readonly is: 'picture'; readonly picture: Picture };
 
@@ -70,7 +71,7 @@ export type Block =
     }
   /** Set apart and kept together: cautions, a test. */
   | { readonly is: 'box'; readonly role: 'caution' | 'test'; readonly blocks: readonly Block[] }
-  /** A picture and what is said of it, side by side and on one page. */
+  /** A picture and what is said of it, side by side and on one page; one below the other where the picture's share is 1. */
   | {
       readonly is: 'beside';
       readonly picture: Picture;
@@ -102,8 +103,14 @@ export interface Paper {
   readonly margin: number;
 }
 
+/** Paper so narrow, as half of an A5 sheet is, has no room for much beside anything, millimetres. */
+const NARROW = 120;
+export const isNarrow = ({ width }: Pick<Paper, 'width'>): boolean => width < NARROW;
+
 export interface Leaflet {
   readonly paper: Paper;
+  /** Whether `isNarrow` says so of its paper. */
+  readonly narrow: boolean;
   /** All pages have the same size: none is turned round. */
   readonly bound: boolean;
   /** By these words a file is known to be a leaflet of a kit, and may be written over by another version of it. */

@@ -174,6 +174,8 @@ function cellOf(cell: Cell): string {
   switch (cell.is) {
     case 'text':
       return cell.strong ? `<strong>${lined(cell.text)}</strong>` : lined(cell.text);
+    case 'said':
+      return `<strong>${lined(cell.name)}</strong><br>${lined(cell.text)}`;
     case 'tick':
       return '<span class="tick"></span>';
     case 'picture':

@@ -8,14 +8,14 @@ import type { Box, PrintTheme } from '../draw/leaflet/figure.ts';
 import { type Say, sayIn } from '../messages/say.ts';
 import { is } from '../parts/index.ts';
 import { Cuts } from './cuts.ts';
-import type { Block, Leaflet, Paper, Picture, Sender } from './document.ts';
+import { type Block, isNarrow, type Leaflet, type Paper, type Picture, type Sender } from './document.ts';
 import { faultsTable } from './faults.ts';
 import { fittingSection } from './fitting.ts';
 import { orientationSection } from './orientation.ts';
 import { caseWords, cautions, holdWords, partsTable, tools } from './parts.ts';
-import { Pictures } from './pictures.ts';
+import { type Pictures, picturesOf } from './pictures.ts';
 import { loadsSection, positionsTable, responseSection } from './sound.ts';
-import { stepsSection } from './steps.ts';
+import { marksWords, stepsSection } from './steps.ts';
 import { unbroken } from './unbroken.ts';
 
 interface LeafletOptions {
@@ -41,13 +41,14 @@ export function leafletOf(prepared: Prepared, options: LeafletOptions): Leaflet 
   const { kit } = prepared.circuit;
   const { language } = kit;
   const say = sayIn(language);
-  const pictures = new Pictures(prepared, theme, say, innerOf(paper));
+  const pictures = picturesOf(prepared, theme, say, innerOf(paper));
   const steps = stepsOf(prepared.circuit, language);
   const cuts = new Cuts(prepared, steps, say, language);
   const mark = markOf(prepared);
   const revision = `${say('leaflet.revision', { mark })}${date === undefined ? '' : `, ${date}`}`;
   return {
     paper,
+    narrow: isNarrow(paper),
     bound: options.bound ?? false,
     generator: `Solderleaf leaflet ${kit.id}`,
     language,
@@ -69,7 +70,7 @@ export function leafletOf(prepared: Prepared, options: LeafletOptions): Leaflet 
     ...(workshop ? { sender: senderOf(workshop) } : {}),
     blocks: unbroken([
       ...beginning(prepared, pictures, say, steps, cuts, options),
-      ...stepsSection({ prepared, steps, pictures, cuts, say, language }, innerOf(paper)),
+      ...stepsSection({ prepared, steps, pictures, cuts, say, language }),
       ...ending(prepared, pictures, say, options),
     ]),
   };
@@ -167,7 +168,7 @@ function beginning(
     { is: 'heading', level: 1, text: say('leaflet.parts') },
     { is: 'paragraph', text: say('leaflet.parts-say') },
     ...cuts.spare(),
-    partsTable(kit, say, (part) => pictures.part(part), cuts),
+    partsTable(kit, say, (part) => pictures.part(part), cuts, isNarrow(options.paper)),
     ...orientationSection(prepared, say),
     {
       is: 'together',
@@ -184,11 +185,7 @@ function beginning(
         { is: 'paragraph', text: say('leaflet.steps-say') },
         ...caseWords(circuit, say).map((text) => ({ is: 'paragraph', text }) as const),
         ...holdWords(circuit, say).map((text) => ({ is: 'paragraph', text }) as const),
-        { is: 'paragraph', text: say('leaflet.rings-say') },
-        {
-          is: 'list',
-          items: [say('rings.number'), say('rings.black'), say('rings.white'), say('rings.none')],
-        },
+        ...marksWords(steps, pictures, say),
       ],
     },
   ];

@@ -13,47 +13,88 @@ import type { Cuts } from './cuts.ts';
 import { type Block, type Cell, type Picture, strong, TICK, text } from './document.ts';
 import { kindIn } from './words.ts';
 
-/** The table of all parts; a ground point is a place on the instrument, in no bag, and not to be ticked off. */
-export function partsTable(kit: Kit, say: Say, pictureOf: (part: Part) => Picture, cuts: Cuts): Block {
+interface Row {
+  readonly tick: Cell;
+  readonly quantity: string;
+  readonly picture: Cell;
+  readonly name: string;
+  readonly value: string;
+  readonly recognise: string;
+}
+
+/**
+ * The table of all parts; a ground point is a place on the instrument, in no bag, and not to be ticked off.
+ *
+ * @param narrow whether value and marks stand below the name, where columns would have no room for words
+ */
+export function partsTable(
+  kit: Kit,
+  say: Say,
+  pictureOf: (part: Part) => Picture,
+  cuts: Cuts,
+  narrow = false,
+): Block {
   const bag = kit.parts.filter((part) => !is(part, 'ground-point'));
+  const rows: readonly Row[] = [
+    ...alike(bag, say, kit.language).map((parts): Row => {
+      const [first] = parts;
+      return {
+        tick: TICK,
+        quantity: String(parts.length),
+        picture: { is: 'picture', picture: pictureOf(first) },
+        name: named(parts, say),
+        value: [valueWords(first, kit.language), first.code].filter((word) => word !== undefined).join('\n'),
+        recognise: recogniseBy(first, say, kit.language),
+      };
+    }),
+    ...cuts.stock().map(({ name, amount }) => ({ ...EMPTY, tick: TICK, name, value: amount })),
+    ...kit.parts
+      .filter((part) => is(part, 'ground-point'))
+      .map((part) => ({
+        ...EMPTY,
+        name: named([part], say),
+        value: say('leaflet.not-in-kit'),
+        recognise: say('leaflet.ground-point'),
+      })),
+  ];
+  const first = [
+    { head: say('leaflet.done') },
+    { head: say('leaflet.quantity'), align: 'right' },
+    { head: say('leaflet.picture') },
+  ] as const;
+  const part = { head: say('leaflet.part'), share: 3.4 };
+  if (narrow)
+    return {
+      is: 'table',
+      columns: [...first, part],
+      rows: rows.map(({ tick, quantity, picture, name, value, recognise }) => [
+        ...[tick, text(quantity), picture],
+        { is: 'said', name, text: [value, recognise].filter((words) => words !== '').join('\n') },
+      ]),
+    };
   return {
     is: 'table',
     columns: [
-      { head: say('leaflet.done') },
-      { head: say('leaflet.quantity'), align: 'right' },
-      { head: say('leaflet.picture') },
-      { head: say('leaflet.part'), share: 3.4 },
+      ...first,
+      part,
       { head: say('leaflet.value'), share: 2.6 },
       { head: say('leaflet.recognise'), share: 4 },
     ],
-    rows: [
-      ...alike(bag, say, kit.language).map((parts): readonly Cell[] => {
-        const [first] = parts;
-        return [
-          TICK,
-          text(String(parts.length)),
-          { is: 'picture', picture: pictureOf(first) },
-          strong(named(parts, say)),
-          text([valueWords(first, kit.language), first.code].filter((word) => word !== undefined).join('\n')),
-          text(recogniseBy(first, say, kit.language)),
-        ];
-      }),
-      ...cuts
-        .stock()
-        .map(({ name, amount }) => [TICK, text(''), text(''), strong(name), text(amount), text('')]),
-      ...kit.parts
-        .filter((part) => is(part, 'ground-point'))
-        .map((part): readonly Cell[] => [
-          text(''),
-          text(''),
-          text(''),
-          strong(named([part], say)),
-          text(say('leaflet.not-in-kit')),
-          text(say('leaflet.ground-point')),
-        ]),
-    ],
+    rows: rows.map(({ tick, quantity, picture, name, value, recognise }) => [
+      ...[tick, text(quantity), picture, strong(name)],
+      ...[text(value), text(recognise)],
+    ]),
   };
 }
+
+const EMPTY = {
+  tick: text(''),
+  quantity: '',
+  picture: text(''),
+  name: '',
+  value: '',
+  recognise: '',
+} as const;
 
 /** `Volume, Tone: pot`, of parts of one kind. */
 const named = (parts: readonly [Part, ...Part[]], say: Say): string =>

@@ -3,19 +3,13 @@ import { stepTests } from '../annotate/step-tests.ts';
 import type { Step } from '../annotate/steps.ts';
 import { nth } from '../common/must.ts';
 import type { Prepared } from '../draw/compose.ts';
-import type { Box } from '../draw/leaflet/figure.ts';
 import type { Language } from '../messages/language.ts';
 import type { Say } from '../messages/say.ts';
 import { is } from '../parts/index.ts';
 import type { Cuts } from './cuts.ts';
 import { type Block, strong, TICK, text } from './document.ts';
 import type { Pictures } from './pictures.ts';
-import { assumedValues, jackTest, meterBlocks, pickupStep, stepTest } from './tests.ts';
-
-/** Of a page's height the share that a step's drawing may take: below it stand its joints and its test. */
-const ABOVE = 0.45;
-/** On a page that lies on its side the joints stand beside the drawing: of its width and height the shares of that. */
-const BESIDE = { width: 0.55, height: 0.62 } as const;
+import { assumedValues, jackTest, meterBlocks, pickupStep, stepTest, testPictures } from './tests.ts';
 
 interface Told {
   readonly prepared: Prepared;
@@ -26,20 +20,29 @@ interface Told {
   readonly language: Language;
 }
 
+/** What the marks of a step's drawing mean, each beside a piece of a drawing that shows it. */
+export function marksWords(steps: readonly Step[], pictures: Pictures, say: Say): readonly Block[] {
+  const { samples } = pictures.steps(steps);
+  const told = [
+    { text: say('leaflet.rings-say'), picture: samples.lines },
+    { text: say('rings.number'), picture: samples.aside },
+    { text: say('rings.black'), picture: samples.soldered },
+    { text: say('rings.white'), picture: samples.hooked },
+    { text: say('rings.none'), picture: undefined },
+  ];
+  return told.map(({ text: words, picture }): Block => {
+    const block: Block = { is: 'paragraph', text: words };
+    return picture ? { is: 'beside', picture, share: pictures.sampleShare, blocks: [block] } : block;
+  });
+}
+
 /** All steps, with the test before the first lead of a pickup where that comes, and the last test behind them. */
-export function stepsSection(
-  { prepared, steps, pictures, cuts, say, language }: Told,
-  inner: Box,
-): readonly Block[] {
-  const wide = inner.width > inner.height;
-  const drawings = pictures.steps(
-    steps,
-    wide
-      ? { width: inner.width * BESIDE.width, height: inner.height * BESIDE.height }
-      : { ...inner, height: inner.height * ABOVE },
-  );
+export function stepsSection({ prepared, steps, pictures, cuts, say, language }: Told): readonly Block[] {
+  const { figures: drawings } = pictures.steps(steps);
+  const share = pictures.stepShare;
   const { circuit } = prepared;
   const tests = stepTests(circuit, language);
+  const shown = testPictures(prepared, steps, pictures, say, language);
   const pickups = pickupStep(prepared, steps);
   // What a meter looks like is said before the first test, wherever that is.
   const first = tests.find((one) => one.tests.length > 0)?.step ?? Infinity;
@@ -47,8 +50,7 @@ export function stepsSection(
   const explained = before && first >= pickups ? 'before' : Number.isFinite(first) ? first : 'finished';
   const hintsAt = (place: number | 'before' | 'finished') =>
     place === explained ? meterBlocks(language) : [];
-  const jack = (when: 'before' | 'finished') =>
-    jackTest(prepared, when, pictures, steps, say, language, hintsAt(when));
+  const jack = (when: 'before' | 'finished') => jackTest(prepared, when, shown, say, language, hintsAt(when));
   const joints = ({ details, notes }: Step): readonly Block[] => [
     {
       is: 'table',
@@ -73,11 +75,11 @@ export function stepsSection(
       const picture = nth(drawings, i);
       const blocks: readonly Block[] = [
         { is: 'heading', level: 2, text: say('leaflet.step', { number, title }) },
-        ...(wide
-          ? [{ is: 'beside', picture, share: BESIDE.width, blocks: joints(step) } as const]
+        ...(share !== undefined
+          ? [{ is: 'beside', picture, share, blocks: joints(step) } as const]
           : [{ is: 'figure', picture, held: true } as const, ...joints(step)]),
         ...(number === pickups ? assumedValues(prepared, say) : []),
-        ...stepTest(nth(tests, i), pictures, say, hintsAt(number)),
+        ...stepTest(nth(tests, i), shown, say, hintsAt(number)),
       ];
       return [
         // Of a kit that begins with its pickups there is nothing to measure yet.

@@ -1,13 +1,14 @@
 /** Tests with a multimeter: after a step, before the pickups are fitted, and when everything is soldered. */
 
-import { jackTests, meterHints, type stepTests } from '../annotate/step-tests.ts';
+import { jackTests, meterHints, stepTests } from '../annotate/step-tests.ts';
 import type { Step } from '../annotate/steps.ts';
+import { must } from '../common/must.ts';
 import type { Prepared } from '../draw/compose.ts';
 import type { Language } from '../messages/language.ts';
 import type { Say } from '../messages/say.ts';
 import { isPickup } from '../parts/index.ts';
 import { planOf } from '../soldering/plan.ts';
-import { type Block, strong, TICK, text } from './document.ts';
+import { type Block, type Picture, strong, TICK, text } from './document.ts';
 import type { Pictures } from './pictures.ts';
 
 /**
@@ -17,13 +18,13 @@ import type { Pictures } from './pictures.ts';
  */
 export function stepTest(
   { step, tests, byEye }: StepTests,
-  pictures: Pictures,
+  shown: Shown,
   say: Say,
   hints: readonly Block[],
 ): readonly Block[] {
   const looked: readonly Block[] = byEye === undefined ? [] : [{ is: 'paragraph', text: byEye, small: true }];
   if (tests.length === 0) return looked;
-  const shown = tests.map(({ from, to, fromName, toName, setting, expected, wrong }, i): Block => {
+  const told = tests.map(({ fromName, toName, setting, expected, wrong }, i): Block => {
     const held = probesIn(fromName, toName, say);
     const blocks: readonly Block[] = [
       {
@@ -35,16 +36,10 @@ export function stepTest(
       { is: 'paragraph', text: say('leaflet.reads', { reading: expected }), strong: true },
       ...wrong.map((words): Block => ({ is: 'paragraph', text: words, small: true })),
     ];
-    const look = { name: `step-${step}-test-${i + 1}`, alt: held, beside: blocks };
-    return {
-      is: 'beside',
-      share: pictures.probeShare,
-      picture: pictures.probes(step, [from, to], look),
-      blocks,
-    };
+    return { is: 'beside', share: shown.share, picture: shown.at(nameAt(step, i)), blocks };
   });
   // What no test proves stays with the last one, wherever a page ends.
-  return [...hints, ...shown.slice(0, -1), { is: 'together', blocks: [...shown.slice(-1), ...looked] }];
+  return [...hints, ...told.slice(0, -1), { is: 'together', blocks: [...told.slice(-1), ...looked] }];
 }
 
 /** What a short and an open circuit look like on a meter, as small print. */
@@ -55,12 +50,51 @@ type StepTests = ReturnType<typeof stepTests>[number];
 
 const probesIn = (from: string, to: string, say: Say): string => say('leaflet.probes-at', { from, to });
 
+/** The pictures of all tests of a kit, which have one scale. */
+interface Shown {
+  /** Of the page's width what a picture takes, as a fraction. */
+  readonly share: number;
+  /** By the name of the test. */
+  readonly at: (name: string) => Picture;
+}
+
+const nameAt = (step: number, i: number): string => `step-${step}-test-${i + 1}`;
+
+export function testPictures(
+  prepared: Prepared,
+  steps: readonly Step[],
+  pictures: Pictures,
+  say: Say,
+  language: Language,
+): Shown {
+  const { circuit } = prepared;
+  const jack = jackTests(circuit, language);
+  const whenAt = { before: pickupStep(prepared, steps) - 1, finished: steps.length };
+  const all = pictures.probes([
+    ...stepTests(circuit, language).flatMap(({ step, tests }) =>
+      tests.map(({ from, to, fromName, toName }, i) => ({
+        ...{ name: nameAt(step, i), step, from, to },
+        alt: probesIn(fromName, toName, say),
+      })),
+    ),
+    ...(['before', 'finished'] as const).flatMap((when) =>
+      // Of a kit that begins with its pickups there is nothing to measure before.
+      whenAt[when] < 1
+        ? []
+        : jack[when].slice(0, 1).map(({ from, to, fromName, toName }) => ({
+            ...{ name: `test-${when}`, step: whenAt[when], from, to },
+            alt: probesIn(fromName, toName, say),
+          })),
+    ),
+  ]);
+  return { share: pictures.probeShare, at: (name) => must(all.get(name), `the picture of ${name}`) };
+}
+
 /** The test at the jack in every position; nothing for a kit without a jack. */
 export function jackTest(
   prepared: Prepared,
   when: 'before' | 'finished',
-  pictures: Pictures,
-  steps: readonly Step[],
+  shown: Shown,
   say: Say,
   language: Language,
   hints: readonly Block[],
@@ -69,7 +103,6 @@ export function jackTest(
   const [first] = tests;
   if (!first) return [];
   const places = new Set(tests.map(({ from, to }) => `${from} ${to}`));
-  const step = when === 'finished' ? steps.length : pickupStep(prepared, steps) - 1;
   const together = places.size === 1;
   const held = probesIn(first.fromName, first.toName, say);
   const beside: readonly Block[] = [
@@ -77,7 +110,6 @@ export function jackTest(
     ...hints,
     { is: 'paragraph', text: say('test.nearly-looks'), small: true },
   ];
-  const look = { name: `test-${when}`, alt: held, beside };
   const test: readonly Block[] = [
     {
       is: 'heading',
@@ -92,8 +124,8 @@ export function jackTest(
     ...(when === 'before' ? [] : assumedValues(prepared, say)),
     {
       is: 'beside',
-      share: pictures.probeShare,
-      picture: pictures.probes(step, [first.from, first.to], look),
+      share: shown.share,
+      picture: shown.at(`test-${when}`),
       blocks: beside,
     },
     {

@@ -12,6 +12,7 @@ export const TEMPLATE = `
 #let tint = rgb(leaflet.at("sender", default: (:)).at("colour", default: "#1d2b36"))
 #let paper = leaflet.paper
 #let small-page = paper.width < 170
+#let narrow-page = leaflet.narrow
 
 #set document(title: leaflet.title, keywords: (leaflet.generator,), date: none)
 #set text(
@@ -91,18 +92,23 @@ export const TEMPLATE = `
 #let lined(words) = words.split("\\n").join(linebreak())
 
 #let cell(c) = {
-  if c.is == "tick" { tick } else if c.is == "picture" { picture(c.picture) } else if c.at("strong", default: false) {
+  if c.is == "tick" { tick } else if c.is == "said" {
+    strong(lined(c.name))
+    linebreak()
+    lined(c.text)
+  } else if c.is == "picture" { picture(c.picture) } else if c.at("strong", default: false) {
     strong(lined(c.text))
   } else { lined(c.text) }
 }
 
 #let tabled(b) = {
-  set text(size: if small-page { 8pt } else { 8.5pt })
+  // Columns of narrow paper are narrower than many a word.
+  set text(size: if small-page { 8pt } else { 8.5pt }, hyphenate: narrow-page)
   show: dividing.with(narrow)
   table(
     columns: b.columns.map(c => if "share" in c { c.share * 1fr } else { auto }),
     align: b.columns.map(c => (if c.at("align", default: "") == "right" { right } else { left }) + horizon),
-    inset: (x: 1.6mm, y: 1.5mm),
+    inset: (x: if narrow-page { 1mm } else { 1.6mm }, y: 1.5mm),
     stroke: (x, y) => (bottom: if y == 0 { 0.8pt + ink } else { 0.4pt + rule }),
     table.header(repeat: true, ..b.columns.map(c => text(size: 8pt, fill: quiet, weight: "bold", c.head))),
     ..b.rows.map(row => row.zip(b.columns).map(((c, column)) => table.cell(breakable: false, {
@@ -168,12 +174,18 @@ export const TEMPLATE = `
     )
   } else if b.is == "beside" {
     set par(leading: 0.55em, spacing: 0.75em)
-    block(breakable: false, width: 100%, above: 1.2em, below: 1.2em, grid(
-      columns: (b.share * 100%, 1fr),
-      column-gutter: 5mm,
-      align: (center + horizon, left + horizon),
-      picture(b.picture), dividing(narrow, b.blocks.map(show-block).join()),
-    ))
+    let said = b.blocks.map(show-block).join()
+    block(breakable: false, width: 100%, above: 1.2em, below: 1.2em, if b.share == 1 {
+      align(center, picture(b.picture))
+      said
+    } else {
+      grid(
+        columns: (b.share * 100%, 1fr),
+        column-gutter: 5mm,
+        align: (center + horizon, left + horizon),
+        picture(b.picture), dividing(narrow, said),
+      )
+    })
   } else if b.is == "together" {
     let body = b.blocks.map(show-block).join()
     block(width: 100%, above: 1.8em, layout(size => block(

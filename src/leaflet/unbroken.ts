@@ -7,7 +7,7 @@ const UNIT = /(\d) (?=(?:[kM]?Ω|[pnµ]F|mm|V|W|k?Hz|dB|°C|%)(?!\p{L}))/gu;
 const unbrokenText = (text: string): string => text.replace(UNIT, '$1\u00a0');
 
 const unbrokenCell = (cell: Cell): Cell =>
-  cell.is === 'text' ? { ...cell, text: unbrokenText(cell.text) } : cell;
+  'text' in cell ? { ...cell, text: unbrokenText(cell.text) } : cell;
 
 /** The same blocks with spaces that do not break before units; pictures stay as they are. */
 export const unbroken = (blocks: readonly Block[]): readonly Block[] => blocks.map(unbrokenBlock);

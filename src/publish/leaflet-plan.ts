@@ -34,14 +34,23 @@ export interface LeafletWanted {
 /** Of a kit that names no page. */
 const USUAL_PAGE = 'a4';
 /** Millimetres; less paper has less of it to leave blank. */
-const [MARGIN, SMALL_MARGIN, SMALL] = [16, 12, 170] as const;
+const MARGINS = [
+  { below: 120, margin: 9 },
+  { below: 170, margin: 12 },
+  { below: Number.POSITIVE_INFINITY, margin: 16 },
+] as const;
+const marginOn = (short: number): number =>
+  must(
+    MARGINS.find(({ below }) => short < below),
+    'margin',
+  ).margin;
 
 /** The paper of a leaflet; of a booklet that of one page, half of the sheet. */
 function paperOf({ width, height }: Page, { landscape = false, booklet = false }: LeafletWanted): Paper {
   const [long, short] = [Math.max(width, height), Math.min(width, height)];
   const turned = landscape || width > height;
   const [across, down] = booklet ? [long / 2, short] : turned ? [long, short] : [short, long];
-  return { width: across, height: down, margin: Math.min(across, down) < SMALL ? SMALL_MARGIN : MARGIN };
+  return { width: across, height: down, margin: marginOn(Math.min(across, down)) };
 }
 
 /** A file of a leaflet. */

@@ -7,6 +7,7 @@ import type { Language } from '../../src/messages/language.ts';
 import { prepare } from '../../src/pipeline.ts';
 import { DEFAULT_EFFORT } from '../../src/place/improve.ts';
 import { type LeafletWanted, leafletContent } from '../../src/publish/leaflet-plan.ts';
+import { placedOnce } from '../tools/placements.ts';
 
 const known = new Map<string, Promise<Prepared>>();
 
@@ -26,12 +27,24 @@ export function preparedOf(file: string, language: Language = 'en'): Promise<Pre
 export async function placed(kit: Kit): Promise<Prepared> {
   const arrangement = findArrangement(kit.arrangement);
   if (typeof arrangement === 'string') throw new Error(arrangement);
-  return prepare(kit, arrangement, { effort: { ...DEFAULT_EFFORT, steps: 0 } });
+  return prepare(kit, arrangement, { effort: { ...DEFAULT_EFFORT, steps: 0 }, ...placedOnce });
 }
 
 export const PLAIN: LeafletWanted = { formats: ['pdf'] };
 
-export async function pdfOf(prepared: Prepared, wanted: Partial<LeafletWanted> = {}): Promise<Uint8Array> {
+const pdfs = new WeakMap<Prepared, Map<string, Promise<Uint8Array>>>();
+
+/** A leaflet's file, made once for all that asks for the same one. */
+export function pdfOf(prepared: Prepared, wanted: Partial<LeafletWanted> = {}): Promise<Uint8Array> {
+  const ofKit = pdfs.get(prepared) ?? new Map<string, Promise<Uint8Array>>();
+  pdfs.set(prepared, ofKit);
+  const key = JSON.stringify(wanted);
+  const now = ofKit.get(key) ?? pdfAnew(prepared, wanted);
+  ofKit.set(key, now);
+  return now;
+}
+
+async function pdfAnew(prepared: Prepared, wanted: Partial<LeafletWanted>): Promise<Uint8Array> {
   const made = await leafletContent(prepared, 'pdf', { ...PLAIN, ...wanted });
   if (typeof made === 'string') throw new Error('a PDF is bytes');
   return made;

@@ -12,10 +12,13 @@ const AIR = 2;
 const CLEAR = 9;
 /** Between a bead and a corner of its line, so that the corner is seen. */
 const CORNER = 3;
-/** Places along the line, and beside the end. */
-const STEP = 3;
-const FARTHEST = 240;
-const WAYS = 24;
+/** How closely places are looked for: units from one to the next along a line, and ways that a leader may lead. */
+export interface Care {
+  readonly step: number;
+  readonly ways: number;
+  /** Of a place on a line from its end. */
+  readonly farthest: number;
+}
 const RINGS = [6.5, 10, 14, 20, 27, 35, 44, 54, 66] as const;
 const FAR_RINGS = [80, 96, 114, 134, 156, 180, 210, 240] as const;
 /** What a leader costs, each unit of its length; along its own line a unit costs 1, and past the middle more. And a leader along its own line, for which it could be taken. */
@@ -32,10 +35,15 @@ const roomAt = ({ x, y }: Point, radius: number): Rect =>
  * @param points the line's, from this end on
  * @param alike whether the other end's number is the same and looks the same, so that one may be taken for the other
  */
-export function* spotsOnLine(points: readonly Point[], radius: number, alike: boolean): Generator<Spot> {
+export function* spotsOnLine(
+  points: readonly Point[],
+  radius: number,
+  alike: boolean,
+  { step, farthest }: Care,
+): Generator<Spot> {
   const length = lengthOf(points);
   const most = alike ? length - radius - CLEAR : length / 2;
-  for (let along = radius + CLEAR; along <= Math.min(most, FARTHEST); along += STEP) {
+  for (let along = radius + CLEAR; along <= Math.min(most, farthest); along += step) {
     const centre = pointAt(points, along);
     if (points.slice(1, -1).some((corner) => far(corner, centre) < radius + CORNER)) continue;
     const past = Math.max(0, along - length / 2);
@@ -48,25 +56,34 @@ export function* spotsOnLine(points: readonly Point[], radius: number, alike: bo
  *
  * @param tip where its solder is, from which a leader leads
  */
-export const spotsAside = (points: readonly Point[], tip: Point, radius: number): Iterable<Spot> =>
-  spotsAbout(points, tip, radius, RINGS);
+export const spotsAside = (
+  points: readonly Point[],
+  tip: Point,
+  radius: number,
+  { ways }: Care,
+): Iterable<Spot> => spotsAbout(points, tip, radius, RINGS, ways);
 
 /** Spots for the number of an end that finds no place near. */
-export const spotsFar = (points: readonly Point[], tip: Point, radius: number): Iterable<Spot> =>
-  spotsAbout(points, tip, radius, FAR_RINGS);
+export const spotsFar = (
+  points: readonly Point[],
+  tip: Point,
+  radius: number,
+  { ways }: Care,
+): Iterable<Spot> => spotsAbout(points, tip, radius, FAR_RINGS, ways);
 
 function* spotsAbout(
   points: readonly Point[],
   start: Point,
   radius: number,
   rings: readonly number[],
+  ways: number,
 ): Generator<Spot> {
   const on = pointAt(points, CLEAR);
   const from = nth(points, 0);
   const [dx, dy] = [Math.sign(on.x - from.x), Math.sign(on.y - from.y)];
   for (const ring of rings)
-    for (let way = 0; way < WAYS; way++) {
-      const angle = (2 * Math.PI * way) / WAYS;
+    for (let way = 0; way < ways; way++) {
+      const angle = (2 * Math.PI * way) / ways;
       const [ux, uy] = [Math.cos(angle), Math.sin(angle)];
       const reach = radius + ring;
       const centre = { x: Math.round(start.x + reach * ux), y: Math.round(start.y + reach * uy) };

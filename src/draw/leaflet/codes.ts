@@ -22,15 +22,17 @@ export function codesOf({ sheet, parts, paths, words, type }: Harness): readonly
     rect: rectToSheet(frame, outline.body),
     price: is(part, 'component') ? PRICE.word : PRICE.face,
   }));
+  const runs = paths.map((path) => runsOf(path, 8));
   const placed: Rect[] = [];
   return sheet.placement.wires.flatMap(({ joint: { colour: code } }, i): Code | [] => {
     if (code === undefined) return [];
     const path = nth(paths, i);
-    const others = paths.flatMap((other, k) => (k === i ? [] : runsOf(other, 8)));
+    const others = runs.flatMap((other, k) => (k === i ? [] : other));
     const length = lengthOf(path);
     let best = around(0, 0, chipWidth(code, type), type * 1.3);
     let least = Number.POSITIVE_INFINITY;
     for (let along = 0; along <= length; along += STEP) {
+      if (PRICE.away * Math.abs(along - length / 2) >= least) continue;
       const { x, y } = pointAt(path, along);
       const rect = around(Math.round(x), Math.round(y), best.width, best.height);
       const cost =

@@ -2,19 +2,19 @@
  * What is written along the new joints of a step: the number of each at its ends, and the code of its colour. No mark lies on a lug, a solder
  * joint, another line or another mark; one that finds no place so stands aside with a leader.
  */
-import { around, inside, type Point, type Rect, round2 } from '../../common/geometry.ts';
+import { around, inside, overlaps, type Point, type Rect, round2 } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
 import { is } from '../../parts/index.ts';
 import { rectToSheet } from '../../place/frame.ts';
 import { drawChip } from '../chips.ts';
 import type { Pen } from '../pen.ts';
-import { pointAt, runsOf, spotsAside, spotsFar, spotsOnLine } from './beads.ts';
+import { type Care, pointAt, runsOf, spotsAside, spotsFar, spotsOnLine } from './beads.ts';
 import { codeAside, codeOnLine, codeRect } from './codes.ts';
 import { drawEnd } from './ends.ts';
 import type { Frame } from './figure.ts';
 import { dotAt, type EndName, endNames, type Harness, slotsOf, solderedEnds } from './harness.ts';
 import { nearnessIn } from './nearness.ts';
-import { choiceOf, NEVER, type Obstacle, type Spot, settled } from './spots.ts';
+import { choiceOf, costTogether, NEVER, type Obstacle, type Spot, settled } from './spots.ts';
 import type { FigureStep } from './step.ts';
 import { roomOf } from './tags.ts';
 
@@ -29,7 +29,7 @@ interface Numbered {
 
 /** A number as large as names, in a ring. */
 const radiusOf = (type: number, numbers: readonly number[]): number =>
-  round2(type * (Math.max(...numbers) > 9 ? 0.9 : 0.72));
+  round2(type * (Math.max(...numbers) > 9 ? 0.84 : 0.66));
 
 /** Width of a line with its outline, near enough: a new one, and one made before. */
 const WIDE = { new: 14, before: 7 } as const;
@@ -43,8 +43,15 @@ const PRICE = {
 /** Of its own line that a leader may lie beside: where both begin. */
 const BEGINS = 16;
 
-export function drawMarks(pen: Pen, id: string, harness: Harness, step: FigureStep, frame: Frame): void {
-  const { theme, sheet } = harness;
+/** The marks of a step where they stand. */
+export interface Marks {
+  readonly radius: number;
+  readonly numbers: readonly { readonly of: Numbered; readonly spot: Spot }[];
+  readonly codes: readonly { readonly joint: number; readonly code: string; readonly spot: Spot }[];
+}
+
+export function marksOf(harness: Harness, step: FigureStep, frame: Frame): Marks {
+  const { sheet } = harness;
   const { type } = frame;
   const ends = numberedEnds(harness, step);
   const radius = radiusOf(
@@ -57,7 +64,7 @@ export function drawMarks(pen: Pen, id: string, harness: Harness, step: FigureSt
   });
   const { room, free } = obstaclesOf(harness);
   const nearness = nearnessIn(harness);
-  const spots = settled([
+  const choicesWith = (search: Search): readonly (readonly Spot[])[] => [
     ...ends.map(({ joint, end, tip, hooked }) => {
       const alike = ends.filter((one) => one.joint === joint).every((one) => one.hooked === hooked);
       const near = nearness(joint, end);
@@ -65,13 +72,14 @@ export function drawMarks(pen: Pen, id: string, harness: Harness, step: FigureSt
       const points = end === 'from' ? path : [...path].reverse();
       return choice(
         [
-          near(spotsOnLine(points, radius, alike)),
-          near(spotsAside(points, tip, radius)),
-          near(spotsFar(points, tip, radius)),
+          near(spotsOnLine(points, radius, alike, search)),
+          near(spotsAside(points, tip, radius, search)),
+          near(spotsFar(points, tip, radius, search)),
         ],
         room(joint, tip),
         own(points),
         frame.crop,
+        search,
       );
     }),
     ...codes.map(({ joint, code }) => {
@@ -81,21 +89,42 @@ export function drawMarks(pen: Pen, id: string, harness: Harness, step: FigureSt
         [...room(joint), ...besideNames(harness)],
         [],
         frame.crop,
+        search,
       );
     }),
-  ]);
-  const codeSpots = spots.slice(ends.length);
+  ];
+  const usual = settled(choicesWith(USUAL));
+  const cost = costTogether(usual);
+  // In a crowd a place may lie between those that are looked at else.
+  const closely = cost < NEVER ? usual : settled(choicesWith(CLOSE));
+  const spots = closely !== usual && costTogether(closely) < cost ? closely : usual;
+  return {
+    radius,
+    numbers: ends.map((of, i) => ({ of, spot: nth(spots, i) })),
+    codes: codes.map((one, i) => ({ ...one, spot: nth(spots, ends.length + i) })),
+  };
+}
+
+/** @param window outside of which no mark is drawn */
+export function drawMarks(
+  pen: Pen,
+  id: string,
+  harness: Harness,
+  { radius, numbers, codes }: Marks,
+  { type }: Frame,
+  window: Rect,
+): void {
+  const { theme } = harness;
+  const seen = <T extends { readonly spot: Spot }>(marks: readonly T[]): readonly T[] =>
+    marks.filter(({ spot }) => overlaps(spot.room, window));
   const colours = pen.group({ id: `${id}-colours` });
-  codes.forEach(({ joint, code }, i) => {
-    const { centre, leader } = nth(codeSpots, i);
+  for (const { joint, code, spot } of seen(codes)) {
     const group = colours.group({ id: `${id}-colour-${joint + 1}` });
-    if (leader) group.line(leader, { stroke: theme.ink, 'stroke-width': LEADER });
-    drawChip(group, code, codeRect(centre, code, type), theme, type);
-  });
-  const numbers = pen.group({ id: `${id}-numbers` });
-  ends.forEach((one, i) => {
-    drawNumber(numbers, id, one, nth(spots, i), { radius, type, harness });
-  });
+    if (spot.leader) group.line(spot.leader, { stroke: theme.ink, 'stroke-width': LEADER });
+    drawChip(group, code, codeRect(spot.centre, code, type), theme, type);
+  }
+  const group = pen.group({ id: `${id}-numbers` });
+  for (const { of, spot } of seen(numbers)) drawNumber(group, id, of, spot, { radius, type, harness });
 }
 
 const LEADER = 1.5;
@@ -126,8 +155,15 @@ function numberedEnds(harness: Harness, { details }: FigureStep): readonly Numbe
 
 /** A spot that costs less hides nothing of importance. */
 const GOOD = 500;
-/** Good spots that are enough to choose from. */
-const ENOUGH = 40;
+
+/** How places are searched for, and how many a mark then chooses from. */
+interface Search extends Care {
+  readonly choice: number;
+  /** Good spots that are enough to choose from. */
+  readonly enough: number;
+}
+const USUAL: Search = { step: 3, ways: 24, farthest: 240, choice: 120, enough: 40 };
+const CLOSE: Search = { step: 1, ways: 96, farthest: 600, choice: 900, enough: 400 };
 
 /** The spots on its line and aside together, the cheapest first; further stages only where there are not enough. */
 function choice(
@@ -135,13 +171,14 @@ function choice(
   obstacles: readonly Obstacle[],
   line: readonly Obstacle[],
   crop: Rect,
+  { choice: most, enough }: Search,
 ): readonly Spot[] {
   const within = (spots: Iterable<Spot>): readonly Spot[] =>
     [...spots].filter(({ room }) => inside(room, crop));
-  const all = [...choiceOf(within(onLine), obstacles)];
+  const all = [...choiceOf(within(onLine), obstacles, most)];
   for (const spots of aside) {
-    if (all.filter(({ price }) => price < GOOD).length >= ENOUGH) break;
-    all.push(...choiceOf(within(spots), [...obstacles, ...line]));
+    if (all.filter(({ price }) => price < GOOD).length >= enough) break;
+    all.push(...choiceOf(within(spots), [...obstacles, ...line], most));
   }
   return all.sort((a, b) => a.price - b.price);
 }

@@ -46,7 +46,7 @@ const PRICE = {
   lines: 25,
   out: 100,
   beyond: 4,
-  ownWire: 120,
+  ownWire: 400,
   wire: 3000,
   beside: 150,
   short: 2000,
@@ -196,9 +196,10 @@ function* nameSpots(placed: PlacedPart, ways: readonly Way[]): Generator<Written
   const component = is(part, 'component');
   for (const { slots, price } of ways) {
     const room = airy(slots);
+    const { width, height } = room;
     for (const by of MOVED) {
       const { x, y } = by;
-      const rect = { ...room, x: room.x + x, y: room.y + y };
+      const rect = { x: room.x + x, y: room.y + y, width, height };
       // A component's name stands at its body, whichever side of it.
       if (component ? gap(rect, body) > NEAR : !near(rect, body)) continue;
       const out = component || inside(rect, body) ? 0 : PRICE.out + PRICE.beyond * beyond(rect, body);
@@ -233,7 +234,10 @@ const gap = (r: Rect, s: Rect): number =>
   Math.max(0, s.x - r.x - r.width, r.x - s.x - s.width, s.y - r.y - r.height, r.y - s.y - s.height);
 
 /** Whether the middle of words is on a part. */
-const near = (words: Rect, body: Rect): boolean => inside({ ...centreOf(words), width: 0, height: 0 }, body);
+function near(words: Rect, { x, y, width, height }: Rect): boolean {
+  const [across, down] = [words.x + words.width / 2, words.y + words.height / 2];
+  return across >= x && down >= y && across <= x + width && down <= y + height;
+}
 
 /** Far from everything, where nothing is in the way of nothing. */
 const NOWHERE = around(-1e6, -1e6, 0, 0);

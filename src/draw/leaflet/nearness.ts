@@ -42,11 +42,11 @@ export function nearnessIn(harness: Harness) {
         apart(spot.centre, tip),
         own ? farFrom(spot.centre, own) : Number.POSITIVE_INFINITY,
       );
-      const other = Math.min(
-        ...foreign.map((one) => apart(spot.centre, one.tip)),
-        ...others.map(({ rect }) => farFrom(spot.centre, rect)),
-      );
-      const lacks = near * NEARER.times + NEARER.by - other;
+      const wanted = near * NEARER.times + NEARER.by;
+      let other = wanted;
+      for (const { tip: far } of foreign) other = Math.min(other, apart(spot.centre, far));
+      for (const { rect } of others) other = Math.min(other, farFrom(spot.centre, rect));
+      const lacks = wanted - other;
       if (lacks <= 0) return spot;
       const price = spot.leader ? PRICE.aside : PRICE.onLine;
       return { ...spot, price: spot.price + price.any + price.unit * lacks };

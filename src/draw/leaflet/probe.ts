@@ -47,6 +47,7 @@ export function probesOf(harness: Harness, held: readonly Held[]): readonly Prob
   const faces = harness.parts.map(({ frame, outline }) => rectToSheet(frame, outline.body));
   const runs = (paths: readonly (readonly Point[])[]) => paths.flatMap((path) => runsOf(path, 4));
   const lines = runs(harness.paths.filter((_, i) => harness.made[i] !== 'absent'));
+  const behind = [...faces, ...lines];
   const placed: Rect[] = [];
   return held.map(({ lug, words }) => {
     const own = runs(pathsAt(harness, lug));
@@ -55,16 +56,19 @@ export function probesOf(harness: Harness, held: readonly Held[]): readonly Prob
     let least = Number.POSITIVE_INFINITY;
     for (const probe of spotsOf(harness, lug, words)) {
       let cost = PRICE.length * probe.needle;
-      const flag = widened(probe.flag, CLEAR);
-      const hand = [...needleRoom(probe), ...handleRoom(probe, type)];
       const price = (one: number, rects: readonly Rect[], room: readonly Rect[]): void => {
         // What costs more already is not looked at any further.
-        if (cost < least)
-          cost += one * rects.filter((rect) => room.some((part) => overlaps(part, rect))).length;
+        for (const rect of rects) {
+          if (cost >= least) return;
+          if (room.some((part) => overlaps(part, rect))) cost += one;
+        }
       };
-      price(PRICE.word, closed, [flag]);
-      price(PRICE.own, own, [flag]);
-      price(PRICE.flag, [...faces, ...lines], [flag]);
+      const flag = [widened(probe.flag, CLEAR)];
+      price(PRICE.word, closed, flag);
+      price(PRICE.own, own, flag);
+      price(PRICE.flag, behind, flag);
+      if (cost >= least) continue;
+      const hand = [...needleRoom(probe), ...handleRoom(probe, type)];
       price(PRICE.word, closed, hand);
       price(PRICE.face, faces, hand);
       price(PRICE.line, lines, hand);

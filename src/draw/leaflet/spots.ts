@@ -2,7 +2,7 @@
  * Places for marks that must hide nothing, such as numbers of joints: each mark has many spots to choose from, each with a price, and all marks
  * together choose so that none lies on another and no leader crosses another's mark.
  */
-import { overlaps, type Point, type Rect, rectAbout } from '../../common/geometry.ts';
+import { overlaps, type Point, type Rect } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
 
 /** A leader from what a mark belongs to, to the mark's edge. */
@@ -32,7 +32,7 @@ export const NEVER = 10_000;
 const CROSSED_LEADERS = 400;
 /** A spot in the way of so much is counted no further. */
 const HOPELESS = 4 * NEVER;
-/** Spots that a mark chooses from: the cheapest by themselves. */
+/** Spots that a mark chooses from, where it is not said: the cheapest by themselves. */
 const CHOICE = 120;
 /** A mark that stands so badly tries to make others move. */
 const BADLY = 400;
@@ -42,22 +42,49 @@ const PUSHED = 2;
 const ROUNDS = 24;
 
 /** The spots that a mark may choose from, with what is in their way counted in, the cheapest first. */
-export function choiceOf<S extends Spot>(spots: Iterable<S>, obstacles: readonly Obstacle[]): readonly S[] {
+export function choiceOf<S extends Spot>(
+  spots: Iterable<S>,
+  obstacles: readonly Obstacle[],
+  most = CHOICE,
+): readonly S[] {
   const sorted = [...spots].sort((a, b) => a.price - b.price);
   if (sorted.length === 0) return [];
-  const reach = rectAbout(sorted.flatMap(({ room, leader = [] }) => [room, ...leader.map(pointRect)]));
+  const reach = reachOf(sorted);
   const within = obstacles.filter(({ rect }) => overlaps(rect, reach));
   const found: S[] = [];
   // What is in the way only adds to a price, so that what is dearer than enough others without it need not be looked at.
   for (const spot of sorted) {
-    const enough = found[CHOICE - 1];
-    if (enough !== undefined && enough.price <= spot.price) break;
-    insert(found, { ...spot, price: spot.price + inTheWay(spot, within) });
+    const enough = found[most - 1]?.price ?? Number.POSITIVE_INFINITY;
+    if (enough <= spot.price) break;
+    const price = spot.price + inTheWay(spot, within, enough - spot.price);
+    if (price >= enough) continue;
+    insert(found, { ...spot, price });
+    if (found.length > most) found.pop();
   }
-  return found.slice(0, CHOICE);
+  return found;
 }
 
-const pointRect = ({ x, y }: Point): Rect => ({ x, y, width: 0, height: 0 });
+/** What all spots with their leaders take up together. */
+function reachOf(spots: readonly Spot[]): Rect {
+  let [left, top, right, bottom] = [
+    Number.POSITIVE_INFINITY,
+    Number.POSITIVE_INFINITY,
+    Number.NEGATIVE_INFINITY,
+    Number.NEGATIVE_INFINITY,
+  ];
+  const add = (x: number, y: number): void => {
+    left = Math.min(left, x);
+    top = Math.min(top, y);
+    right = Math.max(right, x);
+    bottom = Math.max(bottom, y);
+  };
+  for (const { room, leader } of spots) {
+    add(room.x, room.y);
+    add(room.x + room.width, room.y + room.height);
+    if (leader) for (const { x, y } of leader) add(x, y);
+  }
+  return { x: left, y: top, width: right - left, height: bottom - top };
+}
 
 /** Puts a spot among others in the order of their prices, behind those of the same. */
 function insert<S extends Spot>(spots: S[], spot: S): void {
@@ -79,10 +106,12 @@ export const allClear = (
       inTheWay(spot, obstacles) === 0 && spots.slice(0, i).every((other) => between(other.spot, spot) === 0),
   );
 
-function inTheWay({ room, leader }: Spot, obstacles: readonly Obstacle[]): number {
+/** @param enough from which on it is not counted any further */
+function inTheWay({ room, leader }: Spot, obstacles: readonly Obstacle[], enough = HOPELESS): number {
+  const most = Math.min(enough, HOPELESS);
   let sum = 0;
   for (const { rect, hidden, crossed } of obstacles) {
-    if (sum > HOPELESS) break;
+    if (sum > most) break;
     if (hidden > 0 && overlaps(rect, room)) sum += hidden;
     if (leader && crossed > 0 && crosses(leader, rect)) sum += crossed;
   }
@@ -101,6 +130,10 @@ export function settled<S extends Spot>(choices: readonly (readonly S[])[]): rea
   }
   return choices.map((choice, i) => chosen[i] ?? nth(choice, 0));
 }
+
+/** What all spots cost together, with what they have of each other in their way. */
+export const costTogether = (spots: readonly Spot[]): number =>
+  spots.reduce((sum, spot, k) => sum + costOf(spots.slice(0, k), spot, k), 0);
 
 type Chosen = readonly (Spot | undefined)[];
 

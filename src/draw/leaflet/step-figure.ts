@@ -4,24 +4,41 @@
  */
 import { nth } from '../../common/must.ts';
 import { is } from '../../parts/index.ts';
+import { TYPE } from '../../parts/outline.ts';
 import type { Prepared } from '../compose.ts';
 import { sheetOf } from '../compose.ts';
 import type { Sheet } from '../sheet.ts';
-import { type Theme, themes } from '../theme.ts';
-import { type Box, cropAbout, type Figure, figureOf, frameIn, type PrintTheme } from './figure.ts';
+import { ruled, type Theme, themes } from '../theme.ts';
+import {
+  type Box,
+  cropAbout,
+  type Figure,
+  type Frame,
+  figureOf,
+  frameIn,
+  type PrintTheme,
+} from './figure.ts';
 import { type EndName, extentOf, type Harness, harnessOf, type Made } from './harness.ts';
 import { drawHarness } from './harness-drawing.ts';
-import { drawMarks } from './marks.ts';
+import { drawMarks, type Marks, marksOf } from './marks.ts';
+import { type SampleName, samplesOf } from './samples.ts';
 import type { FigureStep } from './step.ts';
 
 interface StepLook<S extends FigureStep = FigureStep> {
   readonly theme?: PrintTheme;
+  /** How high figures may be where they are crowded and become larger by it, millimetres; as high as the box where it is left out. */
+  readonly tallest?: number;
   /** What each figure shows, in words. */
   readonly altOf: (step: S) => string;
+  /** The room of a sample, millimetres, and what it shows, in words; none are drawn where it is left out. */
+  readonly sample?: { readonly box: Box; readonly alt: (name: SampleName) => string };
 }
 
 /** Around everything, so that numbers beside the outermost lugs have room. */
 const MARGIN = 20;
+
+/** By how much larger figures are higher than usual. */
+const WORTH = 1.08;
 
 /** The harness of a kit with all of its parts, joints and words. */
 function wholeOf(sheet: Sheet, theme: Theme, type: number): Harness {
@@ -37,22 +54,41 @@ const componentsOf = (names: ReadonlySet<string>, { placement }: Sheet): Readonl
     placement.parts.flatMap(({ part }) => (names.has(part.name) && is(part, 'component') ? part.name : [])),
   );
 
+/** A step as it is drawn. */
+interface Drawn<S extends FigureStep> {
+  readonly step: S;
+  readonly harness: Harness;
+  readonly marks: Marks;
+}
+
+/** The figures of a kit's steps, and what explains them. */
+interface StepFigures {
+  /** A figure a step, in their order. */
+  readonly figures: readonly Figure[];
+  /** Pieces of them that show what a mark looks like; without those of which the kit has none. */
+  readonly samples: Readonly<Partial<Record<SampleName, Figure>>>;
+}
+
 /**
- * A figure a step, in their order. The joints of a step are numbered as they stand in it, at both ends: on a filled disc where the end is soldered in
+ * Figures of steps. The joints of a step are numbered as they stand in it, at both ends: on a filled disc where the end is soldered in
  * this step, on an open one where it is only hooked in.
  */
 export function stepFigures<S extends FigureStep>(
   prepared: Prepared,
   steps: readonly S[],
   box: Box,
-  { theme: name = 'light', altOf }: StepLook<S>,
-): readonly Figure[] {
+  { theme: name = 'light', tallest = box.height, altOf, sample }: StepLook<S>,
+): StepFigures {
   const sheet = sheetOf(prepared);
   const theme = themes[name];
-  const frame = frameIn(box, (type) => cropAbout(extentOf(wholeOf(sheet, theme, type)), MARGIN));
+  const frameFor = (room: Box): Frame =>
+    frameIn(room, (type) => cropAbout(extentOf(wholeOf(sheet, theme, type)), MARGIN));
+  const usual = frameFor(box);
+  const high = usual.type > TYPE.lug && tallest > box.height ? frameFor({ ...box, height: tallest }) : usual;
+  const frame = high.scale > WORTH * usual.scale ? high : usual;
   // Every step has every word at the same place.
   const { told } = wholeOf(sheet, theme, frame.type);
-  return steps.map((step, i) => {
+  const drawn = steps.map((step, i): Drawn<S> => {
     const before = new Set(steps.slice(0, i).flatMap(({ details }) => details.map(({ index }) => index)));
     const now = step.details.map(({ index }) => index);
     const made = sheet.lines.map(
@@ -72,14 +108,31 @@ export function stepFigures<S extends FigureStep>(
     };
     const values = componentsOf(concerned, sheet);
     const harness = harnessOf({ sheet, theme, made, concerned, type: frame.type, values, told, hooked });
-    const id = `${sheet.id}-leaflet-step-${step.number}`;
-    return figureOf(
-      { id, title: sheet.title, language: sheet.language, alt: altOf(step), ...frame, theme },
-      (pen) => {
+    return { step, harness, marks: marksOf(harness, step, frame) };
+  });
+  const look = { title: sheet.title, language: sheet.language, ...frame, theme };
+  return {
+    figures: drawn.map(({ step, harness, marks }) => {
+      const id = `${sheet.id}-leaflet-step-${step.number}`;
+      return figureOf({ ...look, id, alt: altOf(step) }, (pen) => {
         const drawing = pen.group({ id: `${id}-drawing` });
         drawHarness(drawing, id, harness, frame.crop);
-        drawMarks(drawing, id, harness, step, frame);
-      },
-    );
-  });
+        drawMarks(drawing, id, harness, marks, frame, frame.crop);
+      });
+    }),
+    samples: sample
+      ? Object.fromEntries(
+          samplesOf(drawn, frame, sample.box).map(({ name: of, harness, marks, crop }) => {
+            const id = `${sheet.id}-leaflet-sample-${of}`;
+            const figure = figureOf({ ...look, id, alt: sample.alt(of), crop }, (pen) => {
+              const drawing = pen.group({ id: `${id}-drawing` });
+              drawHarness(drawing, id, harness, crop);
+              drawMarks(drawing, id, harness, marks, frame, crop);
+              drawing.rect(crop, { fill: 'none', ...ruled(theme) });
+            });
+            return [of, figure];
+          }),
+        )
+      : {},
+  };
 }

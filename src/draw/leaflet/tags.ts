@@ -23,7 +23,7 @@ export interface Tag {
 }
 
 /** Around a name in its tag. */
-const ROUND = { across: 0.95, along: 0.35 } as const;
+const ROUND = { across: 0.7, along: 0.12 } as const;
 
 const grown = (rect: Rect, lug: string, size: number): Rect => {
   const { x, y } = centreOf(rect);

@@ -9,6 +9,7 @@ import { findArrangement } from '../../../src/files/layouts.ts';
 import { loadKit } from '../../../src/files/load.ts';
 import { componentOf } from '../../../src/parts/index.ts';
 import { prepare } from '../../../src/pipeline.ts';
+import { placedOnce } from '../../tools/placements.ts';
 import { sample } from '../../truth/draw.ts';
 
 const made = new Map<string, Promise<Prepared>>();
@@ -33,7 +34,7 @@ async function placedAnew(name: string): Promise<Prepared> {
 export function placedKit(kit: Kit): Promise<Prepared> {
   const arrangement = findArrangement(kit.arrangement);
   if (typeof arrangement === 'string') throw new Error(arrangement);
-  return prepare(kit, arrangement, { effort: { steps: 0, seed: 1 } });
+  return prepare(kit, arrangement, { effort: { steps: 0, seed: 1 }, ...placedOnce });
 }
 
 /** The joints of the kit's steps; every fifth end that wants solder is hooked until the last step. */

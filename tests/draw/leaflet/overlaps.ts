@@ -39,6 +39,18 @@ const covers = ({ box, disc }: Written, p: Point, slack = 0): boolean =>
 const piecesOf = (pieces: readonly (readonly Point[])[]): readonly Segment[] =>
   pieces.flatMap((points) => points.slice(1).map((b, i) => [points[i] ?? b, b] as const));
 
+/** Points of those pieces that may be so near to a box; of a line far away none. */
+const near = (pieces: readonly Segment[], { x, y, w, h }: Box, reach: number): readonly Point[] =>
+  pieces
+    .filter(
+      ([a, b]) =>
+        Math.max(a.x, b.x) > x - reach &&
+        Math.min(a.x, b.x) < x + w + reach &&
+        Math.max(a.y, b.y) > y - reach &&
+        Math.min(a.y, b.y) < y + h + reach,
+    )
+    .flatMap(along);
+
 /** Where a line turns. */
 const turns = (points: readonly Point[]): readonly Point[] =>
   points.filter((p, i) => {
@@ -86,6 +98,13 @@ export function overlapsIn(svg: string): readonly string[] {
   const tags = drawing.rects.filter(({ group, corner, h }) => /-part-/.test(group) && corner === 5 && h < 60);
   const dots = drawing.circles.filter(({ group }) => /-(joint-\d+|end-\d+-(from|to))$/.test(group));
   const solder = dots.filter(({ r }) => r < 5);
+  const lines = drawing.wires.map(({ joint, pieces, strokes }) => ({
+    joint,
+    half: Math.max(...strokes.map(({ width }) => width)) / 2,
+    segments: piecesOf(pieces),
+    // Of its own line a mark hides neither a corner nor an opening.
+    corners: pieces.flatMap(turns),
+  }));
   const errors: string[] = [];
   for (const [i, one] of marks.entries()) {
     const { what, joint, box, leader } = one;
@@ -115,14 +134,10 @@ export function overlapsIn(svg: string): readonly string[] {
     for (const dot of solder)
       if (covers(one, dot, dot.r))
         errors.push(`${what} on a solder joint of ${dot.group.replace(/.*-(joint|end)-/, '')}`);
-    for (const wire of drawing.wires) {
-      const half = Math.max(...wire.strokes.map(({ width }) => width)) / 2;
-      const points = piecesOf(wire.pieces).flatMap(along);
-      if (wire.joint !== joint && points.some((p) => covers(one, p, half)))
+    for (const wire of lines) {
+      if (wire.joint !== joint && near(wire.segments, box, wire.half).some((p) => covers(one, p, wire.half)))
         errors.push(`${what} on the wire ${wire.joint}`);
-      // Of its own line it hides neither a corner nor an opening.
-      const corners = wire.pieces.flatMap(turns);
-      if (wire.joint === joint && one.disc && corners.some((p) => covers(one, p)))
+      if (wire.joint === joint && one.disc && wire.corners.some((p) => covers(one, p)))
         errors.push(`${what} on a corner of its wire`);
     }
   }
@@ -138,6 +153,7 @@ export function crowdedNamesIn(svg: string): readonly string[] {
   const names = texts.filter(
     (text) => /-part-/.test(text.group) && !inTag(text) && !/^\d{2,4}$/.test(text.words),
   );
+  const lines = wires.map(({ joint, pieces }) => ({ joint, segments: piecesOf(pieces) }));
   const errors: string[] = [];
   for (const [i, name] of names.entries()) {
     const box = boxOf(name);
@@ -146,12 +162,8 @@ export function crowdedNamesIn(svg: string): readonly string[] {
     for (const tag of tags) if (meet(box, tag)) errors.push(`${name.words} on a lug of ${tag.group}`);
     const own = parts.find(({ name: part }) => name.group.endsWith(`-part-${part}`));
     if (own?.legs.length !== 2) continue;
-    for (const { joint, pieces } of wires)
-      if (
-        piecesOf(pieces)
-          .flatMap(along)
-          .some((p) => holds(box, p))
-      )
+    for (const { joint, segments } of lines)
+      if (near(segments, box, 0).some((p) => holds(box, p)))
         errors.push(`${name.words} on the wire ${joint}`);
   }
   return errors;

@@ -1,7 +1,7 @@
 /** The wiring by itself, parts' pictures and probes, read back by the reader that knows nothing of what drew them. */
 import { describe, expect, it } from 'vitest';
 import { partPicture } from '../../../src/draw/leaflet/part-picture.ts';
-import { probeFigure } from '../../../src/draw/leaflet/probes.ts';
+import { probeFigures } from '../../../src/draw/leaflet/probes.ts';
 import { wiringFigure } from '../../../src/draw/leaflet/wiring-figure.ts';
 import { lugsOf, type Part } from '../../../src/parts/index.ts';
 import { samples } from '../../truth/draw.ts';
@@ -110,8 +110,10 @@ describe('probes', () => {
       words,
     });
     const joints = prepared.circuit.joints.map((_, i) => i);
-    const look = { id: 'test-1', alt: `${one} and ${other}` };
-    const figure = probeFigure(prepared, joints, [spot(one, 'red'), spot(other, 'black')], ROOM, look);
+    const spots = [spot(one, 'red'), spot(other, 'black')] as const;
+    const probing = { id: 'test-1', alt: `${one} and ${other}`, joints, spots };
+    const [figure] = probeFigures(prepared, [probing], ROOM);
+    if (!figure) throw new Error('no figure');
     const drawing = read(figure.svg);
     const of = (n: number) => {
       const mine = <T extends { group: string }>(marks: readonly T[]): readonly T[] =>

@@ -6,7 +6,8 @@ import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { jackTests, stepTests } from '../../../src/annotate/step-tests.ts';
 import { endAt } from '../../../src/circuit/circuit.ts';
-import { probeFigure } from '../../../src/draw/leaflet/probes.ts';
+import { nth } from '../../../src/common/must.ts';
+import { probeFigures } from '../../../src/draw/leaflet/probes.ts';
 import { planOf } from '../../../src/soldering/plan.ts';
 import { samples } from '../../truth/draw.ts';
 import { type Box, inBox, type Point, read } from '../../truth/reader.ts';
@@ -14,9 +15,11 @@ import { placed } from './kits.ts';
 
 /** What a leaflet gives such a picture on A4 and on A5, millimetres. */
 const ROOMS = [
-  { width: 78, height: 40 },
-  { width: 54, height: 60 },
+  { width: 78, height: 64 },
+  { width: 54, height: 64 },
 ];
+/** Millimetres of a drawing unit below which a test's picture may be smaller than the others. */
+const LEAST = 0.122;
 /** Radius of a lug's tag at its corners, by which tags are known in these figures. */
 const TAG = 5;
 
@@ -94,7 +97,7 @@ const kits = [
     .map((name) => `circuit/${name.slice(0, -5)}`),
 ];
 
-describe.each(kits)('%s', (name) => {
+describe.each(kits.map((name, i) => [name, nth(ROOMS, i % ROOMS.length)] as const))('%s', (name, room) => {
   it('has every probe clear of lugs, words and wires of its own lug', async () => {
     const prepared = await placed(name);
     const { circuit } = prepared;
@@ -112,23 +115,34 @@ describe.each(kits)('%s', (name) => {
     const told = (i: number): string => `${pairs[i]?.from} ${pairs[i]?.to}`;
     // The same two lugs again are seen in much the same picture.
     const anew = pairs.filter((_, i) => pairs.findIndex((_, k) => told(k) === told(i)) === i);
-    const seen = anew.flatMap(({ step, from, to }, i) => {
-      const joints = when.flatMap((one, joint) => (one <= step ? [joint] : []));
-      const room = ROOMS[i % ROOMS.length] ?? { width: 78, height: 40 };
-      const spots = [
+    const probings = anew.map(({ step, from, to }, i) => ({
+      id: `test-${i}`,
+      alt: 'Probes',
+      joints: when.flatMap((one, joint) => (one <= step ? [joint] : [])),
+      spots: [
         { ...endAt(from), words: 'red' },
         { ...endAt(to), words: 'black' },
-      ] as const;
-      const { svg, smallest, width } = probeFigure(prepared, joints, spots, room, {
-        id: `test-${i}`,
-        alt: 'Probes',
-      });
-      return [
+      ] as const,
+    }));
+    const figures = probeFigures(prepared, probings, room);
+    const seen = figures.flatMap(({ svg, smallest, width, height }, i) =>
+      [
         ...hiddenIn(svg),
         ...(smallest < 6.98 ? ['type under 7 points'] : []),
-        ...(width < 25 ? ['narrower than 25 mm'] : []),
-      ].map((fault) => `step ${step}, ${from} and ${to}: ${fault}`);
-    });
+        ...(width < 20 ? ['narrower than 20 mm'] : []),
+        ...(width > room.width || height > room.height ? ['larger than its room'] : []),
+      ].map((fault) => `step ${anew[i]?.step}, ${anew[i]?.from} and ${anew[i]?.to}: ${fault}`),
+    );
     expect(seen).toEqual([]);
+    // A part is as large in each of them: sizes are cut to hundredths of a millimetre. Alone a part that is too large for that is smaller.
+    const scales = figures.map(({ svg, width }) => width / Number(/viewBox="\S+ \S+ (\S+)/.exec(svg)?.[1]));
+    const common = Math.max(...scales);
+    expect(common).toBeGreaterThan(LEAST);
+    for (const scale of scales)
+      expect([common, scale]).toEqual([
+        common,
+        expect.toSatisfy((n: number) => n < LEAST || common / n < 1.002),
+      ]);
+    if (samples.includes(name)) expect(common / Math.min(...scales)).toBeLessThan(1.002);
   });
 });

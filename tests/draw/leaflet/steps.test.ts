@@ -17,7 +17,7 @@ const ROOMS = {
 };
 const altOf = ({ number }: FigureStep): string => `What is soldered in step ${number}`;
 const figures = (prepared: Prepared, box = WIDE, theme: 'light' | 'print' = 'light') =>
-  stepFigures(prepared, figureSteps(prepared.circuit), box, { altOf, theme });
+  stepFigures(prepared, figureSteps(prepared.circuit), box, { altOf, theme }).figures;
 
 const near = (a: { x: number; y: number }, b: { x: number; y: number }): number =>
   Math.hypot(a.x - b.x, a.y - b.y);
