@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import { languages } from '../../src/messages/language.ts';
 import { pdfOf, preparedOf } from '../leaflet/make.ts';
 import { infoOf, pageAsPng } from '../tools/pdf-tools.ts';
-import { expectPng } from './picture.ts';
+import { expectNoPageBehind, expectPng } from './picture.ts';
 
 /** Dots to an inch: enough to see that a page is arranged as it was, and little to keep. */
 const DPI = 36;
@@ -22,4 +22,5 @@ it.each([
   expect(pages).toBeGreaterThan(10);
   for (let number = 1; number <= pages; number++)
     expectPng(`leaflet/${kit}-${language}-${page}-${number}`, pageAsPng(pdf, number, DPI));
+  expectNoPageBehind(`leaflet/${kit}-${language}-${page}`, pages);
 });

@@ -1,6 +1,6 @@
 /** A picture against the one that was looked at. `npm run accept` takes the new ones: look at them first. */
-import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { dirname } from 'node:path';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { basename, dirname } from 'node:path';
 import pixelmatch from 'pixelmatch';
 import { PNG } from 'pngjs';
 import { expect } from 'vitest';
@@ -48,4 +48,15 @@ export function expectPng(name: string, png: Uint8Array, share = 0): void {
     off,
     `the picture changed: see ${difference}, compare ${changed} with ${file}, then npm run accept`,
   ).toBeLessThanOrEqual(allowed);
+}
+
+/** Fails where there is a picture of a page behind the last one, as a leaflet that has become shorter leaves it; accepting takes it away. */
+export function expectNoPageBehind(name: string, last: number): void {
+  const folder = dirname(`${FOLDER}/${name}`);
+  const behind = readdirSync(folder).filter((file) => {
+    const [start, number] = [`${basename(name)}-`, /-(\d+)\.png$/.exec(file)?.[1]];
+    return file.startsWith(start) && number !== undefined && Number(number) > last;
+  });
+  if (accept) for (const file of behind) rmSync(`${folder}/${file}`);
+  else expect(behind, 'pages that are no more: npm run accept takes them away').toEqual([]);
 }
