@@ -1,10 +1,6 @@
 /** A leaflet in which no line ends between a number and its unit. */
+import { unbrokenText } from '../messages/unbroken.ts';
 import type { Block, Cell } from './document.ts';
-
-/** The units that a leaflet has; a letter behind one makes it another word. */
-const UNIT = /(\d) (?=(?:[kM]?Ω|[pnµ]F|mm|V|W|k?Hz|dB|°C|%)(?!\p{L}))/gu;
-
-const unbrokenText = (text: string): string => text.replace(UNIT, '$1\u00a0');
 
 const unbrokenCell = (cell: Cell): Cell =>
   'text' in cell ? { ...cell, text: unbrokenText(cell.text) } : cell;

@@ -173,7 +173,7 @@ ${answering(`@container (max-width: ${BESIDE - 0.02}px) {
 @media (forced-colors: active) {
   .slf-load rect { vector-effect: non-scaling-stroke; }
   .slf-load .sl-fill-inside { fill: Canvas; stroke: CanvasText; }
-  .slf-load .sl-fill-accent { fill: Highlight; }
+  .slf-load [class*='sl-fill-line'] { fill: Highlight; }
   .slf-options input:checked + span, .slf button[aria-pressed="true"] { forced-color-adjust: none; background: CanvasText; border-color: CanvasText; color: Canvas; }
   .slf-options input:focus-visible + span, .slf button:focus-visible, .slf-view:focus-visible, .slf-scroll:focus-visible { outline-color: Highlight; }
 }

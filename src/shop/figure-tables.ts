@@ -2,6 +2,7 @@
 import type { Element } from 'hast';
 import { h } from 'hastscript';
 import type { Say } from '../messages/say.ts';
+import { unbrokenText } from '../messages/unbroken.ts';
 import type { KitData } from './kit-data.ts';
 
 /** What the box is called that a table scrolls in: the table's own caption. */
@@ -30,8 +31,8 @@ export const statesTable = ({ states }: KitData, say: Say): Element =>
         {},
         h('th', { scope: 'row' }, words),
         h('td', {}, sounds),
-        h('td', {}, ...pickups.map((pickup) => h('p', {}, pickup.words))),
-        h('td', {}, ...notes.map((note) => h('p', {}, note))),
+        h('td', {}, ...pickups.map((pickup) => h('p', {}, unbrokenText(pickup.words)))),
+        h('td', {}, ...notes.map((note) => h('p', {}, unbrokenText(note)))),
       ),
     ),
   );

@@ -7,6 +7,7 @@ import type { Element } from 'hast';
 import { h, type Properties, s } from 'hastscript';
 import { cautions } from '../leaflet/parts.ts';
 import { type Say, sayIn } from '../messages/say.ts';
+import { unbrokenText } from '../messages/unbroken.ts';
 import { listIn } from '../messages/words.ts';
 import { FIGURE_TAG } from './element/tag.ts';
 import { jointsTable, statesTable } from './figure-tables.ts';
@@ -212,28 +213,25 @@ function card(state: KitData['states'][number], { switches }: KitData, say: Say)
                 h('dt', {}, pickup.label),
                 h('dd', {}, h('b', {}, pickup.dcLoadWords), ' ', h('span', {}, say('load.dc'))),
                 h('dd', {}, h('b', {}, pickup.signalLoadWords), ' ', h('span', {}, say('load.signal'))),
-                h('dd', { className: 'slf-quiet' }, bar(pickup.ofReference), pickup.verdict),
+                h('dd', { className: 'slf-quiet' }, bar(pickup), pickup.verdict),
               ),
             ),
           ),
         ]),
-    ...state.notes.map((note) => h('p', { className: ['slf-note', 'slf-quiet'] }, unbroken(note))),
+    ...state.notes.map((note) => h('p', { className: ['slf-note', 'slf-quiet'] }, unbrokenText(note))),
   );
 }
 
-/** With its figures on one line with their units. */
-const unbroken = (words: string): string => words.replace(/(\d) (?=\S*Ω)/g, '$1\u00a0');
-
 /** As on the drawing's cards: the middle is what the pickup was made for. The verdict says the same in words. */
-const bar = (ratio: number | null): Element =>
+const bar = ({ ofReference, tint }: KitData['states'][number]['pickups'][number]): Element =>
   s(
     'svg',
     { className: ['slf-load'], viewBox: '0 0 200 12', preserveAspectRatio: 'none', ariaHidden: 'true' },
     s('rect', { className: ['sl-fill-inside'], y: 3, width: 200, height: 6 }),
     s('rect', {
-      className: ['sl-fill-accent'],
+      className: [`sl-fill-line-${tint}`],
       y: 3,
-      width: Math.round(100 * Math.min(2, Math.max(0.03, ratio ?? 2))),
+      width: Math.round(100 * Math.min(2, Math.max(0.03, ofReference ?? 2))),
       height: 6,
     }),
     s('rect', { className: ['sl-fill-ink'], x: 99, width: 2, height: 12 }),

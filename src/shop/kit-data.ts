@@ -5,6 +5,7 @@
 import { z } from 'zod';
 import { readOutputs, type StateLoads } from '../analyse/index.ts';
 import { type Card, cardsOf } from '../annotate/cards.ts';
+import { tintOfPickup } from '../annotate/lines.ts';
 import { liveJoints } from '../annotate/live.ts';
 import { positionedIn } from '../annotate/positioned.ts';
 import { endName } from '../annotate/step-words.ts';
@@ -121,6 +122,10 @@ export const kitDataSchema = z
               z.strictObject({
                 name: z.string(),
                 label: words.describe('Of a split pickup with its coil'),
+                tint: z
+                  .string()
+                  .regex(/^pickup-\d$/)
+                  .describe('The ink of its bar: --solderleaf-line- and this, in the stylesheet'),
                 dcLoad: ohms.describe('Ohms; null for an open circuit'),
                 signalLoad: ohms.describe(
                   'Ohms at the frequency that the drawing names; null for an open circuit',
@@ -279,6 +284,7 @@ function stateData(
       return {
         name: pickup,
         label: row.label,
+        tint: tintOfPickup(circuit, pickup),
         dcLoad: finite(dcLoad),
         signalLoad: finite(signalLoad),
         ofReference: finite(row.ratio),
