@@ -12,9 +12,13 @@ import { type Theme, themes } from './theme.ts';
 export const sheetToSvg = (sheet: Sheet, theme?: Theme): string =>
   textOf((root) => drawSheet(root, sheet, theme));
 
-/** The same with a class for each ink that a page's stylesheet may set. */
-export const sheetToInlineSvg = (sheet: Sheet, theme: Theme = themes.light): string =>
-  textOf((root) => drawSheet(roledCanvas(root), sheet, roledTheme(theme)));
+/** The sheet with a class for each ink that a page's stylesheet may set. */
+export const drawInlineSheet = (root: Canvas, sheet: Sheet, theme: Theme = themes.light): void =>
+  drawSheet(roledCanvas(root), sheet, roledTheme(theme));
+
+/** The same as an SVG file's text. */
+export const sheetToInlineSvg = (sheet: Sheet, theme?: Theme): string =>
+  textOf((root) => drawInlineSheet(root, sheet, theme));
 
 /** The response plot, likewise. */
 export const plotToSvg = (plot: Plot, theme?: Theme): string => textOf((root) => drawPlot(root, plot, theme));

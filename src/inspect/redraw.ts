@@ -12,8 +12,9 @@ import type { Kit } from '../describe/kit.ts';
 import { type Prepared, sheetOf } from '../draw/compose.ts';
 import { parseDrawingId, showsWiring } from '../draw/drawing-name.ts';
 import type { Page } from '../draw/head.ts';
-import { sheetToInlineSvg, sheetToSvg } from '../draw/headless.ts';
+import { drawInlineSheet } from '../draw/headless.ts';
 import { missingPiece } from '../draw/pieces.ts';
+import { drawSheet } from '../draw/sheet.ts';
 import { themes } from '../draw/theme.ts';
 import { is, outlineOf } from '../parts/index.ts';
 import { type Outline, outlineTurned } from '../parts/outline.ts';
@@ -25,7 +26,8 @@ import { type Finding, finding } from './finding.ts';
 import { pictureFindings } from './picture.ts';
 import { revisionIn } from './rules/revision.ts';
 import type { Solved } from './solved.ts';
-import { parseXml } from './xml.ts';
+import { treeOf } from './tree.ts';
+import type { XmlElement } from './xml.ts';
 
 type Shown = NonNullable<ReturnType<typeof parseDrawingId>>;
 
@@ -43,7 +45,7 @@ export function redrawFindings(drawing: Drawing, { circuit, loads }: Solved): re
       return { part, outline, frame: { ...still, width: outline.width, height: outline.height } };
     });
     const drawn = drawAgain(drawing, { circuit, loads, hand: shown.hand }, shown, parts);
-    return 'root' in drawn ? pictureFindings(drawing, drawn.root, circuit).map((one) => one.finding) : [];
+    return pictureFindings(drawing, drawn, circuit).map((one) => one.finding);
   }
   const stands = new Map(
     kit.parts.map((part) => [
@@ -60,7 +62,7 @@ export function redrawFindings(drawing: Drawing, { circuit, loads }: Solved): re
     });
   const again = (parts: readonly PlacedPart[], asMarked = false): ReturnType<typeof pictureFindings> => {
     const drawn = drawAgain(drawing, { circuit, loads, hand: shown.hand }, shown, parts, asMarked);
-    return 'root' in drawn ? pictureFindings(drawing, drawn.root, circuit) : [];
+    return pictureFindings(drawing, drawn, circuit);
   };
   const first = placed(new Map());
   // What is drawn again without a part is another picture; of one that is not drawn at all the joints' rules speak.
@@ -113,7 +115,7 @@ function drawAgain(
   parts: readonly PlacedPart[],
   /** With the mark that it bears, whether that is right or not. */
   asMarked = false,
-): ReturnType<typeof parseXml> {
+): XmlElement {
   const { circuit } = prepared;
   const wires = circuit.joints.map((joint, i): PlacedWire => {
     const wire = drawing.wires.find(({ id }) => id === `${drawing.id}-joint-${i + 1}`);
@@ -137,9 +139,8 @@ function drawAgain(
     { ...aspect, ...(page ? { page } : {}), ...(date === undefined ? {} : { date }) },
     mark,
   );
-  return parseXml(
-    (shown.mode === 'inline' ? sheetToInlineSvg : sheetToSvg)(sheet, themes[shown.theme ?? 'light']),
-  );
+  const theme = themes[shown.theme ?? 'light'];
+  return treeOf((root) => (shown.mode === 'inline' ? drawInlineSheet : drawSheet)(root, sheet, theme));
 }
 
 const moved = (p: Point, by: Point): Point => ({ x: round2(p.x - by.x), y: round2(p.y - by.y) });

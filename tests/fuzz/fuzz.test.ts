@@ -1,10 +1,10 @@
-/** A thousand spoilt descriptions; `npm run fuzz` takes twenty thousand. */
+/** Six hundred spoilt descriptions; `npm run fuzz` takes twenty thousand. */
 import { expect, it } from 'vitest';
 import { mutant } from './mutations.ts';
 import { prove } from './prove.ts';
 import { sumUp, type Tally, tallyOf } from './tally.ts';
 
-const PIECES = 10;
+const PIECES = 6;
 const COUNT = 100;
 const tallies: Tally[] = [];
 
@@ -20,7 +20,7 @@ it.each(Array.from({ length: PIECES }, (_, i) => 1 + i * COUNT))(
 
 it('many get past the reader, and many do not; the same for the same seed', () => {
   const { drawn, refused } = sumUp(tallies);
-  expect(drawn).toBeGreaterThan(50);
-  expect(refused).toBeGreaterThan(500);
+  expect(drawn).toBeGreaterThan(30);
+  expect(refused).toBeGreaterThan(300);
   expect(mutant(7)).toBe(mutant(7));
 });
