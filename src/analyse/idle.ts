@@ -69,8 +69,15 @@ export function shuntControls(circuit: Circuit): readonly {
         areJoined(part, wiper, end) ? [{ free: end, wiper }] : [],
       ),
     )[0];
+    // A gang of its own with all three lugs is a volume control that is meant to silence.
+    const isWhole = tracks.some(
+      ({ anticlockwise, wiper, clockwise }) =>
+        [anticlockwise, wiper, clockwise].every((lug) => joined.has(lugId(part, lug))) &&
+        !areJoined(part, wiper, anticlockwise) &&
+        !areJoined(part, wiper, clockwise),
+    );
     const found = free === undefined ? bridged : { free };
-    return found === undefined || !silences(circuit, id) ? [] : [{ pot: id, part, ...found }];
+    return isWhole || found === undefined || !silences(circuit, id) ? [] : [{ pot: id, part, ...found }];
   });
 }
 

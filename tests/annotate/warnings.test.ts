@@ -408,6 +408,24 @@ describe('what is wired so on purpose, and what is not', () => {
         /^warning shunt-control: lugs 2 and 3 of “volume” are connected: it only shorts the signal/,
       ),
     ]);
+    const ganged = {
+      neck: coil,
+      both: { kind: 'dual-pot', value: '250k' },
+      c: capacitor,
+      out: { kind: 'jack' },
+    };
+    // One gang is the volume, all three lugs of it; the other is a tone, whose third lug is free.
+    const volumeAndTone = [
+      'neck.hot > both.a3',
+      'both.a2 > out.tip',
+      'both.a1 > both.case',
+      'both.b1 > both.a3',
+      'both.b2 > c.1',
+      'c.2 > both.case',
+      'neck.ground > both.case',
+      'out.sleeve > both.case',
+    ];
+    expect(said({ parts: ganged, joints: volumeAndTone })).toEqual([]);
     const right = ['tone.1 > volume.3', 'tone.2 > c.1', 'c.2 > tone.case'];
     expect(said({ parts: { ...one, c: capacitor }, joints: [...hots, ...right] })).toEqual([]);
   });
