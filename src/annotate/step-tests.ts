@@ -46,7 +46,7 @@ export function stepTests(
   circuit: Circuit,
   language: Language = circuit.kit.language,
 ): readonly TestsOfStep[] {
-  const { made, steps } = planOf(circuit);
+  const { made, placed, steps } = planOf(circuit);
   const readings = stepReadings(circuit);
   const shown = (own: readonly StepReading[]): ReadonlySet<number> =>
     new Set(own.flatMap(({ proves, missing }) => [...proves, ...missing.flatMap(({ joints }) => joints)]));
@@ -59,13 +59,17 @@ export function stepTests(
     // What was free of solder bridges may have one where the iron has been again.
     const pairs = [...cleared.pairs].filter((pair) => !pair.split(' ').some((lug) => ironed.has(lug)));
     const before = { ...cleared, pairs: new Set(pairs) };
+    const wired = circuit.joints.flatMap(({ kind, from, to }, i) =>
+      kind === 'bend' || nth(placed, i) > number ? [] : [from, to].map(lugIdOf),
+    );
+    const reached = new Set(wired.filter((lug) => !isSurface(circuit, lug)));
     cleared = {
       joints: new Set([...before.joints, ...shown(own)]),
       pairs: new Set([...pairs, ...own.flatMap(({ bridged }) => bridged.map(pairName))]),
     };
     return {
       step: number,
-      tests: own.map((reading) => testOf(circuit, language, reading, before)),
+      tests: own.map((reading) => testOf(circuit, language, reading, { ...before, reached })),
       ...(unproven.length === 0
         ? {}
         : { byEye: sayIn(language)('test.by-eye', { joints: jointsText(circuit, language, unproven) }) }),
@@ -76,6 +80,12 @@ export function stepTests(
 const jointsText = (circuit: Circuit, language: Language, joints: readonly number[]): string =>
   rowOf(joints.map((i) => jointName(circuit, language, nth(circuit.joints, i))));
 
+/** What may be wrong, and what cannot. */
+interface Suspects extends Cleared {
+  /** Lugs other than surfaces that a wire or a leg has come to by then: without one there is nothing that could bridge. */
+  readonly reached: ReadonlySet<LugId>;
+}
+
 /** What the readings of earlier steps have shown to be right: joints that conduct, and pairs of lugs, by their names, without solder between them. */
 interface Cleared {
   readonly joints: ReadonlySet<number>;
@@ -84,7 +94,7 @@ interface Cleared {
 
 const pairName = ([one, other]: readonly [LugId, LugId]): string => `${one} ${other}`;
 
-function testOf(circuit: Circuit, language: Language, reading: StepReading, cleared: Cleared): StepTest {
+function testOf(circuit: Circuit, language: Language, reading: StepReading, suspects: Suspects): StepTest {
   const { from, to, everywhere } = reading;
   return {
     from,
@@ -93,7 +103,7 @@ function testOf(circuit: Circuit, language: Language, reading: StepReading, clea
     toName: probedName(circuit, language, to),
     setting: everywhere ? '' : settingIn(circuit, language, reading),
     expected: expectedText(language, reading),
-    wrong: wrongText(circuit, language, reading, cleared),
+    wrong: wrongText(circuit, language, reading, suspects),
     reading,
   };
 }
@@ -139,15 +149,16 @@ function wrongText(
   circuit: Circuit,
   language: Language,
   { kind: expected, missing, bridged, values }: StepReading,
-  cleared: Cleared,
+  suspects: Suspects,
 ): readonly string[] {
   const say = sayIn(language);
   const lug = (id: LugId) => endName(circuit, language, endAt(id));
-  const unsure = bridged.filter((pair) => !cleared.pairs.has(pairName(pair)));
-  const suspectedPairs = unsure.length > 0 ? unsure : bridged;
+  const possible = bridged.filter((pair) => pair.some((id) => suspects.reached.has(id)));
+  const unsure = possible.filter((pair) => !suspects.pairs.has(pairName(pair)));
+  const suspectedPairs = unsure.length > 0 ? unsure : possible;
   return [
     ...missing.flatMap(({ ohms, joints }) => {
-      const suspected = joints.filter((i) => !cleared.joints.has(i));
+      const suspected = joints.filter((i) => !suspects.joints.has(i));
       const kind = readingKind(ohms);
       if (suspected.length === 0 && kind !== 'open') return [];
       return [
@@ -225,12 +236,11 @@ export function jackTests(
   return { before: cards.before.map(line), finished: cards.finished.map(line) };
 }
 
-/** How a meter is set and held, what a short and an open circuit look like on it, and what is meant by a reading between those that a test names. */
-export const meterHints = (language: Language = DEFAULT_LANGUAGE): readonly string[] => [
-  sayIn(language)('test.meter-held'),
-  sayIn(language)('test.short-looks'),
-  sayIn(language)('test.open-looks'),
-  sayIn(language)('test.cold-looks'),
-  sayIn(language)('test.wiper-looks'),
-  sayIn(language)('test.other-looks'),
-];
+/** How a meter is set and held with what a short and an open circuit look like on it, and what is meant by a reading between those that a test names: a paragraph each. */
+export function meterHints(language: Language = DEFAULT_LANGUAGE): readonly string[] {
+  const say = sayIn(language);
+  return [
+    [say('test.meter-held'), say('test.short-looks'), say('test.open-looks')].join(' '),
+    [say('test.cold-looks'), say('test.wiper-looks'), say('test.other-looks')].join(' '),
+  ];
+}

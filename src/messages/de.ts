@@ -297,16 +297,16 @@ export const de: Messages = {
   'test.nearly-looks':
     'Höchstens wenige Ohm: Ein Poti auf 0 behält am Ende seiner Bahn einen kleinen Widerstand.',
   'test.meter-held':
-    'Das Multimeter auf Widerstand stellen, auf einen Bereich über dem erwarteten Wert oder auf Automatik. Die Messspitzen nur am Griff halten: Finger an beiden Spitzen verändern große Messwerte.',
+    'Das Multimeter auf Widerstand stellen, auf einen Bereich über dem erwarteten Wert oder auf Automatik. Finger an beiden Messspitzen verändern große Messwerte: nur am Griff halten.',
   'test.open-looks': 'Offen: Das Multimeter zeigt dasselbe wie mit getrennten Messspitzen, zum Beispiel OL.',
   'test.short-looks':
     'Unter 1\u00a0Ω: Das Multimeter zeigt fast dasselbe wie mit aneinandergehaltenen Messspitzen.',
   'test.cold-looks':
     'Mehr, wo unter 1\u00a0Ω erwartet wird, zum Beispiel 5 bis 50\u00a0Ω: eine kalte Lötstelle; noch einmal erhitzen.',
   'test.wiper-looks':
-    'Wenige Ohm, wo ein größerer Wert erwartet wird: Hinter einem Poti berühren sich zwei Punkte; das zählt wie unter 1\u00a0Ω.',
+    'Wenige Ohm, wo ein größerer Wert erwartet wird: Hinter einem Poti berührt sich etwas; das zählt wie unter 1\u00a0Ω.',
   'test.other-looks':
-    'Jeder andere Wert: zuerst die Ösen mit dem Plan vergleichen, denn meist ist ein Draht an der falschen Öse; dann die Werte der Teile prüfen.',
+    'Jeder andere Wert: zuerst die Ösen mit dem Plan vergleichen, meist ist ein Draht an der falschen; dann die Werte der Teile prüfen.',
   'test.joint': '{from} – {to}',
   'test.free-end': 'dem freien Ende des Drahts für {point}',
   'test.missing':
@@ -317,7 +317,7 @@ export const de: Messages = {
     'Zeigt es unter 1\u00a0Ω, die Drähte von beiden Messspitzen aus verfolgen und suchen, wo ein Litzendraht, ein Geflecht oder Lot sie verbindet.',
   'test.lugs': '{from} und {to}',
   'test.values':
-    'Zeigt es einen anderen Wert, die Ösen mit dem Plan vergleichen, dann den Wert {count, plural, one {dieses Teils} other {dieser Teile}} prüfen: {parts}.',
+    'Zeigt es einen anderen Wert, die Ösen prüfen, dann den Wert {count, plural, one {dieses Teils} other {dieser Teile}}: {parts}.',
   'test.by-eye': 'Diese Verbindungen prüft keine Messung, also ihr Lot genau ansehen: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
@@ -411,7 +411,7 @@ export const de: Messages = {
   'leaflet.steps-say':
     'Jeden Draht und jedes Beinchen vor dem Löten durch die Lötöse haken, damit die Verbindung von selbst hält. Öse und Draht zusammen erhitzen, dann das Lot an beide halten, nicht an den Lötkolben. Jede fertige Verbindung abhaken.',
   'leaflet.how-say':
-    'Das blanke Ende einer Litze vor dem Einhaken verdrillen und verzinnen. An einer Öse reichen zwei bis drei Sekunden Hitze. Was übersteht, erst abschneiden, wenn die Lötstelle fest ist. Zum Lösen die Lötstelle schmelzen und das Lot mit Entlötpumpe oder Entlötlitze aufnehmen.',
+    'Das blanke Ende einer Litze vor dem Einhaken verdrillen und verzinnen. An einer Öse reichen zwei bis drei Sekunden Hitze. Was übersteht, erst an der festen Lötstelle abschneiden. Zum Lösen das Lot schmelzen und mit Entlötpumpe oder Entlötlitze aufnehmen.',
   'leaflet.hold-say':
     'Potis und Schalter vor der ersten Lötstelle mit ihren wirklichen Abständen befestigen, auf dem Schlagbrett oder auf einem Karton mit Löchern: Die Zeichnungen sind nicht maßstäblich.{bridging, select, none {} other { Das ist am wichtigsten, wo die Beinchen eines Bauteils zwei Teile verbinden: {bridging}.}}',
   'leaflet.case-say':
@@ -437,9 +437,9 @@ export const de: Messages = {
     '≈ ist geschätzt: Abstand am Instrument und {percent}\u00a0% mehr, mit beiden abisolierten Enden, aufgerundet auf {length}.',
   'leaflet.extend-for': '{component} (etwa {length})',
   'leaflet.extend-say':
-    'Beinchen, die vielleicht nicht von Öse zu Öse reichen: {components}. Wie man eines verlängert, steht in ihrem Schritt.',
+    'Beinchen, die vielleicht nicht von Öse zu Öse reichen: {components}. Der Schritt, der sie lötet, sagt, wie man eines verlängert.',
   'leaflet.extend-step':
-    '{components}: Reichen die Beinchen nicht, das Stück Draht 10\u00a0mm weit neben ein Beinchen legen und beide verlöten. Den Isolierschlauch über Beinchen und Lötstelle schieben, dann das freie Ende an seine Öse löten.',
+    '{components}: Reichen die Beinchen nicht, das Stück Draht 10\u00a0mm weit neben ein Beinchen legen und beide verlöten. Den Isolierschlauch über Beinchen und Lötstelle schieben, dann das freie Ende zu seiner Öse führen.',
   'leaflet.extending-wire': 'Draht zum Verlängern von Beinchen',
   'leaflet.probes': 'Messspitzen',
   'leaflet.probes-at': 'Rote Messspitze an {from}, schwarze an {to}.',
@@ -453,7 +453,7 @@ export const de: Messages = {
   'leaflet.test-before-say':
     'Den Widerstand an der Buchse messen, ohne eingestecktes Kabel. Erst weitermachen, wenn jeder Wert stimmt: Jetzt ist ein Fehler am leichtesten zu finden. Die Werte gelten für Teile innerhalb ihrer Toleranzen, von 10 bis 30\u00a0°C.',
   'leaflet.test-wrong':
-    'Stimmt ein Wert nicht, jede Verbindung dieser Stellung mit dem Plan vergleichen: offen heißt, dass eine fehlt, zu wenig, dass sich zwei berühren oder ein Draht an der falschen Öse ist. Dann die Tests der Schritte wiederholen; siehe auch „{faults}“.',
+    'Stimmt ein Wert nicht, jede Verbindung dieser Stellung mit dem Plan vergleichen: offen heißt, dass eine fehlt, zu wenig, dass sich zwei berühren oder ein Draht an der falschen Öse ist. Siehe auch „{faults}“.',
   'leaflet.test-finished': 'Test nach dem letzten Schritt',
   'leaflet.test-finished-say':
     'Noch einmal an der Buchse messen, jetzt mit den Tonabnehmern. Der Widerstand eines Tonabnehmers ändert sich mit der Temperatur; die Grenzen berücksichtigen das.',
@@ -471,7 +471,7 @@ export const de: Messages = {
   'fit.tone':
     'Jeden Tonregler ({controls}) in einer Stellung, in der er wirkt, von 10 auf 0 drehen: Die Höhen müssen verschwinden. Das prüft die Lötstellen von {components}.',
   'fit.stop':
-    'Kribbelt es beim Berühren von Metallteilen, sofort den Stecker ziehen und nicht spielen: Verstärker und Netzerdung von einer Elektrofachkraft prüfen lassen. Brummt der Verstärker laut, ebenfalls sofort den Stecker ziehen und zuerst Spitze und Schaft mit dem Multimeter prüfen, siehe „{faults}“; stimmen sie, dasselbe prüfen lassen. Dem Rat der Fachkraft folgen, auch gegen diese Anleitung.',
+    'Kribbelt es beim Berühren von Metallteilen, sofort den Stecker ziehen und nicht spielen: Verstärker und Netzerdung von einer Elektrofachkraft prüfen lassen. Brummt der Verstärker laut, ebenfalls sofort den Stecker ziehen und zuerst die Buchse prüfen, siehe „{faults}“. Dem Rat der Fachkraft folgen, auch gegen diese Anleitung.',
   'leaflet.number': 'Nr.',
   'leaflet.rings-say':
     'Jeder Schritt hat eine Zeichnung; neue Verbindungen sind darin dick, frühere dünn. Buchstaben auf einem Draht sind das Kürzel seiner Farbe.',

@@ -302,7 +302,7 @@ export const en = {
     'If it reads below 1 Ω, follow the wires from both probes and look for a loose strand, a braid or solder that joins them.',
   'test.lugs': '{from} and {to}',
   'test.values':
-    'If it reads another value, compare the lugs with the drawing, then check the value of {count, plural, one {this part} other {these parts}}: {parts}.',
+    'If it reads another value, check the lugs, then the value of {count, plural, one {this part} other {these parts}}: {parts}.',
   'test.by-eye': 'No meter reading checks these connections, so look closely at their solder: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
@@ -392,7 +392,7 @@ export const en = {
   'leaflet.steps-say':
     'Hook each wire and leg through its lug before you solder, so that the joint holds by itself. Heat the lug and the wire together, then add solder to them, not to the iron. Tick off each connection when it is made.',
   'leaflet.how-say':
-    'Twist the bare end of a stranded wire and tin it before you hook it. On a lug, two to three seconds of heat are enough. Clip what sticks out when the joint is solid. To undo a joint, melt it and draw the solder off with the desoldering pump or braid.',
+    'Twist and tin the bare end of a stranded wire before you hook it. On a lug, two to three seconds of heat are enough. Clip what sticks out when the joint is solid. To undo a joint, melt it and draw the solder off with the desoldering pump or braid.',
   'leaflet.hold-say':
     'Before the first joint, fix pots and switches at the distances that they have in the instrument, on the pickguard or on a piece of card with holes: the drawings are not to scale.{bridging, select, none {} other { This matters most where the legs of a component join two parts: {bridging}.}}',
   'leaflet.case-say':
@@ -418,9 +418,9 @@ export const en = {
     '≈ is an estimate: the distance on the instrument and {percent}\u00a0% more, with both stripped ends, rounded up to {length}.',
   'leaflet.extend-for': '{component} (about {length})',
   'leaflet.extend-say':
-    'Legs that may not reach from one lug to the other: {components}. Their step says how to lengthen one.',
+    'Legs that may not reach from one lug to the other: {components}. The step that solders them says how to lengthen one.',
   'leaflet.extend-step':
-    '{components}: if the legs do not reach, lay the piece of wire 10\u00a0mm alongside one leg and solder them together. Push the sleeving over leg and joint, then solder the free end to its lug.',
+    '{components}: if the legs do not reach, lay the piece of wire 10\u00a0mm alongside one leg and solder them together. Push the sleeving over leg and joint, then take the free end to its lug.',
   'leaflet.extending-wire': 'Wire to extend legs',
   'leaflet.probes': 'Probes',
   'leaflet.probes-at': 'Red probe on {from}, black probe on {to}.',
@@ -434,7 +434,7 @@ export const en = {
   'leaflet.test-before-say':
     'Measure resistance at the jack, with nothing plugged in. Do not go on before every reading is right: a fault is easiest to find now. The values stand for parts within their tolerances, from 10 to 30\u00a0°C.',
   'leaflet.test-wrong':
-    'If a reading is wrong, compare every connection of that position with the drawing: open means that one is missing, too little that two touch or that a wire is on the wrong lug. Then repeat the tests of the steps; see also “{faults}”.',
+    'If a reading is wrong, compare every connection of that position with the drawing: open means that one is missing, too little that two touch or that a wire is on the wrong lug. See also “{faults}”.',
   'leaflet.test-finished': 'Test when everything is soldered',
   'leaflet.test-finished-say':
     'Measure at the jack again, now with the pickups. A pickup’s own resistance changes with temperature; the limits allow for that.',
@@ -452,7 +452,7 @@ export const en = {
   'fit.tone':
     'Turn each tone control from 10 to 0 in a position in which it acts ({controls}): the treble must disappear. This proves the soldering of {components}.',
   'fit.stop':
-    'If metal parts tingle when you touch them, unplug at once and do not play: have the amplifier and its mains earthing checked by a licensed electrician. If the amplifier hums loudly, unplug at once too, and first check tip and sleeve with the meter, as “{faults}” says; if they are right, have the same checked. Follow the electrician’s advice, even against this leaflet.',
+    'If metal parts tingle when you touch them, unplug at once and do not play: have the amplifier and its mains earthing checked by a licensed electrician. If the amplifier hums loudly, unplug at once too, and first check the jack as “{faults}” says. Follow the electrician’s advice, even against this leaflet.',
   'leaflet.number': 'No.',
   'leaflet.rings-say':
     'Each step has a drawing; it shows new connections thick and earlier ones thin. Letters on a wire are the code of its colour.',

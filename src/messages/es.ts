@@ -296,7 +296,7 @@ export const es: Messages = {
   'test.nearly-looks':
     'Unos pocos ohmios como máximo: un potenciómetro en 0 conserva una pequeña resistencia al final de su pista.',
   'test.meter-held':
-    'Poner el multímetro en resistencia, en un rango mayor que el valor esperado o en automático. Sujetar las puntas por el mango: con los dedos en ambas puntas cambian las lecturas grandes.',
+    'Poner el multímetro en resistencia, en un rango mayor que el valor esperado o automático. Los dedos en ambas puntas cambian las lecturas grandes: sujetarlas por el mango.',
   'test.open-looks':
     'Abierto: el multímetro muestra lo mismo que con las puntas de prueba separadas, por ejemplo OL.',
   'test.short-looks':
@@ -304,9 +304,9 @@ export const es: Messages = {
   'test.cold-looks':
     'Más donde se espera menos de 1\u00a0Ω, por ejemplo de 5 a 50\u00a0Ω: una soldadura fría; volver a calentarla.',
   'test.wiper-looks':
-    'Unos pocos ohmios donde se espera un valor mayor: dos puntos se tocan detrás de un potenciómetro; vale como menos de 1\u00a0Ω.',
+    'Unos pocos ohmios donde se espera un valor mayor: contacto detrás de un potenciómetro; vale como menos de 1\u00a0Ω.',
   'test.other-looks':
-    'Cualquier otro valor: comparar primero los terminales con el esquema, pues lo más probable es un cable en el terminal equivocado; después, los valores de las piezas.',
+    'Cualquier otro valor: comparar primero los terminales con el esquema, pues lo más probable es un cable en el equivocado; después, los valores de las piezas.',
   'test.joint': '{from} – {to}',
   'test.free-end': 'el extremo libre del cable para {point}',
   'test.missing':
@@ -317,7 +317,7 @@ export const es: Messages = {
     'Si muestra menos de 1\u00a0Ω, seguir los cables desde ambas puntas y buscar un hilo suelto, una malla o estaño que los una.',
   'test.lugs': '{from} y {to}',
   'test.values':
-    'Si muestra otro valor, comparar los terminales con el esquema y después comprobar el valor de {count, plural, one {esta pieza} other {estas piezas}}: {parts}.',
+    'Si muestra otro valor, comprobar los terminales y después el valor de {count, plural, one {esta pieza} other {estas piezas}}: {parts}.',
   'test.by-eye': 'Ninguna medición comprueba estas uniones; mirar de cerca su soldadura: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
@@ -436,9 +436,9 @@ export const es: Messages = {
     '≈ es una estimación: la distancia en el instrumento y un {percent}\u00a0% más, con ambos extremos pelados, redondeada hacia arriba a {length}.',
   'leaflet.extend-for': '{component} (unos {length})',
   'leaflet.extend-say':
-    'Patillas que quizá no lleguen de un terminal al otro: {components}. Su paso dice cómo alargar una.',
+    'Patillas que quizá no lleguen de un terminal al otro: {components}. El paso que las suelda dice cómo alargar una.',
   'leaflet.extend-step':
-    '{components}: si las patillas no llegan, poner el trozo de cable 10\u00a0mm a lo largo de una patilla y soldarlos. Pasar la funda sobre la patilla y la soldadura, y soldar el extremo libre a su terminal.',
+    '{components}: si las patillas no llegan, poner el trozo de cable 10\u00a0mm a lo largo de una patilla y soldarlos. Pasar la funda sobre la patilla y la soldadura, y llevar el extremo libre a su terminal.',
   'leaflet.extending-wire': 'Cable para alargar patillas',
   'leaflet.probes': 'Puntas de prueba',
   'leaflet.probes-at': 'Punta de prueba roja en {from}, negra en {to}.',
@@ -452,7 +452,7 @@ export const es: Messages = {
   'leaflet.test-before-say':
     'Medir la resistencia en el jack, sin nada enchufado. No seguir hasta que todas las lecturas sean correctas: ahora es cuando mejor se encuentra un fallo. Los valores valen para piezas dentro de sus tolerancias, de 10 a 30\u00a0°C.',
   'leaflet.test-wrong':
-    'Si una lectura no es correcta, comparar cada unión de esa posición con el esquema: abierto significa que falta una; demasiado poco, que dos se tocan o que un cable está en el terminal equivocado. Repetir después las pruebas de los pasos; ver también «{faults}».',
+    'Si una lectura no es correcta, comparar cada unión de esa posición con el esquema: abierto significa que falta una; demasiado poco, que dos se tocan o que un cable está en el terminal equivocado. Ver también «{faults}».',
   'leaflet.test-finished': 'Prueba con todo soldado',
   'leaflet.test-finished-say':
     'Medir otra vez en el jack, ahora con las pastillas. La resistencia de una pastilla cambia con la temperatura; los límites lo tienen en cuenta.',
@@ -470,7 +470,7 @@ export const es: Messages = {
   'fit.tone':
     'Girar cada control de tono ({controls}) de 10 a 0 en una posición en la que actúa: los agudos deben desaparecer. Así se comprueban las soldaduras de {components}.',
   'fit.stop':
-    'Si las partes metálicas dan un hormigueo al tocarlas, desenchufar enseguida y no seguir tocando el instrumento: hacer revisar el amplificador y la toma de tierra por un electricista autorizado. Si el amplificador zumba con fuerza, desenchufar también y comprobar primero punta y manga con el multímetro, ver «{faults}»; si son correctas, hacer la misma revisión. Seguir el consejo del electricista, aun en contra de esta hoja.',
+    'Si las partes metálicas dan un hormigueo al tocarlas, desenchufar enseguida y no seguir tocando el instrumento: hacer revisar el amplificador y la toma de tierra por un electricista autorizado. Si el amplificador zumba con fuerza, desenchufar también y comprobar primero el jack, ver «{faults}». Seguir el consejo del electricista, aun en contra de esta hoja.',
   'leaflet.number': 'N.º',
   'leaflet.rings-say':
     'Cada paso tiene su dibujo: las uniones nuevas son gruesas, las anteriores finas. Las letras sobre un cable son el código de su color.',

@@ -295,7 +295,7 @@ export const fr: Messages = {
   'test.nearly-looks':
     'Quelques ohms au plus\u00a0: un potentiomètre sur 0 garde une faible résistance au bout de sa piste.',
   'test.meter-held':
-    'Régler le multimètre sur résistance, sur un calibre au-dessus de la valeur attendue ou sur automatique. Tenir les pointes de touche par leur manche\u00a0: des doigts sur les deux pointes changent les grandes valeurs.',
+    'Régler le multimètre sur résistance, sur un calibre supérieur à la valeur attendue ou automatique. Des doigts sur les deux pointes changent les grandes valeurs\u00a0: les tenir par le manche.',
   'test.open-looks':
     'Ouvert\u00a0: le multimètre affiche la même chose que pointes de touche séparées, par exemple OL.',
   'test.short-looks':
@@ -303,9 +303,9 @@ export const fr: Messages = {
   'test.cold-looks':
     'Davantage là où moins de 1\u00a0Ω est attendu, par exemple 5 à 50\u00a0Ω\u00a0: une soudure froide\u00a0; la réchauffer.',
   'test.wiper-looks':
-    'Quelques ohms là où une plus grande valeur est attendue\u00a0: deux points se touchent derrière un potentiomètre\u00a0; cela compte comme moins de 1\u00a0Ω.',
+    'Quelques ohms là où une plus grande valeur est attendue\u00a0: contact derrière un potentiomètre\u00a0; cela compte comme moins de 1\u00a0Ω.',
   'test.other-looks':
-    'Toute autre valeur\u00a0: comparer d’abord les cosses au plan, car le plus souvent un fil est à la mauvaise cosse\u00a0; vérifier ensuite les valeurs des pièces.',
+    'Toute autre valeur\u00a0: comparer d’abord les cosses au plan, car le plus souvent un fil est à la mauvaise\u00a0; vérifier ensuite les valeurs des pièces.',
   'test.joint': '{from} – {to}',
   'test.free-end': 'le bout libre du fil pour {point}',
   'test.missing':
@@ -316,7 +316,7 @@ export const fr: Messages = {
     'S’il affiche moins de 1\u00a0Ω, suivre les fils depuis les deux pointes et chercher un brin, une tresse ou de la soudure qui les relie.',
   'test.lugs': '{from} et {to}',
   'test.values':
-    'S’il affiche une autre valeur, comparer les cosses au plan, puis vérifier la valeur {count, plural, one {de cette pièce} other {de ces pièces}}\u00a0: {parts}.',
+    'S’il affiche une autre valeur, vérifier les cosses, puis la valeur {count, plural, one {de cette pièce} other {de ces pièces}}\u00a0: {parts}.',
   'test.by-eye': 'Aucune mesure ne prouve ces liaisons\u00a0; examiner leur soudure de près\u00a0: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
@@ -436,9 +436,9 @@ export const fr: Messages = {
     '≈ est une estimation\u00a0: la distance sur l’instrument et {percent}\u00a0% de plus, avec les deux bouts dénudés, arrondie aux {length} supérieurs.',
   'leaflet.extend-for': '{component} (environ {length})',
   'leaflet.extend-say':
-    'Pattes peut-être trop courtes pour aller d’une cosse à l’autre\u00a0: {components}. Leur étape dit comment en prolonger une.',
+    'Pattes peut-être trop courtes pour aller d’une cosse à l’autre\u00a0: {components}. L’étape qui les soude dit comment en prolonger une.',
   'leaflet.extend-step':
-    '{components}\u00a0: si les pattes n’atteignent pas leur cosse, poser le bout de fil le long d’une patte sur 10\u00a0mm et les souder ensemble. Glisser la gaine sur la patte et la soudure, puis souder le bout libre à sa cosse.',
+    '{components}\u00a0: si les pattes n’atteignent pas leur cosse, poser le bout de fil le long d’une patte sur 10\u00a0mm et les souder ensemble. Glisser la gaine sur la patte et la soudure, puis amener le bout libre à sa cosse.',
   'leaflet.extending-wire': 'Fil pour prolonger des pattes',
   'leaflet.probes': 'Pointes de touche',
   'leaflet.probes-at': 'Pointe de touche rouge sur {from}, noire sur {to}.',
@@ -452,7 +452,7 @@ export const fr: Messages = {
   'leaflet.test-before-say':
     'Mesurer la résistance à la prise, rien de branché. Ne pas continuer avant que toutes les mesures soient justes\u00a0: c’est maintenant qu’un défaut est le plus facile à trouver. Les valeurs valent pour des pièces dans leurs tolérances, de 10 à 30\u00a0°C.',
   'leaflet.test-wrong':
-    'Si une mesure est fausse, comparer chaque liaison de cette position au plan\u00a0: ouvert veut dire qu’il en manque une, trop peu que deux se touchent ou qu’un fil est à la mauvaise cosse. Refaire ensuite les essais des étapes\u00a0; voir aussi «\u00a0{faults}\u00a0».',
+    'Si une mesure est fausse, comparer chaque liaison de cette position au plan\u00a0: ouvert veut dire qu’il en manque une, trop peu que deux se touchent ou qu’un fil est à la mauvaise cosse. Voir aussi «\u00a0{faults}\u00a0».',
   'leaflet.test-finished': 'Essai une fois tout soudé',
   'leaflet.test-finished-say':
     'Mesurer encore à la prise, maintenant avec les micros. La résistance d’un micro change avec la température\u00a0; les limites en tiennent compte.',
@@ -470,7 +470,7 @@ export const fr: Messages = {
   'fit.tone':
     'Tourner chaque réglage de tonalité ({controls}) de 10 à 0, dans une position où il agit\u00a0: les aigus doivent disparaître. Cela prouve les soudures de {components}.',
   'fit.stop':
-    'Si les parties métalliques picotent au toucher, débrancher aussitôt et ne pas jouer\u00a0: faire vérifier l’amplificateur et la mise à la terre par un électricien agréé. Si l’amplificateur ronfle fort, débrancher aussi et vérifier d’abord pointe et corps au multimètre, voir «\u00a0{faults}\u00a0»\u00a0; s’ils sont justes, faire vérifier de même. Suivre l’avis de l’électricien, même contre cette notice.',
+    'Si les parties métalliques picotent au toucher, débrancher aussitôt et ne pas jouer\u00a0: faire vérifier l’amplificateur et la mise à la terre par un électricien agréé. Si l’amplificateur ronfle fort, débrancher aussi et vérifier d’abord la prise, voir «\u00a0{faults}\u00a0». Suivre l’avis de l’électricien, même contre cette notice.',
   'leaflet.number': 'N°',
   'leaflet.rings-say':
     'Chaque étape a son dessin\u00a0: les nouvelles liaisons y sont épaisses, celles déjà faites fines. Les lettres sur un fil sont le code de sa couleur.',
