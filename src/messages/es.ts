@@ -378,7 +378,7 @@ export const es: Messages = {
   'orient.commons':
     'En {switch}, apoyar una punta en {named, select, no {el terminal común} other {un terminal común ({lugs})}} y buscar con la otra a qué terminal está unido.',
   'orient.coils':
-    '{pickups}: los hilos son los dos extremos de cada bobina, su inicio y su final ({coils}); {braid} es la malla desnuda. El fabricante de la pastilla dice cuál es cada hilo; los colores cambian de un fabricante a otro. Comprobar con el multímetro: los dos hilos de una bobina muestran su resistencia, como en la lista de piezas, y los de bobinas distintas muestran abierto. Ningún multímetro distingue inicio y final: si están cambiados, ver «{fault}» en la tabla de fallos.',
+    '{pickups}: los hilos son los dos extremos de cada bobina, su inicio y su final ({coils}); {braid} es el apantallado del cable, sin aislar. El fabricante de la pastilla dice cuál es cada hilo; los colores cambian de un fabricante a otro. Comprobar con el multímetro: los dos hilos de una bobina muestran su resistencia, como en la lista de piezas, y los de bobinas distintas muestran abierto. Ningún multímetro distingue inicio y final: si están cambiados, ver «{fault}» en la tabla de fallos.',
   'leaflet.tools': 'Herramientas',
   'tool.iron': 'Soldador de 30 a 60\u00a0W con soporte, y esponja húmeda o lana de latón',
   'tool.case': 'Punta de soldador ancha y lija fina, para las soldaduras en una carcasa de metal',
