@@ -272,7 +272,7 @@ export const de: Messages = {
   'steps.why-leads':
     'Die Adern eines Tonabnehmers sind an ihm schon befestigt: nur ihr anderes Ende löten; nur dieses trägt eine Nummer.',
   'steps.why-cable':
-    'Tonabnehmer mit vier Adern: den Mantel seines Kabels so weit abisolieren, dass jede Ader und das Geflecht ihre eigene Stelle erreichen.',
+    'Tonabnehmer mit vier Adern: den Mantel seines Kabels so weit entfernen, dass jede Ader und das Geflecht ihre eigene Stelle erreichen.',
   'steps.at-leads':
     'Hier wird am blanken Ende einer Ader des Tonabnehmers gelötet, nicht im Tonabnehmer; mit Isolierschlauch überziehen: {ends}.',
   'steps.why-braid':

@@ -270,7 +270,7 @@ export const fr: Messages = {
   'steps.why-leads':
     'Les fils d’un micro y sont déjà fixés\u00a0: ne souder que leur autre bout, qui seul porte un numéro.',
   'steps.why-cable':
-    'Micro à quatre fils\u00a0: dénuder la gaine de son câble assez loin pour que chaque fil et la tresse atteignent leur place.',
+    'Micro à quatre fils\u00a0: retirer la gaine de son câble assez loin pour que chaque fil et la tresse atteignent leur place.',
   'steps.at-leads':
     'Ces soudures se font au bout nu d’un fil du micro, non dans le micro\u00a0; les gainer\u00a0: {ends}.',
   'steps.why-braid':
