@@ -37,7 +37,7 @@ interface TestsOfStep {
   readonly step: number;
   /** At most three; none where no reading proves anything. */
   readonly tests: readonly StepTest[];
-  /** One sentence that names the joints which conduct since this step and which none of the readings proves; absent where there is none. */
+  /** One sentence that names the joints which conduct since this step and which no reading of this or a later step proves; absent where there is none. */
   readonly byEye?: string;
 }
 
@@ -46,17 +46,30 @@ export function stepTests(
   circuit: Circuit,
   language: Language = circuit.kit.language,
 ): readonly TestsOfStep[] {
-  const { made, steps } = planOf(circuit);
+  const { made, placed, steps } = planOf(circuit);
   const readings = stepReadings(circuit);
+  const shown = (own: readonly StepReading[]): ReadonlySet<number> =>
+    new Set(own.flatMap(({ proves, missing }) => [...proves, ...missing.flatMap(({ joints }) => joints)]));
+  let cleared: Cleared = { joints: new Set(), pairs: new Set() };
   return steps.map(({ number, heats }, k): TestsOfStep => {
     const own = nth(readings, k);
-    const proven = new Set(own.flatMap(({ proves }) => proves));
-    const fresh = new Set(made.flatMap((when, i) => (when === number ? [i] : [])));
+    const proven = shown(readings.slice(k).flat());
+    const unproven = made.flatMap((when, i) => (when === number && !proven.has(i) ? [i] : []));
     const ironed = new Set(heats.map(({ lug }) => lug).filter((lug) => !isSurface(circuit, lug)));
-    const unproven = [...fresh].filter((i) => !proven.has(i));
+    // What was free of solder bridges may have one where the iron has been again.
+    const pairs = [...cleared.pairs].filter((pair) => !pair.split(' ').some((lug) => ironed.has(lug)));
+    const before = { ...cleared, pairs: new Set(pairs) };
+    const wired = circuit.joints.flatMap(({ kind, from, to }, i) =>
+      kind === 'bend' || nth(placed, i) > number ? [] : [from, to].map(lugIdOf),
+    );
+    const reached = new Set(wired.filter((lug) => !isSurface(circuit, lug)));
+    cleared = {
+      joints: new Set([...before.joints, ...shown(own)]),
+      pairs: new Set([...pairs, ...own.flatMap(({ bridged }) => bridged.map(pairName))]),
+    };
     return {
       step: number,
-      tests: own.map((reading) => testOf(circuit, language, reading, { fresh, ironed })),
+      tests: own.map((reading) => testOf(circuit, language, reading, { ...before, reached })),
       ...(unproven.length === 0
         ? {}
         : { byEye: sayIn(language)('test.by-eye', { joints: jointsText(circuit, language, unproven) }) }),
@@ -67,13 +80,21 @@ export function stepTests(
 const jointsText = (circuit: Circuit, language: Language, joints: readonly number[]): string =>
   rowOf(joints.map((i) => jointName(circuit, language, nth(circuit.joints, i))));
 
-/** What is new since a step: joints that conduct, and lugs other than surfaces that were soldered. What is older has had its own tests. */
-interface Since {
-  readonly fresh: ReadonlySet<number>;
-  readonly ironed: ReadonlySet<LugId>;
+/** What may be wrong, and what cannot. */
+interface Suspects extends Cleared {
+  /** Lugs other than surfaces that a wire or a leg has come to by then: without one there is nothing that could bridge. */
+  readonly reached: ReadonlySet<LugId>;
 }
 
-function testOf(circuit: Circuit, language: Language, reading: StepReading, since: Since): StepTest {
+/** What the readings of earlier steps have shown to be right: joints that conduct, and pairs of lugs, by their names, without solder between them. */
+interface Cleared {
+  readonly joints: ReadonlySet<number>;
+  readonly pairs: ReadonlySet<string>;
+}
+
+const pairName = ([one, other]: readonly [LugId, LugId]): string => `${one} ${other}`;
+
+function testOf(circuit: Circuit, language: Language, reading: StepReading, suspects: Suspects): StepTest {
   const { from, to, everywhere } = reading;
   return {
     from,
@@ -82,7 +103,7 @@ function testOf(circuit: Circuit, language: Language, reading: StepReading, sinc
     toName: probedName(circuit, language, to),
     setting: everywhere ? '' : settingIn(circuit, language, reading),
     expected: expectedText(language, reading),
-    wrong: wrongText(circuit, language, reading, since),
+    wrong: wrongText(circuit, language, reading, suspects),
     reading,
   };
 }
@@ -127,16 +148,17 @@ function expectedText(language: Language, { kind, low, nominal, high }: Expected
 function wrongText(
   circuit: Circuit,
   language: Language,
-  { missing, bridged, values }: StepReading,
-  { fresh, ironed }: Since,
+  { kind: expected, missing, bridged, values }: StepReading,
+  suspects: Suspects,
 ): readonly string[] {
   const say = sayIn(language);
   const lug = (id: LugId) => endName(circuit, language, endAt(id));
-  const newly = bridged.filter((pair) => pair.some((id) => ironed.has(id)));
-  const suspectedPairs = newly.length > 0 ? newly : bridged;
+  const possible = bridged.filter((pair) => pair.some((id) => suspects.reached.has(id)));
+  const unsure = possible.filter((pair) => !suspects.pairs.has(pairName(pair)));
+  const suspectedPairs = unsure.length > 0 ? unsure : possible;
   return [
     ...missing.flatMap(({ ohms, joints }) => {
-      const suspected = joints.filter((i) => fresh.has(i));
+      const suspected = joints.filter((i) => !suspects.joints.has(i));
       const kind = readingKind(ohms);
       if (suspected.length === 0 && kind !== 'open') return [];
       return [
@@ -147,14 +169,16 @@ function wrongText(
         }),
       ];
     }),
-    ...(suspectedPairs.length === 0
+    ...(expected === 'short'
       ? []
       : [
-          say('test.bridged', {
-            lugs: rowOf(
-              suspectedPairs.map(([one, other]) => say('test.lugs', { from: lug(one), to: lug(other) })),
-            ),
-          }),
+          suspectedPairs.length === 0
+            ? say('test.touching')
+            : say('test.bridged', {
+                lugs: rowOf(
+                  suspectedPairs.map(([one, other]) => say('test.lugs', { from: lug(one), to: lug(other) })),
+                ),
+              }),
         ]),
     ...(values.length === 0
       ? []
@@ -212,8 +236,11 @@ export function jackTests(
   return { before: cards.before.map(line), finished: cards.finished.map(line) };
 }
 
-/** What a short and an open circuit look like on a meter, one sentence each. */
-export const meterHints = (language: Language = DEFAULT_LANGUAGE): readonly string[] => [
-  sayIn(language)('test.short-looks'),
-  sayIn(language)('test.open-looks'),
-];
+/** How a meter is set and held with what a short and an open circuit look like on it, and what is meant by a reading between those that a test names: a paragraph each. */
+export function meterHints(language: Language = DEFAULT_LANGUAGE): readonly string[] {
+  const say = sayIn(language);
+  return [
+    [say('test.meter-held'), say('test.short-looks'), say('test.open-looks')].join(' '),
+    [say('test.cold-looks'), say('test.wiper-looks'), say('test.other-looks')].join(' '),
+  ];
+}

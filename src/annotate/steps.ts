@@ -6,6 +6,7 @@ import { figuresIn } from '../messages/figures.ts';
 import type { Language } from '../messages/language.ts';
 import { keyOf, type Say, sayIn } from '../messages/say.ts';
 import { colourName } from '../messages/words.ts';
+import { separateCoils } from '../parts/coils.ts';
 import { componentOf, isPickup, type Part } from '../parts/index.ts';
 import { componentsOf, legEnd, unsolderedEnds } from '../soldering/ends.ts';
 import { type Heat, type Plan, type PlannedStep, planOf, solderedIn } from '../soldering/plan.ts';
@@ -224,6 +225,9 @@ function notesOf(speaking: Speaking, step: PlannedStep): readonly string[] {
     const joint = nth(circuit.joints, index);
     return joint.kind === 'braid' && Object.values(unsolderedEnds(circuit.kit, joint)).includes('lead');
   });
+  const cabled =
+    plan.pickups === step.number &&
+    circuit.kit.parts.some((part) => isPickup(part) && separateCoils(part).length > 0);
   const free = ends.flatMap(({ lug, why }) => (why === 'free' ? [lug] : []));
   const atLeads = step.heats.flatMap(({ lug }) =>
     isPickup(must(findPart(circuit.kit, endAt(lug).part), lug)) ? [lug] : [],
@@ -231,6 +235,7 @@ function notesOf(speaking: Speaking, step: PlannedStep): readonly string[] {
   return [
     ...(free.length === 0 ? [] : [say('steps.why-free', { points: named(free) })]),
     ...(ends.some(({ why }) => why === 'lead') ? [say('steps.why-leads')] : []),
+    ...(cabled ? [say('steps.why-cable')] : []),
     ...(braided ? [say('steps.why-braid')] : []),
     ...(atLeads.length === 0 ? [] : [say('steps.at-leads', { ends: named(atLeads) })]),
     ...(waiting.length === 0 ? [] : [say('steps.why-waits', { components: rowOf([...new Set(waiting)]) })]),

@@ -1,13 +1,12 @@
-/** What to cut: wire by colour and length, sleeving, and what is trimmed on the instrument. */
+/** What to cut: wire by colour and length, sleeving, what lengthens a leg, and what is trimmed on the instrument. */
 import type { Step } from '../annotate/steps.ts';
-import { labelOf } from '../describe/kit.ts';
 import type { Prepared } from '../draw/compose.ts';
 import type { Language } from '../messages/language.ts';
 import { numberIn, type Say } from '../messages/say.ts';
 import { colourName } from '../messages/words.ts';
-import { longSpans } from '../place/leg-spans.ts';
 import { CUTTING, cutList, inches, wireLengths } from '../place/wire-lengths.ts';
 import { type Block, type Cell, strong, TICK, text } from './document.ts';
+import { type Extension, extensionsOf, type Piece, sleevingsOf, upTo5 } from './pieces.ts';
 
 const MILLI = 1000;
 /** Of wire and sleeving so much more is in the kit than it takes. Common practice, no source. */
@@ -20,39 +19,56 @@ export class Cuts {
   readonly #language: Language;
   readonly #lengths: ReturnType<typeof wireLengths>;
   readonly #steps: readonly Step[];
-  readonly #extended: readonly { readonly label: string; readonly metres: number }[];
+  readonly #sleevings: readonly Piece[];
+  readonly #extensions: readonly Extension[];
 
   constructor(prepared: Prepared, steps: readonly Step[], say: Say, language: Language) {
-    const { circuit, placement, arrangement, hand } = prepared;
+    const { circuit, placement, arrangement } = prepared;
     this.#say = say;
     this.#language = language;
     this.#steps = steps;
     this.#lengths = wireLengths(circuit, placement, arrangement);
-    this.#extended = longSpans(circuit, placement, hand, arrangement).map(({ component, metres }) => ({
-      label: labelOf(circuit.kit, component),
-      metres,
-    }));
+    this.#extensions = extensionsOf(prepared);
+    this.#sleevings = sleevingsOf(circuit, steps, this.#lengths.sleevings, this.#extensions);
   }
 
   /** What is cut for a joint; empty where nothing is. */
   forJoint(joint: number): string {
     const of = <T extends { readonly joint: number }>(all: readonly T[]) =>
       all.find((one) => one.joint === joint);
-    const { wires, leads, sleevings } = this.#lengths;
+    const { wires, leads } = this.#lengths;
     const wire = of(wires);
-    if (wire?.kind === 'wire')
-      return `${this.#length(wire.length, wire.estimated)}\n${this.#say('leaflet.strip', { length: this.#millimetres(CUTTING.strip) })}`;
-    if (wire) return this.#length(wire.length, wire.estimated);
-    if (of(leads)) return this.#say('leaflet.trim');
-    const sleeving = of(sleevings);
-    return sleeving ? `${this.#say('leaflet.sleeving-of')} ${this.#millimetres(sleeving.length)}` : '';
+    const extension = of(this.#extensions);
+    const words = [
+      ...(wire ? [this.#length(wire.length, wire.estimated)] : []),
+      ...(wire?.kind === 'wire'
+        ? [this.#say('leaflet.strip', { length: this.#millimetres(CUTTING.strip) })]
+        : []),
+      ...(of(leads) ? [this.#say('leaflet.trim')] : []),
+      ...(extension ? [`${this.#say('leaflet.extending-wire')} ${this.#millimetres(extension.length)}`] : []),
+      ...this.#sleevings
+        .filter((one) => one.joint === joint)
+        .map(({ length }) => `${this.#say('leaflet.sleeving-of')} ${this.#millimetres(length)}`),
+    ];
+    return words.join('\n');
+  }
+
+  /** How the legs are lengthened that a step has and that may not reach; nothing where all do. */
+  extending(step: Step): readonly Block[] {
+    const own = this.#extensions.filter(({ joint }) => step.joints.includes(joint));
+    if (own.length === 0) return [];
+    const components = own.map(({ label }) => label).join(', ');
+    return [{ is: 'paragraph', text: this.#say('leaflet.extend-step', { components }), small: true }];
   }
 
   /** The list of all pieces of wire; nothing where there is no wire to cut. */
   list(): readonly Block[] {
     const groups = cutList(this.#lengths);
-    const { sleevings } = this.#lengths;
-    if (groups.length === 0 && sleevings.length === 0) return this.#extending();
+    const others = [
+      ...lengthsOf(this.#extensions).map((piece) => ['leaflet.extending-wire', ...piece] as const),
+      ...lengthsOf(this.#sleevings).map((piece) => ['leaflet.sleeving-of', ...piece] as const),
+    ];
+    if (groups.length === 0 && others.length === 0) return [];
     const estimated = groups.some(({ rows }) => rows.some((row) => row.estimated));
     const list: readonly Block[] = [
       { is: 'heading', level: 1, text: this.#say('leaflet.cuts') },
@@ -75,10 +91,10 @@ export class Cuts {
               text(this.#stepsOf(joints)),
             ]),
           ),
-          ...lengthsOf(sleevings).map(([length, joints]): readonly Cell[] => [
+          ...others.map(([what, length, joints]): readonly Cell[] => [
             TICK,
             text(String(joints.length)),
-            strong(this.#say('leaflet.sleeving-of')),
+            strong(this.#say(what)),
             text(this.#length(length, false)),
             text(this.#stepsOf(joints)),
           ]),
@@ -104,15 +120,15 @@ export class Cuts {
       ...this.#extending(),
     ];
     // A long list may run on to the next page.
-    const pieces = groups.reduce((sum, { rows }) => sum + rows.length, lengthsOf(sleevings).length);
+    const pieces = groups.reduce((sum, { rows }) => sum + rows.length, others.length);
     return pieces > MOST_TOGETHER ? list : [{ is: 'together', blocks: list }];
   }
 
   /** What to do where a component's legs do not reach. */
   #extending(): readonly Block[] {
-    if (this.#extended.length === 0) return [];
-    const components = this.#extended.map(({ label, metres }) =>
-      this.#say('leaflet.extend-for', { component: label, length: this.#millimetres(upTo5(metres)) }),
+    if (this.#extensions.length === 0) return [];
+    const components = this.#extensions.map(({ label, length }) =>
+      this.#say('leaflet.extend-for', { component: label, length: this.#millimetres(length) }),
     );
     return [
       {
@@ -125,8 +141,8 @@ export class Cuts {
 
   /** Rows of a parts list: the wire of each colour, and the sleeving, with how much of it there must be. */
   stock(): readonly { readonly name: string; readonly amount: string }[] {
-    const extended = this.#extended.reduce((sum, { metres }) => sum + metres, 0);
-    const sleeving = this.#lengths.sleevings.reduce((sum, { length }) => sum + length, extended);
+    const extended = total(this.#extensions);
+    const sleeving = total(this.#sleevings);
     const withSpare = (metres: number): string => this.#length(upTo5(metres * (1 + SPARE)), false);
     return [
       ...cutList(this.#lengths).map(({ kind, colour, total }) => ({
@@ -172,13 +188,10 @@ export class Cuts {
   }
 }
 
-/** Metres rounded up to 5 mm, without the rounding errors of binary fractions: a span is an estimate. */
-const upTo5 = (metres: number): number => Math.ceil(metres / 0.005 - 1e-9) * 0.005;
+const total = (pieces: readonly Piece[]): number => pieces.reduce((sum, { length }) => sum + length, 0);
 
 /** Pieces by length with their joints, the longest first. */
-function lengthsOf(
-  pieces: readonly { readonly joint: number; readonly length: number }[],
-): readonly (readonly [number, readonly number[]])[] {
+function lengthsOf(pieces: readonly Piece[]): readonly (readonly [number, readonly number[]])[] {
   const lengths = [...new Set(pieces.map(({ length }) => length))].sort((a, b) => b - a);
   return lengths.map((length) => [
     length,

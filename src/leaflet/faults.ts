@@ -11,6 +11,7 @@ import type { Prepared } from '../draw/compose.ts';
 import type { MessageKey } from '../messages/en.ts';
 import type { MessageValues, Say } from '../messages/say.ts';
 import { apartIn } from '../messages/words.ts';
+import { separateCoils } from '../parts/coils.ts';
 import { contactsOf, elementsLike, is, isPickup, lugsWith, type Part } from '../parts/index.ts';
 import { strong, type Table, text } from './document.ts';
 import { controlName } from './words.ts';
@@ -84,12 +85,15 @@ function pickupRows({ circuit, loads }: Prepared, say: Say): readonly Row[] {
   // A lead in a screen has its ground outside: its two must not be exchanged.
   const exchangeable = !circuit.joints.some(({ kind }) => kind === 'braid');
   const selector = kit.parts.find((part) => is(part, 'switch') && contactsOf(part).length > 2);
+  const coiled = pickups.filter((part) => separateCoils(part).length > 0).map(({ label }) => label);
+  const split = pickups.filter(({ name }) => states.some(({ coils }) => coils?.[name] !== undefined));
   const several = new Set(states.flatMap(({ sounding }) => sounding)).size > 1;
   return [
     ...(pickups.length > 1 && places.length > 0
       ? [
           row(say, ['fault.one', 'fault.one-cause', 'fault.one-remedy'], {
             places: apartIn(kit.language, places),
+            leads: coiled.length > 0 ? 'all' : 'both',
           }),
         ]
       : []),
@@ -97,6 +101,16 @@ function pickupRows({ circuit, loads }: Prepared, say: Say): readonly Row[] {
       ? [
           row(say, ['fault.thin', 'fault.thin-cause', 'fault.thin-remedy'], {
             pickups: [...together].join(', '),
+          }),
+        ]
+      : []),
+    ...(coiled.length > 0
+      ? [row(say, ['fault.coils', 'fault.coils-cause', 'fault.coils-remedy'], { pickups: coiled.join(', ') })]
+      : []),
+    ...(split.length > 0
+      ? [
+          row(say, ['fault.split', 'fault.split-cause', 'fault.split-remedy'], {
+            pickups: split.map(({ label }) => label).join(', '),
           }),
         ]
       : []),

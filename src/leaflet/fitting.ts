@@ -17,7 +17,7 @@ export function fittingSection({ circuit }: Pick<Prepared, 'circuit'>, say: Say)
     ...(has('jack') ? [say('fit.plug')] : []),
     ...(has('jack') && kit.parts.some(isPickup) ? [say('fit.tap')] : []),
     ...(has('jack') ? toneItems(circuit, say) : []),
-    say('fit.stop'),
+    say('fit.stop', { faults: say('leaflet.faults') }),
   ];
   return [
     { is: 'heading', level: 1, text: say('leaflet.fitting') },

@@ -183,6 +183,7 @@ function beginning(
       blocks: [
         { is: 'heading', level: 1, text: say('leaflet.steps') },
         { is: 'paragraph', text: say('leaflet.steps-say') },
+        { is: 'paragraph', text: say('leaflet.how-say') },
         ...caseWords(circuit, say).map((text) => ({ is: 'paragraph', text }) as const),
         ...holdWords(circuit, say).map((text) => ({ is: 'paragraph', text }) as const),
         ...marksWords(steps, pictures, say),

@@ -4,24 +4,28 @@ import { placeText } from '../circuit/position.ts';
 import type { Prepared } from '../draw/compose.ts';
 import type { Language } from '../messages/language.ts';
 import type { Say } from '../messages/say.ts';
-import { apartIn, lugWords } from '../messages/words.ts';
-import { contactsOf, controlsOf, is, lugsWith, movesOf, type Part } from '../parts/index.ts';
+import { apartIn, coilWords, lugWords } from '../messages/words.ts';
+import { separateCoils } from '../parts/coils.ts';
+import { contactsOf, controlsOf, is, isPickup, lugsWith, movesOf, type Part } from '../parts/index.ts';
 import type { Contact } from '../parts/kind.ts';
 import type { Block } from './document.ts';
 import { controlName } from './words.ts';
 
-/** Nothing for a kit with neither pots nor switches. */
+/** Nothing for a kit with neither pots nor switches nor pickups with leads for each coil. */
 export function orientationSection({ circuit }: Pick<Prepared, 'circuit'>, say: Say): readonly Block[] {
   const { parts, view, language } = circuit.kit;
   const switches = parts.filter((part) => is(part, 'switch'));
   const pots = parts.filter((part) => is(part, 'pot'));
-  if (switches.length === 0 && pots.length === 0) return [];
+  const side = view === 'component-side' ? 'component' : 'solder';
+  const held = switches.length > 0 || pots.length > 0;
   const items = [
-    say('orient.hold', { side: view === 'component-side' ? 'component' : 'solder' }),
-    ...(pots.length === 0 ? [] : [say('orient.pot')]),
+    ...(held ? [say('orient.hold', { side })] : []),
+    ...(pots.length === 0 ? [] : [say('orient.pot', { side })]),
     ...fullItems(circuit, say),
     ...switches.map((part) => switchItem(part, say, language)),
+    ...coilItems(circuit, say),
   ];
+  if (items.length === 0) return [];
   return [
     {
       is: 'together',
@@ -44,6 +48,33 @@ function fullItems({ kit, fullAt }: Circuit, say: Say): readonly string[] {
   });
 }
 
+/**
+ * The leads of pickups that have some for each coil: what their names mean, and how a meter tells the coils apart. Makers have colours of their
+ * own, so that none is named. Common practice, no source.
+ */
+function coilItems({ kit }: Circuit, say: Say): readonly string[] {
+  const { language } = kit;
+  const pickups = kit.parts.filter(isPickup).filter((part) => separateCoils(part).length > 0);
+  const [first] = pickups;
+  if (!first) return [];
+  const coils = separateCoils(first).map(({ called, lugs: [from, to] }) =>
+    say('named.list', {
+      name: coilWords(language, called),
+      words: say('test.lugs', { from: lugWords(language, from), to: lugWords(language, to) }),
+    }),
+  );
+  return [
+    say('orient.coils', {
+      pickups: pickups.map(({ label }) => label).join(', '),
+      coils: apartIn(language, coils),
+      braid: lugsWith(first, 'shield')
+        .map((lug) => lugWords(language, lug))
+        .join(', '),
+      fault: say('fault.coils'),
+    }),
+  ];
+}
+
 /** How its positions are counted, and by which lugs a meter tells the first and the last of them. */
 function switchItem(part: Part, say: Say, language: Language): string {
   const contacts = contactsOf(part).filter(({ joins }) => joins.some((lugs) => lugs.length > 1));
@@ -56,8 +87,16 @@ function switchItem(part: Part, say: Say, language: Language): string {
     movesWords(part, say, language),
     ...(commons.length === 0
       ? []
-      : [say('orient.commons', { lugs: commons.map((lug) => lugWords(language, lug)).join(', ') })]),
+      : [
+          say('orient.commons', {
+            switch: part.label,
+            // One that is called just that needs no name beside the word.
+            named: commons.join() === 'common' ? 'no' : 'yes',
+            lugs: commons.map((lug) => lugWords(language, lug)).join(', '),
+          }),
+        ]),
     say('orient.check', { switch: part.label, contacts: apartIn(language, told) }),
+    ...(movesOf(part) === 'lever' ? [say('orient.turn')] : []),
   ]
     .filter((words) => words !== '')
     .join(' ');

@@ -5,8 +5,18 @@ import type { Kit } from '../describe/kit.ts';
 import { figuresIn } from '../messages/figures.ts';
 import type { Language } from '../messages/language.ts';
 import type { Say } from '../messages/say.ts';
-import { colourName, lugWords } from '../messages/words.ts';
-import { componentOf, is, isPickup, lugsOf, lugsWith, type Part, resistorOf } from '../parts/index.ts';
+import { apartIn, colourName, lugWords } from '../messages/words.ts';
+import { separateCoils } from '../parts/coils.ts';
+import {
+  componentOf,
+  is,
+  isPickup,
+  lugsOf,
+  lugsWith,
+  type Part,
+  type Pickup,
+  resistorOf,
+} from '../parts/index.ts';
 import { valueWords } from '../parts/value-words.ts';
 import { isSurface } from '../soldering/ends.ts';
 import type { Cuts } from './cuts.ts';
@@ -138,12 +148,7 @@ function recogniseBy(part: Part, say: Say, language: Language): string {
     return body ? `${bands}. ${measureWords(body, say, language)}` : bands;
   }
   if (component?.print !== undefined) return say('leaflet.printed', { code: component.print });
-  if (isPickup(part)) {
-    const value = figuresIn(language).quantity(part.resistance.value, 'ohm');
-    return say(part.resistance.from === 'default' ? 'leaflet.measures-assumed' : 'leaflet.measures', {
-      value,
-    });
-  }
+  if (isPickup(part)) return pickupWords(part, say, language);
   const listed = (lugs: readonly string[]): string => lugs.map((lug) => lugWords(language, lug)).join(', ');
   // A case is metal to solder to, and none of the lugs that somebody counts.
   const cases = lugsWith(part, 'case');
@@ -155,9 +160,33 @@ function recogniseBy(part: Part, say: Say, language: Language): string {
     case: listed(cases),
   });
   const outputs = lugsWith(part, 'output').length;
-  return is(part, 'jack') && outputs > 0
-    ? `${words}. ${say('leaflet.jack-lugs', { ring: outputs > 1 ? 'yes' : 'no' })}`
+  if (is(part, 'jack') && outputs > 0)
+    return `${words}. ${say('leaflet.jack-lugs', { ring: outputs > 1 ? 'yes' : 'no' })}`;
+  // Of a switch it is the metal that holds it in its place, which often has a lug of its own.
+  return is(part, 'switch') && cases.length > 0 && !is(part, 'pot')
+    ? `${words}. ${say('leaflet.frame-lug', { frame: listed(cases) })}`
     : words;
+}
+
+/** What a meter shows of a pickup before it is soldered: across its leads, or of each coil that has leads of its own. */
+function pickupWords(part: Pickup, say: Say, language: Language): string {
+  const { quantity } = figuresIn(language);
+  const assumed = part.resistance.from === 'default';
+  const coils = separateCoils(part).map(({ lugs: [from, to], resistance }) =>
+    say('leaflet.coil-measures', {
+      from: lugWords(language, from),
+      to: lugWords(language, to),
+      value: quantity(resistance.value, 'ohm'),
+    }),
+  );
+  if (coils.length > 0)
+    return say('leaflet.measures-coils', {
+      coils: apartIn(language, coils),
+      assumed: assumed ? 'yes' : 'no',
+    });
+  return say(assumed ? 'leaflet.measures-assumed' : 'leaflet.measures', {
+    value: quantity(part.resistance.value, 'ohm'),
+  });
 }
 
 /** What a meter shows of a resistor before it is soldered: its value within the tolerance. */

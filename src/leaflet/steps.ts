@@ -1,15 +1,18 @@
 /** The soldering, step by step: each with its drawing at the same place and scale, its joints to tick, and its test. */
 import { stepTests } from '../annotate/step-tests.ts';
 import type { Step } from '../annotate/steps.ts';
+import type { Circuit } from '../circuit/circuit.ts';
 import { nth } from '../common/must.ts';
 import type { Prepared } from '../draw/compose.ts';
 import type { Language } from '../messages/language.ts';
 import type { Say } from '../messages/say.ts';
+import { apartIn } from '../messages/words.ts';
 import { is } from '../parts/index.ts';
 import type { Cuts } from './cuts.ts';
 import { type Block, strong, TICK, text } from './document.ts';
 import type { Pictures } from './pictures.ts';
 import { assumedValues, jackTest, meterBlocks, pickupStep, stepTest, testPictures } from './tests.ts';
+import { kindIn } from './words.ts';
 
 interface Told {
   readonly prepared: Prepared;
@@ -36,6 +39,17 @@ export function marksWords(steps: readonly Step[], pictures: Pictures, say: Say)
   });
 }
 
+/** What the components of a step are, whatever they are called: `Tone cap: capacitor; Middle pad: resistor`. */
+function componentWords({ kit }: Circuit, { details }: Step, say: Say): readonly Block[] {
+  const names = new Set(details.flatMap(({ component }) => component ?? []));
+  const words = kit.parts
+    .filter(({ name }) => names.has(name))
+    .map((part) => say('named.list', { name: part.label, words: kindIn(part, say) }));
+  return words.length === 0
+    ? []
+    : [{ is: 'paragraph', text: `${apartIn(kit.language, words)}.`, small: true }];
+}
+
 /** All steps, with the test before the first lead of a pickup where that comes, and the last test behind them. */
 export function stepsSection({ prepared, steps, pictures, cuts, say, language }: Told): readonly Block[] {
   const { figures: drawings } = pictures.steps(steps);
@@ -51,7 +65,7 @@ export function stepsSection({ prepared, steps, pictures, cuts, say, language }:
   const hintsAt = (place: number | 'before' | 'finished') =>
     place === explained ? meterBlocks(language) : [];
   const jack = (when: 'before' | 'finished') => jackTest(prepared, when, shown, say, language, hintsAt(when));
-  const joints = ({ details, notes }: Step): readonly Block[] => [
+  const joints = (step: Step): readonly Block[] => [
     {
       is: 'table',
       columns: [
@@ -60,14 +74,16 @@ export function stepsSection({ prepared, steps, pictures, cuts, say, language }:
         { head: say('leaflet.joint'), share: 5 },
         { head: say('leaflet.cut'), share: 2 },
       ],
-      rows: details.map(({ index, line }, k) => [
+      rows: step.details.map(({ index, line }, k) => [
         TICK,
         strong(String(k + 1)),
         text(line),
         text(cuts.forJoint(index)),
       ]),
     },
-    ...notes.map((note): Block => ({ is: 'paragraph', text: note, small: true })),
+    ...componentWords(circuit, step, say),
+    ...cuts.extending(step),
+    ...step.notes.map((note): Block => ({ is: 'paragraph', text: note, small: true })),
   ];
   return [
     ...steps.flatMap((step, i): readonly Block[] => {

@@ -14,7 +14,7 @@ import type { Pictures } from './pictures.ts';
 /**
  * What stands below a step's joints; nothing where no reading proves anything and nothing is to be looked at.
  *
- * @param hints what a meter looks like, before the first test
+ * @param hints how a meter is held and read, before the first test
  */
 export function stepTest(
   { step, tests, byEye }: StepTests,
@@ -42,7 +42,7 @@ export function stepTest(
   return [...hints, ...told.slice(0, -1), { is: 'together', blocks: [...told.slice(-1), ...looked] }];
 }
 
-/** What a short and an open circuit look like on a meter, as small print. */
+/** How a meter is held and read, as small print. */
 export const meterBlocks = (language: Language): readonly Block[] =>
   meterHints(language).map((hint): Block => ({ is: 'paragraph', text: hint, small: true }));
 
@@ -121,6 +121,7 @@ export function jackTest(
       is: 'paragraph',
       text: say(when === 'before' ? 'leaflet.test-before-say' : 'leaflet.test-finished-say'),
     },
+    { is: 'paragraph', text: say('leaflet.test-wrong', { faults: say('leaflet.faults') }) },
     ...(when === 'before' ? [] : assumedValues(prepared, say)),
     {
       is: 'beside',

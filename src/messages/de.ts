@@ -271,6 +271,8 @@ export const de: Messages = {
     '{points}: nicht im Bausatz, sondern am Instrument. Dieses Drahtende bleibt frei, bis die Teile im Instrument sind; bei einem Test die Messspitze an das blanke Ende halten.',
   'steps.why-leads':
     'Die Adern eines Tonabnehmers sind an ihm schon befestigt: nur ihr anderes Ende löten; nur dieses trägt eine Nummer.',
+  'steps.why-cable':
+    'Tonabnehmer mit vier Adern: den Mantel seines Kabels so weit entfernen, dass jede Ader und das Geflecht ihre eigene Stelle erreichen.',
   'steps.at-leads':
     'Hier wird am blanken Ende einer Ader des Tonabnehmers gelötet, nicht im Tonabnehmer; mit Isolierschlauch überziehen: {ends}.',
   'steps.why-braid':
@@ -294,18 +296,28 @@ export const de: Messages = {
   'test.nearly-zero': 'höchstens wenige Ohm',
   'test.nearly-looks':
     'Höchstens wenige Ohm: Ein Poti auf 0 behält am Ende seiner Bahn einen kleinen Widerstand.',
+  'test.meter-held':
+    'Das Multimeter auf Widerstand stellen, auf einen Bereich über dem erwarteten Wert oder auf Automatik. Finger an beiden Messspitzen verändern große Messwerte: nur am Griff halten.',
   'test.open-looks': 'Offen: Das Multimeter zeigt dasselbe wie mit getrennten Messspitzen, zum Beispiel OL.',
   'test.short-looks':
     'Unter 1\u00a0Ω: Das Multimeter zeigt fast dasselbe wie mit aneinandergehaltenen Messspitzen.',
+  'test.cold-looks':
+    'Mehr, wo unter 1\u00a0Ω erwartet wird, zum Beispiel 5 bis 50\u00a0Ω: eine kalte Lötstelle; noch einmal erhitzen.',
+  'test.wiper-looks':
+    'Wenige Ohm, wo ein größerer Wert erwartet wird: Hinter einem Poti berührt sich etwas; das zählt wie unter 1\u00a0Ω.',
+  'test.other-looks':
+    'Jeder andere Wert: zuerst die Ösen mit dem Plan vergleichen, meist ist ein Draht an der falschen; dann die Werte der Teile prüfen.',
   'test.joint': '{from} – {to}',
   'test.free-end': 'dem freien Ende des Drahts für {point}',
   'test.missing':
     'Zeigt es {near, select, yes {etwa } other {}}{reading}, diese Verbindungen prüfen und nachlöten: {joints}.',
   'test.bridged':
-    'Zeigt es unter 1\u00a0Ω, zwischen {lugs} nach einer Lötbrücke oder einem abstehenden Litzendraht suchen.',
+    'Zeigt es unter 1\u00a0Ω, nach einer Lötbrücke oder einem abstehenden Litzendraht suchen, zuerst zwischen {lugs}.',
+  'test.touching':
+    'Zeigt es unter 1\u00a0Ω, die Drähte von beiden Messspitzen aus verfolgen und suchen, wo ein Litzendraht, ein Geflecht oder Lot sie verbindet.',
   'test.lugs': '{from} und {to}',
   'test.values':
-    'Zeigt es einen anderen Wert, den Wert {count, plural, one {dieses Teils} other {dieser Teile}} prüfen: {parts}.',
+    'Zeigt es einen anderen Wert, die Ösen prüfen, dann den Wert {count, plural, one {dieses Teils} other {dieser Teile}}: {parts}.',
   'test.by-eye': 'Diese Verbindungen prüft keine Messung, also ihr Lot genau ansehen: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
@@ -334,12 +346,16 @@ export const de: Messages = {
   'leaflet.measure-first': 'Vor dem Löten messen: von {low} bis {high}',
   'leaflet.measures': 'Zwischen seinen Adern etwa {value}',
   'leaflet.measures-assumed': 'Angenommen: {value} zwischen seinen Adern; messen und notieren',
+  'leaflet.measures-coils':
+    '{assumed, select, yes {Angenommen, solange seine Adern nicht verbunden sind; messen und notieren} other {Zu messen, solange seine Adern nicht verbunden sind}}: {coils}',
+  'leaflet.coil-measures': '{from} bis {to} etwa {value}',
   'leaflet.assumed-say':
     'Der Widerstand dieser Tonabnehmer ist angenommen: {pickups}. Messwerte mit ihnen können abweichen; mit dem vergleichen, was an den Adern gemessen wurde.',
   'leaflet.lugs':
     '{count, plural, one {# Lötöse} other {# Lötösen}}: {names}{cased, select, yes {; dazu aus Metall: {case}} other {}}',
   'leaflet.jack-lugs':
     'Spitze: der Kontakt, der das Ende des Steckers berührt.{ring, select, yes { Ring: der Kontakt, der den mittleren Abschnitt des Steckers berührt.} other {}} Schaft: die Öse, die mit dem Gewinde der Buchse verbunden ist',
+  'leaflet.frame-lug': 'Dieses Metall ist der Körper des Schalters oder die Öse, die mit ihm verbunden ist',
   'leaflet.not-in-kit': 'nicht im Bausatz',
   'leaflet.ground-point':
     'Die Stelle am Instrument, zu der dieser Massedraht führt, zum Beispiel Steg, Saitenhalter oder Abschirmung des Fachs. Die Zeichnungen zeigen sie als eine Öse, 1: eine solche Öse zum Löten gibt es nicht',
@@ -347,19 +363,23 @@ export const de: Messages = {
   'orient.hold':
     '{side, select, component {Die Zeichnungen zeigen Potis und Schalter von der Seite der Achse oder des Hebels, als wären die Ösen durch sie hindurch zu sehen.} other {Die Zeichnungen zeigen Potis und Schalter von der Seite ihrer Ösen: jedes Teil mit den Ösen zu sich halten, die Achse oder den Hebel von sich weg.}} An den Teilen im Bausatz können die Ösen anders angeordnet sein: maßgebend sind die folgenden Zeilen.',
   'orient.pot':
-    'Poti: mit der Achse zu sich und den Ösen nach unten gehalten, sind die Ösen von links nach rechts 1, 2, 3. Von hinten gesehen sind sie 3, 2, 1.',
+    '{side, select, component {Poti: mit der Achse zu sich und den Ösen nach unten gehalten, sind die Ösen von links nach rechts 1, 2, 3. Von hinten gesehen sind sie 3, 2, 1.} other {Poti: so gehalten, mit den Ösen nach unten, sind die Ösen von links nach rechts 3, 2, 1. Von der Achse gesehen sind sie 1, 2, 3.}}',
   'orient.full':
     '{controls}: auf 10, wenn ganz {end, select, clockwise {im} other {gegen den}} Uhrzeigersinn gedreht, von der Achse gesehen; auf 0 am anderen Anschlag.',
   'orient.lever':
-    '{switch}: Stellung 1 ist das Ende des Hebelwegs am Steg, Stellung {last} das Ende am Hals. Passt die folgende Prüfung nicht dazu, den Schalter umdrehen.',
+    '{switch}: Stellung 1 ist das Ende des Hebelwegs am Steg, Stellung {last} das Ende am Hals.',
   'orient.shaft':
     '{switch}: In Stellung 1 ist die Achse ganz gegen den Uhrzeigersinn gedreht, von der Achse gesehen; von dort im Uhrzeigersinn zählen.',
   'orient.toggle':
     '{switch}: „oben“ und „unten“ bezeichnen, wo der {moves, select, slider {Schieber} other {Hebel}} steht, wenn die Öse {upper} über der Öse {lower} liegt, wie gezeichnet.',
   'orient.check': 'Vor dem Löten an {switch} mit dem Multimeter prüfen: {contacts}.',
   'orient.contact': '{position} unter 1\u00a0Ω zwischen {pairs}',
+  'orient.turn':
+    'Zeigt das Multimeter stattdessen die Ösen des anderen Endes, die Ösen noch einmal nach dem Plan abzählen; stimmen sie, den Schalter umdrehen.',
   'orient.commons':
-    'Gemeinsame Ösen: {lugs}. Eine Messspitze an eine gemeinsame Öse halten und mit der anderen suchen, mit welcher Öse sie verbunden ist.',
+    'An {switch} eine Messspitze an {named, select, no {die gemeinsame Öse} other {eine gemeinsame Öse ({lugs})}} halten und mit der anderen suchen, mit welcher Öse sie verbunden ist.',
+  'orient.coils':
+    '{pickups}: Die Adern sind die zwei Enden jeder Spule, ihr Start und ihr Ende ({coils}); {braid} ist das blanke Geflecht. Welche Ader welche ist, sagt der Hersteller des Tonabnehmers; die Farben sind bei jedem anders. Mit dem Multimeter prüfen: Die zwei Adern einer Spule zeigen deren Widerstand wie in der Teileliste, Adern verschiedener Spulen zeigen offen. Start und Ende unterscheidet kein Multimeter: Sind sie vertauscht, siehe „{fault}“ in der Fehlertabelle.',
   'leaflet.tools': 'Werkzeug',
   'tool.iron': 'Lötkolben, 30 bis 60\u00a0W, mit Ablage, dazu feuchter Schwamm oder Messingwolle',
   'tool.case': 'Breite Lötspitze und feines Schleifpapier, für Lötstellen an einem Metallgehäuse',
@@ -390,6 +410,8 @@ export const de: Messages = {
   'leaflet.steps': 'Löten',
   'leaflet.steps-say':
     'Jeden Draht und jedes Beinchen vor dem Löten durch die Lötöse haken, damit die Verbindung von selbst hält. Öse und Draht zusammen erhitzen, dann das Lot an beide halten, nicht an den Lötkolben. Jede fertige Verbindung abhaken.',
+  'leaflet.how-say':
+    'Das blanke Ende einer Litze vor dem Einhaken verdrillen und verzinnen. An einer Öse reichen zwei bis drei Sekunden Hitze. Was übersteht, erst an der festen Lötstelle abschneiden. Zum Lösen das Lot schmelzen und mit Entlötpumpe oder Entlötlitze aufnehmen.',
   'leaflet.hold-say':
     'Potis und Schalter vor der ersten Lötstelle mit ihren wirklichen Abständen befestigen, auf dem Schlagbrett oder auf einem Karton mit Löchern: Die Zeichnungen sind nicht maßstäblich.{bridging, select, none {} other { Das ist am wichtigsten, wo die Beinchen eines Bauteils zwei Teile verbinden: {bridging}.}}',
   'leaflet.case-say':
@@ -410,12 +432,14 @@ export const de: Messages = {
   'leaflet.strip': '{length} abisolieren',
   'leaflet.trim': 'passend kürzen',
   'leaflet.strip-say':
-    'Jeden Draht an beiden Enden {length} abisolieren; das ist in der Länge enthalten. Die Zeichnungen sind nicht maßstäblich. Adern der Tonabnehmer stehen nicht in der Liste: passend kürzen.',
+    'Vor dem Schneiden am Instrument messen: Die Zeichnungen sind nicht maßstäblich. Jeden Draht an beiden Enden {length} abisolieren; das ist in der Länge enthalten. Adern der Tonabnehmer stehen nicht in der Liste: passend kürzen.',
   'leaflet.estimated-say':
-    '≈ ist geschätzt: Abstand am Instrument und {percent}\u00a0% mehr, mit beiden abisolierten Enden, aufgerundet auf {length}. Vor dem Schneiden am Instrument messen.',
+    '≈ ist geschätzt: Abstand am Instrument und {percent}\u00a0% mehr, mit beiden abisolierten Enden, aufgerundet auf {length}.',
   'leaflet.extend-for': '{component} (etwa {length})',
   'leaflet.extend-say':
-    'Beinchen, die vielleicht nicht von Öse zu Öse reichen: {components}. Ein solches Beinchen mit einem Stück Draht verlängern; Beinchen und neue Lötstelle mit Isolierschlauch überziehen.',
+    'Beinchen, die vielleicht nicht von Öse zu Öse reichen: {components}. Der Schritt, der sie lötet, sagt, wie man eines verlängert.',
+  'leaflet.extend-step':
+    '{components}: Reichen die Beinchen nicht, das Stück Draht 10\u00a0mm weit neben ein Beinchen legen und beide verlöten. Den Isolierschlauch über Beinchen und Lötstelle schieben, dann das freie Ende zu seiner Öse führen.',
   'leaflet.extending-wire': 'Draht zum Verlängern von Beinchen',
   'leaflet.probes': 'Messspitzen',
   'leaflet.probes-at': 'Rote Messspitze an {from}, schwarze an {to}.',
@@ -428,6 +452,8 @@ export const de: Messages = {
   'leaflet.test-before': 'Test vor dem Einbau der Tonabnehmer',
   'leaflet.test-before-say':
     'Den Widerstand an der Buchse messen, ohne eingestecktes Kabel. Erst weitermachen, wenn jeder Wert stimmt: Jetzt ist ein Fehler am leichtesten zu finden. Die Werte gelten für Teile innerhalb ihrer Toleranzen, von 10 bis 30\u00a0°C.',
+  'leaflet.test-wrong':
+    'Stimmt ein Wert nicht, jede Verbindung dieser Stellung mit dem Plan vergleichen: offen heißt, dass eine fehlt, zu wenig, dass sich zwei berühren oder ein Draht an der falschen Öse ist. Siehe auch „{faults}“.',
   'leaflet.test-finished': 'Test nach dem letzten Schritt',
   'leaflet.test-finished-say':
     'Noch einmal an der Buchse messen, jetzt mit den Tonabnehmern. Der Widerstand eines Tonabnehmers ändert sich mit der Temperatur; die Grenzen berücksichtigen das.',
@@ -443,9 +469,9 @@ export const de: Messages = {
   'fit.tap':
     'In jeder Schalterstellung jeden Tonabnehmer leicht mit einem kleinen Stahlschraubendreher antippen; den Schraubendreher gut festhalten, denn der Magnet zieht ihn an. Deutlich zu hören ist das bei den Tonabnehmern, die in dieser Stellung klingen, bei den anderen kaum oder gar nicht.',
   'fit.tone':
-    'In einer Stellung, in der er wirkt, von 10 auf 0 drehen: {controls}. Die Höhen müssen verschwinden; das prüft die Lötstellen von {components}.',
+    'Jeden Tonregler ({controls}) in einer Stellung, in der er wirkt, von 10 auf 0 drehen: Die Höhen müssen verschwinden. Das prüft die Lötstellen von {components}.',
   'fit.stop':
-    'Kribbelt es beim Berühren von Metallteilen oder brummt der Verstärker laut, sofort den Stecker ziehen und nicht spielen: Verstärker und Netzerdung von einer Elektrofachkraft prüfen lassen. Ihrem Rat folgen, auch gegen diese Anleitung.',
+    'Kribbelt es beim Berühren von Metallteilen, sofort den Stecker ziehen und nicht spielen: Verstärker und Netzerdung von einer Elektrofachkraft prüfen lassen. Brummt der Verstärker laut, ebenfalls sofort den Stecker ziehen und zuerst die Buchse prüfen, siehe „{faults}“. Dem Rat der Fachkraft folgen, auch gegen diese Anleitung.',
   'leaflet.number': 'Nr.',
   'leaflet.rings-say':
     'Jeder Schritt hat eine Zeichnung; neue Verbindungen sind darin dick, frühere dünn. Buchstaben auf einem Draht sind das Kürzel seiner Farbe.',
@@ -453,7 +479,7 @@ export const de: Messages = {
     'Die Nummer an einem Ende ist die aus der Liste. Sie steht auf dem Draht oder daneben mit einem dünnen Strich zum Ende.',
   'rings.black': 'Weiße Nummer auf Schwarz: dieses Ende in diesem Schritt löten.',
   'rings.white':
-    'Schwarze Nummer auf Weiß: dieses Ende nur einhaken. Gelötet wird es in einem späteren Schritt, zusammen mit allem, was noch an diese Lötöse kommt. Bis dahin hat es einen Ring mit einer Lücke.',
+    'Schwarze Nummer auf Weiß: dieses Ende nur einhaken. Gelötet wird es in einem späteren Schritt, zusammen mit allem, was noch an diese Lötöse kommt. Bis dahin ist es als Ring mit einer Lücke gezeichnet.',
   'rings.none':
     'Keine Nummer: hier ist nichts zu löten, so wo ein Beinchen aus seinem Bauteil und eine Ader aus ihrem Tonabnehmer kommt, an einer umgebogenen Lötöse und an einem Ende, das frei bleibt.',
 
@@ -467,7 +493,7 @@ export const de: Messages = {
   'leaflet.always': 'immer',
   'leaflet.loads': 'Last an jedem Tonabnehmer',
   'leaflet.loads-say':
-    'Gleichstromlast: Widerstand zwischen den Adern des Tonabnehmers, alle Tonabnehmer abgeklemmt. Signallast: dasselbe bei {frequency}{toned, select, yes {, mit Tonregler und Kondensator} other {}}. Alle Regler auf 10. Die letzte Spalte vergleicht die Signallast mit der vorgesehenen.',
+    'Das sind die vorgesehenen Werte dieses Bausatzes, keine Fehler. Gleichstromlast: Widerstand zwischen den Adern des Tonabnehmers, alle Tonabnehmer abgeklemmt. Signallast: dasselbe bei {frequency}{toned, select, yes {, mit Tonregler und Kondensator} other {}}. Alle Regler auf 10. Die letzte Spalte vergleicht die Signallast mit der vorgesehenen.',
   'leaflet.designed-say':
     'Vorgesehene Lasten (Gleichstromlast, Signallast): {loads}. Ist ein Tonabnehmer allein zu hören, klingt er wie vorgesehen, wenn seine Lasten etwa so groß sind. Mehr Ohm machen den Klang heller, weniger machen ihn dumpfer.',
   'leaflet.quieter-say':
@@ -490,17 +516,29 @@ export const de: Messages = {
   'fault.one': 'Ein Tonabnehmer ist stumm',
   'fault.one-cause': 'Eine seiner Adern ist nicht richtig verlötet. Signaladern: {places}',
   'fault.one-remedy':
-    'Messwert an der Buchse in seiner Stellung mit dem letzten Test vergleichen; beide Adern nachlöten.',
+    'Messwert an der Buchse in seiner Stellung mit dem letzten Test vergleichen; {leads, select, all {alle seine} other {beide}} Adern nachlöten.',
   'fault.thin': 'Dünner, leiser Klang von Tonabnehmern, die zusammen klingen: {pickups}',
   'fault.thin-cause': 'Gegenphasig: Die zwei Adern eines Tonabnehmers sind vertauscht',
   'fault.thin-remedy': 'Signal und Masse bei jedem mit dem Plan vergleichen und die zwei falschen tauschen.',
+  'fault.coils': 'Ein Tonabnehmer mit vier Adern klingt dünn und leise',
+  'fault.coils-cause':
+    'Allein: Start und Ende einer seiner Spulen sind vertauscht. Nur zusammen mit einem anderen Tonabnehmer: die seiner beiden Spulen',
+  'fault.coils-remedy':
+    'Seine Adern mit den Angaben des Herstellers vergleichen und Start und Ende dieser Spule oder beider tauschen.',
+  'fault.split':
+    '{pickups}: Das Umschalten auf eine Spule bewirkt nichts oder kommt in der falschen Stellung',
+  'fault.split-cause':
+    'Eine Ader oder ein Draht, wo die zwei Spulen zusammenkommen, ist an der falschen Öse des Schalters oder nicht richtig verlötet',
+  'fault.split-remedy':
+    'Die Messwerte an der Buchse, mit einer und mit beiden Spulen, mit dem letzten Test vergleichen, dann die Ösen dieses Schalters mit dem Plan.',
   'fault.hum': 'Brummen wird beim Berühren der Saiten nicht leiser',
   'fault.hum-cause': '{point} hat keine Verbindung zur Masse',
   'fault.hum-remedy':
     'Von den Saiten zum Schaft der Buchse messen: unter 1\u00a0Ω ist richtig. Sonst den Draht von {point} nachlöten.',
   'fault.buzz': 'Lautes Brummen, beim Berühren von Metall noch lauter',
   'fault.buzz-cause': 'Die Drähte an Spitze und Schaft von {jack} sind vertauscht',
-  'fault.buzz-remedy': 'Zuerst Stecker ziehen. Die zwei Drähte tauschen: Masse gehört an den Schaft.',
+  'fault.buzz-remedy':
+    'Sofort den Stecker ziehen und nicht spielen. Der Schaft von {jack}, nicht die Spitze, muss am Multimeter unter 1\u00a0Ω zu den Massedrähten zeigen; sonst die zwei Drähte tauschen. Erst wenn das stimmt, Verstärker und Netzerdung von einer Elektrofachkraft prüfen lassen.',
   'fault.volume': '{controls}: regelt verkehrt herum oder gar nicht',
   'fault.volume-cause': 'Verbindungen zweier Ösen vertauscht, oder die Verbindung zur Masse leitet nicht',
   'fault.volume-remedy':

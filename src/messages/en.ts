@@ -260,12 +260,14 @@ export const en = {
     '{points}: not in the kit, but on your instrument. This end of the wire stays free until the parts are in the instrument; in a test, hold the probe to its bare end.',
   'steps.why-leads':
     'The leads of a pickup are attached to it already: solder only their other ends, which have the numbers.',
+  'steps.why-cable':
+    'Pickup with four leads: strip the jacket of its cable so far that each lead and the braid reach their own places.',
   'steps.at-leads':
     'These joints are made at the bare end of a pickup’s lead, not in the pickup; sleeve them: {ends}.',
   'steps.why-braid':
     'Braid: open it near its end, pull the inner wire out through the hole, and twist the braid into one strand. Sleeve it up to the joint, and keep it clear of signal lugs.',
   'steps.why-surface':
-    'There are joints on this metal from an earlier step; solder the new ones beside them: {ends}.',
+    '{ends}: already soldered to in an earlier step; place the new joints beside the old ones.',
   'steps.why-test':
     '{end}: soldered now so that the harness can be tested, and again in step {step} with the pickup’s lead.',
   'steps.why-waits': 'Only hooked for now, and soldered together with the pickup’s lead: {components}.',
@@ -280,17 +282,28 @@ export const en = {
     '{expected}; anything less, down to {lowest}, is right too: it depends on which of the hooked legs touch their lugs',
   'test.nearly-zero': 'a few ohms or less',
   'test.nearly-looks': 'A few ohms or less: a pot on 0 leaves a little resistance at the end of its track.',
+  'test.meter-held':
+    'Set the meter to resistance, to a range above the value to be read or to automatic. Hold the probes by their handles: fingers on both tips change large readings.',
   'test.open-looks': 'Open: the meter shows what it shows with its probes apart, such as OL.',
   'test.short-looks': 'Below 1 Ω: the meter shows nearly what it shows with its probes touching.',
+  'test.cold-looks':
+    'More where below 1\u00a0Ω is expected, such as 5 to 50\u00a0Ω: a cold joint; heat it again.',
+  'test.wiper-looks':
+    'A few ohms where a larger value is expected: two points touch behind a pot; it counts as below 1\u00a0Ω.',
+  'test.other-looks':
+    'Any other value: first compare the lugs with the drawing, as a wire on the wrong lug is the likeliest cause; then check the values of the parts.',
   'test.joint': '{from} – {to}',
   'test.free-end': 'the free end of the wire for {point}',
   'test.missing':
     'If it reads {near, select, yes {about } other {}}{reading}, check these connections and solder them again: {joints}.',
-  'test.bridged': 'If it reads below 1 Ω, look for a solder bridge or a loose wire strand between {lugs}.',
+  'test.bridged':
+    'If it reads below 1 Ω, look for a solder bridge or a loose wire strand, first between {lugs}.',
+  'test.touching':
+    'If it reads below 1 Ω, follow the wires from both probes and look for a loose strand, a braid or solder that joins them.',
   'test.lugs': '{from} and {to}',
   'test.values':
-    'If it reads another value, check the value of {count, plural, one {this part} other {these parts}}: {parts}.',
-  'test.by-eye': 'No reading proves these connections, so look at their solder closely: {joints}.',
+    'If it reads another value, check the lugs, then the value of {count, plural, one {this part} other {these parts}}: {parts}.',
+  'test.by-eye': 'No meter reading checks these connections, so look closely at their solder: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
   'leaflet.kind': 'Wiring kit: assembly instructions',
@@ -316,32 +329,40 @@ export const en = {
   'leaflet.measure-first': 'Before soldering it, measure it: from {low} to {high}',
   'leaflet.measures': 'Measures about {value} across its leads',
   'leaflet.measures-assumed': 'Assumed: {value} across its leads; measure it and note the value',
+  'leaflet.measures-coils':
+    '{assumed, select, yes {Assumed, before its leads are joined; measure and note the values} other {Measures, before its leads are joined}}: {coils}',
+  'leaflet.coil-measures': '{from} to {to} about {value}',
   'leaflet.assumed-say':
     'The resistance of these pickups is assumed: {pickups}. Readings with them may differ; compare them with what you measured across each pickup’s leads.',
   'leaflet.lugs':
     '{count, plural, one {# lug} other {# lugs}}: {names}{cased, select, yes {, and the metal {case}} other {}}',
   'leaflet.jack-lugs':
     'Tip: the contact that touches the end of the plug.{ring, select, yes { Ring: the contact that touches the plug’s middle section.} other {}} Sleeve: the lug that is connected to the threaded body',
+  'leaflet.frame-lug': 'This metal is the body of the switch, or the lug that is connected to it',
   'leaflet.not-in-kit': 'not in the kit',
   'leaflet.ground-point':
     'The place on your instrument that this ground wire goes to, such as the bridge, the tailpiece or the shielding of the cavity. The drawings show it as one lug, 1: there is no such lug to solder to',
   'leaflet.orientation': 'How to tell lugs and positions',
   'orient.hold':
-    '{side, select, component {The drawings show pots and switches from the side of the shaft or lever, as if you could see the lugs through them.} other {The drawings show pots and switches from the side of their lugs: hold each with its lugs towards you and its shaft or lever away from you.}} Lugs can be arranged differently on the part in your kit: go by the lines below.',
+    '{side, select, component {The drawings show pots and switches from the side of the shaft or lever, as if you could see the lugs through them.} other {The drawings show pots and switches from behind, where their lugs are: hold each with its lugs towards you and its shaft or lever away from you.}} Lugs can be arranged differently on the part in your kit: go by the lines below.',
   'orient.pot':
-    'Pot: hold it with the shaft towards you and the lugs pointing down; its lugs are then 1, 2, 3 from left to right. Seen from behind they are 3, 2, 1.',
+    '{side, select, component {Pot: hold it with the shaft towards you and the lugs pointing down; its lugs are then 1, 2, 3 from left to right. Seen from behind they are 3, 2, 1.} other {Pot: held like this, with the lugs pointing down, its lugs are 3, 2, 1 from left to right. Seen from the side of the shaft they are 1, 2, 3.}}',
   'orient.full':
     '{controls}: on 10 when turned fully {end, select, clockwise {clockwise} other {anticlockwise}}, seen from the shaft; on 0 at the other end.',
   'orient.lever':
-    '{switch}: position 1 is the end of the lever’s travel next to the bridge, position {last} the end next to the neck. If the check that follows does not agree with this, turn the switch round.',
+    '{switch}: position 1 is the end of the lever’s travel next to the bridge, position {last} the end next to the neck.',
   'orient.shaft':
     '{switch}: position 1 is the shaft turned fully anticlockwise, seen from the shaft; count the positions clockwise from there.',
   'orient.toggle':
     '{switch}: “up” and “down” are where its {moves, select, slider {slider} other {lever}} is with lug {upper} above lug {lower}, as drawn.',
   'orient.check': 'Check with the meter before you solder to {switch}: {contacts}.',
   'orient.contact': '{position}, below 1 Ω between {pairs}',
+  'orient.turn':
+    'If the meter shows the lugs of the other end instead, count the lugs again from the drawing; if they were right, turn the switch round.',
   'orient.commons':
-    'Common lugs: {lugs}. Hold one probe on a common lug and find with the other which lug it is connected to.',
+    'On {switch}, hold one probe on {named, select, no {the common lug} other {a common lug ({lugs})}} and find with the other which lug it is connected to.',
+  'orient.coils':
+    '{pickups}: the leads are the two ends of each coil, its start and its finish ({coils}); {braid} is the bare braid. The pickup’s maker says which lead is which; colours differ from maker to maker. Check with the meter: the two leads of one coil show its resistance, as in the list of parts, and leads of different coils show open. No meter tells a start from a finish: if they are swapped, see “{fault}” in the table of faults.',
   'leaflet.tools': 'Tools',
   'tool.iron': 'Soldering iron, 30 to 60\u00a0W, with a stand, and a damp sponge or brass wool',
   'tool.case': 'A broad soldering tip and fine sandpaper, for joints on a metal case',
@@ -370,8 +391,10 @@ export const en = {
   'leaflet.steps': 'Soldering',
   'leaflet.steps-say':
     'Hook each wire and leg through its lug before you solder, so that the joint holds by itself. Heat the lug and the wire together, then add solder to them, not to the iron. Tick off each connection when it is made.',
+  'leaflet.how-say':
+    'Twist and tin the bare end of a stranded wire before you hook it. On a lug, two to three seconds of heat are enough. Clip what sticks out when the joint is solid. To undo a joint, melt it and draw the solder off with the desoldering pump or braid.',
   'leaflet.hold-say':
-    'Fix pots and switches before the first joint as far from each other as they are in the instrument, on the pickguard or on a piece of card with holes: the drawings are not to scale.{bridging, select, none {} other { This matters most where the legs of a component join two parts: {bridging}.}}',
+    'Before the first joint, fix pots and switches at the distances that they have in the instrument, on the pickguard or on a piece of card with holes: the drawings are not to scale.{bridging, select, none {} other { This matters most where the legs of a component join two parts: {bridging}.}}',
   'leaflet.case-say':
     'Joints on a metal case ({cases}): before the first one, sand a spot until it is bright and wipe it clean. Heat the spot with a broad tip, longer than a lug needs, until a little solder flows flat onto it. Let it cool. Then press the wire or the leg onto the solder, heat both until the solder flows, and hold the joint still until it is solid. Let a pot cool for a minute between two joints on its case.',
   'leaflet.step': 'Step {number}: {title}',
@@ -390,12 +413,14 @@ export const en = {
   'leaflet.strip': 'strip {length}',
   'leaflet.trim': 'trim to reach',
   'leaflet.strip-say':
-    'Strip {length} at both ends of each wire; lengths include it. The drawings are not to scale. Pickup leads are not in this list: trim them to reach.',
+    'Measure on your instrument before you cut: the drawings are not to scale. Strip {length} at both ends of each wire; lengths include it. Pickup leads are not in this list: trim them to reach.',
   'leaflet.estimated-say':
-    '≈ is an estimate: the distance on the instrument and {percent}\u00a0% more, with both stripped ends, rounded up to {length}. Measure on your instrument before you cut.',
+    '≈ is an estimate: the distance on the instrument and {percent}\u00a0% more, with both stripped ends, rounded up to {length}.',
   'leaflet.extend-for': '{component} (about {length})',
   'leaflet.extend-say':
-    'Legs that may not reach from one lug to the other: {components}. Extend such a leg with a piece of wire, and sleeve the leg and the new joint.',
+    'Legs that may not reach from one lug to the other: {components}. The step that solders them says how to lengthen one.',
+  'leaflet.extend-step':
+    '{components}: if the legs do not reach, lay the piece of wire 10\u00a0mm alongside one leg and solder them together. Push the sleeving over leg and joint, then take the free end to its lug.',
   'leaflet.extending-wire': 'Wire to extend legs',
   'leaflet.probes': 'Probes',
   'leaflet.probes-at': 'Red probe on {from}, black probe on {to}.',
@@ -408,6 +433,8 @@ export const en = {
   'leaflet.test-before': 'Test before the pickups are fitted',
   'leaflet.test-before-say':
     'Measure resistance at the jack, with nothing plugged in. Do not go on before every reading is right: a fault is easiest to find now. The values stand for parts within their tolerances, from 10 to 30\u00a0°C.',
+  'leaflet.test-wrong':
+    'If a reading is wrong, compare every connection of that position with the drawing: open means that one is missing, too little that two touch or that a wire is on the wrong lug. See also “{faults}”.',
   'leaflet.test-finished': 'Test when everything is soldered',
   'leaflet.test-finished-say':
     'Measure at the jack again, now with the pickups. A pickup’s own resistance changes with temperature; the limits allow for that.',
@@ -423,9 +450,9 @@ export const en = {
   'fit.tap':
     'In each switch position tap each pickup lightly with a small steel screwdriver, and hold it firmly, as the magnet pulls it. You hear the taps clearly on the pickups that sound in this position, and hardly or not at all on the others.',
   'fit.tone':
-    'Turn from 10 to 0 in a position in which it acts: {controls}. The treble must disappear; this proves the soldering of {components}.',
+    'Turn each tone control from 10 to 0 in a position in which it acts ({controls}): the treble must disappear. This proves the soldering of {components}.',
   'fit.stop':
-    'If metal parts tingle when you touch them, or the amplifier hums loudly, unplug at once and do not play: have the amplifier and its mains earthing checked by a licensed electrician. Follow the electrician’s advice, even against this leaflet.',
+    'If metal parts tingle when you touch them, unplug at once and do not play: have the amplifier and its mains earthing checked by a licensed electrician. If the amplifier hums loudly, unplug at once too, and first check the jack as “{faults}” says. Follow the electrician’s advice, even against this leaflet.',
   'leaflet.number': 'No.',
   'leaflet.rings-say':
     'Each step has a drawing; it shows new connections thick and earlier ones thin. Letters on a wire are the code of its colour.',
@@ -433,7 +460,7 @@ export const en = {
     'A number at an end is the one in the list. It stands on the wire, or beside it with a thin line to the end.',
   'rings.black': 'White number on black: solder this end in this step.',
   'rings.white':
-    'Black number on white: hook this end only. It is soldered in a later step, with what else comes to that lug. Until then it has a ring with a gap.',
+    'Black number on white: hook this end only. It is soldered in a later step, with what else comes to that lug. Until then it is drawn as a ring with a gap.',
   'rings.none':
     'No number: there is nothing to solder where a component leg leaves its body, where a lead leaves its pickup, at a bent lug, and at an end that stays free.',
 
@@ -447,7 +474,7 @@ export const en = {
   'leaflet.always': 'always',
   'leaflet.loads': 'Load on each pickup',
   'leaflet.loads-say':
-    'DC load: resistance across the pickup’s leads with all pickups disconnected. Signal load: the same at {frequency}{toned, select, yes {, with the tone control and its capacitor} other {}}. All controls on 10. The last column compares the signal load with the design load.',
+    'These are design values of this kit, not faults. DC load: resistance across the pickup’s leads with all pickups disconnected. Signal load: the same at {frequency}{toned, select, yes {, with the tone control and its capacitor} other {}}. All controls on 10. The last column compares the signal load with the design load.',
   'leaflet.designed-say':
     'Design loads (DC load, signal load): {loads}. Where a pickup is heard alone, it sounds as designed if its loads are about these. More ohms make it brighter, fewer make it duller.',
   'leaflet.quieter-say':
@@ -470,21 +497,32 @@ export const en = {
   'fault.one': 'One pickup is silent',
   'fault.one-cause': 'One of its leads is not soldered well. Hot leads: {places}',
   'fault.one-remedy':
-    'Compare the reading at the jack in its position with the last test; solder both of its leads again.',
+    'Compare the reading at the jack in its position with the last test; solder {leads, select, all {all} other {both}} of its leads again.',
   'fault.thin': 'Thin, quiet sound of pickups that sound together: {pickups}',
   'fault.thin-cause': 'They are out of phase: the two leads of one pickup are swapped',
   'fault.thin-remedy': 'Compare hot and ground of each with the drawing and swap the two that are wrong.',
+  'fault.coils': 'A four-lead pickup sounds thin and quiet',
+  'fault.coils-cause':
+    'By itself: start and finish of one of its coils are swapped. Only together with another pickup: those of both its coils',
+  'fault.coils-remedy':
+    'Compare its leads with what its maker says, and swap start and finish of that coil, or of both.',
+  'fault.split': '{pickups}: the change to one coil does nothing, or comes in the wrong position',
+  'fault.split-cause':
+    'A lead or a wire where the two coils meet is on the wrong lug of the switch, or not soldered well',
+  'fault.split-remedy':
+    'Compare the readings at the jack with the last test, with one coil and with both; then compare the lugs of this switch with the drawing.',
   'fault.hum': 'The hum does not get quieter when you touch the strings',
   'fault.hum-cause': '{point} is not connected to ground',
   'fault.hum-remedy':
     'Measure from the strings to the jack’s sleeve: below 1 Ω is right. If it is more, solder the wire of {point} again.',
   'fault.buzz': 'Loud hum, louder when metal parts are touched',
   'fault.buzz-cause': 'The wires on tip and sleeve of {jack} are swapped',
-  'fault.buzz-remedy': 'Unplug first. Swap the two wires: ground belongs on the sleeve.',
+  'fault.buzz-remedy':
+    'Unplug at once and do not play. With the meter, the sleeve of {jack}, not its tip, must show below 1\u00a0Ω to the ground wires; if it does not, swap the two wires. Only if it does, have the amplifier and its mains earthing checked by a licensed electrician.',
   'fault.volume': '{controls}: works the wrong way round, or not at all',
   'fault.volume-cause': 'The wires of two lugs are swapped, or the joint to ground does not conduct',
   'fault.volume-remedy':
-    'Compare its three lugs with the drawing. Mind the side that the drawing shows it from.',
+    'Compare its three lugs with the drawing, and note which side of the pot the drawing shows.',
   'fault.tone': '{controls}: no effect on the sound',
   'fault.tone-cause': 'A leg of the capacitor or the wire to its lug is not soldered well',
   'fault.tone-remedy': 'Solder the joints of {components} again, then those of the control.',

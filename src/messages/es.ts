@@ -270,6 +270,8 @@ export const es: Messages = {
     '{points}: no está en el kit, sino en el instrumento. Este extremo del cable queda libre hasta que las piezas estén en el instrumento; en una prueba, apoyar la punta en el extremo desnudo.',
   'steps.why-leads':
     'Los hilos de una pastilla ya están unidos a ella: soldar solo el otro extremo, el único que lleva número.',
+  'steps.why-cable':
+    'Pastilla de cuatro hilos: pelar la cubierta de su cable lo bastante para que cada hilo y la malla lleguen a su lugar.',
   'steps.at-leads':
     'Estas soldaduras se hacen en el extremo desnudo de un hilo de la pastilla, no dentro de ella; enfundarlas: {ends}.',
   'steps.why-braid':
@@ -293,18 +295,29 @@ export const es: Messages = {
   'test.nearly-zero': 'unos pocos ohmios como máximo',
   'test.nearly-looks':
     'Unos pocos ohmios como máximo: un potenciómetro en 0 conserva una pequeña resistencia al final de su pista.',
+  'test.meter-held':
+    'Poner el multímetro en resistencia, en un rango mayor que el valor esperado o automático. Los dedos en ambas puntas cambian las lecturas grandes: sujetarlas por el mango.',
   'test.open-looks':
     'Abierto: el multímetro muestra lo mismo que con las puntas de prueba separadas, por ejemplo OL.',
   'test.short-looks':
     'Menos de 1\u00a0Ω: el multímetro muestra casi lo mismo que con las puntas de prueba en contacto.',
+  'test.cold-looks':
+    'Más donde se espera menos de 1\u00a0Ω, por ejemplo de 5 a 50\u00a0Ω: una soldadura fría; volver a calentarla.',
+  'test.wiper-looks':
+    'Unos pocos ohmios donde se espera un valor mayor: contacto detrás de un potenciómetro; vale como menos de 1\u00a0Ω.',
+  'test.other-looks':
+    'Cualquier otro valor: comparar primero los terminales con el esquema, pues lo más probable es un cable en el equivocado; después, los valores de las piezas.',
   'test.joint': '{from} – {to}',
   'test.free-end': 'el extremo libre del cable para {point}',
   'test.missing':
     'Si muestra {near, select, yes {unos } other {}}{reading}, revisar y volver a soldar estas uniones: {joints}.',
-  'test.bridged': 'Si muestra menos de 1\u00a0Ω, buscar un puente de estaño o un hilo suelto entre {lugs}.',
+  'test.bridged':
+    'Si muestra menos de 1\u00a0Ω, buscar un puente de estaño o un hilo suelto, primero entre {lugs}.',
+  'test.touching':
+    'Si muestra menos de 1\u00a0Ω, seguir los cables desde ambas puntas y buscar un hilo suelto, una malla o estaño que los una.',
   'test.lugs': '{from} y {to}',
   'test.values':
-    'Si muestra otro valor, comprobar el valor de {count, plural, one {esta pieza} other {estas piezas}}: {parts}.',
+    'Si muestra otro valor, comprobar los terminales y después el valor de {count, plural, one {esta pieza} other {estas piezas}}: {parts}.',
   'test.by-eye': 'Ninguna medición comprueba estas uniones; mirar de cerca su soldadura: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
@@ -332,12 +345,16 @@ export const es: Messages = {
   'leaflet.measure-first': 'Medirla antes de soldarla: de {low} a {high}',
   'leaflet.measures': 'Mide unos {value} entre sus hilos',
   'leaflet.measures-assumed': 'Supuesto: {value} entre sus hilos; medir y anotar el valor',
+  'leaflet.measures-coils':
+    '{assumed, select, yes {Supuesto, antes de unir sus hilos; medir y anotar los valores} other {Mide, antes de unir sus hilos}}: {coils}',
+  'leaflet.coil-measures': '{from} a {to}, unos {value}',
   'leaflet.assumed-say':
     'La resistencia de estas pastillas es supuesta: {pickups}. Las lecturas con ellas pueden diferir; compararlas con lo medido entre sus hilos.',
   'leaflet.lugs':
     '{count, plural, one {# terminal} other {# terminales}}: {names}{cased, select, yes {; además, de metal: {case}} other {}}',
   'leaflet.jack-lugs':
     'Punta: el contacto que toca el extremo de la clavija.{ring, select, yes { Anillo: el contacto que toca la parte central de la clavija.} other {}} Manga: el terminal unido a la rosca del jack',
+  'leaflet.frame-lug': 'Este metal es el cuerpo del conmutador, o el terminal unido a él',
   'leaflet.not-in-kit': 'no incluido en el kit',
   'leaflet.ground-point':
     'El lugar del instrumento al que va este cable de masa, por ejemplo el puente, el cordal o el apantallado de la cavidad. Los dibujos lo muestran como un terminal, 1: no hay tal terminal donde soldar',
@@ -345,19 +362,23 @@ export const es: Messages = {
   'orient.hold':
     '{side, select, component {Los dibujos muestran potenciómetros y conmutadores desde el lado del eje o de la palanca, como si los terminales se vieran a través de ellos.} other {Los dibujos muestran potenciómetros y conmutadores desde el lado de sus terminales: sujetar cada pieza con los terminales hacia uno mismo y el eje o la palanca hacia atrás.}} En las piezas del kit los terminales pueden estar dispuestos de otra forma: valen las líneas siguientes.',
   'orient.pot':
-    'Potenciómetro: con el eje hacia uno mismo y los terminales hacia abajo, son 1, 2, 3 de izquierda a derecha. Vistos desde atrás son 3, 2, 1.',
+    '{side, select, component {Potenciómetro: con el eje hacia uno mismo y los terminales hacia abajo, son 1, 2, 3 de izquierda a derecha. Vistos desde atrás son 3, 2, 1.} other {Potenciómetro: sujeto así, con los terminales hacia abajo, son 3, 2, 1 de izquierda a derecha. Vistos desde el eje son 1, 2, 3.}}',
   'orient.full':
     '{controls}: en 10 al girar a tope en sentido {end, select, clockwise {horario} other {antihorario}}, visto desde el eje; en 0 en el otro tope.',
   'orient.lever':
-    '{switch}: la posición 1 es el extremo del recorrido de la palanca junto al puente, la posición {last} el extremo junto al mástil. Si la comprobación que sigue no coincide, dar la vuelta al selector.',
+    '{switch}: la posición 1 es el extremo del recorrido de la palanca junto al puente, la posición {last} el extremo junto al mástil.',
   'orient.shaft':
     '{switch}: en la posición 1 el eje está girado a tope en sentido antihorario, visto desde el eje; desde ahí se cuenta en sentido horario.',
   'orient.toggle':
     '{switch}: «arriba» y «abajo» indican dónde está {moves, select, slider {el cursor} other {la palanca}} con el terminal {upper} por encima del terminal {lower}, como en el dibujo.',
   'orient.check': 'Comprobar con el multímetro antes de soldar en {switch}: {contacts}.',
   'orient.contact': '{position}, menos de 1\u00a0Ω entre {pairs}',
+  'orient.turn':
+    'Si el multímetro indica los terminales del otro extremo, contarlos otra vez según el esquema; si eran correctos, dar la vuelta al selector.',
   'orient.commons':
-    'Terminales comunes: {lugs}. Apoyar una punta en un terminal común y buscar con la otra a qué terminal está unido.',
+    'En {switch}, apoyar una punta en {named, select, no {el terminal común} other {un terminal común ({lugs})}} y buscar con la otra a qué terminal está unido.',
+  'orient.coils':
+    '{pickups}: los hilos son los dos extremos de cada bobina, su inicio y su final ({coils}); {braid} es el apantallado del cable, sin aislar. El fabricante de la pastilla dice cuál es cada hilo; los colores cambian de un fabricante a otro. Comprobar con el multímetro: los dos hilos de una bobina muestran su resistencia, como en la lista de piezas, y los de bobinas distintas muestran abierto. Ningún multímetro distingue inicio y final: si están cambiados, ver «{fault}» en la tabla de fallos.',
   'leaflet.tools': 'Herramientas',
   'tool.iron': 'Soldador de 30 a 60\u00a0W con soporte, y esponja húmeda o lana de latón',
   'tool.case': 'Punta de soldador ancha y lija fina, para las soldaduras en una carcasa de metal',
@@ -388,6 +409,8 @@ export const es: Messages = {
   'leaflet.steps': 'Soldadura',
   'leaflet.steps-say':
     'Enganchar cada cable y cada patilla en su terminal antes de soldar, para que la unión se sostenga sola. Calentar a la vez el terminal y el cable, y aplicar el estaño sobre ellos, no sobre el soldador. Marcar cada unión terminada.',
+  'leaflet.how-say':
+    'Retorcer y estañar el extremo desnudo de un cable de hilos finos antes de engancharlo. En un terminal bastan dos o tres segundos de calor. Cortar lo que sobra cuando la soldadura esté sólida. Para deshacerla, fundirla y retirar el estaño con la bomba o la malla de desoldar.',
   'leaflet.hold-say':
     'Antes de la primera soldadura, fijar potenciómetros y conmutadores a sus distancias reales, en el golpeador o en un cartón con agujeros: los dibujos no están a escala.{bridging, select, none {} other { Es lo más importante donde las patillas de un componente unen dos piezas: {bridging}.}}',
   'leaflet.case-say':
@@ -408,12 +431,14 @@ export const es: Messages = {
   'leaflet.strip': 'pelar {length}',
   'leaflet.trim': 'cortar a medida',
   'leaflet.strip-say':
-    'Pelar {length} en ambos extremos de cada cable; las longitudes ya lo incluyen. Los dibujos no están a escala. Los hilos de las pastillas no están en la lista: cortarlos a medida.',
+    'Medir en el instrumento antes de cortar: los dibujos no están a escala. Pelar {length} en ambos extremos de cada cable; las longitudes ya lo incluyen. Los hilos de las pastillas no están en la lista: cortarlos a medida.',
   'leaflet.estimated-say':
-    '≈ es una estimación: la distancia en el instrumento y un {percent}\u00a0% más, con ambos extremos pelados, redondeada hacia arriba a {length}. Medir en el instrumento antes de cortar.',
+    '≈ es una estimación: la distancia en el instrumento y un {percent}\u00a0% más, con ambos extremos pelados, redondeada hacia arriba a {length}.',
   'leaflet.extend-for': '{component} (unos {length})',
   'leaflet.extend-say':
-    'Patillas que quizá no lleguen de un terminal al otro: {components}. Alargar esa patilla con un trozo de cable y enfundar la patilla y la nueva soldadura.',
+    'Patillas que quizá no lleguen de un terminal al otro: {components}. El paso que las suelda dice cómo alargar una.',
+  'leaflet.extend-step':
+    '{components}: si las patillas no llegan, poner el trozo de cable 10\u00a0mm a lo largo de una patilla y soldarlos. Pasar la funda sobre la patilla y la soldadura, y llevar el extremo libre a su terminal.',
   'leaflet.extending-wire': 'Cable para alargar patillas',
   'leaflet.probes': 'Puntas de prueba',
   'leaflet.probes-at': 'Punta de prueba roja en {from}, negra en {to}.',
@@ -426,6 +451,8 @@ export const es: Messages = {
   'leaflet.test-before': 'Prueba antes de montar las pastillas',
   'leaflet.test-before-say':
     'Medir la resistencia en el jack, sin nada enchufado. No seguir hasta que todas las lecturas sean correctas: ahora es cuando mejor se encuentra un fallo. Los valores valen para piezas dentro de sus tolerancias, de 10 a 30\u00a0°C.',
+  'leaflet.test-wrong':
+    'Si una lectura no es correcta, comparar cada unión de esa posición con el esquema: abierto significa que falta una; demasiado poco, que dos se tocan o que un cable está en el terminal equivocado. Ver también «{faults}».',
   'leaflet.test-finished': 'Prueba con todo soldado',
   'leaflet.test-finished-say':
     'Medir otra vez en el jack, ahora con las pastillas. La resistencia de una pastilla cambia con la temperatura; los límites lo tienen en cuenta.',
@@ -441,9 +468,9 @@ export const es: Messages = {
   'fit.tap':
     'En cada posición, dar un golpecito a cada pastilla con un destornillador pequeño de acero, bien sujeto, pues el imán lo atrae. Se oye con claridad en las pastillas que suenan en esa posición, y apenas o nada en las demás.',
   'fit.tone':
-    'Girar de 10 a 0 en una posición en la que actúa: {controls}. Los agudos deben desaparecer; así se comprueban las soldaduras de {components}.',
+    'Girar cada control de tono ({controls}) de 10 a 0 en una posición en la que actúa: los agudos deben desaparecer. Así se comprueban las soldaduras de {components}.',
   'fit.stop':
-    'Si las partes metálicas dan un hormigueo al tocarlas, o el amplificador zumba con fuerza, desenchufar enseguida y no seguir tocando el instrumento: hacer revisar el amplificador y la toma de tierra por un electricista autorizado. Seguir su consejo, aun en contra de esta hoja.',
+    'Si las partes metálicas dan un hormigueo al tocarlas, desenchufar enseguida y no seguir tocando el instrumento: hacer revisar el amplificador y la toma de tierra por un electricista autorizado. Si el amplificador zumba con fuerza, desenchufar también y comprobar primero el jack, ver «{faults}». Seguir el consejo del electricista, aun en contra de esta hoja.',
   'leaflet.number': 'N.º',
   'leaflet.rings-say':
     'Cada paso tiene su dibujo: las uniones nuevas son gruesas, las anteriores finas. Las letras sobre un cable son el código de su color.',
@@ -451,7 +478,7 @@ export const es: Messages = {
     'El número en un extremo es el de la lista. Está sobre el cable, o al lado con una línea fina hasta el extremo.',
   'rings.black': 'Número blanco sobre negro: soldar ese extremo en este paso.',
   'rings.white':
-    'Número negro sobre blanco: solo enganchar ese extremo. Se suelda en un paso posterior, junto con lo que aún llega a ese terminal. Hasta entonces lleva un anillo con un hueco.',
+    'Número negro sobre blanco: solo enganchar ese extremo. Se suelda en un paso posterior, junto con lo que aún llega a ese terminal. Hasta entonces se dibuja como un anillo con un hueco.',
   'rings.none':
     'Sin número: ahí no hay nada que soldar, como donde una patilla sale de su componente y un hilo de su pastilla, en un terminal doblado y en un extremo que queda libre.',
 
@@ -465,7 +492,7 @@ export const es: Messages = {
   'leaflet.always': 'siempre',
   'leaflet.loads': 'La carga de cada pastilla',
   'leaflet.loads-say':
-    'Carga continua: resistencia entre los hilos de la pastilla, con todas las pastillas desconectadas. Carga de señal: la misma a {frequency}{toned, select, yes {, con el control de tono y su condensador} other {}}. Todos los controles en 10. La última columna compara la carga de señal con la prevista.',
+    'Son valores de diseño de este kit, no fallos. Carga continua: resistencia entre los hilos de la pastilla, con todas las pastillas desconectadas. Carga de señal: la misma a {frequency}{toned, select, yes {, con el control de tono y su condensador} other {}}. Todos los controles en 10. La última columna compara la carga de señal con la prevista.',
   'leaflet.designed-say':
     'Cargas previstas (carga continua, carga de señal): {loads}. Una pastilla que suena sola suena según diseño si sus cargas son aproximadamente estas. Con más ohmios es más brillante, con menos es más apagada.',
   'leaflet.quieter-say':
@@ -487,18 +514,29 @@ export const es: Messages = {
   'fault.one': 'Una pastilla no suena',
   'fault.one-cause': 'Uno de sus hilos no está bien soldado. Hilos vivos: {places}',
   'fault.one-remedy':
-    'Comparar la lectura en el jack en su posición con la última prueba; volver a soldar sus dos hilos.',
+    'Comparar la lectura en el jack en su posición con la última prueba; volver a soldar {leads, select, all {todos sus} other {sus dos}} hilos.',
   'fault.thin': 'Sonido fino y débil de pastillas que suenan juntas: {pickups}',
   'fault.thin-cause': 'En contrafase: los dos hilos de una pastilla están cambiados',
   'fault.thin-remedy':
     'Comparar vivo y masa de cada una con el esquema e intercambiar los dos hilos equivocados.',
+  'fault.coils': 'Una pastilla de cuatro hilos suena fina y débil',
+  'fault.coils-cause':
+    'Sola: inicio y final de una de sus bobinas están cambiados. Solo junto con otra pastilla: los de sus dos bobinas',
+  'fault.coils-remedy':
+    'Comparar sus hilos con lo que indica el fabricante e intercambiar inicio y final de esa bobina, o de las dos.',
+  'fault.split': '{pickups}: el paso a una sola bobina no hace nada, o se da en la posición equivocada',
+  'fault.split-cause':
+    'Un hilo o un cable donde se unen las dos bobinas está en el terminal equivocado del conmutador, o mal soldado',
+  'fault.split-remedy':
+    'Comparar las lecturas en el jack, con una bobina y con las dos, con la última prueba; después, los terminales de este conmutador con el esquema.',
   'fault.hum': 'El zumbido no disminuye al tocar las cuerdas',
   'fault.hum-cause': '{point} no está unido a masa',
   'fault.hum-remedy':
     'Medir de las cuerdas a la manga del jack: menos de 1\u00a0Ω es correcto. Si no, volver a soldar el cable de {point}.',
   'fault.buzz': 'Zumbido fuerte, mayor al tocar metal',
   'fault.buzz-cause': 'Los cables de punta y manga de {jack} están cambiados',
-  'fault.buzz-remedy': 'Desenchufar primero. Intercambiar los dos cables: la masa va en la manga.',
+  'fault.buzz-remedy':
+    'Desenchufar enseguida y no tocar el instrumento. Con el multímetro, la manga de {jack}, no la punta, debe mostrar menos de 1\u00a0Ω hacia los cables de masa; si no, intercambiar los dos cables. Solo si ya es así, hacer revisar el amplificador y la toma de tierra por un electricista autorizado.',
   'fault.volume': '{controls}: funciona al revés o no funciona',
   'fault.volume-cause': 'Las uniones de dos terminales están cambiadas, o la unión a masa no conduce',
   'fault.volume-remedy': 'Comparar sus tres terminales con el esquema. Atención al lado desde el que se ve.',

@@ -269,6 +269,8 @@ export const fr: Messages = {
     '{points}\u00a0: pas dans le kit, mais sur l’instrument. Ce bout du fil reste libre jusqu’à ce que les pièces soient dans l’instrument\u00a0; pour un test, tenir la pointe de touche sur le bout nu.',
   'steps.why-leads':
     'Les fils d’un micro y sont déjà fixés\u00a0: ne souder que leur autre bout, qui seul porte un numéro.',
+  'steps.why-cable':
+    'Micro à quatre fils\u00a0: retirer la gaine de son câble assez loin pour que chaque fil et la tresse atteignent leur place.',
   'steps.at-leads':
     'Ces soudures se font au bout nu d’un fil du micro, non dans le micro\u00a0; les gainer\u00a0: {ends}.',
   'steps.why-braid':
@@ -292,19 +294,29 @@ export const fr: Messages = {
   'test.nearly-zero': 'quelques ohms au plus',
   'test.nearly-looks':
     'Quelques ohms au plus\u00a0: un potentiomètre sur 0 garde une faible résistance au bout de sa piste.',
+  'test.meter-held':
+    'Régler le multimètre sur résistance, sur un calibre supérieur à la valeur attendue ou automatique. Des doigts sur les deux pointes changent les grandes valeurs\u00a0: les tenir par le manche.',
   'test.open-looks':
     'Ouvert\u00a0: le multimètre affiche la même chose que pointes de touche séparées, par exemple OL.',
   'test.short-looks':
     'Moins de 1\u00a0Ω\u00a0: le multimètre affiche presque la même chose que pointes de touche en contact.',
+  'test.cold-looks':
+    'Davantage là où moins de 1\u00a0Ω est attendu, par exemple 5 à 50\u00a0Ω\u00a0: une soudure froide\u00a0; la réchauffer.',
+  'test.wiper-looks':
+    'Quelques ohms là où une plus grande valeur est attendue\u00a0: contact derrière un potentiomètre\u00a0; cela compte comme moins de 1\u00a0Ω.',
+  'test.other-looks':
+    'Toute autre valeur\u00a0: comparer d’abord les cosses au plan, car le plus souvent un fil est à la mauvaise\u00a0; vérifier ensuite les valeurs des pièces.',
   'test.joint': '{from} – {to}',
   'test.free-end': 'le bout libre du fil pour {point}',
   'test.missing':
     'S’il affiche {near, select, yes {environ } other {}}{reading}, vérifier et ressouder ces liaisons\u00a0: {joints}.',
   'test.bridged':
-    'S’il affiche moins de 1\u00a0Ω, chercher un pont de soudure ou un brin de fil entre {lugs}.',
+    'S’il affiche moins de 1\u00a0Ω, chercher un pont de soudure ou un brin de fil, d’abord entre {lugs}.',
+  'test.touching':
+    'S’il affiche moins de 1\u00a0Ω, suivre les fils depuis les deux pointes et chercher un brin, une tresse ou de la soudure qui les relie.',
   'test.lugs': '{from} et {to}',
   'test.values':
-    'S’il affiche une autre valeur, vérifier la valeur {count, plural, one {de cette pièce} other {de ces pièces}}\u00a0: {parts}.',
+    'S’il affiche une autre valeur, vérifier les cosses, puis la valeur {count, plural, one {de cette pièce} other {de ces pièces}}\u00a0: {parts}.',
   'test.by-eye': 'Aucune mesure ne prouve ces liaisons\u00a0; examiner leur soudure de près\u00a0: {joints}.',
 
   // ── Leaflet: headings, parts, tools, cautions
@@ -333,12 +345,16 @@ export const fr: Messages = {
   'leaflet.measure-first': 'Le mesurer avant de le souder\u00a0: de {low} à {high}',
   'leaflet.measures': 'Mesure environ {value} entre ses fils',
   'leaflet.measures-assumed': 'Supposé\u00a0: {value} entre ses fils\u00a0; mesurer et noter la valeur',
+  'leaflet.measures-coils':
+    '{assumed, select, yes {Supposé, avant de relier ses fils\u00a0; mesurer et noter les valeurs} other {Mesure, avant de relier ses fils}}\u00a0: {coils}',
+  'leaflet.coil-measures': '{from} à {to}, environ {value}',
   'leaflet.assumed-say':
     'La résistance de ces micros est supposée\u00a0: {pickups}. Les mesures avec eux peuvent différer\u00a0; les comparer à ce qui a été mesuré entre leurs fils.',
   'leaflet.lugs':
     '{count, plural, one {# cosse} other {# cosses}}\u00a0: {names}{cased, select, yes {\u00a0; en plus, en métal\u00a0: {case}} other {}}',
   'leaflet.jack-lugs':
     'Pointe\u00a0: le contact qui touche le bout de la fiche.{ring, select, yes { Anneau\u00a0: le contact qui touche la partie médiane de la fiche.} other {}} Corps\u00a0: la cosse reliée au filetage de la prise',
+  'leaflet.frame-lug': 'Ce métal est le corps du commutateur, ou la cosse qui y est reliée',
   'leaflet.not-in-kit': 'pas dans le kit',
   'leaflet.ground-point':
     'L’endroit de l’instrument où va ce fil de masse, par exemple le chevalet, le cordier ou le blindage de la cavité. Les dessins le montrent comme une cosse, 1\u00a0: il n’y a là aucune cosse à souder',
@@ -346,19 +362,23 @@ export const fr: Messages = {
   'orient.hold':
     '{side, select, component {Les dessins montrent potentiomètres et commutateurs du côté de l’axe ou du levier, comme si les cosses se voyaient à travers.} other {Les dessins montrent potentiomètres et commutateurs du côté de leurs cosses\u00a0: tenir chaque pièce cosses vers soi, axe ou levier vers l’arrière.}} Sur les pièces du kit, les cosses peuvent être disposées autrement\u00a0: se fier aux lignes suivantes.',
   'orient.pot':
-    'Potentiomètre\u00a0: tenu axe vers soi et cosses vers le bas, ses cosses sont 1, 2, 3 de gauche à droite. Vues de derrière, elles sont 3, 2, 1.',
+    '{side, select, component {Potentiomètre\u00a0: tenu axe vers soi et cosses vers le bas, ses cosses sont 1, 2, 3 de gauche à droite. Vues de derrière, elles sont 3, 2, 1.} other {Potentiomètre\u00a0: tenu ainsi, cosses vers le bas, ses cosses sont 3, 2, 1 de gauche à droite. Vues du côté de l’axe, elles sont 1, 2, 3.}}',
   'orient.full':
     '{controls}\u00a0: sur 10 à fond en sens {end, select, clockwise {horaire} other {antihoraire}}, vu du côté de l’axe\u00a0; sur 0 à l’autre butée.',
   'orient.lever':
-    '{switch}\u00a0: la position 1 est le bout de course du levier côté chevalet, la position {last} le bout côté manche. Si la vérification qui suit ne correspond pas, retourner le sélecteur.',
+    '{switch}\u00a0: la position 1 est le bout de course du levier côté chevalet, la position {last} le bout côté manche.',
   'orient.shaft':
     '{switch}\u00a0: en position 1, l’axe est à fond en sens antihoraire, vu du côté de l’axe\u00a0; compter les positions dans le sens horaire à partir de là.',
   'orient.toggle':
     '{switch}\u00a0: «\u00a0en haut\u00a0» et «\u00a0en bas\u00a0» disent où est le {moves, select, slider {curseur} other {levier}} quand la cosse {upper} est au-dessus de la cosse {lower}, comme sur le dessin.',
   'orient.check': 'À vérifier au multimètre avant de souder sur {switch}\u00a0: {contacts}.',
   'orient.contact': '{position}, moins de 1\u00a0Ω entre {pairs}',
+  'orient.turn':
+    'Si le multimètre indique plutôt les cosses de l’autre bout, recompter les cosses d’après le plan\u00a0; si elles étaient justes, retourner le sélecteur.',
   'orient.commons':
-    'Cosses communes\u00a0: {lugs}. Tenir une pointe sur une cosse commune et chercher avec l’autre à quelle cosse elle est reliée.',
+    'Sur {switch}, tenir une pointe sur {named, select, no {la cosse commune} other {une cosse commune ({lugs})}} et chercher avec l’autre à quelle cosse elle est reliée.',
+  'orient.coils':
+    '{pickups}\u00a0: les fils sont les deux bouts de chaque bobine, son début et sa fin ({coils})\u00a0; {braid} est la tresse nue. Le fabricant du micro dit quel fil est lequel\u00a0; les couleurs changent d’un fabricant à l’autre. Vérifier au multimètre\u00a0: les deux fils d’une bobine affichent sa résistance, comme dans la liste des pièces, et des fils de bobines différentes affichent ouvert. Aucun multimètre ne distingue début et fin\u00a0: s’ils sont inversés, voir «\u00a0{fault}\u00a0» dans le tableau des défauts.',
   'leaflet.tools': 'Outils',
   'tool.iron': 'Fer à souder de 30 à 60\u00a0W avec support, éponge humide ou laine de laiton',
   'tool.case': 'Panne large et papier de verre fin, pour les soudures sur un boîtier en métal',
@@ -389,6 +409,8 @@ export const fr: Messages = {
   'leaflet.steps': 'Soudure',
   'leaflet.steps-say':
     'Accrocher chaque fil et chaque patte dans sa cosse avant de souder, pour que la liaison tienne seule. Chauffer ensemble la cosse et le fil, puis apporter la soudure sur eux et non sur le fer. Cocher chaque liaison faite.',
+  'leaflet.how-say':
+    'Torsader et étamer le bout nu d’un fil multibrin avant de l’accrocher. Sur une cosse, deux à trois secondes de chauffe suffisent. Couper ce qui dépasse une fois la soudure figée. Pour défaire une soudure, la fondre et l’aspirer avec la pompe ou la tresse à dessouder.',
   'leaflet.hold-say':
     'Avant la première soudure, fixer potentiomètres et commutateurs à leurs distances réelles, sur la plaque ou sur un carton percé\u00a0: les dessins ne sont pas à l’échelle.{bridging, select, none {} other { C’est le plus important là où les pattes d’un composant relient deux pièces\u00a0: {bridging}.}}',
   'leaflet.case-say':
@@ -409,12 +431,14 @@ export const fr: Messages = {
   'leaflet.strip': 'dénuder {length}',
   'leaflet.trim': 'couper à longueur',
   'leaflet.strip-say':
-    'Dénuder chaque fil sur {length} aux deux bouts\u00a0; les longueurs en tiennent compte. Les dessins ne sont pas à l’échelle. Les fils des micros ne sont pas dans la liste\u00a0: les couper à la bonne longueur.',
+    'Mesurer sur l’instrument avant de couper\u00a0: les dessins ne sont pas à l’échelle. Dénuder chaque fil sur {length} aux deux bouts\u00a0; les longueurs en tiennent compte. Les fils des micros ne sont pas dans la liste\u00a0: les couper à la bonne longueur.',
   'leaflet.estimated-say':
-    '≈ est une estimation\u00a0: la distance sur l’instrument et {percent}\u00a0% de plus, avec les deux bouts dénudés, arrondie aux {length} supérieurs. Mesurer sur l’instrument avant de couper.',
+    '≈ est une estimation\u00a0: la distance sur l’instrument et {percent}\u00a0% de plus, avec les deux bouts dénudés, arrondie aux {length} supérieurs.',
   'leaflet.extend-for': '{component} (environ {length})',
   'leaflet.extend-say':
-    'Pattes peut-être trop courtes pour aller d’une cosse à l’autre\u00a0: {components}. Prolonger une telle patte avec un bout de fil, et gainer la patte et la nouvelle soudure.',
+    'Pattes peut-être trop courtes pour aller d’une cosse à l’autre\u00a0: {components}. L’étape qui les soude dit comment en prolonger une.',
+  'leaflet.extend-step':
+    '{components}\u00a0: si les pattes n’atteignent pas leur cosse, poser le bout de fil le long d’une patte sur 10\u00a0mm et les souder ensemble. Glisser la gaine sur la patte et la soudure, puis amener le bout libre à sa cosse.',
   'leaflet.extending-wire': 'Fil pour prolonger des pattes',
   'leaflet.probes': 'Pointes de touche',
   'leaflet.probes-at': 'Pointe de touche rouge sur {from}, noire sur {to}.',
@@ -427,6 +451,8 @@ export const fr: Messages = {
   'leaflet.test-before': 'Essai avant le montage des micros',
   'leaflet.test-before-say':
     'Mesurer la résistance à la prise, rien de branché. Ne pas continuer avant que toutes les mesures soient justes\u00a0: c’est maintenant qu’un défaut est le plus facile à trouver. Les valeurs valent pour des pièces dans leurs tolérances, de 10 à 30\u00a0°C.',
+  'leaflet.test-wrong':
+    'Si une mesure est fausse, comparer chaque liaison de cette position au plan\u00a0: ouvert veut dire qu’il en manque une, trop peu que deux se touchent ou qu’un fil est à la mauvaise cosse. Voir aussi «\u00a0{faults}\u00a0».',
   'leaflet.test-finished': 'Essai une fois tout soudé',
   'leaflet.test-finished-say':
     'Mesurer encore à la prise, maintenant avec les micros. La résistance d’un micro change avec la température\u00a0; les limites en tiennent compte.',
@@ -442,9 +468,9 @@ export const fr: Messages = {
   'fit.tap':
     'Dans chaque position, tapoter chaque micro avec un petit tournevis en acier, tenu fermement car l’aimant l’attire. On l’entend nettement sur les micros actifs dans cette position, à peine ou pas du tout sur les autres.',
   'fit.tone':
-    'Tourner de 10 à 0, dans une position où il agit\u00a0: {controls}. Les aigus doivent disparaître\u00a0; cela prouve les soudures de {components}.',
+    'Tourner chaque réglage de tonalité ({controls}) de 10 à 0, dans une position où il agit\u00a0: les aigus doivent disparaître. Cela prouve les soudures de {components}.',
   'fit.stop':
-    'Si les parties métalliques picotent au toucher, ou si l’amplificateur ronfle fort, débrancher aussitôt et ne pas jouer\u00a0: faire vérifier l’amplificateur et la mise à la terre par un électricien agréé. Suivre son avis, même contre cette notice.',
+    'Si les parties métalliques picotent au toucher, débrancher aussitôt et ne pas jouer\u00a0: faire vérifier l’amplificateur et la mise à la terre par un électricien agréé. Si l’amplificateur ronfle fort, débrancher aussi et vérifier d’abord la prise, voir «\u00a0{faults}\u00a0». Suivre l’avis de l’électricien, même contre cette notice.',
   'leaflet.number': 'N°',
   'leaflet.rings-say':
     'Chaque étape a son dessin\u00a0: les nouvelles liaisons y sont épaisses, celles déjà faites fines. Les lettres sur un fil sont le code de sa couleur.',
@@ -452,7 +478,7 @@ export const fr: Messages = {
     'Le numéro à un bout est celui de la liste. Il est sur le fil, ou à côté avec un trait fin jusqu’au bout.',
   'rings.black': 'Numéro blanc sur noir\u00a0: souder ce bout à cette étape.',
   'rings.white':
-    'Numéro noir sur blanc\u00a0: accrocher ce bout seulement. Il est soudé plus tard, avec ce qui vient encore à cette cosse. Jusque-là, il a un anneau ouvert d’un côté.',
+    'Numéro noir sur blanc\u00a0: accrocher ce bout seulement. Il est soudé plus tard, avec ce qui vient encore à cette cosse. Jusque-là, il est dessiné comme un anneau ouvert d’un côté.',
   'rings.none':
     'Pas de numéro\u00a0: rien à souder là, comme où une patte sort de son composant et un fil de son micro, à une cosse pliée et à un bout qui reste libre.',
 
@@ -466,7 +492,7 @@ export const fr: Messages = {
   'leaflet.always': 'toujours',
   'leaflet.loads': 'La charge de chaque micro',
   'leaflet.loads-say':
-    'Charge continue\u00a0: résistance entre les fils du micro, tous les micros débranchés. Charge de signal\u00a0: la même à {frequency}{toned, select, yes {, avec le réglage de tonalité et son condensateur} other {}}. Tous les réglages sur 10. La dernière colonne compare la charge de signal à la charge prévue.',
+    'Ce sont les valeurs prévues de ce kit, non des défauts. Charge continue\u00a0: résistance entre les fils du micro, tous les micros débranchés. Charge de signal\u00a0: la même à {frequency}{toned, select, yes {, avec le réglage de tonalité et son condensateur} other {}}. Tous les réglages sur 10. La dernière colonne compare la charge de signal à la charge prévue.',
   'leaflet.designed-say':
     'Charges prévues (charge continue, charge de signal)\u00a0: {loads}. Un micro utilisé seul sonne comme prévu si ses charges sont proches de ces valeurs. Plus d’ohms le rendent plus brillant, moins d’ohms le rendent plus sourd.',
   'leaflet.quieter-say':
@@ -489,18 +515,30 @@ export const fr: Messages = {
   'fault.one': 'Un micro est muet',
   'fault.one-cause': 'Un de ses fils n’est pas bien soudé. Fils chauds\u00a0: {places}',
   'fault.one-remedy':
-    'Comparer la mesure à la prise dans sa position avec le dernier essai\u00a0; ressouder ses deux fils.',
+    'Comparer la mesure à la prise dans sa position avec le dernier essai\u00a0; ressouder {leads, select, all {tous ses} other {ses deux}} fils.',
   'fault.thin': 'Son mince et faible de micros qui sonnent ensemble\u00a0: {pickups}',
   'fault.thin-cause': 'En opposition de phase\u00a0: les deux fils d’un micro sont inversés',
   'fault.thin-remedy':
     'Comparer fil chaud et masse de chacun avec le plan et échanger les deux fils inversés.',
+  'fault.coils': 'Un micro à quatre fils a un son mince et faible',
+  'fault.coils-cause':
+    'Seul\u00a0: début et fin d’une de ses bobines sont inversés. Seulement avec un autre micro\u00a0: ceux de ses deux bobines',
+  'fault.coils-remedy':
+    'Comparer ses fils aux indications du fabricant et échanger début et fin de cette bobine, ou des deux.',
+  'fault.split':
+    '{pickups}\u00a0: le passage à une seule bobine est sans effet, ou se fait dans la mauvaise position',
+  'fault.split-cause':
+    'Un fil là où les deux bobines se rejoignent est à la mauvaise cosse du commutateur, ou mal soudé',
+  'fault.split-remedy':
+    'Comparer les mesures à la prise, avec une bobine et avec les deux, au dernier essai, puis les cosses de ce commutateur au plan.',
   'fault.hum': 'Le ronflement ne diminue pas quand on touche les cordes',
   'fault.hum-cause': '{point} n’est pas relié à la masse',
   'fault.hum-remedy':
     'Mesurer des cordes au corps de la prise\u00a0: moins de 1\u00a0Ω est correct. Sinon, ressouder le fil de {point}.',
   'fault.buzz': 'Fort ronflement, plus fort quand on touche du métal',
   'fault.buzz-cause': 'Les fils de la pointe et du corps de {jack} sont inversés',
-  'fault.buzz-remedy': 'Débrancher d’abord. Échanger les deux fils\u00a0: la masse va sur le corps.',
+  'fault.buzz-remedy':
+    'Débrancher aussitôt et ne pas jouer. Au multimètre, le corps de {jack}, et non la pointe, doit afficher moins de 1\u00a0Ω vers les fils de masse\u00a0; sinon, échanger les deux fils. Si c’est déjà le cas, faire vérifier l’amplificateur et la mise à la terre par un électricien agréé.',
   'fault.volume': '{controls}\u00a0: fonctionne à l’envers ou pas du tout',
   'fault.volume-cause': 'Les liaisons de deux cosses sont inversées, ou la liaison à la masse ne conduit pas',
   'fault.volume-remedy': 'Comparer ses trois cosses avec le plan. Attention au côté d’où il est vu.',

@@ -1,13 +1,13 @@
 /** The tests of the soldering, worked by hand with the series and the parallel law (Kuphaldt, Lessons in Electric Circuits I, ch. 5), and in words. */
-import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { jackTests, meterHints, stepTests } from '../../src/annotate/step-tests.ts';
-import { readKit } from '../../src/describe/read.ts';
+import { endName } from '../../src/annotate/step-words.ts';
+import { loadKit } from '../../src/files/load.ts';
 import { languages } from '../../src/messages/language.ts';
 import { buildCircuit } from '../../src/solve/build.ts';
 
-function sample(name: string) {
-  const { kit } = readKit(readFileSync(`samples/${name}.yaml`, 'utf8'), name);
+async function sample(name: string) {
+  const { kit } = await loadKit(`samples/${name}.yaml`);
   if (!kit) throw new Error(`${name} does not read`);
   return buildCircuit(kit);
 }
@@ -15,7 +15,9 @@ function sample(name: string) {
 const par = (...ohms: number[]): number => 1 / ohms.reduce((sum, r) => sum + 1 / r, 0);
 const near = (value: number | undefined, wanted: number): void =>
   expect(Math.abs((value ?? Number.NaN) / wanted - 1)).toBeLessThan(1e-9);
-const kestrel = sample('kestrel-hss');
+const kestrel = await sample('kestrel-hss');
+const SPLIT = 'circuits/hh-toggle-3-1v1t-split';
+const split = stepTests(await sample(SPLIT));
 const joint = (from: string, to: string): number =>
   kestrel.joints.findIndex(
     (one) => `${one.from.part}.${one.from.lug}` === from && `${one.to.part}.${one.to.lug}` === to,
@@ -41,8 +43,8 @@ describe('HSS, five-way lever', () => {
     });
     expect(test?.wrong).toEqual([
       'If it reads open, check these connections and solder them again: Volume lug 2 – Output tip.',
-      'If it reads below 1 Ω, look for a solder bridge or a loose wire strand between Volume lug 2 and Volume lug 1, Volume lug 2 and Volume case, Output tip and Output sleeve.',
-      'If it reads another value, check the value of this part: Volume.',
+      'If it reads below 1 Ω, look for a solder bridge or a loose wire strand, first between Volume lug 2 and Volume lug 1, Volume lug 2 and Volume case, Output tip and Output sleeve.',
+      'If it reads another value, check the lugs, then the value of this part: Volume.',
     ]);
   });
 
@@ -90,6 +92,55 @@ describe('HSS, five-way lever', () => {
     expect(finished[4]?.volumeFull).toMatch(ohms(par(500, 470, 5.7)));
     expect(finished[4]?.position).toBe('Selector in position 5');
   });
+});
+
+describe('what an earlier test has not shown to be right stays under suspicion', () => {
+  const wrongAt = (step: number, test: number) => split[step - 1]?.tests[test - 1]?.wrong.join(' ') ?? '';
+
+  // By hand: the last reading goes from the bridge's hot lug through both of its coils and b-start to ground, which no reading went before.
+  it('a joint of an earlier step, which is then not said to be proved by no reading', () => {
+    expect(wrongAt(6, 1)).toContain('solder them again: Bridge b-start – Volume case, Tone B2');
+    expect(split[4]?.byEye).toContain('Bridge shield – Volume case');
+    expect(split[4]?.byEye).not.toContain('b-start');
+  });
+
+  // By hand: with the volume on 10 all these lugs are joined to the tip, or to the sleeve; step 3, which solders two of them, reads shorts alone.
+  it('two lugs that were soldered in an earlier step', () => {
+    expect(wrongAt(4, 1)).toContain('Volume lug 3 and Volume case');
+    expect(wrongAt(4, 1)).toContain('Tone lug 1 and Tone case');
+  });
+
+  it('where no two such lugs lie side by side, the wires are followed', () =>
+    expect(wrongAt(6, 1)).toContain('If it reads below 1 Ω, follow the wires from both probes'));
+
+  it('and what one has shown is named no more', async () => {
+    const last =
+      stepTests(await sample('osprey-hsh'))[5]
+        ?.tests.at(-1)
+        ?.wrong.join(' ') ?? '';
+    expect(last).toContain('first between Bridge hot and Bridge ground.');
+  });
+
+  it.each(['osprey-hsh', 'heron-ss', SPLIT, 'circuits/hsh-lever-5-1v1t-auto-split'])(
+    '%s: each joint that changes a reading is named with it, or in an earlier step',
+    async (name) => {
+      const circuit = await sample(name);
+      const named = (i: number): string => {
+        const end = (one: 'from' | 'to') => circuit.joints[i]?.[one];
+        const words = [end('from'), end('to')].map((one) =>
+          endName(circuit, 'en', one ?? { part: '', lug: '' }),
+        );
+        return words.join(' – ');
+      };
+      const before: string[] = [];
+      for (const { tests } of stepTests(circuit)) {
+        for (const { reading, wrong } of tests)
+          for (const i of reading.missing.flatMap(({ joints }) => joints))
+            expect([...before, ...wrong].some((words) => words.includes(named(i)))).toBe(true);
+        before.push(...tests.flatMap(({ wrong }) => wrong));
+      }
+    },
+  );
 });
 
 describe.each(languages)('in %s', (language) => {

@@ -267,7 +267,7 @@ describe('what only some kits have', () => {
     expect(plain).toContain('screwdriver');
     // What no meter proves is heard: only where there is a tone control.
     expect(whole).toContain(
-      'in which it acts: Tone 1, Tone 2. The treble must disappear; this proves the soldering of Tone cap.',
+      'in which it acts (Tone 1, Tone 2): the treble must disappear. This proves the soldering of Tone cap.',
     );
     expect(plain).not.toContain('treble');
   });
