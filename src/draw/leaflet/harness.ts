@@ -13,8 +13,10 @@ import type { Sheet } from '../sheet.ts';
 import type { Theme } from '../theme.ts';
 import { leavesBody } from '../wires.ts';
 import { lengthOf, pointAt, runsOf } from './beads.ts';
+import { keptClear } from './kept-clear.ts';
+import { type Tag, tagsOf } from './lug-tags.ts';
 import { type Words, wordsIn } from './names.ts';
-import { outside, roomOf, type Tag, tagsOf } from './tags.ts';
+import { outside, roomOf } from './tags.ts';
 
 /** Of a joint: not there yet, made before, made now, or as it is where none is told from another. */
 export type Made = 'absent' | 'before' | 'new' | 'plain';
@@ -83,13 +85,17 @@ export function harnessOf(scene: Scene): Harness {
   const parts = sheet.placement.parts.filter(({ part }) => !is(part, 'component') || soldered.has(part.name));
   const tags = new Map(
     parts
-      .flatMap((placed) => tagsOf(placed, type, concerned.has(placed.part.name), sheet.language))
+      .flatMap((placed) => tagsOf(placed, type, concerned.has(placed.part.name), sheet))
       .map((tag) => [tag.id, tag] as const),
   );
+  const cut = wires.map(({ joint: { from, to }, points }) =>
+    outside(points, tags.get(lugIdOf(from))?.rect, tags.get(lugIdOf(to))?.rect),
+  );
+  const clear = keptClear(cut, wires, made, tags);
   const paths = wires.map((wire, i) => {
-    const { from, to } = wire.joint;
-    const points = outside(wire.points, tags.get(lugIdOf(from))?.rect, tags.get(lugIdOf(to))?.rect);
+    const points = nth(clear, i);
     if (made[i] === 'plain') return points;
+    const { from, to } = wire.joint;
     return [...bodyEnd(parts, wire, from, points[0]), ...points, ...bodyEnd(parts, wire, to, points.at(-1))];
   });
   const told = scene.told ?? toldIn(scene, parts, tags, paths);

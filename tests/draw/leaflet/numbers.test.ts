@@ -9,6 +9,7 @@ import { read } from '../../truth/reader.ts';
 import { placed, placedKit } from './kits.ts';
 import { oddKits } from './odd.ts';
 import { crowdedNamesIn, overlapsIn, strayedNumbersIn } from './overlaps.ts';
+import { throughIn } from './through.ts';
 
 /** What a page leaves for a drawing, millimetres, and how high it is where it is crowded. */
 const ROOMS = {
@@ -46,6 +47,18 @@ it.each(all)('%s on A4: nothing lies on anything', async (name) => {
 it.each(all)('%s on A5: nothing lies on anything', async (name) => {
   expect(errorsIn(await figuresOf(name, 'A5'))).toEqual([]);
 });
+
+it.each(all)(
+  '%s: no wire runs through a lug or the solder of a joint that it does not end at',
+  async (name) => {
+    for (const paper of ['A4', 'A5'] as const) {
+      const through = (await figuresOf(name, paper)).flatMap(({ svg }, i) =>
+        throughIn(svg).map((error) => `${paper}, step ${i + 1}: ${error}`),
+      );
+      expect(through).toEqual([]);
+    }
+  },
+);
 
 /** Numbers that stand nearer to another joint's end than to their own, where lines lie too close for any other place. */
 const STRAYED: Readonly<Record<string, number>> = { 'kestrel-hss': 5, 'osprey-hsh': 7 };
