@@ -133,3 +133,13 @@ export const runsOf = (points: readonly Point[], width: number): readonly Rect[]
       height: Math.abs(a.y - b.y) + width,
     };
   });
+
+/** A line without so much of one of its ends, of which at most half of the stretch there is taken. */
+export function shorter(points: readonly Point[], end: 'from' | 'to', by: number): readonly Point[] {
+  const path = end === 'from' ? points : [...points].reverse();
+  const [a, b] = path;
+  if (!a || !b || far(a, b) === 0) return points;
+  const share = Math.min(by / far(a, b), 0.5);
+  const cut = [{ x: a.x + (b.x - a.x) * share, y: a.y + (b.y - a.y) * share }, ...path.slice(1)];
+  return end === 'from' ? cut : cut.reverse();
+}

@@ -11,8 +11,8 @@ import { rectToSheet } from '../../place/frame.ts';
 import type { PlacedPart, PlacedWire } from '../../place/placement.ts';
 import type { Sheet } from '../sheet.ts';
 import type { Theme } from '../theme.ts';
-import { leavesBody } from '../wires.ts';
-import { lengthOf, pointAt, runsOf } from './beads.ts';
+import { lengthOf, pointAt, runsOf, shorter } from './beads.ts';
+import { type EndName, freeEnds } from './joint-ends.ts';
 import { keptClear } from './kept-clear.ts';
 import { type Tag, tagsOf } from './lug-tags.ts';
 import { type Words, wordsIn } from './names.ts';
@@ -71,9 +71,8 @@ export const wordsOf = (
   ...placed.outline.lugs.flatMap(({ lug }) => harness.tags.get(lugId(placed.part.name, lug))?.rect ?? []),
 ];
 
-/** Either end of a joint. */
-export type EndName = 'from' | 'to';
-export const endNames = ['from', 'to'] as const;
+/** How far before its lug a wire ends that stays free on the bench, drawing units. */
+const FREE = 8;
 
 export function harnessOf(scene: Scene): Harness {
   const { sheet, made, concerned, type } = scene;
@@ -96,7 +95,8 @@ export function harnessOf(scene: Scene): Harness {
     const points = nth(clear, i);
     if (made[i] === 'plain') return points;
     const { from, to } = wire.joint;
-    return [...bodyEnd(parts, wire, from, points[0]), ...points, ...bodyEnd(parts, wire, to, points.at(-1))];
+    const open = freeEnds(sheet.placement, i).reduce((path, end) => shorter(path, end, FREE), points);
+    return [...bodyEnd(parts, wire, from, open[0]), ...open, ...bodyEnd(parts, wire, to, open.at(-1))];
   });
   const told = scene.told ?? toldIn(scene, parts, tags, paths);
   const harness = { ...scene, parts, tags, paths, told };
@@ -160,10 +160,6 @@ export function extentOf(harness: Harness): readonly Rect[] {
 /** What a part's body and its tags take up on the sheet. */
 export const roomsOf = ({ frame, outline }: PlacedPart): readonly Rect[] =>
   [outline.body, ...outline.lugs.map(({ tag }) => tag)].map((rect) => rectToSheet(frame, rect));
-
-/** A joint's ends that are soldered: all but where a component leg leaves its body. */
-export const solderedEnds = (wires: readonly PlacedWire[], wire: PlacedWire): readonly EndName[] =>
-  endNames.filter((end) => !leavesBody(wires, wire, wire.joint[end]));
 
 /** Radius of the dot at the end of a new joint, and of one that is only hooked; on a short line dots are smaller, so that two are told apart. */
 const DOT = { new: 4.4, before: 2.4, hooked: 4.4 } as const;

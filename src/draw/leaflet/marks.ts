@@ -12,7 +12,8 @@ import { type Care, pointAt, runsOf, spotsAside, spotsFar, spotsOnLine } from '.
 import { codeAside, codeOnLine, codeRect } from './codes.ts';
 import { drawEnd } from './ends.ts';
 import type { Frame } from './figure.ts';
-import { dotAt, type EndName, endNames, type Harness, slotsOf, solderedEnds } from './harness.ts';
+import { dotAt, type Harness, slotsOf } from './harness.ts';
+import { type EndName, endNames, solderedEnds } from './joint-ends.ts';
 import { nearnessIn } from './nearness.ts';
 import { choiceOf, costTogether, NEVER, type Obstacle, type Spot, settled } from './spots.ts';
 import type { FigureStep } from './step.ts';
@@ -213,7 +214,7 @@ function obstaclesOf(harness: Harness) {
       : { rect, hidden: PRICE.face, crossed: PRICE.across.face };
   });
   const tips = there.flatMap((joint) =>
-    solderedEnds(wires, nth(wires, joint)).map((end) => {
+    solderedEnds(sheet.placement, joint).map((end) => {
       const { x, y, radius } = dotAt(harness, joint, end);
       const size = 2 * radius + (made[joint] === 'new' ? 5 : 0);
       return around(x, y, size, size);

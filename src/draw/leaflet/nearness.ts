@@ -2,7 +2,8 @@
 import { lugIdOf } from '../../circuit/circuit.ts';
 import type { Point, Rect } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
-import { dotAt, type EndName, type Harness, solderedEnds } from './harness.ts';
+import { dotAt, type Harness } from './harness.ts';
+import { type EndName, solderedEnds } from './joint-ends.ts';
 import type { Spot } from './spots.ts';
 
 /** By how much nearer its own end is to be, as a factor and in drawing units. */
@@ -19,10 +20,10 @@ const apart = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
 export function nearnessIn(harness: Harness) {
   const { sheet, made, tags, concerned, parts } = harness;
   const { wires } = sheet.placement;
-  const ends = wires.flatMap((wire, joint) =>
+  const ends = wires.flatMap((_, joint) =>
     made[joint] === 'absent'
       ? []
-      : solderedEnds(wires, wire).map((end) => ({ joint, end, tip: dotAt(harness, joint, end) })),
+      : solderedEnds(sheet.placement, joint).map((end) => ({ joint, end, tip: dotAt(harness, joint, end) })),
   );
   const lugs = parts
     .filter(({ part }) => concerned.has(part.name))

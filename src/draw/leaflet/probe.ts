@@ -1,7 +1,7 @@
 /** A multimeter's probe: a needle whose tip touches a lug, a handle, and a flag that says which probe it is. */
-import { lugId } from '../../circuit/circuit.ts';
+import { lugId, lugIdOf } from '../../circuit/circuit.ts';
 import { around, centreOf, overlaps, type Point, type Rect } from '../../common/geometry.ts';
-import { must } from '../../common/must.ts';
+import { must, nth } from '../../common/must.ts';
 import { textWidth } from '../../common/text.ts';
 import { rectToSheet } from '../../place/frame.ts';
 import type { Pen } from '../pen.ts';
@@ -9,6 +9,7 @@ import { LINE, type Theme } from '../theme.ts';
 import { pathsAt } from './alone.ts';
 import { runsOf } from './beads.ts';
 import type { Harness } from './harness.ts';
+import { freeEnds } from './joint-ends.ts';
 
 export interface Probe {
   readonly tip: Point;
@@ -87,16 +88,30 @@ const widened = ({ x, y, width, height }: Rect, by: number): Rect => ({
   height: height + 2 * by,
 });
 
-function* spotsOf({ parts, tags, type }: Harness, id: string, words: string): Generator<Probe> {
+/** The end of the wire to a lug that stays free on the bench: there a probe is held to the wire. */
+function freeEndAt({ sheet: { placement }, made, paths }: Harness, id: string): Point | undefined {
+  for (const [i, { joint }] of placement.wires.entries()) {
+    if (made[i] === 'absent') continue;
+    const end = freeEnds(placement, i).find((one) => lugIdOf(joint[one]) === id);
+    if (end !== undefined) return nth(paths, i).at(end === 'from' ? 0 : -1);
+  }
+  return undefined;
+}
+
+function* spotsOf(harness: Harness, id: string, words: string): Generator<Probe> {
+  const { parts, tags, type } = harness;
+  const free = freeEndAt(harness, id);
   const width = textWidth(words, type, 'bold') + SIZE.air * type;
   const height = SIZE.tall * type;
   for (const { part, frame, outline } of parts)
     for (const { lug, tag, surface } of outline.lugs) {
       if (lugId(part.name, lug) !== id) continue;
-      const rect = surface
-        ? rectToSheet(frame, outline.body)
-        : (tags.get(id)?.rect ?? rectToSheet(frame, tag));
-      const share = surface ? ON_CASE : 1;
+      const rect = free
+        ? around(free.x, free.y, 0, 0)
+        : surface
+          ? rectToSheet(frame, outline.body)
+          : (tags.get(id)?.rect ?? rectToSheet(frame, tag));
+      const share = surface && !free ? ON_CASE : 1;
       const { x, y } = centreOf(rect);
       for (const size of SIZE.needles)
         for (let way = 0; way < WAYS; way++) {
