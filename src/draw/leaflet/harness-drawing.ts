@@ -149,9 +149,11 @@ function drawPart(pen: Pen, id: string, placed: PlacedPart, harness: Harness, wi
   const still = group.still();
   const names = slotsOf(harness, placed).filter((name) => inside(roomOf(name), window));
   const [first] = names;
+  // What stands apart has words of its own.
+  const upon = names.filter(({ centre }) => centre.x === first?.centre.x);
   // A name that outgrows a low body gets a plate that has grown with it.
   if (first && !is(part, 'component')) {
-    const room = rectAbout(names.map(roomOf));
+    const room = rectAbout(upon.map(roomOf));
     const plate = around(first.centre.x, centreOf(room).y, room.width + type / 2, room.height + type / 3);
     if (plate.height > rectToSheet(frame, outline.body).height)
       still.rect(plate, { rx: 8, fill: theme.plate, stroke: theme.outline, 'stroke-width': kept(theme, 1) });

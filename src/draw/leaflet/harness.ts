@@ -12,14 +12,12 @@ import type { PlacedPart, PlacedWire } from '../../place/placement.ts';
 import type { Sheet } from '../sheet.ts';
 import type { Theme } from '../theme.ts';
 import { lengthOf, pointAt, runsOf, shorter } from './beads.ts';
-import { type EndName, freeEnds } from './joint-ends.ts';
+import { bodiesOf, inkOf } from './faces.ts';
+import { type EndName, freeEnds, type Made } from './joint-ends.ts';
 import { keptClear } from './kept-clear.ts';
 import { type Tag, tagsOf } from './lug-tags.ts';
 import { type Words, wordsIn } from './names.ts';
 import { outside, roomOf } from './tags.ts';
-
-/** Of a joint: not there yet, made before, made now, or as it is where none is told from another. */
-export type Made = 'absent' | 'before' | 'new' | 'plain';
 
 interface Scene {
   readonly sheet: Sheet;
@@ -72,7 +70,7 @@ export const wordsOf = (
 ];
 
 /** How far before its lug a wire ends that stays free on the bench, drawing units. */
-const FREE = 8;
+const FREE = 12;
 
 export function harnessOf(scene: Scene): Harness {
   const { sheet, made, concerned, type } = scene;
@@ -126,7 +124,7 @@ function toldIn(
     named ? parts.filter(({ part }) => named.has(part.name)) : parts,
     parts,
     type,
-    { wires, tags: [...tags.values()].map(({ rect }) => rect) },
+    { wires, tags: [...tags.values()].map(({ rect }) => rect), ink: inkOf(sheet) },
     values === 'all' ? 'all' : 'components',
   );
 }
@@ -157,9 +155,11 @@ export function extentOf(harness: Harness): readonly Rect[] {
   return [...bodies, ...words, ...lines];
 }
 
-/** What a part's body and its tags take up on the sheet. */
-export const roomsOf = ({ frame, outline }: PlacedPart): readonly Rect[] =>
-  [outline.body, ...outline.lugs.map(({ tag }) => tag)].map((rect) => rectToSheet(frame, rect));
+/** What a part's bodies and its tags take up on the sheet. */
+export const roomsOf = (placed: PlacedPart): readonly Rect[] => [
+  ...bodiesOf(placed),
+  ...placed.outline.lugs.map(({ tag }) => rectToSheet(placed.frame, tag)),
+];
 
 /** Radius of the dot at the end of a new joint, and of one that is only hooked; on a short line dots are smaller, so that two are told apart. */
 const DOT = { new: 4.4, before: 2.4, hooked: 4.4 } as const;

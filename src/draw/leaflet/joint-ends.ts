@@ -1,9 +1,12 @@
-/** Which ends of joints have solder in the figures of a leaflet. */
+/** What joints are in the figures of a leaflet: how far made, and soldered at which ends. */
 import { nth } from '../../common/must.ts';
 import { remembered } from '../../common/remembered.ts';
 import type { Placement } from '../../place/placement.ts';
 import { unsolderedEnds } from '../../soldering/ends.ts';
 import { leavesBody } from '../wires.ts';
+
+/** Of a joint: not there yet, made before, made now, or as it is where none is told from another. */
+export type Made = 'absent' | 'before' | 'new' | 'plain';
 
 /** Either end of a joint. */
 export type EndName = 'from' | 'to';

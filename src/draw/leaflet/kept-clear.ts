@@ -3,7 +3,7 @@ import { lugIdOf } from '../../circuit/circuit.ts';
 import type { Point, Rect } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
 import type { PlacedWire } from '../../place/placement.ts';
-import type { Made } from './harness.ts';
+import type { Made } from './joint-ends.ts';
 import type { Tag } from './lug-tags.ts';
 
 /**

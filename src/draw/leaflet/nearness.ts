@@ -9,7 +9,7 @@ import type { Spot } from './spots.ts';
 /** By how much nearer its own end is to be, as a factor and in drawing units. */
 const NEARER = { times: 1.1, by: 3 } as const;
 /** What it costs at all, and each unit that is lacking. A number on its own line is told by the line too. */
-const PRICE = { aside: { any: 300, unit: 15 }, onLine: { any: 60, unit: 4 } } as const;
+const PRICE = { aside: { any: 300, unit: 15 }, onLine: { any: 150, unit: 8 } } as const;
 
 /** Of a point from a rectangle, 0 inside. */
 const farFrom = (p: Point, { x, y, width, height }: Rect): number =>
