@@ -5,7 +5,7 @@ import { stepsOf } from '../../../src/annotate/steps.ts';
 import type { Prepared } from '../../../src/draw/compose.ts';
 import { stepFigures } from '../../../src/draw/leaflet/step-figure.ts';
 import { samples } from '../../truth/draw.ts';
-import { read } from '../../truth/reader.ts';
+import { inBox, read } from '../../truth/reader.ts';
 import { placed, placedKit } from './kits.ts';
 import { oddKits } from './odd.ts';
 import { crowdedNamesIn, overlapsIn, strayedNumbersIn } from './overlaps.ts';
@@ -106,4 +106,17 @@ it.each(samples)('%s: each new coloured wire has its code once in its step', asy
     count += wanted.length;
   }
   expect(count).toBeGreaterThan(3);
+});
+
+it('names the switch behind a push-pull pot, and has no solder at an end that stays free', async () => {
+  for (const paper of ['A4', 'A5'] as const)
+    for (const { svg } of await figuresOf('circuit/hh-toggle-3-1v1t-split', paper)) {
+      const { parts, circles } = read(svg);
+      const words = (name: string) => parts.find((part) => part.name === name)?.texts.map((one) => one.words);
+      expect(words('tone')?.filter((one) => one === 'Tone')).toHaveLength(2);
+      const point = parts.find(({ name }) => name === 'strings')?.rects.find(({ corner }) => corner === 5);
+      if (!point) throw new Error('no ground point');
+      const reach = { x: point.x - 6, y: point.y - 6, w: point.w + 12, h: point.h + 12 };
+      expect(circles.filter((one) => inBox(reach, one))).toEqual([]);
+    }
 });
