@@ -230,7 +230,7 @@ function own(points: readonly Point[]): readonly Obstacle[] {
 
 /** What is in the way of a mark of a joint, or of the number at one of its ends, whose solder is at `tip`. */
 function obstaclesOf(harness: Harness) {
-  const { parts, paths, made, sheet } = harness;
+  const { parts, paths, made, sheet, concerned } = harness;
   const { wires } = sheet.placement;
   const there = wires.flatMap((_, joint) => (made[joint] === 'absent' ? [] : [joint]));
   const words = harness.words.map((rect) => ({ rect, hidden: NEVER, crossed: NEVER }));
@@ -243,7 +243,11 @@ function obstaclesOf(harness: Harness) {
   );
   const ink = inkOf(sheet);
   const drawn: readonly Obstacle[] = parts.flatMap(({ part }) =>
-    (ink.get(part.name) ?? []).map((rect) => ({ rect, hidden: PRICE.ink, crossed: PRICE.across.ink })),
+    (concerned.has(part.name) ? (ink.get(part.name) ?? []) : []).map((rect) => ({
+      rect,
+      hidden: PRICE.ink,
+      crossed: PRICE.across.ink,
+    })),
   );
   const tips = there.flatMap((joint) =>
     solderedEnds(sheet.placement, joint).map((end) => {

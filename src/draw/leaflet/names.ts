@@ -44,7 +44,7 @@ const STEP = 8;
 const MOVES = { across: 9, down: 6 } as const;
 /** Letters that are left of a name that is shortened. */
 const SHORT = [20, 16, 12, 9, 7, 5, 3] as const;
-/** What it costs: other lines than in the wiring, to stand out of its part, each unit beyond it, on a wire of it, on another wire or too close to it; over what is drawn on its part, and over the symbol of a ground point; to be shortened, and each letter less; to leave a value out. */
+/** What it costs: other lines than in the wiring, to stand out of its part, each unit beyond it, on a wire of it, on another wire or too close to it; over the symbol of a ground point; to be shortened, and each letter less; to leave a value out. */
 const PRICE = {
   lines: 25,
   out: 100,
@@ -52,7 +52,6 @@ const PRICE = {
   ownWire: 400,
   wire: 3000,
   beside: 150,
-  ink: 20,
   symbol: 150,
   short: 2000,
   letter: 30,
@@ -87,9 +86,9 @@ export function wordsIn(
       ...bodies.flatMap(({ placed, rect }) =>
         placed === piece && !component ? [] : { rect, hidden: NEVER, crossed: 0 },
       ),
-      ...(ink.get(part.name) ?? []).map((rect) => ({
+      ...(is(part, 'ground-point') ? (ink.get(part.name) ?? []) : []).map((rect) => ({
         rect,
-        hidden: is(part, 'ground-point') ? PRICE.symbol : PRICE.ink,
+        hidden: PRICE.symbol,
         crossed: 0,
       })),
       ...wires.flatMap(({ ends, runs, beside }) => {
