@@ -2,7 +2,8 @@
 import { lugIdOf } from '../../circuit/circuit.ts';
 import type { Point, Rect } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
-import { type EndName, type Harness, wordsOf } from './harness.ts';
+import { type Harness, wordsOf } from './harness.ts';
+import type { EndName } from './joint-ends.ts';
 
 /** Parts by themselves, with the beginnings of their joints as far as a window shows them. */
 export function alone(harness: Harness, names: ReadonlySet<string>, window: Rect): Harness {

@@ -21,8 +21,8 @@ export interface Care {
 }
 const RINGS = [6.5, 10, 14, 20, 27, 35, 44, 54, 66] as const;
 const FAR_RINGS = [80, 96, 114, 134, 156, 180, 210, 240] as const;
-/** What a leader costs, each unit of its length; along its own line a unit costs 1, and past the middle more. And a leader along its own line, for which it could be taken. */
-const PRICE = { leader: 45, reach: 2, past: 3, along: 300 } as const;
+/** What a leader costs, each unit of its length; along its own line a unit costs 1, past the middle more, and beyond each line that crosses it so much. And a leader along its own line, for which it could be taken. */
+const PRICE = { leader: 45, reach: 2, past: 3, beyond: 180, along: 300 } as const;
 /** The cosine of the angle at which a leader is told from its line. */
 const APART = Math.cos(Math.PI / 7);
 
@@ -33,6 +33,7 @@ const roomAt = ({ x, y }: Point, radius: number): Rect =>
  * Spots for the number of an end on its own line.
  *
  * @param points the line's, from this end on
+ * @param crossings how far along it others cross it: a number beyond one is taken for that of a joint nearby
  * @param alike whether the other end's number is the same and looks the same, so that one may be taken for the other
  */
 export function* spotsOnLine(
@@ -40,6 +41,7 @@ export function* spotsOnLine(
   radius: number,
   alike: boolean,
   { step, farthest }: Care,
+  crossings: readonly number[],
 ): Generator<Spot> {
   const length = lengthOf(points);
   const most = alike ? length - radius - CLEAR : length / 2;
@@ -47,7 +49,12 @@ export function* spotsOnLine(
     const centre = pointAt(points, along);
     if (points.slice(1, -1).some((corner) => far(corner, centre) < radius + CORNER)) continue;
     const past = Math.max(0, along - length / 2);
-    yield { centre, room: roomAt(centre, radius), price: along + PRICE.past * past };
+    const beyond = crossings.filter((one) => one < along).length;
+    yield {
+      centre,
+      room: roomAt(centre, radius),
+      price: along + PRICE.past * past + PRICE.beyond * beyond,
+    };
   }
 }
 
@@ -133,3 +140,16 @@ export const runsOf = (points: readonly Point[], width: number): readonly Rect[]
       height: Math.abs(a.y - b.y) + width,
     };
   });
+
+/** A line without so much of one of its ends, but with at least half of it. */
+export function shorter(points: readonly Point[], end: 'from' | 'to', by: number): readonly Point[] {
+  const path = end === 'from' ? points : [...points].reverse();
+  const less = Math.min(by, lengthOf(path) / 2);
+  let passed = 0;
+  const rest = path.findIndex((p, i) => {
+    passed += i === 0 ? 0 : far(nth(path, i - 1), p);
+    return passed > less;
+  });
+  const cut = rest < 1 ? path : [pointAt(path, less), ...path.slice(rest)];
+  return end === 'from' ? cut : [...cut].reverse();
+}

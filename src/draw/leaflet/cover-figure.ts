@@ -8,8 +8,9 @@ import { drawFace, type Look, tagLook } from '../part.ts';
 import { Pen } from '../pen.ts';
 import { themes } from '../theme.ts';
 import { type Box, cropAbout, type Figure, figureOf, type PrintTheme, scaleIn } from './figure.ts';
-import { harnessOf, type Made, roomsOf } from './harness.ts';
+import { harnessOf, roomsOf } from './harness.ts';
 import { drawHarness } from './harness-drawing.ts';
+import type { Made } from './joint-ends.ts';
 
 const AIR = 8;
 

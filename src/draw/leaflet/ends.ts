@@ -5,7 +5,8 @@ import { nth } from '../../common/must.ts';
 import type { Pen } from '../pen.ts';
 import type { Theme } from '../theme.ts';
 import { pointAt } from './beads.ts';
-import { dotAt, type EndName, type Harness } from './harness.ts';
+import { dotAt, type Harness } from './harness.ts';
+import type { EndName } from './joint-ends.ts';
 
 /** Of ink about a dot's middle, and of paper about all of it, so that it is seen on a black wire too. */
 const RING = 2;

@@ -21,7 +21,8 @@ import { kept, LINE, type Theme } from '../theme.ts';
 import { drawSolder, heightOf, strokeAttributes, strokes, wirePath } from '../wires.ts';
 import { inkBeside, paperBeside } from './contour.ts';
 import { drawEnd } from './ends.ts';
-import { type EndName, type Harness, roomsOf, slotsOf, solderedEnds } from './harness.ts';
+import { type Harness, roomsOf, slotsOf } from './harness.ts';
+import { drawnEnds, type EndName, solderedEnds } from './joint-ends.ts';
 import { roomOf } from './tags.ts';
 
 /** Ink of what was made before, and of parts that are not concerned: dark enough to be left by a copier in black and white. */
@@ -101,7 +102,7 @@ export function drawHarness(pen: Pen, id: string, harness: Harness, window: Rect
     const group = groupOf(i);
     for (const one of lineOf(i)) group.stroke(pathOf(i), strokeAttributes(one));
     if (made[i] === 'plain')
-      for (const end of solderedEnds(wires, nth(wires, i))) drawSolder(group, endAt(harness, i, end), theme);
+      for (const end of drawnEnds(sheet.placement, i)) drawSolder(group, endAt(harness, i, end), theme);
   }
   // On top of what is new, so that two lines that meet at a lug are not taken for one that leads past it.
   for (const i of order) if (made[i] === 'before') drawEndsBefore(pen, again, harness, i, window);
@@ -109,10 +110,10 @@ export function drawHarness(pen: Pen, id: string, harness: Harness, window: Rect
 
 /** The ends of a joint that was made before. */
 function drawEndsBefore(pen: Pen, id: string, harness: Harness, joint: number, window: Rect): void {
-  const { wires } = harness.sheet.placement;
-  const wire = nth(wires, joint);
+  const { placement } = harness.sheet;
+  const wire = nth(placement.wires, joint);
   const shown = new Set(harness.parts.map(({ part }) => part.name));
-  const ends = solderedEnds(wires, wire).filter((end) => {
+  const ends = solderedEnds(placement, joint).filter((end) => {
     if (!shown.has(wire.joint[end].part)) return false;
     const { x, y } = endAt(harness, joint, end);
     // A line that leaves the window ends there without being joined to anything.
@@ -148,9 +149,11 @@ function drawPart(pen: Pen, id: string, placed: PlacedPart, harness: Harness, wi
   const still = group.still();
   const names = slotsOf(harness, placed).filter((name) => inside(roomOf(name), window));
   const [first] = names;
+  // What stands apart has words of its own.
+  const upon = names.filter(({ centre }) => centre.x === first?.centre.x);
   // A name that outgrows a low body gets a plate that has grown with it.
   if (first && !is(part, 'component')) {
-    const room = rectAbout(names.map(roomOf));
+    const room = rectAbout(upon.map(roomOf));
     const plate = around(first.centre.x, centreOf(room).y, room.width + type / 2, room.height + type / 3);
     if (plate.height > rectToSheet(frame, outline.body).height)
       still.rect(plate, { rx: 8, fill: theme.plate, stroke: theme.outline, 'stroke-width': kept(theme, 1) });

@@ -11,13 +11,13 @@ import { rectToSheet } from '../../place/frame.ts';
 import type { PlacedPart, PlacedWire } from '../../place/placement.ts';
 import type { Sheet } from '../sheet.ts';
 import type { Theme } from '../theme.ts';
-import { leavesBody } from '../wires.ts';
-import { lengthOf, pointAt, runsOf } from './beads.ts';
+import { lengthOf, pointAt, runsOf, shorter } from './beads.ts';
+import { bodiesOf, inkOf } from './faces.ts';
+import { type EndName, freeEnds, type Made } from './joint-ends.ts';
+import { keptClear } from './kept-clear.ts';
+import { type Tag, tagsOf } from './lug-tags.ts';
 import { type Words, wordsIn } from './names.ts';
-import { outside, roomOf, type Tag, tagsOf } from './tags.ts';
-
-/** Of a joint: not there yet, made before, made now, or as it is where none is told from another. */
-export type Made = 'absent' | 'before' | 'new' | 'plain';
+import { outside, roomOf } from './tags.ts';
 
 interface Scene {
   readonly sheet: Sheet;
@@ -69,9 +69,8 @@ export const wordsOf = (
   ...placed.outline.lugs.flatMap(({ lug }) => harness.tags.get(lugId(placed.part.name, lug))?.rect ?? []),
 ];
 
-/** Either end of a joint. */
-export type EndName = 'from' | 'to';
-export const endNames = ['from', 'to'] as const;
+/** How far before its lug a wire ends that stays free on the bench, drawing units. */
+const FREE = 12;
 
 export function harnessOf(scene: Scene): Harness {
   const { sheet, made, concerned, type } = scene;
@@ -83,14 +82,19 @@ export function harnessOf(scene: Scene): Harness {
   const parts = sheet.placement.parts.filter(({ part }) => !is(part, 'component') || soldered.has(part.name));
   const tags = new Map(
     parts
-      .flatMap((placed) => tagsOf(placed, type, concerned.has(placed.part.name), sheet.language))
+      .flatMap((placed) => tagsOf(placed, type, concerned.has(placed.part.name), sheet))
       .map((tag) => [tag.id, tag] as const),
   );
+  const cut = wires.map(({ joint: { from, to }, points }) =>
+    outside(points, tags.get(lugIdOf(from))?.rect, tags.get(lugIdOf(to))?.rect),
+  );
+  const clear = keptClear(cut, wires, made, tags);
   const paths = wires.map((wire, i) => {
-    const { from, to } = wire.joint;
-    const points = outside(wire.points, tags.get(lugIdOf(from))?.rect, tags.get(lugIdOf(to))?.rect);
+    const points = nth(clear, i);
     if (made[i] === 'plain') return points;
-    return [...bodyEnd(parts, wire, from, points[0]), ...points, ...bodyEnd(parts, wire, to, points.at(-1))];
+    const { from, to } = wire.joint;
+    const open = freeEnds(sheet.placement, i).reduce((path, end) => shorter(path, end, FREE), points);
+    return [...bodyEnd(parts, wire, from, open[0]), ...open, ...bodyEnd(parts, wire, to, open.at(-1))];
   });
   const told = scene.told ?? toldIn(scene, parts, tags, paths);
   const harness = { ...scene, parts, tags, paths, told };
@@ -120,7 +124,7 @@ function toldIn(
     named ? parts.filter(({ part }) => named.has(part.name)) : parts,
     parts,
     type,
-    { wires, tags: [...tags.values()].map(({ rect }) => rect) },
+    { wires, tags: [...tags.values()].map(({ rect }) => rect), ink: inkOf(sheet) },
     values === 'all' ? 'all' : 'components',
   );
 }
@@ -151,13 +155,11 @@ export function extentOf(harness: Harness): readonly Rect[] {
   return [...bodies, ...words, ...lines];
 }
 
-/** What a part's body and its tags take up on the sheet. */
-export const roomsOf = ({ frame, outline }: PlacedPart): readonly Rect[] =>
-  [outline.body, ...outline.lugs.map(({ tag }) => tag)].map((rect) => rectToSheet(frame, rect));
-
-/** A joint's ends that are soldered: all but where a component leg leaves its body. */
-export const solderedEnds = (wires: readonly PlacedWire[], wire: PlacedWire): readonly EndName[] =>
-  endNames.filter((end) => !leavesBody(wires, wire, wire.joint[end]));
+/** What a part's bodies and its tags take up on the sheet. */
+export const roomsOf = (placed: PlacedPart): readonly Rect[] => [
+  ...bodiesOf(placed),
+  ...placed.outline.lugs.map(({ tag }) => rectToSheet(placed.frame, tag)),
+];
 
 /** Radius of the dot at the end of a new joint, and of one that is only hooked; on a short line dots are smaller, so that two are told apart. */
 const DOT = { new: 4.4, before: 2.4, hooked: 4.4 } as const;

@@ -5,14 +5,16 @@
 import { around, inside, overlaps, type Point, type Rect, round2 } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
 import { is } from '../../parts/index.ts';
-import { rectToSheet } from '../../place/frame.ts';
+import { between } from '../../place/openings.ts';
 import { drawChip } from '../chips.ts';
 import type { Pen } from '../pen.ts';
 import { type Care, pointAt, runsOf, spotsAside, spotsFar, spotsOnLine } from './beads.ts';
 import { codeAside, codeOnLine, codeRect } from './codes.ts';
 import { drawEnd } from './ends.ts';
+import { bodiesOf, inkOf } from './faces.ts';
 import type { Frame } from './figure.ts';
-import { dotAt, type EndName, endNames, type Harness, slotsOf, solderedEnds } from './harness.ts';
+import { dotAt, type Harness, slotsOf } from './harness.ts';
+import { type EndName, endNames, solderedEnds } from './joint-ends.ts';
 import { nearnessIn } from './nearness.ts';
 import { choiceOf, costTogether, NEVER, type Obstacle, type Spot, settled } from './spots.ts';
 import type { FigureStep } from './step.ts';
@@ -33,12 +35,13 @@ const radiusOf = (type: number, numbers: readonly number[]): number =>
 
 /** Width of a line with its outline, near enough: a new one, and one made before. */
 const WIDE = { new: 14, before: 7 } as const;
-/** What it costs to lie on the face of a part, to lie on its own line though aside, and to lead across. */
+/** What it costs to lie on the face of a part and on each thing that is drawn there, to lie on its own line though aside, and to lead across. */
 const PRICE = {
   face: 60,
+  ink: 300,
   beside: 600,
   own: 2000,
-  across: { face: 150, body: 400, new: 250, before: 120, own: 60 },
+  across: { face: 150, ink: 40, body: 400, new: 250, before: 120, own: 60 },
 } as const;
 /** Of its own line that a leader may lie beside: where both begin. */
 const BEGINS = 16;
@@ -72,7 +75,7 @@ export function marksOf(harness: Harness, step: FigureStep, frame: Frame): Marks
       const points = end === 'from' ? path : [...path].reverse();
       return choice(
         [
-          near(spotsOnLine(points, radius, alike, search)),
+          near(spotsOnLine(points, radius, alike, search, crossingsAlong(harness, joint, points))),
           near(spotsAside(points, tip, radius, search)),
           near(spotsFar(points, tip, radius, search)),
         ],
@@ -154,7 +157,7 @@ function numberedEnds(harness: Harness, { details }: FigureStep): readonly Numbe
 }
 
 /** A spot that costs less hides nothing of importance. */
-const GOOD = 500;
+const GOOD = 700;
 
 /** How places are searched for, and how many a mark then chooses from. */
 interface Search extends Care {
@@ -183,6 +186,31 @@ function choice(
   return all.sort((a, b) => a.price - b.price);
 }
 
+/** How far along a joint's line others cross it. */
+function crossingsAlong(
+  { made, paths }: Harness,
+  joint: number,
+  points: readonly Point[],
+): readonly number[] {
+  let passed = 0;
+  return points.slice(1).flatMap((b, i) => {
+    const a = nth(points, i);
+    const found = paths.flatMap((path, other) =>
+      other === joint || made[other] === 'absent'
+        ? []
+        : path.slice(1).flatMap((d, k): readonly number[] => {
+            const c = nth(path, k);
+            const at = a.y === b.y ? { x: c.x, y: a.y } : { x: a.x, y: c.y };
+            return (a.y === b.y) !== (c.y === d.y) && between(a, b, at) && between(c, d, at)
+              ? [passed + Math.abs(at.x - a.x) + Math.abs(at.y - a.y)]
+              : [];
+          }),
+    );
+    passed += Math.abs(b.x - a.x) + Math.abs(b.y - a.y);
+    return found;
+  });
+}
+
 /** A mark's own line, on which it does not lie when it is aside, and beyond its beginning is not led across. */
 function own(points: readonly Point[]): readonly Obstacle[] {
   const start = pointAt(points, BEGINS);
@@ -202,18 +230,27 @@ function own(points: readonly Point[]): readonly Obstacle[] {
 
 /** What is in the way of a mark of a joint, or of the number at one of its ends, whose solder is at `tip`. */
 function obstaclesOf(harness: Harness) {
-  const { parts, paths, made, sheet } = harness;
+  const { parts, paths, made, sheet, concerned } = harness;
   const { wires } = sheet.placement;
   const there = wires.flatMap((_, joint) => (made[joint] === 'absent' ? [] : [joint]));
   const words = harness.words.map((rect) => ({ rect, hidden: NEVER, crossed: NEVER }));
-  const faces: readonly Obstacle[] = parts.map(({ part, frame, outline }) => {
-    const rect = rectToSheet(frame, outline.body);
-    return is(part, 'component')
-      ? { rect, hidden: NEVER, crossed: PRICE.across.body }
-      : { rect, hidden: PRICE.face, crossed: PRICE.across.face };
-  });
+  const faces: readonly Obstacle[] = parts.flatMap((placed) =>
+    bodiesOf(placed).map((rect) =>
+      is(placed.part, 'component')
+        ? { rect, hidden: NEVER, crossed: PRICE.across.body }
+        : { rect, hidden: PRICE.face, crossed: PRICE.across.face },
+    ),
+  );
+  const ink = inkOf(sheet);
+  const drawn: readonly Obstacle[] = parts.flatMap(({ part }) =>
+    (concerned.has(part.name) ? (ink.get(part.name) ?? []) : []).map((rect) => ({
+      rect,
+      hidden: PRICE.ink,
+      crossed: PRICE.across.ink,
+    })),
+  );
   const tips = there.flatMap((joint) =>
-    solderedEnds(wires, nth(wires, joint)).map((end) => {
+    solderedEnds(sheet.placement, joint).map((end) => {
       const { x, y, radius } = dotAt(harness, joint, end);
       const size = 2 * radius + (made[joint] === 'new' ? 5 : 0);
       return around(x, y, size, size);
@@ -234,6 +271,7 @@ function obstaclesOf(harness: Harness) {
     const here = (rect: Rect): boolean => tip !== undefined && holds(tip, rect);
     return [
       ...words,
+      ...drawn,
       // From a case a leader has to lead across it.
       ...faces.map((face) => (here(face.rect) ? { ...face, crossed: PRICE.across.own } : face)),
       ...tips.map((rect) => ({ rect, hidden: NEVER, crossed: here(rect) ? 0 : NEVER })),

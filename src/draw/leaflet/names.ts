@@ -9,6 +9,7 @@ import { is } from '../../parts/index.ts';
 import { type LabelSlot, nameWays } from '../../parts/outline.ts';
 import { rectToSheet } from '../../place/frame.ts';
 import type { PlacedPart } from '../../place/placement.ts';
+import { piecesOf } from './faces.ts';
 import { allClear, choiceOf, NEVER, type Obstacle, type Spot, settled } from './spots.ts';
 import { linesOf, namesOf, roomOf, valuesOf } from './tags.ts';
 
@@ -28,6 +29,8 @@ interface Around {
     readonly beside: readonly Rect[];
   }[];
   readonly tags: readonly Rect[];
+  /** By the name of a part what is drawn on its face. */
+  readonly ink: ReadonlyMap<string, readonly Rect[]>;
 }
 
 interface Written extends Spot {
@@ -41,7 +44,7 @@ const STEP = 8;
 const MOVES = { across: 9, down: 6 } as const;
 /** Letters that are left of a name that is shortened. */
 const SHORT = [20, 16, 12, 9, 7, 5, 3] as const;
-/** What it costs: other lines than in the wiring, to stand out of its part, each unit beyond it, on a wire of it, on another wire or too close to it; to be shortened, and each letter less; to leave a value out. */
+/** What it costs: other lines than in the wiring, to stand out of its part, each unit beyond it, on a wire of it, on another wire or too close to it; over the symbol of a ground point; to be shortened, and each letter less; to leave a value out. */
 const PRICE = {
   lines: 25,
   out: 100,
@@ -49,6 +52,7 @@ const PRICE = {
   ownWire: 400,
   wire: 3000,
   beside: 150,
+  symbol: 150,
   short: 2000,
   letter: 30,
   left: 2500,
@@ -66,38 +70,48 @@ export function wordsIn(
   written: readonly PlacedPart[],
   parts: readonly PlacedPart[],
   size: number,
-  { wires, tags }: Around,
+  { wires, tags, ink }: Around,
   values: 'all' | 'components',
 ): ReadonlyMap<string, Words> {
-  const bodies = parts.map(({ part, frame, outline }) => ({
-    part,
-    rect: rectToSheet(frame, outline.body),
+  const pieces = written.flatMap(piecesOf);
+  const bodies = parts.flatMap(piecesOf).map((placed) => ({
+    placed,
+    rect: rectToSheet(placed.frame, placed.outline.body),
   }));
-  const obstaclesAt = ({ part }: PlacedPart): readonly Obstacle[] => [
-    ...tags.map((rect) => ({ rect, hidden: NEVER, crossed: 0 })),
-    ...bodies.flatMap(({ part: other, rect }) =>
-      other === part && !is(part, 'component') ? [] : { rect, hidden: NEVER, crossed: 0 },
-    ),
-    ...wires.flatMap(({ ends, runs, beside }) => {
-      const own = ends.includes(part.name) && !is(part, 'component');
-      return [
-        ...runs.map((rect) => ({ rect, hidden: own ? PRICE.ownWire : PRICE.wire, crossed: 0 })),
-        ...beside.map((rect) => ({ rect, hidden: own ? 0 : PRICE.beside, crossed: 0 })),
-      ];
-    }),
-  ];
+  const obstaclesAt = (piece: PlacedPart): readonly Obstacle[] => {
+    const { part } = piece;
+    const component = is(part, 'component');
+    return [
+      ...tags.map((rect) => ({ rect, hidden: NEVER, crossed: 0 })),
+      ...bodies.flatMap(({ placed, rect }) =>
+        placed === piece && !component ? [] : { rect, hidden: NEVER, crossed: 0 },
+      ),
+      ...(is(part, 'ground-point') ? (ink.get(part.name) ?? []) : []).map((rect) => ({
+        rect,
+        hidden: PRICE.symbol,
+        crossed: 0,
+      })),
+      ...wires.flatMap(({ ends, runs, beside }) => {
+        const own = ends.includes(part.name) && !component;
+        return [
+          ...runs.map((rect) => ({ rect, hidden: own ? PRICE.ownWire : PRICE.wire, crossed: 0 })),
+          ...beside.map((rect) => ({ rect, hidden: own ? 0 : PRICE.beside, crossed: 0 })),
+        ];
+      }),
+    ];
+  };
   const told = ({ part }: PlacedPart): boolean => values === 'all' && !is(part, 'component');
-  const usual = written.flatMap((placed) => {
+  const usual = pieces.flatMap((placed) => {
     const [way] = waysOf(placed, size, told(placed));
-    return way ? [{ name: placed.part.name, placed, spot: standing(way.slots, 0) }] : [];
+    return way ? [{ placed, spot: standing(way.slots, 0) }] : [];
   });
   // Mostly every name has room where it stands in the wiring, and nothing is better.
   const stays =
     usual.every(({ placed, spot }) => isFree(placed, spot.room)) &&
     allClear(usual.map(({ placed, spot }) => ({ spot, obstacles: obstaclesAt(placed) })));
   const named = stays
-    ? new Map(usual.map(({ name, spot }) => [name, spot]))
-    : stand(written, (placed) => {
+    ? new Map(usual.map(({ placed, spot }) => [placed, spot]))
+    : stand(pieces, (placed) => {
         const obstacles = obstaclesAt(placed);
         const whole = choiceOf(nameSpots(placed, waysOf(placed, size, told(placed))), obstacles);
         // Only a name that has no place as it is gets shortened.
@@ -109,15 +123,17 @@ export function wordsIn(
       });
   // A value takes what the names leave.
   const taken = [...named.values()].map(({ room }) => ({ rect: room, hidden: NEVER, crossed: 0 }));
-  const valued = stand(written, (placed) =>
+  const valued = stand(pieces, (placed) =>
     is(placed.part, 'component')
       ? choiceOf(valueSpots(placed, size), [...obstaclesAt(placed), ...taken])
       : [],
   );
+  const slots = (placed: PlacedPart, found: ReadonlyMap<PlacedPart, Written>) =>
+    piecesOf(placed).flatMap((piece) => slotsAt(found.get(piece)));
   return new Map(
-    written.map(({ part: { name } }): [string, Words] => [
-      name,
-      { name: slotsAt(named.get(name)), value: slotsAt(valued.get(name)) },
+    written.map((placed): [string, Words] => [
+      placed.part.name,
+      { name: slots(placed, named), value: slots(placed, valued) },
     ]),
   );
 }
@@ -126,13 +142,13 @@ export function wordsIn(
 function stand(
   parts: readonly PlacedPart[],
   choiceAt: (placed: PlacedPart) => readonly Written[],
-): ReadonlyMap<string, Written> {
+): ReadonlyMap<PlacedPart, Written> {
   const marks = parts.flatMap((placed) => {
     const choice = choiceAt(placed);
-    return choice.length === 0 ? [] : { name: placed.part.name, choice };
+    return choice.length === 0 ? [] : { placed, choice };
   });
   const spots = settled(marks.map(({ choice }) => choice));
-  return new Map(marks.map(({ name }, i) => [name, nth(spots, i)]));
+  return new Map(marks.map(({ placed }, i) => [placed, nth(spots, i)]));
 }
 
 /** Beside words, so that no line touches a letter. */

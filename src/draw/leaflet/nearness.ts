@@ -2,13 +2,14 @@
 import { lugIdOf } from '../../circuit/circuit.ts';
 import type { Point, Rect } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
-import { dotAt, type EndName, type Harness, solderedEnds } from './harness.ts';
+import { dotAt, type Harness } from './harness.ts';
+import { type EndName, solderedEnds } from './joint-ends.ts';
 import type { Spot } from './spots.ts';
 
 /** By how much nearer its own end is to be, as a factor and in drawing units. */
 const NEARER = { times: 1.1, by: 3 } as const;
 /** What it costs at all, and each unit that is lacking. A number on its own line is told by the line too. */
-const PRICE = { aside: { any: 300, unit: 15 }, onLine: { any: 60, unit: 4 } } as const;
+const PRICE = { aside: { any: 300, unit: 15 }, onLine: { any: 150, unit: 8 } } as const;
 
 /** Of a point from a rectangle, 0 inside. */
 const farFrom = (p: Point, { x, y, width, height }: Rect): number =>
@@ -19,10 +20,10 @@ const apart = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
 export function nearnessIn(harness: Harness) {
   const { sheet, made, tags, concerned, parts } = harness;
   const { wires } = sheet.placement;
-  const ends = wires.flatMap((wire, joint) =>
+  const ends = wires.flatMap((_, joint) =>
     made[joint] === 'absent'
       ? []
-      : solderedEnds(wires, wire).map((end) => ({ joint, end, tip: dotAt(harness, joint, end) })),
+      : solderedEnds(sheet.placement, joint).map((end) => ({ joint, end, tip: dotAt(harness, joint, end) })),
   );
   const lugs = parts
     .filter(({ part }) => concerned.has(part.name))

@@ -7,7 +7,8 @@ import type { Theme } from '../theme.ts';
 import { alone, pathsBetween } from './alone.ts';
 import { runsOf } from './beads.ts';
 import { cropAbout } from './figure.ts';
-import { type Harness, harnessOf, type Made, roomsOf, wordsOf } from './harness.ts';
+import { type Harness, harnessOf, roomsOf, wordsOf } from './harness.ts';
+import type { Made } from './joint-ends.ts';
 import { type Probe, probeRoom, probesOf } from './probe.ts';
 
 interface ProbeSpot {

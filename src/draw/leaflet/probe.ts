@@ -1,14 +1,16 @@
 /** A multimeter's probe: a needle whose tip touches a lug, a handle, and a flag that says which probe it is. */
-import { lugId } from '../../circuit/circuit.ts';
+import { lugId, lugIdOf } from '../../circuit/circuit.ts';
 import { around, centreOf, overlaps, type Point, type Rect } from '../../common/geometry.ts';
-import { must } from '../../common/must.ts';
+import { must, nth } from '../../common/must.ts';
 import { textWidth } from '../../common/text.ts';
 import { rectToSheet } from '../../place/frame.ts';
 import type { Pen } from '../pen.ts';
 import { LINE, type Theme } from '../theme.ts';
 import { pathsAt } from './alone.ts';
 import { runsOf } from './beads.ts';
+import { bodiesOf, inkOf } from './faces.ts';
 import type { Harness } from './harness.ts';
+import { freeEnds } from './joint-ends.ts';
 
 export interface Probe {
   readonly tip: Point;
@@ -32,19 +34,32 @@ const SIZE = { needles: [1.3, 2, 3, 4.2, 5.6], handle: 1.9, thick: 0.8, tall: 1.
 
 /**
  * What it costs to hide a word, a lug or another probe, and with the flag a wire of the very lug; with the flag the face of a part or another
- * wire; with the needle and the handle those; and each unit of a longer needle.
+ * wire; with the needle and the handle those, and to come close to another lug; to hide what is drawn on a face; and each unit of a longer needle.
  */
-const PRICE = { word: 1000, own: 600, flag: 150, face: 40, line: 250, length: 1.2 } as const;
+const PRICE = {
+  word: 1000,
+  own: 600,
+  flag: 150,
+  face: 40,
+  line: 250,
+  lug: 500,
+  ink: 30,
+  length: 1.2,
+} as const;
 const WAYS = 32;
 /** How far from the middle of a case to its edge the tip stands. */
 const ON_CASE = 0.82;
+/** How far a needle stays from a lug that it does not touch. */
+const APART = 6;
 /** Left free about a flag. */
 const CLEAR = 3;
 
 /** A place for a probe on each of these lugs, one after another: where it hides the least. */
 export function probesOf(harness: Harness, held: readonly Held[]): readonly Probe[] {
   const { type } = harness;
-  const faces = harness.parts.map(({ frame, outline }) => rectToSheet(frame, outline.body));
+  const faces = harness.parts.flatMap(bodiesOf);
+  const drawn = inkOf(harness.sheet);
+  const ink = harness.parts.flatMap(({ part }) => drawn.get(part.name) ?? []);
   const runs = (paths: readonly (readonly Point[])[]) => paths.flatMap((path) => runsOf(path, 4));
   const lines = runs(harness.paths.filter((_, i) => harness.made[i] !== 'absent'));
   const behind = [...faces, ...lines];
@@ -52,6 +67,9 @@ export function probesOf(harness: Harness, held: readonly Held[]): readonly Prob
   return held.map(({ lug, words }) => {
     const own = runs(pathsAt(harness, lug));
     const closed = [...harness.words, ...placed];
+    const others = [...harness.tags.values()].flatMap(({ id, rect }) =>
+      id === lug ? [] : [widened(rect, APART)],
+    );
     let best: Probe | undefined;
     let least = Number.POSITIVE_INFINITY;
     for (const probe of spotsOf(harness, lug, words)) {
@@ -70,6 +88,8 @@ export function probesOf(harness: Harness, held: readonly Held[]): readonly Prob
       if (cost >= least) continue;
       const hand = [...needleRoom(probe), ...handleRoom(probe, type)];
       price(PRICE.word, closed, hand);
+      price(PRICE.lug, others, hand);
+      price(PRICE.ink, ink, [...hand, probe.flag]);
       price(PRICE.face, faces, hand);
       price(PRICE.line, lines, hand);
       if (cost < least) [best, least] = [probe, cost];
@@ -87,16 +107,30 @@ const widened = ({ x, y, width, height }: Rect, by: number): Rect => ({
   height: height + 2 * by,
 });
 
-function* spotsOf({ parts, tags, type }: Harness, id: string, words: string): Generator<Probe> {
+/** The end of the wire to a lug that stays free on the bench: there a probe is held to the wire. */
+function freeEndAt({ sheet: { placement }, made, paths }: Harness, id: string): Point | undefined {
+  for (const [i, { joint }] of placement.wires.entries()) {
+    if (made[i] === 'absent') continue;
+    const end = freeEnds(placement, i).find((one) => lugIdOf(joint[one]) === id);
+    if (end !== undefined) return nth(paths, i).at(end === 'from' ? 0 : -1);
+  }
+  return undefined;
+}
+
+function* spotsOf(harness: Harness, id: string, words: string): Generator<Probe> {
+  const { parts, tags, type } = harness;
+  const free = freeEndAt(harness, id);
   const width = textWidth(words, type, 'bold') + SIZE.air * type;
   const height = SIZE.tall * type;
   for (const { part, frame, outline } of parts)
     for (const { lug, tag, surface } of outline.lugs) {
       if (lugId(part.name, lug) !== id) continue;
-      const rect = surface
-        ? rectToSheet(frame, outline.body)
-        : (tags.get(id)?.rect ?? rectToSheet(frame, tag));
-      const share = surface ? ON_CASE : 1;
+      const rect = free
+        ? around(free.x, free.y, 0, 0)
+        : surface
+          ? rectToSheet(frame, outline.body)
+          : (tags.get(id)?.rect ?? rectToSheet(frame, tag));
+      const share = surface && !free ? ON_CASE : 1;
       const { x, y } = centreOf(rect);
       for (const size of SIZE.needles)
         for (let way = 0; way < WAYS; way++) {

@@ -18,8 +18,9 @@ import {
   frameIn,
   type PrintTheme,
 } from './figure.ts';
-import { type EndName, extentOf, type Harness, harnessOf, type Made } from './harness.ts';
+import { extentOf, type Harness, harnessOf } from './harness.ts';
 import { drawHarness } from './harness-drawing.ts';
+import type { EndName, Made } from './joint-ends.ts';
 import { drawMarks, type Marks, marksOf } from './marks.ts';
 import { type SampleName, samplesOf } from './samples.ts';
 import type { FigureStep } from './step.ts';

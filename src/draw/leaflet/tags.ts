@@ -1,56 +1,11 @@
-/**
- * Words of a figure that is printed small: names of parts and lugs in a size that can be read on the paper, in tags that
- * grow with them. Where a tag has grown, a wire ends at its new edge.
- */
-import { lugId } from '../../circuit/circuit.ts';
-import { around, centreOf, type Point, type Rect } from '../../common/geometry.ts';
+/** Words of a figure that is printed small: names of parts in a size that can be read on the paper; and wires that end at the edges of tags that have grown. */
+import { around, type Point, type Rect } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
 import { textWidth } from '../../common/text.ts';
-import type { Language } from '../../messages/language.ts';
-import { lugWords } from '../../messages/words.ts';
 import { componentOf, is } from '../../parts/index.ts';
 import { type LabelSlot, nameLines, TYPE } from '../../parts/outline.ts';
-import { labelsToSheet, rectToSheet } from '../../place/frame.ts';
+import { labelsToSheet } from '../../place/frame.ts';
 import type { PlacedPart } from '../../place/placement.ts';
-
-/** A lug's tag on the sheet, and the size of its name; without one where there is no room for it. */
-export interface Tag {
-  readonly id: string;
-  /** Its name on the drawing. */
-  readonly lug: string;
-  readonly rect: Rect;
-  readonly size?: number;
-}
-
-/** Around a name in its tag. */
-const ROUND = { across: 0.7, along: 0.12 } as const;
-
-const grown = (rect: Rect, lug: string, size: number): Rect => {
-  const { x, y } = centreOf(rect);
-  return around(
-    x,
-    y,
-    Math.max(rect.width, textWidth(lug, size, 'bold') + ROUND.across * size),
-    Math.max(rect.height, size * (1 + ROUND.along)),
-  );
-};
-
-/** Tags of a part's lugs in which names are of a size; surfaces and the legs of components have none. */
-export const tagsOf = (
-  { part, frame, outline }: PlacedPart,
-  size: number,
-  named: boolean,
-  language: Language,
-): readonly Tag[] =>
-  is(part, 'component')
-    ? []
-    : outline.lugs.flatMap(({ lug, tag, surface }) => {
-        if (surface) return [];
-        const rect = rectToSheet(frame, tag);
-        const words = lugWords(language, lug);
-        const own = { id: lugId(part.name, lug), lug: words };
-        return [named ? { ...own, rect: grown(rect, words, size), size } : { ...own, rect }];
-      });
 
 /** How much wider than the words it replaces a name may be: faces leave some air about them. */
 const WIDER = 1.2;

@@ -21,8 +21,9 @@ import {
   scaleIn,
   sizeOf,
 } from './figure.ts';
-import { extentOf, type Harness, harnessOf, type Made, roomsOf } from './harness.ts';
+import { extentOf, type Harness, harnessOf, roomsOf } from './harness.ts';
 import { drawHarness } from './harness-drawing.ts';
+import type { Made } from './joint-ends.ts';
 import { roomOf } from './tags.ts';
 
 const AIR = 6;

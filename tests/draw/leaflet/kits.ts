@@ -7,7 +7,7 @@ import type { FigureStep, Soldered } from '../../../src/draw/leaflet/step.ts';
 import { circuitFile, circuitNameIn } from '../../../src/files/circuits.ts';
 import { findArrangement } from '../../../src/files/layouts.ts';
 import { loadKit } from '../../../src/files/load.ts';
-import { componentOf } from '../../../src/parts/index.ts';
+import { componentOf, is } from '../../../src/parts/index.ts';
 import { prepare } from '../../../src/pipeline.ts';
 import { placedOnce } from '../../tools/placements.ts';
 import { sample } from '../../truth/draw.ts';
@@ -48,6 +48,8 @@ export function figureSteps(circuit: Circuit): readonly FigureStep[] {
       const end = (lug: typeof from, k: number): { readonly soldered: Soldered } => {
         const part = circuit.kit.parts.find((one) => one.name === lug?.part);
         if (kind === 'leg' && part && componentOf(part)) return { soldered: 'none' };
+        // On the instrument: this end stays free on the bench.
+        if (part && is(part, 'ground-point')) return { soldered: 'none' };
         return { soldered: (index * 2 + k) % 5 === 0 && number < last ? { later: last } : 'now' };
       };
       return { index, from: end(from, 0), to: end(to, 1) };

@@ -5,10 +5,11 @@ import { stepsOf } from '../../../src/annotate/steps.ts';
 import type { Prepared } from '../../../src/draw/compose.ts';
 import { stepFigures } from '../../../src/draw/leaflet/step-figure.ts';
 import { samples } from '../../truth/draw.ts';
-import { read } from '../../truth/reader.ts';
+import { inBox, read } from '../../truth/reader.ts';
 import { placed, placedKit } from './kits.ts';
 import { oddKits } from './odd.ts';
 import { crowdedNamesIn, overlapsIn, strayedNumbersIn } from './overlaps.ts';
+import { throughIn } from './through.ts';
 
 /** What a page leaves for a drawing, millimetres, and how high it is where it is crowded. */
 const ROOMS = {
@@ -46,6 +47,18 @@ it.each(all)('%s on A4: nothing lies on anything', async (name) => {
 it.each(all)('%s on A5: nothing lies on anything', async (name) => {
   expect(errorsIn(await figuresOf(name, 'A5'))).toEqual([]);
 });
+
+it.each(all)(
+  '%s: no wire runs through a lug or the solder of a joint that it does not end at',
+  async (name) => {
+    for (const paper of ['A4', 'A5'] as const) {
+      const through = (await figuresOf(name, paper)).flatMap(({ svg }, i) =>
+        throughIn(svg).map((error) => `${paper}, step ${i + 1}: ${error}`),
+      );
+      expect(through).toEqual([]);
+    }
+  },
+);
 
 /** Numbers that stand nearer to another joint's end than to their own, where lines lie too close for any other place. */
 const STRAYED: Readonly<Record<string, number>> = { 'kestrel-hss': 5, 'osprey-hsh': 7 };
@@ -93,4 +106,17 @@ it.each(samples)('%s: each new coloured wire has its code once in its step', asy
     count += wanted.length;
   }
   expect(count).toBeGreaterThan(3);
+});
+
+it('names the switch behind a push-pull pot, and has no solder at an end that stays free', async () => {
+  for (const paper of ['A4', 'A5'] as const)
+    for (const { svg } of await figuresOf('circuit/hh-toggle-3-1v1t-split', paper)) {
+      const { parts, circles } = read(svg);
+      const words = (name: string) => parts.find((part) => part.name === name)?.texts.map((one) => one.words);
+      expect(words('tone')?.filter((one) => one === 'Tone')).toHaveLength(2);
+      const point = parts.find(({ name }) => name === 'strings')?.rects.find(({ corner }) => corner === 5);
+      if (!point) throw new Error('no ground point');
+      const reach = { x: point.x - 6, y: point.y - 6, w: point.w + 12, h: point.h + 12 };
+      expect(circles.filter((one) => inBox(reach, one))).toEqual([]);
+    }
 });
