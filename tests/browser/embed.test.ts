@@ -15,7 +15,7 @@ import { inkRoles, inkStyles } from '../../src/draw/ink-roles.ts';
 import { themes } from '../../src/draw/theme.ts';
 import { prepare, renderInline } from '../../src/pipeline.ts';
 import { withLetters } from '../../src/publish/modes.ts';
-import { chromium } from '../tools/chromium.ts';
+import { chromiumShell } from '../tools/chromium.ts';
 
 const FLAGS = [
   '--no-sandbox',
@@ -32,7 +32,7 @@ let folder: string;
 
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'solderleaf-'));
-  browser = await driver.launch({ executablePath: chromium(), args: FLAGS });
+  browser = await driver.launch({ executablePath: chromiumShell(), args: FLAGS });
 }, 300_000);
 afterAll(async () => {
   await browser?.close();

@@ -17,7 +17,7 @@ import { build } from 'vite';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { readKit } from '../../src/checked.ts';
 import { draw, drawResponse } from '../../src/pipeline.ts';
-import { chromium } from '../tools/chromium.ts';
+import { chromiumShell } from '../tools/chromium.ts';
 
 const root = mkdtempSync(join(tmpdir(), 'solderleaf-pack-'));
 const [copy, home] = [join(root, 'copy'), join(root, 'home')];
@@ -197,7 +197,7 @@ globalThis.drawn = async (text) => {
   if (!kit) throw new Error('not a kit');
   const expected = [await draw(kit, undefined, { effort: { steps: 0, seed: 1 } }), drawResponse(kit)];
   const browser = await driver.launch({
-    executablePath: chromium(),
+    executablePath: chromiumShell(),
     args: ['--no-sandbox', '--disable-gpu'],
   });
   try {

@@ -10,7 +10,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { readKit } from '../../src/describe/read.ts';
 import { galleryPage, isGallery, sizeOfDrawing } from '../../src/publish/gallery.ts';
-import { chromium } from '../tools/chromium.ts';
+import { chromiumShell } from '../tools/chromium.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'solderleaf-circuits-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -99,7 +99,7 @@ describe('the pictures', () => {
     });
     await new Promise<void>((done) => void server.listen(0, '127.0.0.1', done));
     const browser = await driver.launch({
-      executablePath: chromium(),
+      executablePath: chromiumShell(),
       args: ['--no-sandbox', '--disable-gpu'],
     });
     try {

@@ -13,7 +13,7 @@ import { prepare, renderInline } from '../../src/pipeline.ts';
 import { figureHtml } from '../../src/shop/figure.ts';
 import { figureStyles } from '../../src/shop/figure-styles.ts';
 import { kitDataOf } from '../../src/shop/kit-data.ts';
-import { chromium } from '../tools/chromium.ts';
+import { chromiumShell } from '../tools/chromium.ts';
 import { placedOnce } from '../tools/placements.ts';
 import { type ShopServer, serveShop } from '../tools/shop-server.ts';
 
@@ -74,7 +74,7 @@ export function site(): Site {
     writeFileSync(join(folder, 'theme.css'), inkStyles() + figureStyles);
     writeFileSync(join(folder, 'solderleaf-figure.js'), SCRIPT);
     browser = await driver.launch({
-      executablePath: chromium(),
+      executablePath: chromiumShell(),
       args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
     });
     server = await serveShop(folder, pages);
