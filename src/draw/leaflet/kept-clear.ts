@@ -4,18 +4,13 @@ import type { Point, Rect } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
 import type { PlacedWire } from '../../place/placement.ts';
 import type { Made } from './joint-ends.ts';
-import type { Tag } from './lug-tags.ts';
+import { AIR, EDGE, type Tag } from './lug-tags.ts';
 
-/**
- * Drawing units: between the middle of a wire and a tag, and where the tag has solder on that side; between the middles of two wires, and where both have the
- * outline of new ones; and the farthest that a wire is moved.
- */
-const AIR = { tag: 9, solder: 17, wires: 9, outlines: 13 } as const;
+/** Between the middles of two wires, and where both have the outline of new ones; and the farthest that a wire is moved, drawing units. */
+const APART = { wires: 9, outlines: 13 } as const;
 const FARTHEST = 8;
 /** Of a stretch before or behind one that is moved: what is left of it. */
 const LEFT = 4;
-/** Of an end on the edge of a tag. */
-const EDGE = 0.5;
 /** Between the ends of two stretches that pass each other. */
 const PAST = 4;
 
@@ -108,7 +103,7 @@ function beside({ wire, along, at, from, to }: Stretch, { rect, ends }: Lug) {
   );
   // To its own lug a wire may come as close as it likes, but not to what else is soldered there.
   if (!solder && ends.some((end) => end.wire === wire)) return undefined;
-  return { gap: before ? low - at : at - high, way: before ? -1 : 1, air: solder ? AIR.solder : AIR.tag };
+  return { gap: before ? low - at : at - high, way: before ? -1 : 1, air: solder ? AIR.solder : AIR.wire };
 }
 
 /** How far a stretch is to be moved across itself; 0 where it is clear of all lugs, or between two. */
@@ -139,7 +134,7 @@ function roomFor(
     if (other.from > stretch.to + PAST || other.to < stretch.from - PAST) continue;
     const gap = (other.at - stretch.at) * way;
     const outlined = made[stretch.wire] === 'new' && made[other.wire] === 'new';
-    if (gap > 0) room = Math.min(room, gap - (outlined ? AIR.outlines : AIR.wires));
+    if (gap > 0) room = Math.min(room, gap - (outlined ? APART.outlines : APART.wires));
   }
   for (const lug of lugs) {
     const past = beside(stretch, lug);

@@ -33,11 +33,11 @@ interface Beside {
 }
 
 /** Between a tag and the middle of a wire, drawing units: with the outline of a new one; on a side where its own solder is between the two; and of a wire that ends here. */
-const AIR = { wire: 9, solder: 17, own: 9 } as const;
+export const AIR = { wire: 9, solder: 17, own: 9 } as const;
 /** From a tag to what it could reach when it grows, drawing units. */
 const REACH = 80;
-/** Of an end on the edge of a tag. */
-const EDGE = 0.5;
+/** How far off its edge an end on a tag may be, drawing units. */
+export const EDGE = 0.5;
 
 /** From one number to a larger one. */
 interface Span {
