@@ -304,7 +304,7 @@ export const de: Messages = {
   'test.cold-looks':
     'Mehr, wo unter 1\u00a0Ω erwartet wird, zum Beispiel 5 bis 50\u00a0Ω: eine kalte Lötstelle; noch einmal erhitzen.',
   'test.wiper-looks':
-    'Wenige Ohm, wo ein größerer Wert erwartet wird: Hinter einem Poti berührt sich etwas; das zählt wie unter 1\u00a0Ω.',
+    'Wenige Ohm, wo ein größerer Wert erwartet wird: ein Kurzschluss, der über ein Poti gemessen wird; wie unter 1\u00a0Ω behandeln.',
   'test.other-looks':
     'Jeder andere Wert: zuerst die Ösen mit dem Plan vergleichen, meist ist ein Draht an der falschen; dann die Werte der Teile prüfen.',
   'test.joint': '{from} – {to}',
@@ -522,7 +522,7 @@ export const de: Messages = {
   'fault.thin-remedy': 'Signal und Masse bei jedem mit dem Plan vergleichen und die zwei falschen tauschen.',
   'fault.coils': 'Ein Tonabnehmer mit vier Adern klingt dünn und leise',
   'fault.coils-cause':
-    'Allein: Start und Ende einer seiner Spulen sind vertauscht. Nur zusammen mit einem anderen Tonabnehmer: die seiner beiden Spulen',
+    'Auch allein: Start und Ende einer seiner Spulen sind vertauscht. Nur zusammen mit einem anderen Tonabnehmer: Start und Ende beider Spulen sind vertauscht',
   'fault.coils-remedy':
     'Seine Adern mit den Angaben des Herstellers vergleichen und Start und Ende dieser Spule oder beider tauschen.',
   'fault.split':

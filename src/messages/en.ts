@@ -261,13 +261,12 @@ export const en = {
   'steps.why-leads':
     'The leads of a pickup are attached to it already: solder only their other ends, which have the numbers.',
   'steps.why-cable':
-    'Pickup with four leads: strip the jacket of its cable so far that each lead and the braid reach their own places.',
+    'Pickup with four leads: strip back the jacket of its cable far enough for each lead and the braid to reach its place.',
   'steps.at-leads':
     'These joints are made at the bare end of a pickup’s lead, not in the pickup; sleeve them: {ends}.',
   'steps.why-braid':
     'Braid: open it near its end, pull the inner wire out through the hole, and twist the braid into one strand. Sleeve it up to the joint, and keep it clear of signal lugs.',
-  'steps.why-surface':
-    '{ends}: already soldered to in an earlier step; place the new joints beside the old ones.',
+  'steps.why-surface': '{ends}: joints of an earlier step are there; place the new ones beside them.',
   'steps.why-test':
     '{end}: soldered now so that the harness can be tested, and again in step {step} with the pickup’s lead.',
   'steps.why-waits': 'Only hooked for now, and soldered together with the pickup’s lead: {components}.',
@@ -289,7 +288,7 @@ export const en = {
   'test.cold-looks':
     'More where below 1\u00a0Ω is expected, such as 5 to 50\u00a0Ω: a cold joint; heat it again.',
   'test.wiper-looks':
-    'A few ohms where a larger value is expected: two points touch behind a pot; it counts as below 1\u00a0Ω.',
+    'A few ohms where a larger value is expected: a short circuit that is measured through a pot; treat it as below 1\u00a0Ω.',
   'test.other-looks':
     'Any other value: first compare the lugs with the drawing, as a wire on the wrong lug is the likeliest cause; then check the values of the parts.',
   'test.joint': '{from} – {to}',
@@ -362,7 +361,7 @@ export const en = {
   'orient.commons':
     'On {switch}, hold one probe on {named, select, no {the common lug} other {a common lug ({lugs})}} and find with the other which lug it is connected to.',
   'orient.coils':
-    '{pickups}: the leads are the two ends of each coil, its start and its finish ({coils}); {braid} is the bare braid. The pickup’s maker says which lead is which; colours differ from maker to maker. Check with the meter: the two leads of one coil show its resistance, as in the list of parts, and leads of different coils show open. No meter tells a start from a finish: if they are swapped, see “{fault}” in the table of faults.',
+    '{pickups}: the leads are the two ends of each coil, its start and its finish ({coils}); {braid} is the bare braid. The pickup’s maker says which lead is which; colours differ from maker to maker. Check with the meter: the two leads of one coil show its resistance, as in the list of parts, and leads of different coils show open. A meter cannot tell a start from a finish: if they are swapped, see “{fault}” in the table of faults.',
   'leaflet.tools': 'Tools',
   'tool.iron': 'Soldering iron, 30 to 60\u00a0W, with a stand, and a damp sponge or brass wool',
   'tool.case': 'A broad soldering tip and fine sandpaper, for joints on a metal case',
@@ -503,7 +502,7 @@ export const en = {
   'fault.thin-remedy': 'Compare hot and ground of each with the drawing and swap the two that are wrong.',
   'fault.coils': 'A four-lead pickup sounds thin and quiet',
   'fault.coils-cause':
-    'By itself: start and finish of one of its coils are swapped. Only together with another pickup: those of both its coils',
+    'If alone too: start and finish of one of its coils are swapped. If only together with another pickup: start and finish of both coils are swapped',
   'fault.coils-remedy':
     'Compare its leads with what its maker says, and swap start and finish of that coil, or of both.',
   'fault.split': '{pickups}: the change to one coil does nothing, or comes in the wrong position',

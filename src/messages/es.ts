@@ -304,7 +304,7 @@ export const es: Messages = {
   'test.cold-looks':
     'Más donde se espera menos de 1\u00a0Ω, por ejemplo de 5 a 50\u00a0Ω: una soldadura fría; volver a calentarla.',
   'test.wiper-looks':
-    'Unos pocos ohmios donde se espera un valor mayor: contacto detrás de un potenciómetro; vale como menos de 1\u00a0Ω.',
+    'Unos pocos ohmios donde se espera un valor mayor: un cortocircuito medido a través de un potenciómetro; tratarlo como menos de 1\u00a0Ω.',
   'test.other-looks':
     'Cualquier otro valor: comparar primero los terminales con el esquema, pues lo más probable es un cable en el equivocado; después, los valores de las piezas.',
   'test.joint': '{from} – {to}',
@@ -521,7 +521,7 @@ export const es: Messages = {
     'Comparar vivo y masa de cada una con el esquema e intercambiar los dos hilos equivocados.',
   'fault.coils': 'Una pastilla de cuatro hilos suena fina y débil',
   'fault.coils-cause':
-    'Sola: inicio y final de una de sus bobinas están cambiados. Solo junto con otra pastilla: los de sus dos bobinas',
+    'También sola: inicio y final de una de sus bobinas están cambiados. Solo junto con otra pastilla: inicio y final de las dos bobinas están cambiados',
   'fault.coils-remedy':
     'Comparar sus hilos con lo que indica el fabricante e intercambiar inicio y final de esa bobina, o de las dos.',
   'fault.split': '{pickups}: el paso a una sola bobina no hace nada, o se da en la posición equivocada',

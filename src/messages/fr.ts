@@ -303,7 +303,7 @@ export const fr: Messages = {
   'test.cold-looks':
     'Davantage là où moins de 1\u00a0Ω est attendu, par exemple 5 à 50\u00a0Ω\u00a0: une soudure froide\u00a0; la réchauffer.',
   'test.wiper-looks':
-    'Quelques ohms là où une plus grande valeur est attendue\u00a0: contact derrière un potentiomètre\u00a0; cela compte comme moins de 1\u00a0Ω.',
+    'Quelques ohms là où une plus grande valeur est attendue\u00a0: un court-circuit mesuré à travers un potentiomètre\u00a0; le traiter comme moins de 1\u00a0Ω.',
   'test.other-looks':
     'Toute autre valeur\u00a0: comparer d’abord les cosses au plan, car le plus souvent un fil est à la mauvaise\u00a0; vérifier ensuite les valeurs des pièces.',
   'test.joint': '{from} – {to}',
@@ -522,7 +522,7 @@ export const fr: Messages = {
     'Comparer fil chaud et masse de chacun avec le plan et échanger les deux fils inversés.',
   'fault.coils': 'Un micro à quatre fils a un son mince et faible',
   'fault.coils-cause':
-    'Seul\u00a0: début et fin d’une de ses bobines sont inversés. Seulement avec un autre micro\u00a0: ceux de ses deux bobines',
+    'Seul aussi\u00a0: début et fin d’une de ses bobines sont inversés. Seulement avec un autre micro\u00a0: début et fin des deux bobines sont inversés',
   'fault.coils-remedy':
     'Comparer ses fils aux indications du fabricant et échanger début et fin de cette bobine, ou des deux.',
   'fault.split':
