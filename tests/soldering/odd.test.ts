@@ -289,7 +289,7 @@ describe('what is said', () => {
     );
     expect(components?.notes).toEqual([
       'Only hooked for now, and soldered together with the pickup’s lead: Pad.',
-      'Volume case: already soldered to in an earlier step; place the new joints beside the old ones.',
+      'Volume case: joints of an earlier step are there; place the new ones beside them.',
     ]);
     expect(steps[4]?.lines[0]).toBe(
       'Lead from Bridge hot to Lever A1; at Lever A1 solder all that is hooked',
