@@ -18,6 +18,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { buildCommandsIn } from '../tools/build.ts';
 
 const KIT = {
   kit: 'thrown',
@@ -56,13 +57,14 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 const run = (...args: readonly string[]): string =>
   execFileSync(process.execPath, args, { cwd: folder, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
-const solderleaf = (...args: readonly string[]): string => run('--import', 'tsx', 'src/cli.ts', ...args);
+const solderleaf = (...args: readonly string[]): string => run('dist/cli.js', ...args);
 
 it('touches its own file and one line', () => {
   const list = (root: string) =>
     readdirSync(root, { recursive: true, encoding: 'utf8' }).filter((f) => f.endsWith('.ts'));
+  const here = new Set(list('src'));
   const differs = list(join(folder, 'src')).filter((file) => {
-    const mine = list('src').includes(file) ? readFileSync(join('src', file), 'utf8') : undefined;
+    const mine = here.has(file) ? readFileSync(join('src', file), 'utf8') : undefined;
     return mine !== readFileSync(join(folder, 'src', file), 'utf8');
   });
   expect(differs.sort()).toEqual(['parts/kinds.ts', 'parts/leaf-switch.ts']);
@@ -89,7 +91,8 @@ it('the compiler knows its lugs', () => {
   expect([...new Set(files)]).toEqual(['src/wrong.ts']);
 });
 
-it('reads, solves, draws and inspects a kit with it', () => {
+it('reads, solves, draws and inspects a kit with it', async () => {
+  await buildCommandsIn(folder);
   solderleaf('check', 'kit.json');
   const { positions } = JSON.parse(solderleaf('loads', 'kit.json', '--json')) as {
     positions: readonly { readonly pickups: Readonly<Record<string, { readonly dcLoad: number }>> }[];

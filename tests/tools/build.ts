@@ -3,11 +3,20 @@
  * reads few of them. Native and lazily loaded packages stay outside.
  */
 import { chmodSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type BuildOptions, build } from 'rolldown';
+import { type BuildOptions, build, type OutputOptions } from 'rolldown';
 import { inkStyles } from '../../src/draw/ink-roles.ts';
 import { figureStyles } from '../../src/shop/figure-styles.ts';
 import { differing, unsaid } from './messages.ts';
+
+const commandsOutput: OutputOptions = {
+  dir: 'dist',
+  format: 'esm',
+  cleanDir: true,
+  chunkFileNames: '[name].js',
+  minify: { mangle: false, compress: false, codegen: true },
+};
 
 const options: BuildOptions = {
   input: { cli: 'src/cli.ts', index: 'src/index.ts', 'build-worker': 'src/catalogue/build/worker.ts' },
@@ -36,13 +45,7 @@ const options: BuildOptions = {
     if (log.code === 'EVAL' && /svgdom/.test(log.message)) return;
     handle(level, log);
   },
-  output: {
-    dir: 'dist',
-    format: 'esm',
-    cleanDir: true,
-    chunkFileNames: '[name].js',
-    minify: { mangle: false, compress: false, codegen: true },
-  },
+  output: commandsOutput,
 };
 
 /** For a page: everything in one file, so that any bundler takes it, and none. */
@@ -69,6 +72,11 @@ const shopScript = (name: keyof typeof shopScripts): BuildOptions => ({
   logLevel: 'warn',
   output: { dir: 'dist', format: 'iife', codeSplitting: false, minify: true },
 });
+
+/** Builds the command line and the library alone, of the source that lies in another folder. */
+export async function buildCommandsIn(folder: string): Promise<void> {
+  await build({ ...options, cwd: folder, output: { ...commandsOutput, dir: join(folder, 'dist') } });
+}
 
 /** Builds; the test runner calls it before the first test. */
 export async function setup(): Promise<void> {
