@@ -1,4 +1,5 @@
 /** Tests run the program as it is shipped: it is built anew before them, so that none tests what was built earlier. */
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
@@ -28,7 +29,8 @@ export default defineConfig({
     // A machine that does something else beside it takes its time; what hangs is found all the same.
     testTimeout: 120_000,
     hookTimeout: 120_000,
-    maxWorkers: '100%',
+    // One more than processors, as many a test waits for a browser, a command or another program that it has begun.
+    maxWorkers: availableParallelism() + 1,
     // Drawings are made of many short-lived nodes: with the usual room for such, a tenth of the time goes into making room.
     execArgv: ['--max-semi-space-size=64'],
     // No test changes what another reads; reading the source anew for each file would take a third of the time.
