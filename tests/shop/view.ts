@@ -167,7 +167,9 @@ export async function startFirefox(): Promise<Engine> {
     const go = async (address: string, until: 'load' | 'commit' = 'load'): Promise<void> => {
       if (until === 'load') return void (await page.goto(address));
       void page.goto(address).catch(() => undefined);
-      while (page.url() === 'about:blank') await new Promise((done) => setTimeout(done, 20));
+      // The driver tells the address only of a page that has loaded; a script that is run as the page changes is lost.
+      const there = (): Promise<unknown> => page.evaluate('location.href').catch(() => 'about:blank');
+      while ((await there()) === 'about:blank') await new Promise((done) => setTimeout(done, 20));
     };
     return {
       heard,
