@@ -204,7 +204,8 @@ describe('zooming', () => {
 it('nothing of a visit is left for the next', async () => {
   const found = (page: Page): Promise<unknown> =>
     page.evaluate(() => [
-      document.querySelectorAll(':hover').length,
+      // Without a pointer the browser takes the corner of the window for pointed at, where the body does not reach.
+      document.querySelectorAll('body:hover, body :hover').length,
       [scrollX, scrollY, visualViewport?.scale],
       document.activeElement?.localName,
       [localStorage.length, sessionStorage.length, window.name, document.cookie],

@@ -136,7 +136,6 @@ export function site(): Site {
       await page.evaluate(FORGET);
       await page.emulateMedia({ media: null });
       await page.goto('about:blank');
-      await page.mouse.move(-1, -1);
       tabs.putBack(key, tab);
     },
   };
