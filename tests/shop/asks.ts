@@ -3,10 +3,13 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { View } from './view.ts';
 
+/** A page in which scripts can be run. */
+type Asked = Pick<View, 'evaluate'>;
+
 /** Every element of the page, those of open shadow trees behind their hosts. */
 const EVERY = `const every = (root) => [...root.querySelectorAll('*')].flatMap((one) => [one, ...(one.shadowRoot ? every(one.shadowRoot) : [])]);`;
 
-const asked = <Result>(view: View, body: string): Promise<Result> =>
+const asked = <Result>(view: Asked, body: string): Promise<Result> =>
   view.evaluate<Result>(`(async () => { ${EVERY} ${body} })()`);
 
 /** Ids that occur more than once in one tree, where a reference would find the wrong one. */
@@ -57,7 +60,7 @@ export const upgraded = (view: View): Promise<{ readonly all: number; readonly d
   );
 
 /** Time from navigation to the first paint of any content, ms. */
-export const firstPaint = (view: View): Promise<number> =>
+export const firstPaint = (view: Asked): Promise<number> =>
   asked(
     view,
     `for (let waited = 0; waited < 10000; waited += 50) {
@@ -66,6 +69,38 @@ export const firstPaint = (view: View): Promise<number> =>
       await new Promise((then) => setTimeout(then, 50));
     }
     return Infinity;`,
+  );
+
+/** Waits until the page has all that it loads. */
+export const loaded = (view: Asked): Promise<void> =>
+  asked(
+    view,
+    `if (document.readyState !== 'complete') await new Promise((then) => addEventListener('load', then, { once: true }));`,
+  );
+
+/** Leaves what a visit can leave: things kept, a window's name, a place in the page, the focus, another choice in the figure. */
+export const leave = (view: View): Promise<void> =>
+  asked(
+    view,
+    `localStorage.setItem('left', '1');
+    sessionStorage.setItem('left', '1');
+    document.cookie = 'left=1';
+    window.name = 'left';
+    scrollTo({ top: 500, behavior: 'instant' });
+    const radios = every(document).filter((one) => one.type === 'radio');
+    radios.at(-1).click();
+    radios.at(-1).focus({ preventScroll: true });`,
+  );
+
+/** What the page finds of that. */
+export const leftIn = (view: View): Promise<unknown> =>
+  asked(
+    view,
+    `let active = document.activeElement;
+    while (active.shadowRoot?.activeElement) active = active.shadowRoot.activeElement;
+    return [localStorage.length, sessionStorage.length, document.cookie, window.name, scrollY, active.localName,
+      every(document).filter((one) => one.checked).map((one) => one.value), matchMedia('(prefers-color-scheme: dark)').matches,
+      matchMedia('(forced-colors: active)').matches, innerWidth, history.state];`,
   );
 
 /** All layout shifts since the page began, as Chromium counts them, and what moved. */

@@ -2,15 +2,18 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
+import { chromiumShell } from '../tools/chromium.ts';
 import { squeezed } from '../tools/pdf-tools.ts';
 import { layoutShifts, upgraded } from './asks.ts';
-import { kitData, tenKits } from './folder.ts';
+import { kitData, shopFolder, tenKits } from './folder.ts';
 import { leastType } from './least-type.ts';
-import { hostileSuite, suite } from './suite.ts';
+import { hostileSuite, opened, pagesOf, started, suite } from './suite.ts';
 import { startChromium } from './view.ts';
 
-const shop = suite(startChromium);
-hostileSuite(startChromium);
+suite(started(startChromium));
+const shell = started(() => startChromium(chromiumShell()));
+hostileSuite(shell);
+const shop = opened(shell, shopFolder, pagesOf);
 
 it.each([
   ['/product.html', 360],
@@ -20,17 +23,17 @@ it.each([
   ['/ten-image.html', 360],
   ['/index.html', 1600],
 ] as const)(
-  '%s, %i px wide: nothing moves, not when the script and the images come a second late either',
+  '%s, %i px wide: nothing moves, not when the script and the images come late either',
   async (path, width) => {
-    shop.server.delay = (file) => (/\.(js|svg)$/.test(file) ? 1000 : 0);
-    try {
-      await shop.visit(path, { width }, async (view) => {
+    await shop.visit(
+      path,
+      { width },
+      async (view) => {
         await upgraded(view);
         expect(await layoutShifts(view)).toEqual([]);
-      });
-    } finally {
-      shop.server.delay = () => 0;
-    }
+      },
+      /\.(js|svg)$/,
+    );
   },
 );
 

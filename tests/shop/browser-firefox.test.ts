@@ -1,6 +1,7 @@
 /** The shop folder in Debian's Firefox. */
-import { hostileSuite, suite } from './suite.ts';
+import { hostileSuite, started, suite } from './suite.ts';
 import { startFirefox } from './view.ts';
 
-suite(startFirefox);
-hostileSuite(startFirefox);
+const firefox = started(startFirefox);
+suite(firefox);
+hostileSuite(firefox);

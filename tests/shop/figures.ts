@@ -15,7 +15,9 @@ import { figureStyles } from '../../src/shop/figure-styles.ts';
 import { kitDataOf } from '../../src/shop/kit-data.ts';
 import { chromiumShell } from '../tools/chromium.ts';
 import { placedOnce } from '../tools/placements.ts';
+import { FORGET, reused } from '../tools/reused.ts';
 import { type ShopServer, serveShop } from '../tools/shop-server.ts';
+import { firstPaint } from './asks.ts';
 
 export const SCRIPT = readFileSync('dist/solderleaf-figure.js');
 
@@ -52,6 +54,14 @@ interface Visit {
   readonly files?: Readonly<Record<string, string>>;
   /** Complaints that are meant. */
   readonly meant?: RegExp;
+  /** A file of the site that comes only when the page has painted without it. */
+  readonly late?: RegExp;
+}
+
+/** A page that is visited again and again; what is heard goes to the visit of the moment. */
+interface Tab {
+  readonly page: Page;
+  heard: string[];
 }
 
 export interface Site {
@@ -62,13 +72,13 @@ export interface Site {
     act: (page: Page, figure: Locator) => Promise<void>,
     visit?: Visit,
   ): Promise<void>;
-  readonly server: ShopServer;
 }
 
 export function site(): Site {
   let browser: Browser;
   let server: ShopServer;
   const pages = new Map<string, string>();
+  const tabs = reused<Tab>();
   const folder = mkdtempSync(join(tmpdir(), 'solderleaf-'));
   beforeAll(async () => {
     writeFileSync(join(folder, 'theme.css'), inkStyles() + figureStyles);
@@ -84,11 +94,27 @@ export function site(): Site {
     server?.close();
     rmSync(folder, { recursive: true, force: true });
   });
+  const newTab = async (javaScriptEnabled: boolean): Promise<Tab> => {
+    const page = await (await browser.newContext({ javaScriptEnabled })).newPage();
+    const tab: Tab = { page, heard: [] };
+    page.on('console', (message) => tab.heard.push(message.text()));
+    page.on('pageerror', (error) => tab.heard.push(error.message));
+    return tab;
+  };
+  async function goTo(page: Page, late: RegExp | undefined): Promise<void> {
+    const address = `${server.address}/page.html`;
+    if (!late) return void (await page.goto(address));
+    const letGo = server.hold(late);
+    try {
+      await page.goto(address, { waitUntil: 'commit' });
+      expect(await firstPaint(page)).toBeLessThan(10_000);
+    } finally {
+      letGo();
+    }
+    await page.waitForLoadState();
+  }
   return {
-    get server() {
-      return server;
-    },
-    async visit(head, body, act, { width = 1280, scripts = true, files = {}, meant } = {}) {
+    async visit(head, body, act, { width = 1280, scripts = true, files = {}, meant, late } = {}) {
       pages.clear();
       for (const [name, text] of Object.entries(files)) pages.set(`/${name}`, text);
       pages.set(
@@ -96,22 +122,21 @@ export function site(): Site {
         `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>Shop</title>${head}</head><body>${body}</body></html>`,
       );
       server.complaints.length = 0;
-      const context = await browser.newContext({
-        viewport: { width, height: 900 },
-        javaScriptEnabled: scripts,
-      });
-      try {
-        const page = await context.newPage();
-        const heard: string[] = [];
-        page.on('console', (message) => heard.push(message.text()));
-        page.on('pageerror', (error) => heard.push(error.message));
-        await page.goto(`${server.address}/page.html`);
-        await act(page, page.locator('.slf').first());
-        const said = [...heard, ...server.complaints].filter((one) => !meant?.test(one));
-        expect(said).toEqual([]);
-      } finally {
-        await context.close();
-      }
+      const key = String(scripts);
+      const tab = await tabs.take(key, () => newTab(scripts));
+      const { page } = tab;
+      const heard: string[] = [];
+      tab.heard = heard;
+      await page.setViewportSize({ width, height: 900 });
+      await goTo(page, late);
+      await act(page, page.locator('.slf').first());
+      const said = [...heard, ...server.complaints].filter((one) => !meant?.test(one));
+      expect(said).toEqual([]);
+      // Where something failed, the page is not visited again.
+      await page.evaluate(FORGET);
+      await page.emulateMedia({ media: null });
+      await page.goto('about:blank');
+      tabs.putBack(key, tab);
     },
   };
 }

@@ -9,6 +9,9 @@ import {
   firstPaint,
   focused,
   idsTwice,
+  leave,
+  leftIn,
+  loaded,
   lostReferences,
   shownIn,
   tooWide,
@@ -26,8 +29,17 @@ export interface Open {
   readonly server: ShopServer;
   /** The folder that is served. */
   readonly folder: string;
-  /** Opens a page of the folder, and closes it after; what the browser or the server then has against it is an error. */
-  visit<Result>(path: string, look: Look, act: (view: View) => Promise<Result>): Promise<Result>;
+  /**
+   * Opens a page of the folder, and leaves it after; what the browser or the server then has against it is an error.
+   *
+   * @param late files that come only when the page has painted without them
+   */
+  visit<Result>(
+    path: string,
+    look: Look,
+    act: (view: View) => Promise<Result>,
+    late?: RegExp,
+  ): Promise<Result>;
   /** The same of a page that is meant to be complained of: what is found, and then all complaints. */
   spoilt(
     path: string,
@@ -36,31 +48,55 @@ export interface Open {
   ): Promise<readonly string[]>;
 }
 
-/** Starts a browser and a server before a file's tests. */
+/** Starts a browser before a file's tests, and ends it after them. */
+export function started(start: () => Promise<Engine>): () => Engine {
+  let engine: Engine | undefined;
+  beforeAll(async () => {
+    engine = await start();
+  });
+  afterAll(() => engine?.close());
+  return () => {
+    if (!engine) throw new Error('a browser is there only while tests run');
+    return engine;
+  };
+}
+
+/** Starts a server before a file's tests. */
 export function opened(
-  start: () => Promise<Engine>,
+  engine: () => Engine,
   folder: () => Promise<string>,
   pages: (folder: string) => ReadonlyMap<string, string>,
   strict = true,
 ): Open {
-  let engine: Engine;
   let server: ShopServer;
   let served: string;
   beforeAll(async () => {
-    const [there, made] = await Promise.all([start(), folder()]);
-    engine = there;
-    served = made;
-    server = await serveShop(made, pages(made), { strict });
+    served = await folder();
+    server = await serveShop(served, pages(served), { strict });
   }, 300_000);
-  afterAll(async () => {
-    await engine?.close();
-    server?.close();
-  });
-  async function looked<Result>(path: string, look: Look, act: (view: View) => Promise<Result>) {
-    server.complaints.length = 0;
-    const view = await engine.open(look);
+  afterAll(() => server?.close());
+  async function goLate(view: View, address: string, late: RegExp): Promise<void> {
+    const letGo = server.hold(late);
     try {
-      await view.go(`${server.address}${path}`);
+      await view.go(address, 'commit');
+      expect(await firstPaint(view)).toBeLessThan(10_000);
+      expect(server.asked).toContainEqual(expect.stringMatching(late));
+    } finally {
+      letGo();
+    }
+    await loaded(view);
+  }
+  async function looked<Result>(
+    path: string,
+    look: Look,
+    act: (view: View) => Promise<Result>,
+    late?: RegExp,
+  ) {
+    server.complaints.length = 0;
+    server.asked.length = 0;
+    const view = await engine().open(look);
+    try {
+      await (late ? goLate(view, `${server.address}${path}`, late) : view.go(`${server.address}${path}`));
       const result = await act(view);
       return { result, complaints: [...view.heard, ...server.complaints] };
     } finally {
@@ -74,8 +110,8 @@ export function opened(
     get folder() {
       return served;
     },
-    visit: async (path, look, act) => {
-      const { result, complaints } = await looked(path, look, act);
+    visit: async (path, look, act, late) => {
+      const { result, complaints } = await looked(path, look, act, late);
       expect(complaints, `${path} ${JSON.stringify(look)}`).toEqual([]);
       return result;
     },
@@ -93,16 +129,16 @@ const SPOILT = `<!doctype html>
 <p class="sl-fill-pale"><font color="#dddddd">pale</font></p><script>console.log(1)</script></main></body></html>`;
 
 /** Pages that show all ten kits in one way, and one that shows two kits in every way. */
-const pagesOf = (folder: string): ReadonlyMap<string, string> =>
+export const pagesOf = (folder: string): ReadonlyMap<string, string> =>
   new Map([
     ...WAYS.map((way) => [`/ten-${way}.html`, pageOf(folder, tenKits, [way])] as const),
     ['/spoilt.html', SPOILT],
     ['/every-way.html', pageOf(folder, tenKits.slice(0, 2), WAYS)],
   ]);
 
-/** The tests for both browsers. What they opened is there for more tests. */
-export function suite(start: () => Promise<Engine>): Open {
-  const shop = opened(start, shopFolder, pagesOf);
+/** The tests for both browsers. */
+export function suite(engine: () => Engine): void {
+  const shop = opened(engine, shopFolder, pagesOf);
 
   it.each(WAYS)('ten kits, each as %s: all are seen, no message, no breach, no id twice', async (way) => {
     await shop.visit(`/ten-${way}.html`, { width: 1600 }, async (view) => {
@@ -200,16 +236,31 @@ export function suite(start: () => Promise<Engine>): Open {
       expect(said).toMatch(one);
   });
 
-  it('paints before the script has come, three seconds late, and is upgraded then', async () => {
-    shop.server.delay = (path) => (path.endsWith('.js') ? 3000 : 0);
-    try {
-      await shop.visit('/product.html', { width: 360 }, async (view) => {
-        expect(await firstPaint(view)).toBeLessThan(2000);
-        expect((await upgraded(view)).done).toBe(1);
-      });
-    } finally {
-      shop.server.delay = () => 0;
-    }
+  it('paints before the script has come, and is upgraded then', async () => {
+    await shop.visit(
+      '/product.html',
+      { width: 360 },
+      async (view) => expect((await upgraded(view)).done).toBe(1),
+      /\.js$/,
+    );
+  });
+
+  it('nothing of a visit is left for the next, which fetches every file again', async () => {
+    const look: Look = { width: 360 };
+    const first = await shop.visit('/product.html', look, async (view) => {
+      await upgraded(view);
+      const before = await leftIn(view);
+      await leave(view);
+      await view.rescheme?.('dark');
+      expect(await leftIn(view)).not.toEqual(before);
+      return { before, asked: shop.server.asked.toSorted() };
+    });
+    expect(first.asked.length).toBeGreaterThan(3);
+    await shop.visit('/product.html', look, async (view) => {
+      await upgraded(view);
+      expect(await leftIn(view)).toEqual(first.before);
+      expect(shop.server.asked.toSorted()).toEqual(first.asked);
+    });
   });
 
   it('the product page printed: the kit with every position, and nothing to click', async () => {
@@ -221,7 +272,6 @@ export function suite(start: () => Promise<Engine>): Open {
       expect(text).not.toContain('Add to basket');
     });
   });
-  return shop;
 }
 
 /** Pages with the hostile kits in each way. */
@@ -229,9 +279,9 @@ const hostilePages = (folder: string): ReadonlyMap<string, string> =>
   new Map(WAYS.map((way) => [`/hostile-${way}.html`, pageOf(folder, [...hostileKits.keys()], [way])]));
 
 /** Hostile kits run nothing, whichever way they stand on a page. */
-export function hostileSuite(start: () => Promise<Engine>): void {
+export function hostileSuite(engine: () => Engine): void {
   describe.each([true, false])('hostile kits, under the strict policy: %s', (strict) => {
-    const shop = opened(start, hostileFolder, hostilePages, strict);
+    const shop = opened(engine, hostileFolder, hostilePages, strict);
     it.each([...WAYS.map((way) => `/hostile-${way}.html`), '/index.html'])(
       '%s: nothing is executed, asked for or complained of',
       async (path) => {

@@ -2,10 +2,11 @@
  * One small interface over two browsers. Chromium is driven by playwright-core, Debian's Firefox by puppeteer-core over WebDriver
  * BiDi: playwright-core starts Debian's Firefox as well, but opens no page in it, as it asks for a command that this Firefox does not know.
  */
-import { chromium as playwright } from 'playwright-core';
-import puppeteer, { type Browser as Fox, type KeyInput } from 'puppeteer-core';
+import { type Page as ChromiumPage, chromium as playwright } from 'playwright-core';
+import puppeteer, { type Page as FirefoxPage, type Browser as Fox, type KeyInput } from 'puppeteer-core';
 import { chromium } from '../tools/chromium.ts';
 import { firefox } from '../tools/firefox.ts';
+import { FORGET, reused } from '../tools/reused.ts';
 
 export interface Look {
   readonly width: number;
@@ -27,14 +28,12 @@ export interface View {
   go(address: string, until?: 'load' | 'commit'): Promise<void>;
   evaluate<Result>(script: string): Promise<Result>;
   press(key: KeyInput): Promise<void>;
-  /** Goes with the pointer to a place, in CSS pixels of the window, and clicks. */
-  click(x: number, y: number): Promise<void>;
-  hover(x: number, y: number): Promise<void>;
-  /** The window, or the whole page, as PNG. */
-  picture(whole?: boolean): Promise<Uint8Array>;
+  /** The window as PNG. */
+  picture(): Promise<Uint8Array>;
   pdf(): Promise<Uint8Array>;
   /** Changes the visitor’s scheme on the page as it is; what cannot do so opens the page anew. */
   rescheme?(scheme: NonNullable<Look['scheme']>): Promise<void>;
+  /** Leaves the page, with nothing of it left for the next visit. */
   close(): Promise<void>;
 }
 
@@ -57,44 +56,64 @@ const FLAGS = [
 
 const isOutside = (address: string): boolean => !/^(?:http:\/\/127\.0\.0\.1:|about:|data:)/.test(address);
 
-export async function startChromium(): Promise<Engine> {
-  const browser = await playwright.launch({ executablePath: chromium(), args: FLAGS });
-  const open = async ({ width, height = 900, scheme = 'light', touch, scripts = true, scale = 1 }: Look) => {
+/** A page that is visited again and again; what is heard goes to the visit of the moment. */
+interface Tab<Page> {
+  readonly page: Page;
+  heard: string[];
+}
+
+const CHROMIUM_MEDIA = {
+  light: { forcedColors: 'none', colorScheme: 'light' },
+  dark: { forcedColors: 'none', colorScheme: 'dark' },
+  forced: { forcedColors: 'active', colorScheme: 'light' },
+} as const;
+
+/** @param path the program: Debian’s Chromium, or the same without windows */
+export async function startChromium(path = chromium()): Promise<Engine> {
+  const browser = await playwright.launch({ executablePath: path, args: FLAGS });
+  const tabs = reused<Tab<ChromiumPage>>();
+  const newTab = async (touch: boolean, scripts: boolean, scale: number): Promise<Tab<ChromiumPage>> => {
     const context = await browser.newContext({
       ...(touch ? { hasTouch: true, isMobile: true } : {}),
-      viewport: { width, height },
       deviceScaleFactor: scale,
       javaScriptEnabled: scripts,
-      ...(scheme === 'forced' ? { forcedColors: 'active' } : { colorScheme: scheme }),
     });
     const page = await context.newPage();
-    const heard: string[] = [];
-    page.on('console', (message) => heard.push(`${message.type()}: ${message.text()}`));
-    page.on('pageerror', (error) => heard.push(`error: ${error.message}`));
+    const tab: Tab<ChromiumPage> = { page, heard: [] };
+    page.on('console', (message) => tab.heard.push(`${message.type()}: ${message.text()}`));
+    page.on('pageerror', (error) => tab.heard.push(`error: ${error.message}`));
     page.on('dialog', (dialog) => {
-      heard.push(`dialog: ${dialog.message()}`);
+      tab.heard.push(`dialog: ${dialog.message()}`);
       void dialog.dismiss();
     });
     page.on('request', (request) => {
-      if (isOutside(request.url())) heard.push(`outside: ${request.url()}`);
+      if (isOutside(request.url())) tab.heard.push(`outside: ${request.url()}`);
     });
+    return tab;
+  };
+  const open = async (look: Look) => {
+    const { width, height = 900, scheme = 'light', touch = false, scripts = true, scale = 1 } = look;
+    const key = JSON.stringify([touch, scripts, scale]);
+    const tab = await tabs.take(key, () => newTab(touch, scripts, scale));
+    const { page } = tab;
+    const heard: string[] = [];
+    tab.heard = heard;
+    await page.setViewportSize({ width, height });
+    await page.emulateMedia(CHROMIUM_MEDIA[scheme]);
     return {
       heard,
       go: async (address: string, until: 'load' | 'commit' = 'load') =>
         void (await page.goto(address, { waitUntil: until })),
       evaluate: <Result>(script: string) => page.evaluate(script) as Promise<Result>,
       press: (key: string) => page.keyboard.press(key),
-      click: (x: number, y: number) => page.mouse.click(x, y),
-      hover: (x: number, y: number) => page.mouse.move(x, y),
-      picture: (whole = false) => page.screenshot({ fullPage: whole, animations: 'disabled' }),
+      picture: () => page.screenshot({ animations: 'disabled' }),
       pdf: () => page.pdf({ format: 'A4' }),
-      rescheme: (to: NonNullable<Look['scheme']>) =>
-        page.emulateMedia(
-          to === 'forced'
-            ? { forcedColors: 'active', colorScheme: 'light' }
-            : { forcedColors: 'none', colorScheme: to },
-        ),
-      close: () => context.close(),
+      rescheme: (to: NonNullable<Look['scheme']>) => page.emulateMedia(CHROMIUM_MEDIA[to]),
+      close: async () => {
+        await page.evaluate(FORGET);
+        await page.goto('about:blank');
+        tabs.putBack(key, tab);
+      },
     };
   };
   return { name: 'Chromium', open, close: () => browser.close() };
@@ -121,37 +140,49 @@ export async function startFirefox(): Promise<Engine> {
     started.set(scheme, there);
     return there;
   };
-  const open = async ({ width, height = 900, scheme = 'light', scripts = true, touch, scale = 1 }: Look) => {
-    if (!scripts || touch) throw new Error('Firefox is not driven without scripts or as a phone here');
+  const tabs = reused<Tab<FirefoxPage>>();
+  const newTab = async (scheme: keyof typeof PREFERENCES): Promise<Tab<FirefoxPage>> => {
     const page = await (await browserFor(scheme)).newPage();
-    await page.setViewport({ width, height, deviceScaleFactor: scale });
-    const heard: string[] = [];
-    page.on('console', (message) => heard.push(`${message.type()}: ${message.text()}`));
-    page.on('pageerror', (error) => heard.push(`error: ${error instanceof Error ? error.message : error}`));
+    const tab: Tab<FirefoxPage> = { page, heard: [] };
+    page.on('console', (message) => tab.heard.push(`${message.type()}: ${message.text()}`));
+    page.on('pageerror', (error) =>
+      tab.heard.push(`error: ${error instanceof Error ? error.message : error}`),
+    );
     page.on('dialog', (dialog) => {
-      heard.push(`dialog: ${dialog.message()}`);
+      tab.heard.push(`dialog: ${dialog.message()}`);
       void dialog.dismiss();
     });
     page.on('request', (request) => {
-      if (isOutside(request.url())) heard.push(`outside: ${request.url()}`);
+      if (isOutside(request.url())) tab.heard.push(`outside: ${request.url()}`);
     });
+    return tab;
+  };
+  const open = async ({ width, height = 900, scheme = 'light', scripts = true, touch, scale = 1 }: Look) => {
+    if (!scripts || touch) throw new Error('Firefox is not driven without scripts or as a phone here');
+    const tab = await tabs.take(scheme, () => newTab(scheme));
+    const { page } = tab;
+    const heard: string[] = [];
+    tab.heard = heard;
+    await page.setViewport({ width, height, deviceScaleFactor: scale });
     const go = async (address: string, until: 'load' | 'commit' = 'load'): Promise<void> => {
       if (until === 'load') return void (await page.goto(address));
-      // Going nowhere first, so that what is asked next is asked of the new page.
-      await page.goto('about:blank');
       void page.goto(address).catch(() => undefined);
-      while (page.url() === 'about:blank') await new Promise((done) => setTimeout(done, 20));
+      // The driver tells the address only of a page that has loaded; a script that is run as the page changes is lost.
+      const there = (): Promise<unknown> => page.evaluate('location.href').catch(() => 'about:blank');
+      while ((await there()) === 'about:blank') await new Promise((done) => setTimeout(done, 20));
     };
     return {
       heard,
       go,
       evaluate: <Result>(script: string) => page.evaluate(script) as Promise<Result>,
       press: (key: KeyInput) => page.keyboard.press(key),
-      click: (x: number, y: number) => page.mouse.click(x, y),
-      hover: (x: number, y: number) => page.mouse.move(x, y),
-      picture: (whole = false) => page.screenshot({ fullPage: whole }),
+      picture: () => page.screenshot(),
       pdf: () => page.pdf({ format: 'A4' }),
-      close: () => page.close(),
+      close: async () => {
+        await page.evaluate(FORGET);
+        await page.goto('about:blank');
+        tabs.putBack(scheme, tab);
+      },
     };
   };
   await browserFor('light');

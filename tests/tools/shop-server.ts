@@ -22,8 +22,10 @@ export interface ShopServer {
   readonly address: string;
   /** Paths that were not there, and reports of breaches of the policy, since it was last emptied. */
   readonly complaints: string[];
-  /** Milliseconds after which a path is answered. */
-  delay: (path: string) => number;
+  /** Paths that were asked for, in their order, since it was last emptied. */
+  readonly asked: string[];
+  /** Answers none of these paths until what it returns is called. */
+  hold(paths: RegExp): () => void;
   close(): void;
 }
 
@@ -46,6 +48,8 @@ export async function serveShop(
 ): Promise<ShopServer> {
   const root = resolve(folder);
   const complaints: string[] = [];
+  const asked: string[] = [];
+  const held = new Map<RegExp, Promise<void>>();
   const read = (path: string): string | Buffer | undefined => {
     const page = pages.get(path);
     if (page !== undefined) return page;
@@ -72,9 +76,11 @@ export async function serveShop(
     }
     // Browsers ask for it unasked.
     if (pathname === '/favicon.ico') return void answer.writeHead(204).end();
+    asked.push(pathname);
     const body = read(decodeURIComponent(pathname));
     if (body === undefined) complaints.push(`not found: ${pathname}`);
-    setTimeout(() => {
+    const waits = [...held].flatMap(([paths, until]) => (paths.test(pathname) ? [until] : []));
+    void Promise.all(waits).then(() => {
       answer.writeHead(body === undefined ? 404 : 200, {
         'content-type': TYPES[extname(pathname)] ?? 'text/html; charset=utf-8',
         ...(strict ? { 'content-security-policy': `${POLICY}; report-uri /breaches` } : {}),
@@ -82,17 +88,29 @@ export async function serveShop(
         'cache-control': 'no-store',
       });
       answer.end(body ?? '');
-    }, made.delay(pathname));
+    });
   });
   await new Promise<void>((done) => server.listen(port, '127.0.0.1', done));
-  const made: ShopServer = {
+  return {
     address: `http://127.0.0.1:${(server.address() as AddressInfo).port}`,
     complaints,
-    delay: () => 0,
+    asked,
+    hold: (paths) => {
+      let letGo = (): void => undefined;
+      held.set(
+        paths,
+        new Promise<void>((done) => {
+          letGo = done;
+        }),
+      );
+      return () => {
+        held.delete(paths);
+        letGo();
+      };
+    },
     close: () => {
       server.close();
       server.closeAllConnections();
     },
   };
-  return made;
 }
