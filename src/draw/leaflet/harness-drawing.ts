@@ -122,7 +122,7 @@ function drawEndsBefore(pen: Pen, id: string, harness: Harness, joint: number, w
   if (ends.length === 0) return;
   const group = pen.group({ id: `${id}-made-${joint + 1}` });
   for (const end of ends)
-    drawEnd(group, harness, { joint, end, hooked: harness.hooked?.(joint, end) ?? false, id });
+    drawEnd(group, harness, { joint, end, look: harness.before?.(joint, end) ?? 'soldered', id });
 }
 
 function drawPart(pen: Pen, id: string, placed: PlacedPart, harness: Harness, window: Rect): void {

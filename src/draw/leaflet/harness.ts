@@ -13,7 +13,7 @@ import type { Sheet } from '../sheet.ts';
 import type { Theme } from '../theme.ts';
 import { lengthOf, pointAt, runsOf, shorter } from './beads.ts';
 import { bodiesOf, inkOf } from './faces.ts';
-import { type EndName, freeEnds, type Made } from './joint-ends.ts';
+import { type EndLook, type EndName, freeEnds, type Made } from './joint-ends.ts';
 import { keptClear } from './kept-clear.ts';
 import { type Tag, tagsOf } from './lug-tags.ts';
 import { type Words, wordsIn } from './names.ts';
@@ -34,8 +34,8 @@ interface Scene {
   readonly told?: ReadonlyMap<string, Words>;
   /** The parts whose names and values are found then; all where left out. */
   readonly named?: ReadonlySet<string>;
-  /** Whether an end of a joint that was made before is only hooked in as yet; none where left out. */
-  readonly hooked?: (joint: number, end: EndName) => boolean;
+  /** How an end of a joint that was made before is drawn; soldered where left out. */
+  readonly before?: (joint: number, end: EndName) => EndLook;
 }
 
 /** Where everything of a scene comes to lie. */
@@ -161,8 +161,8 @@ export const roomsOf = (placed: PlacedPart): readonly Rect[] => [
   ...placed.outline.lugs.map(({ tag }) => rectToSheet(placed.frame, tag)),
 ];
 
-/** Radius of the dot at the end of a new joint, and of one that is only hooked; on a short line dots are smaller, so that two are told apart. */
-const DOT = { new: 4.4, before: 2.4, hooked: 4.4 } as const;
+/** Radius of the dot at the end of a new joint, and at one that was made before; on a short line dots are smaller, so that two are told apart. */
+const DOT = { new: 4.4, soldered: 2.4, hooked: 4.4, gathered: 5.2 } as const;
 /** Between the dots of a line, with what is drawn about them. */
 const BETWEEN_DOTS = 5;
 
@@ -174,10 +174,10 @@ interface Dot extends Point {
 }
 
 /** Where the solder of a joint's end is drawn: before the lug's tag, or on the surface that it is soldered to. */
-export function dotAt({ sheet, tags, paths, made, hooked }: Harness, joint: number, end: EndName): Dot {
+export function dotAt({ sheet, tags, paths, made, before: look }: Harness, joint: number, end: EndName): Dot {
   const path = nth(paths, joint);
   const spare = lengthOf(path) - BETWEEN_DOTS;
-  const size = made[joint] !== 'before' ? DOT.new : hooked?.(joint, end) ? DOT.hooked : DOT.before;
+  const size = made[joint] === 'before' ? DOT[look?.(joint, end) ?? 'soldered'] : DOT.new;
   const radius = Math.min(size, spare / 2);
   const before = Math.min(radius + BEFORE_TAG, spare / 2 - radius);
   const lug = lugIdOf(nth(sheet.placement.wires, joint).joint[end]);

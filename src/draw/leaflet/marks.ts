@@ -297,7 +297,7 @@ function drawNumber(
   const group = pen.group({ id: `${id}-end-${joint + 1}-${end}` });
   const { theme } = harness;
   if (leader) group.line(leader, { stroke: theme.ink, 'stroke-width': LEADER });
-  drawEnd(group, harness, { joint, end, hooked, id });
+  drawEnd(group, harness, { joint, end, look: hooked ? 'hooked' : 'soldered', id });
   group.circle(centre, radius, {
     fill: hooked ? theme.paper : theme.ink,
     stroke: theme.ink,

@@ -20,7 +20,7 @@ import {
 } from './figure.ts';
 import { extentOf, type Harness, harnessOf } from './harness.ts';
 import { drawHarness } from './harness-drawing.ts';
-import type { EndName, Made } from './joint-ends.ts';
+import type { EndLook, EndName, Made } from './joint-ends.ts';
 import { drawMarks, type Marks, marksOf } from './marks.ts';
 import { type SampleName, samplesOf } from './samples.ts';
 import type { FigureStep } from './step.ts';
@@ -72,7 +72,7 @@ interface StepFigures {
 
 /**
  * Figures of steps. The joints of a step are numbered as they stand in it, at both ends: on a filled disc where the end is soldered in
- * this step, on an open one where it is only hooked in.
+ * this step, on an open one where it is only hooked in. What was hooked in earlier and is soldered in this step has a mark of its own.
  */
 export function stepFigures<S extends FigureStep>(
   prepared: Prepared,
@@ -101,14 +101,15 @@ export function stepFigures<S extends FigureStep>(
         return [from.part, to.part];
       }),
     );
-    const hooked = (joint: number, end: EndName): boolean => {
+    const endLook = (joint: number, end: EndName): EndLook => {
       const soldered = steps.flatMap(({ details }) => details).find(({ index }) => index === joint)?.[
         end
       ].soldered;
-      return typeof soldered === 'object' && soldered.later > step.number;
+      if (typeof soldered !== 'object' || soldered.later < step.number) return 'soldered';
+      return soldered.later === step.number ? 'gathered' : 'hooked';
     };
     const values = componentsOf(concerned, sheet);
-    const harness = harnessOf({ sheet, theme, made, concerned, type: frame.type, values, told, hooked });
+    const harness = harnessOf({ sheet, theme, made, concerned, type: frame.type, values, told, before: endLook });
     return { step, harness, marks: marksOf(harness, step, frame) };
   });
   const look = { title: sheet.title, language: sheet.language, ...frame, theme };
