@@ -3,7 +3,7 @@
  * not concerned pale. New and old differ by form, so that they do on a black and white copy too.
  */
 import { lugId, lugIdOf } from '../../circuit/circuit.ts';
-import type { Point, Rect } from '../../common/geometry.ts';
+import { inside, type Point, type Rect } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
 import { is } from '../../parts/index.ts';
 import type { LabelSlot } from '../../parts/outline.ts';
@@ -12,7 +12,7 @@ import type { PlacedPart, PlacedWire } from '../../place/placement.ts';
 import type { Sheet } from '../sheet.ts';
 import type { Theme } from '../theme.ts';
 import { lengthOf, pointAt, runsOf, shorter } from './beads.ts';
-import { bodiesOf, inkOf } from './faces.ts';
+import { bodiesOf, grownAbout, inkOf } from './faces.ts';
 import { type EndLook, type EndName, freeEnds, type Made } from './joint-ends.ts';
 import { keptClear } from './kept-clear.ts';
 import { type Tag, tagsOf } from './lug-tags.ts';
@@ -34,6 +34,8 @@ interface Scene {
   readonly told?: ReadonlyMap<string, Words>;
   /** The parts whose names and values are found then; all where left out. */
   readonly named?: ReadonlySet<string>;
+  /** Where names that find no good place then are looked for more closely; nowhere where left out. */
+  readonly within?: Rect;
   /** How an end of a joint that was made before is drawn; soldered where left out. */
   readonly before?: (joint: number, end: EndName) => EndLook;
 }
@@ -97,7 +99,10 @@ export function harnessOf(scene: Scene): Harness {
     return [...bodyEnd(parts, wire, from, open[0]), ...open, ...bodyEnd(parts, wire, to, open.at(-1))];
   });
   const told = scene.told ?? toldIn(scene, parts, tags, paths);
-  const harness = { ...scene, parts, tags, paths, told };
+  const grown = parts.map((placed) =>
+    grownAbout(placed, slotsOf({ ...scene, told }, placed).map(roomOf), type),
+  );
+  const harness = { ...scene, parts: grown, tags, paths, told };
   return { ...harness, words: parts.flatMap((placed) => wordsOf(harness, placed)) };
 }
 
@@ -106,26 +111,29 @@ const WIDE = { line: 5, airy: 13 } as const;
 
 /** The words of the parts, clear of the joints that there are. */
 function toldIn(
-  { sheet, made, type, values, named }: Scene,
+  { sheet, made, type, values, named, within }: Scene,
   parts: readonly PlacedPart[],
   tags: ReadonlyMap<string, Tag>,
   paths: readonly (readonly Point[])[],
 ): ReadonlyMap<string, Words> {
-  const wires = sheet.placement.wires.flatMap(({ joint: { from, to } }, i) =>
-    made[i] === 'absent'
-      ? []
-      : {
-          ends: [from.part, to.part],
-          runs: runsOf(nth(paths, i), WIDE.line),
-          beside: runsOf(nth(paths, i), WIDE.airy),
-        },
-  );
+  const wires = sheet.placement.wires.flatMap(({ joint: { from, to }, points }, i) => {
+    if (made[i] === 'absent') return [];
+    const runs = runsOf(nth(paths, i), WIDE.line);
+    // Where its tags have not grown a line lies as it was placed.
+    const placed = runsOf(points, WIDE.line).filter((run) => !runs.some((one) => inside(run, one)));
+    return {
+      ends: [from.part, to.part],
+      runs: [...runs, ...placed],
+      beside: runsOf(nth(paths, i), WIDE.airy),
+    };
+  });
   return wordsIn(
     named ? parts.filter(({ part }) => named.has(part.name)) : parts,
     parts,
     type,
     { wires, tags: [...tags.values()].map(({ rect }) => rect), ink: inkOf(sheet) },
     values === 'all' ? 'all' : 'components',
+    within,
   );
 }
 
@@ -149,8 +157,8 @@ function bodyEnd(
 
 /** What a harness takes up, all parts and joints of the kit counted, whether they are there yet or not. */
 export function extentOf(harness: Harness): readonly Rect[] {
-  const { sheet, words, paths } = harness;
-  const bodies = sheet.placement.parts.flatMap(roomsOf);
+  const { sheet, parts, words, paths } = harness;
+  const bodies = [...sheet.placement.parts, ...parts].flatMap(roomsOf);
   const lines = paths.flat().map(({ x, y }): Rect => ({ x: x - 8, y: y - 8, width: 16, height: 16 }));
   return [...bodies, ...words, ...lines];
 }

@@ -5,12 +5,13 @@
  */
 import { around, centreOf, inside, type Point, type Rect, rectAbout } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
+import { remembered } from '../../common/remembered.ts';
 import { is } from '../../parts/index.ts';
 import { type LabelSlot, nameWays } from '../../parts/outline.ts';
 import { rectToSheet } from '../../place/frame.ts';
 import type { PlacedPart } from '../../place/placement.ts';
 import { piecesOf } from './faces.ts';
-import { allClear, choiceOf, NEVER, type Obstacle, type Spot, settled } from './spots.ts';
+import { allClear, choiceOf, type Leader, NEVER, type Obstacle, type Spot, settled } from './spots.ts';
 import { linesOf, namesOf, roomOf, valuesOf } from './tags.ts';
 
 /** What is written at a part: its name, and what it is. */
@@ -18,6 +19,8 @@ export interface Words {
   readonly name: readonly LabelSlot[];
   /** Empty where there is no room for it. */
   readonly value: readonly LabelSlot[];
+  /** From the part to a name that stands away from it. */
+  readonly leaders: readonly Leader[];
 }
 
 /** What names may lie on or not: each of the kit's wires with the parts that it ends at, and all tags. */
@@ -39,17 +42,32 @@ interface Written extends Spot {
   readonly by: Point;
 }
 
-const STEP = 8;
-/** How far a name moves across and down, in steps. */
-const MOVES = { across: 9, down: 6 } as const;
+/** How places for a name are looked for. */
+interface Care {
+  /** From one place to the next, drawing units. */
+  readonly step: number;
+  /** How far a name moves across and down, in steps. */
+  readonly across: number;
+  readonly down: number;
+  /** How far from its body a component's words may stand, drawing units. */
+  readonly near: number;
+  /** So far beside its body the name of another part may stand; only on the body where it is left out. */
+  readonly beside?: number;
+}
+const USUAL: Care = { step: 8, across: 9, down: 6, near: 14 };
+const CLOSE: Care = { step: 6, across: 27, down: 20, near: 72, beside: 72 };
 /** Letters that are left of a name that is shortened. */
 const SHORT = [20, 16, 12, 9, 7, 5, 3] as const;
-/** What it costs: other lines than in the wiring, to stand out of its part, each unit beyond it, on a wire of it, on another wire or too close to it; over the symbol of a ground point; to be shortened, and each letter less; to leave a value out. */
+/** What it costs: other lines than in the wiring, to stand out of its part, each unit beyond it, beside it, farther away with a leader, each unit of that and each wire across it; on a wire of it, on another wire or too close to it; over the symbol of a ground point; to be shortened, and each letter less; to leave a value out. */
 const PRICE = {
   lines: 25,
   out: 100,
   beyond: 4,
-  ownWire: 400,
+  aside: 250,
+  leader: 200,
+  reach: 4,
+  across: 60,
+  ownWire: 1200,
   wire: 3000,
   beside: 150,
   symbol: 150,
@@ -65,6 +83,7 @@ const BESIDE = 4;
  *
  * @param written those whose words are found
  * @param parts all that are drawn
+ * @param within where names that find no good place are looked for more closely; left out, they are not
  */
 export function wordsIn(
   written: readonly PlacedPart[],
@@ -72,6 +91,7 @@ export function wordsIn(
   size: number,
   { wires, tags, ink }: Around,
   values: 'all' | 'components',
+  within?: Rect,
 ): ReadonlyMap<string, Words> {
   const pieces = written.flatMap(piecesOf);
   const bodies = parts.flatMap(piecesOf).map((placed) => ({
@@ -82,9 +102,13 @@ export function wordsIn(
     const { part } = piece;
     const component = is(part, 'component');
     return [
-      ...tags.map((rect) => ({ rect, hidden: NEVER, crossed: 0 })),
+      ...tags.map((rect) => ({ rect, hidden: NEVER, crossed: NEVER })),
       ...bodies.flatMap(({ placed, rect }) =>
-        placed === piece && !component ? [] : { rect, hidden: NEVER, crossed: 0 },
+        placed === piece
+          ? component
+            ? { rect, hidden: NEVER, crossed: 0 }
+            : []
+          : { rect, hidden: NEVER, crossed: NEVER },
       ),
       ...(is(part, 'ground-point') ? (ink.get(part.name) ?? []) : []).map((rect) => ({
         rect,
@@ -94,13 +118,23 @@ export function wordsIn(
       ...wires.flatMap(({ ends, runs, beside }) => {
         const own = ends.includes(part.name) && !component;
         return [
-          ...runs.map((rect) => ({ rect, hidden: own ? PRICE.ownWire : PRICE.wire, crossed: 0 })),
+          ...runs.map((rect) => ({ rect, hidden: own ? PRICE.ownWire : PRICE.wire, crossed: PRICE.across })),
           ...beside.map((rect) => ({ rect, hidden: own ? 0 : PRICE.beside, crossed: 0 })),
         ];
       }),
     ];
   };
   const told = ({ part }: PlacedPart): boolean => values === 'all' && !is(part, 'component');
+  const namesAt = (placed: PlacedPart, care: Care): readonly Written[] => {
+    const obstacles = obstaclesAt(placed);
+    const whole = choiceOf(nameSpots(placed, waysOf(placed, size, told(placed)), care), obstacles);
+    // Only a name that has no place as it is gets shortened.
+    return whole.some(({ price }) => price < PRICE.short)
+      ? whole
+      : [...whole, ...choiceOf(nameSpots(placed, shortOf(placed, size), care), obstacles)].sort(
+          (a, b) => a.price - b.price,
+        );
+  };
   const usual = pieces.flatMap((placed) => {
     const [way] = waysOf(placed, size, told(placed));
     return way ? [{ placed, spot: standing(way.slots, 0) }] : [];
@@ -111,16 +145,14 @@ export function wordsIn(
     allClear(usual.map(({ placed, spot }) => ({ spot, obstacles: obstaclesAt(placed) })));
   const named = stays
     ? new Map(usual.map(({ placed, spot }) => [placed, spot]))
-    : stand(pieces, (placed) => {
-        const obstacles = obstaclesAt(placed);
-        const whole = choiceOf(nameSpots(placed, waysOf(placed, size, told(placed))), obstacles);
-        // Only a name that has no place as it is gets shortened.
-        return whole.some(({ price }) => price < PRICE.short)
-          ? whole
-          : [...whole, ...choiceOf(nameSpots(placed, shortOf(placed, size)), obstacles)].sort(
-              (a, b) => a.price - b.price,
-            );
-      });
+    : stand(
+        pieces,
+        (placed) => namesAt(placed, USUAL),
+        within && {
+          from: PRICE.ownWire,
+          closely: (placed) => namesAt(placed, CLOSE).filter(({ room }) => inside(room, within)),
+        },
+      );
   // A value takes what the names leave.
   const taken = [...named.values()].map(({ room }) => ({ rect: room, hidden: NEVER, crossed: 0 }));
   const valued = stand(pieces, (placed) =>
@@ -133,7 +165,14 @@ export function wordsIn(
   return new Map(
     written.map((placed): [string, Words] => [
       placed.part.name,
-      { name: slots(placed, named), value: slots(placed, valued) },
+      {
+        name: slots(placed, named),
+        value: slots(placed, valued),
+        leaders: piecesOf(placed).flatMap((piece) => {
+          const leader = named.get(piece)?.leader;
+          return leader ? [leader] : [];
+        }),
+      },
     ]),
   );
 }
@@ -142,12 +181,16 @@ export function wordsIn(
 function stand(
   parts: readonly PlacedPart[],
   choiceAt: (placed: PlacedPart) => readonly Written[],
+  crowd?: { readonly from: number; readonly closely: (placed: PlacedPart) => readonly Written[] },
 ): ReadonlyMap<PlacedPart, Written> {
   const marks = parts.flatMap((placed) => {
     const choice = choiceAt(placed);
     return choice.length === 0 ? [] : { placed, choice };
   });
-  const spots = settled(marks.map(({ choice }) => choice));
+  const spots = settled(
+    marks.map(({ choice }) => choice),
+    crowd && { from: crowd.from, closely: (mark) => crowd.closely(nth(marks, mark).placed) },
+  );
   return new Map(marks.map(({ placed }, i) => [placed, nth(spots, i)]));
 }
 
@@ -202,44 +245,60 @@ function shortOf(placed: PlacedPart, size: number): readonly Way[] {
 /** Whether a name may stand so at no price. */
 function isFree({ part, frame, outline }: PlacedPart, room: Rect): boolean {
   const body = rectToSheet(frame, outline.body);
-  return is(part, 'component') ? gap(room, body) <= NEAR : near(room, body) && inside(room, body);
+  return is(part, 'component') ? gap(room, body) <= USUAL.near : near(room, body) && inside(room, body);
 }
 
 /** Each way where the name stands in the wiring, and moved from there. */
-function* nameSpots(placed: PlacedPart, ways: readonly Way[]): Generator<Written> {
+function* nameSpots(placed: PlacedPart, ways: readonly Way[], care: Care): Generator<Written> {
   const { part, frame, outline } = placed;
   const body = rectToSheet(frame, outline.body);
   const component = is(part, 'component');
   for (const { slots, price } of ways) {
     const room = airy(slots);
     const { width, height } = room;
-    for (const by of MOVED) {
+    for (const by of movesOf(care)) {
       const { x, y } = by;
       const rect = { x: room.x + x, y: room.y + y, width, height };
       // A component's name stands at its body, whichever side of it.
-      if (component ? gap(rect, body) > NEAR : !near(rect, body)) continue;
-      const out = component || inside(rect, body) ? 0 : PRICE.out + PRICE.beyond * beyond(rect, body);
+      const aside = !component && !near(rect, body);
+      const far = component || aside ? gap(rect, body) : 0;
+      if (component ? far > care.near : aside && far > (care.beside ?? -1)) continue;
+      const leader = far > USUAL.near ? leaderBetween(body, rect) : undefined;
+      const out =
+        component || inside(rect, body)
+          ? 0
+          : aside
+            ? PRICE.aside + PRICE.beyond * beyond(rect, body)
+            : PRICE.out + PRICE.beyond * beyond(rect, body);
       yield {
         centre: centreOf(rect),
         room: rect,
         slots,
         by,
-        price: price + Math.abs(x) + Math.abs(y) + out,
+        price: price + Math.abs(x) + Math.abs(y) + out + (leader ? PRICE.leader + PRICE.reach * far : 0),
+        ...(leader ? { leader } : {}),
       };
     }
   }
 }
 
-const MOVED: readonly Point[] = Array.from(
-  { length: (2 * MOVES.across + 1) * (2 * MOVES.down + 1) },
-  (_, i) => ({
-    x: ((i % (2 * MOVES.across + 1)) - MOVES.across) * STEP,
-    y: (Math.floor(i / (2 * MOVES.across + 1)) - MOVES.down) * STEP,
-  }),
-);
+/** Between two rectangles the shortest way, or nearly. */
+function leaderBetween(from: Rect, to: Rect): Leader {
+  const on = ({ x, y, width, height }: Rect, p: Point): Point => ({
+    x: Math.min(Math.max(p.x, x), x + width),
+    y: Math.min(Math.max(p.y, y), y + height),
+  });
+  const start = on(from, centreOf(to));
+  return [start, on(to, start)];
+}
 
-/** How far from its body a component's words may stand. */
-const NEAR = 14;
+const movesOf = remembered(({ step, across, down }: Care): readonly Point[] => {
+  const columns = 2 * across + 1;
+  return Array.from({ length: columns * (2 * down + 1) }, (_, i) => ({
+    x: ((i % columns) - across) * step,
+    y: (Math.floor(i / columns) - down) * step,
+  }));
+});
 
 /** How far words stand out of a part, either way together. */
 const beyond = (words: Rect, body: Rect): number =>
@@ -271,9 +330,9 @@ function* valueSpots(placed: PlacedPart, size: number): Generator<Written> {
   const [across, down] = [(body.width + width) / 2 + BESIDE, (body.height + height) / 2 + BESIDE];
   const line = (centre: Point, price: number): Written =>
     standing([{ ...nth(usual, 0), text, centre }], price);
-  for (let slide = 0; slide <= MOVES.across; slide++)
+  for (let slide = 0; slide <= USUAL.across; slide++)
     for (const way of slide === 0 ? [0] : [-1, 1]) {
-      const off = slide * way * STEP;
+      const off = slide * way * USUAL.step;
       yield line({ x: x + off, y: y + down }, 10 + 2 * Math.abs(off));
       yield line({ x: x + off, y: y - down }, 20 + 2 * Math.abs(off));
       if (Math.abs(off) > body.height / 2 + height) continue;

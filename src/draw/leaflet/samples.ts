@@ -84,11 +84,13 @@ export function samplesOf(
       return { ...one, unclear };
     });
   });
-  return (['lines', 'aside', 'soldered', 'hooked', 'gathered'] as const).flatMap((name): readonly Sample[] => {
-    const these = all.filter((one) => one.name === name && inside(one.room, one.crop));
-    const [best] = [...these.keys()].sort((a, b) => nth(these, a).unclear - nth(these, b).unclear || a - b);
-    if (best === undefined) return [];
-    const { crop, harness, marks } = nth(these, best);
-    return [{ name, crop, harness, marks }];
-  });
+  return (['lines', 'aside', 'soldered', 'hooked', 'gathered'] as const).flatMap(
+    (name): readonly Sample[] => {
+      const these = all.filter((one) => one.name === name && inside(one.room, one.crop));
+      const [best] = [...these.keys()].sort((a, b) => nth(these, a).unclear - nth(these, b).unclear || a - b);
+      if (best === undefined) return [];
+      const { crop, harness, marks } = nth(these, best);
+      return [{ name, crop, harness, marks }];
+    },
+  );
 }

@@ -2,6 +2,7 @@
  * The drawings of a kit's soldering steps, all cropped alike: to everything that the parts and wires of the whole kit take up. So every part is at the same place
  * and of the same size from step to step, and who looks from one to the next sees only what is new.
  */
+import type { Rect } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
 import { is } from '../../parts/index.ts';
 import { TYPE } from '../../parts/outline.ts';
@@ -42,11 +43,12 @@ const MARGIN = 20;
 const WORTH = 1.08;
 
 /** The harness of a kit with all of its parts, joints and words. */
-function wholeOf(sheet: Sheet, theme: Theme, type: number): Harness {
+function wholeOf(sheet: Sheet, theme: Theme, type: number, within?: Rect): Harness {
   const { parts } = sheet.placement;
   const concerned = new Set(parts.map(({ part }) => part.name));
   const made = sheet.lines.map((): Made => 'new');
-  return harnessOf({ sheet, theme, made, concerned, type, values: componentsOf(concerned, sheet) });
+  const values = componentsOf(concerned, sheet);
+  return harnessOf({ sheet, theme, made, concerned, type, values, ...(within ? { within } : {}) });
 }
 
 /** Of some parts those that are components. */
@@ -88,7 +90,7 @@ export function stepFigures<S extends FigureStep>(
   const high = usual.type > TYPE.lug && tallest > box.height ? frameFor({ ...box, height: tallest }) : usual;
   const frame = high.scale > WORTH * usual.scale ? high : usual;
   // Every step has every word at the same place.
-  const { told } = wholeOf(sheet, theme, frame.type);
+  const { told } = wholeOf(sheet, theme, frame.type, frame.crop);
   const drawn = steps.map((step, i): Drawn<S> => {
     const before = new Set(steps.slice(0, i).flatMap(({ details }) => details.map(({ index }) => index)));
     const now = step.details.map(({ index }) => index);
@@ -109,7 +111,16 @@ export function stepFigures<S extends FigureStep>(
       return soldered.later === step.number ? 'gathered' : 'hooked';
     };
     const values = componentsOf(concerned, sheet);
-    const harness = harnessOf({ sheet, theme, made, concerned, type: frame.type, values, told, before: endLook });
+    const harness = harnessOf({
+      sheet,
+      theme,
+      made,
+      concerned,
+      type: frame.type,
+      values,
+      told,
+      before: endLook,
+    });
     return { step, harness, marks: marksOf(harness, step, frame) };
   });
   const look = { title: sheet.title, language: sheet.language, ...frame, theme };
