@@ -214,7 +214,7 @@ function crossingsAlong(
   });
 }
 
-/** A mark's own line, on which it does not lie when it is aside, and beyond its beginning is not led across. */
+/** A mark's own line, on which it does not lie when it is aside, least of all on a corner, and beyond its beginning is not led across. */
 function own(points: readonly Point[]): readonly Obstacle[] {
   const start = pointAt(points, BEGINS);
   const rest = points.slice(1).map((b, i) => [nth(points, i), b] as const);
@@ -223,6 +223,7 @@ function own(points: readonly Point[]): readonly Obstacle[] {
   );
   return [
     ...runsOf(points, WIDE.new).map((rect) => ({ rect, hidden: PRICE.own, crossed: 0 })),
+    ...points.slice(1, -1).map(({ x, y }) => ({ rect: around(x, y, 2, 2), hidden: NEVER, crossed: 0 })),
     ...runsOf([start, ...points.slice(from + 1)], WIDE.new).map((rect) => ({
       rect,
       hidden: 0,
