@@ -109,6 +109,7 @@ class Pictures {
       aside: 'rings.number',
       soldered: 'rings.black',
       hooked: 'rings.white',
+      gathered: 'rings.gathered',
     } as const;
     return this.#once('steps', [steps.map(({ lines }) => lines)], () =>
       stepFigures(this.#prepared, steps, room, {

@@ -31,6 +31,8 @@ export function marksWords(steps: readonly Step[], pictures: Pictures, say: Say)
     { text: say('rings.number'), picture: samples.aside },
     { text: say('rings.black'), picture: samples.soldered },
     { text: say('rings.white'), picture: samples.hooked },
+    // Most kits have none.
+    ...(samples.gathered ? [{ text: say('rings.gathered'), picture: samples.gathered }] : []),
     { text: say('rings.none'), picture: undefined },
   ];
   return told.map(({ text: words, picture }): Block => {

@@ -480,6 +480,8 @@ export const de: Messages = {
   'rings.black': 'Weiße Nummer auf Schwarz: dieses Ende in diesem Schritt löten.',
   'rings.white':
     'Schwarze Nummer auf Weiß: dieses Ende nur einhaken. Gelötet wird es in einem späteren Schritt, zusammen mit allem, was noch an diese Lötöse kommt. Bis dahin ist es als Ring mit einer Lücke gezeichnet.',
+  'rings.gathered':
+    'Ein solcher Ring mit einem Punkt darin: dieses Ende ist schon eingehakt und wird in diesem Schritt gelötet, zusammen mit allem, was an diese Lötöse kommt.',
   'rings.none':
     'Keine Nummer: hier ist nichts zu löten, so wo ein Beinchen aus seinem Bauteil und eine Ader aus ihrem Tonabnehmer kommt, an einer umgebogenen Lötöse und an einem Ende, das frei bleibt.',
 

@@ -460,6 +460,8 @@ export const en = {
   'rings.black': 'White number on black: solder this end in this step.',
   'rings.white':
     'Black number on white: hook this end only. It is soldered in a later step, with what else comes to that lug. Until then it is drawn as a ring with a gap.',
+  'rings.gathered':
+    'Such a ring with a dot in it: this end was hooked earlier, and is soldered in this step with what else comes to that lug.',
   'rings.none':
     'No number: there is nothing to solder where a component leg leaves its body, where a lead leaves its pickup, at a bent lug, and at an end that stays free.',
 

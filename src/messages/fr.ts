@@ -479,6 +479,8 @@ export const fr: Messages = {
   'rings.black': 'Numéro blanc sur noir\u00a0: souder ce bout à cette étape.',
   'rings.white':
     'Numéro noir sur blanc\u00a0: accrocher ce bout seulement. Il est soudé plus tard, avec ce qui vient encore à cette cosse. Jusque-là, il est dessiné comme un anneau ouvert d’un côté.',
+  'rings.gathered':
+    'Un tel anneau avec un point dedans\u00a0: ce bout est déjà accroché et se soude à cette étape, avec tout ce qui vient à cette cosse.',
   'rings.none':
     'Pas de numéro\u00a0: rien à souder là, comme où une patte sort de son composant et un fil de son micro, à une cosse pliée et à un bout qui reste libre.',
 

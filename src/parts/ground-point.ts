@@ -1,4 +1,5 @@
-import { around, at, type Rect } from '../common/geometry.ts';
+import { around, at, centreOf, type Rect } from '../common/geometry.ts';
+import { nth } from '../common/must.ts';
 import { definePart, type LugSpec, type PartBase, type Seen } from './kind.ts';
 import { g, nameLabels, nameLines, type Outline, tagPorts, widestLine } from './outline.ts';
 import { conductor, plate, run, type Shape } from './shape.ts';
@@ -72,9 +73,10 @@ function plateWithLug(body: Rect, row: number): Pick<Outline, 'body' | 'blocked'
 }
 
 /** The ground symbol of IEC 60417 (5017). */
-function groundPointFace({ outline: { body } }: Seen): readonly Shape[] {
+function groundPointFace({ outline: { body, lugs } }: Seen): readonly Shape[] {
   const x = body.x + 22;
-  const y = body.y + body.height / 2;
+  // In line with the lug, also where the box has grown to one side.
+  const { y } = centreOf(nth(lugs, 0).tag);
   return [
     plate(body, 10),
     conductor(

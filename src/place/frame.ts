@@ -44,6 +44,19 @@ export function toSheet(frame: Frame, p: Point): Point {
   }
 }
 
+/** A point of the sheet as the part has it: what `toSheet` takes back to it. */
+function fromSheet(frame: Frame, p: Point): Point {
+  const { width, height } = frame;
+  const [dx, dy] = [p.x - frame.x, p.y - frame.y];
+  const turned = {
+    0: { x: dx, y: dy },
+    1: { x: dy, y: height - dx },
+    2: { x: width - dx, y: height - dy },
+    3: { x: width - dy, y: dx },
+  }[frame.turn];
+  return frame.mirror ? { x: width - turned.x, y: turned.y } : turned;
+}
+
 /** A direction of the part on the sheet. */
 export function directionToSheet(frame: Frame, d: Point): Point {
   const [o, p] = [toSheet(frame, { x: 0, y: 0 }), toSheet(frame, d)];
@@ -70,8 +83,13 @@ export function labelsToSheet(
   });
 }
 
-export function rectToSheet(frame: Frame, r: Rect): Rect {
-  const [a, b] = [toSheet(frame, r), toSheet(frame, { x: r.x + r.width, y: r.y + r.height })];
+export const rectToSheet = (frame: Frame, r: Rect): Rect => rectThrough(r, (p) => toSheet(frame, p));
+
+/** A rectangle of the sheet as the part has it. */
+export const rectFromSheet = (frame: Frame, r: Rect): Rect => rectThrough(r, (p) => fromSheet(frame, p));
+
+function rectThrough(r: Rect, through: (p: Point) => Point): Rect {
+  const [a, b] = [through(r), through({ x: r.x + r.width, y: r.y + r.height })];
   return {
     x: Math.min(a.x, b.x),
     y: Math.min(a.y, b.y),

@@ -1,9 +1,9 @@
 /** What of a part's face the figures of a leaflet keep clear of words and numbers: its pieces, and the contacts and symbols that are drawn on it. */
-import { around, at, inside, overlaps, type Point, type Rect } from '../../common/geometry.ts';
+import { around, at, inside, overlaps, type Point, type Rect, rectAbout } from '../../common/geometry.ts';
 import { remembered } from '../../common/remembered.ts';
 import { faceOf, is } from '../../parts/index.ts';
 import type { PathStep, Shape } from '../../parts/shape.ts';
-import { rectToSheet } from '../../place/frame.ts';
+import { rectFromSheet, rectToSheet } from '../../place/frame.ts';
 import type { PlacedPart } from '../../place/placement.ts';
 import type { Sheet } from '../sheet.ts';
 
@@ -28,7 +28,27 @@ const holds = (rect: Rect, { x, y }: Point): boolean => inside({ x, y, width: 0,
 export const bodiesOf = (placed: PlacedPart): readonly Rect[] =>
   piecesOf(placed).map(({ frame, outline }) => rectToSheet(frame, outline.body));
 
-/** By the name of a part what is drawn on its face and must be seen: contacts and those that are closed, wipers, and the symbol of a ground point or of a jack. */
+/** Around a name in a box that has grown with it, by the size of type: across, and down. */
+const ROUND = { across: 0.25, down: 0.17 } as const;
+
+/** A ground point whose box has grown with its words, but not beyond its lug. */
+export function grownAbout(placed: PlacedPart, words: readonly Rect[], type: number): PlacedPart {
+  const { part, frame, outline } = placed;
+  if (!is(part, 'ground-point') || words.length === 0) return placed;
+  const { x, y, width, height } = rectAbout(words);
+  const [across, down] = [ROUND.across * type, ROUND.down * type];
+  const wanted = rectFromSheet(frame, {
+    x: x - across,
+    y: y - down,
+    width: width + 2 * across,
+    height: height + 2 * down,
+  });
+  const { body } = outline;
+  const grown = rectAbout([body, { ...wanted, x: Math.max(body.x, wanted.x) }]);
+  return { ...placed, outline: { ...outline, body: grown } };
+}
+
+/** By the name of a part what is drawn on its face and must be seen: coils, contacts and those that are closed, wipers, and the symbol of a ground point or of a jack. */
 export const inkOf = remembered(
   (sheet: Sheet): ReadonlyMap<string, readonly Rect[]> =>
     new Map(sheet.placement.parts.map((placed) => [placed.part.name, inkOn(placed, sheet)])),
@@ -49,7 +69,7 @@ function inkIn(shape: Shape): readonly Rect[] {
   }
   if (shape.shape === 'path' && (shape.role === 'bridge' || shape.role === 'conductor'))
     return shape.runs.flatMap((run) => straight(run, shape.width));
-  return shape.shape === 'rect' && shape.role === 'bush' ? [shape.rect] : [];
+  return shape.shape === 'rect' && (shape.role === 'bush' || shape.role === 'coil') ? [shape.rect] : [];
 }
 
 /** Longest piece of a line that leads aslant, which is cut into several, drawing units. */

@@ -122,7 +122,7 @@ function drawEndsBefore(pen: Pen, id: string, harness: Harness, joint: number, w
   if (ends.length === 0) return;
   const group = pen.group({ id: `${id}-made-${joint + 1}` });
   for (const end of ends)
-    drawEnd(group, harness, { joint, end, hooked: harness.hooked?.(joint, end) ?? false, id });
+    drawEnd(group, harness, { joint, end, look: harness.before?.(joint, end) ?? 'soldered', id });
 }
 
 function drawPart(pen: Pen, id: string, placed: PlacedPart, harness: Harness, window: Rect): void {
@@ -151,13 +151,15 @@ function drawPart(pen: Pen, id: string, placed: PlacedPart, harness: Harness, wi
   const [first] = names;
   // What stands apart has words of its own.
   const upon = names.filter(({ centre }) => centre.x === first?.centre.x);
-  // A name that outgrows a low body gets a plate that has grown with it.
-  if (first && !is(part, 'component')) {
+  // A name that outgrows a low body gets a plate that has grown with it; a ground point is as large as its name already.
+  if (first && !is(part, 'component') && !is(part, 'ground-point')) {
     const room = rectAbout(upon.map(roomOf));
     const plate = around(first.centre.x, centreOf(room).y, room.width + type / 2, room.height + type / 3);
     if (plate.height > rectToSheet(frame, outline.body).height)
       still.rect(plate, { rx: 8, fill: theme.plate, stroke: theme.outline, 'stroke-width': kept(theme, 1) });
   }
+  for (const leader of names.length > 0 ? (harness.told.get(part.name)?.leaders ?? []) : [])
+    still.line(leader, { stroke: theme.quiet, 'stroke-width': kept(theme, 1) });
   for (const { text, centre, size, weight } of names)
     still.text(text, centre, {
       size,

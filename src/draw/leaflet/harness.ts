@@ -3,7 +3,7 @@
  * not concerned pale. New and old differ by form, so that they do on a black and white copy too.
  */
 import { lugId, lugIdOf } from '../../circuit/circuit.ts';
-import type { Point, Rect } from '../../common/geometry.ts';
+import { inside, type Point, type Rect } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
 import { is } from '../../parts/index.ts';
 import type { LabelSlot } from '../../parts/outline.ts';
@@ -12,8 +12,8 @@ import type { PlacedPart, PlacedWire } from '../../place/placement.ts';
 import type { Sheet } from '../sheet.ts';
 import type { Theme } from '../theme.ts';
 import { lengthOf, pointAt, runsOf, shorter } from './beads.ts';
-import { bodiesOf, inkOf } from './faces.ts';
-import { type EndName, freeEnds, type Made } from './joint-ends.ts';
+import { bodiesOf, grownAbout, inkOf } from './faces.ts';
+import { type EndLook, type EndName, freeEnds, type Made } from './joint-ends.ts';
 import { keptClear } from './kept-clear.ts';
 import { type Tag, tagsOf } from './lug-tags.ts';
 import { type Words, wordsIn } from './names.ts';
@@ -34,8 +34,10 @@ interface Scene {
   readonly told?: ReadonlyMap<string, Words>;
   /** The parts whose names and values are found then; all where left out. */
   readonly named?: ReadonlySet<string>;
-  /** Whether an end of a joint that was made before is only hooked in as yet; none where left out. */
-  readonly hooked?: (joint: number, end: EndName) => boolean;
+  /** Where names that find no good place then are looked for more closely; nowhere where left out. */
+  readonly within?: Rect;
+  /** How an end of a joint that was made before is drawn; soldered where left out. */
+  readonly before?: (joint: number, end: EndName) => EndLook;
 }
 
 /** Where everything of a scene comes to lie. */
@@ -97,7 +99,10 @@ export function harnessOf(scene: Scene): Harness {
     return [...bodyEnd(parts, wire, from, open[0]), ...open, ...bodyEnd(parts, wire, to, open.at(-1))];
   });
   const told = scene.told ?? toldIn(scene, parts, tags, paths);
-  const harness = { ...scene, parts, tags, paths, told };
+  const grown = parts.map((placed) =>
+    grownAbout(placed, slotsOf({ ...scene, told }, placed).map(roomOf), type),
+  );
+  const harness = { ...scene, parts: grown, tags, paths, told };
   return { ...harness, words: parts.flatMap((placed) => wordsOf(harness, placed)) };
 }
 
@@ -106,26 +111,29 @@ const WIDE = { line: 5, airy: 13 } as const;
 
 /** The words of the parts, clear of the joints that there are. */
 function toldIn(
-  { sheet, made, type, values, named }: Scene,
+  { sheet, made, type, values, named, within }: Scene,
   parts: readonly PlacedPart[],
   tags: ReadonlyMap<string, Tag>,
   paths: readonly (readonly Point[])[],
 ): ReadonlyMap<string, Words> {
-  const wires = sheet.placement.wires.flatMap(({ joint: { from, to } }, i) =>
-    made[i] === 'absent'
-      ? []
-      : {
-          ends: [from.part, to.part],
-          runs: runsOf(nth(paths, i), WIDE.line),
-          beside: runsOf(nth(paths, i), WIDE.airy),
-        },
-  );
+  const wires = sheet.placement.wires.flatMap(({ joint: { from, to }, points }, i) => {
+    if (made[i] === 'absent') return [];
+    const runs = runsOf(nth(paths, i), WIDE.line);
+    // Where its tags have not grown a line lies as it was placed.
+    const placed = runsOf(points, WIDE.line).filter((run) => !runs.some((one) => inside(run, one)));
+    return {
+      ends: [from.part, to.part],
+      runs: [...runs, ...placed],
+      beside: runsOf(nth(paths, i), WIDE.airy),
+    };
+  });
   return wordsIn(
     named ? parts.filter(({ part }) => named.has(part.name)) : parts,
     parts,
     type,
     { wires, tags: [...tags.values()].map(({ rect }) => rect), ink: inkOf(sheet) },
     values === 'all' ? 'all' : 'components',
+    within,
   );
 }
 
@@ -149,8 +157,8 @@ function bodyEnd(
 
 /** What a harness takes up, all parts and joints of the kit counted, whether they are there yet or not. */
 export function extentOf(harness: Harness): readonly Rect[] {
-  const { sheet, words, paths } = harness;
-  const bodies = sheet.placement.parts.flatMap(roomsOf);
+  const { sheet, parts, words, paths } = harness;
+  const bodies = [...sheet.placement.parts, ...parts].flatMap(roomsOf);
   const lines = paths.flat().map(({ x, y }): Rect => ({ x: x - 8, y: y - 8, width: 16, height: 16 }));
   return [...bodies, ...words, ...lines];
 }
@@ -161,8 +169,8 @@ export const roomsOf = (placed: PlacedPart): readonly Rect[] => [
   ...placed.outline.lugs.map(({ tag }) => rectToSheet(placed.frame, tag)),
 ];
 
-/** Radius of the dot at the end of a new joint, and of one that is only hooked; on a short line dots are smaller, so that two are told apart. */
-const DOT = { new: 4.4, before: 2.4, hooked: 4.4 } as const;
+/** Radius of the dot at the end of a new joint, and at one that was made before; on a short line dots are smaller, so that two are told apart. */
+const DOT = { new: 4.4, soldered: 2.4, hooked: 4.4, gathered: 5.2 } as const;
 /** Between the dots of a line, with what is drawn about them. */
 const BETWEEN_DOTS = 5;
 
@@ -174,10 +182,10 @@ interface Dot extends Point {
 }
 
 /** Where the solder of a joint's end is drawn: before the lug's tag, or on the surface that it is soldered to. */
-export function dotAt({ sheet, tags, paths, made, hooked }: Harness, joint: number, end: EndName): Dot {
+export function dotAt({ sheet, tags, paths, made, before: look }: Harness, joint: number, end: EndName): Dot {
   const path = nth(paths, joint);
   const spare = lengthOf(path) - BETWEEN_DOTS;
-  const size = made[joint] !== 'before' ? DOT.new : hooked?.(joint, end) ? DOT.hooked : DOT.before;
+  const size = made[joint] === 'before' ? DOT[look?.(joint, end) ?? 'soldered'] : DOT.new;
   const radius = Math.min(size, spare / 2);
   const before = Math.min(radius + BEFORE_TAG, spare / 2 - radius);
   const lug = lugIdOf(nth(sheet.placement.wires, joint).joint[end]);

@@ -8,6 +8,12 @@ import { leavesBody } from '../wires.ts';
 /** Of a joint: not there yet, made before, made now, or as it is where none is told from another. */
 export type Made = 'absent' | 'before' | 'new' | 'plain';
 
+/**
+ * An end of a joint as it is drawn: its solder; only hooked through the lug as yet; or hooked in an earlier step and soldered in this one,
+ * with what else comes to that lug.
+ */
+export type EndLook = 'soldered' | 'hooked' | 'gathered';
+
 /** Either end of a joint. */
 export type EndName = 'from' | 'to';
 export const endNames = ['from', 'to'] as const;

@@ -16,7 +16,7 @@ import type { Frame } from './figure.ts';
 import { dotAt, type Harness, slotsOf } from './harness.ts';
 import { type EndName, endNames, solderedEnds } from './joint-ends.ts';
 import { nearnessIn } from './nearness.ts';
-import { choiceOf, costTogether, NEVER, type Obstacle, type Spot, settled } from './spots.ts';
+import { choiceOf, NEVER, type Obstacle, type Spot, settled } from './spots.ts';
 import type { FigureStep } from './step.ts';
 import { roomOf } from './tags.ts';
 
@@ -67,40 +67,43 @@ export function marksOf(harness: Harness, step: FigureStep, frame: Frame): Marks
   });
   const { room, free } = obstaclesOf(harness);
   const nearness = nearnessIn(harness);
-  const choicesWith = (search: Search): readonly (readonly Spot[])[] => [
-    ...ends.map(({ joint, end, tip, hooked }) => {
-      const alike = ends.filter((one) => one.joint === joint).every((one) => one.hooked === hooked);
-      const near = nearness(joint, end);
-      const path = nth(harness.paths, joint);
-      const points = end === 'from' ? path : [...path].reverse();
-      return choice(
-        [
-          near(spotsOnLine(points, radius, alike, search, crossingsAlong(harness, joint, points))),
-          near(spotsAside(points, tip, radius, search)),
-          near(spotsFar(points, tip, radius, search)),
-        ],
-        room(joint, tip),
-        own(points),
-        frame.crop,
-        search,
-      );
-    }),
-    ...codes.map(({ joint, code }) => {
-      const path = nth(harness.paths, joint);
-      return choice(
-        [codeOnLine(path, code, type), codeAside(path, code, type, free(joint))],
-        [...room(joint), ...besideNames(harness)],
-        [],
-        frame.crop,
-        search,
-      );
-    }),
+  const numberAt = ({ joint, end, tip, hooked }: Numbered, search: Search): readonly Spot[] => {
+    const alike = ends.filter((one) => one.joint === joint).every((one) => one.hooked === hooked);
+    const near = nearness(joint, end);
+    const path = nth(harness.paths, joint);
+    const points = end === 'from' ? path : [...path].reverse();
+    return choice(
+      [
+        near(spotsOnLine(points, radius, alike, search, crossingsAlong(harness, joint, points))),
+        near(spotsAside(points, tip, radius, search)),
+        near(spotsFar(points, tip, radius, search)),
+      ],
+      room(joint, tip),
+      own(points),
+      frame.crop,
+      search,
+    );
+  };
+  const codeAt = ({ joint, code }: { joint: number; code: string }, search: Search): readonly Spot[] => {
+    const path = nth(harness.paths, joint);
+    return choice(
+      [codeOnLine(path, code, type), codeAside(path, code, type, free(joint))],
+      [...room(joint), ...besideNames(harness)],
+      [],
+      frame.crop,
+      search,
+    );
+  };
+  const choicesWith = (search: Search): readonly (() => readonly Spot[])[] => [
+    ...ends.map((end) => () => numberAt(end, search)),
+    ...codes.map((code) => () => codeAt(code, search)),
   ];
-  const usual = settled(choicesWith(USUAL));
-  const cost = costTogether(usual);
-  // In a crowd a place may lie between those that are looked at else.
-  const closely = cost < NEVER ? usual : settled(choicesWith(CLOSE));
-  const spots = closely !== usual && costTogether(closely) < cost ? closely : usual;
+  const closely = choicesWith(CLOSE);
+  const spots = settled(
+    choicesWith(USUAL).map((choose) => choose()),
+    // In a crowd a place may lie between those that are looked at else.
+    { from: NEVER, closely: (mark) => nth(closely, mark)() },
+  );
   return {
     radius,
     numbers: ends.map((of, i) => ({ of, spot: nth(spots, i) })),
@@ -211,7 +214,7 @@ function crossingsAlong(
   });
 }
 
-/** A mark's own line, on which it does not lie when it is aside, and beyond its beginning is not led across. */
+/** A mark's own line, on which it does not lie when it is aside, least of all on a corner, and beyond its beginning is not led across. */
 function own(points: readonly Point[]): readonly Obstacle[] {
   const start = pointAt(points, BEGINS);
   const rest = points.slice(1).map((b, i) => [nth(points, i), b] as const);
@@ -220,6 +223,7 @@ function own(points: readonly Point[]): readonly Obstacle[] {
   );
   return [
     ...runsOf(points, WIDE.new).map((rect) => ({ rect, hidden: PRICE.own, crossed: 0 })),
+    ...points.slice(1, -1).map(({ x, y }) => ({ rect: around(x, y, 2, 2), hidden: NEVER, crossed: 0 })),
     ...runsOf([start, ...points.slice(from + 1)], WIDE.new).map((rect) => ({
       rect,
       hidden: 0,
@@ -297,7 +301,7 @@ function drawNumber(
   const group = pen.group({ id: `${id}-end-${joint + 1}-${end}` });
   const { theme } = harness;
   if (leader) group.line(leader, { stroke: theme.ink, 'stroke-width': LEADER });
-  drawEnd(group, harness, { joint, end, hooked, id });
+  drawEnd(group, harness, { joint, end, look: hooked ? 'hooked' : 'soldered', id });
   group.circle(centre, radius, {
     fill: hooked ? theme.paper : theme.ink,
     stroke: theme.ink,

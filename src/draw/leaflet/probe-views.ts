@@ -8,7 +8,7 @@ import { alone, pathsBetween } from './alone.ts';
 import { runsOf } from './beads.ts';
 import { cropAbout } from './figure.ts';
 import { type Harness, harnessOf, roomsOf, wordsOf } from './harness.ts';
-import type { Made } from './joint-ends.ts';
+import type { EndLook, EndName, Made } from './joint-ends.ts';
 import { type Probe, probeRoom, probesOf } from './probe.ts';
 
 interface ProbeSpot {
@@ -28,7 +28,7 @@ export interface Probing {
   /** Of the first probe, which is red, and of the second, which is black. */
   readonly spots: readonly [ProbeSpot, ProbeSpot];
   /** Whether an end of one of the joints is only hooked in by then; none where left out. */
-  readonly hooked?: Harness['hooked'];
+  readonly hooked?: (joint: number, end: EndName) => boolean;
 }
 
 const MARGIN = 10;
@@ -66,7 +66,8 @@ export function layoutsOf(
   const viewOf = (numbers: readonly number[]): View => {
     const concerned = new Set(numbers.map((number) => nth(spots, number).part));
     const scene = { sheet, theme, made, concerned, named: concerned, type };
-    const whole = harnessOf({ ...scene, ...(hooked ? { hooked } : {}) });
+    const before = (joint: number, end: EndName): EndLook => (hooked?.(joint, end) ? 'hooked' : 'soldered');
+    const whole = harnessOf({ ...scene, before });
     const held = numbers.map((number) => {
       const { part, lug, words } = nth(spots, number);
       return { part, lug: lugId(part, lug), words };

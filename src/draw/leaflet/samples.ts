@@ -1,13 +1,14 @@
 /** Pieces of a kit's step drawings that show what each mark looks like: the clearest of each kind, as large as it is printed in its step. */
-import { centreOf, inside, overlaps, type Point, type Rect, round2 } from '../../common/geometry.ts';
+import { around, centreOf, inside, overlaps, type Point, type Rect, round2 } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
 import { runsOf } from './beads.ts';
 import type { Box, Frame } from './figure.ts';
-import type { Harness } from './harness.ts';
+import { dotAt, type Harness } from './harness.ts';
+import { endNames } from './joint-ends.ts';
 import type { Marks } from './marks.ts';
 
-/** What a sample shows: a new line beside an earlier one, a number aside with its leader, one of an end that is soldered, and of one that is only hooked. */
-export type SampleName = 'lines' | 'aside' | 'soldered' | 'hooked';
+/** What a sample shows: a new line beside an earlier one, a number aside with its leader, one of an end that is soldered, and of one that is only hooked, and an end that was hooked before and is soldered now. */
+export type SampleName = 'lines' | 'aside' | 'soldered' | 'hooked' | 'gathered';
 
 /** A step as it is drawn. */
 interface Drawn {
@@ -65,7 +66,15 @@ export function samplesOf(
       const crop = cropAt(spot.centre);
       return { name: 'lines' as const, room: spot.room, crop, harness, marks };
     });
-    return [...numbers, ...codes].map((one) => {
+    const gathered = harness.made.flatMap((made, joint) =>
+      endNames.flatMap((end) => {
+        if (made !== 'before' || harness.before?.(joint, end) !== 'gathered') return [];
+        const { x, y, radius } = dotAt(harness, joint, end);
+        const room = around(x, y, 2 * radius, 2 * radius);
+        return { name: 'gathered' as const, room, crop: cropAt({ x, y }), harness, marks };
+      }),
+    );
+    return [...numbers, ...codes, ...gathered].map((one) => {
       const beside = lines.filter((runs) => runs.some((run) => overlaps(run, one.crop))).length;
       const others = [...marks.numbers, ...marks.codes].filter(
         ({ spot }) => spot.room !== one.room && overlaps(spot.room, one.crop),
@@ -75,11 +84,13 @@ export function samplesOf(
       return { ...one, unclear };
     });
   });
-  return (['lines', 'aside', 'soldered', 'hooked'] as const).flatMap((name): readonly Sample[] => {
-    const these = all.filter((one) => one.name === name && inside(one.room, one.crop));
-    const [best] = [...these.keys()].sort((a, b) => nth(these, a).unclear - nth(these, b).unclear || a - b);
-    if (best === undefined) return [];
-    const { crop, harness, marks } = nth(these, best);
-    return [{ name, crop, harness, marks }];
-  });
+  return (['lines', 'aside', 'soldered', 'hooked', 'gathered'] as const).flatMap(
+    (name): readonly Sample[] => {
+      const these = all.filter((one) => one.name === name && inside(one.room, one.crop));
+      const [best] = [...these.keys()].sort((a, b) => nth(these, a).unclear - nth(these, b).unclear || a - b);
+      if (best === undefined) return [];
+      const { crop, harness, marks } = nth(these, best);
+      return [{ name, crop, harness, marks }];
+    },
+  );
 }

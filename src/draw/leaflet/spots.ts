@@ -6,7 +6,7 @@ import { overlaps, type Point, type Rect } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
 
 /** A leader from what a mark belongs to, to the mark's edge. */
-type Leader = readonly [Point, Point];
+export type Leader = readonly [Point, Point];
 
 /** One place for a mark. */
 export interface Spot {
@@ -118,22 +118,49 @@ function inTheWay({ room, leader }: Spot, obstacles: readonly Obstacle[], enough
   return sum;
 }
 
-/** Of each mark the spot that it stands at; each must have some choice. */
-export function settled<S extends Spot>(choices: readonly (readonly S[])[]): readonly S[] {
-  // Who has the fewest good places chooses first.
-  const good = choices.map((choice) => choice.filter(({ price }) => price < NEVER).length);
-  const order = [...choices.keys()].sort((a, b) => nth(good, a) - nth(good, b) || a - b);
+/** What a mark in a crowd may choose from besides. */
+interface Crowd<S extends Spot> {
+  /** A mark whose place costs so much, others in its way counted in, is in one. */
+  readonly from: number;
+  /** More spots for a mark, the cheapest first. */
+  readonly closely: (mark: number) => readonly S[];
+}
+
+/**
+ * Of each mark the spot that it stands at; each must have some choice. Those that end up in a crowd have more to choose from, and if that is not
+ * enough, so have all others: who stands well may make room.
+ */
+export function settled<S extends Spot>(choices: readonly (readonly S[])[], crowd?: Crowd<S>): readonly S[] {
+  const open = [...choices];
   const chosen: (S | undefined)[] = choices.map(() => undefined);
-  for (let round = 0; round < ROUNDS; round++) {
-    const moved = order.filter((i) => chooseAgain(choices, chosen, i));
-    if (moved.length === 0 && !order.some((i) => pushAway(choices, chosen, i))) break;
+  choose(open, chosen);
+  if (crowd) {
+    const inCrowd = (): readonly number[] =>
+      [...open.keys()].filter((i) => costOf(chosen, chosen[i] ?? nth(nth(open, i), 0), i) >= crowd.from);
+    const closely = new Set<number>();
+    for (const whom of [inCrowd, () => (inCrowd().length === 0 ? [] : [...open.keys()])]) {
+      const more = whom().filter((i) => !closely.has(i));
+      if (more.length === 0) continue;
+      for (const i of more) {
+        closely.add(i);
+        open[i] = crowd.closely(i);
+      }
+      choose(open, chosen);
+    }
   }
   return choices.map((choice, i) => chosen[i] ?? nth(choice, 0));
 }
 
-/** What all spots cost together, with what they have of each other in their way. */
-export const costTogether = (spots: readonly Spot[]): number =>
-  spots.reduce((sum, spot, k) => sum + costOf(spots.slice(0, k), spot, k), 0);
+/** Has all marks choose until none finds a better place. What they cost together only becomes less. */
+function choose<S extends Spot>(choices: readonly (readonly S[])[], chosen: (S | undefined)[]): void {
+  // Who has the fewest good places chooses first.
+  const good = choices.map((choice) => choice.filter(({ price }) => price < NEVER).length);
+  const order = [...choices.keys()].sort((a, b) => nth(good, a) - nth(good, b) || a - b);
+  for (let round = 0; round < ROUNDS; round++) {
+    const moved = order.filter((i) => chooseAgain(choices, chosen, i));
+    if (moved.length === 0 && !order.some((i) => pushAway(choices, chosen, i))) break;
+  }
+}
 
 type Chosen = readonly (Spot | undefined)[];
 

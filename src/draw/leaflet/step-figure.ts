@@ -2,6 +2,7 @@
  * The drawings of a kit's soldering steps, all cropped alike: to everything that the parts and wires of the whole kit take up. So every part is at the same place
  * and of the same size from step to step, and who looks from one to the next sees only what is new.
  */
+import type { Rect } from '../../common/geometry.ts';
 import { nth } from '../../common/must.ts';
 import { is } from '../../parts/index.ts';
 import { TYPE } from '../../parts/outline.ts';
@@ -20,7 +21,7 @@ import {
 } from './figure.ts';
 import { extentOf, type Harness, harnessOf } from './harness.ts';
 import { drawHarness } from './harness-drawing.ts';
-import type { EndName, Made } from './joint-ends.ts';
+import type { EndLook, EndName, Made } from './joint-ends.ts';
 import { drawMarks, type Marks, marksOf } from './marks.ts';
 import { type SampleName, samplesOf } from './samples.ts';
 import type { FigureStep } from './step.ts';
@@ -42,11 +43,12 @@ const MARGIN = 20;
 const WORTH = 1.08;
 
 /** The harness of a kit with all of its parts, joints and words. */
-function wholeOf(sheet: Sheet, theme: Theme, type: number): Harness {
+function wholeOf(sheet: Sheet, theme: Theme, type: number, within?: Rect): Harness {
   const { parts } = sheet.placement;
   const concerned = new Set(parts.map(({ part }) => part.name));
   const made = sheet.lines.map((): Made => 'new');
-  return harnessOf({ sheet, theme, made, concerned, type, values: componentsOf(concerned, sheet) });
+  const values = componentsOf(concerned, sheet);
+  return harnessOf({ sheet, theme, made, concerned, type, values, ...(within ? { within } : {}) });
 }
 
 /** Of some parts those that are components. */
@@ -72,7 +74,7 @@ interface StepFigures {
 
 /**
  * Figures of steps. The joints of a step are numbered as they stand in it, at both ends: on a filled disc where the end is soldered in
- * this step, on an open one where it is only hooked in.
+ * this step, on an open one where it is only hooked in. What was hooked in earlier and is soldered in this step has a mark of its own.
  */
 export function stepFigures<S extends FigureStep>(
   prepared: Prepared,
@@ -88,7 +90,7 @@ export function stepFigures<S extends FigureStep>(
   const high = usual.type > TYPE.lug && tallest > box.height ? frameFor({ ...box, height: tallest }) : usual;
   const frame = high.scale > WORTH * usual.scale ? high : usual;
   // Every step has every word at the same place.
-  const { told } = wholeOf(sheet, theme, frame.type);
+  const { told } = wholeOf(sheet, theme, frame.type, frame.crop);
   const drawn = steps.map((step, i): Drawn<S> => {
     const before = new Set(steps.slice(0, i).flatMap(({ details }) => details.map(({ index }) => index)));
     const now = step.details.map(({ index }) => index);
@@ -101,14 +103,24 @@ export function stepFigures<S extends FigureStep>(
         return [from.part, to.part];
       }),
     );
-    const hooked = (joint: number, end: EndName): boolean => {
+    const endLook = (joint: number, end: EndName): EndLook => {
       const soldered = steps.flatMap(({ details }) => details).find(({ index }) => index === joint)?.[
         end
       ].soldered;
-      return typeof soldered === 'object' && soldered.later > step.number;
+      if (typeof soldered !== 'object' || soldered.later < step.number) return 'soldered';
+      return soldered.later === step.number ? 'gathered' : 'hooked';
     };
     const values = componentsOf(concerned, sheet);
-    const harness = harnessOf({ sheet, theme, made, concerned, type: frame.type, values, told, hooked });
+    const harness = harnessOf({
+      sheet,
+      theme,
+      made,
+      concerned,
+      type: frame.type,
+      values,
+      told,
+      before: endLook,
+    });
     return { step, harness, marks: marksOf(harness, step, frame) };
   });
   const look = { title: sheet.title, language: sheet.language, ...frame, theme };

@@ -53,13 +53,13 @@ export function wiringFigure(
   }
   const concerned = new Set(sheet.placement.parts.map(({ part }) => part.name));
   const made = sheet.lines.map((): Made => 'plain');
-  const harnessAt = (type: number): Harness =>
-    harnessOf({ sheet, theme, made, concerned, type, values: 'all' });
+  const harnessAt = (type: number, within?: Rect): Harness =>
+    harnessOf({ sheet, theme, made, concerned, type, values: 'all', ...(within ? { within } : {}) });
   const frame = frameIn(box, (type) => {
     const harness = harnessAt(type);
     return cropAbout([...extentOf(harness), ...codesOf(harness).map(({ rect }) => rect)], AIR);
   });
-  const harness = harnessAt(frame.type);
+  const harness = harnessAt(frame.type, frame.crop);
   return figureOf({ ...head, ...frame }, (pen) => {
     const drawing = pen.group({ id: `${id}-drawing` });
     drawHarness(drawing, id, harness, frame.crop);
