@@ -417,6 +417,8 @@ export const de: Messages = {
   'leaflet.case-say':
     'Lötstellen an einem Metallgehäuse ({cases}): vor der ersten eine Stelle blank schleifen und abwischen. Die Stelle mit breiter Lötspitze erhitzen, länger als eine Öse, bis etwas Lot flach darauf verläuft. Abkühlen lassen. Dann den Draht oder das Beinchen auf das Lot drücken, beides erhitzen, bis das Lot fließt, und stillhalten, bis es fest ist. Ein Poti zwischen zwei Lötstellen am Gehäuse eine Minute abkühlen lassen.',
   'leaflet.step': 'Schritt {number}: {title}',
+  'leaflet.tests-after': '{count, plural, one {Test} other {Tests}} nach Schritt {number}',
+  'leaflet.measuring': 'So wird gemessen',
   'leaflet.joint': 'Verbindung',
   'leaflet.notes': 'Notizen',
   'leaflet.wire-of': 'Draht, {colour}',

@@ -397,6 +397,8 @@ export const en = {
   'leaflet.case-say':
     'Joints on a metal case ({cases}): before the first one, sand a spot until it is bright and wipe it clean. Heat the spot with a broad tip, longer than a lug needs, until a little solder flows flat onto it. Let it cool. Then press the wire or the leg onto the solder, heat both until the solder flows, and hold the joint still until it is solid. Let a pot cool for a minute between two joints on its case.',
   'leaflet.step': 'Step {number}: {title}',
+  'leaflet.tests-after': '{count, plural, one {Test} other {Tests}} after step {number}',
+  'leaflet.measuring': 'How to measure',
   'leaflet.joint': 'Connection',
   'leaflet.notes': 'Notes',
   'leaflet.wire-of': 'Wire, {colour}',

@@ -416,6 +416,8 @@ export const es: Messages = {
   'leaflet.case-say':
     'Soldaduras en una carcasa de metal ({cases}): antes de la primera, lijar un punto hasta que brille y limpiarlo. Calentar ese punto con una punta ancha, más tiempo que un terminal, hasta que un poco de estaño se extienda sobre él. Dejar enfriar. Después apretar el cable o la patilla contra el estaño, calentar ambos hasta que el estaño fluya y no mover nada hasta que esté sólido. Dejar enfriar el potenciómetro un minuto entre dos soldaduras en su carcasa.',
   'leaflet.step': 'Paso {number}: {title}',
+  'leaflet.tests-after': '{count, plural, one {Prueba} other {Pruebas}} después del paso {number}',
+  'leaflet.measuring': 'Cómo medir',
   'leaflet.joint': 'Unión',
   'leaflet.notes': 'Notas',
   'leaflet.wire-of': 'Cable, {colour}',

@@ -416,6 +416,8 @@ export const fr: Messages = {
   'leaflet.case-say':
     'Soudures sur un boîtier en métal ({cases})\u00a0: avant la première, poncer un endroit jusqu’au métal brillant et l’essuyer. Chauffer cet endroit avec une panne large, plus longtemps qu’une cosse, jusqu’à ce qu’un peu de soudure s’y étale. Laisser refroidir. Appuyer ensuite le fil ou la patte sur la soudure, chauffer les deux jusqu’à ce qu’elle fonde, et ne plus bouger avant qu’elle soit solide. Laisser refroidir un potentiomètre une minute entre deux soudures sur son boîtier.',
   'leaflet.step': 'Étape {number}\u00a0: {title}',
+  'leaflet.tests-after': '{count, plural, one {Essai} other {Essais}} après l’étape {number}',
+  'leaflet.measuring': 'Comment mesurer',
   'leaflet.joint': 'Liaison',
   'leaflet.notes': 'Notes',
   'leaflet.wire-of': 'Fil, {colour}',
