@@ -7,6 +7,7 @@ import { markOf, type Prepared } from '../draw/compose.ts';
 import type { Box, PrintTheme } from '../draw/leaflet/figure.ts';
 import { type Say, sayIn } from '../messages/say.ts';
 import { is } from '../parts/index.ts';
+import { casePlans } from './case-plan.ts';
 import { Cuts } from './cuts.ts';
 import { type Block, isNarrow, type Leaflet, type Paper, type Picture, type Sender } from './document.ts';
 import { faultsTable } from './faults.ts';
@@ -178,6 +179,7 @@ function beginning(
     { is: 'paragraph', text: say('leaflet.steps-say') },
     { is: 'paragraph', text: say('leaflet.how-say') },
     ...caseWords(circuit, say).map((text) => ({ is: 'paragraph', text }) as const),
+    ...casePlans(prepared, steps, pictures, say),
     ...holdWords(circuit, say).map((text) => ({ is: 'paragraph', text }) as const),
     ...marksWords(steps, pictures, say),
     ...measuringSection(prepared, say),

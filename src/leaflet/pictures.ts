@@ -4,6 +4,7 @@ import type { Step } from '../annotate/steps.ts';
 import { endAt, type LugId, lugIdOf } from '../circuit/circuit.ts';
 import { nth } from '../common/must.ts';
 import type { Prepared } from '../draw/compose.ts';
+import { type CaseJoint, caseFigure } from '../draw/leaflet/case-figure.ts';
 import { coverFigure } from '../draw/leaflet/cover-figure.ts';
 import type { Box, PrintTheme } from '../draw/leaflet/figure.ts';
 import { partPicture } from '../draw/leaflet/part-picture.ts';
@@ -38,6 +39,8 @@ const BESIDE = { width: 0.55, height: 0.62 } as const;
 const SAMPLE = { share: 0.36, width: 46, height: 24 } as const;
 /** Millimetres of width from which on a step's table has room for lengths and words on one line. */
 const ROOMY = 150;
+/** Of a case with places for its joints, millimetres. */
+const CASE: Box = { width: 46, height: 42 };
 /** A part's picture, millimetres. */
 const PART: Box = { width: 20, height: 14 };
 
@@ -193,6 +196,15 @@ class Pictures {
       probeFigures(this.#prepared, probings, room, { theme: this.#theme }),
     );
     return new Map(tests.map(({ name }, i) => [name, nth(figures, i)]));
+  }
+
+  /** A part's case with the places of its joints. */
+  caseOf(part: Part, joints: readonly CaseJoint[]): Picture {
+    const alt = `${part.label}: ${joints.map(({ name }) => name).join(', ')}`;
+    const box = { width: Math.min(CASE.width, this.#inner.width * this.probeShare), height: CASE.height };
+    return this.#once('case', [part.name, joints], () =>
+      caseFigure(this.#prepared, part, joints, box, { alt, theme: this.#theme }),
+    );
   }
 
   part(part: Part): Picture {
