@@ -236,11 +236,11 @@ export function jackTests(
   return { before: cards.before.map(line), finished: cards.finished.map(line) };
 }
 
-/** How a meter is set and held with what a short and an open circuit look like on it, and what is meant by a reading between those that a test names: a paragraph each. */
+/** How a meter is set and held, what a short and an open circuit look like on it, and what is meant by a reading between those that a test names. */
 export function meterHints(language: Language = DEFAULT_LANGUAGE): readonly string[] {
   const say = sayIn(language);
   return [
-    [say('test.meter-held'), say('test.short-looks'), say('test.open-looks')].join(' '),
-    [say('test.cold-looks'), say('test.wiper-looks'), say('test.other-looks')].join(' '),
+    ...[say('test.meter-held'), say('test.short-looks'), say('test.open-looks')],
+    ...[say('test.cold-looks'), say('test.wiper-looks'), say('test.other-looks')],
   ];
 }

@@ -11,8 +11,6 @@ import { type Extension, extensionsOf, type Piece, sleevingsOf, upTo5 } from './
 const MILLI = 1000;
 /** Of wire and sleeving so much more is in the kit than it takes. Common practice, no source. */
 const SPARE = 0.1;
-/** Rows that any page has room for. */
-const MOST_TOGETHER = 12;
 
 export class Cuts {
   readonly #say: Say;
@@ -33,7 +31,7 @@ export class Cuts {
   }
 
   /** What is cut for a joint; empty where nothing is. */
-  forJoint(joint: number): string {
+  forJoint(joint: number, between = '\n'): string {
     const of = <T extends { readonly joint: number }>(all: readonly T[]) =>
       all.find((one) => one.joint === joint);
     const { wires, leads } = this.#lengths;
@@ -50,7 +48,7 @@ export class Cuts {
         .filter((one) => one.joint === joint)
         .map(({ length }) => `${this.#say('leaflet.sleeving-of')} ${this.#millimetres(length)}`),
     ];
-    return words.join('\n');
+    return words.join(between);
   }
 
   /** How the legs are lengthened that a step has and that may not reach; nothing where all do. */
@@ -119,9 +117,7 @@ export class Cuts {
         : []),
       ...this.#extending(),
     ];
-    // A long list may run on to the next page.
-    const pieces = groups.reduce((sum, { rows }) => sum + rows.length, others.length);
-    return pieces > MOST_TOGETHER ? list : [{ is: 'together', blocks: list }];
+    return list;
   }
 
   /** What to do where a component's legs do not reach. */

@@ -29,6 +29,14 @@ interface Column {
   readonly align?: 'right';
 }
 
+/** A picture, and what is said of it. */
+export interface Shown {
+  readonly picture: Picture;
+  /** Of the width, as a fraction; the picture is no wider. */
+  readonly share: number;
+  readonly blocks: readonly Block[];
+}
+
 /** Every table has a head, which is repeated on each page; no row is divided. */
 export interface Table {
   readonly is: 'table';
@@ -72,15 +80,28 @@ export type Block =
   /** Set apart and kept together: cautions, a test. */
   | { readonly is: 'box'; readonly role: 'caution' | 'test'; readonly blocks: readonly Block[] }
   /** A picture and what is said of it, side by side and on one page; one below the other where the picture's share is 1. */
-  | {
-      readonly is: 'beside';
-      readonly picture: Picture;
-      /** Of the width, as a fraction; the picture is no wider. */
-      readonly share: number;
-      readonly blocks: readonly Block[];
-    }
+  | ({ readonly is: 'beside' } & Shown)
+  /** Pictures in rows of two, each with what is said of it below. */
+  | { readonly is: 'pairs'; readonly items: readonly Shown[] }
   /** On one page, the next one if need be; only what no page has room for is divided. */
   | { readonly is: 'together'; readonly blocks: readonly Block[] }
+  /**
+   * Steps and what stands between them. All their drawings are as many times larger than given as leaves them with their tests and takes the fewest pages, and no more
+   * than so many times.
+   */
+  | { readonly is: 'steps'; readonly largest: number; readonly blocks: readonly Block[] }
+  /**
+   * Only in steps: what is soldered, and the tests of that, all on one page, the next one if need be. Where no page has room for both, what is soldered stays
+   * whole, the tests follow it, none divided, and the heading stands above them on each of their pages.
+   */
+  | {
+      readonly is: 'step';
+      readonly blocks: readonly Block[];
+      readonly heading: string;
+      readonly tests: readonly Shown[];
+      /** Stands with the last test. */
+      readonly closing: readonly Block[];
+    }
   /** The list of headings with their pages. */
   | { readonly is: 'contents'; readonly heading: string }
   /** Lines to write on, five at least, and more down to the end of the page; there the last words. */

@@ -4,7 +4,7 @@
  */
 import { sha256 } from '@noble/hashes/sha2.js';
 import { utf8ToBytes } from '@noble/hashes/utils.js';
-import type { Block, Cell, Leaflet, Picture, Table } from './document.ts';
+import type { Block, Cell, Leaflet, Picture, Shown, Table } from './document.ts';
 
 const escaped = (text: string): string =>
   text
@@ -117,7 +117,17 @@ function blockOf(block: Block, leaflet: Leaflet): string {
     case 'box':
       return `<section class="box ${block.role}">\n${block.blocks.map((one) => blockOf(one, leaflet)).join('')}</section>\n`;
     case 'beside':
-      return `<div class="beside">\n<div>${drawingOf(block.picture)}</div>\n<div>\n${block.blocks.map((one) => blockOf(one, leaflet)).join('')}</div>\n</div>\n`;
+      return besideOf(block, leaflet);
+    case 'pairs':
+      return block.items.map((item) => besideOf(item, leaflet)).join('');
+    case 'step':
+      return `<div class="together">\n${[
+        ...block.blocks.map((one) => blockOf(one, leaflet)),
+        ...block.tests.map((test) => besideOf(test, leaflet)),
+        ...block.closing.map((one) => blockOf(one, leaflet)),
+      ].join('')}</div>\n`;
+    case 'steps':
+      return block.blocks.map((one) => blockOf(one, leaflet)).join('');
     case 'together':
       return `<div class="together">\n${block.blocks.map((one) => blockOf(one, leaflet)).join('')}</div>\n`;
     case 'contents':
@@ -126,6 +136,9 @@ function blockOf(block: Block, leaflet: Leaflet): string {
       return `<div class="lines"></div>\n${block.closing === undefined ? '' : `<p>${escaped(block.closing)}</p>\n`}`;
   }
 }
+
+const besideOf = ({ picture, blocks }: Shown, leaflet: Leaflet): string =>
+  `<div class="beside">\n<div>${drawingOf(picture)}</div>\n<div>\n${blocks.map((one) => blockOf(one, leaflet)).join('')}</div>\n</div>\n`;
 
 function paragraphOf({ text, small, strong, tick }: Extract<Block, { readonly is: 'paragraph' }>): string {
   const words = strong ? `<strong>${escaped(text)}</strong>` : escaped(text);

@@ -7,6 +7,7 @@ import { markOf, type Prepared } from '../draw/compose.ts';
 import type { Box, PrintTheme } from '../draw/leaflet/figure.ts';
 import { type Say, sayIn } from '../messages/say.ts';
 import { is } from '../parts/index.ts';
+import { casePlans } from './case-plan.ts';
 import { Cuts } from './cuts.ts';
 import { type Block, isNarrow, type Leaflet, type Paper, type Picture, type Sender } from './document.ts';
 import { faultsTable } from './faults.ts';
@@ -16,6 +17,7 @@ import { caseWords, cautions, holdWords, partsTable, tools } from './parts.ts';
 import { type Pictures, picturesOf } from './pictures.ts';
 import { loadsSection, positionsTable, responseSection } from './sound.ts';
 import { marksWords, stepsSection } from './steps.ts';
+import { measuringSection } from './tests.ts';
 import { unbroken } from './unbroken.ts';
 
 interface LeafletOptions {
@@ -170,25 +172,17 @@ function beginning(
     ...cuts.spare(),
     partsTable(kit, say, (part) => pictures.part(part), cuts, isNarrow(options.paper)),
     ...orientationSection(prepared, say),
-    {
-      is: 'together',
-      blocks: [
-        { is: 'heading', level: 1, text: say('leaflet.tools') },
-        { is: 'list', items: tools(circuit, say), tick: true },
-      ],
-    },
+    { is: 'heading', level: 1, text: say('leaflet.tools') },
+    { is: 'list', items: tools(circuit, say), tick: true },
     ...cuts.list(),
-    {
-      is: 'together',
-      blocks: [
-        { is: 'heading', level: 1, text: say('leaflet.steps') },
-        { is: 'paragraph', text: say('leaflet.steps-say') },
-        { is: 'paragraph', text: say('leaflet.how-say') },
-        ...caseWords(circuit, say).map((text) => ({ is: 'paragraph', text }) as const),
-        ...holdWords(circuit, say).map((text) => ({ is: 'paragraph', text }) as const),
-        ...marksWords(steps, pictures, say),
-      ],
-    },
+    { is: 'heading', level: 1, text: say('leaflet.steps') },
+    { is: 'paragraph', text: say('leaflet.steps-say') },
+    { is: 'paragraph', text: say('leaflet.how-say') },
+    ...caseWords(circuit, say).map((text) => ({ is: 'paragraph', text }) as const),
+    ...casePlans(prepared, steps, pictures, say),
+    ...holdWords(circuit, say).map((text) => ({ is: 'paragraph', text }) as const),
+    ...marksWords(steps, pictures, say),
+    ...measuringSection(prepared, say),
   ];
 }
 

@@ -27,13 +27,8 @@ export function orientationSection({ circuit }: Pick<Prepared, 'circuit'>, say: 
   ];
   if (items.length === 0) return [];
   return [
-    {
-      is: 'together',
-      blocks: [
-        { is: 'heading', level: 2, text: say('leaflet.orientation') },
-        { is: 'list', items },
-      ],
-    },
+    { is: 'heading', level: 2, text: say('leaflet.orientation') },
+    { is: 'list', items },
   ];
 }
 

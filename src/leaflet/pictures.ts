@@ -4,6 +4,7 @@ import type { Step } from '../annotate/steps.ts';
 import { endAt, type LugId, lugIdOf } from '../circuit/circuit.ts';
 import { nth } from '../common/must.ts';
 import type { Prepared } from '../draw/compose.ts';
+import { type CaseJoint, caseFigure } from '../draw/leaflet/case-figure.ts';
 import { coverFigure } from '../draw/leaflet/cover-figure.ts';
 import type { Box, PrintTheme } from '../draw/leaflet/figure.ts';
 import { partPicture } from '../draw/leaflet/part-picture.ts';
@@ -27,10 +28,19 @@ const PROBES = { share: 0.44, widest: 90, highest: 64, lone: 100 } as const;
 const ABOVE = 0.45;
 /** And where it is crowded, so that its joints may stand on the next page. */
 const TALLEST = 0.62;
+/**
+ * Of the size that it has with all of the width, a step's drawing has so much at least, where steps then fill pages better: millimetres of width that any drawing has, and
+ * the least share.
+ */
+const SMALLER = { width: 110, share: 0.75 } as const;
 /** On a page that lies on its side the joints stand beside the drawing: of its width and height the shares of that. */
 const BESIDE = { width: 0.55, height: 0.62 } as const;
 /** A sample of a mark: the share of the page's width, and millimetres at most. */
 const SAMPLE = { share: 0.36, width: 46, height: 24 } as const;
+/** Millimetres of width from which on a step's table has room for lengths and words on one line. */
+const ROOMY = 150;
+/** Of a case with places for its joints, millimetres. */
+const CASE: Box = { width: 46, height: 42 };
 /** A part's picture, millimetres. */
 const PART: Box = { width: 20, height: 14 };
 
@@ -103,7 +113,7 @@ class Pictures {
     const wide = width > height;
     const room = wide
       ? { width: width * BESIDE.width, height: height * BESIDE.height }
-      : { width, height: height * ABOVE };
+      : { width: width * this.#smaller, height: height * ABOVE * this.#smaller };
     const words = {
       lines: 'leaflet.rings-say',
       aside: 'rings.number',
@@ -114,7 +124,7 @@ class Pictures {
     return this.#once('steps', [steps.map(({ lines }) => lines)], () =>
       stepFigures(this.#prepared, steps, room, {
         theme: this.#theme,
-        tallest: height * TALLEST,
+        tallest: height * TALLEST * (wide ? 1 : this.#smaller),
         altOf: ({ number, title, lines }) =>
           `${this.#say('leaflet.step', { number, title })}. ${lines.join('. ')}.`,
         sample: {
@@ -125,6 +135,23 @@ class Pictures {
     );
   }
 
+  /** Of the size that a step's drawing has with all of the width, the least that it is printed at. */
+  get #smaller(): number {
+    return Math.min(1, Math.max(SMALLER.share, SMALLER.width / this.#inner.width));
+  }
+
+  /** How many times larger than they are drawn the drawings of steps may be printed: up to the width of the page, where they are drawn as large as they may be. */
+  stepsLarger(steps: readonly Step[]): number {
+    const { width, height } = this.#inner;
+    const [first] = this.steps(steps).figures;
+    if (!first || width > height) return 1;
+    const bound =
+      first.width > width * this.#smaller - 1 || first.height > height * ABOVE * this.#smaller - 1;
+    return bound
+      ? Math.max(1, Math.min(width / first.width, (height * TALLEST) / first.height, 1 / this.#smaller))
+      : 1;
+  }
+
   /** Of the page's width what a sample of a mark takes, as a fraction. */
   get sampleShare(): number {
     return Math.min(SAMPLE.share, SAMPLE.width / this.#inner.width);
@@ -133,6 +160,11 @@ class Pictures {
   /** Of the page's width what a step's drawing takes where its joints stand beside it, as a fraction. */
   get stepShare(): number | undefined {
     return this.#inner.width > this.#inner.height ? BESIDE.width : undefined;
+  }
+
+  /** Whether a column of a step's table has room for a length and what is done with its ends on one line. */
+  get roomy(): boolean {
+    return this.#inner.width >= ROOMY && this.stepShare === undefined;
   }
 
   /** Of the page's width what a picture of probes takes, as a fraction. */
@@ -165,6 +197,15 @@ class Pictures {
       probeFigures(this.#prepared, probings, room, { theme: this.#theme }),
     );
     return new Map(tests.map(({ name }, i) => [name, nth(figures, i)]));
+  }
+
+  /** A part's case with the places of its joints. */
+  caseOf(part: Part, joints: readonly CaseJoint[]): Picture {
+    const alt = `${part.label}: ${joints.map(({ name }) => name).join(', ')}`;
+    const box = { width: Math.min(CASE.width, this.#inner.width * this.probeShare), height: CASE.height };
+    return this.#once('case', [part.name, joints], () =>
+      caseFigure(this.#prepared, part, joints, box, { alt, theme: this.#theme }),
+    );
   }
 
   part(part: Part): Picture {

@@ -11,7 +11,7 @@ import { is } from '../parts/index.ts';
 import type { Cuts } from './cuts.ts';
 import { type Block, strong, TICK, text } from './document.ts';
 import type { Pictures } from './pictures.ts';
-import { assumedValues, jackTest, meterBlocks, pickupStep, stepTest, testPictures } from './tests.ts';
+import { assumedValues, jackTest, pickupStep, readingsOf, testPictures } from './tests.ts';
 import { kindIn } from './words.ts';
 
 interface Told {
@@ -35,10 +35,17 @@ export function marksWords(steps: readonly Step[], pictures: Pictures, say: Say)
     ...(samples.gathered ? [{ text: say('rings.gathered'), picture: samples.gathered }] : []),
     { text: say('rings.none'), picture: undefined },
   ];
-  return told.map(({ text: words, picture }): Block => {
-    const block: Block = { is: 'paragraph', text: words };
-    return picture ? { is: 'beside', picture, share: pictures.sampleShare, blocks: [block] } : block;
-  });
+  const paragraph = (words: string): Block => ({ is: 'paragraph', text: words });
+  const share = pictures.sampleShare;
+  return [
+    {
+      is: 'pairs',
+      items: told.flatMap(({ text: words, picture }) =>
+        picture ? [{ picture, share, blocks: [paragraph(words)] }] : [],
+      ),
+    },
+    ...told.flatMap(({ text: words, picture }) => (picture ? [] : [paragraph(words)])),
+  ];
 }
 
 /** What the components of a step are, whatever they are called: `Tone cap: capacitor; Middle pad: resistor`. */
@@ -60,13 +67,8 @@ export function stepsSection({ prepared, steps, pictures, cuts, say, language }:
   const tests = stepTests(circuit, language);
   const shown = testPictures(prepared, steps, pictures, say, language);
   const pickups = pickupStep(prepared, steps);
-  // What a meter looks like is said before the first test, wherever that is.
-  const first = tests.find((one) => one.tests.length > 0)?.step ?? Infinity;
   const before = pickups > 1 && pickups <= steps.length && circuit.kit.parts.some((part) => is(part, 'jack'));
-  const explained = before && first >= pickups ? 'before' : Number.isFinite(first) ? first : 'finished';
-  const hintsAt = (place: number | 'before' | 'finished') =>
-    place === explained ? meterBlocks(language) : [];
-  const jack = (when: 'before' | 'finished') => jackTest(prepared, when, shown, say, language, hintsAt(when));
+  const jack = (when: 'before' | 'finished') => jackTest(prepared, when, shown, say, language);
   const joints = (step: Step): readonly Block[] => [
     {
       is: 'table',
@@ -74,37 +76,45 @@ export function stepsSection({ prepared, steps, pictures, cuts, say, language }:
         { head: say('leaflet.done') },
         { head: say('leaflet.number') },
         { head: say('leaflet.joint'), share: 5 },
-        { head: say('leaflet.cut'), share: 2 },
+        { head: say('leaflet.cut'), share: pictures.roomy ? 2.8 : 2 },
       ],
       rows: step.details.map(({ index, line }, k) => [
         TICK,
         strong(String(k + 1)),
         text(line),
-        text(cuts.forJoint(index)),
+        text(cuts.forJoint(index, pictures.roomy ? ', ' : '\n')),
       ]),
     },
     ...componentWords(circuit, step, say),
     ...cuts.extending(step),
     ...step.notes.map((note): Block => ({ is: 'paragraph', text: note, small: true })),
   ];
-  return [
-    ...steps.flatMap((step, i): readonly Block[] => {
-      const { number, title } = step;
-      const picture = nth(drawings, i);
-      const blocks: readonly Block[] = [
-        { is: 'heading', level: 2, text: say('leaflet.step', { number, title }) },
-        ...(share !== undefined
-          ? [{ is: 'beside', picture, share, blocks: joints(step) } as const]
-          : [{ is: 'figure', picture, held: true } as const, ...joints(step)]),
-        ...(number === pickups ? assumedValues(prepared, say) : []),
-        ...stepTest(nth(tests, i), shown, say, hintsAt(number)),
-      ];
-      return [
-        // Of a kit that begins with its pickups there is nothing to measure yet.
-        ...(number === pickups && before ? jack('before') : []),
-        { is: 'together', blocks },
-      ];
-    }),
-    ...jack('finished'),
-  ];
+  const told = steps.flatMap((step, i): readonly Block[] => {
+    const { number, title } = step;
+    const picture = nth(drawings, i);
+    const test = nth(tests, i);
+    const readings = readingsOf(test, shown, say);
+    const byEye: readonly Block[] =
+      test.byEye === undefined ? [] : [{ is: 'paragraph', text: test.byEye, small: true }];
+    const blocks: readonly Block[] = [
+      { is: 'heading', level: 2, text: say('leaflet.step', { number, title }) },
+      ...(share !== undefined
+        ? [{ is: 'beside', picture, share, blocks: joints(step) } as const]
+        : [{ is: 'figure', picture, held: true } as const, ...joints(step)]),
+      ...(number === pickups ? assumedValues(prepared, say) : []),
+      ...(readings.length === 0 ? byEye : []),
+    ];
+    return [
+      // Of a kit that begins with its pickups there is nothing to measure yet.
+      ...(number === pickups && before ? jack('before') : []),
+      {
+        is: 'step',
+        blocks,
+        heading: say('leaflet.tests-after', { number, count: readings.length }),
+        tests: readings,
+        closing: readings.length === 0 ? [] : byEye,
+      },
+    ];
+  });
+  return [{ is: 'steps', largest: pictures.stepsLarger(steps), blocks: told }, ...jack('finished')];
 }

@@ -8,23 +8,12 @@ import type { Language } from '../messages/language.ts';
 import type { Say } from '../messages/say.ts';
 import { isPickup } from '../parts/index.ts';
 import { planOf } from '../soldering/plan.ts';
-import { type Block, type Picture, strong, TICK, text } from './document.ts';
+import { type Block, type Picture, type Shown, strong, TICK, text } from './document.ts';
 import type { Pictures } from './pictures.ts';
 
-/**
- * What stands below a step's joints; nothing where no reading proves anything and nothing is to be looked at.
- *
- * @param hints how a meter is held and read, before the first test
- */
-export function stepTest(
-  { step, tests, byEye }: StepTests,
-  shown: Shown,
-  say: Say,
-  hints: readonly Block[],
-): readonly Block[] {
-  const looked: readonly Block[] = byEye === undefined ? [] : [{ is: 'paragraph', text: byEye, small: true }];
-  if (tests.length === 0) return looked;
-  const told = tests.map(({ fromName, toName, setting, expected, wrong }, i): Block => {
+/** The readings that prove a step, one below another; none where no reading proves anything. */
+export function readingsOf({ step, tests }: StepTests, shown: TestPictures, say: Say): readonly Shown[] {
+  return tests.map(({ fromName, toName, setting, expected, wrong }, i) => {
     const held = probesIn(fromName, toName, say);
     const blocks: readonly Block[] = [
       {
@@ -36,22 +25,28 @@ export function stepTest(
       { is: 'paragraph', text: say('leaflet.reads', { reading: expected }), strong: true },
       ...wrong.map((words): Block => ({ is: 'paragraph', text: words, small: true })),
     ];
-    return { is: 'beside', share: shown.share, picture: shown.at(nameAt(step, i)), blocks };
+    return { share: shown.share, picture: shown.at(nameAt(step, i)), blocks };
   });
-  // What no test proves stays with the last one, wherever a page ends.
-  return [...hints, ...told.slice(0, -1), { is: 'together', blocks: [...told.slice(-1), ...looked] }];
 }
 
-/** How a meter is held and read, as small print. */
-export const meterBlocks = (language: Language): readonly Block[] =>
-  meterHints(language).map((hint): Block => ({ is: 'paragraph', text: hint, small: true }));
+/** How a meter is held and read, before the first step; nothing for a kit in which nothing is measured. */
+export function measuringSection({ circuit }: Prepared, say: Say): readonly Block[] {
+  const { language } = circuit.kit;
+  const { before, finished } = jackTests(circuit, language);
+  const measured = stepTests(circuit, language).some(({ tests }) => tests.length > 0);
+  if (!measured && before.length === 0 && finished.length === 0) return [];
+  return [
+    { is: 'heading', level: 2, text: say('leaflet.measuring') },
+    { is: 'list', items: meterHints(language) },
+  ];
+}
 
 type StepTests = ReturnType<typeof stepTests>[number];
 
 const probesIn = (from: string, to: string, say: Say): string => say('leaflet.probes-at', { from, to });
 
 /** The pictures of all tests of a kit, which have one scale. */
-interface Shown {
+interface TestPictures {
   /** Of the page's width what a picture takes, as a fraction. */
   readonly share: number;
   /** By the name of the test. */
@@ -66,7 +61,7 @@ export function testPictures(
   pictures: Pictures,
   say: Say,
   language: Language,
-): Shown {
+): TestPictures {
   const { circuit } = prepared;
   const jack = jackTests(circuit, language);
   const whenAt = { before: pickupStep(prepared, steps) - 1, finished: steps.length };
@@ -94,10 +89,9 @@ export function testPictures(
 export function jackTest(
   prepared: Prepared,
   when: 'before' | 'finished',
-  shown: Shown,
+  shown: TestPictures,
   say: Say,
   language: Language,
-  hints: readonly Block[],
 ): readonly Block[] {
   const tests = jackTests(prepared.circuit, language)[when];
   const [first] = tests;
@@ -107,7 +101,6 @@ export function jackTest(
   const held = probesIn(first.fromName, first.toName, say);
   const beside: readonly Block[] = [
     ...(together ? [{ is: 'paragraph', text: held } as const] : []),
-    ...hints,
     { is: 'paragraph', text: say('test.nearly-looks'), small: true },
   ];
   const test: readonly Block[] = [
@@ -147,7 +140,7 @@ export function jackTest(
       ]),
     },
   ];
-  return [{ is: 'together', blocks: test }];
+  return when === 'before' ? [{ is: 'together', blocks: test }] : test;
 }
 
 /** A sentence where the description does not give a pickup's resistance: readings with it are then assumed too. */

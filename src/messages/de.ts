@@ -416,7 +416,11 @@ export const de: Messages = {
     'Potis und Schalter vor der ersten Lötstelle mit ihren wirklichen Abständen befestigen, auf dem Schlagbrett oder auf einem Karton mit Löchern: Die Zeichnungen sind nicht maßstäblich.{bridging, select, none {} other { Das ist am wichtigsten, wo die Beinchen eines Bauteils zwei Teile verbinden: {bridging}.}}',
   'leaflet.case-say':
     'Lötstellen an einem Metallgehäuse ({cases}): vor der ersten eine Stelle blank schleifen und abwischen. Die Stelle mit breiter Lötspitze erhitzen, länger als eine Öse, bis etwas Lot flach darauf verläuft. Abkühlen lassen. Dann den Draht oder das Beinchen auf das Lot drücken, beides erhitzen, bis das Lot fließt, und stillhalten, bis es fest ist. Ein Poti zwischen zwei Lötstellen am Gehäuse eine Minute abkühlen lassen.',
+  'leaflet.case-plan':
+    'Das Gehäuse von {part}, gedreht wie in den Zeichnungen, mit den Stellen für seine Verbindungen: {name} ist Verbindung {number} in Schritt {step}. Alle Stellen vor der ersten Lötung blank schleifen und jede bis zu ihrem Schritt frei lassen.',
   'leaflet.step': 'Schritt {number}: {title}',
+  'leaflet.tests-after': '{count, plural, one {Test} other {Tests}} nach Schritt {number}',
+  'leaflet.measuring': 'So wird gemessen',
   'leaflet.joint': 'Verbindung',
   'leaflet.notes': 'Notizen',
   'leaflet.wire-of': 'Draht, {colour}',

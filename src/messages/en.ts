@@ -396,7 +396,11 @@ export const en = {
     'Before the first joint, fix pots and switches at the distances that they have in the instrument, on the pickguard or on a piece of card with holes: the drawings are not to scale.{bridging, select, none {} other { This matters most where the legs of a component join two parts: {bridging}.}}',
   'leaflet.case-say':
     'Joints on a metal case ({cases}): before the first one, sand a spot until it is bright and wipe it clean. Heat the spot with a broad tip, longer than a lug needs, until a little solder flows flat onto it. Let it cool. Then press the wire or the leg onto the solder, heat both until the solder flows, and hold the joint still until it is solid. Let a pot cool for a minute between two joints on its case.',
+  'leaflet.case-plan':
+    'The case of {part}, turned as in the drawings, with places for its joints: {name} is connection {number} of step {step}. Sand all places before the first joint, and leave each one free until its step.',
   'leaflet.step': 'Step {number}: {title}',
+  'leaflet.tests-after': '{count, plural, one {Test} other {Tests}} after step {number}',
+  'leaflet.measuring': 'How to measure',
   'leaflet.joint': 'Connection',
   'leaflet.notes': 'Notes',
   'leaflet.wire-of': 'Wire, {colour}',

@@ -415,7 +415,11 @@ export const es: Messages = {
     'Antes de la primera soldadura, fijar potenciómetros y conmutadores a sus distancias reales, en el golpeador o en un cartón con agujeros: los dibujos no están a escala.{bridging, select, none {} other { Es lo más importante donde las patillas de un componente unen dos piezas: {bridging}.}}',
   'leaflet.case-say':
     'Soldaduras en una carcasa de metal ({cases}): antes de la primera, lijar un punto hasta que brille y limpiarlo. Calentar ese punto con una punta ancha, más tiempo que un terminal, hasta que un poco de estaño se extienda sobre él. Dejar enfriar. Después apretar el cable o la patilla contra el estaño, calentar ambos hasta que el estaño fluya y no mover nada hasta que esté sólido. Dejar enfriar el potenciómetro un minuto entre dos soldaduras en su carcasa.',
+  'leaflet.case-plan':
+    'La carcasa de {part}, girada como en los dibujos, con los puntos de sus soldaduras: {name} es la unión {number} del paso {step}. Lijar todos los puntos antes de la primera soldadura y dejar cada uno libre hasta su paso.',
   'leaflet.step': 'Paso {number}: {title}',
+  'leaflet.tests-after': '{count, plural, one {Prueba} other {Pruebas}} después del paso {number}',
+  'leaflet.measuring': 'Cómo medir',
   'leaflet.joint': 'Unión',
   'leaflet.notes': 'Notas',
   'leaflet.wire-of': 'Cable, {colour}',

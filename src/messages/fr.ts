@@ -415,7 +415,11 @@ export const fr: Messages = {
     'Avant la première soudure, fixer potentiomètres et commutateurs à leurs distances réelles, sur la plaque ou sur un carton percé\u00a0: les dessins ne sont pas à l’échelle.{bridging, select, none {} other { C’est le plus important là où les pattes d’un composant relient deux pièces\u00a0: {bridging}.}}',
   'leaflet.case-say':
     'Soudures sur un boîtier en métal ({cases})\u00a0: avant la première, poncer un endroit jusqu’au métal brillant et l’essuyer. Chauffer cet endroit avec une panne large, plus longtemps qu’une cosse, jusqu’à ce qu’un peu de soudure s’y étale. Laisser refroidir. Appuyer ensuite le fil ou la patte sur la soudure, chauffer les deux jusqu’à ce qu’elle fonde, et ne plus bouger avant qu’elle soit solide. Laisser refroidir un potentiomètre une minute entre deux soudures sur son boîtier.',
+  'leaflet.case-plan':
+    'Le boîtier de {part}, tourné comme sur les dessins, avec les endroits de ses soudures\u00a0: {name} est la liaison {number} de l’étape {step}. Poncer tous les endroits avant la première soudure, et laisser chacun libre jusqu’à son étape.',
   'leaflet.step': 'Étape {number}\u00a0: {title}',
+  'leaflet.tests-after': '{count, plural, one {Essai} other {Essais}} après l’étape {number}',
+  'leaflet.measuring': 'Comment mesurer',
   'leaflet.joint': 'Liaison',
   'leaflet.notes': 'Notes',
   'leaflet.wire-of': 'Fil, {colour}',
