@@ -143,6 +143,10 @@ describe('an inline drawing on a page with a strict policy and the stylesheet th
   );
   if (!kit) throw new Error('not a kit');
   const css = inkStyles();
+  let inline: string;
+  beforeAll(async () => {
+    inline = renderInline(await prepare(kit, undefined, { effort: { steps: 0, seed: 1 } }));
+  });
 
   async function served(body: string) {
     const html = `<!doctype html><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'"><title>shop</title><link rel="stylesheet" href="theme.css">${body}`;
@@ -175,7 +179,6 @@ describe('an inline drawing on a page with a strict policy and the stylesheet th
   ] as const)(
     '%s in “%s” for %o: every role in its ink, bands and insulation in their true colours, no message',
     async (name, of, media) => {
-      const inline = renderInline(await prepare(kit, undefined, { effort: { steps: 0, seed: 1 } }));
       const { page, heard, close } = await served(`<div class="${of}">${inline}</div>`);
       await page.emulateMedia(media);
       const seen = (await page.evaluate(INKS)) as readonly (readonly [string, string, string])[];

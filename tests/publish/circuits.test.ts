@@ -1,4 +1,7 @@
-/** `circuits` as a user runs it, and its page under a strict content security policy. Uses the build that `npm test` makes first. */
+/**
+ * `circuits` as a user runs it, and its page under a strict content security policy. What is listed and drawn comes from the build that
+ * `npm test` makes first; options that are refused, and drawings that are made again to be compared, from the source.
+ */
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:http';
@@ -8,8 +11,10 @@ import { extname, join } from 'node:path';
 import { chromium as driver } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
+import { addCircuits } from '../../src/commands/circuits.ts';
 import { readKit } from '../../src/describe/read.ts';
 import { galleryPage, isGallery, sizeOfDrawing } from '../../src/publish/gallery.ts';
+import { run as runWithin } from '../commands/run.ts';
 import { chromiumShell } from '../tools/chromium.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'solderleaf-circuits-'));
@@ -51,7 +56,8 @@ describe('the list', () => {
     }
   });
 
-  it('refuses options that do not go together', () => {
+  it('refuses options that do not go together', async () => {
+    expect(run('--check').status).toBe(2);
     for (const args of [
       ['--check'],
       ['--effort', '0'],
@@ -59,7 +65,7 @@ describe('the list', () => {
       ['--pictures', folder, '--language', 'it'],
       ['--json', '--pictures', folder],
     ]) {
-      const { status, stderr } = run(...args);
+      const { status, stderr } = await runWithin(addCircuits, 'circuits', ...args);
       expect(status, args.join(' ')).toBe(2);
       expect(stderr).toContain('error: ');
     }
@@ -137,11 +143,12 @@ describe('the pictures', () => {
     }
   });
 
-  it('--check passes what is drawn, and fails for the one file that differs, without writing', () => {
+  it('--check passes what is drawn, and fails for the one file that differs, without writing', async () => {
     const page = join(out, 'index.html');
     const text = readFileSync(page, 'utf8').replace('<h1>', '<h1>Old: ');
     writeFileSync(page, text);
-    const { status, stdout } = run('--pictures', out, '--effort', '0', '--check');
+    const args = ['--pictures', out, '--effort', '0', '--check'];
+    const { status, stdout } = await runWithin(addCircuits, 'circuits', ...args);
     expect(status).toBe(1);
     const said = stdout.split('\n').filter((line) => /^(differs|missing|unchanged|written)/.test(line));
     expect(said).toHaveLength(names.length + 2);
