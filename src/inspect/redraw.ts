@@ -50,7 +50,11 @@ export function redrawFindings(drawing: Drawing, { circuit, loads }: Solved): re
   const stands = new Map(
     kit.parts.map((part) => [
       part.name,
-      standsIn(drawing, part.name, outlineOf(part, captions.get(part.name), kit.language)),
+      // In a column parts may have their narrow form.
+      [false, true].flatMap((narrow) => {
+        const outline = outlineOf(part, captions.get(part.name), kit.language, narrow);
+        return narrow && !outline.narrow ? [] : standsIn(drawing, part.name, outline);
+      }),
     ]),
   );
   /** Each part in the first way that fits, or where it is named in the one of that number. */

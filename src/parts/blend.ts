@@ -24,6 +24,7 @@ export const blend = definePart({
   what: 'blend pot',
   is: ['pot'],
   mirrors: false,
+  narrowTurns: 'aside',
   fields: {
     ...trackFields,
     taper: z
@@ -57,10 +58,11 @@ export const blend = definePart({
     b: { ...part.b, value: given(ohms) },
   }),
   // Both gangs are alike, and their wipers rest in the middle, where words would hide them.
-  outline: (part, _, language) =>
+  outline: (part, _, language, narrow) =>
     twoGangOutlineBetween(
       part.label,
       sayIn(language)('face.both-gangs', { value: gangWords(part.a, language) }),
+      narrow,
     ),
   face: (part, seen) => twoGangFace(part, seen, true),
 });

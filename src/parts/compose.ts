@@ -1,7 +1,7 @@
 /** A kind made of two others: a pot with a switch behind it. Each brings its lugs, elements, contacts and looks. */
 
 import type { z } from 'zod';
-import { at, type Point, type Rect } from '../common/geometry.ts';
+import { at, PITCH, type Point, type Rect } from '../common/geometry.ts';
 import { DEFAULT_LANGUAGE, type Language } from '../messages/language.ts';
 import { definePart, type LugSpec, type PartBase, type PartKind } from './kind.ts';
 import { g, type Outline } from './outline.ts';
@@ -13,7 +13,8 @@ export interface Composed<K extends string, A extends PartBase, B extends PartBa
 }
 
 /**
- * The two side by side, the first with the label, its fields and its values; seated as the first is.
+ * The two side by side, in a narrow column the second below the first; the first has the label, its fields and its values. Seated as
+ * the first is.
  *
  * @param second has no fields of its own; of its lugs none is named as one of the first's
  */
@@ -35,9 +36,10 @@ export const compose = <
     part: Composed<K, A, B>,
     caption: string | undefined,
     language: Language,
+    narrow: boolean,
   ): readonly [Outline, Outline] => [
-    first.outline(part.first, caption, language),
-    second.outline(part.second, undefined, language),
+    first.outline(part.first, caption, language, narrow),
+    second.outline(part.second, undefined, language, narrow),
   ];
   return definePart({
     kind,
@@ -63,13 +65,18 @@ export const compose = <
           }),
         }
       : {}),
-    outline: (part, caption, language) => beside(...outlines(part, caption, language)),
-    face: (part, { closed, language = DEFAULT_LANGUAGE, turned = {} }) => {
-      const [left, right] = outlines(part, undefined, language);
-      const by = offsetOf(left);
+    outline: (part, caption, language, narrow = false) => {
+      const both = together(...outlines(part, caption, language, narrow), narrow);
+      return narrow ? { narrow, ...both } : both;
+    },
+    face: (part, { outline: { narrow = false }, closed, language = DEFAULT_LANGUAGE, turned = {} }) => {
+      const [one, other] = outlines(part, undefined, language, narrow);
+      const [by, otherBy] = offsetsOf(one, other, narrow);
       return [
-        ...first.face(part.first, { outline: left, closed, turned }),
-        ...second.face(part.second, { outline: right, closed, turned }).map((shape) => shifted(shape, by)),
+        ...first.face(part.first, { outline: one, closed, turned }).map((shape) => shifted(shape, by)),
+        ...second
+          .face(part.second, { outline: other, closed, turned })
+          .map((shape) => shifted(shape, otherBy)),
       ];
     },
   });
@@ -78,47 +85,59 @@ export const compose = <
 /** Room between the two, grid units: for a wire to each of the lugs that face each other, and one between. */
 const GAP = 2;
 
-/** How far to the right of the first the second stands. */
-const offsetOf = (left: Outline): number => left.width + g(GAP);
+/** How far each of the two stands from the top left corner; one below the other about a common middle. */
+function offsetsOf(one: Outline, other: Outline, narrow: boolean): readonly [Point, Point] {
+  if (!narrow) return [at(0, 0), at(one.width + g(GAP), 0)];
+  const aside = PITCH * Math.round((one.width - other.width) / 2 / PITCH);
+  return [at(Math.max(0, -aside), 0), at(Math.max(0, aside), one.height + g(GAP))];
+}
 
-function beside(left: Outline, right: Outline): Outline {
-  const by = offsetOf(left);
-  const rect = (r: Rect): Rect => ({ ...r, x: r.x + by });
+function together(one: Outline, other: Outline, narrow: boolean): Outline {
+  const [by, otherBy] = offsetsOf(one, other, narrow);
+  const [a, b] = [outlineMoved(one, by), outlineMoved(other, otherBy)];
   return {
-    width: by + right.width,
-    height: Math.max(left.height, right.height),
-    body: left.body,
-    blocked: [...left.blocked, ...right.blocked.map(rect)],
-    lugs: [
-      ...left.lugs,
-      ...right.lugs.map((lug) => ({
-        ...lug,
-        tag: rect(lug.tag),
-        ports: lug.ports.map((port) => ({
-          ...port,
-          node: moved(port.node, by),
-          spot: moved(port.spot, by),
-          ...(port.via ? { via: moved(port.via, by) } : {}),
-        })),
-        ...(lug.strap
-          ? { strap: { ...lug.strap, from: moved(lug.strap.from, by), end: moved(lug.strap.end, by) } }
-          : {}),
-      })),
-    ],
-    labels: [...left.labels, ...right.labels.map((label) => ({ ...label, centre: moved(label.centre, by) }))],
-    marks: [
-      ...(left.marks ?? []),
-      ...(right.marks ?? []).map((mark) => ({ ...mark, centre: moved(mark.centre, by) })),
-    ],
+    width: Math.max(by.x + one.width, otherBy.x + other.width),
+    height: Math.max(one.height, otherBy.y + other.height),
+    body: a.body,
+    blocked: [...a.blocked, ...b.blocked],
+    lugs: [...a.lugs, ...b.lugs],
+    labels: [...a.labels, ...b.labels],
+    marks: [...(a.marks ?? []), ...(b.marks ?? [])],
   };
 }
 
-const moved = (p: Point, by: number): Point => at(p.x + by, p.y);
+function outlineMoved(
+  { body, blocked, lugs, labels, marks = [] }: Outline,
+  by: Point,
+): Pick<Outline, 'body' | 'blocked' | 'lugs' | 'labels' | 'marks'> {
+  const rect = (r: Rect): Rect => ({ ...r, x: r.x + by.x, y: r.y + by.y });
+  return {
+    body: rect(body),
+    blocked: blocked.map(rect),
+    lugs: lugs.map((lug) => ({
+      ...lug,
+      tag: rect(lug.tag),
+      ports: lug.ports.map((port) => ({
+        ...port,
+        node: moved(port.node, by),
+        spot: moved(port.spot, by),
+        ...(port.via ? { via: moved(port.via, by) } : {}),
+      })),
+      ...(lug.strap
+        ? { strap: { ...lug.strap, from: moved(lug.strap.from, by), end: moved(lug.strap.end, by) } }
+        : {}),
+    })),
+    labels: labels.map((label) => ({ ...label, centre: moved(label.centre, by) })),
+    marks: marks.map((mark) => ({ ...mark, centre: moved(mark.centre, by) })),
+  };
+}
 
-function shifted(shape: Shape, by: number): Shape {
+const moved = (p: Point, by: Point): Point => at(p.x + by.x, p.y + by.y);
+
+function shifted(shape: Shape, by: Point): Shape {
   switch (shape.shape) {
     case 'rect':
-      return { ...shape, rect: { ...shape.rect, x: shape.rect.x + by } };
+      return { ...shape, rect: { ...shape.rect, x: shape.rect.x + by.x, y: shape.rect.y + by.y } };
     case 'circle':
     case 'text':
       return { ...shape, centre: moved(shape.centre, by) };

@@ -17,6 +17,7 @@ export const dualPot = definePart({
   what: 'dual-gang pot',
   is: ['pot'],
   mirrors: false,
+  narrowTurns: 'aside',
   fields: {
     ...gangFields,
     b: z
@@ -37,10 +38,13 @@ export const dualPot = definePart({
     a: { ...part.a, value: given(ohms) },
     b: { ...part.b, value: given(ohms) },
   }),
-  outline: (part, _, language) =>
+  outline: (part, _, language, narrow) =>
     twoGangOutline(
-      [part.label, gangWords(part.a, language)],
-      ['', sayIn(language)('face.same-shaft', { value: gangWords(part.b, language) })],
+      [
+        [part.label, gangWords(part.a, language)],
+        ['', sayIn(language)('face.same-shaft', { value: gangWords(part.b, language) })],
+      ],
+      narrow,
     ),
   face: (part, seen) => twoGangFace(part, seen),
 });

@@ -16,6 +16,7 @@ import {
   winds,
 } from './kind.ts';
 import {
+  belowLines,
   g,
   type LabelSlot,
   nameLines,
@@ -120,7 +121,8 @@ export const fourLeadHumbucker = definePart({
   lugs: LUGS,
   elements: (part) => coilsOf(part),
   usual: (part) => usualWinding(part),
-  outline: (part, _, language) => outlineOf(part, language),
+  outline: (part, _, language, narrow) =>
+    narrow ? narrowOutline(part, language) : outlineOf(part, language),
   face: (_, seen) => faceOf(seen),
 });
 
@@ -182,37 +184,68 @@ function outlineOf(part: FourLeadHumbucker, language: Language): Outline {
   const below = resistanceLine(part, 'face.humbucker', language);
   const names = nameLines(part.label, Math.max(LINE, widestLine([], below)));
   const columns = Math.max(10, Math.ceil((SYMBOL + widestLine(names, below) + RIGHT + 6) / g(1)));
-  const body = { x: 0, y: 0, width: g(columns), height: g(ROWS) };
-  // Turned by half, lines of text keep their order about their middle: only in the body's own do the letters stay beside their coils.
   const middle = g(ROWS / 2);
-  const letter = (text: string, x: number): LabelSlot => ({
-    text,
-    centre: at(x, middle),
-    size: TYPE.value,
-    weight: 'regular',
-  });
   return {
-    width: g(columns + 2),
-    height: g(ROWS),
-    body,
-    blocked: [body],
-    lugs: LUGS.map(({ name: lug }, i) => {
-      const y = FIRST + ROW * i;
-      const tag = { x: body.width - 16, y: g(y) - 10, width: 56, height: 20 };
-      return { lug, tag, ports: tagPorts(tag, columns + 2, y, ['right', 'up', 'down']) };
-    }),
+    ...bodyAndLugs(columns, 0),
+    // Turned by half, lines of text keep their order about their middle: only in the body's own do the letters stay beside their coils.
     labels: [
       ...titleLabels(names, below, (line) =>
-        at(SYMBOL + (body.width - SYMBOL - RIGHT) / 2, middle + NAME_LINE * (line - names.length / 2)),
+        at(SYMBOL + (g(columns) - SYMBOL - RIGHT) / 2, middle + NAME_LINE * (line - names.length / 2)),
       ),
-      letter('A', COIL_A - ASIDE),
-      letter('B', COIL_B + ASIDE),
+      ...letters(middle),
     ],
   };
 }
 
-/** Heights of the leads that run past the words, from the top: of the first coil above, of the second below. */
-const LANES = { a: 30, bFinish: g(ROWS) - 54, bStart: g(ROWS) - 42 } as const;
+/** Least width of a body with its words above its coils, grid units; room beside such words, and from the edge to the first one's middle. */
+const NARROW = 8;
+const MARGIN = 8;
+const TOP = 15;
+
+/** The same with its words above the coils and leads, below them where it is turned by half. */
+function narrowOutline(part: FourLeadHumbucker, language: Language): Outline {
+  const room = g(NARROW) - 2 * MARGIN;
+  const below = belowLines(resistanceLine(part, 'face.humbucker', language), room);
+  const names = nameLines(part.label, Math.max(room, widestLine([], ...below)));
+  const columns = Math.max(NARROW, Math.ceil((widestLine(names, ...below) + 2 * MARGIN) / g(1)));
+  const more = names.length + below.length;
+  return {
+    narrow: true,
+    ...bodyAndLugs(columns, more),
+    labels: [
+      ...titleLabels(names, below, (line) => at(g(columns / 2), TOP + NAME_LINE * line)),
+      ...letters(g(more + ROWS / 2)).map((label, i) => ({ ...label, block: 1 + i })),
+    ],
+  };
+}
+
+/** @param more rows above those of the leads and coils */
+function bodyAndLugs(columns: number, more: number): Omit<Outline, 'labels'> {
+  const body = { x: 0, y: 0, width: g(columns), height: g(more + ROWS) };
+  return {
+    width: g(columns + 2),
+    height: body.height,
+    body,
+    blocked: [body],
+    lugs: LUGS.map(({ name: lug }, i) => {
+      const y = more + FIRST + ROW * i;
+      const tag = { x: body.width - 16, y: g(y) - 10, width: 56, height: 20 };
+      return { lug, tag, ports: tagPorts(tag, columns + 2, y, ['right', 'up', 'down']) };
+    }),
+  };
+}
+
+/** Beside each coil its letter. */
+const letters = (height: number): readonly LabelSlot[] =>
+  (
+    [
+      ['A', COIL_A - ASIDE],
+      ['B', COIL_B + ASIDE],
+    ] as const
+  ).map(([text, x]) => ({ text, centre: at(x, height), size: TYPE.value, weight: 'regular' }));
+
+/** Heights of the leads that run past the words or the coils, below the first lug: of the first coil above, of the second below. */
+const LANES = { a: 14, bFinish: g(ROWS) - 70, bStart: g(ROWS) - 58 } as const;
 /** Coils, from the body's left edge, and how far from their middles their leads leave. */
 const [COIL_A, COIL_B, BESIDE] = [34, 62, 4];
 /** Between a coil's middle and its letter's. */
@@ -221,15 +254,15 @@ const ASIDE = 19;
 /** Both coils with their letters, and each of the four leads on its own way to its tag; the shield comes from the cover. */
 function faceOf({ outline }: Seen): readonly Shape[] {
   const { body } = outline;
-  const middle = g(ROWS / 2);
   const right = body.x + body.width;
   const end = (lug: string): Point => at(right - 16, tagCentre(outline, lug).y);
   const [aStart, aFinish, bFinish] = [end(A_START.name), end(A_FINISH.name), end(B_FINISH.name)];
   const [bStart, shield] = [end(B_START.name), end(SHIELD.name)];
+  const middle = aStart.y + g(ROWS / 2 - FIRST);
   const [top, bottom] = [middle - 27, middle + 27];
   const [a, b] = [body.x + COIL_A, body.x + COIL_B];
   const down = (from: Point, lane: number, x: number, to: Point) =>
-    run(from, at(from.x, lane), at(x, lane), at(x, to.y), to);
+    run(from, at(from.x, aStart.y + lane), at(x, aStart.y + lane), at(x, to.y), to);
   return [
     plate(body, 14),
     ...[a, b].flatMap((x) => coilShapes(x, middle)),

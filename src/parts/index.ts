@@ -46,6 +46,7 @@ interface Answers {
   readonly is: readonly Trait[];
   readonly mirrors: boolean;
   readonly turns?: Turning;
+  readonly narrowTurns?: Turning;
   readonly lugs: readonly LugSpec[];
   readonly lugsOf?: (part: Part) => readonly LugSpec[];
   readonly elements: (part: Part) => readonly CircuitElement[];
@@ -54,7 +55,7 @@ interface Answers {
   readonly component?: (part: Part) => ComponentFacts;
   readonly usual?: (part: Part) => readonly UsualValue[];
   readonly withOhms?: (part: Part, ohms: number, shaft?: string) => Part;
-  readonly outline: (part: Part, caption: string | undefined, language: Language) => Outline;
+  readonly outline: (part: Part, caption: string | undefined, language: Language, narrow: boolean) => Outline;
   readonly face: (part: Part, seen: Seen) => readonly Shape[];
 }
 const answers = (part: Part): Answers => kinds[part.kind] as unknown as Answers;
@@ -67,19 +68,27 @@ export interface Orientation {
   readonly turn: 0 | 1 | 2 | 3;
   readonly mirror: boolean;
 }
-const TURNS = { none: [0], halves: [0, 2], quarters: [0, 1, 2, 3] } as const;
+const TURNS = { none: [0], halves: [0, 2], quarters: [0, 1, 2, 3], aside: [1, 3] } as const;
 
-/** Every way a part may stand, upright and unmirrored first. */
-export const orientationsOf = remembered((part: Part): readonly Orientation[] =>
-  TURNS[answers(part).turns ?? 'none'].flatMap((turn): Orientation[] =>
+const ways = (part: Part, turns: Turning | 'none' = 'none'): readonly Orientation[] =>
+  TURNS[turns].flatMap((turn): Orientation[] =>
     mayMirror(part)
       ? [
           { turn, mirror: false },
           { turn, mirror: true },
         ]
       : [{ turn, mirror: false }],
-  ),
-);
+  );
+const usualWays = remembered((part: Part) => ways(part, answers(part).turns));
+const narrowWays = remembered((part: Part) => {
+  const { turns, narrowTurns = turns } = answers(part);
+  return ways(part, narrowTurns);
+});
+/** Every way a part of an outline may stand, the first of them the usual one: upright and unmirrored where it may. */
+export const orientationsOf = (
+  part: Part,
+  { narrow }: Pick<Outline, 'narrow'> = {},
+): readonly Orientation[] => (narrow ? narrowWays(part) : usualWays(part));
 /** As what an arrangement seats it. */
 export const seatOf = (part: Part): Trait | undefined => answers(part).is[0];
 export const mayMirror = (part: Part): boolean => answers(part).mirrors;
@@ -109,10 +118,16 @@ export const withOhms = (part: Part, ohms: number, shaft?: string): Part =>
 /** Finding the type size that long labels fit in takes its time, and every stage asks. */
 const outlines = remembered((_part: Part) => new Map<string, Outline>());
 
-export function outlineOf(part: Part, caption?: string, language: Language = DEFAULT_LANGUAGE): Outline {
+/** @param narrow whether in the form that takes least room across, where the kind has one */
+export function outlineOf(
+  part: Part,
+  caption?: string,
+  language: Language = DEFAULT_LANGUAGE,
+  narrow = false,
+): Outline {
   const known = outlines(part);
-  const key = JSON.stringify([language, caption]);
-  const outline = known.get(key) ?? answers(part).outline(part, caption, language);
+  const key = JSON.stringify([language, caption, narrow]);
+  const outline = known.get(key) ?? answers(part).outline(part, caption, language, narrow);
   known.set(key, outline);
   return outline;
 }

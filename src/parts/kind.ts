@@ -255,8 +255,8 @@ export interface Seen {
   readonly turned?: Readonly<Record<string, number>>;
 }
 
-/** Half turns only, or quarters too. */
-export type Turning = 'halves' | 'quarters';
+/** Half turns only, or quarters too; `aside` by a quarter to either side and never upright. */
+export type Turning = 'halves' | 'quarters' | 'aside';
 
 /** The contract itself. `S` is what may be written, `P` what the rest of the program reads, `N` the names of the lugs. */
 export interface PartKind<
@@ -274,6 +274,8 @@ export interface PartKind<
   readonly mirrors: boolean;
   /** By what it may be turned where an arrangement leaves it open; not at all where it does not say. */
   readonly turns?: Turning;
+  /** The same in the form for a narrow column; as elsewhere where it does not say. */
+  readonly narrowTurns?: Turning;
   readonly fields: S;
   readonly build: (base: PartBase<K>, written: z.output<z.ZodObject<S>>) => P;
   /** What is wrong with what is written; nothing where it does not say. */
@@ -291,8 +293,11 @@ export interface PartKind<
   readonly usual?: (part: P) => readonly UsualValue[];
   /** The same part with another resistance, ohms, or with that of one of its shafts; where resistance is what it is about. */
   readonly withOhms?: (part: P, ohms: number, shaft?: string) => P;
-  /** Size, lugs and text in a language, seen from the solder side; `caption` is what the annotation says beside the part, if anything. */
-  readonly outline: (part: P, caption: string | undefined, language: Language) => Outline;
+  /**
+   * Size, lugs and text in a language, seen from the solder side; `caption` is what the annotation says beside the part, if anything;
+   * `narrow` asks for the form that takes least room across, which the outline then says it is, where the kind has one.
+   */
+  readonly outline: (part: P, caption: string | undefined, language: Language, narrow?: boolean) => Outline;
   /** What it looks like between its lugs' tags and under its labels. */
   readonly face: (part: P, seen: Seen) => readonly Shape[];
 }

@@ -67,13 +67,14 @@ export const miniToggle = definePart({
   lugsOf: ({ poles }) => lugsOfPoles(poles),
   elements: () => [],
   contacts: contactsOf,
-  outline: (part, _, language) =>
+  outline: (part, _, language, narrow) =>
     blockOutline(
       part.label,
       sayIn(language)('face.toggle', { action: part.action }),
       columnsOfPoles(part.poles),
       contactsOf(part),
       language,
+      narrow,
     ),
   face: ({ poles }, seen) => blockFace(columnsOfPoles(poles), seen),
 });

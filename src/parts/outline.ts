@@ -44,6 +44,8 @@ export interface LabelSlot {
   readonly centre: Point;
   readonly size: number;
   readonly weight: 'regular' | 'bold';
+  /** Lines of one number keep their order about a middle of their own when the part is turned; 0 where left out. */
+  readonly block?: number;
 }
 
 /** On a switch’s face: the positions that whatever stands there belongs to. */
@@ -54,6 +56,8 @@ interface PositionMark {
 }
 
 export interface Outline {
+  /** That this is the form for a narrow column. */
+  readonly narrow?: true;
   /** Extent, drawing units, multiples of the pitch. */
   readonly width: number;
   readonly height: number;
@@ -131,14 +135,15 @@ function wordsOf(label: string): readonly string[] {
 }
 
 const nameWidth = (text: string): number => textWidth(text, TYPE.name, 'bold');
+const valueWidth = (text: string): number => textWidth(text, TYPE.value);
 
 /** Whole words to a line as long as they keep to a width; a word that is wider has a line of its own. */
-function filled(words: readonly string[], width: number): readonly string[] {
+function filled(words: readonly string[], width: number, widthOf = nameWidth): readonly string[] {
   const lines: string[] = [];
   for (const word of words) {
     const last = lines.at(-1);
     const longer = `${last}${word}`;
-    if (last !== undefined && nameWidth(longer) <= width) lines[lines.length - 1] = longer;
+    if (last !== undefined && widthOf(longer) <= width) lines[lines.length - 1] = longer;
     else lines.push(word.trim());
   }
   return lines;
@@ -149,6 +154,10 @@ function filled(words: readonly string[], width: number): readonly string[] {
  * The part then grows for its longest word.
  */
 export const nameLines = (label: string, width: number): readonly string[] => filled(wordsOf(label), width);
+
+/** What stands below a name in lines, broken at blanks where it is wider than a part has room for; a figure keeps its unit. */
+export const belowLines = (text: string, width: number): readonly string[] =>
+  filled(text.match(/ ?\S+(?: (?:[kM]?Ω|[µnp]?F)(?= |$))?/g) ?? [], width, valueWidth);
 
 /** Every way to fill lines with a name's words, the fewest lines first. */
 export function nameWays(label: string): readonly (readonly string[])[] {
@@ -181,13 +190,20 @@ export function nameLabels(lines: readonly string[], centre: (line: number) => P
 /** A part's name in lines and, below it, what it is. */
 export const titleLabels = (
   lines: readonly string[],
-  what: string,
+  what: string | readonly string[],
   centre: (line: number) => Point,
 ): readonly LabelSlot[] => [
   ...nameLabels(lines, centre),
-  { text: what, centre: centre(lines.length), size: TYPE.value, weight: 'regular' },
+  ...[what].flat().map(
+    (text, i): LabelSlot => ({
+      text,
+      centre: centre(lines.length + i),
+      size: TYPE.value,
+      weight: 'regular',
+    }),
+  ),
 ];
 
 /** Width of the widest of a name's lines and of what stands below them. */
 export const widestLine = (lines: readonly string[], ...below: readonly string[]): number =>
-  Math.max(0, ...lines.map(nameWidth), ...below.map((text) => textWidth(text, TYPE.value)));
+  Math.max(0, ...lines.map(nameWidth), ...below.map(valueWidth));

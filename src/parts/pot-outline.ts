@@ -97,6 +97,7 @@ const lugOutlines = (
   caseLug: string,
   body: Rect,
   { column: off, turn, tag: width }: Spread,
+  narrow: boolean,
 ): readonly LugOutline[] =>
   (
     [
@@ -107,13 +108,17 @@ const lugOutlines = (
   ).map(([lug, column]) => {
     const { left, middle, lugRow } = size;
     const x = left + middle + column;
-    const tag = around(g(x), g(lugRow), width, 20);
+    const usual = around(g(x), g(lugRow), width, 20);
+    // A name is level whichever way a pot is turned: on one that always lies, tags are as wide then, towards the case.
+    const tag = narrow
+      ? { x: g(x) - 10, y: usual.y + usual.height - width, width: 20, height: width }
+      : usual;
     return {
       lug,
       tag,
       ports: tagPorts(tag, x, lugRow, ['down', 'left', 'right']).map((port) => ({
         ...port,
-        node: { ...port.node, x: port.node.x - port.inward.x * g(turn - 1) },
+        node: { ...port.node, x: port.node.x - port.inward.x * g(narrow ? 0 : turn - 1) },
       })),
       strap: strapOf(tag, size, caseLug, body),
     };
@@ -131,8 +136,12 @@ interface Words {
 
 const leftOf = (more: number, gang: number, gap = GAP): number => gang * (2 * (USUAL.middle + more) + gap);
 
-/** One gang in a round case, or several side by side in a long one. */
-export function potOutline(gangs: readonly GangWords[], caseLug: string): Outline {
+/**
+ * One gang in a round case, or several side by side in a long one.
+ *
+ * @param narrow whether it is to lie on its side, which makes a long one narrow
+ */
+export function potOutline(gangs: readonly GangWords[], caseLug: string, narrow = false): Outline {
   const spread = gangs.length > 1 ? WIDE : NARROW;
   const fitted = smallestPot(
     (larger) => {
@@ -147,7 +156,7 @@ export function potOutline(gangs: readonly GangWords[], caseLug: string): Outlin
     },
     gangs.map(({ name, value }) => `“${name}”, ${value}`).join(' and '),
   );
-  return outlineOfGangs(gangs, caseLug, fitted);
+  return outlineOfGangs(gangs, caseLug, fitted, narrow);
 }
 
 /**
@@ -158,6 +167,7 @@ export function pairOutline(
   lugs: readonly [GangLugs, GangLugs],
   { name, value }: Words,
   caseLug: string,
+  narrow = false,
 ): Outline {
   const gaps = Array.from({ length: WIDEST_GAP - GAP + 1 }, (_, i) => GAP + i);
   const fitted = smallestPot((larger) => {
@@ -175,6 +185,7 @@ export function pairOutline(
     lugs.map((own) => ({ lugs: own })),
     caseLug,
     fitted,
+    narrow,
   );
 }
 
@@ -182,14 +193,16 @@ function outlineOfGangs(
   gangs: readonly Pick<GangWords, 'lugs'>[],
   caseLug: string,
   { sizes, labels }: { readonly sizes: readonly Size[]; readonly labels: readonly GangLabels[] },
+  narrow: boolean,
 ): Outline {
   const spread = gangs.length > 1 ? WIDE : NARROW;
   const width = Math.max(...sizes.map(({ left, middle }) => left + 2 * middle));
   const [height, rows] = [g(Math.max(...sizes.map(({ lugRow }) => lugRow))), sizes[0]?.middle ?? 0];
   const body = caseOf(sizes);
   const all = (which: (one: GangLabels) => readonly LabelSlot[]): readonly LabelSlot[] =>
-    labels.flatMap(which);
+    labels.flatMap((one, block) => which(one).map((label) => (narrow ? { ...label, block } : label)));
   return {
+    ...(narrow ? { narrow } : {}),
     width: g(width),
     height: height + g(1),
     body,
@@ -200,7 +213,7 @@ function outlineOfGangs(
     lugs: [
       ...gangs.flatMap(({ lugs }, i) => {
         const size = sizes[i];
-        return size ? lugOutlines(size, lugs, caseLug, body, spread) : [];
+        return size ? lugOutlines(size, lugs, caseLug, body, spread, narrow) : [];
       }),
       { lug: caseLug, tag: body, ports: casePorts(sizes, width), surface: true },
     ],

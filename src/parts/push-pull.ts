@@ -39,8 +39,8 @@ const behind = definePart({
   lugs: LUGS,
   elements: () => [],
   contacts: () => CONTACTS,
-  outline: ({ label }, _, language) =>
-    blockOutline(label, sayIn(language)('face.push-pull'), COLUMNS, CONTACTS, language),
+  outline: ({ label }, _, language, narrow) =>
+    blockOutline(label, sayIn(language)('face.push-pull'), COLUMNS, CONTACTS, language, narrow),
   face: (_, seen) => blockFace(COLUMNS, seen),
 });
 

@@ -83,13 +83,14 @@ export const rotary = definePart({
   lugsOf,
   elements: () => [],
   contacts: contactsOf,
-  outline: (part, _, language) =>
+  outline: (part, _, language, narrow) =>
     blockOutline(
       part.label,
       sayIn(language)('face.rotary', { kind: part.shorting ? 'shorting' : 'other' }),
       columnsOf(part),
       contactsOf(part),
       language,
+      narrow,
     ),
   face: (part, seen) => blockFace(columnsOf(part), seen),
 });

@@ -35,13 +35,14 @@ export const slide = definePart({
   lugsOf: ({ poles }) => lugsOfPoles(poles),
   elements: () => [],
   contacts: ({ poles }) => contactsOfStops(STOPS, poles),
-  outline: ({ label, poles }, _, language) =>
+  outline: ({ label, poles }, _, language, narrow) =>
     blockOutline(
       label,
       sayIn(language)('face.slide'),
       columnsOfPoles(poles),
       contactsOfStops(STOPS, poles),
       language,
+      narrow,
     ),
   face: ({ poles }, seen) => blockFace(columnsOfPoles(poles), seen),
 });

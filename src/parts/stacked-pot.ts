@@ -19,6 +19,7 @@ export const stackedPot = definePart({
   what: 'stacked pot',
   is: ['pot'],
   mirrors: false,
+  narrowTurns: 'aside',
   fields: { a: gangField('inner'), b: gangField('outer') },
   build: (base, { a, b }): StackedPot => ({
     ...base,
@@ -37,10 +38,13 @@ export const stackedPot = definePart({
     ...(shaft === 'b' ? {} : { a: { ...part.a, value: given(ohms) } }),
     ...(shaft === 'a' ? {} : { b: { ...part.b, value: given(ohms) } }),
   }),
-  outline: (part, _, language) =>
+  outline: (part, _, language, narrow) =>
     twoGangOutline(
-      [part.label, sayIn(language)('face.inner-shaft', { value: gangWords(part.a, language) })],
-      ['', sayIn(language)('face.outer-shaft', { value: gangWords(part.b, language) })],
+      [
+        [part.label, sayIn(language)('face.inner-shaft', { value: gangWords(part.a, language) })],
+        ['', sayIn(language)('face.outer-shaft', { value: gangWords(part.b, language) })],
+      ],
+      narrow,
     ),
   face: (part, seen) => twoGangFace(part, seen),
 });

@@ -108,8 +108,8 @@ export const ownSwitch = definePart({
   lugsOf: ({ columns }) => lugsIn(columns).map((name) => lugSpec(name, columns.frame)),
   elements: () => [],
   contacts: ({ contacts }) => contacts,
-  outline: ({ label, columns, contacts }, _, language) =>
-    blockOutline(label, sayIn(language)('face.switch'), columns, contacts, language),
+  outline: ({ label, columns, contacts }, _, language, narrow) =>
+    blockOutline(label, sayIn(language)('face.switch'), columns, contacts, language, narrow),
   face: ({ columns }, seen) => blockFace(columns, seen),
 });
 

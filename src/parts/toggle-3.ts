@@ -37,7 +37,7 @@ export const toggle3 = definePart({
   lugs: LUGS,
   elements: () => [],
   contacts: () => CONTACTS,
-  outline: ({ label }, _, language) =>
-    blockOutline(label, sayIn(language)('face.three-way-toggle'), COLUMNS, CONTACTS, language),
+  outline: ({ label }, _, language, narrow) =>
+    blockOutline(label, sayIn(language)('face.three-way-toggle'), COLUMNS, CONTACTS, language, narrow),
   face: (_, seen) => blockFace(COLUMNS, seen),
 });

@@ -32,19 +32,26 @@ export const usualGangs = (
   ...paths: readonly [readonly string[], readonly string[]]
 ): readonly UsualValue[] => [usualGang(a, paths[0].join('.')), usualGang(b, paths[1].join('.'))];
 
-/** @param words name and value of each gang */
-export const twoGangOutline = (...words: readonly (readonly [string, string])[]): Outline =>
+/**
+ * @param words name and value of each gang
+ * @param narrow whether it is to lie on its side
+ */
+export const twoGangOutline = (
+  words: readonly (readonly [string, string])[],
+  narrow: boolean | undefined,
+): Outline =>
   potOutline(
     words.flatMap(([name, value], i) => {
       const lugs = NAMES[i];
       return lugs ? [{ lugs, name, value }] : [];
     }),
     CASE.name,
+    narrow,
   );
 
 /** The same with words that are of both gangs between them. */
-export const twoGangOutlineBetween = (name: string, value: string): Outline =>
-  pairOutline(NAMES, { name, value }, CASE.name);
+export const twoGangOutlineBetween = (name: string, value: string, narrow: boolean | undefined): Outline =>
+  pairOutline(NAMES, { name, value }, CASE.name, narrow);
 
 /** @param free whether no words stand inside the tracks */
 export function twoGangFace({ a, b }: Gangs, { outline, turned }: Seen, free = false): readonly Shape[] {

@@ -1,6 +1,7 @@
 /** A kit placed in a narrow column: as wide as is asked for, or else the least that its wires need. */
 import type { Joint } from '../describe/kit.ts';
 import { isPickup, orientationsOf } from '../parts/index.ts';
+import type { Arrangement } from './arrangement.ts';
 import { clearCrossings } from './clear.ts';
 import type { Effort } from './improve.ts';
 import { byNeighbourhood } from './pack.ts';
@@ -18,6 +19,15 @@ const UNSEARCHED = [0, 2, 5] as const;
 const SEEDS = 1000;
 /** By how much a column is widened where wires find no way in it, grid units: one after the other. */
 const WIDER = [0, 2, 4, 7, 11, 16, 24, 40] as const;
+/** Starts that may fail in the width that is asked for, and in a wider one. */
+const IN_VAIN = { first: 16, wider: 6 } as const;
+
+/** A column of more grid units has room for lanes on both sides of any part in its usual form. */
+const NARROW = 32;
+
+/** Whether parts take the form that is narrow, where they have one, in what an arrangement leaves of width. */
+export const narrowIn = ({ widest = Number.POSITIVE_INFINITY }: Pick<Arrangement, 'widest'>): boolean =>
+  widest <= NARROW;
 
 /**
  * The wiring of a kit in a column; `undefined` where no width that is tried has a way for every wire that shows all its crossings and ends.
@@ -40,13 +50,16 @@ export function wiredInColumn(
       // Another seed as well: what hid a wire's end the first time is not met again.
       const again = { ...effort, seed: effort.seed + SEEDS * roomier };
       const first = stackedIn(parts, joints, width, between);
-      const wiring = search(first, joints, between, margin, again, width);
+      const inVain = more === 0 ? IN_VAIN.first : IN_VAIN.wider;
+      const wiring = search(first, joints, between, margin, again, { widest: width, inVain });
       if (wiring && clearCrossings(wiring) === 0) return wiring;
       if (!wiring && effort.steps > 0) break;
     }
   }
   return undefined;
 }
+
+const UPRIGHT = { turn: 0, mirror: false } as const;
 
 const standingAs = (
   { part, outline }: Outlined,
@@ -64,7 +77,7 @@ const standingAs = (
 
 /** Grid units across of a part the way it is narrowest. */
 const leastAcross = (one: Outlined): number =>
-  Math.min(...orientationsOf(one.part).map((way) => Math.ceil(boxOf(standingAs(one, way)).x1)));
+  Math.min(...orientationsOf(one.part, one.outline).map((way) => Math.ceil(boxOf(standingAs(one, way)).x1)));
 
 /** Parts in rows from top to bottom, pickups first, then each near what it is joined to, as many abreast as there is room for. */
 function stackedIn(
@@ -80,13 +93,13 @@ function stackedIn(
   const places = new Map<string, GridPart>();
   let [column, row, below] = [0, 0, 0];
   for (const one of order) {
-    const upright = standingAs(one, { turn: 0, mirror: false });
-    const { x1, y1 } = boxOf(upright);
+    const standing = standingAs(one, orientationsOf(one.part, one.outline)[0] ?? UPRIGHT);
+    const { x1, y1 } = boxOf(standing);
     if (column > 0 && column + x1 > widest) {
       column = 0;
       row = below + between;
     }
-    places.set(one.part.name, { ...upright, column, row });
+    places.set(one.part.name, { ...standing, column, row });
     column += Math.ceil(x1) + between;
     below = Math.max(below, row + Math.ceil(y1));
   }

@@ -8,7 +8,7 @@ import { PITCH } from '../common/geometry.ts';
 import { nth } from '../common/must.ts';
 import type { Joint } from '../describe/kit.ts';
 import { directionToSheet, toSheet } from './frame.ts';
-import { outside, wiresWithoutLane } from './lanes.ts';
+import { Lanes } from './lanes.ts';
 import { Lines } from './lines.ts';
 import { type GridPart, standing } from './placement.ts';
 import { Move, Places, turnedThus, WAYS } from './places.ts';
@@ -25,8 +25,8 @@ const CROSSING = 44;
 /** A pair of parts nearer than is wanted, and every grid step that is missing. */
 const NEAR = 60;
 const NEARER = 12;
-/** A wire without a lane past a part of a column. */
-const JAM = 50;
+/** A wire without a lane in a column. */
+const JAM = 200;
 
 /** The ways into a lug, from the part's own column and row: column, row, heading outwards and price, one after another. */
 type Ways = Int32Array;
@@ -40,7 +40,8 @@ export const OVERLAPPING = 1_000_000;
 
 export class Estimate {
   readonly #between: number;
-  readonly #widest: number | undefined;
+  /** Of a column. */
+  readonly #lanes: Lanes | undefined;
   /** Numbers of the parts at the two ends of each joint, and of the lugs. */
   readonly #from: Int32Array;
   readonly #to: Int32Array;
@@ -82,7 +83,7 @@ export class Estimate {
     const lugNumber = new Map(ids.map((id, i) => [id, i]));
     const numbers = (of: (joint: Joint) => number): Int32Array => Int32Array.from(joints, of);
     this.#between = between;
-    this.#widest = widest;
+    this.#lanes = widest === undefined ? undefined : new Lanes(gridParts, joints, widest);
     this.#from = numbers(({ from }) => number.get(from.part) ?? 0);
     this.#to = numbers(({ to }) => number.get(to.part) ?? 0);
     this.#fromLug = numbers(({ from }) => lugNumber.get(lugIdOf(from)) ?? 0);
@@ -296,7 +297,7 @@ export class Estimate {
   }
 
   #jams(): number {
-    return this.#widest === undefined ? 0 : JAM * wiresWithoutLane(this.#places, this.#lines, this.#widest);
+    return JAM * (this.#lanes?.missing(this.#places, this.#lines) ?? 0);
   }
 
   #spread(): number {
@@ -311,8 +312,7 @@ export class Estimate {
       right = Math.max(right, x + (width[turned] ?? 0));
       bottom = Math.max(bottom, y + (height[turned] ?? 0));
     }
-    const widest = this.#widest;
-    const across = widest === undefined ? right - left : OVERLAPPING * outside(left, right, widest);
+    const across = this.#lanes ? OVERLAPPING * this.#lanes.outside(left, right) : right - left;
     return SPRAWL_UNLAID * Math.round(across + bottom - top) + untidiness(this.#places, this.#pickups);
   }
 }

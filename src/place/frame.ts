@@ -65,8 +65,8 @@ export function directionToSheet(frame: Frame, d: Point): Point {
 }
 
 /**
- * Labels of a part on the sheet: one below the other in their order whichever way the part is turned, about the point that the
- * middle of them comes to.
+ * Labels of a part on the sheet: those of a block one below the other in their order whichever way the part is turned, about the
+ * point that the middle of them comes to.
  */
 export function labelsToSheet(
   frame: Frame,
@@ -74,10 +74,13 @@ export function labelsToSheet(
 ): readonly LabelSlot[] {
   const upright = frame.turn % 2 === 0;
   const own = upright ? labels : asideLabels;
-  const heights = own.map(({ centre }) => centre.y);
-  const middle = (Math.min(...heights) + Math.max(...heights)) / 2;
+  const middleOf = (block: number): number => {
+    const heights = own.flatMap((one) => ((one.block ?? 0) === block ? [one.centre.y] : []));
+    return (Math.min(...heights) + Math.max(...heights)) / 2;
+  };
   return own.map((label) => {
     const { x, y } = label.centre;
+    const middle = middleOf(label.block ?? 0);
     const p = toSheet(frame, { x, y: middle });
     return { ...label, centre: { x: p.x, y: p.y + y - middle } };
   });

@@ -117,9 +117,9 @@ export function polish(wiring: Wiring, between: number): void {
   wiring.refine(3);
   const crowding = (gridParts: readonly GridPart[]): number => new Estimate(gridParts, [], between).nearPairs;
   for (const i of looseOnes(wiring.gridParts)) {
-    const { part, fixed, turnable } = nth(wiring.gridParts, i);
+    const { part, outline, fixed, turnable } = nth(wiring.gridParts, i);
     const tries: readonly ((one: GridPart) => GridPart)[] = [
-      ...(turnable ? orientationsOf(part) : []).map((way) => (one: GridPart) => turnedTo(one, way)),
+      ...(turnable ? orientationsOf(part, outline) : []).map((way) => (one: GridPart) => turnedTo(one, way)),
       ...(fixed ? [] : ASIDE).flatMap((by) => [
         (one: GridPart) => ({ ...one, column: one.column + by }),
         (one: GridPart) => ({ ...one, row: one.row + by }),

@@ -44,7 +44,9 @@ export class Moves {
   constructor(gridParts: readonly GridPart[], joints: readonly Joint[]) {
     this.loose = looseOnes(gridParts);
     this.#fixed = gridParts.map(({ fixed }) => fixed);
-    this.#ways = gridParts.map(({ part, turnable }) => (turnable ? orientationsOf(part).map(wayOf) : []));
+    this.#ways = gridParts.map(({ part, outline, turnable }) =>
+      turnable ? orientationsOf(part, outline).map(wayOf) : [],
+    );
     const number = new Map(gridParts.map(({ part }, i) => [part.name, i]));
     this.#ties = gridParts.map((gridPart) =>
       joints.flatMap(({ from, to }): Tie[] => {

@@ -10,7 +10,7 @@ import type { Hand, Joint } from '../describe/kit.ts';
 import { outlineOf } from '../parts/index.ts';
 import type { Arrangement } from './arrangement.ts';
 import { clearCrossings } from './clear.ts';
-import { wiredInColumn } from './column.ts';
+import { narrowIn, wiredInColumn } from './column.ts';
 import { elkGraph, layOut } from './elk.ts';
 import { DEFAULT_EFFORT, type Effort } from './improve.ts';
 import { packed } from './pack.ts';
@@ -64,7 +64,7 @@ export async function place(
   const { joints } = circuit.kit;
   const parts = circuit.kit.parts.map((part) => ({
     part,
-    outline: outlineOf(part, captions.get(part.name), circuit.kit.language),
+    outline: outlineOf(part, captions.get(part.name), circuit.kit.language, narrowIn(arrangement)),
   }));
   const options = { effort, hand, progress };
   if (!store) return placedAnew(circuit, parts, arrangement, options);

@@ -44,8 +44,8 @@ export interface GridPart {
 
 /** Numbers of the parts that a search may move or turn. */
 export const looseOnes = (gridParts: readonly GridPart[]): readonly number[] =>
-  gridParts.flatMap(({ part, fixed, turnable }, i) =>
-    !fixed || (turnable && orientationsOf(part).length > 1) ? [i] : [],
+  gridParts.flatMap(({ part, outline, fixed, turnable }, i) =>
+    !fixed || (turnable && orientationsOf(part, outline).length > 1) ? [i] : [],
   );
 
 /** The outline of a part the way it is turned. */

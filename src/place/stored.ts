@@ -40,7 +40,7 @@ export const askedText = ({ parts, joints, arrangement, hand, effort }: Asked): 
       name: part.name,
       seat: seatOf(part),
       is: [is(part, 'component'), is(part, 'pot'), isPickup(part), mayMirror(part)],
-      ways: orientationsOf(part),
+      ways: orientationsOf(part, outline),
       outline: withoutWords(outline),
     })),
     joints: joints.map(({ kind, from, to }) => [kind, from.part, from.lug, to.part, to.lug]),
