@@ -99,6 +99,7 @@ export function harnessOf(scene: Scene): Harness {
     return ledRound(points, [one.rect, other.rect], {
       tags: others.map(({ rect }) => rect),
       lines: cut.filter((_, k) => k !== i && made[k] !== 'absent'),
+      faces: parts.flatMap(bodiesOf),
     });
   });
   const clear = keptClear(round, wires, made, tags);

@@ -9,13 +9,14 @@ const ROUND = [16, 24, 32] as const;
 const INWARD = 7;
 /** Of its line with its outline. */
 const WIDE = 13;
-/** What it costs to pass over another tag, another line, and a unit of the way. */
-const PRICE = { tag: 1000, line: 100, unit: 1 } as const;
+/** What it costs to pass over another tag, another line, a part, and a unit of the way. */
+const PRICE = { tag: 1000, line: 100, face: 60, unit: 1 } as const;
 
 /** What a line that is led round stays clear of. */
 interface Beside {
   readonly tags: readonly Rect[];
   readonly lines: readonly (readonly Point[])[];
+  readonly faces: readonly Rect[];
 }
 
 /**
@@ -26,7 +27,7 @@ interface Beside {
 export function ledRound(
   points: readonly Point[],
   [from, to]: readonly [Rect, Rect],
-  { tags, lines }: Beside,
+  { tags, lines, faces }: Beside,
 ): readonly Point[] {
   if (lengthOf(points) >= LEAST) return points;
   const taken = lines.flatMap((line) => runsOf(line, 1));
@@ -37,7 +38,8 @@ export function ledRound(
       const runs = runsOf(path, WIDE);
       const over = (rects: readonly Rect[]): number =>
         rects.filter((rect) => runs.some((run) => overlaps(run, rect))).length;
-      const cost = PRICE.unit * far + PRICE.tag * over(tags) + PRICE.line * over(taken);
+      const cost =
+        PRICE.unit * far + PRICE.tag * over(tags) + PRICE.line * over(taken) + PRICE.face * over(faces);
       if (cost < least) [best, least] = [path, cost];
     }
   return best;
