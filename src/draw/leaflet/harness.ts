@@ -15,6 +15,7 @@ import { lengthOf, pointAt, runsOf, shorter } from './beads.ts';
 import { bodiesOf, grownAbout, inkOf } from './faces.ts';
 import { type EndLook, type EndName, freeEnds, type Made } from './joint-ends.ts';
 import { keptClear } from './kept-clear.ts';
+import { ledRound } from './led-round.ts';
 import { type Tag, tagsOf } from './lug-tags.ts';
 import { type Words, wordsIn } from './names.ts';
 import { outside, roomOf } from './tags.ts';
@@ -90,7 +91,18 @@ export function harnessOf(scene: Scene): Harness {
   const cut = wires.map(({ joint: { from, to }, points }) =>
     outside(points, tags.get(lugIdOf(from))?.rect, tags.get(lugIdOf(to))?.rect),
   );
-  const clear = keptClear(cut, wires, made, tags);
+  const round = wires.map(({ joint: { from, to } }, i) => {
+    const points = nth(cut, i);
+    const [one, other] = [tags.get(lugIdOf(from)), tags.get(lugIdOf(to))];
+    if (!one || !other) return points;
+    const others = [...tags.values()].filter(({ id }) => id !== one.id && id !== other.id);
+    return ledRound(points, [one.rect, other.rect], {
+      tags: others.map(({ rect }) => rect),
+      lines: cut.filter((_, k) => k !== i && made[k] !== 'absent'),
+      faces: parts.flatMap(bodiesOf),
+    });
+  });
+  const clear = keptClear(round, wires, made, tags);
   const paths = wires.map((wire, i) => {
     const points = nth(clear, i);
     if (made[i] === 'plain') return points;

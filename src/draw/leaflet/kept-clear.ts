@@ -9,6 +9,8 @@ import { AIR, EDGE, type Tag } from './lug-tags.ts';
 /** Between the middles of two wires, and where both have the outline of new ones; and the farthest that a wire is moved, drawing units. */
 const APART = { wires: 9, outlines: 13 } as const;
 const FARTHEST = 8;
+/** How many others a stretch may push before it, one by the other. */
+const PUSHES = 2;
 /** Of a stretch before or behind one that is moved: what is left of it. */
 const LEFT = 4;
 /** Between the ends of two stretches that pass each other. */
@@ -16,19 +18,27 @@ const PAST = 4;
 
 type Axis = 'x' | 'y';
 
+/** What a stretch that moves has before it. */
+interface Room {
+  readonly lugs: number;
+  readonly others: readonly { readonly stretch: Stretch; readonly room: number }[];
+}
+
 /** A stretch of a wire along an axis, at a place across it. */
 interface Stretch {
   readonly wire: number;
+  /** Which of its wire, counted from 0. */
+  readonly i: number;
   readonly along: Axis;
   readonly at: number;
   readonly from: number;
   readonly to: number;
 }
 
-const stretchOf = (wire: number, a: Point, b: Point): Stretch => {
+const stretchOf = (wire: number, a: Point, b: Point, i: number): Stretch => {
   const along: Axis = a.y === b.y ? 'x' : 'y';
   const at = along === 'x' ? a.y : a.x;
-  return { wire, along, at, from: Math.min(a[along], b[along]), to: Math.max(a[along], b[along]) };
+  return { wire, i, along, at, from: Math.min(a[along], b[along]), to: Math.max(a[along], b[along]) };
 };
 
 /** A tag across an axis, and along it. */
@@ -55,22 +65,39 @@ export function keptClear(
   const lugs = lugsOf(paths, wires, tags);
   const moved = paths.map((path) => [...path]);
   const stretches = (): readonly Stretch[] =>
-    moved.flatMap((path, wire) => path.slice(1).map((b, i) => stretchOf(wire, nth(path, i), b)));
+    moved.flatMap((path, wire) => path.slice(1).map((b, i) => stretchOf(wire, nth(path, i), b, i)));
   for (const [wire, path] of moved.entries()) {
     // The first and the last stretch end at lugs.
     for (let i = 1; i < path.length - 2; i++) {
-      const stretch = stretchOf(wire, nth(path, i), nth(path, i + 1));
+      const stretch = stretchOf(wire, nth(path, i), nth(path, i + 1), i);
       const wanted = wantedOf(stretch, lugs);
-      if (wanted === 0) continue;
-      const room = roomFor(stretch, wanted, stretches(), lugs, made);
-      const by =
-        Math.sign(wanted) *
-        Math.min(Math.abs(wanted), room, FARTHEST, spareOf(path, i, wanted, stretch.along));
-      const across: Axis = stretch.along === 'x' ? 'y' : 'x';
-      for (const k of [i, i + 1]) path[k] = { ...nth(path, k), [across]: nth(path, k)[across] + by };
+      if (wanted !== 0) move(stretch, Math.sign(wanted) * Math.min(Math.abs(wanted), FARTHEST), PUSHES);
     }
   }
   return moved;
+
+  /** Moves a stretch as far as there is room, for which others may have to move before it. */
+  function move(stretch: Stretch, wanted: number, pushes: number): void {
+    const path = nth(moved, stretch.wire);
+    const spare = spareOf(path, stretch.i, wanted, stretch.along);
+    const far = Math.min(Math.abs(wanted), spare);
+    let room = roomFor(stretch, wanted, stretches(), lugs, made);
+    for (const other of room.others)
+      if (pushes > 0 && other.room < far && isFree(other.stretch))
+        move(other.stretch, Math.sign(wanted) * (far - other.room), pushes - 1);
+    if (room.others.some((other) => other.room < far))
+      room = roomFor(stretch, wanted, stretches(), lugs, made);
+    const by =
+      Math.sign(wanted) * Math.max(0, Math.min(far, room.lugs, ...room.others.map((other) => other.room)));
+    const across: Axis = stretch.along === 'x' ? 'y' : 'x';
+    for (const k of [stretch.i, stretch.i + 1])
+      path[k] = { ...nth(path, k), [across]: nth(path, k)[across] + by };
+  }
+
+  /** Whether a stretch ends at no lug. */
+  function isFree({ wire, i }: Stretch): boolean {
+    return i > 0 && i < nth(moved, wire).length - 2;
+  }
 }
 
 const lugsOf = (
@@ -119,29 +146,30 @@ function wantedOf(stretch: Stretch, lugs: readonly Lug[]): number {
   return less < 0 && more > 0 ? 0 : less + more;
 }
 
-/** How far it can be moved that way before it comes too close to something else. */
+/** How far it can be moved that way before it comes too close to a lug, and to each other stretch. */
 function roomFor(
   stretch: Stretch,
   wanted: number,
   stretches: readonly Stretch[],
   lugs: readonly Lug[],
   made: readonly Made[],
-): number {
+): Room {
   const way = Math.sign(wanted);
   let room = Math.abs(wanted);
+  const others: Room['others'][number][] = [];
   for (const other of stretches) {
     if (other.wire === stretch.wire || other.along !== stretch.along) continue;
     if (other.from > stretch.to + PAST || other.to < stretch.from - PAST) continue;
     const gap = (other.at - stretch.at) * way;
     const outlined = made[stretch.wire] === 'new' && made[other.wire] === 'new';
-    if (gap > 0) room = Math.min(room, gap - (outlined ? APART.outlines : APART.wires));
+    if (gap > 0) others.push({ stretch: other, room: gap - (outlined ? APART.outlines : APART.wires) });
   }
   for (const lug of lugs) {
     const past = beside(stretch, lug);
     // Towards a lug no closer than to the one that it is moved away from.
     if (past && past.way !== way) room = Math.min(room, past.gap - past.air);
   }
-  return Math.max(0, room);
+  return { lugs: room, others };
 }
 
 /** How far a stretch can be moved before one of those next to it is used up. */
