@@ -164,7 +164,12 @@ ${STEPS}
     })
   } else if b.is == "list" {
     if b.at("tick", default: false) {
-      list(marker: tick, body-indent: 1em, ..b.items)
+      // What is ticked off is short.
+      let half = calc.ceil(b.items.len() / 2)
+      let some(items) = list(marker: tick, body-indent: 1em, ..items)
+      block(breakable: false, if narrow-page { some(b.items) } else {
+        grid(columns: (1fr, 1fr), column-gutter: 6mm, some(b.items.slice(0, half)), some(b.items.slice(half)))
+      })
     } else { list(..b.items) }
   } else if b.is == "table" {
     tabled(b)
