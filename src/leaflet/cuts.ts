@@ -68,7 +68,7 @@ export class Cuts {
     ];
     if (groups.length === 0 && others.length === 0) return [];
     const estimated = groups.some(({ rows }) => rows.some((row) => row.estimated));
-    const list: readonly Block[] = [
+    return [
       { is: 'heading', level: 1, text: this.#say('leaflet.cuts') },
       {
         is: 'table',
@@ -117,7 +117,6 @@ export class Cuts {
         : []),
       ...this.#extending(),
     ];
-    return list;
   }
 
   /** What to do where a component's legs do not reach. */

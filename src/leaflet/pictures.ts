@@ -36,11 +36,11 @@ const SMALLER = { width: 110, share: 0.75 } as const;
 /** On a page that lies on its side the joints stand beside the drawing: of its width and height the shares of that. */
 const BESIDE = { width: 0.55, height: 0.62 } as const;
 /** A sample of a mark: the share of the page's width, and millimetres at most. */
-const SAMPLE = { share: 0.36, width: 46, height: 24 } as const;
+const SAMPLE = { share: 0.36, width: 46, height: 20 } as const;
 /** Millimetres of width from which on a step's table has room for lengths and words on one line. */
 const ROOMY = 150;
 /** Of a case with places for its joints, millimetres. */
-const CASE: Box = { width: 46, height: 42 };
+const CASE: Box = { width: 46, height: 38 };
 /** A part's picture, millimetres. */
 const PART: Box = { width: 20, height: 14 };
 

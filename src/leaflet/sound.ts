@@ -119,8 +119,13 @@ export function loadsSection(prepared: Solved, say: Say): readonly Block[] {
       ? [{ is: 'paragraph', text: say('leaflet.quieter-say'), small: true } as const]
       : []),
   ];
-  return section;
+  // Rows of one position belong together, but a long table may run on to the next page.
+  const rows = shown.reduce((sum, card) => sum + card.rows.length, 0);
+  return rows > MOST_TOGETHER ? section : [{ is: 'together', blocks: section }];
 }
+
+/** Rows that any page has room for. */
+const MOST_TOGETHER = 10;
 
 /** The loads that the pickups are designed for, those of one design together: `Neck, Middle: 250 kΩ and 125 kΩ`. */
 function designLoads({ circuit, loads }: Solved, say: Say): string {
