@@ -35,10 +35,11 @@ const radiusOf = (type: number, numbers: readonly number[]): number =>
 
 /** Width of a line with its outline, near enough: a new one, and one made before. */
 const WIDE = { new: 14, before: 7 } as const;
-/** What it costs to lie on the face of a part and on each thing that is drawn there, to lie on its own line though aside, and to lead across. */
+/** What it costs to lie on the face of a part on each thing that is drawn there, and where the part is pale; to lie on its own line though aside, and to lead across. */
 const PRICE = {
   face: 60,
   ink: 300,
+  pale: 150,
   beside: 600,
   own: 2000,
   across: { face: 150, ink: 40, body: 400, new: 250, before: 120, own: 60 },
@@ -247,10 +248,10 @@ function obstaclesOf(harness: Harness) {
   );
   const ink = inkOf(sheet);
   const drawn: readonly Obstacle[] = parts.flatMap(({ part }) =>
-    (concerned.has(part.name) ? (ink.get(part.name) ?? []) : []).map((rect) => ({
+    (ink.get(part.name) ?? []).map((rect) => ({
       rect,
-      hidden: PRICE.ink,
-      crossed: PRICE.across.ink,
+      hidden: concerned.has(part.name) ? PRICE.ink : PRICE.pale,
+      crossed: concerned.has(part.name) ? PRICE.across.ink : 0,
     })),
   );
   const tips = there.flatMap((joint) =>

@@ -45,7 +45,7 @@ export const PRICE = {
   wire: 3000,
   beside: 150,
   symbol: 150,
-  ink: 60,
+  ink: 200,
   short: 2000,
   letter: 30,
   left: 2500,

@@ -195,3 +195,50 @@ export function strayedNumbersIn(svg: string): readonly string[] {
   }
   return errors;
 }
+
+/** What hides a face, or stands out of it: a number on a coil, a name on the end of a pot's wiper, the name of a ground point beyond its box. */
+export function onFacesIn(svg: string): readonly string[] {
+  const drawing = read(svg);
+  const numbers = writtenIn(drawing).filter(({ disc }) => disc);
+  return drawing.parts.flatMap(({ name, rects, circles, texts, pot, longCase }) => {
+    const tags = rects.filter(({ corner, h }) => corner === 5 && h < 60);
+    const words = texts.filter((text) => !tags.some((tag) => holds(tag, { x: text.middle, y: text.y - 4 })));
+    const coils =
+      pot || longCase
+        ? []
+        : rects.filter(({ w, h, corner }) => corner > 3 && 2 * corner === Math.min(w, h) && w !== h);
+    const wipers = pot ? circles.filter(({ r }) => r < 8) : [];
+    const [lug] = tags;
+    const boxes = rects.filter((rect) => rect !== lug);
+    return [
+      ...numbers.flatMap(({ what, box }) =>
+        coils.some((coil) => meet(box, coil)) ? [`${what} on a coil of ${name}`] : [],
+      ),
+      ...words.flatMap((text) =>
+        wipers.some(({ x, y, r }) => meet(boxOf(text), { x: x - r, y: y - r, w: 2 * r, h: 2 * r }))
+          ? [`${text.words} on the wiper of ${name}`]
+          : [],
+      ),
+      ...(lug && tags.length === 1 && !pot
+        ? words.flatMap((text) => {
+            const { x, y, w, h } = boxOf(text);
+            const whole = boxes.every(
+              (box) => box.x <= x && box.y <= y && box.x + box.w >= x + w && box.y + box.h >= y + h,
+            );
+            return whole ? [] : [`${text.words} beyond the box of ${name}`];
+          })
+        : []),
+    ];
+  });
+}
+
+/** Parts that are drawn without their name or its beginning. */
+export function unnamedIn(svg: string, labels: ReadonlyMap<string, string>): readonly string[] {
+  const plain = (text: string): string => text.replace(/\s/g, '');
+  return read(svg).parts.flatMap(({ name, texts }) => {
+    const written = plain(texts.map(({ words }) => words).join(''));
+    const label = plain(labels.get(name) ?? '');
+    const shown = [...label].some((_, i) => written.includes(`${label.slice(0, i + 1)}…`));
+    return shown || written.includes(label) ? [] : [name];
+  });
+}
