@@ -39,8 +39,6 @@ const BESIDE = { width: 0.55, height: 0.62 } as const;
 const SAMPLE = { share: 0.36, width: 46, height: 20 } as const;
 /** Millimetres of width from which on a step's table has room for lengths and words on one line. */
 const ROOMY = 150;
-/** Of a case with places for its joints, millimetres. */
-const CASE: Box = { width: 46, height: 38 };
 /** A part's picture, millimetres. */
 const PART: Box = { width: 20, height: 14 };
 
@@ -202,9 +200,8 @@ class Pictures {
   /** A part's case with the places of its joints. */
   caseOf(part: Part, joints: readonly CaseJoint[]): Picture {
     const alt = `${part.label}: ${joints.map(({ name }) => name).join(', ')}`;
-    const box = { width: Math.min(CASE.width, this.#inner.width * this.probeShare), height: CASE.height };
     return this.#once('case', [part.name, joints], () =>
-      caseFigure(this.#prepared, part, joints, box, { alt, theme: this.#theme }),
+      caseFigure(this.#prepared, part, joints, { alt, theme: this.#theme }),
     );
   }
 

@@ -52,6 +52,9 @@ const INNER = { a4: ((297 - 2 * 16) / 25.4) * 72, a5: ((210 - 2 * 12) / 25.4) * 
 /** A picture may reach so far below the last of the words beside it, points. */
 const BESIDE = 52;
 
+/** Of the height of pages, the share that words reach down to, on average. */
+const FILLED = 0.78;
+
 describe.each(told)('%s in %s on $page', (name, language: Language, wanted) => {
   const say = sayIn(language);
   let pdf: Uint8Array;
@@ -76,7 +79,8 @@ describe.each(told)('%s in %s on $page', (name, language: Language, wanted) => {
       ...headings,
       ...(['tools', 'steps', 'faults', 'notes'] as const).map((key) => say(`leaflet.${key}`)),
     ]) {
-      const page = pageOf(heading);
+      // A word of a heading may stand in its text too, on a later page.
+      const page = linesOf(pdf).findLast(({ words }) => words === squeezed(heading))?.page ?? pageOf(heading);
       expect(page).toBeGreaterThan(1);
       expect(contents).toContain(`${squeezed(heading)} ${page}`);
     }
@@ -126,6 +130,46 @@ describe.each(told)('%s in %s on $page', (name, language: Language, wanted) => {
       expect(both).toHaveLength(1);
       expect(both[0]).toContain(squeezed(say('leaflet.reads', { reading })));
     });
+  });
+
+  it('says above tests whose step they are where they are not on its page', async () => {
+    const { circuit } = await preparedOf(`samples/${name}`, language);
+    const all = stepTests(circuit).flatMap(({ step, tests }) =>
+      tests.map(({ fromName, toName }, i) => ({
+        step,
+        fromName,
+        toName,
+        number: `${step}.${i + 1}`,
+        count: tests.length,
+      })),
+    );
+    expect(all.length).toBeGreaterThan(5);
+    const away = all.filter(({ step, number, fromName, toName, count }) => {
+      const probes = say('leaflet.probes-at', { from: fromName, to: toName });
+      const words = squeezed(say('leaflet.test-number', { number, probes }));
+      const on = pages.flatMap((text, i) => (text.includes(words) ? [i + 1] : []));
+      expect([number, on]).toEqual([number, [expect.any(Number)]]);
+      if (on[0] === pageOf(headings[step - 1] ?? '')) return false;
+      const named = squeezed(say('leaflet.tests-after', { number: step, count }));
+      expect([number, pages[(on[0] ?? 0) - 1]]).toEqual([number, expect.stringContaining(named)]);
+      return true;
+    });
+    expect(away.length / all.length).toBeLessThanOrEqual(wanted.page === 'a5' ? 0.9 : 0.4);
+  });
+
+  it('leaves little of its pages empty', () => {
+    const lines = linesOf(pdf);
+    const inner = INNER[wanted.page === 'a5' ? 'a5' : 'a4'];
+    const margin = ((wanted.page === 'a5' ? 595.28 : 841.89) - inner) / 2;
+    // Without the page of the drawing, which may be turned, and that of the notes, which has lines.
+    const drawing = pages.findIndex((text, i) => i > 0 && text.includes(squeezed(say('leaflet.drawing'))));
+    const filled = pages.flatMap((_, i) => {
+      if (i === drawing || i + 1 === pages.length) return [];
+      const own = lines.filter(({ page, words }) => page === i + 1 && !/^\d+ \/ \d+$/.test(words));
+      return [(Math.max(...own.map(({ bottom }) => bottom)) - margin) / inner];
+    });
+    const mean = filled.reduce((sum, share) => sum + share, 0) / filled.length;
+    expect(mean).toBeGreaterThan(FILLED);
   });
 
   it('says no caution twice, and has no page with next to nothing on it', () => {

@@ -10,7 +10,7 @@ import type { Prepared } from '../compose.ts';
 import { sheetOf } from '../compose.ts';
 import { tagLook } from '../part.ts';
 import { LINE, themes } from '../theme.ts';
-import { type Box, cropAbout, type Figure, figureOf, LEAST, type PrintTheme, sizeOf } from './figure.ts';
+import { cropAbout, type Figure, figureOf, LEAST, POINT, type PrintTheme, sizeOf } from './figure.ts';
 
 type Circle = Extract<Shape, { readonly shape: 'circle' }>;
 
@@ -28,6 +28,8 @@ const AIR = 3;
 const ROUND = 0.76;
 /** By the size of type: air about a name, and between places and the edge. */
 const ROOM = { name: 0.35, edge: 0.3 } as const;
+/** Radius of a case at least, millimetres. */
+const SMALLEST = 13;
 /** Lugs so far from the middle of the case, in its radii, stand at it; others of the part are elsewhere. */
 const NEAR = 2;
 
@@ -40,16 +42,12 @@ const roundCase = (part: Part): Circle | undefined =>
 export const hasRoundCase = (part: Part): boolean => roundCase(part) !== undefined;
 
 /**
- * The case as the drawings have it, turned in the same way, with a numbered place for each joint. Where one row of places has no room, every other one stands
- * nearer to the middle.
- *
- * @param box millimetres
+ * The case as the drawings have it, turned in the same way, with a numbered place for each joint: as large as these take in one row.
  */
 export function caseFigure(
   prepared: Prepared,
   part: Part,
   joints: readonly CaseJoint[],
-  box: Box,
   { alt, theme: name = 'light' }: { readonly alt: string; readonly theme?: PrintTheme },
 ): Figure {
   const sheet = sheetOf(prepared);
@@ -88,16 +86,19 @@ export function caseFigure(
     height: 2 * round.radius,
   };
   const crop = cropAbout([circle, ...tags.map(({ rect }) => rect)], AIR);
-  const scale = Math.min(box.width / crop.width, box.height / crop.height);
-  const type = round2(sizeOf(POINTS, scale));
-  const radius = Math.max(...joints.map((one) => textWidth(one.name, type, 'bold'))) / 2 + ROOM.name * type;
-  const outer = round.radius - radius - ROOM.edge * type;
+  // In millimetres first: type has its size on paper, and the case is as large as its places take.
+  const letter = POINTS * POINT;
+  const space = ROOM.edge * letter;
+  const disc = Math.max(...joints.map((one) => textWidth(one.name, letter, 'bold'))) / 2 + ROOM.name * letter;
   const apart = (2 * Math.PI * ROUND) / ordered.length;
-  const crowded = apart * outer < 2 * radius + ROOM.edge * type;
+  const row = (disc + space / 2) / Math.sin(Math.min(apart, Math.PI) / 2);
+  const scale = Math.max(SMALLEST, row + disc + space) / round.radius;
+  const type = round2(sizeOf(POINTS, scale));
+  const radius = disc / scale;
+  const out = round.radius - radius - space / scale;
   const placeOf = (i: number): Point => {
     const angle = lugs + Math.PI * (1 - ROUND) + apart * (i + 0.5);
-    const far = crowded && i % 2 === 1 ? outer - 2 * radius - ROOM.edge * type : outer;
-    return { x: x + far * Math.cos(angle), y: y + far * Math.sin(angle) };
+    return { x: x + out * Math.cos(angle), y: y + out * Math.sin(angle) };
   };
   const id = `${sheet.id}-leaflet-case-${part.name}`;
   const { title, language } = sheet;
