@@ -3,6 +3,7 @@ import { nth } from '../common/must.ts';
 import { seeded } from '../common/random.ts';
 import type { Joint } from '../describe/kit.ts';
 import { Estimate } from './estimate.ts';
+import type { Column } from './lanes.ts';
 import { Moves } from './moves.ts';
 import type { GridPart } from './placement.ts';
 import { Move } from './places.ts';
@@ -22,18 +23,22 @@ const CHANCES = Int32Array.from({ length: 1024 }, (_, i) => Math.round(-256 * Ma
  *
  * @param between room wanted between parts, grid units
  * @param moves tried
- * @param widest of a column that no part may leave, grid units
+ * @param column that no part may leave; without it there is none
  */
 export function annealed(
   gridParts: readonly GridPart[],
   joints: readonly Joint[],
   between: number,
-  { moves, seed, widest }: { readonly moves: number; readonly seed: number; readonly widest?: number },
+  {
+    moves,
+    seed,
+    column,
+  }: { readonly moves: number; readonly seed: number; readonly column?: Column | undefined },
 ): readonly GridPart[] {
   const random = seeded(seed);
   const steps = new Moves(gridParts, joints);
   if (steps.loose.length === 0) return gridParts;
-  const estimate = new Estimate(gridParts, joints, between, widest);
+  const estimate = new Estimate(gridParts, joints, between, column);
   const move = new Move();
   let now = estimate.cost;
   let best = { gridParts, cost: now };

@@ -19,8 +19,6 @@ const UNSEARCHED = [0, 2, 5] as const;
 const SEEDS = 1000;
 /** By how much a column is widened where wires find no way in it, grid units: one after the other. */
 const WIDER = [0, 2, 4, 7, 11, 16, 24, 40] as const;
-/** Starts that may fail in the width that is asked for, and in a wider one. */
-const IN_VAIN = { first: 16, wider: 6 } as const;
 
 /** A column of more grid units has room for lanes on both sides of any part in its usual form. */
 const NARROW = 32;
@@ -50,9 +48,10 @@ export function wiredInColumn(
       // Another seed as well: what hid a wire's end the first time is not met again.
       const again = { ...effort, seed: effort.seed + SEEDS * roomier };
       const first = stackedIn(parts, joints, width, between);
-      const inVain = more === 0 ? IN_VAIN.first : IN_VAIN.wider;
-      const wiring = search(first, joints, between, margin, again, { widest: width, inVain });
-      if (wiring && clearCrossings(wiring) === 0) return wiring;
+      const isGood = (wiring: Wiring): boolean => clearCrossings(wiring) === 0;
+      const column = { widest: width, patient: more === 0, isGood };
+      const wiring = search(first, joints, between, margin, again, column);
+      if (wiring && isGood(wiring)) return wiring;
       if (!wiring && effort.steps > 0) break;
     }
   }

@@ -8,7 +8,7 @@ import { PITCH } from '../common/geometry.ts';
 import { nth } from '../common/must.ts';
 import type { Joint } from '../describe/kit.ts';
 import { directionToSheet, toSheet } from './frame.ts';
-import { Lanes } from './lanes.ts';
+import { type Column, Lanes } from './lanes.ts';
 import { Lines } from './lines.ts';
 import { type GridPart, standing } from './placement.ts';
 import { Move, Places, turnedThus, WAYS } from './places.ts';
@@ -25,8 +25,6 @@ const CROSSING = 44;
 /** A pair of parts nearer than is wanted, and every grid step that is missing. */
 const NEAR = 60;
 const NEARER = 12;
-/** A wire without a lane in a column. */
-const JAM = 200;
 
 /** The ways into a lug, from the part's own column and row: column, row, heading outwards and price, one after another. */
 type Ways = Int32Array;
@@ -74,16 +72,16 @@ export class Estimate {
   /**
    * @param joints those that need a way across the sheet
    * @param between room wanted between parts, grid units
-   * @param widest of a column from 0 that no part may leave, grid units; without it there is none
+   * @param column that no part may leave; without it there is none
    */
-  constructor(gridParts: readonly GridPart[], joints: readonly Joint[], between: number, widest?: number) {
+  constructor(gridParts: readonly GridPart[], joints: readonly Joint[], between: number, column?: Column) {
     const number = new Map(gridParts.map(({ part }, i) => [part.name, i]));
     const ends = joints.flatMap(({ from, to }) => [from, to]);
     const ids = [...new Set(ends.map(lugIdOf))];
     const lugNumber = new Map(ids.map((id, i) => [id, i]));
     const numbers = (of: (joint: Joint) => number): Int32Array => Int32Array.from(joints, of);
     this.#between = between;
-    this.#lanes = widest === undefined ? undefined : new Lanes(gridParts, joints, widest);
+    this.#lanes = column ? new Lanes(gridParts, joints, column) : undefined;
     this.#from = numbers(({ from }) => number.get(from.part) ?? 0);
     this.#to = numbers(({ to }) => number.get(to.part) ?? 0);
     this.#fromLug = numbers(({ from }) => lugNumber.get(lugIdOf(from)) ?? 0);
@@ -297,7 +295,7 @@ export class Estimate {
   }
 
   #jams(): number {
-    return JAM * (this.#lanes?.missing(this.#places, this.#lines) ?? 0);
+    return this.#lanes?.price(this.#places, this.#lines) ?? 0;
   }
 
   #spread(): number {

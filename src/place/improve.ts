@@ -66,7 +66,7 @@ export function improve(
   const { loose } = moves;
   if (loose.length === 0 || steps === 0) return;
   const move = new Move();
-  const estimate = new Estimate(wiring.gridParts, across, between, wiring.widest);
+  const estimate = new Estimate(wiring.gridParts, across, between, columnOf(wiring));
   let now = { before: wiring.remember(), score: scoreOf(wiring), estimated: estimate.cost };
   let best = now;
   // The first places may already be nearer than is wanted; the search never makes that worse.
@@ -109,6 +109,9 @@ export function improve(
   }
   wiring.restore(best.before);
 }
+
+const columnOf = ({ widest }: Wiring): { widest: number } | undefined =>
+  widest === undefined ? undefined : { widest };
 
 const ASIDE = [-2, -1, 1, 2] as const;
 

@@ -7,16 +7,28 @@ import { type GridPart, standing } from './placement.ts';
 import { type Places, turnedThus, WAYS } from './places.ts';
 import { frameOf } from './wiring.ts';
 
+/** Prices of a wire without a lane, half grid steps. */
+const JAM = 50;
+const STRICT_JAM = 200;
+
+export interface Column {
+  /** From 0, grid units. */
+  readonly widest: number;
+  /** Whether lanes count for more, and those between a part and the column's edge as well: more can be wired then, and is higher. */
+  readonly strict?: boolean;
+}
+
 export class Lanes {
   readonly #widest: number;
+  readonly #strict: boolean;
   /** By part and way it stands: how many wires leave it to the left, and to the right. */
   readonly #leaving: Int32Array;
 
-  /** @param widest grid units: of a column from 0 */
-  constructor(gridParts: readonly GridPart[], joints: readonly Joint[], widest: number) {
+  constructor(gridParts: readonly GridPart[], joints: readonly Joint[], { widest, strict = false }: Column) {
     this.#widest = widest;
+    this.#strict = strict;
     this.#leaving = Int32Array.from(
-      gridParts.flatMap((one) =>
+      (strict ? gridParts : []).flatMap((one) =>
         Array.from({ length: WAYS }, (_, way) => leaving(turnedThus(one, way), joints)).flat(),
       ),
     );
@@ -27,17 +39,22 @@ export class Lanes {
     return Math.max(0, -left) + Math.max(0, right - this.#widest);
   }
 
-  /**
-   * How many wires too many there are: each part lets as many by as there are columns free at the height of its middle, and between a
-   * part and the edge of the column each lane takes one wire up and one down.
-   */
-  missing(places: Places, lines: Lines): number {
-    const { column, row, way, width, height, count } = places;
+  /** What it costs that there are too many wires: each part lets as many by as there are columns free at the height of its middle. */
+  price(places: Places, lines: Lines): number {
+    const { row, way, height, count } = places;
+    let missing = 0;
+    for (let i = 0; i < count; i++) {
+      const middle = (row[i] ?? 0) + (height[i * WAYS + (way[i] ?? 0)] ?? 0) / 2;
+      missing += Math.max(0, lines.passing(middle) - this.#lanesAt(middle, places));
+    }
+    return this.#strict ? STRICT_JAM * (missing + this.#besides(places)) : JAM * missing;
+  }
+
+  /** How many wires leave parts for where there is no room: between a part and the column's edge each lane takes one up and one down. */
+  #besides({ column, way, width, count }: Places): number {
     let missing = 0;
     for (let i = 0; i < count; i++) {
       const turned = i * WAYS + (way[i] ?? 0);
-      const middle = (row[i] ?? 0) + (height[turned] ?? 0) / 2;
-      missing += Math.max(0, lines.passing(middle) - this.#lanesAt(middle, places));
       const left = column[i] ?? 0;
       const right = this.#widest - left - (width[turned] ?? 0);
       missing += Math.max(0, (this.#leaving[2 * turned] ?? 0) - 2 * (left + 1));

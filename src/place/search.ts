@@ -18,7 +18,14 @@ const STEPS_A_START = 150;
 const MOVES = 2000;
 /** What laying wires at all these may take, as a share of the work; where wires stand close it is most of it. */
 const STARTS_SHARE = 0.35;
-/** Rows are so many times as far apart where a start in a column could not be wired: it may be as high as it likes. */
+/** Starts in a column that may fail before others are tried, which mind its lanes more; and of those, where it is not to be widened easily. */
+const IN_VAIN = 6;
+const PATIENT = 16;
+/** Fewer than so many that could be wired are followed by such; so many will do. */
+const [FEW, ENOUGH] = [2, 4] as const;
+/** How many that were left behind are looked at where the best is not good. */
+const OTHERS = 3;
+/** In a column they are tried once more with rows so many times as far apart. */
 const HIGHER = 1.5;
 /** Work after which wires that still clash are too many for a column, as those that fit come to terms with far less. */
 const PATIENCE = 150_000;
@@ -29,11 +36,13 @@ const ROUNDS = [
   { keep: 1, share: 0.5 },
 ] as const;
 
-interface Column {
-  /** From 0, grid units. */
-  readonly widest: number;
-  /** Starts that may fail before it is taken for too narrow. */
-  readonly inVain: number;
+interface SearchOptions {
+  /** Of a column from 0 that neither parts nor wires leave, grid units; without it there is none. */
+  readonly widest?: number;
+  /** Whether a column is not easily taken for too narrow. */
+  readonly patient?: boolean;
+  /** Asked of the best, and where that is not good of those that were left behind, which saves a search. */
+  readonly isGood?: (wiring: Wiring) => boolean;
 }
 
 /**
@@ -41,7 +50,6 @@ interface Column {
  *
  * @param between room kept free between parts, grid units
  * @param margin free columns and rows around the parts
- * @param column that neither parts nor wires leave; without it there is none
  */
 export function search(
   first: readonly GridPart[],
@@ -49,50 +57,47 @@ export function search(
   between: number,
   margin: number,
   effort: Effort,
-  column?: Column,
+  { widest, patient = false, isGood = () => true }: SearchOptions = {},
 ): Wiring | undefined {
-  const { widest, inVain } = column ?? {};
+  const { work = WORK } = effort;
   const wired = (gridParts: readonly GridPart[]): readonly Wiring[] => {
     const wiring = new Wiring(gridParts, joints, margin, false, widest);
     return wiring.routeAll(1, widest === undefined ? undefined : PATIENCE) ? [wiring] : [];
   };
-  const wiredAnyhow = (gridParts: readonly GridPart[]): readonly Wiring[] => {
-    const runs = wired(gridParts);
-    if (runs.length > 0 || widest === undefined) return runs;
-    return wired(gridParts.map((one) => ({ ...one, row: Math.round(one.row * HIGHER) })));
-  };
-  const { work = WORK } = effort;
   const moves = MOVES * looseOnes(first).length;
   const across = joints.filter(({ from, to }) => from.part !== to.part);
+  const start = (nth: number, strict = false): readonly GridPart[] => {
+    const column = widest === undefined ? undefined : { widest, strict };
+    const seed = effort.seed + nth;
+    return apart(annealed(first, across, between, { moves, seed, column }), between, widest);
+  };
   const count = Math.min(STARTS, Math.floor(effort.steps / STEPS_A_START));
-  // In a column starts go on until one could be wired.
-  const most = Math.max(count, effort.steps > 0 ? (inVain ?? 0) : 0);
-  const starts = Array.from({ length: most }, (_, i) => i + 1);
+  const starts = Array.from({ length: count }, (_, i) => i + 1);
   let runs: readonly Wiring[] = [];
   for (const nth of [0, ...starts]) {
     const spent = runs.reduce((sum, { work }) => sum + work, 0);
     if (spent > STARTS_SHARE * work) break;
-    if (nth > (runs.length === 0 ? (inVain ?? count) : count)) break;
-    const gridParts =
-      nth === 0
-        ? first
-        : apart(
-            annealed(first, across, between, {
-              moves,
-              seed: effort.seed + nth,
-              ...(widest === undefined ? {} : { widest }),
-            }),
-            between,
-            widest,
-          );
+    // Where some starts find no way in a column, so do the others.
+    if (widest !== undefined && runs.length === 0 && nth >= IN_VAIN) break;
+    const gridParts = nth === 0 ? first : start(nth);
     // Seated parts that were turned may have come to lie on one another, and cannot move apart.
     if (nth === 0 || new Estimate(gridParts, [], between).nearPairs < OVERLAPPING)
-      runs = [...runs, ...wiredAnyhow(gridParts)];
+      runs = [...runs, ...wired(gridParts)];
   }
+  if (widest !== undefined && runs.length < Math.min(count, FEW))
+    for (let nth = 1; nth <= (patient ? PATIENT : IN_VAIN) && runs.length < Math.min(count, ENOUGH); nth++) {
+      const gridParts = start(nth, true);
+      const near = wired(gridParts);
+      const more = near.length > 0 ? near : wired(higher(gridParts));
+      for (const run of more) squeeze(run, between);
+      runs = [...runs, ...more];
+    }
+  let left: readonly Wiring[] = [];
   if (effort.steps > 0)
     for (const [round, { keep, share }] of ROUNDS.entries()) {
-      runs = byScore(runs).slice(0, keep);
-      if (widest !== undefined) for (const run of runs) squeeze(run, between);
+      const best = byScore(runs);
+      runs = best.slice(0, keep);
+      left = [...best.slice(keep), ...left];
       for (const [i, run] of runs.entries())
         improve(run, joints, between, {
           steps: Math.ceil(effort.steps * share),
@@ -100,13 +105,20 @@ export function search(
           seed: effort.seed + 100 * round + i,
         });
     }
-  const [best] = byScore(runs);
-  if (best && effort.steps > 0) {
-    if (widest !== undefined) squeeze(best, between);
-    polish(best, between);
-  }
-  return best;
+  const [best, ...others] = byScore(runs);
+  const finished = (run: Wiring): Wiring => {
+    if (effort.steps > 0) {
+      if (widest !== undefined) squeeze(run, between);
+      polish(run, between);
+    }
+    return run;
+  };
+  if (!best || isGood(finished(best))) return best;
+  return [...others, ...left].slice(0, OTHERS).find((run) => isGood(finished(run))) ?? best;
 }
+
+const higher = (gridParts: readonly GridPart[]): readonly GridPart[] =>
+  gridParts.map((one) => ({ ...one, row: Math.round(one.row * HIGHER) }));
 
 const byScore = (runs: readonly Wiring[]): readonly Wiring[] =>
   runs

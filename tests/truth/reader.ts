@@ -57,7 +57,7 @@ export interface Part extends Marks {
   /** Named places to solder to. */
   readonly tags: readonly { readonly name: string; readonly box: Box }[];
   readonly pot?: Circle;
-  /** The case of a pot with two gangs side by side. */
+  /** The case of a pot with two gangs. */
   readonly longCase?: Rect;
   /** Ends of a two-legged part's legs, left and right. */
   readonly legs: readonly Point[];
@@ -258,10 +258,12 @@ export const inBox = (box: Box, p: Point, slack = 0): boolean =>
   p.y >= box.y - slack &&
   p.y <= box.y + box.h + slack;
 
-/** Whether a point is inside a lying box with two round ends. */
+/** Whether a point is inside a box with two round ends, lying or upright. */
 function inRoundEnds({ x, y, w, h }: Box, p: Point): boolean {
-  const nearest = Math.min(Math.max(p.x, x + h / 2), x + w - h / 2);
-  return Math.hypot(p.x - nearest, p.y - (y + h / 2)) <= h / 2;
+  const radius = Math.min(w, h) / 2;
+  const within = (at: number, from: number, long: number): number =>
+    Math.min(Math.max(at, from + radius), from + long - radius);
+  return Math.hypot(p.x - within(p.x, x, w), p.y - within(p.y, y, h)) <= radius;
 }
 
 /** A tag is a small box that holds one text of the part, or where names are larger one with a tag's corners; a pot's case the largest circle, or a long box with two round ends; legs the ends of a level line. */
@@ -272,7 +274,10 @@ function partOf(name: string, marks: Marks): Part {
     return small && inside.length === 1 ? [{ name: inside[0]?.words ?? '', box }] : [];
   });
   const pot = marks.circles.find(({ r }) => r > 40);
-  const longCase = marks.rects.find(({ h, corner }) => h > 80 && corner * 2 === h);
+  const longCase = marks.rects.find(({ w, h, corner }) => {
+    const across = Math.min(w, h);
+    return across > 80 && corner * 2 === across;
+  });
   const lead = marks.paths.find(({ d }) => /^M[-\d.]+ [-\d.]+L[-\d.]+ [-\d.]+$/.test(d));
   const legs =
     tags.length === 0 && !pot && !longCase ? [...(lead?.pieces[0] ?? [])].sort((a, b) => a.x - b.x) : [];
