@@ -19,7 +19,7 @@ it.each(['kestrel-hss', 'osprey-hsh', 'wren-hs'])(
       { width: 124, height: 83.7 },
       { altOf: () => 'a step', sample: { box: { width: 44, height: 24 }, alt: (of) => of } },
     );
-    expect(Object.keys(samples)).toEqual(['lines', 'aside', 'soldered', 'hooked']);
+    expect(Object.keys(samples)).toEqual(['lines', 'aside', 'soldered', 'hooked', 'gathered']);
     for (const [of, sample] of Object.entries(samples)) {
       expect(scaleOf(sample) / scaleOf(must(figures[0], 'step'))).toBeCloseTo(1, 2);
       const [x = 0, y = 0, w = 0, h = 0] = (/viewBox="([^"]*)"/.exec(sample.svg)?.[1] ?? '')
@@ -31,6 +31,16 @@ it.each(['kestrel-hss', 'osprey-hsh', 'wren-hs'])(
       if (of === 'lines') {
         const codes = rects.filter(({ group }) => /-colour-\d+$/.test(group));
         expect(codes.some((code) => inView(code.x, code.y, code.x + code.w, code.y + code.h))).toBe(true);
+        continue;
+      }
+      if (of === 'gathered') {
+        // The same ring as one that is only hooked, with a dot of ink in it.
+        const dots = circles.filter(({ group, fill, x: cx, y: cy, r }) => {
+          const joint = /-made-(\d+)$/.exec(group)?.[1];
+          const ring = joint !== undefined && new RegExp(`-hook-${joint}-(from|to)"`).test(sample.svg);
+          return ring && fill === '#1d2b36' && inView(cx - r, cy - r, cx + r, cy + r);
+        });
+        expect(dots.length).toBeGreaterThan(0);
         continue;
       }
       // The largest circle of an end is its number's disc.

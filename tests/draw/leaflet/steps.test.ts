@@ -200,6 +200,44 @@ describe.each(['light', 'print'] as const)('in the theme %s, copied in black and
   });
 });
 
+it('draws an end that was made before as a dot, as a ring while it is only hooked, and as a dot in a ring where it is soldered now', async () => {
+  const prepared = await placed('kestrel-hss');
+  const steps = figureSteps(prepared.circuit);
+  const seen = { soldered: 0, hooked: 0, gathered: 0 };
+  for (const [i, { svg }] of figures(prepared).entries()) {
+    const { circles, paths } = read(svg);
+    for (const { details } of steps.slice(0, i))
+      for (const { index, ...ends } of details)
+        for (const end of ['from', 'to'] as const) {
+          const { soldered } = ends[end];
+          // Nothing is soldered where a lug is bent.
+          if (soldered === 'none' || prepared.circuit.joints[index]?.kind === 'bend') continue;
+          const later = typeof soldered === 'object' ? soldered.later : 0;
+          const wanted = later > i + 1 ? 'hooked' : later === i + 1 ? 'gathered' : 'soldered';
+          const rings = paths.filter(({ group }) => group.endsWith(`-hook-${index + 1}-${end}`));
+          expect([i, index, end, rings.length]).toEqual([i, index, end, wanted === 'soldered' ? 0 : 1]);
+          const [ring] = rings;
+          const [middle] = ring ? ringMiddles(circles, ring.pieces, index) : [];
+          if (ring) expect(middle !== undefined).toBe(wanted === 'gathered');
+          seen[wanted]++;
+        }
+  }
+  expect(Math.min(...Object.values(seen))).toBeGreaterThan(0);
+});
+
+/** Dots of ink of a joint made before that lie within a ring. */
+const ringMiddles = (
+  circles: readonly { group: string; fill: string; x: number; y: number; r: number }[],
+  pieces: readonly (readonly { x: number; y: number }[])[],
+  index: number,
+) =>
+  circles.filter(
+    (one) =>
+      one.group.endsWith(`-made-${index + 1}`) &&
+      one.fill === '#1d2b36' &&
+      pieces.flat().every((p) => near(one, p) > one.r && near(one, p) < 9),
+  );
+
 it('is the same bytes each time, in presentation attributes alone, and says what it shows', async () => {
   const prepared = await placed('osprey-hsh');
   const [first, again] = [figures(prepared), figures(prepared)];
