@@ -38,7 +38,7 @@ export const STEPS = `
   }))
   let height(body) = measure(width: size.width, body).height
   let rows = test-rows(b.tests.map(test => (..test, said: said(test.blocks))), said(b.closing), size.width)
-  let heading = pad(top: 0.5em, strong(b.heading))
+  let heading = strong(b.heading)
   (
     work: work,
     least: height(work(1)),
