@@ -198,8 +198,13 @@ function ending(
     ...fittingSection(prepared, say),
     ...(chosen
       ? ([
-          { is: 'heading', level: 1, text: say('leaflet.positions') },
-          positionsTable(prepared, say),
+          {
+            is: 'together',
+            blocks: [
+              { is: 'heading', level: 1, text: say('leaflet.positions') },
+              positionsTable(prepared, say),
+            ],
+          },
         ] as const)
       : []),
     ...loadsSection(prepared, say),

@@ -5,7 +5,7 @@
 export const STEPS = `
 #let fits(body, size) = measure(width: size.width, body).height <= size.height
 // On one page, but for what no page has room for.
-#let whole(body, size) = block(above: 1.8em, width: 100%, breakable: not fits(body, size), body)
+#let whole(body, size) = block(width: 100%, breakable: not fits(body, size), body)
 
 // Tests in rows: on wide paper two beside each other, each with its words below its picture, where that is lower.
 #let test-rows(tests, closing, width) = {

@@ -215,9 +215,9 @@ ${STEPS}
     let items = b.items.map(one => (..one, said: one.blocks.map(show-block).join()))
     for two in items.chunks(2) { block(breakable: false, above: 1.2em, below: 1.2em, pair(two)) }
   } else if b.is == "steps" {
-    layout(size => steps-shown(b, size, show-block))
+    block(above: step-gap, width: 100%, layout(size => steps-shown(b, size, show-block)))
   } else if b.is == "together" {
-    layout(size => whole(b.blocks.map(show-block).join(), size))
+    block(above: step-gap, width: 100%, layout(size => whole(b.blocks.map(show-block).join(), size)))
   } else if b.is == "contents" {
     heading(level: 1, outlined: false, b.heading)
     let list = outline(title: none, depth: 2)
