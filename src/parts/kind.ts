@@ -3,7 +3,6 @@
  * electrical elements, its outline, how it looks, and what it is to the rest of the program. To add a kind is to add a file
  * and name it in `index.ts`: nothing outside this folder goes by the name of a kind or of a lug.
  */
-
 import type { z } from 'zod';
 import type { Sourced, Unit } from '../common/units.ts';
 import type { Language } from '../messages/language.ts';
@@ -255,7 +254,7 @@ export interface Seen {
   readonly turned?: Readonly<Record<string, number>>;
 }
 
-/** Half turns only, or quarters too; `aside` by a quarter to either side and never upright. */
+/** Half turns only, or quarters too; `aside`: by a quarter to either side, never upright. */
 export type Turning = 'halves' | 'quarters' | 'aside';
 
 /** The contract itself. `S` is what may be written, `P` what the rest of the program reads, `N` the names of the lugs. */
