@@ -22,7 +22,7 @@ export interface Care {
 const RINGS = [6.5, 10, 14, 20, 27, 35, 44, 54, 66] as const;
 const FAR_RINGS = [80, 96, 114, 134, 156, 180, 210, 240] as const;
 /** What a leader costs, each unit of its length; along its own line a unit costs 1, past the middle more, and beyond each line that crosses it so much. And a leader along its own line, for which it could be taken. */
-const PRICE = { leader: 45, reach: 2, past: 3, beyond: 180, along: 300 } as const;
+const PRICE = { leader: 45, reach: 2, past: 3, beyond: 180, along: 900 } as const;
 /** The cosine of the angle at which a leader is told from its line. */
 const APART = Math.cos(Math.PI / 7);
 

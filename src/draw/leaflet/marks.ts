@@ -103,7 +103,7 @@ export function marksOf(harness: Harness, step: FigureStep, frame: Frame): Marks
   const spots = settled(
     choicesWith(USUAL).map((choose) => choose()),
     // In a crowd a place may lie between those that are looked at else.
-    { from: NEVER, closely: (mark) => nth(closely, mark)() },
+    { from: CROWDED, others: NEVER, closely: (mark) => nth(closely, mark)() },
   );
   return {
     radius,
@@ -159,6 +159,9 @@ function numberedEnds(harness: Harness, { details }: FigureStep): readonly Numbe
     }),
   );
 }
+
+/** A mark that costs so much is looked for more closely: it leads along its own line, or is far from its end. */
+const CROWDED = 1200;
 
 /** A spot that costs less hides nothing of importance. */
 const GOOD = 700;

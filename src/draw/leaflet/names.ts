@@ -119,6 +119,7 @@ export function wordsIn(
         (placed) => namesAt(placed, USUAL),
         within && {
           from: PRICE.ownWire,
+          others: PRICE.ownWire,
           closely: (placed) => namesAt(placed, CLOSE).filter(({ room }) => inside(room, within)),
         },
       );
@@ -150,7 +151,11 @@ export function wordsIn(
 function stand(
   parts: readonly PlacedPart[],
   choiceAt: (placed: PlacedPart) => readonly Written[],
-  crowd?: { readonly from: number; readonly closely: (placed: PlacedPart) => readonly Written[] },
+  crowd?: {
+    readonly from: number;
+    readonly others: number;
+    readonly closely: (placed: PlacedPart) => readonly Written[];
+  },
 ): ReadonlyMap<PlacedPart, Written> {
   const marks = parts.flatMap((placed) => {
     const choice = choiceAt(placed);
@@ -158,7 +163,7 @@ function stand(
   });
   const spots = settled(
     marks.map(({ choice }) => choice),
-    crowd && { from: crowd.from, closely: (mark) => crowd.closely(nth(marks, mark).placed) },
+    crowd && { ...crowd, closely: (mark) => crowd.closely(nth(marks, mark).placed) },
   );
   return new Map(marks.map(({ placed }, i) => [placed, nth(spots, i)]));
 }

@@ -122,6 +122,8 @@ function inTheWay({ room, leader }: Spot, obstacles: readonly Obstacle[], enough
 interface Crowd<S extends Spot> {
   /** A mark whose place costs so much, others in its way counted in, is in one. */
   readonly from: number;
+  /** From so much on all others have more to choose from too. */
+  readonly others: number;
   /** More spots for a mark, the cheapest first. */
   readonly closely: (mark: number) => readonly S[];
 }
@@ -135,10 +137,13 @@ export function settled<S extends Spot>(choices: readonly (readonly S[])[], crow
   const chosen: (S | undefined)[] = choices.map(() => undefined);
   choose(open, chosen);
   if (crowd) {
-    const inCrowd = (): readonly number[] =>
-      [...open.keys()].filter((i) => costOf(chosen, chosen[i] ?? nth(nth(open, i), 0), i) >= crowd.from);
+    const inCrowd = (from: number): readonly number[] =>
+      [...open.keys()].filter((i) => costOf(chosen, chosen[i] ?? nth(nth(open, i), 0), i) >= from);
     const closely = new Set<number>();
-    for (const whom of [inCrowd, () => (inCrowd().length === 0 ? [] : [...open.keys()])]) {
+    for (const whom of [
+      () => inCrowd(crowd.from),
+      () => (inCrowd(crowd.others).length === 0 ? [] : [...open.keys()]),
+    ]) {
       const more = whom().filter((i) => !closely.has(i));
       if (more.length === 0) continue;
       for (const i of more) {
