@@ -49,11 +49,11 @@ export type Taper = 'linear' | 'log' | 'reverse-log';
  */
 export type TrackLaw = Taper | 'lower-half' | 'upper-half';
 
-/** What a control is for. */
 /** An end of a rotation, seen from the shaft. */
 export const trackEnds = ['clockwise', 'anticlockwise'] as const;
 export type TrackEnd = (typeof trackEnds)[number];
 
+/** What a control is for. */
 export const controlRoles = ['volume', 'tone', 'blend', 'other'] as const;
 export type ControlRole = (typeof controlRoles)[number];
 
@@ -292,10 +292,7 @@ export interface PartKind<
   readonly usual?: (part: P) => readonly UsualValue[];
   /** The same part with another resistance, ohms, or with that of one of its shafts; where resistance is what it is about. */
   readonly withOhms?: (part: P, ohms: number, shaft?: string) => P;
-  /**
-   * Size, lugs and text in a language, seen from the solder side; `caption` is what the annotation says beside the part, if anything;
-   * `narrow` asks for the form that takes least room across, which the outline then says it is, where the kind has one.
-   */
+  /** Size, lugs and text, seen from the solder side; `caption` is what the annotation says beside the part, `narrow` asks for the kind's narrow form. */
   readonly outline: (part: P, caption: string | undefined, language: Language, narrow?: boolean) => Outline;
   /** What it looks like between its lugs' tags and under its labels. */
   readonly face: (part: P, seen: Seen) => readonly Shape[];

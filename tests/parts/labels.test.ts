@@ -9,6 +9,7 @@ import { type ThemeName, themes } from '../../src/draw/theme.ts';
 import { readDrawing } from '../../src/inspect/drawing.ts';
 import { formatFinding } from '../../src/inspect/finding.ts';
 import { textFindings } from '../../src/inspect/rules/texts.ts';
+import { type Language, languages } from '../../src/messages/language.ts';
 import {
   contactsOf,
   is,
@@ -19,7 +20,7 @@ import {
   outlineOf,
   type Part,
 } from '../../src/parts/index.ts';
-import { outlineTurned } from '../../src/parts/outline.ts';
+import { type Outline, outlineTurned } from '../../src/parts/outline.ts';
 import { makeKit } from '../analyse/kits.ts';
 import { sketch } from '../draw/sketch.ts';
 
@@ -38,6 +39,28 @@ const FIELDS: Partial<Record<Kind, object>> = {
     positions: [[['A1', 'common']], [['A1', 'A2']], [['common', 'on']], [], [['A1', 'on']]],
   },
 };
+/** A switch with names as long as its positions may have, on both edges. */
+const SPOKEN: Partial<Record<Kind, object>> = {
+  switch: {
+    lugs: { left: ['A1', 'common', 'A2'], right: ['B1', 'B0', 'B2', 'frame'] },
+    positions: [
+      [
+        ['A1', 'common'],
+        ['B1', 'B0'],
+      ],
+      [
+        ['A2', 'common'],
+        ['B2', 'B0'],
+      ],
+      [['A1', 'A2', 'common', 'B1', 'B2']],
+    ],
+    called: ['all the way up', 'all the way dow', 'in the mid posi'],
+    frame: 'frame',
+  },
+};
+/** Width of a part of an outline as it is turned. */
+const acrossOf = ({ width, height }: Outline, turn: number): number => (turn % 2 === 1 ? height : width);
+
 const partOf = (kind: Kind, label: string, written = FIELDS[kind]): Part => {
   const [part] = makeKit({ parts: { x: { kind, label, ...written } }, joints: [] }).parts;
   if (!part) throw new Error('no part');
@@ -66,11 +89,11 @@ const LABELS = [
   'W-W-W-W-W-W-W-W-W-W-W-W-W-W-WW',
 ];
 
-function lookOf(part: Part, position: number, theme: ThemeName): Look {
+function lookOf(part: Part, position: number, theme: ThemeName, language: Language): Look {
   const joins = contactsOf(part)[position]?.joins;
   return {
     theme: themes[theme],
-    language: 'en',
+    language,
     closed: new Map(joins ? [[part.name, joins]] : []),
     joined: new Set(),
     meeting: new Set(),
@@ -80,13 +103,23 @@ function lookOf(part: Part, position: number, theme: ThemeName): Look {
 }
 
 /** The part alone on a sheet, as it stands. */
-function sheetOf(part: Part, way: Orientation, position = 0, theme: ThemeName = 'light', caption?: string) {
-  const outline = outlineTurned(outlineOf(part, caption), way.turn);
+const sheetOf = (part: Part, way: Orientation, position = 0, theme: ThemeName = 'light', caption?: string) =>
+  sheetIn(outlineOf(part, caption), part, way, position, theme);
+
+function sheetIn(
+  unturned: Outline,
+  part: Part,
+  way: Orientation,
+  position: number,
+  theme: ThemeName = 'light',
+  language: Language = 'en',
+) {
+  const outline = outlineTurned(unturned, way.turn);
   const frame = { x: 40, y: 40, width: outline.width, height: outline.height, ...way };
   const { svg } = sketch((pen) => {
     const drawing = pen.into.group({ id: 'k-drawing' });
     const group = drawing.group({ id: `k-part-${part.name}` });
-    drawPart(new Pen(group, frame), { part, outline, frame }, lookOf(part, position, theme));
+    drawPart(new Pen(group, frame), { part, outline, frame }, lookOf(part, position, theme, language));
   }, frame);
   const drawing = readDrawing(
     svg.replace(
@@ -130,6 +163,31 @@ describe.each(Object.keys(kinds) as Kind[])('%s', (kind) => {
         const found = textFindings(sheetOf(part, way, position)).map(formatFinding);
         expect(found, JSON.stringify({ ...way, position })).toEqual([]);
       }
+  });
+
+  it('whole and over nothing in the form for a narrow column too, which is no wider', () => {
+    // Words of the other languages are as long with any label, and a few labels are of every length.
+    const cases = languages.flatMap((language) =>
+      LABELS.filter((label, i) => (language === 'en' ? i % 6 === 2 : label === 'Bridge volume')).map(
+        (label) => [language, label] as const,
+      ),
+    );
+    for (const [language, label] of cases) {
+      const part = partOf(kind, label, SPOKEN[kind] ?? FIELDS[kind]);
+      const narrow = outlineOf(part, undefined, language, true);
+      const usual = outlineOf(part, undefined, language);
+      if (!narrow.narrow) {
+        expect(narrow).toEqual(usual);
+        continue;
+      }
+      const all = orientationsOf(part, narrow);
+      expect(Math.min(...all.map(({ turn }) => acrossOf(narrow, turn)))).toBeLessThanOrEqual(usual.width);
+      for (const way of all)
+        for (const position of [0, contactsOf(part).length - 1]) {
+          const found = textFindings(sheetIn(narrow, part, way, position, 'light', language));
+          expect(found.map(formatFinding), JSON.stringify({ label, language, ...way, position })).toEqual([]);
+        }
+    }
   });
 
   it('in every theme, with what it does below it', () => {

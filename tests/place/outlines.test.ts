@@ -52,10 +52,10 @@ describe('a name in lines', () => {
   });
 });
 
-const outline = (kind: string, label: string, more: object = {}) => {
+const outline = (kind: string, label: string, more: object = {}, narrow = false) => {
   const [part] = makeKit({ parts: { x: { kind, label, ...more } }, joints: [] }).parts;
   if (!part) throw new Error('no part');
-  return outlineOf(part, undefined);
+  return outlineOf(part, undefined, 'en', narrow);
 };
 
 describe('a lever', () => {
@@ -77,52 +77,52 @@ describe('a lever', () => {
 });
 
 describe('ways into a lug', () => {
-  it.each(Object.keys(kinds) as (keyof typeof kinds)[])(
-    '%s: each ends on the lug, and comes from outside',
-    (kind) => {
-      const fields: Readonly<Record<string, object>> = {
-        resistor: { value: '470k' },
-        capacitor: { value: '22n' },
-        pot: { value: '250k' },
-        'push-pull': { value: '500k' },
-        'mini-toggle': { action: 'on-on' },
-        rotary: { throws: 5 },
-        'dual-pot': { value: '250k' },
-        'stacked-pot': { a: { value: '500k' }, b: { value: '250k' } },
-        blend: { value: '250k' },
-        switch: { lugs: { left: ['A1', 'common'], right: ['B', 'on', 'x'] }, positions: [[['A1', 'B']]] },
-      };
-      const { lugs, body, width, height } = outline(kind, 'Name', fields[kind]);
-      const inside = (box: Rect, { x, y }: Point, slack = 0): boolean =>
-        x >= box.x - slack &&
-        x <= box.x + box.width + slack &&
-        y >= box.y - slack &&
-        y <= box.y + box.height + slack;
-      for (const { lug, tag, ports } of lugs) {
-        expect(ports.length, lug).toBeGreaterThan(0);
-        for (const { node, inward, spot, via } of ports) {
-          // From the node, straight on, to the spot or to the corner before it.
-          const target = via ?? spot;
-          const [dx, dy] = [target.x - node.x, target.y - node.y];
-          expect(dx * inward.y - dy * inward.x, `${lug} in line`).toBeCloseTo(0, 6);
-          expect(dx * inward.x + dy * inward.y, `${lug} ahead`).toBeGreaterThanOrEqual(0);
-          expect(inside(tag, spot, 0.01) || lug === 'case', `${lug} spot`).toBe(true);
-          expect(Math.abs(node.x % PITCH) + Math.abs(node.y % PITCH), `${lug} on the grid`).toBe(0);
-          if (lug !== 'case' && kind !== 'resistor' && kind !== 'capacitor')
-            expect(inside(body, node), `${lug} off the body`).toBe(false);
-          expect(inside({ x: 0, y: 0, width, height }, node, 3 * PITCH), `${lug} near the part`).toBe(true);
-        }
-      }
-      // The name stands above the value, or what the part is.
-      const [name, value] = outline(kind, 'Name', fields[kind]).labels;
-      if (name && value) expect(name.centre.y, 'name above value').toBeLessThan(value.centre.y);
-      // A leg of a component is left from its own side, or up or down: never back over the component.
-      if (kind === 'resistor' || kind === 'capacitor')
-        for (const [i, { ports }] of lugs.entries())
-          for (const { inward } of ports)
-            expect(inward.x === 0 || Math.sign(inward.x) === (i === 0 ? 1 : -1), `leg ${i + 1}`).toBe(true);
-    },
+  const forms = (['usual', 'narrow'] as const).flatMap((form) =>
+    (Object.keys(kinds) as (keyof typeof kinds)[]).map((kind) => [kind, form] as const),
   );
+  it.each(forms)('%s, %s form: each ends on the lug, and comes from outside', (kind, form) => {
+    const fields: Readonly<Record<string, object>> = {
+      resistor: { value: '470k' },
+      capacitor: { value: '22n' },
+      pot: { value: '250k' },
+      'push-pull': { value: '500k' },
+      'mini-toggle': { action: 'on-on' },
+      rotary: { throws: 5 },
+      'dual-pot': { value: '250k' },
+      'stacked-pot': { a: { value: '500k' }, b: { value: '250k' } },
+      blend: { value: '250k' },
+      switch: { lugs: { left: ['A1', 'common'], right: ['B', 'on', 'x'] }, positions: [[['A1', 'B']]] },
+    };
+    const { lugs, body, width, height } = outline(kind, 'Name', fields[kind], form === 'narrow');
+    const inside = (box: Rect, { x, y }: Point, slack = 0): boolean =>
+      x >= box.x - slack &&
+      x <= box.x + box.width + slack &&
+      y >= box.y - slack &&
+      y <= box.y + box.height + slack;
+    for (const { lug, tag, ports } of lugs) {
+      expect(ports.length, lug).toBeGreaterThan(0);
+      for (const { node, inward, spot, via } of ports) {
+        // From the node, straight on, to the spot or to the corner before it.
+        const target = via ?? spot;
+        const [dx, dy] = [target.x - node.x, target.y - node.y];
+        expect(dx * inward.y - dy * inward.x, `${lug} in line`).toBeCloseTo(0, 6);
+        expect(dx * inward.x + dy * inward.y, `${lug} ahead`).toBeGreaterThanOrEqual(0);
+        expect(inside(tag, spot, 0.01) || lug === 'case', `${lug} spot`).toBe(true);
+        expect(Math.abs(node.x % PITCH) + Math.abs(node.y % PITCH), `${lug} on the grid`).toBe(0);
+        if (lug !== 'case' && kind !== 'resistor' && kind !== 'capacitor')
+          expect(inside(body, node), `${lug} off the body`).toBe(false);
+        expect(inside({ x: 0, y: 0, width, height }, node, 3 * PITCH), `${lug} near the part`).toBe(true);
+      }
+    }
+    // The name stands above the value, or what the part is.
+    const [name, value] = outline(kind, 'Name', fields[kind]).labels;
+    if (name && value) expect(name.centre.y, 'name above value').toBeLessThan(value.centre.y);
+    // A leg of a component is left from its own side, or up or down: never back over the component.
+    if (kind === 'resistor' || kind === 'capacitor')
+      for (const [i, { ports }] of lugs.entries())
+        for (const { inward } of ports)
+          expect(inward.x === 0 || Math.sign(inward.x) === (i === 0 ? 1 : -1), `leg ${i + 1}`).toBe(true);
+  });
 });
 
 it.each([0, 1, 2, 3] as const)('a seat for pots turned by %d: pots are, a push-pull pot stands', (turn) => {
