@@ -485,7 +485,7 @@ export const de: Messages = {
   'rings.white':
     'Schwarze Nummer auf Weiß: dieses Ende nur einhaken. Gelötet wird es in einem späteren Schritt, zusammen mit allem, was noch an diese Lötöse kommt. Bis dahin ist es als Ring mit einer Lücke gezeichnet.',
   'rings.gathered':
-    'Ein solcher Ring mit einem Punkt darin: dieses Ende ist schon eingehakt und wird in diesem Schritt gelötet, zusammen mit allem, was an diese Lötöse kommt.',
+    'Ein Ring mit einem Punkt: dieses Ende wurde in einem früheren Schritt eingehakt. In diesem Schritt löten, zusammen mit allem, was dort eingehakt ist.',
   'rings.none':
     'Keine Nummer: hier ist nichts zu löten, so wo ein Beinchen aus seinem Bauteil und eine Ader aus ihrem Tonabnehmer kommt, an einer umgebogenen Lötöse und an einem Ende, das frei bleibt.',
 

@@ -465,7 +465,7 @@ export const en = {
   'rings.white':
     'Black number on white: hook this end only. It is soldered in a later step, with what else comes to that lug. Until then it is drawn as a ring with a gap.',
   'rings.gathered':
-    'Such a ring with a dot in it: this end was hooked earlier, and is soldered in this step with what else comes to that lug.',
+    'A ring with a dot: this end was hooked in an earlier step. Solder it in this step, together with all that is hooked there.',
   'rings.none':
     'No number: there is nothing to solder where a component leg leaves its body, where a lead leaves its pickup, at a bent lug, and at an end that stays free.',
 

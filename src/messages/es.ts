@@ -484,7 +484,7 @@ export const es: Messages = {
   'rings.white':
     'Número negro sobre blanco: solo enganchar ese extremo. Se suelda en un paso posterior, junto con lo que aún llega a ese terminal. Hasta entonces se dibuja como un anillo con un hueco.',
   'rings.gathered':
-    'Un anillo así con un punto dentro: ese extremo ya está enganchado y se suelda en este paso, junto con todo lo que llega a ese terminal.',
+    'Un anillo con un punto: ese extremo se enganchó en un paso anterior. Soldarlo en este paso, junto con todo lo que está enganchado ahí.',
   'rings.none':
     'Sin número: ahí no hay nada que soldar, como donde una patilla sale de su componente y un hilo de su pastilla, en un terminal doblado y en un extremo que queda libre.',
 

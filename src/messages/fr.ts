@@ -484,7 +484,7 @@ export const fr: Messages = {
   'rings.white':
     'Numéro noir sur blanc\u00a0: accrocher ce bout seulement. Il est soudé plus tard, avec ce qui vient encore à cette cosse. Jusque-là, il est dessiné comme un anneau ouvert d’un côté.',
   'rings.gathered':
-    'Un tel anneau avec un point dedans\u00a0: ce bout est déjà accroché et se soude à cette étape, avec tout ce qui vient à cette cosse.',
+    'Un anneau avec un point\u00a0: ce bout a été accroché à une étape précédente. Le souder à cette étape, avec tout ce qui est accroché là.',
   'rings.none':
     'Pas de numéro\u00a0: rien à souder là, comme où une patte sort de son composant et un fil de son micro, à une cosse pliée et à un bout qui reste libre.',
 
