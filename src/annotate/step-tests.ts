@@ -240,7 +240,11 @@ export function jackTests(
 export function meterHints(language: Language = DEFAULT_LANGUAGE): readonly string[] {
   const say = sayIn(language);
   return [
-    ...[say('test.meter-held'), say('test.short-looks'), say('test.open-looks')],
-    ...[say('test.cold-looks'), say('test.wiper-looks'), say('test.other-looks')],
+    say('test.meter-held'),
+    say('test.short-looks'),
+    say('test.open-looks'),
+    say('test.cold-looks'),
+    say('test.wiper-looks'),
+    say('test.other-looks'),
   ];
 }

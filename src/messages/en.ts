@@ -508,7 +508,7 @@ export const en = {
   'fault.thin-remedy': 'Compare hot and ground of each with the drawing and swap the two that are wrong.',
   'fault.coils': 'A four-lead pickup sounds thin and quiet',
   'fault.coils-cause':
-    'If alone too: start and finish of one of its coils are swapped. If only together with another pickup: start and finish of both coils are swapped',
+    'If it does so by itself too: start and finish of one of its coils are swapped. If only together with another pickup: start and finish of both coils are swapped',
   'fault.coils-remedy':
     'Compare its leads with what its maker says, and swap start and finish of that coil, or of both.',
   'fault.split': '{pickups}: the change to one coil does nothing, or comes in the wrong position',

@@ -3,6 +3,7 @@
  * electrical elements, its outline, how it looks, and what it is to the rest of the program. To add a kind is to add a file
  * and name it in `index.ts`: nothing outside this folder goes by the name of a kind or of a lug.
  */
+
 import type { z } from 'zod';
 import type { Sourced, Unit } from '../common/units.ts';
 import type { Language } from '../messages/language.ts';

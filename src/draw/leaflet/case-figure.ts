@@ -3,6 +3,7 @@ import { centreOf, type Point, round2 } from '../../common/geometry.ts';
 import { must, nth } from '../../common/must.ts';
 import { textWidth } from '../../common/text.ts';
 import { faceOf, lugsWith, outlineOf, type Part } from '../../parts/index.ts';
+import type { Seen } from '../../parts/kind.ts';
 import type { Shape } from '../../parts/shape.ts';
 import { rectToSheet, toSheet } from '../../place/frame.ts';
 import { CLASS } from '../classes.ts';
@@ -33,13 +34,14 @@ const SMALLEST = 13;
 /** Lugs so far from the middle of the case, in its radii, stand at it; others of the part are elsewhere. */
 const NEAR = 2;
 
-const roundCase = (part: Part): Circle | undefined =>
-  faceOf(part, { outline: outlineOf(part), closed: [] }).find(
+const roundCase = (part: Part, seen: Pick<Seen, 'outline' | 'language'>): Circle | undefined =>
+  faceOf(part, { ...seen, closed: [] }).find(
     (shape): shape is Circle => shape.shape === 'circle' && shape.role === 'case',
   );
 
 /** Whether a part has a case that `caseFigure` can show: round, and not two side by side. */
-export const hasRoundCase = (part: Part): boolean => roundCase(part) !== undefined;
+export const hasRoundCase = (part: Part): boolean =>
+  roundCase(part, { outline: outlineOf(part) }) !== undefined;
 
 /**
  * The case as the drawings have it, turned in the same way, with a numbered place for each joint: as large as these take in one row.
@@ -57,7 +59,7 @@ export function caseFigure(
     parts.find((placed) => placed.part.name === part.name),
     `place of ${part.name}`,
   );
-  const round = must(roundCase(part), `round case of ${part.name}`);
+  const round = must(roundCase(part, { outline, language: sheet.language }), `round case of ${part.name}`);
   const middle = toSheet(frame, round.centre);
   const angleOf = ({ x, y }: Point): number => Math.atan2(y - middle.y, x - middle.x);
   const tags = outline.lugs.flatMap(({ lug, tag, surface }) => {
