@@ -155,9 +155,9 @@ function filled(words: readonly string[], width: number, widthOf = nameWidth): r
  */
 export const nameLines = (label: string, width: number): readonly string[] => filled(wordsOf(label), width);
 
-/** What stands below a name in lines, broken at blanks where it is wider than a part has room for; a figure keeps its unit. */
+/** What stands below a name in lines, broken at blanks where it is wider than a part has room for, and at no other space; a figure keeps its unit. */
 export const belowLines = (text: string, width: number): readonly string[] =>
-  filled(text.match(/ ?\S+(?: (?:[kM]?Ω|[µnp]?F)(?= |$))?/g) ?? [], width, valueWidth);
+  filled(text.match(/ ?[^ ]+(?: (?:[kM]?Ω|[µnp]?F)(?!\p{L})[^ ]*)?/gu) ?? [], width, valueWidth);
 
 /** Every way to fill lines with a name's words, the fewest lines first. */
 export function nameWays(label: string): readonly (readonly string[])[] {

@@ -53,7 +53,14 @@ const INNER = { a4: ((297 - 2 * 16) / 25.4) * 72, a5: ((210 - 2 * 12) / 25.4) * 
 const BESIDE = 52;
 
 /** Of the height of pages, the share that words reach down to, on average. */
-const FILLED = 0.78;
+const FILLED = 0.81;
+
+/** Tests that a page has no room for below their step; of A5 they are most. */
+const AWAY: Readonly<Record<string, number>> = {
+  'kestrel-hss.yaml': 5,
+  'osprey-hsh.yaml': 3,
+  'plover-sss.yaml': 8,
+};
 
 describe.each(told)('%s in %s on $page', (name, language: Language, wanted) => {
   const say = sayIn(language);
@@ -154,7 +161,7 @@ describe.each(told)('%s in %s on $page', (name, language: Language, wanted) => {
       expect([number, pages[(on[0] ?? 0) - 1]]).toEqual([number, expect.stringContaining(named)]);
       return true;
     });
-    expect(away.length / all.length).toBeLessThanOrEqual(wanted.page === 'a5' ? 0.9 : 0.4);
+    expect(away.length).toBeLessThanOrEqual(AWAY[name] ?? 0);
   });
 
   it('leaves little of its pages empty', () => {

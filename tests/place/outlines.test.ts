@@ -3,8 +3,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { PITCH, type Point, type Rect } from '../../src/common/geometry.ts';
 import { textWidth } from '../../src/common/text.ts';
+import { languages } from '../../src/messages/language.ts';
 import { kinds, outlineOf } from '../../src/parts/index.ts';
-import { nameLines } from '../../src/parts/outline.ts';
+import { belowLines, nameLines } from '../../src/parts/outline.ts';
 import { arrangementSchema } from '../../src/place/arrangement.ts';
 import { initialPlacement } from '../../src/place/seating.ts';
 import { makeKit } from '../analyse/kits.ts';
@@ -51,6 +52,30 @@ describe('a name in lines', () => {
     expect(new Set(lines.map((line) => line.length)).size).toBe(1);
   });
 });
+
+it('what stands below a name loses no space that does not break, whatever the width', () => {
+  const text = 'humbucker, 7,8\u00a0kΩ or 8.4 kΩ, 22\u202fnF';
+  expect(belowLines(text, 10)).toEqual(['humbucker,', '7,8\u00a0kΩ', 'or', '8.4 kΩ,', '22\u202fnF']);
+  for (const width of [10, 60, 100, 1000])
+    expect(belowLines(text, width).join(' ').replace(/ +/g, ' ')).toBe(text);
+});
+
+it.each(languages)(
+  'a part in its narrow form has every letter and space of its usual one, in %s',
+  (language) => {
+    const [part] = makeKit({
+      parts: { x: { kind: 'four-lead-humbucker', label: 'Neck humbucker', resistance: '7.8k' } },
+      joints: [],
+    }).parts;
+    if (!part) throw new Error('no part');
+    const words = (narrow: boolean) =>
+      outlineOf(part, undefined, language, narrow)
+        .labels.map(({ text }) => text)
+        .join('')
+        .replaceAll(' ', '');
+    expect(words(true)).toBe(words(false));
+  },
+);
 
 const outline = (kind: string, label: string, more: object = {}, narrow = false) => {
   const [part] = makeKit({ parts: { x: { kind, label, ...more } }, joints: [] }).parts;
